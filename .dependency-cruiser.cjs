@@ -1,0 +1,48 @@
+/** One line of imports: core <- contract <- store <- server <- cli; web stands on contract and core. */
+const only = (name, from, allowed) => ({
+  name,
+  severity: 'error',
+  comment: `${from} may import only: ${allowed}`,
+  from: { path: `^${from}/`, pathNot: '\\.test\\.tsx?$|^core/checks/' },
+  to: { path: '^(core|contract|store|server|cli|web|demo|walks|bench|scripts)/', pathNot: `^(${allowed})/` },
+});
+const room = (name, allowed) => only(`core-${name}`, `core/${name}`, allowed.map((r) => `core/${r}`).join('|'));
+module.exports = {
+  forbidden: [
+    only('core', 'core', 'core'),
+    only('contract', 'contract', 'contract|core'),
+    only('store', 'store', 'store|contract|core/units'),
+    only('server', 'server', 'server|store|contract|core|demo'),
+    only('web', 'web', 'web|contract|core'),
+    only('demo', 'demo', 'demo|contract|core'),
+    room('units', ['units']),
+    room('numeric', ['numeric']),
+    room('band', ['band', 'numeric']),
+    room('rig', ['rig', 'band', 'numeric']),
+    room('load', ['load', 'rig', 'band', 'numeric']),
+    room('rep', ['rep', 'load', 'rig', 'band', 'numeric']),
+    room('lifter', ['lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
+    room('day', ['day', 'lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
+    {
+      name: 'core-is-pure',
+      severity: 'error',
+      comment: 'core runs unchanged in browser and Node',
+      from: { path: '^core/', pathNot: '\\.test\\.ts$|^core/checks/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'screens-do-not-know-each-other',
+      severity: 'error',
+      from: { path: '^web/(gear|lifters|day)/' },
+      to: { path: '^web/(gear|lifters|day)/', pathNot: '^web/$1/' },
+    },
+    { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: 'node_modules|dist' },
+    tsPreCompilationDeps: true,
+    parser: 'swc',
+    enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'], conditionNames: ['import', 'types', 'default'] },
+  },
+};
