@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+
+const maxLines = 400;
+const roomlessNames = /^(index|utils?|helpers?|common|shared|misc|types)\.tsx?$/;
+
+/** Patterns that must not stand in the program's own source, and what to do instead. */
+const forbidden = [
+  [/\b(TODO|FIXME|XXX|HACK)\b/, 'do it now or file it, not in the source'],
+  [
+    /@ts-(ignore|nocheck|expect-error)|(oxlint|eslint)-disable|biome-ignore/,
+    'mend the code, not the checker',
+  ],
+  [/\b(describe|it|test)\.(only|skip|todo|fixme)\b/, 'every test runs, always'],
+];
+
+/** No file over 400 lines, no room for everything, no unfinished business. */
+export function checkHouseRules(sourceFiles) {
+  const faults = sourceFiles.flatMap((file) => {
+    const lines = readFileSync(file, 'utf8').split('\n');
+    const found = [];
+    if (lines.length > maxLines) found.push(`${file}: ${lines.length} lines, at most ${maxLines}`);
+    if (roomlessNames.test(basename(file))) found.push(`${file}: name it by what it knows`);
+    lines.forEach((line, index) => {
+      for (const [pattern, cure] of forbidden) {
+        if (pattern.test(line)) found.push(`${file}:${index + 1}: ${line.trim()} (${cure})`);
+      }
+    });
+    return found;
+  });
+  return { ok: faults.length === 0, note: `${sourceFiles.length} files`, output: faults.join('\n') };
+}
+
+/** Every figure that the tests hold against the world says where it comes from, in which unit and how near is near. */
+export function checkFigures(dataFiles) {
+  const faults = dataFiles.flatMap((file) => {
+    const text = readFileSync(file, 'utf8');
+    return ['source', 'unit', 'tolerance']
+      .filter((field) => !new RegExp(`"${field}[A-Za-z]*"\\s*:\\s*[^\\s,}]`).test(text))
+      .map((field) => `${file}: no "${field}"`);
+  });
+  return { ok: faults.length === 0, note: `${dataFiles.length} files`, output: faults.join('\n') };
+}
