@@ -1,0 +1,73 @@
+import { z } from 'zod';
+import { kind, localDate, note, recordId } from './kind.ts';
+import { lift, setup, start } from './lift.ts';
+
+/** What a percentage counts: the bar alone, or bar and bands at the bottom, at lockout, on average over the range. */
+export const basis = z.enum(['bar', 'bottom', 'lockout', 'mean']);
+
+/** What the loads of a group aim at. Shares are fractions: 0.6 is 60 %. */
+export const aim = z.discriminatedUnion('by', [
+  z.strictObject({
+    by: z.literal('percent'),
+    /** Each asks for a share of the lifter's reference maximum, counted on its basis. */
+    targets: z.array(z.strictObject({ basis, share: z.number().min(0.05).max(2) })).min(1).max(4),
+  }),
+  z.strictObject({
+    by: z.literal('capability'),
+    bottomShare: z.number().min(0.1).max(1.2),
+    lockoutShare: z.number().min(0.1).max(1.2),
+  }),
+  z.strictObject({
+    by: z.literal('speed'),
+    fromMps: z.number().min(0.05).max(2.5),
+    toMps: z.number().min(0.05).max(2.5),
+  }),
+]);
+export type Aim = z.infer<typeof aim>;
+
+/** One step of the group's work. `shareOfAim` scales the bar load of work-up steps; 1 is the aim itself. */
+export const block = z.strictObject({
+  sets: z.number().int().min(1).max(30),
+  reps: z.number().int().min(1).max(30),
+  restSeconds: z.number().int().min(0).max(1200),
+  shareOfAim: z.number().min(0.1).max(1.1).default(1),
+});
+export type Block = z.infer<typeof block>;
+
+/** One lifter in a group: where, and what the coach fixed by hand. */
+export const place = z.strictObject({
+  lifterId: recordId,
+  rackId: recordId,
+  /** This lifter's own start, where it differs from the group's (a lower box, say). */
+  start: start.nullable().default(null),
+  /** Set by the coach: stays, and the rest is solved around it. Null: solved. */
+  byCoach: z
+    .strictObject({ barKg: z.number().min(0).max(1000).nullable(), bands: setup.shape.bands.nullable(), chains: setup.shape.chains.nullable() })
+    .nullable()
+    .default(null),
+});
+export type Place = z.infer<typeof place>;
+
+export const group = z.strictObject({
+  id: z.string().min(1).max(64),
+  title: z.string().trim().min(1).max(60),
+  work: z.enum(['speed', 'maximal', 'repeated']),
+  lift,
+  start,
+  aim,
+  blocks: z.array(block).min(1).max(12),
+  /** Lifters in lifting order. */
+  places: z.array(place).max(60),
+});
+export type Group = z.infer<typeof group>;
+
+/** A training day as the coach plans it. Groups run one after another; lifters of a group share the racks at once. */
+export const day = kind('day', 'training day', {
+  date: localDate,
+  title: z.string().max(80).default(''),
+  groups: z.array(group).max(8),
+  /** 0: each lifter their own bands, whatever the changes cost. 1: one band set for the whole rack. */
+  oneSetPull: z.number().min(0).max(1).default(0.5),
+  note,
+});
+export type Day = z.infer<typeof day.shape>;

@@ -1,0 +1,44 @@
+import type { z } from 'zod';
+import { allKinds, type KindName } from './allKinds.ts';
+
+/** How a field is kept outside the program: as text, a number, a yes or no, or nested (travels as JSON text). */
+export type FieldSort = 'text' | 'number' | 'truth' | 'nested';
+
+export interface Field {
+  name: string;
+  sort: FieldSort;
+  /** The field may be null: an empty cell. */
+  nullable: boolean;
+  /** The field may be left out: it has a default. */
+  optional: boolean;
+}
+
+/** The fields of a kind in the order of its shape, id first. The shape is the only place where they are listed. */
+export function fieldsOf(kindName: KindName): Field[] {
+  const known = cache.get(kindName);
+  if (known) return known;
+  const shape: Record<string, z.ZodType> = allKinds[kindName].shape.shape;
+  const fields = Object.entries(shape).map(([name, schema]) => field(name, schema as Schema));
+  cache.set(kindName, fields);
+  return fields;
+}
+
+const cache = new Map<KindName, Field[]>();
+
+interface Schema {
+  def: { type: string; innerType?: Schema };
+}
+
+function field(name: string, schema: Schema): Field {
+  let nullable = false;
+  let optional = false;
+  let inner = schema;
+  while (inner.def.innerType) {
+    nullable ||= inner.def.type === 'nullable';
+    optional ||= inner.def.type === 'default';
+    inner = inner.def.innerType;
+  }
+  return { name, sort: sorts[inner.def.type] ?? 'nested', nullable, optional };
+}
+
+const sorts: Record<string, FieldSort> = { string: 'text', enum: 'text', number: 'number', boolean: 'truth' };

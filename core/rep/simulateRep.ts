@@ -1,0 +1,99 @@
+import type { CompiledLoad } from '../load/compileLoad.ts';
+import { compileLoad } from '../load/compileLoad.ts';
+import type { Load } from '../load/Load.ts';
+import type { MotionState } from '../numeric/dormandPrince.ts';
+import { type Ascent, ascend } from './ascend.ts';
+import type { Capability } from './Capability.ts';
+import { pushForceN } from './pushForce.ts';
+import { rangeShare } from './strengthCurve.ts';
+
+export interface RepSample {
+  tS: number;
+  /** On the lifter's own full range. */
+  s: number;
+  zM: number;
+  speedMps: number;
+  lifterN: number;
+  loadN: number;
+}
+
+/** One way up. All `s` run over the lifter's own full range. */
+export interface Rep {
+  made: boolean;
+  /** Until lockout, or until the bar stood still. */
+  durationS: number;
+  meanSpeedMps: number;
+  peakSpeedMps: number;
+  /** Slowest point after the first peak of speed: the sticking region; a missed rep's standstill. */
+  slowest: { s: number; zM: number; speedMps: number };
+  stoppedAt: { s: number; zM: number; tS: number } | null;
+  /** Evenly spaced in time, both ends included. */
+  samples: RepSample[];
+}
+
+/** Simulates one rep from rest at the bottom (model, section 5). `samples`: 0 for none, else at least 2. */
+export function simulateRep(load: Load, capability: Capability, options: { samples?: number } = {}): Rep {
+  return repOf(compileLoad(load), capability, options.samples ?? 0);
+}
+
+/** The same for a load that is compiled already. */
+export function repOf(compiled: CompiledLoad, capability: Capability, samples: number): Rep {
+  const ascent = ascend(compiled, capability);
+  const end = ascent.states[ascent.states.length - 1]!;
+  const place = (state: MotionState) => ({ s: rangeShare(capability, state.z), zM: state.z });
+  const slowest = ascent.made ? slowestOf(ascent) : end;
+  return {
+    made: ascent.made,
+    durationS: end.t,
+    meanSpeedMps: end.t === 0 ? 0 : (end.z - compiled.load.bottomM) / end.t,
+    peakSpeedMps: ascent.turns.reduce((v, turn) => Math.max(v, turn.state.v), end.v),
+    slowest: { ...place(slowest), speedMps: ascent.made ? slowest.v : 0 },
+    stoppedAt: ascent.made ? null : { ...place(end), tS: end.t },
+    samples: samples === 0 ? [] : sample(ascent, samples, compiled, capability),
+  };
+}
+
+/** The slowest state after the first peak; the lockout where the speed rises throughout. */
+export function slowestOf(ascent: Ascent): MotionState {
+  const end = ascent.states[ascent.states.length - 1]!;
+  return ascent.turns.reduce(
+    (slow, turn) => (turn.kind === 'trough' && turn.state.v < slow.v ? turn.state : slow),
+    end,
+  );
+}
+
+function sample(ascent: Ascent, count: number, compiled: CompiledLoad, capability: Capability): RepSample[] {
+  const { states } = ascent;
+  const endS = states[states.length - 1]!.t;
+  let step = 0;
+  return Array.from({ length: count }, (_, i) => {
+    const tS = (endS * i) / (count - 1);
+    while (step < states.length - 2 && states[step + 1]!.t < tS) step++;
+    const { zM, speedMps } = between(states[step]!, states[step + 1] ?? states[step]!, tS);
+    return {
+      tS,
+      s: rangeShare(capability, zM),
+      zM,
+      speedMps,
+      lifterN: pushForceN(capability, tS, zM, speedMps),
+      loadN: compiled.at(zM).totalN,
+    };
+  });
+}
+
+/** Height by the quintic through height, speed and acceleration at both ends of a step; speed by its derivative. */
+function between(low: MotionState, high: MotionState, tS: number): { zM: number; speedMps: number } {
+  const h = high.t - low.t;
+  if (h === 0) return { zM: low.z, speedMps: low.v };
+  const x = (tS - low.t) / h;
+  const rise = high.z - low.z - h * low.v - (h * h * low.a) / 2;
+  const gain = h * (high.v - low.v) - h * h * low.a;
+  const bend = h * h * (high.a - low.a);
+  const c3 = 10 * rise - 4 * gain + bend / 2;
+  const c4 = -15 * rise + 7 * gain - bend;
+  const c5 = 6 * rise - 3 * gain + bend / 2;
+  return {
+    zM: low.z + x * (h * low.v + x * ((h * h * low.a) / 2 + x * (c3 + x * (c4 + x * c5)))),
+    speedMps: Math.max(0, low.v + x * (h * low.a + (x * (3 * c3 + x * (4 * c4 + x * 5 * c5))) / h)),
+  };
+}
