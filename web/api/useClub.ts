@@ -1,0 +1,28 @@
+import { useSuspenseQuery } from '@tanstack/react-query';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Club } from '#contract/records/club.ts';
+import { request } from './request.ts';
+
+/** The whole club as the server holds it; `seq` grows with every change. */
+export interface ClubState {
+  records: ClubRecords;
+  seq: number;
+}
+
+export const clubKey = ['club'] as const;
+
+/** Every record of the club: one query for all screens. Waits (suspends) until it is there. */
+export function useClub(): ClubRecords {
+  const { data } = useSuspenseQuery({
+    queryKey: clubKey,
+    queryFn: () => request<ClubState>('GET', '/api/club'),
+  });
+  return data.records;
+}
+
+/** The club's own settings; a file always holds one club. */
+export function useClubSettings(): Club {
+  const club = useClub().club[0];
+  if (club === undefined) throw new Error('The club file holds no club.');
+  return club;
+}

@@ -1,0 +1,65 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { z } from 'zod';
+import type { allKinds, KindName, RecordOf } from '#contract/records/allKinds.ts';
+import { useToast } from '#web/parts/Toast.tsx';
+import { request } from './request.ts';
+import { clubKey } from './useClub.ts';
+
+/** What a form sends for a new record: everything but the id; fields with a default may be left out. */
+export type NewRecord<K extends KindName> = Omit<z.input<(typeof allKinds)[K]['shape']>, 'id'>;
+
+/** What the server answers to a change; `seq` names the change for Undo. */
+interface Changed<K extends KindName> {
+  record: RecordOf<K>;
+  seq: number;
+}
+
+/** Writes records of one kind. Each way resolves when every screen shows the change, or rejects with a `RequestError`. */
+export interface RecordWriter<K extends KindName> {
+  create: (record: NewRecord<K>) => Promise<RecordOf<K>>;
+  update: (record: RecordOf<K>) => Promise<RecordOf<K>>;
+  /** Removes it and offers Undo: "Removed Wide 3." */
+  remove: (id: string, called: string) => Promise<void>;
+  busy: boolean;
+}
+
+/** The writer of one kind of record. */
+export function useRecords<K extends KindName>(kind: K): RecordWriter<K> {
+  const client = useQueryClient();
+  const say = useToast();
+  const refresh = () => client.invalidateQueries({ queryKey: clubKey });
+  const path = `/api/records/${kind}`;
+
+  const create = useMutation({
+    mutationFn: (record: NewRecord<K>) => request<Changed<K>>('POST', path, record),
+    onSuccess: refresh,
+  });
+  const update = useMutation({
+    mutationFn: (record: RecordOf<K>) =>
+      request<Changed<K>>('PUT', `${path}/${encodeURIComponent(record.id)}`, record),
+    onSuccess: refresh,
+  });
+  const undo = useMutation({
+    mutationFn: (seq: number) => request<unknown>('POST', `/api/undo/${seq}`),
+    onSuccess: refresh,
+    onError: (error) => say(error.message),
+  });
+  const remove = useMutation({
+    mutationFn: ({ id }: { id: string; called: string }) =>
+      request<{ seq: number }>('DELETE', `${path}/${encodeURIComponent(id)}`),
+    onSuccess: async ({ seq }, { called }) => {
+      await refresh();
+      say(`Removed ${called}.`, () => undo.mutate(seq));
+    },
+    onError: (error) => say(error.message),
+  });
+
+  return {
+    create: async (record) => (await create.mutateAsync(record)).record,
+    update: async (record) => (await update.mutateAsync(record)).record,
+    remove: async (id, called) => {
+      await remove.mutateAsync({ id, called }).catch(() => {});
+    },
+    busy: create.isPending || update.isPending || remove.isPending,
+  };
+}

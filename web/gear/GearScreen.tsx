@@ -1,0 +1,4 @@
+/** Gear: drawn soon. */
+export function GearScreen() {
+  return <h1>Gear</h1>;
+}

@@ -1,0 +1,4 @@
+/** Lifters: drawn soon. */
+export function LiftersScreen() {
+  return <h1>Lifters</h1>;
+}
