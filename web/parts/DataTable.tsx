@@ -26,7 +26,7 @@ export function DataTable<Row>(props: {
   nameOf: (row: Row) => string;
   onOpen?: (row: Row) => void;
   onLeave?: () => void;
-  selectedKey?: string | null;
+  selectedKey?: string | null | undefined;
 }) {
   const { rows, keyOf, nameOf, onOpen, onLeave } = props;
   const [active, setActive] = useState(0);
@@ -62,7 +62,7 @@ export function DataTable<Row>(props: {
 
   return (
     <div className="table-scroll">
-      <table className="table" role="grid" aria-label={props.label}>
+      <table className="table" aria-label={props.label}>
         <thead>
           <tr>
             {props.columns.map((column) => (
@@ -78,7 +78,7 @@ export function DataTable<Row>(props: {
               key={keyOf(row)}
               tabIndex={index === current ? 0 : -1}
               className={onOpen ? 'opens' : ''}
-              aria-selected={props.selectedKey === undefined ? undefined : keyOf(row) === props.selectedKey}
+              aria-current={keyOf(row) === props.selectedKey ? 'true' : undefined}
               onFocus={() => setActive(index)}
               onClick={() => onOpen?.(row)}
               onKeyDown={onKeyDown}
