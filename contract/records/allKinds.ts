@@ -1,7 +1,19 @@
 import type { z } from 'zod';
 import { club } from './club.ts';
 import { day } from './day.ts';
-import { anchor, bandPair, bandReading, bar, box, chainPair, collarPair, disc, hookup, rack, scaleReading } from './gear.ts';
+import {
+  anchor,
+  bandPair,
+  bandReading,
+  bar,
+  box,
+  chainPair,
+  collarPair,
+  disc,
+  hookup,
+  rack,
+  scaleReading,
+} from './gear.ts';
 import { best, bodyMass, lifter, liftHeights } from './lifters.ts';
 
 /** Every kind of record, owners before what belongs to them: the order of import, export and archive. */

@@ -10,7 +10,10 @@ export const aim = z.discriminatedUnion('by', [
   z.strictObject({
     by: z.literal('percent'),
     /** Each asks for a share of the lifter's reference maximum, counted on its basis. */
-    targets: z.array(z.strictObject({ basis, share: z.number().min(0.05).max(2) })).min(1).max(4),
+    targets: z
+      .array(z.strictObject({ basis, share: z.number().min(0.05).max(2) }))
+      .min(1)
+      .max(4),
   }),
   z.strictObject({
     by: z.literal('capability'),
@@ -42,7 +45,11 @@ export const place = z.strictObject({
   start: start.nullable().default(null),
   /** Set by the coach: stays, and the rest is solved around it. Null: solved. */
   byCoach: z
-    .strictObject({ barKg: z.number().min(0).max(1000).nullable(), bands: setup.shape.bands.nullable(), chains: setup.shape.chains.nullable() })
+    .strictObject({
+      barKg: z.number().min(0).max(1000).nullable(),
+      bands: setup.shape.bands.nullable(),
+      chains: setup.shape.chains.nullable(),
+    })
     .nullable()
     .default(null),
 });

@@ -4,14 +4,14 @@ import type { KindName, RecordOf } from './allKinds.ts';
  * What no two records of a kind may share: the label, whatever its capitals, within the club; of anchor points and hookups
  * within their rack. Null where records of the kind carry no label of their own.
  */
-export function labelKey<K extends KindName>(_kindName: K, record: RecordOf<K>): string | null {
+export function labelKey(record: RecordOf<KindName>): string | null {
   if (!('label' in record)) return null;
   const label = record.label.toLowerCase();
   return 'rackId' in record ? `${record.rackId}\n${label}` : label;
 }
 
 /** What people call the record, where that can stand for its id in a file: its label or, of a person, the name. */
-export function calledBy<K extends KindName>(record: RecordOf<K>): string | null {
+export function calledBy(record: RecordOf<KindName>): string | null {
   if ('label' in record) return record.label;
   return 'name' in record ? record.name : null;
 }

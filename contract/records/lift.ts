@@ -28,6 +28,8 @@ export const setup = z.strictObject({
   barKg: z.number().min(0).max(1000),
   bands: z.array(bandOnBar).max(6).default([]),
   /** Number of pairs of each chain hung on. */
-  chains: z.array(z.strictObject({ chainPairId: z.string(), pairs: z.number().int().min(1).max(10) })).default([]),
+  chains: z
+    .array(z.strictObject({ chainPairId: z.string(), pairs: z.number().int().min(1).max(10) }))
+    .default([]),
 });
 export type Setup = z.infer<typeof setup>;

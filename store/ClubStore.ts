@@ -1,0 +1,46 @@
+import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { Change } from './changeLog.ts';
+import type { Prescription } from './prescriptions.ts';
+
+/** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
+export type Given = Record<string, unknown>;
+
+/** A record as it now stands, and the change that made it so; the change as it was if nothing was to do. */
+export interface Kept<K extends KindName> {
+  record: RecordOf<K>;
+  seq: number;
+}
+
+/** All that one club keeps. Every write is on the disk when its promise resolves; a refused one throws `Refusal`. */
+export interface ClubStore {
+  /** The file that is open. */
+  readonly path: string;
+
+  list<K extends KindName>(kind: K): Promise<RecordOf<K>[]>;
+  get<K extends KindName>(kind: K, id: string): Promise<RecordOf<K> | null>;
+  create<K extends KindName>(kind: K, fields: Given): Promise<Kept<K>>;
+  /** Replaces all fields of a record but its id. */
+  update<K extends KindName>(kind: K, id: string, fields: Given): Promise<Kept<K>>;
+  /** Removes a record and what belongs to it, as one change. */
+  remove(kind: KindName, id: string): Promise<{ seq: number }>;
+  /** Puts many records of one kind in, new or known, as one change; `seq` as it was when nothing differed. */
+  putAll<K extends KindName>(kind: K, records: RecordOf<K>[]): Promise<{ seq: number }>;
+
+  /** The whole club in memory, and the number of the last change in it. */
+  records(): Promise<{ records: ClubRecords; seq: number }>;
+  /** Replaces everything by these records; all of them or nothing. The log of changes goes on. */
+  importRecords(records: ClubRecords, prescriptions?: Prescription[]): Promise<{ seq: number }>;
+
+  /** Takes a change back, as a new change; refused when something it touched was changed since. */
+  undo(seq: number): Promise<Change>;
+  latestSeq(): Promise<number>;
+  changesAfter(seq: number): Promise<Change[]>;
+  /** Calls back after each change with its number, until the returned function is called. */
+  onChange(listener: (seq: number) => void): () => void;
+
+  addPrescription(dayId: string, solvedAt: string, document: unknown): Promise<Prescription>;
+  latestPrescription(dayId: string): Promise<Prescription | null>;
+  prescriptions(): Promise<Prescription[]>;
+
+  close(): Promise<void>;
+}

@@ -1,0 +1,16 @@
+/** Why the store did not do what it was asked: the request is wrong, its subject is not there, or something stands against it. */
+export type RefusalReason = 'invalid' | 'missing' | 'conflict';
+
+/** A request that the store refuses with one sentence for the coach; nothing was changed. */
+export class Refusal extends Error {
+  readonly reason: RefusalReason;
+  /** The field the sentence is about; empty where it is about the whole. */
+  readonly field: string;
+
+  constructor(reason: RefusalReason, field: string, message: string) {
+    super(message);
+    this.name = 'Refusal';
+    this.reason = reason;
+    this.field = field;
+  }
+}

@@ -1,0 +1,93 @@
+import type { Kysely } from 'kysely';
+import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
+import { labelKey } from '#contract/records/labels.ts';
+import { neverChanged, type Referred, references, referredBy } from '#contract/records/references.ts';
+import { recordName } from '#contract/words/recordName.ts';
+import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import type { ChangeEntry } from './changeLog.ts';
+import { kindTable } from './kindTable.ts';
+import { Refusal } from './Refusal.ts';
+import type { Tables } from './schema.ts';
+
+/** The record as its shape reads it, defaults filled in; refused with the first field that is wrong. */
+export function checkShape<K extends KindName>(kindName: K, record: unknown): RecordOf<K> {
+  const read = allKinds[kindName].shape.safeParse(record);
+  if (read.success) return read.data as RecordOf<K>;
+  const { field, message } = shapeProblem(read.error, record);
+  throw new Refusal('invalid', field, message);
+}
+
+/** Some things happen once: a club has one record of itself, and a reading is never changed. */
+export function checkOnce({ kind, before, after }: ChangeEntry): void {
+  if (kind === 'club' && !(before && after)) {
+    throw new Refusal('conflict', '', 'A club has exactly one record of itself; change that one.');
+  }
+  if (before && after && neverChanged.has(kind)) {
+    const word = allKinds[kind].word;
+    throw new Refusal('conflict', '', `A ${word} is never changed; remove it and enter a new one.`);
+  }
+}
+
+/** No two of a kind share a label, among what the change leaves in place. */
+export async function checkLabels(db: Kysely<Tables>, clubId: string, entries: ChangeEntry[]): Promise<void> {
+  for (const kind of new Set(entries.map((entry) => entry.kind))) {
+    const changed = entries.filter((entry) => entry.kind === kind);
+    const labelled = changed.flatMap(({ after }) => (after && labelKey(after) !== null ? [after] : []));
+    if (labelled.length === 0) continue;
+    const touched = new Set(changed.map((entry) => entry.id));
+    const others = (await kindTable(db, clubId, kind).live()).filter((record) => !touched.has(record.id));
+    const taken = new Set(others.map(labelKey));
+    for (const record of labelled) {
+      const key = labelKey(record);
+      if (taken.has(key)) {
+        throw new Refusal(
+          'conflict',
+          'label',
+          `The label of ${recordName(kind, record)} is taken; each needs one of its own.`,
+        );
+      }
+      taken.add(key);
+    }
+  }
+}
+
+/** Every id that the change names belongs to a record that is there, or comes with the change itself. */
+export async function checkNamed(db: Kysely<Tables>, clubId: string, entries: ChangeEntry[]): Promise<void> {
+  const named = entries.flatMap(({ kind, after }) => (after ? referredBy(kind, after) : []));
+  const coming = new Map(entries.map(({ kind, id, after }) => [`${kind} ${id}`, after !== null]));
+  for (const kind of new Set(named.map(({ reference }) => reference.to))) {
+    const ofKind = named.filter(({ reference }) => reference.to === kind);
+    const ids = [...new Set(ofKind.map(({ id }) => id))];
+    const there = new Set((await kindTable(db, clubId, kind).among(ids)).map((record) => record.id));
+    const missing = ofKind.find(({ id }) => !(coming.get(`${kind} ${id}`) ?? there.has(id)));
+    if (missing) {
+      const { field, id } = missing;
+      throw new Refusal(
+        'invalid',
+        field,
+        `${field} is "${id}"; the club has no ${allKinds[kind].word} with that id.`,
+      );
+    }
+  }
+}
+
+/** After the change is written: nothing that the club still has names a record that the change removed. */
+export async function checkUnused(db: Kysely<Tables>, clubId: string, entries: ChangeEntry[]): Promise<void> {
+  const removed = entries.flatMap(({ kind, before, after }) => (before && !after ? [{ kind, before }] : []));
+  const kinds = new Set(removed.map(({ kind }) => kind));
+  const users = new Set(references.filter(({ to }) => kinds.has(to)).map(({ from }) => from));
+  for (const user of users) {
+    for (const record of await kindTable(db, clubId, user).live()) {
+      for (const { reference, id } of referredBy(user, record)) {
+        const gone = removed.find(({ kind, before }) => kind === reference.to && before.id === id);
+        if (!gone) continue;
+        const names = [recordName(gone.kind, gone.before), recordName(user, record)];
+        throw new Refusal(
+          'conflict',
+          '',
+          `The ${names[0]} cannot be removed: the ${names[1]} still uses it.`,
+        );
+      }
+    }
+  }
+}

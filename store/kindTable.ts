@@ -1,0 +1,73 @@
+import type { Kysely } from 'kysely';
+import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import { recordOf, rowOf } from './rows.ts';
+import type { Cell, RowBase, RowOf, Tables } from './schema.ts';
+
+/** The table of one kind within one club: the only place that reads and writes rows of records. */
+export interface KindTable<K extends KindName> {
+  /** The records that the club has, in the order of their ids. */
+  live(): Promise<RecordOf<K>[]>;
+  one(id: string): Promise<RecordOf<K> | null>;
+  /** Those among these ids that the club has. */
+  among(ids: string[]): Promise<RecordOf<K>[]>;
+  put(record: RecordOf<K>): Promise<void>;
+  markRemoved(id: string, seq: number): Promise<void>;
+  /** Takes every row of the club out for good, removed ones too: only before a whole club is put in. */
+  empty(): Promise<void>;
+}
+
+export function kindTable<K extends KindName>(
+  tables: Kysely<Tables>,
+  clubId: string,
+  kindName: K,
+): KindTable<K> {
+  // Which columns a kind has is known to its shape, not to the query: here all tables look alike.
+  const db = tables as unknown as Kysely<Record<KindName, AnyRow>>;
+  const table: KindName = kindName;
+  const live = () =>
+    db.selectFrom(table).selectAll().where('clubId', '=', clubId).where('removedSeq', 'is', null);
+  const toRecord = (row: unknown) => recordOf(kindName, row as RowOf<K>);
+  return {
+    async live() {
+      return (await live().orderBy('id').execute()).map(toRecord);
+    },
+    async one(id) {
+      const row = await live().where('id', '=', id).executeTakeFirst();
+      return row ? toRecord(row) : null;
+    },
+    async among(ids) {
+      const found: RecordOf<K>[] = [];
+      for (let i = 0; i < ids.length; i += idsInOneQuery) {
+        const rows = await live()
+          .where('id', 'in', ids.slice(i, i + idsInOneQuery))
+          .execute();
+        found.push(...rows.map(toRecord));
+      }
+      return found;
+    },
+    async put(record) {
+      const row = rowOf(clubId, kindName, record) as unknown as AnyRow;
+      await db
+        .insertInto(table)
+        .values(row)
+        .onConflict((conflict) => conflict.columns(['clubId', 'id']).doUpdateSet(row))
+        .execute();
+    },
+    async markRemoved(id, seq) {
+      await db
+        .updateTable(table)
+        .set({ removedSeq: seq })
+        .where('clubId', '=', clubId)
+        .where('id', '=', id)
+        .execute();
+    },
+    async empty() {
+      await db.deleteFrom(table).where('clubId', '=', clubId).execute();
+    },
+  };
+}
+
+type AnyRow = RowBase & { [column: string]: Cell };
+
+/** Well below what any database allows as parameters of one query. */
+const idsInOneQuery = 500;

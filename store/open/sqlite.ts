@@ -1,0 +1,42 @@
+import Database from 'better-sqlite3';
+import {
+  CompiledQuery,
+  type DatabaseConnection,
+  type Driver,
+  Kysely,
+  SqliteDialect,
+  type SqliteDialectConfig,
+  SqliteDriver,
+} from 'kysely';
+import type { Tables } from '../schema.ts';
+
+/** Opens an SQLite file so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. */
+export function openSqlite(path: string): Kysely<Tables> {
+  const database = new Database(path);
+  database.pragma('journal_mode = WAL');
+  database.pragma('synchronous = FULL');
+  database.pragma('foreign_keys = ON');
+  // Another process (a terminal command beside the server) may hold the file for a moment.
+  database.pragma('busy_timeout = 5000');
+  return new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) });
+}
+
+class ImmediateDialect extends SqliteDialect {
+  readonly #config: SqliteDialectConfig;
+
+  constructor(config: SqliteDialectConfig) {
+    super(config);
+    this.#config = config;
+  }
+
+  override createDriver(): Driver {
+    return new ImmediateDriver(this.#config);
+  }
+}
+
+/** Takes the write lock at the start: a transaction that reads first could otherwise fail when it comes to write. */
+class ImmediateDriver extends SqliteDriver {
+  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
+    await connection.executeQuery(CompiledQuery.raw('begin immediate'));
+  }
+}

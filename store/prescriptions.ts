@@ -1,0 +1,72 @@
+import type { Kysely } from 'kysely';
+import { newId } from './newId.ts';
+import type { PrescriptionRow, Tables } from './schema.ts';
+
+/** What was solved for a day, as it was given to the lifters. A later solving is added; this one stays. */
+export interface Prescription {
+  id: string;
+  dayId: string;
+  /** Counts 1, 2, 3 ... within the day. */
+  number: number;
+  /** Instant, ISO 8601 in UTC. */
+  solvedAt: string;
+  document: unknown;
+}
+
+export async function appendPrescription(
+  db: Kysely<Tables>,
+  clubId: string,
+  dayId: string,
+  solvedAt: string,
+  document: unknown,
+): Promise<Prescription> {
+  const last = await latestPrescription(db, clubId, dayId);
+  const added = { id: newId(), dayId, number: (last?.number ?? 0) + 1, solvedAt, document };
+  await putPrescription(db, clubId, added);
+  return added;
+}
+
+export async function latestPrescription(
+  db: Kysely<Tables>,
+  clubId: string,
+  dayId: string,
+): Promise<Prescription | null> {
+  const row = await db
+    .selectFrom('prescription')
+    .selectAll()
+    .where('clubId', '=', clubId)
+    .where('dayId', '=', dayId)
+    .orderBy('number', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return row ? toPrescription(row) : null;
+}
+
+/** Every prescription of the days that the club has, oldest of each day first. */
+export async function allPrescriptions(db: Kysely<Tables>, clubId: string): Promise<Prescription[]> {
+  const rows = await db
+    .selectFrom('prescription')
+    .innerJoin('day', (join) =>
+      join.onRef('day.clubId', '=', 'prescription.clubId').onRef('day.id', '=', 'prescription.dayId'),
+    )
+    .selectAll('prescription')
+    .where('prescription.clubId', '=', clubId)
+    .where('day.removedSeq', 'is', null)
+    .orderBy('prescription.dayId')
+    .orderBy('prescription.number')
+    .execute();
+  return rows.map(toPrescription);
+}
+
+export async function putPrescription(
+  db: Kysely<Tables>,
+  clubId: string,
+  { id, dayId, number, solvedAt, document }: Prescription,
+) {
+  const row: PrescriptionRow = { clubId, id, dayId, number, solvedAt, document: JSON.stringify(document) };
+  await db.insertInto('prescription').values(row).execute();
+}
+
+function toPrescription({ id, dayId, number, solvedAt, document }: PrescriptionRow): Prescription {
+  return { id, dayId, number, solvedAt, document: JSON.parse(document) };
+}

@@ -1,0 +1,41 @@
+import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+
+/** What one cell of a table holds: yes and no are 1 and 0, nested lists are JSON text. */
+export type Cell = string | number | null;
+
+type CellOf<T> = T extends boolean ? number : T extends string | number | null ? T : string;
+
+/** The columns that every table of records has beside the fields of its kind. */
+export interface RowBase {
+  clubId: string;
+  id: string;
+  /** Number of the change that removed the record; null while the club still has it. */
+  removedSeq: number | null;
+}
+
+/** One table per kind of record, a column per field. */
+export type RowOf<K extends KindName> = RowBase & { [F in keyof RecordOf<K>]: CellOf<RecordOf<K>[F]> };
+
+/** The append-only log: what every change did, as JSON text of its entries. */
+export interface ChangeRow {
+  clubId: string;
+  /** Counts 1, 2, 3 ... within the club. */
+  seq: number;
+  madeAt: string;
+  /** The change that this one took back, if it did. */
+  undoes: number | null;
+  entries: string;
+}
+
+/** What was solved for a day; appended, never changed. */
+export interface PrescriptionRow {
+  clubId: string;
+  id: string;
+  dayId: string;
+  /** Counts 1, 2, 3 ... within the day. */
+  number: number;
+  solvedAt: string;
+  document: string;
+}
+
+export type Tables = { [K in KindName]: RowOf<K> } & { change: ChangeRow; prescription: PrescriptionRow };
