@@ -1,0 +1,31 @@
+import type { GearSet, RackGear } from './Gear.ts';
+import type { LifterTask } from './misfit.ts';
+
+/** The best that one gear set can do: its bar mass and misfit. */
+export interface SetupScore {
+  /** Index into `SetupRanking.sets`. */
+  index: number;
+  barKg: number;
+  misfit: number;
+}
+
+/** All gear sets of one rack for one lifter, by misfit. Reps are only simulated as far as somebody asks. */
+export interface SetupRanking {
+  sets: readonly GearSet[];
+  /** The next best set, best first; null after the last. */
+  next(): SetupScore | null;
+  /** The exact score of one set. */
+  scoreOf(index: number): SetupScore;
+  /** A misfit that the set cannot go below; exact once it is scored. */
+  lowerBoundOf(index: number): number;
+  /** Reps simulated so far. */
+  reps(): number;
+}
+
+export interface RankingInput {
+  task: LifterTask;
+  gear: RackGear;
+  sets: readonly GearSet[];
+  /** Masses the bar may have, ascending. */
+  loadableKg: readonly number[];
+}

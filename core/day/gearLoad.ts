@@ -1,0 +1,18 @@
+import type { Load } from '../load/Load.ts';
+import type { GearSet, RackGear } from './Gear.ts';
+import type { Travel } from './gearPull.ts';
+
+/** The load that a gear set and a bar make over one lifter's travel. */
+export function gearLoad(gear: RackGear, set: GearSet, travel: Travel, barKg: number): Load {
+  const hung = set.hookups.map((index) => gear.hookups[index]!);
+  return {
+    ...travel,
+    barKg,
+    bands: hung.flatMap((hookup) => hookup.bands),
+    hungBands: hung.flatMap((hookup) => hookup.hungBands),
+    chains: set.chainPairs.flatMap((pairs, kind) => {
+      const { chain } = gear.chains[kind]!;
+      return pairs > 0 ? [{ ...chain, count: chain.count * pairs }] : [];
+    }),
+  };
+}

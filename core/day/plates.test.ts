@@ -1,0 +1,120 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type BarAndDiscs, loadableMasses, plates } from './plates.ts';
+
+/** Every way to load one side, written out: the independent reference. */
+function everyLoading(gear: BarAndDiscs): { loadedKg: number; counts: number[]; discs: number }[] {
+  let ways: number[][] = [[]];
+  for (const disc of gear.discs) {
+    ways = ways.flatMap((way) => Array.from({ length: disc.pairs + 1 }, (_, count) => [...way, count]));
+  }
+  return ways.map((counts) => ({
+    counts,
+    discs: counts.reduce((sum, count) => sum + count, 0),
+    loadedKg:
+      gear.barKg +
+      gear.collarsKg +
+      counts.reduce((sum, count, k) => sum + 2 * count * gear.discs[k]!.massKg, 0),
+  }));
+}
+
+const gears = fc.record({
+  barKg: fc.constantFrom(15, 20, 25.013),
+  collarsKg: fc.constantFrom(0, 5),
+  discs: fc.uniqueArray(
+    fc.record({
+      massKg: fc.integer({ min: 250, max: 26_000 }).map((g) => g / 1000),
+      pairs: fc.integer({ min: 0, max: 3 }),
+    }),
+    {
+      maxLength: 5,
+      selector: (disc) => disc.massKg,
+    },
+  ),
+});
+const grams = (kg: number) => Math.round(kg * 1000);
+const usualDiscs = [25, 20, 15, 10, 5, 2.5, 1.25].map((massKg) => ({ massKg, pairs: 2 }));
+
+describe('plates', () => {
+  it('is as near as any loading of odd weighed discs, and no equally near loading has fewer discs', () => {
+    fc.assert(
+      fc.property(gears, fc.double({ min: 0, max: 300, noNaN: true }), (gear, targetKg) => {
+        const loaded = plates({ ...gear, targetKg });
+        const ways = everyLoading(gear);
+        const miss = (kg: number) => Math.abs(kg - targetKg);
+        const least = Math.min(...ways.map((way) => miss(way.loadedKg)));
+        expect(miss(loaded.loadedKg)).toBeLessThanOrEqual(least + 2e-6);
+        const alike = ways.filter((way) => Math.abs(way.loadedKg - loaded.loadedKg) < 1e-6);
+        expect(alike.length).toBeGreaterThan(0);
+        const discs = loaded.perSide.reduce((sum, disc) => sum + disc.count, 0);
+        expect(discs).toBe(Math.min(...alike.map((way) => way.discs)));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('never takes more of a disc than there are pairs, and hangs the heaviest inside', () => {
+    fc.assert(
+      fc.property(gears, fc.double({ min: 0, max: 400, noNaN: true }), (gear, targetKg) => {
+        const { perSide, loadedKg } = plates({ ...gear, targetKg });
+        for (const disc of perSide) {
+          expect(disc.count).toBeLessThanOrEqual(
+            gear.discs.find((kind) => kind.massKg === disc.massKg)!.pairs,
+          );
+        }
+        expect(perSide.map((disc) => disc.massKg)).toEqual(
+          perSide.map((disc) => disc.massKg).sort((a, b) => b - a),
+        );
+        const discsKg = perSide.reduce((sum, disc) => sum + 2 * disc.count * disc.massKg, 0);
+        expect(loadedKg).toBeCloseTo(gear.barKg + gear.collarsKg + discsKg, 9);
+      }),
+    );
+  });
+
+  it('takes the lighter of two equally near loads', () => {
+    expect(plates({ targetKg: 101.25, barKg: 20, collarsKg: 0, discs: usualDiscs }).loadedKg).toBe(100);
+    const pounds = [45, 25, 5].map((lb) => ({ massKg: lb * 0.45359237, pairs: 2 }));
+    const loaded = plates({
+      targetKg: 140 * 0.45359237,
+      barKg: 45 * 0.45359237,
+      collarsKg: 0,
+      discs: pounds,
+    });
+    expect(loaded.loadedKg / 0.45359237).toBeCloseTo(135, 9);
+  });
+
+  it('leaves the bar bare when the target is lighter than bar and collars', () => {
+    expect(plates({ targetKg: 10, barKg: 20, collarsKg: 5, discs: usualDiscs })).toEqual({
+      loadedKg: 25,
+      perSide: [],
+    });
+    expect(plates({ targetKg: 90, barKg: 20, collarsKg: 0, discs: [] })).toEqual({
+      loadedKg: 20,
+      perSide: [],
+    });
+  });
+
+  it('loads a bar as lifters do: 182.5 kg with 5 kg of collars from two pairs of each disc', () => {
+    // Counting by hand: (182.5 - 25) / 2 = 78.75 = 25 + 25 + 20 + 5 + 2.5 + 1.25 with two pairs of each.
+    expect(plates({ targetKg: 182.5, barKg: 20, collarsKg: 5, discs: usualDiscs }).perSide).toEqual([
+      { massKg: 25, count: 2 },
+      { massKg: 20, count: 1 },
+      { massKg: 5, count: 1 },
+      { massKg: 2.5, count: 1 },
+      { massKg: 1.25, count: 1 },
+    ]);
+  });
+});
+
+describe('loadableMasses', () => {
+  it('lists exactly the masses that some loading gives, each once, ascending', () => {
+    fc.assert(
+      fc.property(gears, (gear) => {
+        const every = [...new Set(everyLoading(gear).map((way) => grams(way.loadedKg)))].sort(
+          (a, b) => a - b,
+        );
+        expect(loadableMasses(gear).map(grams)).toEqual(every);
+      }),
+    );
+  });
+});

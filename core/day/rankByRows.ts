@@ -1,0 +1,39 @@
+import { gearSums } from './gearSums.ts';
+import { aimRows, bestBarKg, misfitOf } from './misfit.ts';
+import type { RankingInput, SetupRanking, SetupScore } from './SetupRanking.ts';
+
+/**
+ * Ranks by an aim whose misfit is a parabola in the bar's mass (shares of capability, percentages): the best mass is
+ * a closed form, and since the parabola is symmetric the loadable mass nearest to it is the best loadable one.
+ */
+export function rankByRows({ task, gear, sets, loadableKg }: RankingInput): SetupRanking {
+  const rows = aimRows(task);
+  const sums = gearSums(task, gear, rows);
+  const scores = sets.map((set, index): SetupScore => {
+    const parabola = sums.parabolaOf(set);
+    const barKg = nearest(loadableKg, bestBarKg(parabola));
+    return { index, barKg, misfit: misfitOf(parabola, barKg) };
+  });
+  const order = [...scores].sort((a, b) => a.misfit - b.misfit || a.index - b.index);
+  let given = 0;
+  return {
+    sets,
+    next: () => order[given++] ?? null,
+    scoreOf: (index) => scores[index]!,
+    lowerBoundOf: (index) => scores[index]!.misfit,
+    reps: () => 0,
+  };
+}
+
+/** The nearest of ascending masses; of two equally near the lighter. */
+function nearest(ascendingKg: readonly number[], targetKg: number): number {
+  let [low, high] = [0, ascendingKg.length - 1];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (ascendingKg[middle]! < targetKg) low = middle;
+    else high = middle;
+  }
+  return targetKg - ascendingKg[low]! <= ascendingKg[high]! - targetKg
+    ? ascendingKg[low]!
+    : ascendingKg[high]!;
+}

@@ -1,0 +1,159 @@
+import { compileLoad } from '../load/compileLoad.ts';
+import { minHeap } from '../numeric/minHeap.ts';
+import { repOf } from '../rep/simulateRep.ts';
+import { gearLoad } from './gearLoad.ts';
+import { gearSums } from './gearSums.ts';
+import { aimRows, type BarParabola, bestBarKg, misfitOf, speedMiss } from './misfit.ts';
+import type { RankingInput, SetupRanking, SetupScore } from './SetupRanking.ts';
+
+interface SpeedZone {
+  fromMps: number;
+  toMps: number;
+}
+
+/** Bar masses `first` to `last` of one set, with the mean speed known to lie between `slowMps` and `fastMps`. */
+interface Stretch {
+  first: number;
+  last: number;
+  slowMps: number;
+  fastMps: number;
+  bound: number;
+}
+
+/**
+ * Ranks by a bar-speed zone with few simulated reps, best first. Every set starts as one stretch of loadable masses.
+ * The spread of a stretch has a closed-form minimum, and since a heavier bar is never faster, the speed at one mass
+ * bounds those of all lighter and all heavier ones. The stretch with the least bound is split by one simulated rep
+ * until the least bound belongs to a single, simulated mass: nothing left can be better.
+ */
+export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone: SpeedZone): SetupRanking {
+  const sums = gearSums(task, gear, aimRows(task));
+  const g = task.travel.gravityMps2;
+  const guess = speedGuess();
+  let reps = 0;
+  const states = sets.map((set) => {
+    const spread = sums.parabolaOf(set);
+    const whole = { first: 0, last: loadableKg.length - 1, slowMps: 0, fastMps: Number.POSITIVE_INFINITY };
+    return {
+      set,
+      spread,
+      gearN: sums.meanNOf(set),
+      compiled: null as ReturnType<typeof compileLoad> | null,
+      stretches: [{ ...whole, bound: leastSpread(spread, loadableKg, whole.first, whole.last) }] as Stretch[],
+    };
+  });
+  type State = (typeof states)[number];
+
+  const speedAt = (state: State, barKg: number): number => {
+    state.compiled ??= compileLoad(gearLoad(gear, state.set, task.travel, barKg));
+    const rep = repOf({ ...state.compiled, load: { ...state.compiled.load, barKg } }, task.capability, 0);
+    reps++;
+    const speedMps = rep.made ? rep.meanSpeedMps : 0;
+    if (rep.made) guess.learn(barKg * g + state.gearN, speedMps);
+    return speedMps;
+  };
+  const bounded = (state: State, part: Omit<Stretch, 'bound'>): Stretch[] => {
+    if (part.first > part.last) return [];
+    const spread = leastSpread(state.spread, loadableKg, part.first, part.last);
+    return [{ ...part, bound: Math.hypot(spread, stretchMiss(zone, part)) }];
+  };
+  /** Splits the most promising stretch at one mass and simulates there. */
+  const refine = (state: State): void => {
+    const [best] = state.stretches;
+    const at = splitAt(best!, state, loadableKg, zone, (barKg) => guess.speedMps(barKg * g + state.gearN));
+    const speedMps = speedAt(state, loadableKg[at]!);
+    const parts = [
+      ...bounded(state, { first: best!.first, last: at - 1, slowMps: speedMps, fastMps: best!.fastMps }),
+      ...bounded(state, { first: at, last: at, slowMps: speedMps, fastMps: speedMps }),
+      ...bounded(state, { first: at + 1, last: best!.last, slowMps: best!.slowMps, fastMps: speedMps }),
+    ];
+    state.stretches = [...state.stretches.slice(1), ...parts].sort(
+      (a, b) => a.bound - b.bound || a.first - b.first,
+    );
+  };
+  const isScored = (state: State) => state.stretches[0]!.slowMps === state.stretches[0]!.fastMps;
+  const score = (index: number): SetupScore => {
+    const { first, bound } = states[index]!.stretches[0]!;
+    return { index, barKg: loadableKg[first]!, misfit: bound };
+  };
+
+  const queue = minHeap();
+  states.forEach((state, index) => queue.push(index, state.stretches[0]!.bound));
+  return {
+    sets,
+    next() {
+      for (let top = queue.pop(); top !== null; top = queue.pop()) {
+        const state = states[top.index]!;
+        if (state.stretches[0]!.bound <= top.key && isScored(state)) return score(top.index);
+        if (state.stretches[0]!.bound <= top.key) refine(state);
+        queue.push(top.index, state.stretches[0]!.bound);
+      }
+      return null;
+    },
+    scoreOf(index) {
+      while (!isScored(states[index]!)) refine(states[index]!);
+      return score(index);
+    },
+    lowerBoundOf: (index) => states[index]!.stretches[0]!.bound,
+    reps: () => reps,
+  };
+}
+
+/** Least spread over a run of masses: at the parabola's lowest point, or at the end of the run nearest to it. */
+function leastSpread(spread: BarParabola, kg: readonly number[], first: number, last: number): number {
+  return misfitOf(spread, Math.min(Math.max(bestBarKg(spread), kg[first]!), kg[last]!));
+}
+
+/** Least distance from the zone of a speed that lies between the stretch's bounds. */
+function stretchMiss(zone: SpeedZone, { slowMps, fastMps }: Pick<Stretch, 'slowMps' | 'fastMps'>): number {
+  if (slowMps > zone.toMps) return speedMiss(zone, slowMps);
+  return fastMps < zone.fromMps ? speedMiss(zone, fastMps) : 0;
+}
+
+/**
+ * Where one rep tells most: at the mass where the bounds of the lighter and of the heavier part are expected to be
+ * equal. The first falls and the second rises with the mass, so bisection finds it.
+ */
+function splitAt(
+  { first, last }: Stretch,
+  { spread }: { spread: BarParabola },
+  kg: readonly number[],
+  zone: SpeedZone,
+  guessMps: (barKg: number) => number | null,
+): number {
+  let [low, high] = [first, last];
+  while (low < high) {
+    const at = (low + high) >> 1;
+    const speedMps = guessMps(kg[at]!);
+    if (speedMps === null) return at;
+    const tooFast = Math.max(0, speedMps - zone.toMps) / ((zone.fromMps + zone.toMps) / 2);
+    const tooSlow = Math.max(0, zone.fromMps - speedMps) / ((zone.fromMps + zone.toMps) / 2);
+    const lighter =
+      at > first ? Math.hypot(tooFast, leastSpread(spread, kg, first, at - 1)) : Number.POSITIVE_INFINITY;
+    const heavier =
+      at < last ? Math.hypot(tooSlow, leastSpread(spread, kg, at + 1, last)) : Number.POSITIVE_INFINITY;
+    if (lighter > heavier) low = at + 1;
+    else high = at;
+  }
+  return low;
+}
+
+/** A straight line of speed over mean load through the reps so far; only steers the search, proves nothing. */
+function speedGuess() {
+  let [n, sumX, sumY, sumXX, sumXY] = [0, 0, 0, 0, 0];
+  return {
+    learn(loadN: number, speedMps: number) {
+      n++;
+      sumX += loadN;
+      sumY += speedMps;
+      sumXX += loadN * loadN;
+      sumXY += loadN * speedMps;
+    },
+    speedMps(loadN: number): number | null {
+      const spreadX = n * sumXX - sumX * sumX;
+      if (n < 2 || spreadX <= 0) return null;
+      const slope = (n * sumXY - sumX * sumY) / spreadX;
+      return Math.max(0, sumY / n + slope * (loadN - sumX / n));
+    },
+  };
+}

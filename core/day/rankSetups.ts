@@ -1,0 +1,25 @@
+import { enumerateSetups } from './enumerateSetups.ts';
+import type { GearSet, RackGear } from './Gear.ts';
+import type { LifterTask } from './misfit.ts';
+import { loadableMasses } from './plates.ts';
+import { rankByRows } from './rankByRows.ts';
+import { rankBySpeed } from './rankBySpeed.ts';
+import type { SetupRanking } from './SetupRanking.ts';
+
+/** What the coach fixed by hand; null where free. */
+export interface Fixed {
+  barKg: number | null;
+  set: GearSet | null;
+}
+
+/** Ranks every set of bands and chains, each with its best bar mass, that the gear and the coach's own choices allow. */
+export function rankSetups(
+  task: LifterTask,
+  gear: RackGear,
+  fixed: Fixed = { barKg: null, set: null },
+): SetupRanking {
+  const sets = fixed.set === null ? enumerateSetups(gear) : [fixed.set];
+  const loadableKg = fixed.barKg === null ? loadableMasses(gear) : [fixed.barKg];
+  const input = { task, gear, sets, loadableKg };
+  return task.aim.by === 'speed' ? rankBySpeed(input, task.aim) : rankByRows(input);
+}
