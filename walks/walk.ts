@@ -36,7 +36,10 @@ export const test = base.extend<Walk>({
 async function addressOf(server: ChildProcess & { stdout: NodeJS.ReadableStream }): Promise<string> {
   for await (const line of createInterface({ input: server.stdout })) {
     const address = /http:\/\/[\w.:]+/.exec(line)?.[0];
-    if (address) return address;
+    if (address) {
+      server.stdout.resume();
+      return address;
+    }
   }
   throw new Error('The server ended before it named its address.');
 }

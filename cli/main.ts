@@ -1,0 +1,39 @@
+import { Command, CommanderError } from 'commander';
+import about from '../package.json' with { type: 'json' };
+import { CliError } from './CliError.ts';
+import { computeCommand } from './commands/compute.ts';
+
+/** The terminal's front door. Commands load what they need only when they are called, so that `--help` is quick. */
+const program = new Command('rackwright')
+  .description("True loads of bands, chains and bars for every lifter of a barbell club's training day.")
+  .version(about.version, '--version', 'print the version')
+  .helpCommand('help [command]', 'what a command does and takes')
+  .configureHelp({ showGlobalOptions: false })
+  .addHelpText(
+    'after',
+    `
+Ends with 0 when all went well, 1 when something failed, 2 when what was asked cannot be understood.
+
+Bands under load and heavy lifts can hurt people: rated anchors, spotters and safeties, and local rules come
+first. This program does not replace qualified coaching.`,
+  )
+  .exitOverride();
+
+program.addCommand(computeCommand());
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  process.exitCode = report(error);
+}
+
+/** Commander has printed its own sentence already; ours is one line; anything else is a fault of the program. */
+function report(error: unknown): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+  if (error instanceof CliError) {
+    process.stderr.write(`${error.message}\n`);
+    return error.exitCode;
+  }
+  process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+  return 1;
+}

@@ -1,0 +1,19 @@
+import type { z } from 'zod';
+
+/** One calculation of the core as documents: JSON in, JSON out, SI, the unit in the field name. */
+export interface Operation<Input extends z.ZodType = z.ZodType, Output extends z.ZodType = z.ZodType> {
+  /** As on the command line and in the address: `band-curve`. */
+  name: string;
+  /** One sentence for `--list` and the API description. */
+  summary: string;
+  inputSchema: Input;
+  outputSchema: Output;
+  run(input: z.output<Input>): z.input<Output>;
+}
+
+/** Lets the compiler infer what `run` gets and must give from the two schemas. */
+export function operation<Input extends z.ZodType, Output extends z.ZodType>(
+  definition: Operation<Input, Output>,
+): Operation<Input, Output> {
+  return definition;
+}

@@ -1,0 +1,78 @@
+import { z } from 'zod';
+import type { BandCurves } from '#core/band/BandCurve.ts';
+import { fitBand } from '#core/band/fitBand.ts';
+import type { RiggedBand } from '#core/rig/Rig.ts';
+import { count, fields, finite, notNegative, positive } from './fields.ts';
+
+export const direction = z.enum(['loading', 'unloading']);
+
+const reading = fields({
+  length_m: positive.describe('End-to-end length of the loop under the force'),
+  force_N: positive,
+  direction: direction.default('loading'),
+});
+
+/** What is known of one loop, wherever it hangs. */
+export const loopFields = {
+  restLength_m: positive.describe('Relaxed loop, end to end'),
+  readings: z.array(reading).default([]),
+  width_mm: positive.optional().describe('Needed where there are fewer than two readings'),
+  spent_m: notNegative
+    .optional()
+    .describe('Length of the loop that a choke uses up; counts for "choked" only'),
+};
+
+const anchor = fields({ x_m: finite, y_m: finite, z_m: finite });
+
+export const band = fields({
+  ...loopFields,
+  hookup: z.enum(['single', 'doubled', 'choked']),
+  anchor,
+  count,
+}).superRefine((value, context) => {
+  checkLoop(value, context);
+  const { hookup, spent_m, restLength_m } = value;
+  if (hookup !== 'choked') return;
+  if (spent_m === undefined || spent_m >= restLength_m) {
+    const message = `it must be given for a choked band and be less than restLength_m (${restLength_m})`;
+    context.addIssue({ code: 'custom', path: ['spent_m'], message });
+  }
+});
+
+type Loop = z.output<z.ZodObject<typeof loopFields>>;
+
+/** A loop reads longer than at rest, and tells its stretch by two readings or by its width. */
+export function checkLoop({ restLength_m, readings, width_mm }: Loop, context: z.core.$RefinementCtx): void {
+  readings.forEach(({ length_m }, index) => {
+    if (length_m > restLength_m) return;
+    const message = `it must be longer than restLength_m (${restLength_m}), where the band is slack`;
+    context.addIssue({ code: 'custom', path: ['readings', index, 'length_m'], message });
+  });
+  if (readings.length < 2 && width_mm === undefined) {
+    const message = 'it must be given where there are fewer than two readings';
+    context.addIssue({ code: 'custom', path: ['width_mm'], message });
+  }
+}
+
+/** Fits both branches of the loop. */
+export function toBandCurves({ restLength_m, readings, width_mm }: Loop): BandCurves {
+  return fitBand({
+    restLengthM: restLength_m,
+    ...(width_mm === undefined ? {} : { widthMm: width_mm }),
+    readings: readings.map(({ length_m, force_N, direction }) => ({
+      lengthM: length_m,
+      forceN: force_N,
+      direction,
+    })),
+  });
+}
+
+export function toRiggedBand(document: z.output<typeof band>): RiggedBand {
+  const { hookup, spent_m = 0, anchor, count } = document;
+  return {
+    curves: toBandCurves(document),
+    hookup: hookup === 'choked' ? { way: hookup, spentM: spent_m } : { way: hookup },
+    anchor: { xM: anchor.x_m, yM: anchor.y_m, zM: anchor.z_m },
+    count,
+  };
+}

@@ -1,0 +1,47 @@
+import type { z } from 'zod';
+import type { Load } from '#core/load/Load.ts';
+import type { Capability } from '#core/rep/Capability.ts';
+import { fields, finite, notNegative, positive } from './fields.ts';
+
+const range = fields({ from_m: notNegative, to_m: positive }).superRefine(({ from_m, to_m }, context) => {
+  if (to_m > from_m) return;
+  context.addIssue({ code: 'custom', path: ['to_m'], message: `it must be above from_m (${from_m})` });
+});
+
+const capabilityFields = {
+  strength_N: positive.describe('Force that can just be held at s = 0'),
+  slope: finite,
+  curvature: finite,
+  dip: fields({ depth: finite, at: finite, width: positive })
+    .optional()
+    .describe('The sticking region; none: depth 0'),
+  maxSpeed_mps: positive,
+  rebound: notNegative,
+  reboundTime_s: positive,
+  strainAfter_s: notNegative,
+  strainTime_s: positive,
+  movedBody_kg: notNegative.describe('Share of the body that rises with the bar'),
+  range: range.optional().describe("The lifter's full range; without it the load's bottom and lockout"),
+};
+
+export const capability = fields(capabilityFields);
+
+/** The same where the strength is what is looked for: a `strength_N` that is given is ignored. */
+export const capabilityWithoutStrength = fields({ ...capabilityFields, strength_N: finite.optional() });
+
+export function toCapability(document: z.output<typeof capability>, load: Load): Capability {
+  const { range } = document;
+  return {
+    strengthN: document.strength_N,
+    slope: document.slope,
+    curvature: document.curvature,
+    dip: document.dip ?? { depth: 0, at: 0.5, width: 1 },
+    maxSpeedMps: document.maxSpeed_mps,
+    rebound: document.rebound,
+    reboundTimeS: document.reboundTime_s,
+    strainAfterS: document.strainAfter_s,
+    strainTimeS: document.strainTime_s,
+    movedBodyKg: document.movedBody_kg,
+    range: range ? { fromM: range.from_m, toM: range.to_m } : { fromM: load.bottomM, toM: load.lockoutM },
+  };
+}

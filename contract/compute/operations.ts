@@ -1,0 +1,23 @@
+import { bandCurveOperation } from './bandCurveOperation.ts';
+import { fitStrengthOperation } from './fitStrengthOperation.ts';
+import { loadCurveOperation } from './loadCurveOperation.ts';
+import { maxBarOperation } from './maxBarOperation.ts';
+import type { Operation } from './Operation.ts';
+import { platesOperation } from './platesOperation.ts';
+import { repOperation } from './repOperation.ts';
+
+/** Every calculation that is open to other programs; terminal, HTTP and API description loop over this list. */
+export const operations: readonly Operation[] = [
+  bandCurveOperation,
+  loadCurveOperation,
+  repOperation,
+  maxBarOperation,
+  fitStrengthOperation,
+  platesOperation,
+];
+
+export const operationNames = operations.map(({ name }) => name);
+
+export function findOperation(name: string): Operation | undefined {
+  return operations.find((operation) => operation.name === name);
+}

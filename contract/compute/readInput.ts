@@ -1,0 +1,31 @@
+import type { z } from 'zod';
+import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import { InputError } from './InputError.ts';
+import type { Operation } from './Operation.ts';
+
+/** Reads JSON text; text that is none is refused with the place where it breaks. */
+export function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    const message =
+      text.trim() === ''
+        ? 'The input is empty; one JSON document is needed.'
+        : `The input is not JSON: ${reason}.`;
+    throw new InputError({ field: '', message });
+  }
+}
+
+/** Checks a document against the operation's shape; the first fault is thrown as an `InputError`. */
+export function readInput<Input extends z.ZodType>(
+  operation: Operation<Input>,
+  document: unknown,
+): z.output<Input> {
+  const result = operation.inputSchema.safeParse(document);
+  if (result.success) return result.data;
+  const { field, message } = shapeProblem(result.error, document);
+  const [issue] = result.error.issues;
+  const known = issue?.code === 'unrecognized_keys' ? ` ${issue.message}` : '';
+  throw new InputError({ field, message: message + known });
+}

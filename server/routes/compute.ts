@@ -1,0 +1,26 @@
+import { Hono } from 'hono';
+import { InputError } from '#contract/compute/InputError.ts';
+import { findOperation, operationNames, operations } from '#contract/compute/operations.ts';
+import { parseJson } from '#contract/compute/readInput.ts';
+import { runOperation } from '#contract/compute/runOperation.ts';
+
+/** The calculations over HTTP: the same documents as `rackwright compute` takes and gives. */
+export const computeRoutes = new Hono()
+  .get('/', (context) =>
+    context.json({ operations: operations.map(({ name, summary }) => ({ name, summary })) }),
+  )
+  .post('/:operation', async (context) => {
+    const name = context.req.param('operation');
+    const operation = findOperation(name);
+    if (!operation) {
+      const message = `${name} is not a calculation; the known ones are ${operationNames.join(', ')}.`;
+      return context.json({ error: { field: 'operation', message } }, 404);
+    }
+    try {
+      const output = runOperation(operation, parseJson(await context.req.text()));
+      return context.body(JSON.stringify(output), 200, { 'content-type': 'application/json' });
+    } catch (error) {
+      if (error instanceof InputError) return context.json(error.body, 400);
+      throw error;
+    }
+  });
