@@ -35,15 +35,15 @@ const FROM_BOX: readonly (readonly [
   readonly Hanging[],
 ])[] = [
   ['ilse', 150, 'raw', 0.36, 135, []],
-  ['ilse', 66, 'raw', 0.33, 112.5, ['13-A north doubled']],
-  ['tereza', 88, 'raw', 0.36, 110, []],
-  ['tereza', 59, 'raw', 0.36, 90, ['13-A north doubled']],
-  ['saoirse', 94, 'raw', 0.36, 122.5, []],
-  ['saoirse', 45, 'raw', 0.4, 105, ['13-A south doubled']],
+  ['ilse', 66, 'raw', 0.33, 115, ['13-A north doubled']],
+  ['tereza', 88, 'raw', 0.36, 102.5, []],
+  ['tereza', 59, 'raw', 0.36, 92.5, ['13-A north doubled']],
+  ['saoirse', 94, 'raw', 0.36, 112.5, []],
+  ['saoirse', 45, 'raw', 0.4, 107.5, ['13-A south doubled']],
   ['maribel', 80, 'raw', 0.385, 140, []],
-  ['odhran', 73, 'raw', 0.36, 155, []],
-  ['odhran', 38, 'raw', 0.385, 120, ['22-B south doubled']],
-  ['emre', 59, 'wraps', 0.4, 165, ['22-A north doubled']],
+  ['odhran', 73, 'raw', 0.36, 150, []],
+  ['odhran', 38, 'raw', 0.385, 132.5, ['22-B south doubled']],
+  ['emre', 59, 'wraps', 0.4, 172.5, ['22-A north doubled']],
   ['kwabena', 101, 'raw', 0.4, 220, []],
   ['kwabena', 31, 'raw', 0.36, 160, ['29-B south doubled']],
   ['lars', 94, 'raw', 0.425, 235, []],
@@ -53,7 +53,7 @@ const FROM_BOX: readonly (readonly [
   ['bastien', 73, 'raw', 0.435, 250, []],
   ['bastien', 38, 'raw', 0.41, 170, ['29-B north doubled', '13-A north doubled']],
   ['tevita', 66, 'multi-ply', 0.41, 270, ['64-A north doubled']],
-  ['tevita', 24, 'multi-ply', 0.385, 340, ['29-B north doubled']],
+  ['tevita', 24, 'multi-ply', 0.385, 292.5, ['29-B north doubled']],
 ];
 
 type Hanging = 'chains' | `${string} ${'north' | 'south'} doubled`;
