@@ -1,0 +1,72 @@
+import type { BandReading } from './BandCurve.ts';
+import { fitBand } from './fitBand.ts';
+import { tensionDifference } from './tensionDifference.ts';
+
+/** What is known of one band's age and use. Dates are local calendar dates, `2026-11-25`. */
+export interface BandHistory {
+  restLengthM: number;
+  widthMm: number;
+  readings: readonly (BandReading & { takenOn: string })[];
+  /** Reps done with the band since it was last measured. */
+  cyclesSinceMeasured: number;
+  /** Longest length that the club stretches it to, where known. */
+  longestUseM: number | null;
+}
+
+/** When a band wants a look. The club's settings; all of them assumptions, the maker's figures rule. */
+export interface WearLimits {
+  afterDays: number;
+  afterCycles: number;
+  driftShare: number;
+  safeStretchRatio: number;
+}
+
+/** Why a band wants a look, each with what is allowed. */
+export type WearFinding =
+  | { why: 'neverMeasured' }
+  | { why: 'age'; days: number; allowed: number }
+  | { why: 'cycles'; cycles: number; allowed: number }
+  | { why: 'drift'; share: number; allowed: number; fromDate: string; toDate: string }
+  | { why: 'overstretched'; stretch: number; allowed: number };
+
+/** What speaks for measuring a band again, or for using it less far; empty when nothing does. */
+export function wear(history: BandHistory, limits: WearLimits, today: string): WearFinding[] {
+  return [...measuringDue(history, limits, today), ...stretchFinding(history, limits)];
+}
+
+function measuringDue(history: BandHistory, limits: WearLimits, today: string): WearFinding[] {
+  const dates = [...new Set(history.readings.map((r) => r.takenOn))].sort();
+  const newest = dates.at(-1);
+  if (newest === undefined) return [{ why: 'neverMeasured' }];
+  const findings: WearFinding[] = [];
+  const days = daysBetween(newest, today);
+  if (days > limits.afterDays) findings.push({ why: 'age', days, allowed: limits.afterDays });
+  const cycles = history.cyclesSinceMeasured;
+  if (cycles > limits.afterCycles) findings.push({ why: 'cycles', cycles, allowed: limits.afterCycles });
+  const before = dates.at(-2);
+  const share = before === undefined ? null : driftBetween(history, before, newest);
+  if (before !== undefined && share !== null && Math.abs(share) > limits.driftShare) {
+    findings.push({ why: 'drift', share, allowed: limits.driftShare, fromDate: before, toDate: newest });
+  }
+  return findings;
+}
+
+function stretchFinding(history: BandHistory, limits: WearLimits): WearFinding[] {
+  const longestM = Math.max(history.longestUseM ?? 0, ...history.readings.map((r) => r.lengthM));
+  const stretch = longestM / history.restLengthM;
+  const allowed = limits.safeStretchRatio;
+  return stretch > allowed ? [{ why: 'overstretched', stretch, allowed }] : [];
+}
+
+/** How much more the band pulls at the later date, as a share; negative for a band that has softened. */
+function driftBetween(history: BandHistory, earlier: string, later: string): number | null {
+  const curveOn = (date: string) =>
+    fitBand({ ...history, readings: history.readings.filter((r) => r.takenOn === date) }).loading;
+  return tensionDifference(curveOn(later), curveOn(earlier));
+}
+
+const DAY_MS = 86_400_000;
+
+function daysBetween(from: string, to: string): number {
+  return Math.round((Date.parse(to) - Date.parse(from)) / DAY_MS);
+}
