@@ -1,6 +1,8 @@
 import { assert, date, property } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
+import { labelKey } from '#contract/records/labels.ts';
+import { references, referredBy } from '#contract/records/references.ts';
 import { millraceClub } from './millraceClub.ts';
 
 const TODAY = '2026-11-25';
@@ -9,10 +11,6 @@ const club = millraceClub(TODAY);
 /** The club's text without its dates. */
 function undated(records: ClubRecords): string {
   return JSON.stringify(records).replace(/"\d{4}-\d{2}-\d{2}"/g, '""');
-}
-
-function has(name: keyof ClubRecords, id: string | null): boolean {
-  return id === null || club[name].some((record) => record.id === id);
 }
 
 describe('the invented club', () => {
@@ -52,25 +50,28 @@ describe('the invented club', () => {
 });
 
 describe('what belongs together', () => {
-  it('gear hangs on racks that exist', () => {
-    for (const rack of club.rack)
-      expect(has('bar', rack.barId) && has('collarPair', rack.collarPairId)).toBe(true);
-    for (const anchor of club.anchor) expect(has('rack', anchor.rackId)).toBe(true);
-    for (const hookup of club.hookup) {
-      expect(club.anchor.find(({ id }) => id === hookup.anchorId)?.rackId).toBe(hookup.rackId);
-    }
-    for (const reading of club.scaleReading) {
-      expect(has('hookup', reading.hookupId) && has('bandPair', reading.bandPairId)).toBe(true);
-    }
-    for (const reading of club.bandReading) expect(has('bandPair', reading.bandPairId)).toBe(true);
+  it.each([...new Set(references.map(({ from }) => from))])(
+    'each %s names only records of the club',
+    (name) => {
+      const referred = club[name].flatMap((record) => referredBy(name, record));
+      expect(referred.length).toBeGreaterThan(0);
+      for (const { reference, field, id } of referred) {
+        expect(
+          club[reference.to].map((other) => other.id),
+          field,
+        ).toContain(id);
+      }
+    },
+  );
+
+  it('no two of a kind carry one label', () => {
+    const labelled = kindNames.map((name) => club[name].map(labelKey).filter((key) => key !== null));
+    for (const keys of labelled) expect(new Set(keys).size).toBe(keys.length);
   });
 
-  it('masses, heights, bests and places are those of members', () => {
-    for (const kept of [...club.bodyMass, ...club.liftHeights, ...club.best]) {
-      expect(has('lifter', kept.lifterId)).toBe(true);
-    }
-    for (const place of club.day.flatMap(({ groups }) => groups.flatMap(({ places }) => places))) {
-      expect(has('lifter', place.lifterId) && has('rack', place.rackId)).toBe(true);
+  it('a hookup hangs on an anchor point of its own rack', () => {
+    for (const { anchorId, rackId } of club.hookup) {
+      expect(club.anchor.find(({ id }) => id === anchorId)?.rackId).toBe(rackId);
     }
   });
 
