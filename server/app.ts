@@ -1,0 +1,43 @@
+import { type Context, Hono } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { compress } from 'hono/compress';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { answerError, errorBody } from './guard/errors.ts';
+import { headers } from './guard/headers.ts';
+import { sameOrigin } from './guard/sameOrigin.ts';
+import { clubRoutes } from './routes/club.ts';
+import { computeRoutes } from './routes/compute.ts';
+import { dayRoutes } from './routes/days.ts';
+import { recordRoutes } from './routes/records.ts';
+import { screenRoutes } from './routes/screens.ts';
+
+export interface AppParts {
+  store: ClubStore;
+  /** Folder of the built screens. */
+  webRoot: string;
+}
+
+/** The whole server without a socket: guards first, then what each capability answers, then the screens. */
+export function createApp({ store, webRoot }: AppParts) {
+  return new Hono()
+    .onError(answerError)
+    .notFound((c) => c.json(errorBody('', `There is nothing at ${c.req.path}.`), 404))
+    .use(headers)
+    .use(sameOrigin)
+    .use('/api/*', bodyLimit({ maxSize: maxBodyBytes, onError: tooLarge }))
+    .use(compress())
+    .route('/api', clubRoutes(store))
+    .route('/api', recordRoutes(store))
+    .route('/api', dayRoutes(store))
+    .route('/api/compute', computeRoutes)
+    .route('/', screenRoutes(webRoot));
+}
+
+export type App = ReturnType<typeof createApp>;
+
+/** An archive of decades fits; a body that would fill the memory does not. */
+const maxBodyBytes = 64 * 1024 * 1024;
+
+function tooLarge(c: Context) {
+  return c.json(errorBody('', 'The body is larger than 64 MB, more than this server takes.'), 413);
+}

@@ -1,0 +1,27 @@
+import type { ErrorHandler } from 'hono';
+import { HTTPException } from 'hono/http-exception';
+import { Refusal, type RefusalReason } from '#store/Refusal.ts';
+
+/** The body of every answer that is not a success. */
+export interface ErrorBody {
+  error: { field: string; message: string };
+}
+
+/** Turns a refusal into 400, 404 or 409 with its one sentence; anything else is a fault of the program and is logged. */
+export const answerError: ErrorHandler = (error, c) => {
+  if (error instanceof Refusal) {
+    return c.json(errorBody(error.field, error.message), statusOf[error.reason]);
+  }
+  if (error instanceof HTTPException) return c.json(errorBody('', error.message), error.status);
+  console.error(error);
+  return c.json(errorBody('', 'Something in the program failed; nothing was changed.'), 500);
+};
+
+export function errorBody(field: string, message: string): ErrorBody {
+  return { error: { field, message } };
+}
+
+const statusOf = { invalid: 400, missing: 404, conflict: 409 } as const satisfies Record<
+  RefusalReason,
+  number
+>;

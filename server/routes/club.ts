@@ -1,0 +1,39 @@
+import { Hono } from 'hono';
+import { type SSEStreamingApi, streamSSE } from 'hono/streaming';
+import type { ClubStore } from '#store/ClubStore.ts';
+
+/** The whole club in one document, and the news of each change to it. */
+export function clubRoutes(store: ClubStore) {
+  return new Hono()
+    .get('/club', async (c) => c.json(await store.records()))
+    .get('/events', async (c) => {
+      const asked = c.req.header('last-event-id') ?? c.req.query('after') ?? '';
+      const known = /^\d+$/.test(asked) ? Number(asked) : await store.latestSeq();
+      return streamSSE(c, (stream) => tellChanges(store, stream, known));
+    });
+}
+
+/** Tells the number of every change after `known`, those already made and those to come, until the reader leaves. */
+async function tellChanges(store: ClubStore, stream: SSEStreamingApi, known: number): Promise<void> {
+  let told = known;
+  let wake = () => {};
+  const stopListening = store.onChange(() => wake());
+  stream.onAbort(() => wake());
+  try {
+    // With this the browser knows from where to resume, even if the line breaks before the first change.
+    await stream.writeSSE({ event: 'now', id: String(told), data: JSON.stringify({ seq: told }) });
+    while (!stream.aborted) {
+      // Made before the log is read, so that no change falls between reading and sleeping.
+      const nextChange = new Promise<void>((resolve) => {
+        wake = resolve;
+      });
+      for (const { seq } of await store.changesAfter(told)) {
+        await stream.writeSSE({ event: 'change', id: String(seq), data: JSON.stringify({ seq }) });
+        told = seq;
+      }
+      if (!stream.aborted) await nextChange;
+    }
+  } finally {
+    stopListening();
+  }
+}

@@ -1,0 +1,39 @@
+import { Hono } from 'hono';
+import { kindOf } from '#server/guard/kindOf.ts';
+import { readJson } from '#server/guard/readJson.ts';
+import type { ClubStore, Given } from '#store/ClubStore.ts';
+import { Refusal } from '#store/Refusal.ts';
+
+/** Records of every kind: list, add, replace, remove, and take a change back. */
+export function recordRoutes(store: ClubStore) {
+  return new Hono()
+    .get('/records/:kind', async (c) => c.json({ records: await store.list(kindOf(c.req.param('kind'))) }))
+    .post('/records/:kind', async (c) => {
+      const kind = kindOf(c.req.param('kind'));
+      return c.json(await store.create(kind, withoutId(await readJson(c), null)), 201);
+    })
+    .put('/records/:kind/:id', async (c) => {
+      const kind = kindOf(c.req.param('kind'));
+      const id = c.req.param('id');
+      return c.json(await store.update(kind, id, withoutId(await readJson(c), id)));
+    })
+    .delete('/records/:kind/:id', async (c) =>
+      c.json(await store.remove(kindOf(c.req.param('kind')), c.req.param('id'))),
+    )
+    .post('/undo/:seq{[0-9]+}', async (c) => {
+      const { seq } = await store.undo(Number(c.req.param('seq')));
+      return c.json({ seq });
+    });
+}
+
+/** The fields without the id, which the path names or the store makes. */
+function withoutId(given: Given, expected: string | null): Given {
+  if (!('id' in given)) return given;
+  const { id, ...fields } = given;
+  if (id === expected) return fields;
+  const allowed =
+    expected === null
+      ? 'a new record gets its id here; leave it out'
+      : `it must be "${expected}" as in the path`;
+  throw new Refusal('invalid', 'id', `id is ${JSON.stringify(id)}; ${allowed}.`);
+}

@@ -1,0 +1,66 @@
+import type { Server } from 'node:http';
+import { fileURLToPath } from 'node:url';
+import { createAdaptorServer } from '@hono/node-server';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { createApp } from './app.ts';
+
+export interface ServeOptions {
+  store: ClubStore;
+  /** The port to try first; the next free one is taken when others have it. */
+  port?: number;
+  /** Folder of the built screens. */
+  webRoot?: string;
+}
+
+export interface Served {
+  /** The address to open: http://127.0.0.1:4747 */
+  url: string;
+  port: number;
+  /** Ends every open connection and stops listening; the store stays open. */
+  close(): Promise<void>;
+}
+
+/** Answers on this machine alone until it is closed. */
+export async function serve({
+  store,
+  port = defaultPort,
+  webRoot = builtScreens,
+}: ServeOptions): Promise<Served> {
+  const app = createApp({ store, webRoot });
+  const server = createAdaptorServer({ fetch: app.fetch }) as Server;
+  const taken = await listen(server, port);
+  return {
+    url: `http://${host}:${taken}`,
+    port: taken,
+    close: () =>
+      new Promise((resolve, reject) => {
+        server.close((error) => (error ? reject(error) : resolve()));
+        server.closeAllConnections();
+      }),
+  };
+}
+
+const host = '127.0.0.1';
+const defaultPort = 4747;
+const portsTried = 50;
+const builtScreens = fileURLToPath(new URL('../web/dist', import.meta.url));
+
+/** Listens on the first free port from `first` on (0: any), and says which. */
+async function listen(server: Server, first: number): Promise<number> {
+  for (let port = first; ; port += 1) {
+    try {
+      await new Promise<void>((resolve, reject) => {
+        server.once('error', reject);
+        server.listen(port, host, () => {
+          server.off('error', reject);
+          resolve();
+        });
+      });
+      const address = server.address();
+      return typeof address === 'object' && address ? address.port : port;
+    } catch (error) {
+      const inUse = error instanceof Error && 'code' in error && error.code === 'EADDRINUSE';
+      if (!inUse || port >= first + portsTried) throw error;
+    }
+  }
+}
