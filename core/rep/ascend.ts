@@ -1,11 +1,14 @@
 import type { CompiledLoad } from '../load/compileLoad.ts';
 import { dormandPrinceStep, type MotionState } from '../numeric/dormandPrince.ts';
 import type { Capability } from './Capability.ts';
-import { pushForceN, strainFactor } from './pushForce.ts';
-import { rangeShare, relativeStrength } from './strengthCurve.ts';
+import { pushForceFunction } from './pushForce.ts';
 
-/** Errors allowed in one step: of the height relative to the range, of the speed relative to a brisk 1 m/s. */
-const TOLERANCE = 1e-9;
+/**
+ * Error allowed in one step: of the height relative to the range, of the speed relative to a brisk 1 m/s. The fine one
+ * keeps duration and mean speed right to 1e-6 and better; the coarse one is for the first steps of a search.
+ */
+export const FINE = 1e-8;
+export const COARSE = 1e-5;
 /** A first step (s); the error control finds its own from there. */
 const FIRST_STEP_S = 1e-3;
 /** No lifter strains longer: the decline has long taken the force away. */
@@ -26,43 +29,42 @@ export interface Ascent {
  * Solves `M dv/dt = F - M g - T(z) - mu v^2` from rest at the bottom until lockout or standstill, with
  * `M(z) = bar + chain(z) + movedBody`. Steps end exactly on every kink (a band going taut, a chain leaving the
  * floor, the onset of straining), on every turning point of the speed and on the end, so that the order of the
- * scheme is kept. Closed forms hold to 1e-6 and better (tests).
+ * scheme is kept.
  */
-export function ascend(compiled: CompiledLoad, capability: Capability): Ascent {
+export function ascend(compiled: CompiledLoad, capability: Capability, tolerance: number): Ascent {
   const { load } = compiled;
   const { bottomM, lockoutM, gravityMps2 } = load;
   const baseKg = load.barKg + capability.movedBodyKg;
   const hasChains = load.chains.length > 0;
+  const pushN = pushForceFunction(capability);
   const acceleration = (t: number, z: number, v: number) => {
     const massKg = hasChains ? baseKg + compiled.hangingKg(z) : baseKg;
     const pickUpN = hasChains ? compiled.liftedPerMetreKg(z) * v * v : 0;
-    return (pushForceN(capability, t, z, v) - compiled.bandN(z) - pickUpN) / massKg - gravityMps2;
+    return (pushN(t, z, v) - compiled.bandN(z) - pickUpN) / massKg - gravityMps2;
   };
   let now: MotionState = { t: 0, z: bottomM, v: 0, a: acceleration(0, bottomM, 0) };
   const states = [now];
   const turns: Ascent['turns'] = [];
   if (!(now.a > 0)) return { states, made: false, turns };
 
-  const scaleZ = TOLERANCE * (lockoutM - bottomM);
+  const scaleZ = tolerance * (lockoutM - bottomM);
   const stops = [...compiled.breaksM, lockoutM];
   let nextStop = 0;
   let h = FIRST_STEP_S;
   let out: MotionState = { t: 0, z: 0, v: 0, a: 0 };
-  const tryStep = (size: number) => dormandPrinceStep(acceleration, now, size, scaleZ, TOLERANCE, out);
+  const tryStep = (size: number) => dormandPrinceStep(acceleration, now, size, scaleZ, tolerance, out);
   /** Shortens the step just tried so that it ends where `miss` is zero; `slope` is the rate of `miss` in time. */
   const landOn = (size: number, miss: () => number, slope: () => number) => {
     let low = 0;
     let high = size;
     for (let i = 0; i < LANDING_STEPS; i++) {
       const off = miss();
+      const newton = size - off / slope();
+      if (Math.abs(newton - size) <= 1e-15 * (1 + now.t)) return;
       if (off > 0) high = size;
       else low = size;
-      const newton = size - off / slope();
-      const next = newton > low && newton < high ? newton : (low + high) / 2;
-      if (Math.abs(next - size) <= 1e-15 * (1 + now.t)) break;
-      size = next;
+      size = newton > low && newton < high ? newton : (low + high) / 2;
       tryStep(size);
-      if (high - low < 1e-14) break;
     }
   };
 
@@ -118,38 +120,4 @@ export function ascend(compiled: CompiledLoad, capability: Capability): Ascent {
     if (ended !== null) return { states, made: ended === 'made', turns };
   }
   return { states, made: false, turns };
-}
-
-/**
- * How far a rep is from its limit (m^2/s^2), for finding maxima: above 0 the square of the slowest speed of a made
- * rep; below 0 twice the work per moved mass that was lacking where a missed rep stopped.
- */
-export function ascentMargin(ascent: Ascent, compiled: CompiledLoad, capability: Capability): number {
-  const last = ascent.states[ascent.states.length - 1]!;
-  if (ascent.made) {
-    const slowest = ascent.turns.reduce(
-      (v, turn) => (turn.kind === 'trough' ? Math.min(v, turn.state.v) : v),
-      last.v,
-    );
-    return slowest * slowest;
-  }
-  return -lackingWork(compiled, capability, last);
-}
-
-/** Twice the missing work per mass from the standstill up to where the lifter could hold the bar again. */
-function lackingWork(compiled: CompiledLoad, capability: Capability, stop: MotionState): number {
-  const { load } = compiled;
-  const pieces = 40;
-  const stepM = (load.lockoutM - stop.z) / pieces;
-  const strain = strainFactor(capability, stop.t);
-  let sum = 0;
-  for (let i = 0; i < pieces; i++) {
-    const zM = stop.z + (i + 0.5) * stepM;
-    const massKg = load.barKg + capability.movedBodyKg + compiled.hangingKg(zM);
-    const heldN = capability.strengthN * relativeStrength(capability, rangeShare(capability, zM)) * strain;
-    const lack = load.gravityMps2 + (compiled.bandN(zM) - heldN) / massKg;
-    if (lack <= 0 && i > 0) break;
-    sum += 2 * Math.max(lack, 0) * stepM;
-  }
-  return Math.max(sum, Number.MIN_VALUE);
 }

@@ -1,42 +1,44 @@
 import { compileLoad } from '../load/compileLoad.ts';
 import type { Load } from '../load/Load.ts';
-import { findRoot } from '../numeric/findRoot.ts';
-import { ascend, ascentMargin } from './ascend.ts';
+import { findLimit } from '../numeric/findLimit.ts';
+import { ascend, COARSE, FINE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
-import { pushForceN } from './pushForce.ts';
+import { limitPlaces } from './limitGuess.ts';
 
-/** Relative precision of the strength found. */
-const TOLERANCE = 1e-7;
-/** A search beyond a hundred tonnes-force means that speed, not strength, is what lacks. */
+/** Relative precision of the strength: of the coarse search, and in the end. */
+const COARSE_SHARE = 1e-4;
+const TOLERANCE = 1e-6;
+/** A search beyond a hundred tonnes of force means that it is speed, not strength, that lacks. */
 const STRONGEST_N = 1e6;
 
 /**
- * The strength (N) of a lifter for whom `load` is just a maximum: `maxBar` of the same load then returns its
- * `barKg`. `capability.strengthN` is ignored. A maximum is a rep at its limit, so this is a least strength: the
- * lifter who made the load has at least it.
+ * The strength (N) of a lifter for whom `load` is just a maximum, to one part in a million: `maxBar` of the same load
+ * then returns its `barKg`. `capability.strengthN` is ignored. A lifter who made the load has at least this strength.
+ * Throws RangeError where no strength makes the load, since it takes longer than anybody can strain.
  */
 export function fitStrength(load: Load, capability: Capability): number {
   const compiled = compileLoad(load);
-  const margin = (strengthN: number) => {
-    const lifter = { ...capability, strengthN };
-    return ascentMargin(ascend(compiled, lifter), compiled, lifter);
-  };
-  // With less than this the bar does not leave the bottom.
-  const perStrength = pushForceN({ ...capability, strengthN: 1 }, 0, load.bottomM, 0);
-  const massKg = load.barKg + capability.movedBodyKg + compiled.hangingKg(load.bottomM);
-  const tooWeakN = Math.max((massKg * load.gravityMps2 + compiled.bandN(load.bottomM)) / perStrength, 1);
-  let weakN = tooWeakN;
-  let weakMargin = margin(weakN);
-  let strongN = weakN * 1.5;
-  let strongMargin = margin(strongN);
-  while (strongMargin <= 0) {
-    if (strongN > STRONGEST_N)
-      throw new RangeError('no strength makes this load: it would take longer than a lifter can strain');
-    weakN = strongN;
-    weakMargin = strongMargin;
-    strongN *= 1.5;
-    strongMargin = margin(strongN);
-  }
-  if (weakMargin > 0) return weakN;
-  return findRoot(margin, weakN, weakMargin, strongN, strongMargin, TOLERANCE * weakN).b;
+  const missed = (strengthN: number, tolerance: number) =>
+    !ascend(compiled, { ...capability, strengthN }, tolerance).made;
+  const unit = limitPlaces(compiled, { ...capability, strengthN: 1 });
+  const guess = Math.max(
+    ...unit.map(({ pushN, otherN }) => (otherN + load.barKg * load.gravityMps2) / pushN),
+    1,
+  );
+  const range = { lowest: 0, highest: STRONGEST_N };
+  const near = findLimit((strengthN) => missed(strengthN, COARSE), {
+    ...range,
+    guess,
+    step: 0.04 * guess,
+    tolerance: COARSE_SHARE * guess,
+  });
+  const limit = findLimit((strengthN) => missed(strengthN, FINE), {
+    ...range,
+    guess: near?.above ?? guess,
+    step: COARSE_SHARE * guess,
+    tolerance: TOLERANCE * guess,
+  });
+  if (limit === null)
+    throw new RangeError('no strength makes this load: it takes longer than a lifter can strain');
+  return limit.above;
 }

@@ -1,19 +1,16 @@
 import type { Capability } from './Capability.ts';
-import { rangeShare, relativeStrength } from './strengthCurve.ts';
+import { heldForceFunction } from './strengthCurve.ts';
 
-/** `a(t)`: the rebound bonus, fading, times the decline after `strainAfterS` seconds of straining. */
-export function strainFactor(capability: Capability, tS: number): number {
-  const { rebound, reboundTimeS, strainAfterS, strainTimeS } = capability;
-  const bonus = rebound === 0 ? 1 : 1 + rebound * Math.exp(-tS / reboundTimeS);
-  return tS > strainAfterS ? bonus * Math.exp(-(tS - strainAfterS) / strainTimeS) : bonus;
-}
-
-/** Force of the lifter (N) at time `tS`, height `zM`, speed `vMps` >= 0: `S g(s) (1 - v/maxSpeed) a(t)`. */
-export function pushForceN(capability: Capability, tS: number, zM: number, vMps: number): number {
-  return (
-    capability.strengthN *
-    relativeStrength(capability, rangeShare(capability, zM)) *
-    (1 - vMps / capability.maxSpeedMps) *
-    strainFactor(capability, tS)
-  );
+/**
+ * The lifter's force made ready for many instants: `(t, z, v) -> S g(s) (1 - v/maxSpeed) a(t)`, with the rebound
+ * fading and the decline after `strainAfterS` seconds in `a` (model, section 5). Seconds, metres, m/s >= 0; N.
+ */
+export function pushForceFunction(capability: Capability): (tS: number, zM: number, vMps: number) => number {
+  const { rebound, reboundTimeS, strainAfterS, strainTimeS, maxSpeedMps } = capability;
+  const heldN = heldForceFunction(capability);
+  return (tS, zM, vMps) => {
+    let strain = rebound === 0 ? 1 : 1 + rebound * Math.exp(-tS / reboundTimeS);
+    if (tS > strainAfterS) strain *= Math.exp(-(tS - strainAfterS) / strainTimeS);
+    return heldN(zM) * (1 - vMps / maxSpeedMps) * strain;
+  };
 }

@@ -2,9 +2,9 @@ import type { CompiledLoad } from '../load/compileLoad.ts';
 import { compileLoad } from '../load/compileLoad.ts';
 import type { Load } from '../load/Load.ts';
 import type { MotionState } from '../numeric/dormandPrince.ts';
-import { type Ascent, ascend } from './ascend.ts';
+import { type Ascent, ascend, FINE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
-import { pushForceN } from './pushForce.ts';
+import { pushForceFunction } from './pushForce.ts';
 import { rangeShare } from './strengthCurve.ts';
 
 export interface RepSample {
@@ -38,7 +38,7 @@ export function simulateRep(load: Load, capability: Capability, options: { sampl
 
 /** The same for a load that is compiled already. */
 export function repOf(compiled: CompiledLoad, capability: Capability, samples: number): Rep {
-  const ascent = ascend(compiled, capability);
+  const ascent = ascend(compiled, capability, FINE);
   const end = ascent.states[ascent.states.length - 1]!;
   const place = (state: MotionState) => ({ s: rangeShare(capability, state.z), zM: state.z });
   const slowest = ascent.made ? slowestOf(ascent) : end;
@@ -54,7 +54,7 @@ export function repOf(compiled: CompiledLoad, capability: Capability, samples: n
 }
 
 /** The slowest state after the first peak; the lockout where the speed rises throughout. */
-export function slowestOf(ascent: Ascent): MotionState {
+function slowestOf(ascent: Ascent): MotionState {
   const end = ascent.states[ascent.states.length - 1]!;
   return ascent.turns.reduce(
     (slow, turn) => (turn.kind === 'trough' && turn.state.v < slow.v ? turn.state : slow),
@@ -65,6 +65,7 @@ export function slowestOf(ascent: Ascent): MotionState {
 function sample(ascent: Ascent, count: number, compiled: CompiledLoad, capability: Capability): RepSample[] {
   const { states } = ascent;
   const endS = states[states.length - 1]!.t;
+  const pushN = pushForceFunction(capability);
   let step = 0;
   return Array.from({ length: count }, (_, i) => {
     const tS = (endS * i) / (count - 1);
@@ -75,7 +76,7 @@ function sample(ascent: Ascent, count: number, compiled: CompiledLoad, capabilit
       s: rangeShare(capability, zM),
       zM,
       speedMps,
-      lifterN: pushForceN(capability, tS, zM, speedMps),
+      lifterN: pushN(tS, zM, speedMps),
       loadN: compiled.at(zM).totalN,
     };
   });

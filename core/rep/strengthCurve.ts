@@ -6,19 +6,29 @@ export function rangeShare(capability: Capability, zM: number): number {
   return (zM - fromM) / (toM - fromM);
 }
 
-/** `g(s)`: isometric strength at `s` over that at the bottom (model, section 5). */
-export function relativeStrength(capability: Capability, s: number): number {
-  const { slope, curvature, dip } = capability;
-  const straight = slope * s + curvature * s * s;
-  if (dip.depth === 0) return Math.exp(straight);
-  const offset = (s - dip.at) / dip.width;
-  const start = dip.at / dip.width;
-  return Math.exp(straight - dip.depth * (Math.exp(-offset * offset) - Math.exp(-start * start)));
+/** Force (N) that can just be held still at a bar height, made ready for many heights: `z -> S g(s(z))`. */
+export function heldForceFunction(capability: Capability): (zM: number) => number {
+  const { strengthN, slope, curvature, dip, range } = capability;
+  const perMetre = 1 / (range.toM - range.fromM);
+  if (dip.depth === 0) {
+    return (zM) => {
+      const s = (zM - range.fromM) * perMetre;
+      return strengthN * Math.exp(slope * s + curvature * s * s);
+    };
+  }
+  const atStart = dip.depth * Math.exp(-((dip.at / dip.width) ** 2));
+  return (zM) => {
+    const s = (zM - range.fromM) * perMetre;
+    const offset = (s - dip.at) / dip.width;
+    return (
+      strengthN * Math.exp(slope * s + curvature * s * s - dip.depth * Math.exp(-offset * offset) + atStart)
+    );
+  };
 }
 
 /** Force (N) that the lifter can just hold still at bar height `zM`: `S g(s)`, their own moved weight included. */
 export function heldForceN(capability: Capability, zM: number): number {
-  return capability.strengthN * relativeStrength(capability, rangeShare(capability, zM));
+  return heldForceFunction(capability)(zM);
 }
 
 /**

@@ -1,0 +1,240 @@
+import * as fc from 'fast-check';
+import { Solver } from 'odex';
+import { describe, expect, it } from 'vitest';
+import { fitBand } from '../band/fitBand.ts';
+import { compileLoad } from '../load/compileLoad.ts';
+import type { Load } from '../load/Load.ts';
+import { STANDARD_GRAVITY_MPS2 } from '../load/localGravity.ts';
+import type { Capability } from './Capability.ts';
+import { fitStrength } from './fitStrength.ts';
+import { maxBar } from './maxBar.ts';
+import { pushForceFunction } from './pushForce.ts';
+import { simulateRep } from './simulateRep.ts';
+
+const curves = fitBand({
+  restLengthM: 1.04,
+  widthMm: 45,
+  readings: [1.2, 1.4, 1.7, 2.0, 2.3].map((lengthM) => ({
+    lengthM,
+    forceN: 240 * (lengthM / 1.04 - (1.04 / lengthM) ** 2),
+    direction: 'loading' as const,
+  })),
+});
+const band = (count: number) => ({
+  curves,
+  hookup: { way: 'doubled' as const },
+  anchor: { xM: 0.1, yM: 0.05, zM: 0.08 },
+  count,
+});
+const plain: Load = {
+  barKg: 200,
+  bands: [],
+  hungBands: [],
+  chains: [],
+  bottomM: 0.95,
+  lockoutM: 1.55,
+  gravityMps2: STANDARD_GRAVITY_MPS2,
+  path: [],
+};
+const squatter: Capability = {
+  strengthN: 3400,
+  slope: 1.2,
+  curvature: -0.5,
+  dip: { depth: 0.2, at: 0.4, width: 0.2 },
+  maxSpeedMps: 1.6,
+  rebound: 0.35,
+  reboundTimeS: 0.7,
+  strainAfterS: 2.5,
+  strainTimeS: 6,
+  movedBodyKg: 88,
+  range: { fromM: 0.95, toM: 1.55 },
+};
+
+const lifterArb = fc.record({
+  strengthN: fc.double({ min: 1500, max: 8000, noNaN: true }),
+  slope: fc.double({ min: 0, max: 1.5, noNaN: true }),
+  curvature: fc.double({ min: -0.6, max: 0.4, noNaN: true }),
+  dip: fc.record({
+    depth: fc.double({ min: 0, max: 0.3, noNaN: true }),
+    at: fc.double({ min: 0.2, max: 0.6, noNaN: true }),
+    width: fc.double({ min: 0.1, max: 0.3, noNaN: true }),
+  }),
+  maxSpeedMps: fc.double({ min: 0.8, max: 2.5, noNaN: true }),
+  rebound: fc.double({ min: 0, max: 0.5, noNaN: true }),
+  movedBodyKg: fc.double({ min: 0, max: 110, noNaN: true }),
+});
+const loadArb = fc.record({
+  barKg: fc.double({ min: 20, max: 300, noNaN: true }),
+  bandCount: fc.constantFrom(0, 2),
+  chainCount: fc.constantFrom(0, 2),
+  xM: fc.double({ min: -0.1, max: 0.1, noNaN: true }),
+});
+type Case = { lifter: Capability; load: Load };
+const caseArb: fc.Arbitrary<Case> = fc.tuple(lifterArb, loadArb).map(([lifter, part]) => ({
+  lifter: { ...squatter, ...lifter },
+  load: {
+    ...plain,
+    barKg: part.barKg,
+    bands: part.bandCount === 0 ? [] : [band(part.bandCount)],
+    chains:
+      part.chainCount === 0
+        ? []
+        : [{ massPerMetreKg: 3.8, lengthM: 1.2, attachBelowBarM: 0, count: part.chainCount }],
+    path: [
+      { zM: 0.95, xM: 0 },
+      { zM: 1.3, xM: part.xM },
+    ],
+  },
+}));
+
+describe('one rep', () => {
+  it('agrees with a general-purpose integrator (odex, extrapolation method) on duration', () => {
+    const load = { ...plain, bands: [band(2)], barKg: 150 };
+    const compiled = compileLoad(load);
+    const massKg = load.barKg + squatter.movedBodyKg;
+    const pushN = pushForceFunction(squatter);
+    const solver = new Solver(2);
+    solver.absoluteTolerance = 1e-11;
+    solver.relativeTolerance = 1e-11;
+    const motion = (t: number, [z, v]: number[]) => [
+      v!,
+      (pushN(t, z!, v!) - compiled.bandN(z!)) / massKg - load.gravityMps2,
+    ];
+    const rep = simulateRep(load, squatter);
+    const end = solver.solve(motion, 0, [load.bottomM, 0], rep.durationS).y;
+    expect(rep.made).toBe(true);
+    expect(end[0]).toBeCloseTo(load.lockoutM, 6);
+  });
+
+  it('keeps the energy balance to 1e-4, chain pick-up included', () => {
+    fc.assert(
+      fc.property(caseArb, ({ lifter, load }) => {
+        const rep = simulateRep(load, lifter, { samples: 4001 });
+        const compiled = compileLoad(load);
+        const first = rep.samples[0]!;
+        const last = rep.samples.at(-1)!;
+        if (last.zM - first.zM < 0.05) return;
+        const power = rep.samples.map(({ lifterN, loadN, speedMps, zM }) => ({
+          lifterW: lifterN * speedMps,
+          potentialW: (loadN + lifter.movedBodyKg * load.gravityMps2) * speedMps,
+          pickUpW: 0.5 * compiled.liftedPerMetreKg(zM) * speedMps ** 3,
+        }));
+        const simpson = (pick: (p: (typeof power)[number]) => number) =>
+          power.reduce(
+            (sum, p, i) => sum + pick(p) * (i === 0 || i === power.length - 1 ? 1 : i % 2 === 1 ? 4 : 2),
+            0,
+          ) *
+          (rep.samples[1]!.tS / 3);
+        const lifterJ = simpson((p) => p.lifterW);
+        const potentialJ = simpson((p) => p.potentialW);
+        const pickUpJ = simpson((p) => p.pickUpW);
+        const massKg = load.barKg + lifter.movedBodyKg + compiled.hangingKg(last.zM);
+        const kineticJ = 0.5 * massKg * last.speedMps ** 2;
+        expect(Math.abs(lifterJ - potentialJ - kineticJ - pickUpJ)).toBeLessThan(1e-4 * lifterJ);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('is never faster with more on the bar or with more tension', () => {
+    fc.assert(
+      fc.property(caseArb, fc.double({ min: 0.5, max: 40, noNaN: true }), ({ lifter, load }, moreKg) => {
+        const lighter = simulateRep(load, lifter);
+        const heavier = simulateRep({ ...load, barKg: load.barKg + moreKg }, lifter);
+        const tighter = simulateRep({ ...load, bands: [...load.bands, band(1)] }, lifter);
+        for (const harder of [heavier, tighter]) {
+          if (harder.made) {
+            expect(lighter.made).toBe(true);
+            expect(harder.durationS).toBeGreaterThanOrEqual(lighter.durationS * (1 - 1e-7));
+          } else if (!lighter.made) {
+            expect(harder.stoppedAt!.zM).toBeLessThanOrEqual(lighter.stoppedAt!.zM + 1e-6);
+          }
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('takes the same time when all masses and forces grow by one factor', () => {
+    fc.assert(
+      fc.property(lifterArb, fc.double({ min: 0.3, max: 3, noNaN: true }), (part, factor) => {
+        const lifter = { ...squatter, ...part };
+        const hungBands = [
+          {
+            verticalAt: [
+              { zM: 0.9, forceN: 50 },
+              { zM: 1.6, forceN: 400 },
+            ],
+            count: 1,
+          },
+        ];
+        const grown = [
+          {
+            verticalAt: [
+              { zM: 0.9, forceN: 50 * factor },
+              { zM: 1.6, forceN: 400 * factor },
+            ],
+            count: 1,
+          },
+        ];
+        const rep = simulateRep({ ...plain, hungBands }, lifter);
+        const scaled = simulateRep(
+          { ...plain, barKg: plain.barKg * factor, hungBands: grown },
+          { ...lifter, strengthN: lifter.strengthN * factor, movedBodyKg: lifter.movedBodyKg * factor },
+        );
+        expect(scaled.made).toBe(rep.made);
+        expect(scaled.durationS).toBeCloseTo(rep.durationS, 5);
+      }),
+      { numRuns: 80 },
+    );
+  });
+});
+
+describe('the maximum', () => {
+  it('is a rep that is just made: 0.01 kg more is missed', () => {
+    fc.assert(
+      fc.property(caseArb, ({ lifter, load }) => {
+        const most = maxBar(load, lifter);
+        if (most === null) return;
+        expect(simulateRep({ ...load, barKg: most.barKg }, lifter).made).toBe(true);
+        expect(simulateRep({ ...load, barKg: most.barKg + 0.01 }, lifter).made).toBe(false);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('gives back the strength that it came from', () => {
+    fc.assert(
+      fc.property(caseArb, ({ lifter, load }) => {
+        const most = maxBar(load, lifter);
+        if (most === null || most.barKg < 5) return;
+        const strengthN = fitStrength({ ...load, barKg: most.barKg }, { ...lifter, strengthN: 1 });
+        expect(strengthN / lifter.strengthN).toBeCloseTo(1, 4);
+      }),
+      { numRuns: 80 },
+    );
+  });
+
+  it('does not depend on the rack where there is no band', () => {
+    const raised = { ...plain, bottomM: 1.05, lockoutM: 1.65 };
+    const lifter = { ...squatter, range: { fromM: 1.05, toM: 1.65 } };
+    expect(maxBar(raised, lifter)!.barKg).toBeCloseTo(maxBar(plain, squatter)!.barKg, 2);
+  });
+
+  it('never falls as a dead-stop start rises, where the strength curve rises throughout', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 1.5, noNaN: true }),
+        fc.array(fc.double({ min: 0, max: 0.9, noNaN: true }), { minLength: 2, maxLength: 2 }),
+        (slope, starts) => {
+          const lifter = { ...squatter, slope, curvature: 0, rebound: 0, dip: { ...squatter.dip, depth: 0 } };
+          const [low, high] = starts
+            .sort((a, b) => a - b)
+            .map((s) => maxBar({ ...plain, bottomM: 0.95 + 0.6 * s }, lifter)!.barKg);
+          expect(high!).toBeGreaterThanOrEqual(low! - 0.002);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+});
