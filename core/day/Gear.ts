@@ -1,12 +1,17 @@
-import type { Chain, HungBand, RiggedBand } from '../rig/Rig.ts';
+import type { Chain, HungBand, RiggedBand } from '#core/rig/Rig.ts';
 import type { BarAndDiscs } from './plates.ts';
 
-/** One way of hanging one band pair at a rack: geometry, one entry a band, or a scale's readings in its place. */
+/** One way of hanging one band pair at a rack. */
 export interface PairHookup {
   pairId: string;
   hookupId: string;
-  bands: readonly RiggedBand[];
-  hungBands: readonly HungBand[];
+  anchorId: string;
+  /** What one anchor point may carry; null where nobody knows. */
+  ratedLoadN: number | null;
+  /** Geometry, one entry a band. Rules unless the pull was read on a scale. */
+  rigged: readonly RiggedBand[];
+  /** Pull of the pair read on a scale at bar heights; overrules geometry. */
+  measured: HungBand | null;
 }
 
 /** A kind of chain at a rack; `chain.count` is 2, one chain a side, and `pairs` of them are in stock. */

@@ -7,8 +7,10 @@ const hookupsOf = (waysOfPair: readonly number[]) =>
     Array.from({ length: ways }, (_, way) => ({
       pairId: `p${pair}`,
       hookupId: `h${way}`,
-      bands: [],
-      hungBands: [],
+      anchorId: 'a',
+      ratedLoadN: null,
+      rigged: [],
+      measured: null,
     })),
   );
 const chain = { massPerMetreKg: 10, lengthM: 1, attachBelowBarM: 0, count: 2 };

@@ -1,10 +1,10 @@
-import type { Load } from '../load/Load.ts';
+import type { Load } from '#core/load/Load.ts';
 import type { GearSet, RackGear } from './Gear.ts';
-import type { Travel } from './gearPull.ts';
+import { pairOnBar, type Travel } from './gearPull.ts';
 
 /** The load that a gear set and a bar make over one lifter's travel. */
 export function gearLoad(gear: RackGear, set: GearSet, travel: Travel, barKg: number): Load {
-  const hung = set.hookups.map((index) => gear.hookups[index]!);
+  const hung = set.hookups.map((index) => pairOnBar(gear.hookups[index]!));
   return {
     ...travel,
     barKg,

@@ -1,7 +1,7 @@
-import { compileLoad } from '../load/compileLoad.ts';
-import type { Load } from '../load/Load.ts';
-import { curveOf } from '../load/loadCurve.ts';
-import type { RackGear } from './Gear.ts';
+import { compileLoad } from '#core/load/compileLoad.ts';
+import type { Load } from '#core/load/Load.ts';
+import { curveOf } from '#core/load/loadCurve.ts';
+import type { PairHookup, RackGear } from './Gear.ts';
 
 /** Where and how far one lifter moves the bar in this lift and start. */
 export type Travel = Pick<Load, 'bottomM' | 'lockoutM' | 'gravityMps2' | 'path'>;
@@ -23,11 +23,16 @@ export function heightAt({ bottomM, lockoutM }: Travel, s: number): number {
   return bottomM + s * (lockoutM - bottomM);
 }
 
+/** The pair as part of a load: by its scale readings where there are any, else by geometry. */
+export function pairOnBar({ rigged, measured }: PairHookup): Pick<Load, 'bands' | 'hungBands'> {
+  return measured === null ? { bands: rigged, hungBands: [] } : { bands: [], hungBands: [measured] };
+}
+
 /** What each hookup, and one pair of each chain kind, pulls over this travel. */
 export function gearPulls(gear: RackGear, travel: Travel): { hookups: GearPull[]; chains: GearPull[] } {
   const bare: Load = { ...travel, barKg: 0, bands: [], hungBands: [], chains: [] };
   return {
-    hookups: gear.hookups.map(({ bands, hungBands }) => pullOf({ ...bare, bands, hungBands })),
+    hookups: gear.hookups.map((hookup) => pullOf({ ...bare, ...pairOnBar(hookup) })),
     chains: gear.chains.map(({ chain }) => pullOf({ ...bare, chains: [chain] })),
   };
 }

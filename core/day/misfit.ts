@@ -1,5 +1,5 @@
-import type { Capability } from '../rep/Capability.ts';
-import { shareOfCapability } from '../rep/strengthCurve.ts';
+import type { Capability } from '#core/rep/Capability.ts';
+import { shareOfCapability } from '#core/rep/strengthCurve.ts';
 import type { Aim, Basis } from './Aim.ts';
 import { type GearPull, heightAt, rangeThatMatters, type Travel } from './gearPull.ts';
 

@@ -1,6 +1,6 @@
-import { compileLoad } from '../load/compileLoad.ts';
-import { minHeap } from '../numeric/minHeap.ts';
-import { repOf } from '../rep/simulateRep.ts';
+import { compileLoad } from '#core/load/compileLoad.ts';
+import { minHeap } from '#core/numeric/minHeap.ts';
+import { repOf } from '#core/rep/simulateRep.ts';
 import { gearLoad } from './gearLoad.ts';
 import { gearSums } from './gearSums.ts';
 import { aimRows, type BarParabola, bestBarKg, misfitOf, speedMiss } from './misfit.ts';

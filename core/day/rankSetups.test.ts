@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { loadCurve } from '../load/loadCurve.ts';
-import { simulateRep } from '../rep/simulateRep.ts';
-import { shareOfCapability } from '../rep/strengthCurve.ts';
+import { loadCurve } from '#core/load/loadCurve.ts';
+import { simulateRep } from '#core/rep/simulateRep.ts';
+import { shareOfCapability } from '#core/rep/strengthCurve.ts';
 import type { Aim } from './Aim.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import type { RackGear } from './Gear.ts';
@@ -53,16 +53,16 @@ const gears = pairs.map(
     hookups: bands.map(({ slackM, stiffnessNpm }, i) => ({
       pairId: `p${i}`,
       hookupId: 'h',
-      bands: [],
-      hungBands: [
-        {
-          count: 1,
-          verticalAt: [
-            { zM: slackM, forceN: 0 },
-            { zM: slackM + 1, forceN: stiffnessNpm },
-          ],
-        },
-      ],
+      anchorId: 'a',
+      ratedLoadN: null,
+      rigged: [],
+      measured: {
+        count: 1,
+        verticalAt: [
+          { zM: slackM, forceN: 0 },
+          { zM: slackM + 1, forceN: stiffnessNpm },
+        ],
+      },
     })),
   }),
 );
@@ -148,16 +148,16 @@ describe('rankSetups', () => {
       hookups: Array.from({ length: 12 }, (_, i) => ({
         pairId: `p${i}`,
         hookupId: 'h',
-        bands: [],
-        hungBands: [
-          {
-            count: 1,
-            verticalAt: [
-              { zM: 0.8, forceN: 0 },
-              { zM: 1.5, forceN: 60 * (i + 1) },
-            ],
-          },
-        ],
+        anchorId: 'a',
+        ratedLoadN: null,
+        rigged: [],
+        measured: {
+          count: 1,
+          verticalAt: [
+            { zM: 0.8, forceN: 0 },
+            { zM: 1.5, forceN: 60 * (i + 1) },
+          ],
+        },
       })),
     };
     const ranking = rankSetups(
