@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import about from '../package.json' with { type: 'json' };
 import { CliError } from './CliError.ts';
 import { computeCommand } from './commands/compute.ts';
+import { serveCommand } from './commands/serve.ts';
 
 /** The terminal's front door. Commands load what they need only when they are called, so that `--help` is quick. */
 const program = new Command('rackwright')
@@ -19,6 +20,7 @@ first. This program does not replace qualified coaching.`,
   )
   .exitOverride();
 
+program.addCommand(serveCommand());
 program.addCommand(computeCommand());
 
 try {

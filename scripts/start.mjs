@@ -1,11 +1,9 @@
-/** From a fresh clone to a running program: installs and builds what is stale, then serves the demo club. */
+/** From a fresh clone to a running program: installs what is missing, then serves the demo club. */
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { buildWebWhenStale } from './buildWeb.mjs';
 import { ensureInstalled } from './install.mjs';
 
 process.chdir(dirname(dirname(fileURLToPath(import.meta.url))));
 ensureInstalled();
-await buildWebWhenStale();
 process.argv = [process.argv[0], 'rackwright', 'serve', '--demo', ...process.argv.slice(2)];
 await import('../cli/rackwright.js');

@@ -5,7 +5,6 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { buildWebWhenStale } from './buildWeb.mjs';
 import { runChecks } from './check.mjs';
 import { chromiumMissing, findChromium } from './chromium.mjs';
 import { runCommand } from './command.mjs';
@@ -57,7 +56,7 @@ async function walks() {
     return broken;
   }
   try {
-    await buildWebWhenStale();
+    await buildScreens();
   } catch (error) {
     console.error(`The screens could not be built: ${error.message}`);
     return broken;
@@ -71,6 +70,13 @@ async function walks() {
   if (!read) return broken;
   const { expected, unexpected, flaky, skipped } = read.stats;
   return settle({ passed: expected, failed: unexpected + flaky + skipped }, status);
+}
+
+/** Once, before several servers start at the same time. */
+async function buildScreens() {
+  const { tsImport } = await import('tsx/esm/api');
+  const { buildScreensWhenStale } = await tsImport('../cli/buildScreens.ts', import.meta.url);
+  await buildScreensWhenStale((sentence) => console.log(sentence));
 }
 
 function readReport(file) {

@@ -30,7 +30,9 @@ export const bandCurveOperation = operation({
     const curve = toBandCurves(input)[input.direction];
     return {
       model: curve.model,
-      parameters: Object.fromEntries(curve.parameterNames.map((name, i) => [name, curve.parameters[i] ?? 0])),
+      parameters: Object.fromEntries(
+        curve.parameterNames.map((name, i) => [jsonName(name), curve.parameters[i] ?? 0]),
+      ),
       measuredTo_m: curve.measuredToM,
       forces: input.at_m.map((length_m) => {
         const { tensionN, low95N, high95N, extrapolated } = bandTensionInterval(curve, length_m);
@@ -39,3 +41,8 @@ export const bandCurveOperation = operation({
     };
   },
 });
+
+/** `c10N` of the core is `c10_N` in a document. */
+function jsonName(name: string): string {
+  return name.replace(/(N|M)$/, (unit) => (unit === 'N' ? '_N' : '_m'));
+}

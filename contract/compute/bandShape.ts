@@ -16,7 +16,7 @@ const reading = fields({
 export const loopFields = {
   restLength_m: positive.describe('Relaxed loop, end to end'),
   readings: z.array(reading).default([]),
-  width_mm: positive.optional().describe('Needed where there are fewer than two readings'),
+  width_mm: positive.optional().describe('Needed where no direction has readings at two lengths or more'),
   spent_m: notNegative
     .optional()
     .describe('Length of the loop that a choke uses up; counts for "choked" only'),
@@ -48,10 +48,12 @@ export function checkLoop({ restLength_m, readings, width_mm }: Loop, context: z
     const message = `it must be longer than restLength_m (${restLength_m}), where the band is slack`;
     context.addIssue({ code: 'custom', path: ['readings', index, 'length_m'], message });
   });
-  if (readings.length < 2 && width_mm === undefined) {
-    const message = 'it must be given where there are fewer than two readings';
-    context.addIssue({ code: 'custom', path: ['width_mm'], message });
-  }
+  const lengths = (way: string) =>
+    new Set(readings.filter((r) => r.direction === way).map((r) => r.length_m));
+  const measured = ['loading', 'unloading'].some((way) => lengths(way).size >= 2);
+  if (measured || width_mm !== undefined) return;
+  const message = 'it must be given where no direction has readings at two lengths or more';
+  context.addIssue({ code: 'custom', path: ['width_mm'], message });
 }
 
 /** Fits both branches of the loop. */

@@ -1,0 +1,60 @@
+import { existsSync } from 'node:fs';
+import { relative } from 'node:path';
+import { Command, InvalidArgumentError } from 'commander';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { buildScreensWhenStale } from '../buildScreens.ts';
+import { clubOption, openClub } from '../clubFile.ts';
+import { localToday } from '../localToday.ts';
+
+interface ServeOptions {
+  club: string;
+  port: number;
+  demo?: boolean;
+}
+
+/** `serve`: the program for browser and tablet, on this machine alone. */
+export function serveCommand(): Command {
+  return new Command('serve')
+    .summary('start the program for the browser')
+    .description('Serves the club at an address of this machine until Ctrl-C. Nothing leaves the machine.')
+    .addOption(clubOption())
+    .option('--port <number>', 'the port to try first; 0 for any free one', readPort, 4747)
+    .option('--demo', 'fill a new club file with the invented demo club')
+    .action(serveClub);
+}
+
+async function serveClub({ club, port, demo = false }: ServeOptions): Promise<void> {
+  await buildScreensWhenStale(say);
+  const isNew = !existsSync(club);
+  const store = await openClub(club);
+  if (isNew && demo) await fillWithDemo(store);
+  const { serve } = await import('#server/serve.ts');
+  const served = await serve({ store, port });
+  const [record] = await store.list('club');
+  const invented = record?.invented ? ', invented: look around, change what you like' : '';
+  say(`Rackwright is running: ${served.url}`);
+  say(`Club: ${record?.name ?? 'unnamed'} (${relative(process.cwd(), club)}${invented}).`);
+  say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
+  say('Ctrl-C stops it; everything is already saved.');
+
+  const stop = async () => {
+    await served.close();
+    await store.close();
+  };
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop());
+}
+
+async function fillWithDemo(store: ClubStore): Promise<void> {
+  const { millraceClub } = await import('#demo/millraceClub.ts');
+  await store.importRecords(millraceClub(localToday()));
+}
+
+function readPort(text: string): number {
+  const port = Number(text);
+  if (Number.isInteger(port) && port >= 0 && port <= 65_535) return port;
+  throw new InvalidArgumentError('A port is a whole number from 0 to 65535.');
+}
+
+function say(sentence: string): void {
+  process.stdout.write(`${sentence}\n`);
+}
