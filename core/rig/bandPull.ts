@@ -52,11 +52,13 @@ export function bandPull(band: RiggedBand, path: BarPath, fromM: number, toM: nu
     downN(zM) {
       const rise = zM - anchor.zM;
       const lengthM = straightUp ? Math.sqrt(sideSq + rise * rise) : lengthAt(zM);
-      return lengthM === 0 ? 0 : (count * pullAt(zM, lengthM) * rise) / lengthM;
+      const tensionN = pullAt(zM, lengthM);
+      return tensionN === 0 ? 0 : (count * tensionN * rise) / lengthM;
     },
     foreAftN(zM) {
       const lengthM = lengthAt(zM);
-      return lengthM === 0 ? 0 : (count * pullAt(zM, lengthM) * (anchor.xM - barX(path, zM))) / lengthM;
+      const tensionN = pullAt(zM, lengthM);
+      return tensionN === 0 ? 0 : (count * tensionN * (anchor.xM - barX(path, zM))) / lengthM;
     },
     downSdN(zM) {
       const lengthM = lengthAt(zM);

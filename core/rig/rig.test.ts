@@ -1,0 +1,132 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { BandCurve } from '../band/BandCurve.ts';
+import { bandPull } from './bandPull.ts';
+import { hangingKg, liftedPerMetreKg } from './chainHang.ts';
+import { hungPull } from './hungPull.ts';
+import type { Hookup, RiggedBand } from './Rig.ts';
+
+const REST_M = 1.04;
+const STIFFNESS_N = 300;
+
+/** A loop that follows the neo-Hookean law exactly: F = C (lambda - lambda^-2) (Treloar 1943). */
+const neoHookeanN = (lambda: number) => (lambda <= 1 ? 0 : STIFFNESS_N * (lambda - lambda ** -2));
+const curve = (scale: number): BandCurve => ({
+  model: 'neoHookean',
+  parameters: [STIFFNESS_N * scale],
+  parameterNames: ['stiffnessN'],
+  covariance: [[9]],
+  restLengthM: REST_M,
+  measuredToM: 2.5,
+  known: 'measured',
+  direction: 'loading',
+  residualScale: 0,
+  degreesOfFreedom: 1e6,
+});
+const band = (hookup: Hookup, zM: number, more: Partial<RiggedBand> = {}): RiggedBand => ({
+  curves: { loading: curve(1), unloading: curve(0.9) },
+  hookup,
+  anchor: { xM: 0, yM: 0, zM },
+  count: 2,
+  ...more,
+});
+
+describe('a band between anchor and bar', () => {
+  it('pulls as one loop when single, as four legs of half the length when doubled, as what is left when choked', () => {
+    const at = (hookup: Hookup, zM: number) => bandPull(band(hookup, 0.1), [], 0.2, 3).downN(zM);
+    expect(at({ way: 'single' }, 1.66)).toBeCloseTo(2 * neoHookeanN(1.56 / REST_M), 9);
+    // Folded: F = 4 A0 sigma(2 L / L0) for one loop of 2 A0 sigma(L / L0): geometry of four legs.
+    expect(at({ way: 'doubled' }, 1)).toBeCloseTo(2 * 2 * neoHookeanN((2 * 0.9) / REST_M), 9);
+    expect(at({ way: 'choked', spentM: 0.12 }, 1.6)).toBeCloseTo(2 * neoHookeanN(1.5 / 0.92), 9);
+  });
+
+  it('hung from above it lifts the bar, most at the bottom, along its unloading curve', () => {
+    const pull = bandPull(band({ way: 'single' }, 2.6), [], 0.7, 2.4);
+    expect(pull.downN(0.8)).toBeCloseTo(-2 * 0.9 * neoHookeanN(1.8 / REST_M), 9);
+    expect(pull.downN(1.2)).toBeGreaterThan(pull.downN(0.8));
+    expect(pull.downN(1.7)).toBe(0);
+  });
+
+  it('pulls the lifter forward when the bar is behind the anchor, by T (x_a - x_b) / l', () => {
+    const path = [
+      { zM: 0.8, xM: -0.12 },
+      { zM: 1.5, xM: 0 },
+    ];
+    const pull = bandPull(
+      band({ way: 'doubled' }, 0.1, { anchor: { xM: 0.03, yM: 0.04, zM: 0.1 } }),
+      path,
+      0.8,
+      1.5,
+    );
+    const lengthM = Math.hypot(0.15, 0.04, 0.7);
+    const tensionN = 4 * neoHookeanN((2 * lengthM) / REST_M);
+    expect(pull.foreAftN(0.8)).toBeCloseTo((tensionN * 0.15) / lengthM, 9);
+    expect(pull.downN(0.8)).toBeCloseTo((tensionN * 0.7) / lengthM, 9);
+    expect(pull.anchorN(0.8)).toBeCloseTo(tensionN / 2, 9);
+  });
+
+  it('goes taut at the height where its path is as long as the relaxed band', () => {
+    const pull = bandPull(
+      band({ way: 'single' }, 0.05, { anchor: { xM: 0.1, yM: 0, zM: 0.05 } }),
+      [],
+      0.6,
+      1.6,
+    );
+    const tautM = 0.05 + Math.sqrt(REST_M ** 2 - 0.1 ** 2);
+    expect(pull.breaksM).toHaveLength(1);
+    expect(pull.breaksM[0]).toBeCloseTo(tautM, 12);
+    expect(pull.downN(tautM - 1e-6)).toBe(0);
+    expect(pull.downN(tautM + 1e-6)).toBeGreaterThan(0);
+  });
+
+  it('carries the spread of its fit to the vertical pull, alike for both bands of the set', () => {
+    const pull = bandPull(band({ way: 'single' }, 0), [], 0.5, 2.5);
+    const lambda = 1.8 / REST_M;
+    expect(pull.downSdN(1.8)).toBeCloseTo(2 * 3 * (lambda - lambda ** -2), 4);
+  });
+});
+
+describe('a band read on a scale in its hookup', () => {
+  it('is a straight line through two readings, and beyond them', () => {
+    const pull = hungPull(
+      {
+        verticalAt: [
+          { zM: 0.8, forceN: 100 },
+          { zM: 1.4, forceN: 400 },
+        ],
+        count: 2,
+      },
+      0.5,
+      1.8,
+    );
+    expect([0.7, 1.1, 1.6].map(pull.downN)).toEqual([100, 500, 1000].map((n) => expect.closeTo(n, 9)));
+  });
+
+  it('never pulls up where all readings pull down', () => {
+    const reading = fc.record({
+      zM: fc.integer({ min: 40, max: 200 }),
+      forceN: fc.integer({ min: 0, max: 900 }),
+    });
+    const readings = fc.uniqueArray(reading, { minLength: 2, maxLength: 6, selector: (r) => r.zM });
+    fc.assert(
+      fc.property(readings, fc.double({ min: 0, max: 2.5, noNaN: true }), (rows, zM) => {
+        const verticalAt = rows.map((r) => ({ zM: r.zM / 100, forceN: r.forceN }));
+        expect(hungPull({ verticalAt, count: 1 }, 0, 2.5).downN(zM)).toBeGreaterThanOrEqual(0);
+      }),
+    );
+  });
+});
+
+describe('a chain', () => {
+  const chain = { massPerMetreKg: 3.8, lengthM: 1.2, attachBelowBarM: 0.3, count: 2 };
+
+  it('hangs by x = clamp(h - c, 0, L): nothing on the floor, all of it once the last link is up', () => {
+    expect([0.2, 0.8, 1.5, 2].map((zM) => hangingKg(chain, zM))).toEqual(
+      [0, 2 * 3.8 * 0.5, 2 * 3.8 * 1.2, 2 * 3.8 * 1.2].map((kg) => expect.closeTo(kg, 12)),
+    );
+  });
+
+  it('picks up links only while some lie on the floor', () => {
+    expect([0.2, 0.8, 1.6].map((zM) => liftedPerMetreKg(chain, zM))).toEqual([0, 7.6, 0]);
+  });
+});
