@@ -1,0 +1,72 @@
+import { scaleLinear } from 'd3-scale';
+import { line } from 'd3-shape';
+import type { SpeedScene } from './HeightScene.ts';
+import type { HeightScale } from './heightScale.ts';
+import { letters, paint, textWidthPx } from './paint.ts';
+
+/** Speed of the bar over height: green where it goes up, its slowest point marked; a miss ends in a red cross. */
+export function SpeedPane(props: {
+  scale: HeightScale;
+  scene: SpeedScene;
+  x: number;
+  width: number;
+  speedToMps: number;
+  axisY: number;
+}) {
+  const { scale, scene, x, width, axisY } = props;
+  const px = scaleLinear([0, props.speedToMps], [x, x + width]);
+  const colour = scene.made ? paint.go : paint.stop;
+  const mark = { x: px(scene.slowest.speedMps), y: scale.y(scene.slowest.zM) };
+  const text = scene.made ? `${scene.slowest.speedMps.toFixed(2)} m/s` : 'stops here';
+  // Where the speed rises throughout there is no slowest point to mark, only the speed at lockout.
+  const rises = scene.made && scene.slowest.zM === scene.samples[scene.samples.length - 1]?.zM;
+  const left = mark.x + 10 + textWidthPx(text, letters.small) > x + width + 6;
+  return (
+    <g fontFamily={letters.family} fontSize={letters.small}>
+      <path d={`M${x} ${scale.y(scale.topM)}V${axisY - 14}`} stroke={paint.ruleStrong} />
+      {px.ticks(Math.max(1, Math.floor(width / 56))).map((tick) => (
+        <text
+          key={tick}
+          x={px(tick)}
+          y={axisY}
+          textAnchor={tick === 0 ? 'start' : 'middle'}
+          fill={paint.quiet}
+        >
+          {tick}
+        </text>
+      ))}
+      <text x={x} y={axisY + 18} fill={paint.quiet}>
+        m/s{scene.made ? `, ${scene.durationS.toFixed(1)} s up` : ''}
+      </text>
+      <path
+        d={
+          line<SpeedScene['samples'][number]>(
+            (p) => px(p.speedMps),
+            (p) => scale.y(p.zM),
+          )(scene.samples) ?? ''
+        }
+        fill="none"
+        stroke={colour}
+        strokeWidth="2.5"
+        strokeLinejoin="round"
+      />
+      {rises ? null : scene.made ? (
+        <circle cx={mark.x} cy={mark.y} r="5" fill={paint.paper} stroke={colour} strokeWidth="2.5" />
+      ) : (
+        <path d={`M${mark.x - 6} ${mark.y - 6}l12 12m0 -12l-12 12`} stroke={colour} strokeWidth="3" />
+      )}
+      <text
+        x={left ? mark.x - 10 : mark.x + 10}
+        y={mark.y + (rises ? 18 : scene.made ? 4 : -10)}
+        textAnchor={left ? 'end' : 'start'}
+        fontWeight="560"
+        fill={colour}
+        stroke={paint.paper}
+        strokeWidth="3"
+        paintOrder="stroke"
+      >
+        {text}
+      </text>
+    </g>
+  );
+}

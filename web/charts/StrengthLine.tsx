@@ -1,0 +1,110 @@
+import { area, line } from 'd3-shape';
+import { type ChartUnits, massText } from './ChartUnits.ts';
+import type { LoadScene } from './HeightScene.ts';
+import type { HeightScale } from './heightScale.ts';
+import { letters, paint, textWidthPx } from './paint.ts';
+
+type HeldPoint = LoadScene['held'][number];
+
+/**
+ * What this lifter can hold still at each height: a heavy line with its 95 % interval. It never leaves the pane: where
+ * it would, it ends in an arrow and the number it runs on to.
+ */
+export function StrengthLine(props: {
+  scale: HeightScale;
+  units: ChartUnits;
+  held: readonly HeldPoint[];
+  at: (forceN: number) => number;
+  toX: number;
+}) {
+  const { scale, units, held, at, toX } = props;
+  const last = held[held.length - 1];
+  if (last === undefined) return null;
+  const cut = (forceN: number) => Math.min(at(Math.max(0, forceN)), toX);
+  const { inside, leaves } = clipped(held, at, toX);
+  const strip =
+    area<HeldPoint>()
+      .y((p) => scale.y(p.zM))
+      .x0((p) => cut(p.lowN))
+      .x1((p) => cut(p.highN))(held) ?? '';
+  const edge = (of: (p: HeldPoint) => number) =>
+    line<HeldPoint>(
+      (p) => at(of(p)),
+      (p) => scale.y(p.zM),
+    )(held.filter((p) => at(of(p)) <= toX)) ?? '';
+  // Above the interval's upper edge the pane is empty; where the edge stays inside, below the arrow.
+  const edgeOut = clipped(
+    held.map((p) => ({ ...p, heldN: p.lowN })),
+    at,
+    toX,
+  ).leaves;
+  const onToY = edgeOut ? scale.y(edgeOut.zM) - 6 : leaves ? scale.y(leaves.zM) + 22 : 0;
+  const onTo = `to ${massText(units, last.heldN)} ${units.massUnit}`;
+  return (
+    <g>
+      <path d={strip} fill={paint.ink} fillOpacity="0.14" />
+      <path d={edge((p) => p.lowN)} fill="none" stroke={paint.ink} strokeWidth="0.75" strokeDasharray="2 2" />
+      <path
+        d={edge((p) => p.highN)}
+        fill="none"
+        stroke={paint.ink}
+        strokeWidth="0.75"
+        strokeDasharray="2 2"
+      />
+      <path
+        d={
+          line<HeldPoint>(
+            (p) => at(p.heldN),
+            (p) => scale.y(p.zM),
+          )(inside) ?? ''
+        }
+        fill="none"
+        stroke={paint.ink}
+        strokeWidth="3.5"
+        strokeLinejoin="round"
+      />
+      {leaves && (
+        <g>
+          <path
+            d={`M${toX - 1} ${scale.y(leaves.zM)}l-9 -5.5v11z`}
+            fill={paint.ink}
+            stroke={paint.paper}
+            strokeWidth="1"
+          />
+          <text
+            x={toX - textWidthPx(onTo, letters.small)}
+            y={onToY}
+            fontSize={letters.small}
+            fontWeight="560"
+            fill={paint.ink}
+            stroke={paint.paper}
+            strokeWidth="3"
+            paintOrder="stroke"
+          >
+            {onTo}
+          </text>
+        </g>
+      )}
+    </g>
+  );
+}
+
+/** The part of the line from the bottom up to where it first leaves the pane, and that place. */
+export function clipped(
+  held: readonly HeldPoint[],
+  at: (forceN: number) => number,
+  toX: number,
+): { inside: HeldPoint[]; leaves: HeldPoint | null } {
+  const out = held.findIndex((p) => at(p.heldN) > toX);
+  if (out < 0) return { inside: [...held], leaves: null };
+  const beyond = held[out]!;
+  const before = held[out - 1];
+  if (before === undefined) return { inside: [], leaves: beyond };
+  const share = (toX - at(before.heldN)) / (at(beyond.heldN) - at(before.heldN));
+  const leaves = {
+    ...beyond,
+    zM: before.zM + share * (beyond.zM - before.zM),
+    heldN: before.heldN + share * (beyond.heldN - before.heldN),
+  };
+  return { inside: [...held.slice(0, out), leaves], leaves };
+}
