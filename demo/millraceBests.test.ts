@@ -81,10 +81,10 @@ function straightBest(best: RecordOf<'best'>): RecordOf<'best'> {
 }
 
 describe('bests off a box', () => {
-  it('are twenty, by ten lifters, most with bands', () => {
-    expect(fromBox).toHaveLength(20);
-    expect(new Set(fromBox.map(({ lifterId }) => lifterId)).size).toBe(10);
-    expect(fromBox.filter(({ setup }) => setup.bands.length > 0).length).toBeGreaterThan(10);
+  it('are made by most of the club, with bands by half of it', () => {
+    const lifters = (bests: typeof fromBox) => new Set(bests.map(({ lifterId }) => lifterId)).size;
+    expect(lifters(fromBox)).toBeGreaterThan(club.lifter.length / 2);
+    expect(lifters(fromBox.filter(({ setup }) => setup.bands.length > 0))).toBeGreaterThanOrEqual(7);
   });
 
   /** A coach would stumble over more: a maximum repeats to 2 to 4 % (Grgic et al. 2020, Sports Med Open 6:31). */
