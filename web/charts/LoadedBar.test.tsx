@@ -39,17 +39,18 @@ test('a measured disc is drawn to its measured diameter', () => {
 
 /** The colours of discs of one mass. */
 function tones(faceMassKg: number): Set<string | undefined> {
-  return   new Set(
+  return new Set(
     [
       ...renderToStaticMarkup(
         <LoadedBar label="bar" widthPx={300} perSide={[{ faceMassKg, count: 1, ...unmeasured }]} />,
       ).matchAll(/fill="(#[0-9a-f]{6})"/g),
     ].map(([, tone]) => tone),
   );
+}
 
 /** Heights of the drawn discs (px). */
 function heights(diameterM: number | null): number[] {
-  return   [
+  return [
     ...renderToStaticMarkup(
       <LoadedBar
         label="bar"
@@ -58,3 +59,4 @@ function heights(diameterM: number | null): number[] {
       />,
     ).matchAll(/height="([\d.]+)" rx="2"/g),
   ].map(([, height]) => Number(height));
+}

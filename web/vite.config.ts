@@ -1,13 +1,14 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
-/** The screens are built from web/ into dist/web; while one works on them, the club's server answers /api. */
+/** The screens are built into web/dist; while one works on them, a running club server answers /api. */
 export default defineConfig({
-  root: 'web',
+  root: fileURLToPath(new URL('.', import.meta.url)),
   base: '/',
   plugins: [react()],
   build: {
-    outDir: '../dist/web',
+    outDir: 'dist',
     emptyOutDir: true,
     // The pages are served under a strict policy: everything stays a file of its own.
     assetsInlineLimit: 0,
