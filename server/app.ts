@@ -5,8 +5,10 @@ import type { ClubStore } from '#store/ClubStore.ts';
 import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
+import { archiveRoutes } from './routes/archive.ts';
 import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
+import { csvRoutes } from './routes/csv.ts';
 import { dayRoutes } from './routes/days.ts';
 import { recordRoutes } from './routes/records.ts';
 import { screenRoutes } from './routes/screens.ts';
@@ -28,6 +30,8 @@ export function createApp({ store, webRoot }: AppParts) {
     .use(compress())
     .route('/api', clubRoutes(store))
     .route('/api', recordRoutes(store))
+    .route('/api', csvRoutes(store))
+    .route('/api', archiveRoutes(store))
     .route('/api', dayRoutes(store))
     .route('/api/compute', computeRoutes)
     .route('/', screenRoutes(webRoot));

@@ -1,6 +1,7 @@
+import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { Prescription } from '#contract/records/prescription.ts';
 import type { Change } from './changeLog.ts';
-import type { Prescription } from './prescriptions.ts';
 
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
 export type Given = Record<string, unknown>;
@@ -40,7 +41,8 @@ export interface ClubStore {
 
   addPrescription(dayId: string, solvedAt: string, document: unknown): Promise<Prescription>;
   latestPrescription(dayId: string): Promise<Prescription | null>;
-  prescriptions(): Promise<Prescription[]>;
+  /** Everything that an archive holds, as it stood at one moment. */
+  snapshot(): Promise<ArchiveContent>;
 
   close(): Promise<void>;
 }

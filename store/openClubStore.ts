@@ -92,11 +92,10 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     putAll: (kind, records) => write(async (trx) => ({ seq: await put(trx, kind, records) })),
 
     records: () =>
-      db.transaction().execute(async (trx) => {
-        const lists: Partial<Record<KindName, unknown>> = {};
-        for (const kind of kindNames) lists[kind] = await kindTable(trx, clubId, kind).live();
-        return { records: lists as ClubRecords, seq: await latestSeq(trx, clubId) };
-      }),
+      db.transaction().execute(async (trx) => ({
+        records: await allRecords(trx),
+        seq: await latestSeq(trx, clubId),
+      })),
     importRecords: (records, prescriptions = []) =>
       write((trx) => replaceClub(trx, clubId, records, prescriptions)),
 
@@ -118,7 +117,11 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
       return added;
     },
     latestPrescription: (dayId) => latestPrescription(db, clubId, dayId),
-    prescriptions: () => allPrescriptions(db, clubId),
+    snapshot: () =>
+      db.transaction().execute(async (trx) => ({
+        records: await allRecords(trx),
+        prescriptions: await allPrescriptions(trx, clubId),
+      })),
 
     close: () => db.destroy(),
   };
@@ -128,4 +131,10 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
 async function found(db: Kysely<Tables>, kind: KindName, id: string): Promise<void> {
   if (await kindTable(db, clubId, kind).one(id)) return;
   throw new Refusal('missing', 'id', `The club has no ${allKinds[kind].word} with the id "${id}".`);
+}
+
+async function allRecords(db: Kysely<Tables>): Promise<ClubRecords> {
+  const lists: Partial<Record<KindName, unknown>> = {};
+  for (const kind of kindNames) lists[kind] = await kindTable(db, clubId, kind).live();
+  return lists as ClubRecords;
 }

@@ -1,17 +1,7 @@
 import type { Kysely } from 'kysely';
+import type { Prescription } from '#contract/records/prescription.ts';
 import { newId } from './newId.ts';
 import type { PrescriptionRow, Tables } from './schema.ts';
-
-/** What was solved for a day, as it was given to the lifters. A later solving is added; this one stays. */
-export interface Prescription {
-  id: string;
-  dayId: string;
-  /** Counts 1, 2, 3 ... within the day. */
-  number: number;
-  /** Instant, ISO 8601 in UTC. */
-  solvedAt: string;
-  document: unknown;
-}
 
 export async function appendPrescription(
   db: Kysely<Tables>,

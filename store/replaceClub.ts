@@ -1,9 +1,10 @@
 import type { Kysely } from 'kysely';
 import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
+import type { Prescription } from '#contract/records/prescription.ts';
 import { appendChange, type ChangeEntry } from './changeLog.ts';
 import { checkLabels, checkNamed, checkShape } from './checks.ts';
 import { kindTable } from './kindTable.ts';
-import { type Prescription, putPrescription } from './prescriptions.ts';
+import { putPrescription } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
 import type { Tables } from './schema.ts';
 

@@ -6,7 +6,7 @@ export const club = kind('club', 'club', {
   name: z.string().trim().min(1).max(80),
   /** True when the club and its people are made up, as in the demo; shown on screen and paper. */
   invented: z.boolean().default(false),
-  timeZone: z.string().default('UTC'),
+  timeZone: z.string().min(1).default('UTC'),
   massUnit: z.enum(['kg', 'lb']).default('kg'),
   lengthUnit: z.enum(['cm', 'in']).default('cm'),
   /** With both known, local gravity is computed; otherwise standard gravity is used and said. */

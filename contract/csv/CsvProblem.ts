@@ -1,0 +1,7 @@
+/** What is wrong in a file, where a coach finds it: the line as an editor counts it, and the column's name. */
+export interface CsvProblem {
+  line: number;
+  /** Empty when the whole line is meant. */
+  column: string;
+  message: string;
+}

@@ -1,0 +1,33 @@
+import { CsvError, parse } from 'csv-parse/sync';
+import type { CsvProblem } from './CsvProblem.ts';
+
+/** One line of a table: where it begins in the file, and its cells. */
+export interface TableLine {
+  line: number;
+  cells: string[];
+}
+
+/** Splits CSV text into cells. Lines without any content are passed over. */
+export function parseTable(text: string): { lines: TableLine[] } | { problem: CsvProblem } {
+  try {
+    const rows = parse(text, { bom: true, info: true, relax_column_count: true }) as unknown as ParsedRow[];
+    let last = 0;
+    const lines = rows.map(({ info, record }) => {
+      const line = last + 1;
+      last = info.lines;
+      return { line, cells: record };
+    });
+    return { lines: lines.filter(({ cells }) => cells.some((cell) => cell.trim() !== '')) };
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    const line = 'lines' in error && typeof error.lines === 'number' ? error.lines : 1;
+    return {
+      problem: { line, column: '', message: 'The quotes in this line do not close as CSV wants them.' },
+    };
+  }
+}
+
+interface ParsedRow {
+  info: { lines: number };
+  record: string[];
+}

@@ -1,0 +1,23 @@
+import { Hono } from 'hono';
+import { readText } from '#server/guard/readText.ts';
+import { exportArchive, restoreArchive } from '#store/archive.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { Refusal } from '#store/Refusal.ts';
+
+/** The whole club as one file, out and in. */
+export function archiveRoutes(store: ClubStore) {
+  return new Hono()
+    .get('/archive', async (c) =>
+      c.body(await exportArchive(store), 200, {
+        'Content-Type': 'application/json; charset=utf-8',
+        'Content-Disposition': 'attachment; filename="club-archive.json"',
+      }),
+    )
+    .post('/archive', async (c) => {
+      if (c.req.query('replace') !== '1') {
+        const message = 'An archive takes the place of the whole club; ask for that with ?replace=1.';
+        throw new Refusal('invalid', 'replace', message);
+      }
+      return c.json(await restoreArchive(store, await readText(c, 'application/json')));
+    });
+}

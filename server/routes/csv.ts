@@ -1,0 +1,35 @@
+import { Hono } from 'hono';
+import { readCsv } from '#contract/csv/readCsv.ts';
+import { writeCsv } from '#contract/csv/writeCsv.ts';
+import { errorBody } from '#server/guard/errors.ts';
+import { kindOf } from '#server/guard/kindOf.ts';
+import { readText } from '#server/guard/readText.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { newId } from '#store/newId.ts';
+
+/** Records of one kind as a spreadsheet file, out and in. A file with any wrong line is refused whole. */
+export function csvRoutes(store: ClubStore) {
+  return new Hono()
+    .get('/records/:kind/csv', async (c) => {
+      const kind = kindOf(c.req.param('kind'));
+      const csv = writeCsv(kind, await store.list(kind));
+      return c.body(csv, 200, {
+        'Content-Type': 'text/csv; charset=utf-8',
+        'Content-Disposition': `attachment; filename="${kind}.csv"`,
+      });
+    })
+    .post('/records/:kind/csv', async (c) => {
+      const kind = kindOf(c.req.param('kind'));
+      const text = await readText(c, 'text/csv');
+      const club = await store.records();
+      const { records, added, problems } = readCsv(kind, text, club.records, newId);
+      const [first] = problems;
+      if (first) {
+        const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;
+        return c.json({ ...errorBody(field, first.message), problems }, 400);
+      }
+      const dryRun = c.req.query('dryRun') === '1';
+      const { seq } = dryRun ? club : await store.putAll(kind, records);
+      return c.json({ rows: records.length, added, dryRun, seq });
+    });
+}
