@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import about from '../package.json' with { type: 'json' };
 import { CliError } from './CliError.ts';
+import { bandCommand } from './commands/band.ts';
 import { computeCommand } from './commands/compute.ts';
 import { serveCommand } from './commands/serve.ts';
 
@@ -21,6 +22,7 @@ first. This program does not replace qualified coaching.`,
   .exitOverride();
 
 program.addCommand(serveCommand());
+program.addCommand(bandCommand());
 program.addCommand(computeCommand());
 
 try {

@@ -1,5 +1,4 @@
 import { existsSync } from 'node:fs';
-import { relative } from 'node:path';
 import { Command, InvalidArgumentError } from 'commander';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { buildScreensWhenStale } from '../buildScreens.ts';
@@ -33,7 +32,7 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
   const [record] = await store.list('club');
   const invented = record?.invented ? ', invented: look around, change what you like' : '';
   say(`Rackwright is running: ${served.url}`);
-  say(`Club: ${record?.name ?? 'unnamed'} (${relative(process.cwd(), club)}${invented}).`);
+  say(`Club: ${record?.name ?? 'unnamed'} (${club}${invented}).`);
   say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
   say('Ctrl-C stops it; everything is already saved.');
 

@@ -1,0 +1,69 @@
+import { parse } from 'csv-parse/sync';
+import type { BandReading } from '#core/band/BandCurve.ts';
+import { toSi, type Unit } from '#core/units/units.ts';
+import { CliError } from './CliError.ts';
+
+export interface ReadingsFile {
+  readings: BandReading[];
+  /** As the file spells them, to answer in the same. */
+  lengthUnit: Unit;
+  forceUnit: Unit;
+}
+
+const lengthUnits: Record<string, Unit> = {
+  length_m: 'm',
+  length_cm: 'cm',
+  length_mm: 'mm',
+  length_in: 'in',
+};
+/** A hanging scale shows the force of so many kilograms or pounds. */
+const forceUnits: Record<string, Unit> = {
+  force_N: 'N',
+  force_kg: 'kgf',
+  force_kgf: 'kgf',
+  force_lb: 'lbf',
+  force_lbf: 'lbf',
+};
+
+/** Reads `length_cm,force_kg,direction` and its kin; the header names the units, `direction` may be missing. */
+export function readReadings(text: string): ReadingsFile {
+  const rows = parse(text, {
+    bom: true,
+    trim: true,
+    skip_empty_lines: true,
+    relax_column_count: true,
+    info: true,
+  });
+  const [header, ...body] = rows as unknown as { record: string[]; info: { lines: number } }[];
+  const names = header?.record ?? [];
+  const length = column(names, lengthUnits, 'length');
+  const force = column(names, forceUnits, 'force');
+  const directionAt = names.indexOf('direction');
+  const readings = body.map(({ record, info }): BandReading => {
+    const number = ({ at, name, unit }: Column) => {
+      const value = Number(record[at] || Number.NaN);
+      if (Number.isFinite(value)) return toSi(value, unit);
+      throw new CliError(`Line ${info.lines}, ${name}: "${record[at] ?? ''}" is not a number.`, 2);
+    };
+    const direction = record[directionAt] || 'loading';
+    if (direction !== 'loading' && direction !== 'unloading') {
+      throw new CliError(`Line ${info.lines}, direction: "${direction}" must be loading or unloading.`, 2);
+    }
+    return { lengthM: number(length), forceN: number(force), direction };
+  });
+  return { readings, lengthUnit: length.unit, forceUnit: force.unit };
+}
+
+interface Column {
+  at: number;
+  name: string;
+  unit: Unit;
+}
+
+function column(names: string[], units: Record<string, Unit>, what: string): Column {
+  const at = names.findIndex((name) => name in units);
+  const name = names[at];
+  const unit = name === undefined ? undefined : units[name];
+  if (name !== undefined && unit !== undefined) return { at, name, unit };
+  throw new CliError(`The first line names no ${what}; it needs one of ${Object.keys(units).join(', ')}.`, 2);
+}
