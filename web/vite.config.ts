@@ -14,5 +14,14 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
-  server: { proxy: { '/api': process.env['RACKWRIGHT_SERVER'] ?? 'http://127.0.0.1:4747' } },
+  // The server answers only pages of its own address, so the address is passed on as it is.
+  server: {
+    proxy: {
+      // Not the modules of web/api, whose names have a dot.
+      '^/api/[^.]*$': {
+        target: process.env['RACKWRIGHT_SERVER'] ?? 'http://127.0.0.1:4747',
+        changeOrigin: false,
+      },
+    },
+  },
 });
