@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { runCli } from '../runCli.ts';
+
+const file = 'length_cm,force_kg\n150,10\n200,20\n';
+
+describe('rackwright band', () => {
+  it('draws the readings in plain characters, without colour', async () => {
+    const { status, stdout, stderr } = await runCli(['band', '--rest', '100 cm'], file);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout.match(/\|.*o/g)).toHaveLength(2);
+    expect(stdout).toMatch(/^[\n -~]+$/);
+  });
+
+  it('reads the same band in pounds and inches', async () => {
+    // 150 cm = 59.0551 in, 10 kgf = 22.0462 lbf (NIST SP 811, appendix B.8)
+    const imperial = 'length_in,force_lb\n59.0551,22.0462\n78.7402,44.0925\n';
+    const { stdout } = await runCli(['band', '--rest', '39.3701 in'], imperial);
+    const metric = await runCli(['band', '--rest', '1'], file);
+    expect(placesOfReadings(stdout)).toEqual(placesOfReadings(metric.stdout));
+  });
+
+  it.each([
+    [
+      'a cell that is no number',
+      'length_cm,force_kg\n150,ten\n',
+      ['--rest', '1'],
+      'Line 2, force_kg: "ten" is not a number.',
+    ],
+    ['a header without unit', 'length,force\n1,2\n', ['--rest', '1'], 'length_m, length_cm'],
+    ['a reading within the rest length', 'length_cm,force_kg\n90,5\n', ['--rest', '1'], 'Reading 1'],
+    ['a rest length that is a mass', file, ['--rest', '20 kg'], '--rest'],
+  ])('refuses %s in one line with status 2', async (_, input, args, sentence) => {
+    const { status, stdout, stderr } = await runCli(['band', ...args], input);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr).toContain(sentence);
+    expect(stderr.trimEnd().split('\n')).toHaveLength(1);
+  });
+});
+
+/** Row and column of each reading in the picture. */
+function placesOfReadings(picture: string): (readonly [row: number, column: number])[] {
+  return picture
+    .split('\n')
+    .filter((line) => line.includes('|'))
+    .map((line, row) => [row, line.indexOf('o')] as const)
+    .filter(([, column]) => column >= 0);
+}
