@@ -47,7 +47,7 @@ export async function latestSeq(db: Kysely<Tables>, clubId: string): Promise<num
     .select((eb) => eb.fn.max('seq').as('seq'))
     .where('clubId', '=', clubId)
     .executeTakeFirst();
-  return Number(row?.seq ?? 0);
+  return row?.seq ?? 0;
 }
 
 /** The changes after a number, oldest first: what a client that knows that number has missed. */

@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { labelKey } from '#contract/records/labels.ts';
-import { neverChanged, type Referred, references, referredBy } from '#contract/records/references.ts';
+import { neverChanged, references, referredBy } from '#contract/records/references.ts';
 import { recordName } from '#contract/words/recordName.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import type { ChangeEntry } from './changeLog.ts';

@@ -59,15 +59,6 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     return done;
   }
 
-  async function put<K extends KindName>(
-    trx: Transaction<Tables>,
-    kind: K,
-    records: RecordOf<K>[],
-  ): Promise<number> {
-    const edits = records.map((after) => ({ kind, id: after.id, after }));
-    return (await commitChange(trx, clubId, edits))?.seq ?? latestSeq(trx, clubId);
-  }
-
   return {
     path,
     list: (kind) => kindTable(db, clubId, kind).live(),
@@ -125,6 +116,16 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
 
     close: () => db.destroy(),
   };
+}
+
+/** Puts records in as one change; its number, or that of the last change when nothing differs. */
+async function put<K extends KindName>(
+  trx: Transaction<Tables>,
+  kind: K,
+  records: RecordOf<K>[],
+): Promise<number> {
+  const edits = records.map((after) => ({ kind, id: after.id, after }));
+  return (await commitChange(trx, clubId, edits))?.seq ?? latestSeq(trx, clubId);
 }
 
 /** Refuses when the club has no such record. */

@@ -7,9 +7,9 @@ export type CellReading = { value: unknown } | { wrong: string };
 /** One value as the text of a cell; null is an empty cell. */
 export function writeCell({ sort }: Field, value: unknown): string {
   if (value === null || value === undefined) return '';
-  if (sort === 'nested') return JSON.stringify(value);
-  if (sort === 'truth') return value ? 'yes' : 'no';
-  return sort === 'number' ? String(value) : guardFormula(String(value));
+  if (sort === 'text') return guardFormula(value as string);
+  if (sort === 'truth') return value === true ? 'yes' : 'no';
+  return JSON.stringify(value);
 }
 
 /** The value that a cell's text spells; undefined where an empty cell means the field's default. */

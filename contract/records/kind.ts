@@ -24,7 +24,7 @@ export function kind<const Name extends string, Shape extends z.ZodRawShape>(
   fields: Shape,
 ): RecordKind<Name, Shape & { id: z.ZodString }> {
   const shape = z.strictObject({ id: z.string().min(1).max(64), ...fields });
-  return { name, word, shape: shape as unknown as z.ZodObject<Shape & { id: z.ZodString }, z.core.$strict> };
+  return { name, word, shape };
 }
 
 /** A label the club writes on its own gear. */

@@ -1,0 +1,184 @@
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+
+/** A small invented club in which every kind has a record and every reference is used. */
+export function smallClub(): ClubRecords {
+  const setup = {
+    rackId: 'rack-1',
+    start: { way: 'box' as const, heightM: 0.36 },
+    barKg: 140,
+    bands: [{ bandPairId: 'pair-1', hookupId: 'hookup-1' }],
+    chains: [{ chainPairId: 'chain-1', pairs: 1 }],
+  };
+  return {
+    club: [
+      {
+        id: 'the-club',
+        name: 'Quarry Lane',
+        invented: true,
+        timeZone: 'UTC',
+        massUnit: 'kg',
+        lengthUnit: 'cm',
+        latitudeDeg: 51.5,
+        heightAboveSeaM: null,
+        bandChangeMinutes: 1,
+        pairMismatchShare: 0.05,
+        safeStretchRatio: 2.5,
+        remeasureAfterDays: 180,
+        remeasureAfterCycles: 5000,
+        note: '=1+1, "quoted"\nsecond line',
+      },
+    ],
+    bar: [
+      { id: 'bar-1', label: 'Long bar', massKg: 20, weighed: true, note: '' },
+      { id: 'bar-2', label: 'Spare bar', massKg: 15, weighed: false, note: '' },
+    ],
+    collarPair: [{ id: 'collar-1', label: 'Spring', pairMassKg: 0.4, pairs: 4, note: '' }],
+    disc: [
+      {
+        id: 'disc-1',
+        faceMassKg: 25,
+        pairs: 4,
+        weighedMassKg: 25.12,
+        diameterM: 0.45,
+        thicknessM: null,
+        note: '',
+      },
+    ],
+    bandPair: [
+      {
+        id: 'pair-1',
+        label: 'Wide 1',
+        widthMm: 44,
+        restLengthAM: 1.04,
+        restLengthBM: null,
+        nominalKg: null,
+        installedOn: '2026-01-05',
+        cycles: 120,
+        retiredOn: null,
+        note: '',
+      },
+    ],
+    bandReading: [
+      {
+        id: 'reading-1',
+        bandPairId: 'pair-1',
+        side: 'a',
+        takenOn: '2026-01-05',
+        lengthM: 1.5,
+        forceN: 210,
+        direction: 'loading',
+      },
+    ],
+    chainPair: [
+      {
+        id: 'chain-1',
+        label: 'Heavy',
+        massPerMetreKg: 5.2,
+        lengthM: 1.6,
+        attachBelowBarM: 0.2,
+        pairs: 2,
+        note: '',
+      },
+    ],
+    box: [{ id: 'box-1', label: 'Low box', sort: 'box', heightM: 0.36, pieces: 1, note: '' }],
+    rack: [
+      {
+        id: 'rack-1',
+        label: 'Window rack',
+        lifts: ['squat', 'bench'],
+        barId: 'bar-1',
+        collarPairId: 'collar-1',
+        takesChains: true,
+        benchHeightM: null,
+        note: '',
+      },
+    ],
+    anchor: [{ id: 'anchor-1', rackId: 'rack-1', label: 'low', xM: -0.05, yM: 0, zM: 0.1, ratedLoadN: 3000 }],
+    hookup: [
+      {
+        id: 'hookup-1',
+        rackId: 'rack-1',
+        anchorId: 'anchor-1',
+        label: 'doubled low',
+        way: 'doubled',
+        spentM: null,
+        lifts: ['squat'],
+      },
+    ],
+    scaleReading: [
+      {
+        id: 'scale-1',
+        hookupId: 'hookup-1',
+        bandPairId: 'pair-1',
+        takenOn: '2026-02-01',
+        barHeightM: 1.2,
+        pairForceN: 800,
+      },
+    ],
+    lifter: [
+      {
+        id: 'lifter-1',
+        name: 'Ida Quill',
+        bornOn: '1999-03-02',
+        category: 'women',
+        statureM: 1.5,
+        equipment: 'raw',
+        leftOn: null,
+        note: '',
+      },
+    ],
+    bodyMass: [{ id: 'mass-1', lifterId: 'lifter-1', takenOn: '2026-11-01', massKg: 51.3 }],
+    liftHeights: [
+      {
+        id: 'heights-1',
+        lifterId: 'lifter-1',
+        lift: 'squat',
+        start: { way: 'free', heightM: null },
+        bottomM: 0.72,
+        lockoutM: 1.21,
+        measuredOn: '2026-11-01',
+      },
+    ],
+    best: [
+      {
+        id: 'best-1',
+        lifterId: 'lifter-1',
+        lift: 'squat',
+        doneOn: '2026-10-03',
+        place: 'Quarry Lane',
+        platform: false,
+        equipment: 'raw',
+        setup,
+        note: '',
+      },
+    ],
+    day: [
+      {
+        id: 'day-1',
+        date: '2026-11-26',
+        title: 'Speed squats',
+        groups: [
+          {
+            id: 'group-1',
+            title: 'Early',
+            work: 'speed',
+            lift: 'squat',
+            start: setup.start,
+            aim: { by: 'speed', fromMps: 0.7, toMps: 0.9 },
+            blocks: [{ sets: 8, reps: 2, restSeconds: 60, shareOfAim: 1 }],
+            places: [
+              {
+                lifterId: 'lifter-1',
+                rackId: 'rack-1',
+                start: null,
+                byCoach: { barKg: null, bands: setup.bands, chains: setup.chains },
+              },
+            ],
+          },
+        ],
+        oneSetPull: 0.5,
+        note: '',
+      },
+    ],
+  };
+}
