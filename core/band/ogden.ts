@@ -22,7 +22,7 @@ export const ogden2: BandForm = {
     // A soft term and one that stiffens late.
     { lower: [0, 0.5, 0, 3], upper: [Infinity, 3, Infinity, 12], start: [0.8, 1.3, 0.001, 5] },
     // A soft term and one that is stiff at the very start.
-    { lower: [0, 0.5, -Infinity, -12], upper: [Infinity, 12, 0, -0.5], start: [0.4, 2, -0.1, -2] },
+    { lower: [0, 0.5, -Infinity, -12], upper: [Infinity, 12, 0, -0.5], start: [0.3, 2, -0.3, -1] },
   ],
 };
 

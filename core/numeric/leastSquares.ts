@@ -6,7 +6,7 @@ import { CholeskyDecomposition, Matrix } from 'ml-matrix';
  * `chiSquare = sum(((values - model(p)) / sds)^2)` least.
  *
  * The library takes steps without ever saying whether it arrived, so it runs here in short bursts on a whitened and
- * scaled problem, and each burst is judged by what a Gauss-Newton step could still gain: below `SETTLED` of chiSquare
+ * scaled problem (without the parameters that press against a bound), and each burst is judged by what a Gauss-Newton step could still gain: below `SETTLED` of chiSquare
  * the fit has settled (relative offset criterion, Bates & Watts 1981, Technometrics 23:179-183). A fit that does not
  * settle from any start is a result with `ok: false`, never NaN.
  */
@@ -32,13 +32,13 @@ export type LeastSquaresFit =
     }
   | { ok: false; reason: string };
 
-const BURST = 4;
-const BURSTS = 12;
+const BURST = 5;
+const BURSTS = 20;
 /** Gain still possible, as a share of chiSquare. */
-const SETTLED = 1e-10;
+const SETTLED = 1e-8;
 /** chiSquare below this (a millionth of a standard deviation) is an exact fit. */
 const EXACT = 1e-12;
-const FIRST_DAMPING = 1e-7;
+const LEAST_DAMPING = 1e-7;
 
 export function leastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
   let best: LeastSquaresFit = { ok: false, reason: 'no start was given' };
@@ -52,16 +52,16 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
 function fitFrom(problem: LeastSquaresProblem, start: readonly number[]): LeastSquaresFit {
   let parameters = start.map((p, k) => Math.min(Math.max(p, problem.lower[k]!), problem.upper[k]!));
   let look = inspect(problem, parameters);
-  let damping = FIRST_DAMPING;
+  let damping = 1e-3;
   for (let burst = 0; burst < BURSTS; burst++) {
     if (!look.ok) return look;
     if (look.gain <= SETTLED * look.chiSquare + EXACT) {
       return { ok: true, parameters, chiSquare: look.chiSquare, covariance: look.covariance };
     }
-    const next = runBurst(problem, parameters, look.scales, damping);
+    const next = runBurst(problem, parameters, look, damping);
     const nextLook = inspect(problem, next);
     const better = nextLook.ok && nextLook.chiSquare < look.chiSquare;
-    damping = better ? Math.max(damping / 100, FIRST_DAMPING) : Math.max(damping * 1000, 1e-3);
+    damping = better ? Math.max(damping / 10, LEAST_DAMPING) : damping * 10;
     if (better) {
       parameters = next;
       look = nextLook;
@@ -70,39 +70,45 @@ function fitFrom(problem: LeastSquaresProblem, start: readonly number[]): LeastS
   return { ok: false, reason: 'the fit did not settle' };
 }
 
-/** A few steps of the library from `parameters`, in units of `scales`; returns the best point that it saw. */
+/** A few steps of the library over the free parameters, in units of `scales`; returns the best point that it saw. */
 function runBurst(
-  problem: LeastSquaresProblem,
+  { values, sds, model, jacobian, lower, upper }: LeastSquaresProblem,
   parameters: readonly number[],
-  scales: readonly number[],
+  { free, scales }: { free: readonly number[]; scales: readonly number[] },
   damping: number,
 ): number[] {
-  const { values, sds, lower, upper } = problem;
-  const unscale = (u: readonly number[]): number[] => u.map((v, k) => v * scales[k]!);
+  const scaled = (full: readonly number[]): number[] => free.map((k) => full[k]! / scales[k]!);
+  const unscaled = (u: readonly number[]): number[] => {
+    const full = [...parameters];
+    free.forEach((k, i) => {
+      full[k] = Math.min(Math.max(u[i]! * scales[k]!, lower[k]!), upper[k]!);
+    });
+    return full;
+  };
   const { parameterValues } = levenbergMarquardt(
     { x: values.map((_, i) => i), y: values.map((v, i) => v / sds[i]!) },
     (u) => {
-      const predicted = problem.model(unscale(u));
+      const predicted = model(unscaled(u));
       return (i) => predicted[i]! / sds[i]!;
     },
     {
-      initialValues: parameters.map((p, k) => p / scales[k]!),
-      minValues: lower.map((p, k) => Math.max(p / scales[k]!, -Number.MAX_VALUE)),
-      maxValues: upper.map((p, k) => Math.min(p / scales[k]!, Number.MAX_VALUE)),
+      initialValues: scaled(parameters),
+      minValues: scaled(lower),
+      maxValues: scaled(upper),
       jacobianFunction: (u) => {
-        const rows = problem.jacobian(unscale(u));
-        return (i) => rows[i]!.map((d, k) => (d * scales[k]!) / sds[i]!);
+        const rows = jacobian(unscaled(u));
+        return (i) => free.map((k) => (rows[i]![k]! * scales[k]!) / sds[i]!);
       },
       damping,
       maxIterations: BURST,
       errorTolerance: EXACT * 1e-6,
     },
   );
-  return unscale(parameterValues).map((p, k) => Math.min(Math.max(p, lower[k]!), upper[k]!));
+  return unscaled(parameterValues);
 }
 
 type Look =
-  | { ok: true; chiSquare: number; gain: number; scales: number[]; covariance: number[][] }
+  | { ok: true; chiSquare: number; gain: number; free: number[]; scales: number[]; covariance: number[][] }
   | { ok: false; reason: string };
 
 /** Misfit, what a Gauss-Newton step over the free parameters could still gain, and the covariance there. */
@@ -121,7 +127,7 @@ function inspect(problem: LeastSquaresProblem, parameters: readonly number[]): L
     (p <= lower[k]! && gradient[k]! <= 0) || (p >= upper[k]! && gradient[k]! >= 0) ? [] : [k],
   );
   const covariance = parameters.map(() => parameters.map(() => 0));
-  if (free.length === 0) return { ok: true, chiSquare, gain: 0, scales, covariance };
+  if (free.length === 0) return { ok: true, chiSquare, gain: 0, free, scales, covariance };
 
   const scaled = new Matrix(rows.map((row) => free.map((k) => row[k]! * scales[k]!)));
   const normal = new CholeskyDecomposition(scaled.transpose().mmul(scaled));
@@ -134,5 +140,5 @@ function inspect(problem: LeastSquaresProblem, parameters: readonly number[]): L
       gain += covariance[k]![l]! * gradient[k]! * gradient[l]!;
     });
   });
-  return { ok: true, chiSquare, gain, scales, covariance };
+  return { ok: true, chiSquare, gain, free, scales, covariance };
 }

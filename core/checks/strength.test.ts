@@ -1,0 +1,158 @@
+import { describe, expect, it } from 'vitest';
+import { estimateHeights } from '../lifter/estimateHeights.ts';
+import { lifterCapability } from '../lifter/lifterCapability.ts';
+import { type Lift, populationShape } from '../lifter/populationShape.ts';
+import type { Start } from '../lifter/startHeights.ts';
+import type { Load } from '../load/Load.ts';
+import { STANDARD_GRAVITY_MPS2 } from '../load/localGravity.ts';
+import type { Capability } from '../rep/Capability.ts';
+import { maxBar } from '../rep/maxBar.ts';
+import { simulateRep } from '../rep/simulateRep.ts';
+import { heldForceN } from '../rep/strengthCurve.ts';
+import data from './strength.json' with { type: 'json' };
+
+const MAX_KG = { squat: 300, bench: 150, deadlift: 250 };
+
+/** A lifter of 1.75 m and 100 kg with a straight maximum of `MAX_KG` from `best`, now starting from `start`. */
+function lifter(lift: Lift, best: Start['way'], start: Start['way']): { load: Load; capability: Capability } {
+  const { bottomM, lockoutM } = estimateHeights(lift, 1.75);
+  const range = { fromM: bottomM, toM: lockoutM };
+  const load: Load = {
+    barKg: MAX_KG[lift],
+    bands: [],
+    hungBands: [],
+    chains: [],
+    bottomM,
+    lockoutM,
+    gravityMps2: STANDARD_GRAVITY_MPS2,
+    path: [],
+  };
+  const today = { start, range, bodyMassKg: 100 };
+  return { load, ...lifterCapability(lift, today, { ...today, load, start: best, yearsAgo: 0 }) };
+}
+
+function speedAt({ load, capability }: ReturnType<typeof lifter>, share: number): number {
+  return simulateRep({ ...load, barKg: share * load.barKg }, capability).meanSpeedMps;
+}
+
+describe('default speeds against published ones', () => {
+  // A tested maximum is the last of steps of about 2.5 %: on average it lies about half a step below the limit.
+  it.each(['squat', 'bench', 'deadlift'] as const)(
+    '%s: at a tested maximum within 2 SD of powerlifters',
+    (lift) => {
+      const start = lift === 'bench' ? 'paused' : 'free';
+      const [mean, sd] = data.helms2017.values[lift] as [number, number];
+      expect(Math.abs(speedAt(lifter(lift, start, start), 0.9875) - mean)).toBeLessThan(2 * sd);
+    },
+  );
+
+  it('bench: paused, from 30 to 90 % within 0.07 m/s of the published table', () => {
+    const bench = lifter('bench', 'paused', 'paused');
+    for (const [percent, speed] of data.gonzalezBadillo2010.values as [number, number][]) {
+      expect(Math.abs(speedAt(bench, percent / 100) - speed)).toBeLessThan(
+        data.gonzalezBadillo2010.tolerance,
+      );
+    }
+  });
+
+  it('squat: slower than a guided-bar full squat by no more than the stated deviation', () => {
+    const [a, b, c] = data.sanchezMedina2017.values as [number, number, number];
+    const squat = lifter('squat', 'free', 'free');
+    for (const percent of [60, 70, 80, 90]) {
+      const published = (-b - Math.sqrt(b * b - 4 * a * (c - percent))) / (2 * a);
+      const slower = published - speedAt(squat, percent / 100);
+      expect(slower).toBeGreaterThan(0.1);
+      expect(slower).toBeLessThan(0.35);
+    }
+  });
+});
+
+describe('default shapes against published facts', () => {
+  it('a paused bench keeps what is left of a stretch after one second', () => {
+    const free = lifter('bench', 'free', 'free').capability.rebound;
+    const paused = lifter('bench', 'free', 'paused').capability.rebound;
+    expect(Math.abs(paused / free - 0.5 ** (1 / data.wilson1991.values))).toBeLessThan(
+      data.wilson1991.tolerance,
+    );
+  });
+
+  it('a deadlifter can hold more the higher the bar (order of Beckham et al. 2012, J Trainology 1:32-35)', () => {
+    const { load, capability } = lifter('deadlift', 'free', 'free');
+    const held = [0, 0.25, 0.5, 0.75, 1].map((s) =>
+      heldForceN(capability, load.bottomM + s * (load.lockoutM - load.bottomM)),
+    );
+    expect(held).toEqual([...held].sort((x, y) => x - y));
+  });
+
+  it('the body that rises in a squat is the body less shanks and feet, to one point', () => {
+    const { shank, foot } = data.deLeva1996.values;
+    for (const i of [0, 1]) {
+      const moved = 100 - 2 * (shank[i]! + foot[i]!);
+      expect(Math.abs(100 * populationShape('squat').movedBodyShare - moved)).toBeLessThan(
+        data.deLeva1996.tolerance,
+      );
+    }
+  });
+});
+
+describe('heights from stature against published body sizes', () => {
+  it('bench: bar travel within one SD of raw maxima', () => {
+    const [mean, sd] = data.silver2009.values as [number, number];
+    for (const statureM of [1.65, 1.75, 1.85]) {
+      const { bottomM, lockoutM } = estimateHeights('bench', statureM);
+      expect(Math.abs(lockoutM - bottomM - mean)).toBeLessThan(sd);
+    }
+  });
+
+  it('squat: the bar ends just below the shoulder; deadlift: between wrist and fingertip', () => {
+    const { shoulder, wrist, fingertip, thigh } = data.drillis1966.values;
+    const squat = estimateHeights('squat', 1.75);
+    expect(squat.lockoutM).toBeLessThan(shoulder * 1.75);
+    expect(squat.lockoutM).toBeGreaterThan((shoulder - 0.05) * 1.75);
+    // The hips drop by a thigh's length at the most, the bar by the lean of the trunk more.
+    expect(squat.lockoutM - squat.bottomM).toBeGreaterThan(thigh * 1.75);
+    const { lockoutM } = estimateHeights('deadlift', 1.75);
+    expect(lockoutM).toBeLessThan(wrist * 1.75);
+    expect(lockoutM).toBeGreaterThan(fingertip * 1.75);
+  });
+});
+
+// Common practice, no source.
+describe("the trade's own figures", () => {
+  const { practice } = data;
+  const onBox = lifter('squat', 'free', 'box');
+  const boxBarShare = (bandShare: number) => {
+    const lockoutN = bandShare * MAX_KG.squat * STANDARD_GRAVITY_MPS2;
+    // Of the tension at lockout about 45 % is left at the bottom.
+    const verticalAt = [
+      { zM: onBox.load.bottomM, forceN: 0.45 * lockoutN },
+      { zM: onBox.load.lockoutM, forceN: lockoutN },
+    ];
+    return (
+      maxBar({ ...onBox.load, hungBands: [{ verticalAt, count: 1 }] }, onBox.capability)!.barKg / MAX_KG.squat
+    );
+  };
+
+  it('600 lb of bar and 375 lb of band at lockout is about what a 1000 lb squatter moves on a box', () => {
+    const { boxBarLb, boxBandLb, squatLb } = practice.values;
+    const barShare = boxBarShare(boxBandLb / squatLb);
+    expect(Math.abs(barShare - boxBarLb / squatLb)).toBeLessThan(0.07);
+  });
+
+  it('one inch less of box is worth 4 to 8 % near parallel', () => {
+    const [least, most] = practice.values.percentPerInch as [number, number];
+    const at = (aboveM: number) =>
+      maxBar({ ...onBox.load, bottomM: onBox.load.bottomM + aboveM }, onBox.capability)!.barKg;
+    for (const aboveM of [-0.0254, 0, 0.0254]) {
+      const percent = 100 * (at(aboveM + 0.0254) / at(aboveM) - 1);
+      expect(percent).toBeGreaterThan(least);
+      expect(percent).toBeLessThan(most);
+    }
+  });
+
+  it('the muscles give about 15 % more against an immovable pin than against a heavy bar that moves', () => {
+    const squat = lifter('squat', 'free', 'free');
+    const moving = 1 - speedAt(squat, 0.9875) / squat.capability.maxSpeedMps;
+    expect(Math.abs(1 / moving - practice.values.pinOverMoving)).toBeLessThan(0.04);
+  });
+});
