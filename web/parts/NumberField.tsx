@@ -3,6 +3,7 @@ import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { parseQuantity } from '#core/units/parseQuantity.ts';
 import type { Unit } from '#core/units/units.ts';
 import { Field } from './Field.tsx';
+import { useWrong } from './useWrong.ts';
 
 /**
  * A quantity as people type it: a bare number is in the unit shown, any other unit may be typed with it ("225 lb",
@@ -25,8 +26,9 @@ export function NumberField(props: {
   const [typing, setTyping] = useState<string | null>(null);
   const [left, setLeft] = useState(false);
   const text = typing ?? (valueSi === null ? '' : written(valueSi, unit));
-  const wrong = typing === null ? null : wrongWith(typing, props);
-  const error = (left || typing === null ? wrong : null) ?? props.error;
+  const wrong = wrongWith(text, props);
+  const error = (left ? wrong : null) ?? props.error;
+  const input = useWrong(wrong);
 
   const type = (next: string) => {
     setTyping(next);
@@ -37,6 +39,7 @@ export function NumberField(props: {
     <Field id={id} label={props.label} hint={props.hint} error={error}>
       <div className="number-input">
         <input
+          ref={input}
           id={id}
           className="input"
           inputMode="decimal"
@@ -45,9 +48,10 @@ export function NumberField(props: {
           aria-invalid={error ? true : undefined}
           aria-describedby={error ? `${id}-error` : undefined}
           onChange={(event) => type(event.target.value)}
+          onInvalid={() => setLeft(true)}
           onFocus={(event) => event.target.select()}
           onBlur={() => {
-            setLeft(true);
+            setLeft(typing !== null);
             if (wrong === null) setTyping(null);
           }}
         />

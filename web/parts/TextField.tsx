@@ -1,5 +1,6 @@
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import { Field } from './Field.tsx';
+import { useWrong } from './useWrong.ts';
 
 /** A line of text or a date. */
 export function TextField(props: {
@@ -7,21 +8,44 @@ export function TextField(props: {
   value: string;
   onChange: (value: string) => void;
   type?: 'text' | 'date';
+  required?: boolean;
+  maxLength?: number;
   hint?: string;
   error?: string | null | undefined;
 }) {
   const id = useId();
+  const [left, setLeft] = useState(false);
+  const wrong = wrongWith(props);
+  const error = (left ? wrong : null) ?? props.error;
+  const input = useWrong(wrong);
   return (
-    <Field id={id} label={props.label} hint={props.hint} error={props.error}>
+    <Field id={id} label={props.label} hint={props.hint} error={error}>
       <input
+        ref={input}
         id={id}
         className="input"
         type={props.type ?? 'text'}
+        autoComplete="off"
         value={props.value}
-        aria-invalid={props.error ? true : undefined}
-        aria-describedby={props.error ? `${id}-error` : undefined}
+        aria-invalid={error ? true : undefined}
+        aria-describedby={error ? `${id}-error` : undefined}
+        onInvalid={() => setLeft(true)}
         onChange={(event) => props.onChange(event.target.value)}
       />
     </Field>
   );
+}
+
+function wrongWith(props: {
+  label: string;
+  value: string;
+  required?: boolean;
+  maxLength?: number;
+}): string | null {
+  const { label, value, required, maxLength } = props;
+  if (required && value.trim() === '') return `${label} is needed.`;
+  if (maxLength !== undefined && value.length > maxLength) {
+    return `${label} has ${value.length} letters; at most ${maxLength} are kept.`;
+  }
+  return null;
 }

@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+import { boxHeights } from './boxHeights.ts';
+
+const piece = (label: string, sort: 'box' | 'mat', heightM: number, pieces: number) => ({
+  id: label,
+  label,
+  sort,
+  heightM,
+  pieces,
+  note: '',
+});
+
+test('heights are sums of one box and at most three mats of those there are', () => {
+  const gear = [
+    piece('Box 30', 'box', 0.3, 1),
+    piece('Mat 2', 'mat', 0.02, 2),
+    piece('Mat 3', 'mat', 0.03, 1),
+  ];
+  // By hand: 30 with 0, 1 or 2 of the 2s, each with or without the 3: no more than three mats.
+  expect(boxHeights(gear).map((box) => box.heightM)).toEqual([0.3, 0.32, 0.33, 0.34, 0.35, 0.37]);
+});
+
+test('of two ways to one height the one with fewer pieces is named', () => {
+  const gear = [
+    piece('Box 30', 'box', 0.3, 1),
+    piece('Box 33', 'box', 0.33, 1),
+    piece('Mat 3', 'mat', 0.03, 4),
+    piece('Broken', 'box', 0.36, 0),
+  ];
+  expect(boxHeights(gear).find((box) => box.heightM === 0.33)?.words).toBe('Box 33');
+  expect(boxHeights(gear).find((box) => box.heightM === 0.36)?.words).toBe('Box 33 and Mat 3');
+});

@@ -1,0 +1,67 @@
+import { type FormEvent, type KeyboardEvent, type ReactNode, useState } from 'react';
+
+/**
+ * A form for one record: nothing is saved while a field is wrong, each wrong field says so beside itself, and what the
+ * server refuses is said in its own sentence. Esc leaves.
+ */
+export function RecordForm(props: {
+  title: string;
+  onSave: () => Promise<unknown>;
+  onLeave: () => void;
+  onRemove?: (() => void) | undefined;
+  /** One sentence about fields that do not fit together; blocks saving. */
+  wrong?: string | null;
+  saveWord?: string;
+  children: ReactNode;
+}) {
+  const [refused, setRefused] = useState<string | null>(null);
+  const [tried, setTried] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const save = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const form = event.currentTarget;
+    setTried(true);
+    // Every wrong field hears this and shows its sentence.
+    if (!form.checkValidity()) {
+      form.querySelector<HTMLElement>(':invalid:not(fieldset)')?.focus();
+      return;
+    }
+    if (props.wrong) return;
+    setBusy(true);
+    setRefused(null);
+    props
+      .onSave()
+      .catch((error: Error) => setRefused(error.message))
+      .finally(() => setBusy(false));
+  };
+  const leave = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape') return;
+    event.stopPropagation();
+    props.onLeave();
+  };
+  const said = refused ?? (tried ? props.wrong : null);
+  return (
+    <form className="record-form stack" noValidate onSubmit={save} onKeyDown={leave} aria-label={props.title}>
+      <h3>{props.title}</h3>
+      <div className="fields">{props.children}</div>
+      {said && (
+        <p className="field-error" role="alert">
+          {said}
+        </p>
+      )}
+      <div className="row">
+        <button type="submit" className="strong" disabled={busy}>
+          {props.saveWord ?? 'Save'}
+        </button>
+        <button type="button" onClick={props.onLeave}>
+          Leave unchanged
+        </button>
+        {props.onRemove && (
+          <button type="button" className="plain" onClick={props.onRemove}>
+            Remove
+          </button>
+        )}
+      </div>
+    </form>
+  );
+}
