@@ -16,8 +16,9 @@ interface Changed<K extends KindName> {
 
 /** Writes records of one kind. Each way resolves when every screen shows the change, or rejects with a `RequestError`. */
 export interface RecordWriter<K extends KindName> {
-  create: (record: NewRecord<K>) => Promise<RecordOf<K>>;
-  update: (record: RecordOf<K>) => Promise<RecordOf<K>>;
+  create: (record: NewRecord<K>, called?: string) => Promise<RecordOf<K>>;
+  /** With `called` it offers Undo: "Changed Wide 3." */
+  update: (record: RecordOf<K>, called?: string) => Promise<RecordOf<K>>;
   /** Removes it and offers Undo: "Removed Wide 3." */
   remove: (id: string, called: string) => Promise<void>;
   busy: boolean;
@@ -54,9 +55,13 @@ export function useRecords<K extends KindName>(kind: K): RecordWriter<K> {
     onError: (error) => say(error.message),
   });
 
+  const saidWithUndo = (done: string, called: string | undefined, { record, seq }: Changed<K>) => {
+    if (called !== undefined) say(`${done} ${called}.`, () => undo.mutate(seq));
+    return record;
+  };
   return {
-    create: async (record) => (await create.mutateAsync(record)).record,
-    update: async (record) => (await update.mutateAsync(record)).record,
+    create: async (record, called) => saidWithUndo('Added', called, await create.mutateAsync(record)),
+    update: async (record, called) => saidWithUndo('Changed', called, await update.mutateAsync(record)),
     remove: async (id, called) => {
       await remove.mutateAsync({ id, called }).catch(() => {});
     },

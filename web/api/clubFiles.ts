@@ -1,0 +1,43 @@
+import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
+import type { KindName } from '#contract/records/allKinds.ts';
+import { RequestError } from './request.ts';
+
+/** What the server says to a spreadsheet file: what it holds, or every wrong place in it. */
+export type CsvAnswer =
+  | { ok: true; rows: number; added: number; seq: number }
+  | { ok: false; problems: readonly CsvProblem[] };
+
+/** Where a kind's records are downloaded as CSV, and sent to. */
+export function csvPath(kind: KindName): string {
+  return `/api/records/${kind}/csv`;
+}
+
+/** Sends a CSV file; with `dryRun` it is only read and reported on. */
+export async function sendCsv(kind: KindName, text: string, dryRun: boolean): Promise<CsvAnswer> {
+  const answer = await sendText(`${csvPath(kind)}${dryRun ? '?dryRun=1' : ''}`, 'text/csv', text);
+  const said: unknown = await answer.json();
+  if (answer.ok) return { ok: true, ...(said as { rows: number; added: number; seq: number }) };
+  const { problems, error } = said as { problems?: CsvProblem[]; error?: { message: string } };
+  if (problems) return { ok: false, problems };
+  throw new RequestError(answer.status, error?.message ?? 'The file was not taken.', null);
+}
+
+/** Puts an archive in the place of the whole club. */
+export async function restoreArchive(text: string): Promise<void> {
+  const answer = await sendText('/api/archive?replace=1', 'application/json', text);
+  if (answer.ok) return;
+  const { error } = (await answer.json()) as { error?: { message: string } };
+  throw new RequestError(answer.status, error?.message ?? 'The archive was not taken.', null);
+}
+
+async function sendText(path: string, type: string, body: string): Promise<Response> {
+  try {
+    return await fetch(path, { method: 'POST', headers: { 'content-type': type }, body });
+  } catch {
+    throw new RequestError(
+      0,
+      "The club's server does not answer: start it again, nothing saved is lost.",
+      null,
+    );
+  }
+}
