@@ -8,7 +8,7 @@ import { pushForceFunction } from './pushForce.ts';
  * keeps duration and mean speed right to 1e-6 and better; the coarse one is for the first steps of a search.
  */
 export const FINE = 1e-8;
-export const COARSE = 1e-5;
+export const COARSE = 1e-4;
 /** A first step (s); the error control finds its own from there. */
 const FIRST_STEP_S = 1e-3;
 /** No lifter strains longer: the decline has long taken the force away. */

@@ -6,7 +6,7 @@ import type { Capability } from './Capability.ts';
 import { limitPlaces } from './limitGuess.ts';
 
 /** Relative precision of the strength: of the coarse search, and in the end. */
-const COARSE_SHARE = 1e-4;
+const COARSE_SHARE = 2e-5;
 const TOLERANCE = 1e-6;
 /** A search beyond a hundred tonnes of force means that it is speed, not strength, that lacks. */
 const STRONGEST_N = 1e6;

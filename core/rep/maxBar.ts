@@ -7,9 +7,9 @@ import { limitPlaces } from './limitGuess.ts';
 import { repOf } from './simulateRep.ts';
 
 /** Bar masses are found to a few grams: finer than any disc. */
-const TOLERANCE_KG = 6e-3;
+const TOLERANCE_KG = 5e-3;
 /** The coarse search ends here, and the fine one starts with it as its step. */
-const COARSE_KG = 0.03;
+const COARSE_KG = 0.01;
 /** A bar without mass would have no motion of its own; one of ten tonnes has no lifter. */
 const LIGHTEST_KG = 0.5;
 const HEAVIEST_KG = 10_000;
@@ -23,7 +23,7 @@ export interface MaxBar {
 
 /**
  * The heaviest bar (bar, discs and collars) that the lifter can take to lockout with these bands and chains, to
- * 0.006 kg on the safe side; `load.barKg` is ignored. Null where not even half a kilogram goes up.
+ * 0.005 kg on the safe side; `load.barKg` is ignored. Null where not even half a kilogram goes up.
  */
 export function maxBar(load: Load, capability: Capability): MaxBar | null {
   const compiled = compileLoad(load);
