@@ -1,8 +1,5 @@
-import { type LeastSquaresFit, leastSquares } from '#core/numeric/leastSquares.ts';
 import type { BandCurve, BandReading } from './BandCurve.ts';
-import type { BandForm, FormRange } from './BandForm.ts';
-import { bandForms } from './bandForms.ts';
-import { readingErrorN } from './readingErrorN.ts';
+import { type JudgedForm, judgeForms } from './judgeForms.ts';
 import { residualScale } from './residualScale.ts';
 
 /**
@@ -13,15 +10,7 @@ import { residualScale } from './residualScale.ts';
  * excess over the best is within one standard error of that excess (or too small to see) is taken, since noise alone decides between them.
  */
 export function fitForm(restLengthM: number, readings: readonly BandReading[]): BandCurve {
-  const lengths = new Set(readings.map((r) => r.lengthM)).size;
-  const longest = readings.at(-1)!.lengthM / restLengthM;
-  const candidates: Candidate[] = [];
-  for (const form of bandForms) {
-    if (form.parameterNames.length >= lengths) continue;
-    const candidate = judge(form, restLengthM, readings);
-    if (candidate && rises(form.force(candidate.fit.parameters), longest)) candidates.push(candidate);
-  }
-  const chosen = simplestOfTheBest(candidates);
+  const chosen = simplestOfTheBest(judgeForms(restLengthM, readings));
   if (!chosen) throw new RangeError('No form of rubber curve fits these readings.');
   const { form, fit } = chosen;
   const scale = residualScale(fit.chiSquare, readings.length, fit.parameters.length);
@@ -38,92 +27,10 @@ export function fitForm(restLengthM: number, readings: readonly BandReading[]): 
   };
 }
 
-type Fit = Extract<LeastSquaresFit, { ok: true }>;
-
-interface Candidate {
-  form: BandForm;
-  fit: Fit;
-  /** Squared leave-one-out errors, in units of the reading error, reading by reading. */
-  errors: readonly number[];
-}
-
-function judge(form: BandForm, restLengthM: number, readings: readonly BandReading[]): Candidate | null {
-  const points = readings.map((r) => ({
-    lambda: r.lengthM / restLengthM,
-    forceN: r.forceN,
-    sdN: readingErrorN(r.forceN),
-  }));
-  let best: { fit: Fit; range: FormRange } | null = null;
-  for (const range of form.ranges) {
-    const fit = fitPoints(form, points, range, startFor(form, range, points));
-    if (fit.ok && (!best || fit.chiSquare < best.fit.chiSquare)) best = { fit, range };
-  }
-  if (!best) return null;
-  const errors: number[] = [];
-  for (const left of points) {
-    const rest = points.filter((p) => p !== left);
-    const fit = fitPoints(form, rest, best.range, best.fit.parameters);
-    if (!fit.ok) return null;
-    errors.push(((form.force(fit.parameters)(left.lambda) - left.forceN) / left.sdN) ** 2);
-  }
-  return { form, fit: best.fit, errors };
-}
-
-interface Point {
-  lambda: number;
-  forceN: number;
-  sdN: number;
-}
-
-function fitPoints(
-  form: BandForm,
-  points: readonly Point[],
-  range: FormRange,
-  start: readonly number[],
-): LeastSquaresFit {
-  return leastSquares({
-    values: points.map((p) => p.forceN),
-    sds: points.map((p) => p.sdN),
-    model: (parameters) => {
-      const force = form.force(parameters);
-      return points.map((p) => force(p.lambda));
-    },
-    jacobian: (parameters) => points.map((p) => form.gradient(parameters, p.lambda)),
-    lower: range.lower,
-    upper: range.upper,
-    starts: [start],
-  });
-}
-
-/** The range's own start, its stiffnesses (all that are named in N) brought to the level of the readings. */
-function startFor(form: BandForm, range: FormRange, points: readonly Point[]): number[] {
-  const unit = form.force(range.start);
-  const level =
-    points.reduce((sum, p) => sum + (unit(p.lambda) * p.forceN) / p.sdN ** 2, 0) /
-    points.reduce((sum, p) => sum + (unit(p.lambda) / p.sdN) ** 2, 0);
-  return range.start.map((v, k) => (form.parameterNames[k]!.endsWith('N') ? v * level : v));
-}
-
-/** Bands are used somewhat beyond their longest reading, and to three times their rest length at most. */
-const USED_BEYOND = 1.3;
-const USED_TO = 3;
-const STEPS = 60;
-
-function rises(force: (lambda: number) => number, longest: number): boolean {
-  const end = Math.max(USED_BEYOND * longest, USED_TO);
-  let before = 0;
-  for (let i = 1; i <= STEPS; i++) {
-    const now = force(1 + ((end - 1) * i) / STEPS);
-    if (!(now > before)) return false;
-    before = now;
-  }
-  return true;
-}
-
 /** Excess squared error, in units of the reading error, that no scale can show. */
 const NEGLIGIBLE = 1e-4;
 
-function simplestOfTheBest(candidates: readonly Candidate[]): Candidate | null {
+function simplestOfTheBest(candidates: readonly JudgedForm[]): JudgedForm | null {
   const ranked = candidates.toSorted((a, b) => mean(a.errors) - mean(b.errors));
   const best = ranked[0];
   if (!best) return null;

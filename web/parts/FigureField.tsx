@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { Field } from './Field.tsx';
+import { useWrong } from './useWrong.ts';
 
 /**
  * A plain figure with a word behind it: 8 sets, 60 s, 75 %, 0.55 m/s. `per` is how many of the word one of the kept value
@@ -8,12 +9,13 @@ import { Field } from './Field.tsx';
 export function FigureField(props: {
   label: string;
   value: number;
-  word?: string;
-  per?: number;
+  word?: string | undefined;
+  per?: number | undefined;
   min: number;
   max: number;
-  whole?: boolean;
+  whole?: boolean | undefined;
   onChange: (value: number) => void;
+  hint?: string | undefined;
 }) {
   const { value, min, max, whole = false, onChange } = props;
   const per = props.per ?? 1;
@@ -21,6 +23,7 @@ export function FigureField(props: {
   const [typing, setTyping] = useState<string | null>(null);
   const shown = (kept: number) => String(Number((kept * per).toFixed(whole ? 0 : 3)));
   const wrong = typing === null ? null : wrongWith(typing);
+  const input = useWrong(wrong);
   const read = (text: string) => Number(text.trim().replace(',', '.'));
 
   function wrongWith(text: string): string | null {
@@ -34,9 +37,10 @@ export function FigureField(props: {
   }
 
   return (
-    <Field id={id} label={props.label} error={wrong}>
+    <Field id={id} label={props.label} hint={props.hint} error={wrong}>
       <div className="number-input">
         <input
+          ref={input}
           id={id}
           className="input"
           inputMode={whole ? 'numeric' : 'decimal'}

@@ -14,10 +14,10 @@ export function NumberField(props: {
   valueSi: number | null;
   unit: Unit;
   onChange: (valueSi: number | null) => void;
-  minSi?: number;
-  maxSi?: number;
+  minSi?: number | undefined;
+  maxSi?: number | undefined;
   /** An empty field is wrong. */
-  required?: boolean;
+  required?: boolean | undefined;
   hint?: ReactNode;
   error?: string | null | undefined;
 }) {
@@ -81,9 +81,9 @@ function siOf(text: string, unit: Unit): number | null {
 interface Allowed {
   label: string;
   unit: Unit;
-  minSi?: number;
-  maxSi?: number;
-  required?: boolean;
+  minSi?: number | undefined;
+  maxSi?: number | undefined;
+  required?: boolean | undefined;
 }
 
 function wrongWith(text: string, allowed: Allowed): string | null {

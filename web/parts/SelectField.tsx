@@ -7,7 +7,7 @@ export function SelectField<T extends string>(props: {
   value: T;
   options: readonly { value: T; word: string }[];
   onChange: (value: T) => void;
-  hint?: string;
+  hint?: string | undefined;
   error?: string | null | undefined;
 }) {
   const id = useId();

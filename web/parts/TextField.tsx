@@ -8,9 +8,9 @@ export function TextField(props: {
   value: string;
   onChange: (value: string) => void;
   type?: 'text' | 'date';
-  required?: boolean;
-  maxLength?: number;
-  hint?: string;
+  required?: boolean | undefined;
+  maxLength?: number | undefined;
+  hint?: string | undefined;
   error?: string | null | undefined;
 }) {
   const id = useId();
@@ -39,8 +39,8 @@ export function TextField(props: {
 function wrongWith(props: {
   label: string;
   value: string;
-  required?: boolean;
-  maxLength?: number;
+  required?: boolean | undefined;
+  maxLength?: number | undefined;
 }): string | null {
   const { label, value, required, maxLength } = props;
   if (required && value.trim() === '') return `${label} is needed.`;

@@ -1,0 +1,107 @@
+import { type LeastSquaresFit, leastSquares } from '#core/numeric/leastSquares.ts';
+import type { BandReading } from './BandCurve.ts';
+import type { BandForm, FormRange } from './BandForm.ts';
+import { bandForms } from './bandForms.ts';
+import { readingErrorN } from './readingErrorN.ts';
+
+export type Fit = Extract<LeastSquaresFit, { ok: true }>;
+
+/** A form fitted to all readings of a branch, and how well it foretells each reading from the others. */
+export interface JudgedForm {
+  form: BandForm;
+  fit: Fit;
+  /** Squared leave-one-out errors, in units of the reading error, reading by reading. */
+  errors: readonly number[];
+  /** Root mean square of the leave-one-out errors, each as a share of the force that was read. */
+  leftOutShare: number;
+}
+
+/**
+ * Every form that may stand for these readings (one branch, sorted): with at least one reading, at a length of its own,
+ * more than parameters, and rising over the whole range in use.
+ */
+export function judgeForms(restLengthM: number, readings: readonly BandReading[]): JudgedForm[] {
+  const lengths = new Set(readings.map((r) => r.lengthM)).size;
+  const longest = (readings.at(-1)?.lengthM ?? restLengthM) / restLengthM;
+  return bandForms
+    .filter((form) => form.parameterNames.length < lengths)
+    .map((form) => judge(form, restLengthM, readings))
+    .filter((judged) => judged !== null)
+    .filter(({ form, fit }) => rises(form.force(fit.parameters), longest));
+}
+
+function judge(form: BandForm, restLengthM: number, readings: readonly BandReading[]): JudgedForm | null {
+  const points = readings.map((r) => ({
+    lambda: r.lengthM / restLengthM,
+    forceN: r.forceN,
+    sdN: readingErrorN(r.forceN),
+  }));
+  let best: { fit: Fit; range: FormRange } | null = null;
+  for (const range of form.ranges) {
+    const fit = fitPoints(form, points, range, startFor(form, range, points));
+    if (fit.ok && (!best || fit.chiSquare < best.fit.chiSquare)) best = { fit, range };
+  }
+  if (!best) return null;
+  const errors: number[] = [];
+  const shares: number[] = [];
+  for (const left of points) {
+    const rest = points.filter((p) => p !== left);
+    const fit = fitPoints(form, rest, best.range, best.fit.parameters);
+    if (!fit.ok) return null;
+    const missN = form.force(fit.parameters)(left.lambda) - left.forceN;
+    errors.push((missN / left.sdN) ** 2);
+    shares.push(missN / left.forceN);
+  }
+  return { form, fit: best.fit, errors, leftOutShare: Math.hypot(...shares) / Math.sqrt(shares.length) };
+}
+
+interface Point {
+  lambda: number;
+  forceN: number;
+  sdN: number;
+}
+
+function fitPoints(
+  form: BandForm,
+  points: readonly Point[],
+  range: FormRange,
+  start: readonly number[],
+): LeastSquaresFit {
+  return leastSquares({
+    values: points.map((p) => p.forceN),
+    sds: points.map((p) => p.sdN),
+    model: (parameters) => {
+      const force = form.force(parameters);
+      return points.map((p) => force(p.lambda));
+    },
+    jacobian: (parameters) => points.map((p) => form.gradient(parameters, p.lambda)),
+    lower: range.lower,
+    upper: range.upper,
+    starts: [start],
+  });
+}
+
+/** The range's own start, its stiffnesses (all that are named in N) brought to the level of the readings. */
+function startFor(form: BandForm, range: FormRange, points: readonly Point[]): number[] {
+  const unit = form.force(range.start);
+  const level =
+    points.reduce((sum, p) => sum + (unit(p.lambda) * p.forceN) / p.sdN ** 2, 0) /
+    points.reduce((sum, p) => sum + (unit(p.lambda) / p.sdN) ** 2, 0);
+  return range.start.map((v, k) => (form.parameterNames[k]!.endsWith('N') ? v * level : v));
+}
+
+/** Bands are used somewhat beyond their longest reading, and to three times their rest length at most. */
+const USED_BEYOND = 1.3;
+const USED_TO = 3;
+const STEPS = 60;
+
+function rises(force: (lambda: number) => number, longest: number): boolean {
+  const end = Math.max(USED_BEYOND * longest, USED_TO);
+  let before = 0;
+  for (let i = 1; i <= STEPS; i++) {
+    const now = force(1 + ((end - 1) * i) / STEPS);
+    if (!(now > before)) return false;
+    before = now;
+  }
+  return true;
+}
