@@ -1,4 +1,4 @@
-import { type FormEvent, type KeyboardEvent, type ReactNode, useState } from 'react';
+import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 
 /**
  * A form for one record: nothing is saved while a field is wrong, each wrong field says so beside itself, and what the
@@ -14,16 +14,16 @@ export function RecordForm(props: {
   saveWord?: string;
   children: ReactNode;
 }) {
+  const form = useRef<HTMLFormElement>(null);
   const [refused, setRefused] = useState<string | null>(null);
   const [tried, setTried] = useState(false);
   const [busy, setBusy] = useState(false);
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    const form = event.currentTarget;
     setTried(true);
     // Every wrong field hears this and shows its sentence.
-    if (!form.checkValidity()) {
-      form.querySelector<HTMLElement>(':invalid:not(fieldset)')?.focus();
+    if (!event.currentTarget.checkValidity()) {
+      event.currentTarget.querySelector<HTMLElement>(':invalid:not(fieldset)')?.focus();
       return;
     }
     if (props.wrong) return;
@@ -34,14 +34,16 @@ export function RecordForm(props: {
       .catch((error: Error) => setRefused(error.message))
       .finally(() => setBusy(false));
   };
-  const leave = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape') return;
-    event.stopPropagation();
-    props.onLeave();
-  };
+  const { onLeave } = props;
+  useEffect(() => {
+    const leave = (event: KeyboardEvent) => event.key === 'Escape' && onLeave();
+    const element = form.current;
+    element?.addEventListener('keydown', leave);
+    return () => element?.removeEventListener('keydown', leave);
+  }, [onLeave]);
   const said = refused ?? (tried ? props.wrong : null);
   return (
-    <form className="record-form stack" noValidate onSubmit={save} onKeyDown={leave} aria-label={props.title}>
+    <form ref={form} className="record-form stack" noValidate onSubmit={save} aria-label={props.title}>
       <h3>{props.title}</h3>
       <div className="fields">{props.children}</div>
       {said && (
