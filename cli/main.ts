@@ -3,6 +3,8 @@ import about from '../package.json' with { type: 'json' };
 import { CliError } from './CliError.ts';
 import { bandCommand } from './commands/band.ts';
 import { computeCommand } from './commands/compute.ts';
+import { exportCommand } from './commands/export.ts';
+import { importCommand } from './commands/import.ts';
 import { serveCommand } from './commands/serve.ts';
 
 /** The terminal's front door. Commands load what they need only when they are called, so that `--help` is quick. */
@@ -21,9 +23,9 @@ first. This program does not replace qualified coaching.`,
   )
   .exitOverride();
 
-program.addCommand(serveCommand());
-program.addCommand(bandCommand());
-program.addCommand(computeCommand());
+for (const command of [serveCommand, bandCommand, importCommand, exportCommand, computeCommand]) {
+  program.addCommand(command());
+}
 
 try {
   await program.parseAsync();

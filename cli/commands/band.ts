@@ -1,9 +1,8 @@
-import { readFile } from 'node:fs/promises';
-import { text } from 'node:stream/consumers';
 import { Command } from 'commander';
 import type { BandCurve, BandCurves, BandReading } from '#core/band/BandCurve.ts';
 import type { Unit } from '#core/units/units.ts';
 import { CliError } from '../CliError.ts';
+import { readInputText } from '../readInputText.ts';
 
 interface BandOptions {
   rest: string;
@@ -43,7 +42,7 @@ async function fitAndDraw(file: string | undefined, options: BandOptions): Promi
   const { readReadings } = await import('../readReadings.ts');
   const restLengthM = await quantity(options.rest, 'm', '--rest');
   const widthM = options.width === undefined ? undefined : await quantity(options.width, 'mm', '--width');
-  const { readings, lengthUnit, forceUnit } = readReadings(await readText(file));
+  const { readings, lengthUnit, forceUnit } = readReadings(await readInputText(file));
   let curves: BandCurves;
   try {
     curves = fitBand({ restLengthM, widthMm: widthM === undefined ? undefined : widthM * 1000, readings });
@@ -107,13 +106,4 @@ async function quantity(typed: string, unit: Unit, option: string): Promise<numb
   const parsed = parseQuantity(typed, unit);
   if (parsed.ok) return parsed.valueSi;
   throw new CliError(`${option}: ${parsed.message}`, 2);
-}
-
-async function readText(file: string | undefined): Promise<string> {
-  if (file === undefined || file === '-') return text(process.stdin);
-  try {
-    return await readFile(file, 'utf8');
-  } catch {
-    throw new CliError(`The file ${file} cannot be read.`, 2);
-  }
 }

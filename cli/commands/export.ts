@@ -1,0 +1,30 @@
+import { Command } from 'commander';
+import { askApp } from '../askApp.ts';
+import { clubOption, withClub } from '../clubFile.ts';
+import { knowsWhat, whatArgument } from '../whatArgument.ts';
+import { writeOutput } from '../writeOutput.ts';
+
+interface ExportOptions {
+  club: string;
+  out?: string;
+}
+
+/** `export`: the whole club as one JSON file, or one kind of record as CSV. */
+export function exportCommand(): Command {
+  return new Command('export')
+    .summary('write the club out: everything as JSON, one kind as CSV')
+    .description(
+      'Writes the whole club as one JSON archive, or all records of one kind as CSV with units in the header.',
+    )
+    .addArgument(whatArgument())
+    .addOption(clubOption())
+    .option('-o, --out <file>', 'write to this file instead of standard output')
+    .action(exportRecords);
+}
+
+async function exportRecords(what: string, { club, out }: ExportOptions): Promise<void> {
+  if (!(await knowsWhat(what))) return;
+  const path = what === 'archive' ? '/archive' : `/records/${what}/csv`;
+  const content = await withClub(club, async (store) => (await askApp(store, path)).text());
+  await writeOutput(content, out);
+}

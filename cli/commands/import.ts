@@ -1,0 +1,65 @@
+import { Command } from 'commander';
+import { askApp } from '../askApp.ts';
+import { CliError } from '../CliError.ts';
+import { clubOption, openClub } from '../clubFile.ts';
+import { readInputText } from '../readInputText.ts';
+import { knowsWhat, whatArgument } from '../whatArgument.ts';
+
+interface ImportOptions {
+  club: string;
+  dryRun?: boolean;
+  replace?: boolean;
+}
+
+/** `import`: takes an archive or a CSV file in; all of it or nothing. */
+export function importCommand(): Command {
+  return new Command('import')
+    .summary('take records in: one kind from CSV, everything from JSON')
+    .description(
+      'Takes in a CSV file of one kind, or the JSON archive of a whole club. A file with any wrong line changes nothing.',
+    )
+    .addArgument(whatArgument())
+    .argument('[file]', 'the file; without it, or with -, standard input')
+    .addOption(clubOption())
+    .option('--dry-run', 'CSV: only check the file and say what it would do')
+    .option('--replace', 'archive: needed, since it takes the place of all that the club has')
+    .addHelpText('after', '\nA line of a CSV with a known id changes that record; any other line adds one.')
+    .action(importRecords);
+}
+
+async function importRecords(what: string, file: string | undefined, options: ImportOptions): Promise<void> {
+  if (!(await knowsWhat(what))) return;
+  if (what === 'archive' && !options.replace) {
+    throw new CliError(
+      'An archive takes the place of all that the club has; say --replace if that is wanted.',
+      2,
+    );
+  }
+  const body = await readInputText(file);
+  const store = await openClub(options.club);
+  try {
+    if (what === 'archive') {
+      const answer = await askApp(store, '/archive?replace=1', {
+        method: 'POST',
+        body,
+        headers: { 'content-type': 'application/json' },
+      });
+      const { keptAs } = (await answer.json()) as { keptAs: string };
+      process.stdout.write(`The club is now that of the archive. What it was before is kept in ${keptAs}.\n`);
+      return;
+    }
+    const query = options.dryRun ? '?dryRun=1' : '';
+    const answer = await askApp(store, `/records/${what}/csv${query}`, {
+      method: 'POST',
+      body,
+      headers: { 'content-type': 'text/csv' },
+    });
+    const { rows, added } = (await answer.json()) as { rows: number; added: number };
+    const done = options.dryRun ? 'Would take in' : 'Took in';
+    process.stdout.write(
+      `${done} ${rows} ${rows === 1 ? 'line' : 'lines'} of ${what}: ${added} new, ${rows - added} known.\n`,
+    );
+  } finally {
+    await store.close();
+  }
+}

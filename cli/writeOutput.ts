@@ -1,0 +1,16 @@
+import { writeFile } from 'node:fs/promises';
+import { CliError } from './CliError.ts';
+
+/** Writes to a file and says so on standard error; to standard output where none is named, or `-`. */
+export async function writeOutput(content: string, file: string | undefined): Promise<void> {
+  if (file === undefined || file === '-') {
+    process.stdout.write(content);
+    return;
+  }
+  try {
+    await writeFile(file, content);
+  } catch {
+    throw new CliError(`The file ${file} cannot be written.`);
+  }
+  process.stderr.write(`Written to ${file}.\n`);
+}
