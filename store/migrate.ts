@@ -9,10 +9,12 @@ export const migrations: Record<string, Migration> = {
   '0002-history': history,
 };
 
-/** Brings the file to today's tables, or to an earlier step by name; what has run is recorded in the file itself. */
-export async function migrate(db: Kysely<Tables>, upTo?: string): Promise<void> {
-  const migrator = new Migrator({ db, provider: { getMigrations: async () => migrations } });
-  const { error } = upTo ? await migrator.migrateTo(upTo) : await migrator.migrateToLatest();
+/** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */
+export async function migrate(db: Kysely<Tables>, steps = migrations): Promise<void> {
+  const { error } = await new Migrator({
+    db,
+    provider: { getMigrations: async () => steps },
+  }).migrateToLatest();
   if (error instanceof Error && error.message.includes('corrupted migrations')) {
     throw new Error(
       'This club file was written by a later version of Rackwright; update the program to open it.',

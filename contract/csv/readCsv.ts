@@ -5,7 +5,7 @@ import { type Column, columnsOf } from './columns.ts';
 import { parseTable, type TableLine } from './parseTable.ts';
 import { type ReadRow, readRow } from './readRow.ts';
 
-/** A file as the records it would make; `records` may be taken only when there are no problems. */
+/** A file as the records it would make, or, with none of them, everything that is wrong in it. */
 export interface CsvReading<K extends KindName> {
   records: RecordOf<K>[];
   /** How many of them the club does not have yet. */
@@ -35,12 +35,10 @@ export function readCsv<K extends KindName>(
   const good = rows.filter((row): row is ReadRow<K> => 'record' in row);
   const problems = rows.flatMap((row) => ('problems' in row ? row.problems : []));
   problems.push(...clashes(kind, good, club));
+  if (problems.length > 0) return refused(problems.toSorted((a, b) => a.line - b.line));
   const known = new Set(club[kind].map(({ id }) => id));
-  return {
-    records: good.map(({ record }) => record),
-    added: good.filter(({ record }) => !known.has(record.id)).length,
-    problems: problems.toSorted((a, b) => a.line - b.line),
-  };
+  const records = good.map(({ record }) => record);
+  return { records, added: records.filter(({ id }) => !known.has(id)).length, problems: [] };
 }
 
 function refused<K extends KindName>(problems: CsvProblem[]): CsvReading<K> {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { recordId } from './kind.ts';
 
 export const lift = z.enum(['squat', 'bench', 'deadlift']);
 export type Lift = z.infer<typeof lift>;
@@ -18,18 +19,18 @@ export const start = z.strictObject({
 export type Start = z.infer<typeof start>;
 
 /** A pair of bands on the bar: which pair, and which of the rack's hookups holds it. */
-export const bandOnBar = z.strictObject({ bandPairId: z.string(), hookupId: z.string() });
+export const bandOnBar = z.strictObject({ bandPairId: recordId, hookupId: recordId });
 export type BandOnBar = z.infer<typeof bandOnBar>;
 
 /** All that is on the bar and under the lifter. The bar's mass counts bar, collars and discs. */
 export const setup = z.strictObject({
-  rackId: z.string().nullable().default(null),
+  rackId: recordId.nullable().default(null),
   start,
   barKg: z.number().min(0).max(1000),
   bands: z.array(bandOnBar).max(6).default([]),
   /** Number of pairs of each chain hung on. */
   chains: z
-    .array(z.strictObject({ chainPairId: z.string(), pairs: z.number().int().min(1).max(10) }))
+    .array(z.strictObject({ chainPairId: recordId, pairs: z.number().int().min(1).max(10) }))
     .default([]),
 });
 export type Setup = z.infer<typeof setup>;

@@ -2,8 +2,10 @@ import Database from 'better-sqlite3';
 import {
   CompiledQuery,
   type DatabaseConnection,
+  type DialectAdapter,
   type Driver,
   Kysely,
+  SqliteAdapter,
   SqliteDialect,
   type SqliteDialectConfig,
   SqliteDriver,
@@ -31,6 +33,17 @@ class ImmediateDialect extends SqliteDialect {
 
   override createDriver(): Driver {
     return new ImmediateDriver(this.#config);
+  }
+
+  override createAdapter(): DialectAdapter {
+    return new WholeMigrationAdapter();
+  }
+}
+
+/** SQLite can take back what a transaction did to its tables: a migration that is cut off leaves the file as it was. */
+class WholeMigrationAdapter extends SqliteAdapter {
+  override get supportsTransactionalDdl(): boolean {
+    return true;
   }
 }
 

@@ -1,0 +1,184 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type ClubRecords, type KindName, kindNames, type RecordOf } from '#contract/records/allKinds.ts';
+import { labelKey } from '#contract/records/labels.ts';
+import { referredBy } from '#contract/records/references.ts';
+import { arbitraryRecord } from '#contract/tests/arbitraryRecord.ts';
+import { readCsv } from './readCsv.ts';
+import { writeCsv } from './writeCsv.ts';
+
+const noId = () => {
+  throw new Error('No line of this file needs a new id.');
+};
+
+function clubOf(lists: { [K in KindName]?: object[] }): ClubRecords {
+  const empty = Object.fromEntries(kindNames.map((kind) => [kind, []]));
+  return { ...empty, ...lists } as unknown as ClubRecords;
+}
+
+/** A club with nothing but the records that these refer to. */
+function clubReferredBy<K extends KindName>(kind: K, records: RecordOf<K>[]): ClubRecords {
+  const club: Record<KindName, object[]> = clubOf({});
+  for (const { reference, id } of records.flatMap((record) => referredBy(kind, record))) {
+    club[reference.to].push({ id, label: id });
+  }
+  return club as ClubRecords;
+}
+
+describe('a file that was written', () => {
+  test.each(kindNames)('of %s is read back exactly', (kind) => {
+    const records = fc.uniqueArray(arbitraryRecord(kind), {
+      maxLength: kind === 'club' ? 1 : 6,
+      comparator: (a, b) => a.id === b.id || (labelKey(a) !== null && labelKey(a) === labelKey(b)),
+    });
+    fc.assert(
+      fc.property(records, (written) => {
+        const club = clubReferredBy(kind, written);
+        // A file holds one club and only changes it.
+        if (kind === 'club') Object.assign(club, { club: written });
+        const text = writeCsv(kind, written);
+        expect(readCsv(kind, text, club, noId)).toMatchObject({ records: written, problems: [] });
+        expect(readCsv(kind, `\ufeff${text}`, club, noId).records).toEqual(written);
+      }),
+    );
+  });
+
+  test('names the unit of every quantity in its header', () => {
+    const header = (kind: KindName) => writeCsv(kind, []).trimEnd();
+    expect(header('bandReading')).toBe('id,band_pair_id,side,taken_on,length_m,force_N,direction');
+    expect(header('bar')).toBe('id,label,mass_kg,weighed,note');
+    expect(header('scaleReading')).toBe('id,hookup_id,band_pair_id,taken_on,bar_height_m,pair_force_N');
+    expect(header('club')).toContain('latitude_deg,height_above_sea_m');
+  });
+
+  // OWASP, "CSV Injection": cells that begin with = + - @ tab or carriage return may be run as formulas.
+  test('gives no spreadsheet a formula to run', () => {
+    const text = fc
+      .tuple(fc.constantFrom('=', '+', '-', '@', '\t', '\r'), fc.string())
+      .map((parts) => parts.join(''));
+    fc.assert(
+      fc.property(text, (note) => {
+        const csv = writeCsv('bar', [{ id: 'a', label: 'A', massKg: 20, weighed: false, note }]);
+        const cell = csv.split('\n').slice(1).join('\n').slice('a,A,20,no,'.length);
+        expect(cell).toMatch(/^"?'/);
+      }),
+    );
+  });
+});
+
+describe('a file that is read', () => {
+  const bar = { id: 'bar-1', label: 'Long', massKg: 20, weighed: true, note: 'kept' };
+  const wide = { id: 'pair-1', label: 'Wide 1' };
+  const club = clubOf({ bar: [bar], bandPair: [wide, { id: 'pair-2', label: 'Wide 2' }] });
+  let count = 0;
+  const newId = () => {
+    count += 1;
+    return `new-${count}`;
+  };
+
+  test('changes known ids, adds unknown ones as given, and makes ids where there are none', () => {
+    count = 0;
+    const text = 'label,id,mass_kg\nLong,bar-1,20.3\nShort,mine,10\nThick,,25\n';
+    expect(readCsv('bar', text, club, newId)).toEqual({
+      records: [
+        { ...bar, massKg: 20.3 },
+        { id: 'mine', label: 'Short', massKg: 10, weighed: false, note: '' },
+        { id: 'new-1', label: 'Thick', massKg: 25, weighed: false, note: '' },
+      ],
+      added: 2,
+      problems: [],
+    });
+  });
+
+  test('takes the label of a band pair for its id, whatever its capitals', () => {
+    const text = 'band_pair_id,side,taken_on,length_m,force_N\nwide 2,a,2026-11-25,1.5,210\n';
+    const { records, problems } = readCsv('bandReading', text, club, newId);
+    expect(problems).toEqual([]);
+    expect(records[0]?.bandPairId).toBe('pair-2');
+  });
+
+  test('looks for the label of an anchor point within the rack of the line', () => {
+    const racks = clubOf({
+      rack: [
+        { id: 'r1', label: 'One' },
+        { id: 'r2', label: 'Two' },
+      ],
+      anchor: [
+        { id: 'a1', rackId: 'r1', label: 'low' },
+        { id: 'a2', rackId: 'r2', label: 'low' },
+      ],
+    });
+    const text = 'anchor_id,rack_id,label,way,lifts\nlow,Two,doubled,doubled,"[""squat""]"\n';
+    expect(readCsv('hookup', text, racks, newId).records[0]?.anchorId).toBe('a2');
+  });
+
+  test('reports every wrong line by line and column', () => {
+    const text = [
+      'id,label,mass_kg,weighed,note',
+      'bar-1,Long,-3,yes,"two',
+      'lines"',
+      ',Short,"20,5",perhaps,',
+      ',,25,no,',
+      '',
+      ',Thick,25,no',
+      ',LONG,25,no,',
+      ',long,25,no,',
+    ].join('\n');
+    const { problems } = readCsv('bar', text, club, newId);
+    expect(problems.map(({ line, column }) => [line, column])).toEqual([
+      [2, 'mass_kg'],
+      [4, 'mass_kg'],
+      [4, 'weighed'],
+      [5, 'label'],
+      [7, ''],
+      [8, 'label'],
+      [9, 'label'],
+    ]);
+    for (const { message } of problems) expect(message).toMatch(/^[^.].*\.$/s);
+  });
+
+  test.each([
+    ['an unknown column', 'bar', 'label,colour\nA,x\n', 1, 'colour'],
+    ['a column twice', 'bar', 'label,label\nA,B\n', 1, 'label'],
+    ['nothing at all', 'bar', '', 1, ''],
+    ['an open quote', 'bar', 'label,mass_kg\nA,"20\n', 2, ''],
+    ['an id twice', 'bar', 'id,label,mass_kg\nx,A,20\nx,B,20\n', 3, 'id'],
+    [
+      'an owner that nobody has',
+      'bodyMass',
+      'lifter_id,taken_on,mass_kg\nNo One,2026-11-25,80\n',
+      2,
+      'lifter_id',
+    ],
+    ['a date that is none', 'day', 'date,groups\n2026-02-30,[]\n', 2, 'date'],
+    ['a list that is none', 'rack', 'label,lifts\nA,squat\n', 2, 'lifts'],
+    ['a second club', 'club', 'name\nAnother\n', 2, 'id'],
+  ] as const)('is refused for %s', (_why, kind, text, line, column) => {
+    const { problems, records } = readCsv(kind, text, clubOf({}), newId);
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toMatchObject({ line, column });
+    expect(records).toEqual([]);
+  });
+
+  test('refuses a label that two records carry, and to change a reading', () => {
+    const twins = clubOf({
+      lifter: [
+        { id: 'l1', name: 'Ida Quill' },
+        { id: 'l2', name: 'Ida Quill' },
+      ],
+    });
+    const mass = readCsv('bodyMass', 'lifter_id,taken_on,mass_kg\nIda Quill,2026-11-25,80\n', twins, newId);
+    expect(mass.problems[0]).toMatchObject({ line: 2, column: 'lifter_id' });
+    const reading = {
+      id: 'x',
+      bandPairId: 'pair-1',
+      side: 'a',
+      takenOn: '2026-11-25',
+      lengthM: 1.5,
+      forceN: 210,
+    };
+    const held = { ...club, bandReading: [{ ...reading, direction: 'loading' }] } as ClubRecords;
+    const changed = readCsv('bandReading', 'id,force_N\nx,250\n', held, newId);
+    expect(changed.problems[0]).toMatchObject({ line: 2, column: 'id' });
+  });
+});

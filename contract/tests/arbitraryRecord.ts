@@ -1,0 +1,83 @@
+import fc from 'fast-check';
+import { z } from 'zod';
+import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
+
+/** Any record that a kind's shape lets through, made from the shape itself. */
+export function arbitraryRecord<K extends KindName>(kind: K): fc.Arbitrary<RecordOf<K>> {
+  const { shape } = allKinds[kind];
+  return (
+    arbitrary(z.toJSONSchema(shape, { io: 'output' }) as Schema)
+      // Text of blanks alone passes the schema and is no label.
+      .filter((value) => shape.safeParse(value).success)
+      .map((value) => shape.parse(value) as RecordOf<K>)
+  );
+}
+
+interface Schema {
+  type?: string;
+  const?: unknown;
+  enum?: unknown[];
+  anyOf?: Schema[];
+  oneOf?: Schema[];
+  properties?: Record<string, Schema>;
+  items?: Schema;
+  format?: string;
+  minimum?: number;
+  maximum?: number;
+  exclusiveMinimum?: number;
+  minLength?: number;
+  minItems?: number;
+  maxItems?: number;
+}
+
+function arbitrary(schema: Schema): fc.Arbitrary<unknown> {
+  const choices = schema.anyOf ?? schema.oneOf;
+  if (choices) return fc.oneof(...choices.map(arbitrary));
+  if (schema.enum) return fc.constantFrom(...schema.enum);
+  if ('const' in schema) return fc.constant(schema.const);
+  switch (schema.type) {
+    case 'object':
+      return fc.record(
+        Object.fromEntries(
+          Object.entries(schema.properties ?? {}).map(([name, inner]) => [name, arbitrary(inner)]),
+        ),
+      );
+    case 'array':
+      return fc.array(arbitrary(schema.items ?? {}), {
+        minLength: schema.minItems ?? 0,
+        maxLength: Math.min(schema.maxItems ?? 3, 3),
+      });
+    case 'string':
+      return schema.format === 'date'
+        ? date
+        : fc.string({ unit, minLength: schema.minLength ?? 0, maxLength: 8 });
+    case 'integer':
+      return fc.integer({ min: schema.minimum ?? 0, max: schema.maximum ?? 1_000_000 });
+    case 'number':
+      return number(schema);
+    case 'boolean':
+      return fc.boolean();
+    case 'null':
+      return fc.constant(null);
+    default:
+      throw new Error(`No way to make up a value for ${JSON.stringify(schema)}.`);
+  }
+}
+
+/** Characters that files, spreadsheets and databases have stumbled over. */
+const unit = fc.constantFrom(...'ab0 ,;\'"=+-@|%\\\n\r\t\0\u00e9\u2028', '\u{1f3cb}');
+
+const date = fc
+  .date({ min: new Date('1900-01-01'), max: new Date('2100-01-01'), noInvalidDate: true })
+  .map((moment) => moment.toISOString().slice(0, 10));
+
+function number({ minimum, exclusiveMinimum, maximum }: Schema): fc.Arbitrary<number> {
+  return fc
+    .double({
+      min: minimum ?? exclusiveMinimum ?? -1e6,
+      max: maximum ?? 1e6,
+      minExcluded: exclusiveMinimum !== undefined,
+      noNaN: true,
+    })
+    .map((value) => (value === 0 ? 0 : value));
+}

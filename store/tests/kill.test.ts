@@ -1,0 +1,42 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import Database from 'better-sqlite3';
+import { expect, test } from 'vitest';
+import { openClubStore } from '../openClubStore.ts';
+
+const writer = fileURLToPath(new URL('./writeUntilKilled.mjs', import.meta.url));
+
+/** Lets another process write until it has acknowledged `count` records, kills it with -9, and returns all that it acknowledged. */
+async function writtenBeforeKill(path: string, count: number): Promise<string[]> {
+  const child = spawn(process.execPath, ['--import', 'tsx', writer, path], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  let said = '';
+  child.stdout.on('data', (chunk: Buffer) => {
+    said += chunk.toString();
+    if (said.split('\n').length > count) child.kill('SIGKILL');
+  });
+  await once(child, 'close');
+  expect(child.signalCode).toBe('SIGKILL');
+  return said.split('\n').slice(0, -1);
+}
+
+test('a process killed while it writes loses no acknowledged record', async () => {
+  const path = join(mkdtempSync(join(tmpdir(), 'club-')), 'club.sqlite');
+  const acknowledged: string[] = [];
+  for (const count of [1, 37, 300]) acknowledged.push(...(await writtenBeforeKill(path, count)));
+  const store = await openClubStore(path);
+  const kept = new Set((await store.list('bar')).map(({ id }) => id));
+  expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
+  // At most the one record of each life that was on its way when it ended was kept without being acknowledged.
+  expect(kept.size - acknowledged.length).toBeLessThanOrEqual(3);
+  expect(await store.latestSeq()).toBe(kept.size);
+  await store.close();
+  const file = new Database(path, { readonly: true });
+  expect(file.pragma('integrity_check', { simple: true })).toBe('ok');
+  file.close();
+});

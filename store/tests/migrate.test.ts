@@ -1,0 +1,101 @@
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import type { Kysely } from 'kysely';
+import { describe, expect, test } from 'vitest';
+import { type KindName, kindNames } from '#contract/records/allKinds.ts';
+import { fieldsOf } from '#contract/records/fields.ts';
+import { migrate, migrations } from '../migrate.ts';
+import { openSqlite } from '../open/sqlite.ts';
+import { openClubStore } from '../openClubStore.ts';
+import { smallClub } from './smallClub.ts';
+
+// Each file was dumped from a club as its version kept it, by Python's sqlite3 iterdump; it stays as it is.
+const versions = new URL('./versions/', import.meta.url);
+const dumps = readdirSync(versions).sort();
+
+function newPath(): string {
+  return join(mkdtempSync(join(tmpdir(), 'club-')), 'club.sqlite');
+}
+
+describe('an older club file', () => {
+  test('is kept here of every version before the last', () => {
+    const earlier = Object.keys(migrations).slice(0, -1);
+    expect(dumps).toEqual(earlier.map((name) => `${name}.sql`));
+  });
+
+  test.each(dumps)('of version %s opens with all it had and takes new records', async (dump) => {
+    const path = newPath();
+    const old = new Database(path);
+    // Tables stand in the dump by the alphabet, not owners first.
+    old.pragma('foreign_keys = OFF');
+    old.exec(readFileSync(new URL(dump, versions), 'utf8'));
+    old.close();
+    const store = await openClubStore(path);
+    expect((await store.records()).records).toEqual(smallClub());
+    await store.addPrescription('day-1', '2026-11-25T05:00:00.000Z', {});
+    const { seq } = await store.remove('scaleReading', 'scale-1');
+    await store.undo(seq);
+    await store.close();
+    const again = await openClubStore(path);
+    expect((await again.records()).records).toEqual(smallClub());
+    expect(await again.latestSeq()).toBe(seq + 1);
+    await again.close();
+  });
+
+  test('of a later version than the program is refused in one sentence', async () => {
+    const path = newPath();
+    await (await openClubStore(path)).close();
+    const file = new Database(path);
+    file.prepare("insert into kysely_migration values ('9999-later', '2030-01-01T00:00:00.000Z')").run();
+    file.close();
+    await expect(openClubStore(path)).rejects.toThrow('later version');
+  });
+});
+
+test('a migration that is cut off leaves the file as it was', async () => {
+  const path = newPath();
+  await (await openClubStore(path)).close();
+  const half = {
+    async up(db: Kysely<unknown>) {
+      await db.schema.createTable('half').addColumn('id', 'text').execute();
+      throw new Error('The power went.');
+    },
+  };
+  await expect(migrate(openSqlite(path), { ...migrations, '9999-half': half })).rejects.toThrow('power');
+  const file = new Database(path, { readonly: true });
+  expect(file.prepare("select name from sqlite_master where name = 'half'").all()).toEqual([]);
+  file.close();
+});
+
+describe('the file', () => {
+  test('has a column for every field of every kind, and no others', async () => {
+    const path = newPath();
+    await (await openClubStore(path)).close();
+    const file = new Database(path, { readonly: true });
+    const columns = (kind: KindName) => file.pragma(`table_info(${kind})`) as { name: string }[];
+    for (const kind of kindNames) {
+      const fields = fieldsOf(kind).map(({ name }) => name);
+      expect(
+        columns(kind)
+          .map(({ name }) => name)
+          .sort(),
+      ).toEqual([...fields, 'clubId', 'removedSeq'].sort());
+    }
+    expect(file.pragma('journal_mode', { simple: true })).toBe('wal');
+    file.close();
+  });
+
+  test('itself refuses an owner that is not there', async () => {
+    const path = newPath();
+    await (await openClubStore(path)).close();
+    const file = new Database(path);
+    file.pragma('foreign_keys = ON');
+    const insert = file.prepare(
+      "insert into bodyMass (clubId, id, lifterId, takenOn, massKg) values ('club', 'm', 'nobody', '2026-11-25', 80)",
+    );
+    expect(() => insert.run()).toThrow('FOREIGN KEY');
+    file.close();
+  });
+});
