@@ -80,7 +80,11 @@ export function DataTable<Row>(props: {
               className={onOpen ? 'opens' : ''}
               aria-current={keyOf(row) === props.selectedKey ? 'true' : undefined}
               onFocus={() => setActive(index)}
-              onClick={() => onOpen?.(row)}
+              onClick={(event) => {
+                // A control inside a cell has its own meaning.
+                if (!(event.target instanceof Element && event.target.closest('button, a, input, select')))
+                  onOpen?.(row);
+              }}
               onKeyDown={onKeyDown}
             >
               {props.columns.map((column) => (

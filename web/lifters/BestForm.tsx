@@ -1,0 +1,129 @@
+import { useState } from 'react';
+import type { Setup } from '#contract/records/lift.ts';
+import type { Best } from '#contract/records/lifters.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import { CheckField } from '#web/parts/CheckField.tsx';
+import { equipmentWords, liftWord, liftWords } from '#web/parts/liftWords.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import { NumberField } from '#web/parts/NumberField.tsx';
+import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { BandFields } from './BandFields.tsx';
+import { StartFields } from './StartFields.tsx';
+
+type Draft = Omit<Best, 'id' | 'setup'> & { setup: Omit<Setup, 'barKg'> & { barKg: number | null } };
+
+/** A maximum with everything that was on the bar. */
+export function BestForm(props: { lifterId: string; best: Best | null; today: string; onLeave: () => void }) {
+  const { best } = props;
+  const club = useClub();
+  const units = useUnits();
+  const records = useRecords('best');
+  const [draft, setDraft] = useState<Draft>(best ?? emptyBest(props.lifterId, props.today));
+  const set = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
+  const setSetup = (change: Partial<Draft['setup']>) => set({ setup: { ...draft.setup, ...change } });
+  const save = async () => {
+    const { barKg } = draft.setup;
+    if (barKg === null) return;
+    const record = { ...draft, setup: { ...draft.setup, barKg } };
+    await (best ? records.update({ ...record, id: best.id }) : records.create(record));
+    props.onLeave();
+  };
+  const racks = club.rack.filter((rack) => rack.lifts.includes(draft.lift));
+  return (
+    <RecordForm
+      title={best ? 'Change a best' : 'Write down a best'}
+      onSave={save}
+      onLeave={props.onLeave}
+      onRemove={
+        best
+          ? () => {
+              props.onLeave();
+              void records.remove(best.id, `the ${liftWord(best.lift)} best of ${dateText(best.doneOn)}`);
+            }
+          : undefined
+      }
+    >
+      <SelectField
+        label="Lift"
+        value={draft.lift}
+        options={liftWords}
+        onChange={(lift) =>
+          set({
+            lift,
+            setup: {
+              ...draft.setup,
+              start: { way: 'free', heightM: null },
+              rackId: null,
+              bands: [],
+              chains: [],
+            },
+          })
+        }
+      />
+      <StartFields lift={draft.lift} start={draft.setup.start} onChange={(start) => setSetup({ start })} />
+      <NumberField
+        label="On the bar"
+        valueSi={draft.setup.barKg}
+        unit={units.mass}
+        minSi={0}
+        maxSi={1000}
+        required
+        hint="Bar, discs and collars together."
+        onChange={(barKg) => setSetup({ barKg })}
+      />
+      <TextField
+        label="Done on"
+        type="date"
+        value={draft.doneOn}
+        required
+        onChange={(doneOn) => set({ doneOn })}
+      />
+      <TextField label="Place" value={draft.place} maxLength={80} onChange={(place) => set({ place })} />
+      <SelectField
+        label="Lifted in"
+        value={draft.equipment}
+        options={equipmentWords}
+        onChange={(equipment) => set({ equipment })}
+      />
+      <SelectField
+        label="Rack"
+        value={draft.setup.rackId ?? ''}
+        options={[
+          { value: '', word: 'none of ours' },
+          ...racks.map((rack) => ({ value: rack.id, word: rack.label })),
+        ]}
+        hint="Bands and chains need the rack they hung on."
+        onChange={(rackId) => setSetup({ rackId: rackId === '' ? null : rackId, bands: [], chains: [] })}
+      />
+      <CheckField label="At a meet" checked={draft.platform} onChange={(platform) => set({ platform })} />
+      {draft.setup.rackId !== null && (
+        <div className="lifters-whole">
+          <BandFields
+            club={club}
+            rackId={draft.setup.rackId}
+            lift={draft.lift}
+            setup={draft.setup}
+            onChange={setSetup}
+          />
+        </div>
+      )}
+    </RecordForm>
+  );
+}
+
+function emptyBest(lifterId: string, today: string): Draft {
+  return {
+    lifterId,
+    lift: 'squat',
+    doneOn: today,
+    place: '',
+    platform: false,
+    equipment: 'raw',
+    setup: { rackId: null, start: { way: 'free', heightM: null }, barKg: null, bands: [], chains: [] },
+    note: '',
+  };
+}

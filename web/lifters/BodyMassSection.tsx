@@ -1,0 +1,94 @@
+import { useState } from 'react';
+import type { BodyMass } from '#contract/records/lifters.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+import { NumberField, written } from '#web/parts/NumberField.tsx';
+import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { BodyMassLine } from './BodyMassLine.tsx';
+import type { LifterRecords } from './lifterRecords.ts';
+
+/** Body mass over time, with a field for today's. */
+export function BodyMassSection({ own, today }: { own: LifterRecords; today: string }) {
+  const units = useUnits();
+  const [editing, setEditing] = useState<BodyMass | 'new' | null>(null);
+  const [newest] = own.masses;
+  return (
+    <section className="stack ruled">
+      <div className="row ends">
+        <h2>Body mass</h2>
+        <div className="row">
+          {newest && (
+            <button type="button" onClick={() => setEditing(newest)}>
+              Change {dateText(newest.takenOn)}
+            </button>
+          )}
+          <button type="button" onClick={() => setEditing('new')}>
+            Weigh in
+          </button>
+        </div>
+      </div>
+      {editing && (
+        <MassForm
+          key={editing === 'new' ? 'new' : editing.id}
+          lifterId={own.lifter.id}
+          mass={editing === 'new' ? null : editing}
+          today={today}
+          onLeave={() => setEditing(null)}
+        />
+      )}
+      {own.masses.length === 0 ? (
+        <p>Not weighed yet. Part of the body rises with the bar, so what a squat asks depends on it.</p>
+      ) : (
+        <MeasuredWidth>
+          {(widthPx) => <BodyMassLine masses={own.masses} unit={units.mass} widthPx={widthPx} />}
+        </MeasuredWidth>
+      )}
+    </section>
+  );
+}
+
+function MassForm(props: { lifterId: string; mass: BodyMass | null; today: string; onLeave: () => void }) {
+  const { mass } = props;
+  const units = useUnits();
+  const records = useRecords('bodyMass');
+  const [massKg, setMassKg] = useState(mass?.massKg ?? null);
+  const [takenOn, setTakenOn] = useState(mass?.takenOn ?? props.today);
+  const save = async () => {
+    if (massKg === null) return;
+    const record = { lifterId: props.lifterId, massKg, takenOn };
+    await (mass ? records.update({ ...record, id: mass.id }) : records.create(record));
+    props.onLeave();
+  };
+  return (
+    <RecordForm
+      title={mass ? 'Change body mass' : 'Weigh in'}
+      onSave={save}
+      onLeave={props.onLeave}
+      onRemove={
+        mass
+          ? () => {
+              props.onLeave();
+              void records.remove(
+                mass.id,
+                `${written(mass.massKg, units.mass)} ${units.mass} of ${dateText(mass.takenOn)}`,
+              );
+            }
+          : undefined
+      }
+    >
+      <NumberField
+        label="Body mass"
+        valueSi={massKg}
+        unit={units.mass}
+        minSi={20}
+        maxSi={300}
+        required
+        onChange={setMassKg}
+      />
+      <TextField label="Weighed on" type="date" value={takenOn} required onChange={setTakenOn} />
+    </RecordForm>
+  );
+}

@@ -1,0 +1,86 @@
+import { useState } from 'react';
+import type { Lift } from '#contract/records/lift.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import { liftWord, liftWords, startText } from '#web/parts/liftWords.ts';
+import { NumberField } from '#web/parts/NumberField.tsx';
+import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { HeightRow } from './heightRows.ts';
+import { StartFields } from './StartFields.tsx';
+
+/** Bottom and lockout of one lift from one start, read off a tape. */
+export function HeightsForm(props: {
+  lifterId: string;
+  row: HeightRow | null;
+  today: string;
+  onLeave: () => void;
+}) {
+  const { row } = props;
+  const units = useUnits();
+  const records = useRecords('liftHeights');
+  const [lift, setLift] = useState<Lift>(row?.lift ?? 'squat');
+  const [start, setStart] = useState(row?.start ?? { way: 'free' as const, heightM: null });
+  const [bottomM, setBottomM] = useState(row?.measured?.bottomM ?? null);
+  const [lockoutM, setLockoutM] = useState(row?.measured?.lockoutM ?? null);
+  const [measuredOn, setMeasuredOn] = useState(row?.measured?.measuredOn ?? props.today);
+  const crossed = bottomM !== null && lockoutM !== null && bottomM >= lockoutM;
+  const kept = row?.measured;
+  const save = async () => {
+    if (bottomM === null || lockoutM === null) return;
+    const record = { lifterId: props.lifterId, lift, start, bottomM, lockoutM, measuredOn };
+    await (kept ? records.update({ ...record, id: kept.id }) : records.create(record));
+    props.onLeave();
+  };
+  return (
+    <RecordForm
+      title={kept ? 'Change measured heights' : 'Measure heights'}
+      wrong={crossed ? 'Lockout must be higher than bottom.' : null}
+      onSave={save}
+      onLeave={props.onLeave}
+      onRemove={
+        kept
+          ? () => {
+              const start = startText(kept.lift, kept.start, units.length);
+              props.onLeave();
+              void records.remove(kept.id, `heights of ${liftWord(kept.lift)}, ${start}`);
+            }
+          : undefined
+      }
+    >
+      <SelectField
+        label="Lift"
+        value={lift}
+        options={liftWords}
+        onChange={(next) => {
+          setLift(next);
+          setStart({ way: 'free', heightM: null });
+        }}
+      />
+      <StartFields lift={lift} start={start} onChange={setStart} />
+      <NumberField
+        label="Bottom"
+        valueSi={bottomM}
+        unit={units.length}
+        minSi={0}
+        maxSi={2.5}
+        required
+        hint="Floor to the centre of the bar, at the lowest point."
+        onChange={setBottomM}
+      />
+      <NumberField
+        label="Lockout"
+        valueSi={lockoutM}
+        unit={units.length}
+        minSi={0}
+        maxSi={3}
+        required
+        hint="Floor to the centre of the bar, standing or pressed out."
+        error={crossed ? 'Lockout must be higher than bottom.' : null}
+        onChange={setLockoutM}
+      />
+      <TextField label="Measured on" type="date" value={measuredOn} required onChange={setMeasuredOn} />
+    </RecordForm>
+  );
+}

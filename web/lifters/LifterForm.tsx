@@ -1,0 +1,68 @@
+import { useState } from 'react';
+import type { Lifter } from '#contract/records/lifters.ts';
+import { equipmentWords } from '#web/parts/liftWords.ts';
+import { NumberField } from '#web/parts/NumberField.tsx';
+import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+
+export type LifterDraft = Omit<Lifter, 'id'>;
+
+/** Who the lifter is; what is not known may stay empty. */
+export function LifterForm(props: {
+  title: string;
+  initial: LifterDraft;
+  onSave: (draft: LifterDraft) => Promise<unknown>;
+  onLeave: () => void;
+  onRemove?: () => void;
+}) {
+  const [draft, setDraft] = useState(props.initial);
+  const units = useUnits();
+  const set = (change: Partial<LifterDraft>) => setDraft({ ...draft, ...change });
+  return (
+    <RecordForm
+      title={props.title}
+      onSave={() => props.onSave(draft)}
+      onLeave={props.onLeave}
+      onRemove={props.onRemove}
+    >
+      <TextField label="Name" value={draft.name} required maxLength={80} onChange={(name) => set({ name })} />
+      <NumberField
+        label="Stature"
+        valueSi={draft.statureM}
+        unit={units.length}
+        minSi={1}
+        maxSi={2.5}
+        hint="Standing tall, without shoes. Bar heights are estimated from it until they are measured."
+        onChange={(statureM) => set({ statureM })}
+      />
+      <TextField
+        label="Born on"
+        type="date"
+        value={draft.bornOn ?? ''}
+        hint="Under 18 brings cautions."
+        onChange={(bornOn) => set({ bornOn: bornOn === '' ? null : bornOn })}
+      />
+      <SelectField
+        label="Competes as"
+        value={draft.category}
+        options={categories}
+        onChange={(category) => set({ category })}
+      />
+      <SelectField
+        label="Usually lifts in"
+        value={draft.equipment}
+        options={equipmentWords}
+        onChange={(equipment) => set({ equipment })}
+      />
+      <TextField label="Note" value={draft.note} maxLength={2000} onChange={(note) => set({ note })} />
+    </RecordForm>
+  );
+}
+
+const categories = [
+  { value: 'women', word: 'women' },
+  { value: 'men', word: 'men' },
+  { value: 'other', word: 'other' },
+] as const;

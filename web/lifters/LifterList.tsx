@@ -1,0 +1,126 @@
+import { Link, useLocation } from 'wouter';
+import type { Lift } from '#contract/records/lift.ts';
+import type { Lifter } from '#contract/records/lifters.ts';
+import { formatQuantity } from '#core/units/formatQuantity.ts';
+import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { EmptyState } from '#web/parts/EmptyState.tsx';
+import { equipmentWord } from '#web/parts/liftWords.ts';
+import { localToday } from '#web/parts/localToday.ts';
+import { written } from '#web/parts/NumberField.tsx';
+import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { isMinor } from './age.ts';
+import { type LifterRecords, lifterRecords, straightBest } from './lifterRecords.ts';
+
+/** Everybody in the club with the numbers one asks for first. */
+export function LifterList() {
+  const club = useClub();
+  const settings = useClubSettings();
+  const units = useUnits();
+  const [, navigate] = useLocation();
+  const today = localToday(settings.timeZone);
+  const rows = club.lifter
+    .filter((lifter) => lifter.leftOn === null || lifter.leftOn > today)
+    .map((lifter) => lifterRecords(club, lifter.id))
+    .filter((row) => row !== null)
+    .sort((a, b) => a.lifter.name.localeCompare(b.lifter.name));
+  const add = (
+    <Link href="/new" className="button strong">
+      Add a lifter
+    </Link>
+  );
+  if (rows.length === 0) {
+    return (
+      <EmptyState
+        title="Nobody lifts here yet"
+        steps={[
+          'Add a lifter by name. Stature is enough to begin: bar heights are then estimated, and marked so.',
+          'Measure bottom and lockout of one lift with a tape, from the floor to the centre of the bar.',
+          'Write down one best, with everything that was on the bar. From it follows what each setup asks of this lifter.',
+        ]}
+        action={add}
+      />
+    );
+  }
+  const best = (lift: Lift, head: string): Column<LifterRecords> => ({
+    key: lift,
+    head: `${head}, ${units.mass}`,
+    numeric: true,
+    wideOnly: lift !== 'squat',
+    cell: ({ bests }) => {
+      const top = straightBest(bests, lift);
+      return top ? formatQuantity(top.setup.barKg, units.mass, 1).split(' ')[0] : '–';
+    },
+  });
+  const columns: Column<LifterRecords>[] = [
+    {
+      key: 'name',
+      head: 'Name',
+      cell: ({ lifter }) => nameWithMark(lifter, today),
+    },
+    {
+      key: 'equipment',
+      head: 'Lifts in',
+      wideOnly: true,
+      cell: ({ lifter }) => equipmentWord(lifter.equipment),
+    },
+    {
+      key: 'stature',
+      head: `Stature, ${units.length}`,
+      numeric: true,
+      cell: ({ lifter }) => (lifter.statureM === null ? '–' : written(lifter.statureM, units.length)),
+    },
+    {
+      key: 'mass',
+      head: `Body, ${units.mass}`,
+      numeric: true,
+      cell: ({ masses }) => (masses[0] ? formatQuantity(masses[0].massKg, units.mass, 1).split(' ')[0] : '–'),
+    },
+    best('squat', 'Squat'),
+    best('bench', 'Bench'),
+    best('deadlift', 'Deadlift'),
+    {
+      key: 'heights',
+      head: 'Heights',
+      wideOnly: true,
+      cell: ({ heights }) => heightsWord(heights.length),
+    },
+  ];
+  return (
+    <div className="stack loose">
+      <div className="row ends">
+        <h1>Lifters</h1>
+        <div className="row">
+          <UnitSwitch />
+          {add}
+        </div>
+      </div>
+      <DataTable
+        label="Lifters"
+        columns={columns}
+        rows={rows}
+        keyOf={({ lifter }) => lifter.id}
+        nameOf={({ lifter }) => lifter.name}
+        onOpen={({ lifter }) => navigate(`/${lifter.id}`)}
+      />
+      <p className="small quiet">
+        Bests are the heaviest straight lifts written down. Arrows move, letters find a name, Enter opens.
+      </p>
+    </div>
+  );
+}
+
+function nameWithMark(lifter: Lifter, today: string) {
+  if (!isMinor(lifter.bornOn, today)) return lifter.name;
+  return (
+    <>
+      {lifter.name} <span className="mark lifters-minor">under 18</span>
+    </>
+  );
+}
+
+function heightsWord(count: number): string {
+  if (count === 0) return 'estimated';
+  return count === 1 ? '1 measured' : `${count} measured`;
+}

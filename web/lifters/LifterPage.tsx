@@ -1,0 +1,70 @@
+import { useEffect, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import { localToday } from '#web/parts/localToday.ts';
+import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
+import { BestsSection } from './BestsSection.tsx';
+import { BodyMassSection } from './BodyMassSection.tsx';
+import { HeightsSection } from './HeightsSection.tsx';
+import { LifterFacts } from './LifterFacts.tsx';
+import { LifterForm } from './LifterForm.tsx';
+import { lifterRecords } from './lifterRecords.ts';
+import { MinorCaution } from './MinorCaution.tsx';
+
+/** One lifter: who, what any setup would be, measured heights, bests, body mass. */
+export function LifterPage({ lifterId }: { lifterId: string }) {
+  const club = useClub();
+  const today = localToday(useClubSettings().timeZone);
+  const lifters = useRecords('lifter');
+  const [editing, setEditing] = useState(false);
+  const [, navigate] = useLocation();
+  const own = lifterRecords(club, lifterId);
+
+  useEffect(() => {
+    const leave = (event: KeyboardEvent) => {
+      if (event.key === 'Escape' && event.target === document.body) navigate('/');
+    };
+    document.addEventListener('keydown', leave);
+    return () => document.removeEventListener('keydown', leave);
+  }, [navigate]);
+
+  if (own === null) {
+    return (
+      <p>
+        There is no such lifter. <Link href="/">All lifters</Link>
+      </p>
+    );
+  }
+  const { lifter } = own;
+  const remove = () => {
+    navigate('/');
+    void lifters.remove(lifter.id, lifter.name);
+  };
+  return (
+    <div className="stack loose">
+      <div className="row ends">
+        <Link href="/">All lifters</Link>
+        <UnitSwitch />
+      </div>
+      {editing ? (
+        <LifterForm
+          title={`Change ${lifter.name}`}
+          initial={lifter}
+          onSave={async (draft) => {
+            await lifters.update({ ...draft, id: lifter.id });
+            setEditing(false);
+          }}
+          onLeave={() => setEditing(false)}
+          onRemove={remove}
+        />
+      ) : (
+        <LifterFacts own={own} today={today} onEdit={() => setEditing(true)} />
+      )}
+      <MinorCaution lifter={lifter} today={today} />
+      <HeightsSection own={own} today={today} />
+      <BestsSection own={own} today={today} />
+      <BodyMassSection own={own} today={today} />
+    </div>
+  );
+}
