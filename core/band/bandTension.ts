@@ -23,7 +23,8 @@ export function bandTension(curve: BandCurve, lengthM: number): number {
 
 /**
  * `tension +- t sqrt(gradientᵀ covariance gradient + (s readingError)^2)` with the t quantile of the fit's degrees of
- * freedom; for a line also by how far rubber would bend away from it (`lineSpread`); for the prior a factor of
+ * freedom; for a line also by how far rubber would bend away from it (`lineSpread`); beyond the longest
+ * reading also by what the form itself may miss there; for the prior a factor of
  * `exp(+-1.96 sd)`. Never below 0; nothing is uncertain about a slack band.
  */
 export function bandTensionInterval(curve: BandCurve, lengthM: number): TensionInterval {
@@ -42,10 +43,22 @@ export function bandTensionInterval(curve: BandCurve, lengthM: number): TensionI
           bandForm(curve.model).gradient(curve.parameters, lengthM / curve.restLengthM),
           curve.covariance,
         );
-  const sd = Math.hypot(Math.sqrt(fitVariance), curve.residualScale * readingErrorN(tensionN));
+  const beyond = Math.max(lengthM / curve.measuredToM - 1, 0);
+  const sd = Math.hypot(
+    Math.sqrt(fitVariance),
+    curve.residualScale * readingErrorN(tensionN),
+    SHAPE_SD_BEYOND * beyond * tensionN,
+  );
   const half = studentTQuantile(0.975, curve.degreesOfFreedom) * sd;
   return between(tensionN, Math.max(tensionN - half, 0), tensionN + half, lengthM > curve.measuredToM, half);
 }
+
+/**
+ * Standard deviation of the form beyond the longest reading, as a share of the tension for each unit of excess length:
+ * Mooney-Rivlin and one-term Ogden fits to the first part of Kawabata's data (1981, Macromolecules 14:154-162) miss
+ * the rest by up to 0.26 for each unit.
+ */
+const SHAPE_SD_BEYOND = 0.15;
 
 const NORMAL_975 = 1.959963984540054;
 

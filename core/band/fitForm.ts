@@ -7,7 +7,8 @@ import { residualScale } from './residualScale.ts';
  *
  * Candidates have at least one reading, at a length of its own, more than parameters, and must rise over the whole
  * range in use. They are judged by the squared leave-one-out error in units of the reading error; the simplest whose
- * excess over the best is within one standard error of that excess (or too small to see) is taken, since noise alone decides between them.
+ * excess over the best is within one standard error of that excess (or too small to see) is taken, since noise alone
+ * decides between them.
  */
 export function fitForm(restLengthM: number, readings: readonly BandReading[]): BandCurve {
   const chosen = simplestOfTheBest(judgeForms(restLengthM, readings));

@@ -22,12 +22,10 @@ export interface JudgedForm {
  */
 export function judgeForms(restLengthM: number, readings: readonly BandReading[]): JudgedForm[] {
   const lengths = new Set(readings.map((r) => r.lengthM)).size;
-  const longest = (readings.at(-1)?.lengthM ?? restLengthM) / restLengthM;
   return bandForms
     .filter((form) => form.parameterNames.length < lengths)
     .map((form) => judge(form, restLengthM, readings))
-    .filter((judged) => judged !== null)
-    .filter(({ form, fit }) => rises(form.force(fit.parameters), longest));
+    .filter((judged) => judged !== null);
 }
 
 function judge(form: BandForm, restLengthM: number, readings: readonly BandReading[]): JudgedForm | null {
@@ -41,7 +39,7 @@ function judge(form: BandForm, restLengthM: number, readings: readonly BandReadi
     const fit = fitPoints(form, points, range, startFor(form, range, points));
     if (fit.ok && (!best || fit.chiSquare < best.fit.chiSquare)) best = { fit, range };
   }
-  if (!best) return null;
+  if (!best || !rises(form.force(best.fit.parameters), points.at(-1)!.lambda)) return null;
   const errors: number[] = [];
   const shares: number[] = [];
   for (const left of points) {

@@ -50,40 +50,97 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
 }
 
 function fitFrom(problem: LeastSquaresProblem, start: readonly number[]): LeastSquaresFit {
-  let parameters = start.map((p, k) => Math.min(Math.max(p, problem.lower[k]!), problem.upper[k]!));
-  let look = inspect(problem, parameters);
+  const first = inspect(problem, clamped(problem, start));
+  if ('reason' in first) return { ok: false, ...first };
+  let place = first;
   let damping = 1e-3;
   for (let burst = 0; burst < BURSTS; burst++) {
-    if (!look.ok) return look;
-    if (look.gain <= SETTLED * look.chiSquare + EXACT) {
-      return { ok: true, parameters, chiSquare: look.chiSquare, covariance: look.covariance };
+    if (place.gain <= SETTLED * place.chiSquare + EXACT) {
+      const { parameters, chiSquare, covariance } = place;
+      return { ok: true, parameters, chiSquare, covariance };
     }
-    const next = runBurst(problem, parameters, look, damping);
-    const nextLook = inspect(problem, next);
-    const better = nextLook.ok && nextLook.chiSquare < look.chiSquare;
-    damping = better ? Math.max(damping / 10, LEAST_DAMPING) : damping * 10;
-    if (better) {
-      parameters = next;
-      look = nextLook;
+    const before = place;
+    for (const pinned of pinnings(problem, before)) {
+      const next = inspect(problem, runBurst(problem, before, pinned, damping));
+      if (!('reason' in next) && next.chiSquare < place.chiSquare) place = next;
     }
+    damping = place === before ? damping * 10 : Math.max(damping / 10, LEAST_DAMPING);
   }
   return { ok: false, reason: 'the fit did not settle' };
 }
 
-/** A few steps of the library over the free parameters, in units of `scales`; returns the best point that it saw. */
+/** The misfit at a point, how a Gauss-Newton step over the free parameters would go on, and the covariance there. */
+interface Place {
+  parameters: readonly number[];
+  chiSquare: number;
+  /** Not pressed against a bound by the gradient. */
+  free: readonly number[];
+  /** One over the length of each parameter's column of the Jacobian. */
+  scales: readonly number[];
+  covariance: readonly (readonly number[])[];
+  step: readonly number[];
+  /** What that step would take off chiSquare, to first order. */
+  gain: number;
+}
+
+function inspect(problem: LeastSquaresProblem, parameters: readonly number[]): Place | { reason: string } {
+  const { values, sds, lower, upper } = problem;
+  const residuals = problem.model(parameters).map((m, i) => (values[i]! - m) / sds[i]!);
+  const rows = problem.jacobian(parameters).map((row, i) => row.map((d) => d / sds[i]!));
+  const chiSquare = residuals.reduce((sum, r) => sum + r * r, 0);
+  const gradient = parameters.map((_, k) => rows.reduce((sum, row, i) => sum + row[k]! * residuals[i]!, 0));
+  const norms = parameters.map((_, k) => Math.sqrt(rows.reduce((sum, row) => sum + row[k]! ** 2, 0)));
+  if (![chiSquare, ...gradient, ...norms].every(Number.isFinite)) {
+    return { reason: 'the model is not finite there' };
+  }
+  const scales = norms.map((norm) => (norm > 0 ? 1 / norm : 1));
+  const free = parameters.flatMap((p, k) =>
+    (p <= lower[k]! && gradient[k]! <= 0) || (p >= upper[k]! && gradient[k]! >= 0) ? [] : [k],
+  );
+  const covariance = parameters.map(() => parameters.map(() => 0));
+  if (free.length > 0) {
+    const scaled = new Matrix(rows.map((row) => free.map((k) => row[k]! * scales[k]!)));
+    const normal = new CholeskyDecomposition(scaled.transpose().mmul(scaled));
+    if (!normal.isPositiveDefinite()) return { reason: 'the values do not fix every parameter' };
+    const inverse = normal.solve(Matrix.eye(free.length));
+    free.forEach((k, a) => {
+      free.forEach((l, b) => {
+        covariance[k]![l] = inverse.get(a, b) * scales[k]! * scales[l]!;
+      });
+    });
+  }
+  const step = covariance.map((row) => row.reduce((sum, c, l) => sum + c * gradient[l]!, 0));
+  const gain = step.reduce((sum, d, k) => sum + d * gradient[k]!, 0);
+  return { parameters, chiSquare, free, scales, covariance, step, gain };
+}
+
+/** Which parameters to hold at a bound during a burst: none, and those that the step would carry over one. */
+function pinnings({ lower, upper }: LeastSquaresProblem, { parameters, free, step }: Place): number[][] {
+  const crossing = free.filter((k) => {
+    const to = parameters[k]! + step[k]!;
+    return to < lower[k]! || to > upper[k]!;
+  });
+  return crossing.length > 0 ? [[], crossing] : [[]];
+}
+
+/** A few steps of the library in units of `scales`, with `pinned` at their bounds; returns the best point that it saw. */
 function runBurst(
-  { values, sds, model, jacobian, lower, upper }: LeastSquaresProblem,
-  parameters: readonly number[],
-  { free, scales }: { free: readonly number[]; scales: readonly number[] },
+  problem: LeastSquaresProblem,
+  { parameters, free, scales, step }: Place,
+  pinned: readonly number[],
   damping: number,
 ): number[] {
-  const scaled = (full: readonly number[]): number[] => free.map((k) => full[k]! / scales[k]!);
+  const { values, sds, model, jacobian, lower, upper } = problem;
+  const from = parameters.map((p, k) => (pinned.includes(k) ? p + step[k]! : p));
+  const moving = free.filter((k) => !pinned.includes(k));
+  if (moving.length === 0) return clamped(problem, from);
+  const scaled = (full: readonly number[]): number[] => moving.map((k) => full[k]! / scales[k]!);
   const unscaled = (u: readonly number[]): number[] => {
-    const full = [...parameters];
-    free.forEach((k, i) => {
-      full[k] = Math.min(Math.max(u[i]! * scales[k]!, lower[k]!), upper[k]!);
+    const full = [...from];
+    moving.forEach((k, i) => {
+      full[k] = u[i]! * scales[k]!;
     });
-    return full;
+    return clamped(problem, full);
   };
   const { parameterValues } = levenbergMarquardt(
     { x: values.map((_, i) => i), y: values.map((v, i) => v / sds[i]!) },
@@ -97,7 +154,7 @@ function runBurst(
       maxValues: scaled(upper),
       jacobianFunction: (u) => {
         const rows = jacobian(unscaled(u));
-        return (i) => free.map((k) => (rows[i]![k]! * scales[k]!) / sds[i]!);
+        return (i) => moving.map((k) => (rows[i]![k]! * scales[k]!) / sds[i]!);
       },
       damping,
       maxIterations: BURST,
@@ -107,38 +164,6 @@ function runBurst(
   return unscaled(parameterValues);
 }
 
-type Look =
-  | { ok: true; chiSquare: number; gain: number; free: number[]; scales: number[]; covariance: number[][] }
-  | { ok: false; reason: string };
-
-/** Misfit, what a Gauss-Newton step over the free parameters could still gain, and the covariance there. */
-function inspect(problem: LeastSquaresProblem, parameters: readonly number[]): Look {
-  const { values, sds, lower, upper } = problem;
-  const residuals = problem.model(parameters).map((m, i) => (values[i]! - m) / sds[i]!);
-  const rows = problem.jacobian(parameters).map((row, i) => row.map((d) => d / sds[i]!));
-  const chiSquare = residuals.reduce((sum, r) => sum + r * r, 0);
-  const gradient = parameters.map((_, k) => rows.reduce((sum, row, i) => sum + row[k]! * residuals[i]!, 0));
-  const norms = parameters.map((_, k) => Math.sqrt(rows.reduce((sum, row) => sum + row[k]! ** 2, 0)));
-  if (![chiSquare, ...gradient, ...norms].every(Number.isFinite)) {
-    return { ok: false, reason: 'the model is not finite there' };
-  }
-  const scales = norms.map((norm) => (norm > 0 ? 1 / norm : 1));
-  const free = parameters.flatMap((p, k) =>
-    (p <= lower[k]! && gradient[k]! <= 0) || (p >= upper[k]! && gradient[k]! >= 0) ? [] : [k],
-  );
-  const covariance = parameters.map(() => parameters.map(() => 0));
-  if (free.length === 0) return { ok: true, chiSquare, gain: 0, free, scales, covariance };
-
-  const scaled = new Matrix(rows.map((row) => free.map((k) => row[k]! * scales[k]!)));
-  const normal = new CholeskyDecomposition(scaled.transpose().mmul(scaled));
-  if (!normal.isPositiveDefinite()) return { ok: false, reason: 'the values do not fix every parameter' };
-  const inverse = normal.solve(Matrix.eye(free.length));
-  let gain = 0;
-  free.forEach((k, a) => {
-    free.forEach((l, b) => {
-      covariance[k]![l] = inverse.get(a, b) * scales[k]! * scales[l]!;
-      gain += covariance[k]![l]! * gradient[k]! * gradient[l]!;
-    });
-  });
-  return { ok: true, chiSquare, gain, free, scales, covariance };
+function clamped({ lower, upper }: LeastSquaresProblem, parameters: readonly number[]): number[] {
+  return parameters.map((p, k) => Math.min(Math.max(p, lower[k]!), upper[k]!));
 }
