@@ -59,21 +59,12 @@ export function millraceGear(): Gear {
     chainPair: [
       {
         id: 'chain-long',
-        label: 'Long 13s',
+        label: '13 mm',
         massPerMetreKg: 3.8,
         lengthM: 1.8,
         attachBelowBarM: 0.25,
-        pairs: 2,
-        note: CHAIN_NOTE,
-      },
-      {
-        id: 'chain-short',
-        label: 'Short 13s',
-        massPerMetreKg: 3.8,
-        lengthM: 1.2,
-        attachBelowBarM: 0.15,
         pairs: 1,
-        note: '',
+        note: CHAIN_NOTE,
       },
     ],
     box: [

@@ -19,13 +19,11 @@ const ANCHORS: readonly (readonly [string, string, number, number, number, numbe
 
 const HOOKUPS: readonly (readonly [string, string, string, Hookup['way'], Hookup['lifts']])[] = [
   ['north', 'Low front pegs', 'Doubled, low', 'doubled', ['squat', 'bench']],
-  ['north', 'Low front pegs', 'Single, low', 'single', ['squat', 'bench']],
-  ['north', 'Low rear pegs', 'Choked, rear', 'choked', ['squat']],
-  ['north', 'Top pegs', 'From above', 'single', ['squat', 'bench']],
+  ['north', 'Low front pegs', 'Single, low', 'single', ['squat']],
+  ['north', 'Top pegs', 'From above', 'single', ['bench']],
   ['south', 'Low front pegs', 'Doubled, low', 'doubled', ['squat', 'bench']],
-  ['south', 'Low front pegs', 'Single, low', 'single', ['squat', 'bench']],
   ['south', 'Low rear pegs', 'Choked, rear', 'choked', ['squat']],
-  ['south', 'Top pegs', 'From above', 'single', ['squat', 'bench']],
+  ['south', 'Top pegs', 'From above', 'single', ['bench']],
   ['south', 'Floor eyes', 'Doubled, floor', 'doubled', ['deadlift']],
 ];
 
