@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { Best } from '#contract/records/lifters.ts';
-import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { equipmentWord, liftWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
+import { written } from '#web/parts/NumberField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BestForm } from './BestForm.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
@@ -30,7 +30,7 @@ export function BestsSection({ own, today }: { own: LifterRecords; today: string
       key: 'bar',
       head: `Bar, ${units.mass}`,
       numeric: true,
-      cell: (best) => formatQuantity(best.setup.barKg, units.mass, 1).split(' ')[0],
+      cell: (best) => written(best.setup.barKg, units.mass, 1),
     },
     {
       key: 'with',

@@ -26,7 +26,7 @@ export function HeightsSection({ own, today }: { own: LifterRecords; today: stri
       head: 'Travel',
       numeric: true,
       wideOnly: true,
-      cell: (row) => `${written(row.lockoutM - row.bottomM, units.length)} ${units.length}`,
+      cell: (row) => `${written(row.lockoutM - row.bottomM, units.length, 1)} ${units.length}`,
     },
     {
       key: 'on',
@@ -82,12 +82,12 @@ function height(row: HeightRow, end: 'bottom' | 'lockout', unit: Unit) {
   const heightM = end === 'bottom' ? row.bottomM : row.lockoutM;
   const sdM = end === 'bottom' ? row.bottomSdM : row.lockoutSdM;
   if (row.measured !== null || sdM === 0) {
-    return <Known value={written(heightM, unit)} unit={unit} known="measured" />;
+    return <Known value={written(heightM, unit, 1)} unit={unit} known="measured" />;
   }
   const whole = (m: number) => Math.round(fromSi(m, unit));
   return (
     <Known
-      value={written(heightM, unit)}
+      value={written(heightM, unit, 1)}
       unit={unit}
       known="estimated"
       interval={`${whole(heightM - 1.96 * sdM)} to ${whole(heightM + 1.96 * sdM)}`}

@@ -1,7 +1,6 @@
 import { Link, useLocation } from 'wouter';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
-import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
@@ -50,7 +49,7 @@ export function LifterList() {
     wideOnly: lift !== 'squat',
     cell: ({ bests }) => {
       const top = straightBest(bests, lift);
-      return top ? formatQuantity(top.setup.barKg, units.mass, 1).split(' ')[0] : '–';
+      return top ? written(top.setup.barKg, units.mass, 1) : '–';
     },
   });
   const columns: Column<LifterRecords>[] = [
@@ -75,7 +74,7 @@ export function LifterList() {
       key: 'mass',
       head: `Body, ${units.mass}`,
       numeric: true,
-      cell: ({ masses }) => (masses[0] ? formatQuantity(masses[0].massKg, units.mass, 1).split(' ')[0] : '–'),
+      cell: ({ masses }) => (masses[0] ? written(masses[0].massKg, units.mass, 1) : '–'),
     },
     best('squat', 'Squat'),
     best('bench', 'Bench'),

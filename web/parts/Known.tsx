@@ -20,10 +20,10 @@ export function Known(props: {
 }) {
   const [open, setOpen] = useState(false);
   const id = useId();
-  const size = props.size ?? 'row';
+  const size = props.size === undefined || props.size === 'row' ? '' : ` ${props.size}`;
   const dashed = props.known === 'assumed' || props.known === 'notMeasured';
   const number = (
-    <span className={`numeral ${size}${dashed ? ' dashed' : ''}`}>
+    <span className={`numeral${size}${dashed ? ' dashed' : ''}`}>
       {props.value}
       <span className="unit">{props.unit}</span>
     </span>

@@ -68,9 +68,9 @@ export function unitWord(unit: Unit): string {
   return unit === 'kgf' ? 'kg' : unit === 'lbf' ? 'lb' : unit;
 }
 
-/** The number alone, without its unit. */
-export function written(valueSi: number, unit: Unit): string {
-  return formatQuantity(valueSi, unit).split(' ')[0] ?? '';
+/** The number alone, without its unit; with fixed decimals where numbers stand in a column. */
+export function written(valueSi: number, unit: Unit, decimals?: number): string {
+  return formatQuantity(valueSi, unit, decimals).split(' ')[0] ?? '';
 }
 
 function siOf(text: string, unit: Unit): number | null {

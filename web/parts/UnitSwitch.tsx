@@ -5,10 +5,11 @@ import { lengthWords, massWords, useUnits } from './ViewUnits.tsx';
 export function UnitSwitch() {
   const units = useUnits();
   return (
-    <div className="row screen-only">
-      <Choice label="Mass in this view" options={massWords} value={units.mass} onChange={units.setMass} />
+    <div className="row screen-only unit-switch">
+      <span className="small quiet">on this page</span>
+      <Choice label="Mass on this page" options={massWords} value={units.mass} onChange={units.setMass} />
       <Choice
-        label="Heights in this view"
+        label="Heights on this page"
         options={lengthWords}
         value={units.length}
         onChange={units.setLength}
