@@ -10,6 +10,7 @@ import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
 import { csvRoutes } from './routes/csv.ts';
 import { dayRoutes } from './routes/days.ts';
+import { openApiRoutes } from './routes/openApi.ts';
 import { recordRoutes } from './routes/records.ts';
 import { screenRoutes } from './routes/screens.ts';
 
@@ -34,6 +35,8 @@ export function createApp({ store, webRoot }: AppParts) {
     .route('/api', archiveRoutes(store))
     .route('/api', dayRoutes(store))
     .route('/api/compute', computeRoutes)
+    .route('/api', openApiRoutes)
+    .all('/api/*', (c) => c.notFound())
     .route('/', screenRoutes(webRoot));
 }
 

@@ -16,9 +16,9 @@ export function clubRoutes(store: ClubStore) {
 /** Tells the number of every change after `known`, those already made and those to come, until the reader leaves. */
 async function tellChanges(store: ClubStore, stream: SSEStreamingApi, known: number): Promise<void> {
   let told = known;
-  let wake = () => {};
-  const stopListening = store.onChange(() => wake());
-  stream.onAbort(() => wake());
+  let wake: (() => void) | undefined;
+  const stopListening = store.onChange(() => wake?.());
+  stream.onAbort(() => wake?.());
   try {
     // With this the browser knows from where to resume, even if the line breaks before the first change.
     await stream.writeSSE({ event: 'now', id: String(told), data: JSON.stringify({ seq: told }) });

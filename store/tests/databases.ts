@@ -8,7 +8,7 @@ import { openClubStore } from '../openClubStore.ts';
 export interface TestDatabase {
   name: string;
   /** An empty club of its own; `dispose` closes it and takes its file away. */
-  open(): Promise<{ store: ClubStore; dispose(): Promise<void> }>;
+  open: () => Promise<{ store: ClubStore; dispose: () => Promise<void> }>;
 }
 
 /** Every database that the store supports. */

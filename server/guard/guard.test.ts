@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { testApp } from '#server/tests/testApp.ts';
+
+describe('a page of another origin', () => {
+  test.each([
+    ['its name points here', { host: 'club.example:4747' }],
+    ['it reads', { host: '127.0.0.1:4747', origin: 'http://club.example' }],
+    ['it is sandboxed', { host: '127.0.0.1:4747', origin: 'null' }],
+    ['it is served from another port', { host: '127.0.0.1:4747', origin: 'http://127.0.0.1:3000' }],
+    ['the browser says so', { host: '127.0.0.1:4747', 'sec-fetch-site': 'cross-site' }],
+  ])('gets nothing of the club: %s', async (_why, headers) => {
+    const { app } = await testApp();
+    const answer = await app.request('/api/club', { headers });
+    expect(answer.status).toBe(403);
+    expect(await answer.text()).not.toContain('Our club');
+  });
+
+  test('cannot write by a plain form, which sends only other types than JSON', async () => {
+    const { app, store } = await testApp();
+    for (const type of ['text/plain', 'application/x-www-form-urlencoded', 'multipart/form-data']) {
+      const body = JSON.stringify({ label: 'A', massKg: 20 });
+      const answer = await app.request('/api/records/bar', {
+        method: 'POST',
+        body,
+        headers: { 'content-type': type },
+      });
+      expect(answer.status).toBe(400);
+    }
+    expect(await store.list('bar')).toEqual([]);
+  });
+
+  test('may link to our page', async () => {
+    const { app } = await testApp();
+    const headers = { host: '127.0.0.1:4747', 'sec-fetch-site': 'cross-site' };
+    expect((await app.request('/day', { headers })).status).not.toBe(403);
+  });
+});
+
+test.each(['127.0.0.1:4747', 'localhost:4747', '[::1]:4747'])('our own page at %s gets in', async (host) => {
+  const { app } = await testApp();
+  const headers = { host, origin: `http://${host}`, 'sec-fetch-site': 'same-origin' };
+  expect((await app.request('/api/club', { headers })).status).toBe(200);
+});
+
+test('no answer lets another origin in or a foreign script run', async () => {
+  const { app } = await testApp();
+  const { headers } = await app.request('/api/club');
+  expect(headers.get('access-control-allow-origin')).toBeNull();
+  expect(headers.get('x-content-type-options')).toBe('nosniff');
+  const policy = headers.get('content-security-policy') ?? '';
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).toContain("script-src 'self';");
+  expect(policy).toContain("frame-ancestors 'none'");
+});
+
+test('a body beyond the limit is refused before it is read', async () => {
+  const { app } = await testApp();
+  const headers = { 'content-type': 'application/json', 'content-length': String(65 * 1024 * 1024) };
+  const answer = await app.request('/api/records/bar', { method: 'POST', body: '{}', headers });
+  expect(answer.status).toBe(413);
+  expect(await answer.json()).toMatchObject({ error: { field: '' } });
+});

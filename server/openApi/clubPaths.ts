@@ -1,0 +1,82 @@
+import { z } from 'zod';
+import { archiveShape } from '#contract/archive/archiveShape.ts';
+import { prescription } from '#contract/records/prescription.ts';
+import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
+
+/** The routes that are about the club as a whole, and about its days. */
+export function clubPaths() {
+  const archive = z.toJSONSchema(archiveShape, { io: 'output' });
+  const solved = answer('What was solved', z.toJSONSchema(prescription, { io: 'output' }));
+  return {
+    '/api/club': {
+      get: {
+        operationId: 'club.all',
+        summary: 'Every record of the club in one document',
+        tags: ['club'],
+        responses: {
+          200: answer('The club', object({ records: archive.properties?.['records'], seq: seqSchema })),
+        },
+      },
+    },
+    '/api/events': {
+      get: {
+        operationId: 'club.events',
+        summary: 'The number of each change as it is made; resumes after the header Last-Event-ID or ?after=',
+        tags: ['club'],
+        responses: {
+          200: answer('Server-sent events "now" and "change"', { type: 'string' }, 'text/event-stream'),
+        },
+      },
+    },
+    '/api/undo/{seq}': {
+      parameters: [inPath('seq', 'integer')],
+      post: {
+        operationId: 'club.undo',
+        summary: 'Take a change back, as a new change',
+        tags: ['club'],
+        responses: {
+          200: answer('The new change', object({ seq: seqSchema })),
+          404: refusal('There is no such change'),
+          409: refusal('What it touched was changed since'),
+        },
+      },
+    },
+    '/api/archive': {
+      get: {
+        operationId: 'archive.write',
+        summary: 'The whole club as one archive',
+        tags: ['archive'],
+        responses: { 200: answer('The archive', archive) },
+      },
+      post: {
+        operationId: 'archive.restore',
+        summary: 'Put an archive in the place of the whole club; what was there is kept in a file beside it',
+        tags: ['archive'],
+        parameters: [{ ...inQuery('replace', 'Says that the club is to be replaced'), required: true }],
+        requestBody: body(archive),
+        responses: {
+          200: answer('The club is replaced', object({ seq: seqSchema, keptAs: { type: 'string' } })),
+          400: refusal('The archive is wrong; nothing was changed'),
+        },
+      },
+    },
+    '/api/days/{id}/solve': {
+      parameters: [inPath('id', 'string')],
+      post: {
+        operationId: 'day.solve',
+        summary: 'Solve a training day and keep what was solved',
+        tags: ['day'],
+        responses: { 200: solved, 404: refusal('There is no such day') },
+      },
+    },
+    '/api/days/{id}/prescription': {
+      parameters: [inPath('id', 'string')],
+      get: {
+        operationId: 'day.prescription',
+        summary: 'What was solved last for a training day',
+        tags: ['day'],
+        responses: { 200: solved, 404: refusal('Nothing has been solved for it yet') },
+      },
+    },
+  };
+}

@@ -1,0 +1,19 @@
+import { computePaths } from '#contract/compute/openApiPaths.ts';
+import { errorSchema } from './answers.ts';
+import { clubPaths } from './clubPaths.ts';
+import { recordPaths } from './recordPaths.ts';
+
+/** The server's interface as an OpenAPI 3.1 document, made from the shapes that the routes themselves read. */
+export function openApiDocument() {
+  return {
+    openapi: '3.1.0',
+    info: {
+      title: 'Rackwright',
+      version: '1',
+      description:
+        'What one club keeps, and the calculations of its training days. All quantities SI, the unit in the field name.',
+    },
+    paths: { ...recordPaths(), ...clubPaths(), ...computePaths() },
+    components: { schemas: { Error: errorSchema } },
+  };
+}

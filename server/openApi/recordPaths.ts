@@ -1,0 +1,84 @@
+import { z } from 'zod';
+import { allKinds, type KindName, kindNames } from '#contract/records/allKinds.ts';
+import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
+
+/** The routes of every kind of record as path items. */
+export function recordPaths() {
+  return Object.fromEntries(kindNames.flatMap((kind) => Object.entries(pathsOf(kind))));
+}
+
+function pathsOf(kind: KindName) {
+  const { word } = allKinds[kind];
+  const shape: z.ZodObject = allKinds[kind].shape;
+  const record = z.toJSONSchema(shape, { io: 'output' });
+  const fields = z.toJSONSchema(shape.omit({ id: true }), { io: 'input' });
+  const kept = object({ record, seq: seqSchema });
+  const tags = [kind];
+  return {
+    [`/api/records/${kind}`]: {
+      get: {
+        operationId: `${kind}.list`,
+        summary: `Every ${word} of the club`,
+        tags,
+        responses: { 200: answer('The records', object({ records: { type: 'array', items: record } })) },
+      },
+      post: {
+        operationId: `${kind}.create`,
+        summary: `Add a ${word}; the id is made here`,
+        tags,
+        requestBody: body(fields),
+        responses: { 201: answer('The record as kept', kept), 400: wrong, 409: against },
+      },
+    },
+    [`/api/records/${kind}/{id}`]: {
+      parameters: [inPath('id', 'string')],
+      put: {
+        operationId: `${kind}.update`,
+        summary: `Replace all fields of a ${word}`,
+        tags,
+        requestBody: body(fields),
+        responses: { 200: answer('The record as kept', kept), 400: wrong, 404: missing, 409: against },
+      },
+      delete: {
+        operationId: `${kind}.remove`,
+        summary: `Remove a ${word} and what belongs to it`,
+        tags,
+        responses: {
+          200: answer('The change, for undo', object({ seq: seqSchema })),
+          404: missing,
+          409: against,
+        },
+      },
+    },
+    [`/api/records/${kind}/csv`]: {
+      get: {
+        operationId: `${kind}.writeCsv`,
+        summary: `Every ${word} as CSV, the units in the header`,
+        tags,
+        responses: { 200: answer('The file', { type: 'string' }, 'text/csv') },
+      },
+      post: {
+        operationId: `${kind}.readCsv`,
+        summary: 'Take a CSV file in, whole or not at all; lines with a known id change that record',
+        tags,
+        parameters: [inQuery('dryRun', 'Check only; change nothing')],
+        requestBody: body({ type: 'string' }, 'text/csv'),
+        responses: {
+          200: answer('What was taken', taken),
+          400: refusal('Lines that are wrong; nothing was taken'),
+        },
+      },
+    },
+  };
+}
+
+const taken = object({
+  rows: { type: 'integer' },
+  added: { type: 'integer' },
+  dryRun: { type: 'boolean' },
+  seq: seqSchema,
+});
+
+const wrong = refusal('A field is wrong');
+const missing = refusal('There is no such record');
+const against = refusal('Something else stands against it');

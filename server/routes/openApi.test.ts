@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import { operationNames } from '#contract/compute/operations.ts';
+import { kindNames } from '#contract/records/allKinds.ts';
+import { testApp } from '#server/tests/testApp.ts';
+
+test('the description names every route of the server, and no other', async () => {
+  const { app, ask } = await testApp();
+  const { json } = await ask('GET', '/api/openapi.json');
+  expect(json.openapi).toBe('3.1.0');
+  const spelled = app.routes.flatMap(({ method, path }) => {
+    if (method === 'ALL' || !path.startsWith('/api/')) return [];
+    const names = path.includes(':kind') ? kindNames : operationNames;
+    return names.map(
+      (name) =>
+        `${method} ${path.replace(/:(kind|operation)/, name).replaceAll(/:(\w+)(\{.*?\})?/g, '{$1}')}`,
+    );
+  });
+  const described = Object.entries<object>(json.paths).flatMap(([path, item]) =>
+    Object.keys(item)
+      .filter((method) => method !== 'parameters')
+      .map((method) => `${method.toUpperCase()} ${path}`),
+  );
+  const itself = ['GET /api/openapi.json', 'GET /api/compute'];
+  expect(new Set([...described, ...itself])).toEqual(new Set(spelled));
+});
+
+test('what it says of a new record is what the route takes', async () => {
+  const { ask } = await testApp();
+  const { json } = await ask('GET', '/api/openapi.json');
+  const fields = json.paths['/api/records/bar'].post.requestBody.content['application/json'].schema;
+  expect(fields.required).toEqual(['label', 'massKg']);
+  expect(fields.additionalProperties).toBe(false);
+  expect(fields.properties.massKg).toMatchObject({ type: 'number', exclusiveMinimum: 0, maximum: 1000 });
+});

@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import { testApp } from '#server/tests/testApp.ts';
+import { smallClub } from '#store/tests/smallClub.ts';
+
+test('a record is added, read, replaced, removed and brought back', async () => {
+  const { ask } = await testApp();
+  const added = await ask('POST', '/api/records/bar', { label: 'Long bar', massKg: 20 });
+  expect(added.status).toBe(201);
+  const { record } = added.json;
+  expect(record).toEqual({ id: record.id, label: 'Long bar', massKg: 20, weighed: false, note: '' });
+
+  const heavier = { ...record, massKg: 25 };
+  const replaced = await ask('PUT', `/api/records/bar/${record.id}`, heavier);
+  expect(replaced).toMatchObject({ status: 200, json: { record: heavier, seq: added.json.seq + 1 } });
+  expect((await ask('GET', '/api/records/bar')).json).toEqual({ records: [heavier] });
+
+  const removed = await ask('DELETE', `/api/records/bar/${record.id}`);
+  expect((await ask('GET', '/api/records/bar')).json).toEqual({ records: [] });
+  const undone = await ask('POST', `/api/undo/${removed.json.seq}`);
+  expect(undone).toEqual({ status: 200, json: { seq: removed.json.seq + 1 } });
+  expect((await ask('GET', '/api/records/bar')).json).toEqual({ records: [heavier] });
+});
+
+test('the whole club comes in one document with the number of its last change', async () => {
+  const { ask } = await testApp(smallClub());
+  expect(await ask('GET', '/api/club')).toEqual({ status: 200, json: { records: smallClub(), seq: 1 } });
+});
+
+test.each([
+  ['a wrong value', 'POST', '/api/records/bar', { label: 'A', massKg: 0 }, 400, 'massKg'],
+  ['an unknown field', 'POST', '/api/records/bar', { label: 'A', massKg: 20, size: 1 }, 400, 'size'],
+  ['an id of its own', 'POST', '/api/records/bar', { id: 'mine', label: 'A', massKg: 20 }, 400, 'id'],
+  [
+    'another id than the path',
+    'PUT',
+    '/api/records/bar/bar-1',
+    { id: 'bar-2', label: 'A', massKg: 20 },
+    400,
+    'id',
+  ],
+  [
+    'a missing owner',
+    'POST',
+    '/api/records/bodyMass',
+    { lifterId: 'x', takenOn: '2026-11-25', massKg: 80 },
+    400,
+    'lifterId',
+  ],
+  ['no JSON', 'POST', '/api/records/bar', '{', 400, ''],
+  ['a list for a record', 'POST', '/api/records/bar', [], 400, ''],
+  ['an unknown kind', 'POST', '/api/records/sofa', {}, 404, 'kind'],
+  ['a name that every object has', 'GET', '/api/records/toString', undefined, 404, 'kind'],
+  ['an unknown record', 'PUT', '/api/records/bar/bar-9', { label: 'A', massKg: 20 }, 404, 'id'],
+  ['an unknown change', 'POST', '/api/undo/99', undefined, 404, 'seq'],
+  ['a label that is taken', 'POST', '/api/records/bar', { label: 'long BAR', massKg: 20 }, 409, 'label'],
+  ['a record in use', 'DELETE', '/api/records/bar/bar-1', undefined, 409, ''],
+  ['a path that leads nowhere', 'GET', '/api/nowhere', undefined, 404, ''],
+] as const)('%s is refused with one sentence', async (_why, method, path, body, status, field) => {
+  const { ask, store } = await testApp(smallClub());
+  const answer = await ask(method, path, body);
+  expect(answer).toMatchObject({ status, json: { error: { field } } });
+  expect(answer.json.error.message).toMatch(/^[^.].*\.$/s);
+  expect((await store.records()).records).toEqual(smallClub());
+});

@@ -1,0 +1,66 @@
+import { once } from 'node:events';
+import { get, type IncomingMessage } from 'node:http';
+import { createServer } from 'node:net';
+import { expect, onTestFinished, test } from 'vitest';
+import { serve } from './serve.ts';
+import { testApp } from './tests/testApp.ts';
+
+async function served(port = 0) {
+  const { store, webRoot } = await testApp();
+  const running = await serve({ store, port, webRoot });
+  onTestFinished(() => running.close());
+  return { ...running, store };
+}
+
+/** Opens the line of news and hands out its text as far as it has come. */
+async function openEvents(url: string, headers: Record<string, string> = {}) {
+  const request = get(`${url}/api/events`, { headers });
+  const [answer] = (await once(request, 'response')) as [IncomingMessage];
+  onTestFinished(() => void request.destroy());
+  let text = '';
+  answer.setEncoding('utf8');
+  const ids = () => [...text.matchAll(/event: change\ndata: .*\nid: (\d+)/g)].map(([, id]) => Number(id));
+  return {
+    answer,
+    async changes(count: number): Promise<number[]> {
+      while (ids().length < count) text += String((await once(answer, 'data'))[0]);
+      return ids();
+    },
+  };
+}
+
+test('the server listens on this machine alone and takes the next port when one is taken', async () => {
+  const other = createServer().listen(0, '127.0.0.1');
+  await once(other, 'listening');
+  onTestFinished(() => void other.close());
+  const { port: taken } = other.address() as { port: number };
+  const { port, url } = await served(taken);
+  expect(port).toBeGreaterThan(taken);
+  expect(url).toBe(`http://127.0.0.1:${port}`);
+  expect((await fetch(`${url}/api/club`)).status).toBe(200);
+});
+
+test('a listener hears each change, and after a broken line what it has missed', async () => {
+  const { url, store } = await served();
+  const first = await openEvents(url, { 'accept-encoding': 'gzip' });
+  expect(first.answer.headers['content-encoding']).toBeUndefined();
+  await store.create('bar', { label: 'a', massKg: 20 });
+  expect(await first.changes(1)).toEqual([1]);
+  await store.create('bar', { label: 'b', massKg: 20 });
+  expect(await first.changes(2)).toEqual([1, 2]);
+  await store.create('bar', { label: 'c', massKg: 20 });
+  const resumed = await openEvents(url, { 'last-event-id': '1' });
+  expect(await resumed.changes(2)).toEqual([2, 3]);
+});
+
+test('closing ends open lines of news', async () => {
+  const { store, webRoot } = await testApp();
+  const running = await serve({ store, port: 0, webRoot });
+  const { answer } = await openEvents(running.url);
+  answer.resume();
+  const ended = once(answer, 'close').catch(() => {});
+  answer.on('error', () => {});
+  await running.close();
+  await ended;
+  await expect(fetch(running.url)).rejects.toThrow();
+});
