@@ -142,26 +142,32 @@ function runBurst(
     });
     return clamped(problem, full);
   };
-  const { parameterValues } = levenbergMarquardt(
-    { x: values.map((_, i) => i), y: values.map((v, i) => v / sds[i]!) },
-    (u) => {
-      const predicted = model(unscaled(u));
-      return (i) => predicted[i]! / sds[i]!;
-    },
-    {
-      initialValues: scaled(parameters),
-      minValues: scaled(lower),
-      maxValues: scaled(upper),
-      jacobianFunction: (u) => {
-        const rows = jacobian(unscaled(u));
-        return (i) => moving.map((k) => (rows[i]![k]! * scales[k]!) / sds[i]!);
+  const steps = () =>
+    levenbergMarquardt(
+      { x: values.map((_, i) => i), y: values.map((v, i) => v / sds[i]!) },
+      (u) => {
+        const predicted = model(unscaled(u));
+        return (i) => predicted[i]! / sds[i]!;
       },
-      damping,
-      maxIterations: BURST,
-      errorTolerance: EXACT * 1e-6,
-    },
-  );
-  return unscaled(parameterValues);
+      {
+        initialValues: scaled(parameters),
+        minValues: scaled(lower),
+        maxValues: scaled(upper),
+        jacobianFunction: (u) => {
+          const rows = jacobian(unscaled(u));
+          return (i) => moving.map((k) => (rows[i]![k]! * scales[k]!) / sds[i]!);
+        },
+        damping,
+        maxIterations: BURST,
+        errorTolerance: EXACT * 1e-6,
+      },
+    );
+  try {
+    return unscaled(steps().parameterValues);
+  } catch {
+    // The library throws where a step led to a singular matrix: no gain, so the next burst is damped more.
+    return clamped(problem, from);
+  }
 }
 
 function clamped({ lower, upper }: LeastSquaresProblem, parameters: readonly number[]): number[] {
