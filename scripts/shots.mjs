@@ -1,0 +1,106 @@
+/**
+ * All screens of the invented club in three sizes, by day and by night, into shots/ to be looked at.
+ * `npm run shots -- lifters` takes only those whose name holds the word.
+ */
+import { spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { chromium } from '@playwright/test';
+import { chromiumMissing, findChromium } from './chromium.mjs';
+
+const sizes = {
+  desk: { width: 1440, height: 900, touch: false },
+  tablet: { width: 1024, height: 768, touch: true },
+  phone: { width: 390, height: 844, touch: true },
+};
+const lights = { day: 'light', night: 'dark' };
+const flags = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+process.chdir(dirname(dirname(fileURLToPath(import.meta.url))));
+const word = process.argv[2] ?? '';
+const executablePath = findChromium();
+if (!executablePath) {
+  console.error(chromiumMissing);
+  process.exit(1);
+}
+mkdirSync('shots', { recursive: true });
+const house = mkdtempSync(join(tmpdir(), 'rackwright-shots-'));
+const server = spawn(
+  process.execPath,
+  ['cli/rackwright.js', 'serve', '--demo', '--club', join(house, 'club.sqlite'), '--port', '0'],
+  { stdio: ['ignore', 'pipe', 'inherit'] },
+);
+const browser = await chromium.launch({ executablePath, args: flags });
+try {
+  const url = await address();
+  const { records } = await (await fetch(`${url}/api/club`)).json();
+  for (const [name, path] of Object.entries(places(records)))
+    if (name.includes(word)) await take(url, name, path);
+} finally {
+  await browser.close();
+  server.kill();
+  rmSync(house, { recursive: true, force: true });
+}
+
+/** The screens, each with a member of the club where it shows one. */
+function places({ lifter, day, bandPair }) {
+  const newestDay = day.toSorted((a, b) => b.date.localeCompare(a.date))[0];
+  const byStature = lifter.filter((l) => l.statureM).toSorted((a, b) => a.statureM - b.statureM);
+  return {
+    'day-list': '/day',
+    ...(newestDay && { 'day-one': `/day/${newestDay.id}` }),
+    'lifters-list': '/lifters',
+    'lifters-new': '/lifters/new',
+    ...(byStature[0] && { 'lifters-one': `/lifters/${byStature[0].id}` }),
+    gear: '/gear',
+    ...(bandPair[0] && { 'gear-band': `/gear/bands/${bandPair[0].id}` }),
+  };
+}
+
+async function take(url, name, path) {
+  for (const [size, { width, height, touch }] of Object.entries(sizes)) {
+    for (const [light, colorScheme] of Object.entries(lights)) {
+      const context = await browser.newContext({
+        viewport: { width, height },
+        colorScheme,
+        hasTouch: touch,
+        isMobile: touch,
+        reducedMotion: 'reduce',
+      });
+      const page = await context.newPage();
+      page.on('pageerror', (error) => console.error(`${name} ${size}: ${error.message}`));
+      await page.goto(`${url}${path}`);
+      await page.waitForSelector('main h1, main h2');
+      await page.evaluate(() => document.fonts.ready);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      if (wide > 0) console.error(`${name} ${size}: ${wide} px wider than the screen`);
+      await page.screenshot({ path: `shots/${name}-${size}-${light}.png`, fullPage: true });
+      await context.close();
+    }
+  }
+  console.log(`shots/${name}-*.png`);
+}
+
+/** The address that the server prints when it is up. */
+function address() {
+  return new Promise((resolve, reject) => {
+    let said = '';
+    server.stdout.on('data', (chunk) => {
+      said += chunk;
+      const [url] = /http:\/\/[\d.:]+/.exec(said) ?? [];
+      if (url) resolve(url);
+    });
+    server.on('exit', () => reject(new Error('The server ended before it was up.')));
+  });
+}
