@@ -8,7 +8,7 @@ export interface Operation<Input extends z.ZodType = z.ZodType, Output extends z
   summary: string;
   inputSchema: Input;
   outputSchema: Output;
-  run(input: z.output<Input>): z.input<Output>;
+  run(input: z.output<Input>): z.input<Output> | Promise<z.input<Output>>;
 }
 
 /** Lets the compiler infer what `run` gets and must give from the two schemas. */

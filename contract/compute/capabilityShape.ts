@@ -29,7 +29,10 @@ export const capability = fields(capabilityFields);
 /** The same where the strength is what is looked for: a `strength_N` that is given is ignored. */
 export const capabilityWithoutStrength = fields({ ...capabilityFields, strength_N: finite.optional() });
 
-export function toCapability(document: z.output<typeof capability>, load: Load): Capability {
+export function toCapability(
+  document: z.output<typeof capability>,
+  travel: Pick<Load, 'bottomM' | 'lockoutM'>,
+): Capability {
   const { range } = document;
   return {
     strengthN: document.strength_N,
@@ -42,6 +45,6 @@ export function toCapability(document: z.output<typeof capability>, load: Load):
     strainAfterS: document.strainAfter_s,
     strainTimeS: document.strainTime_s,
     movedBodyKg: document.movedBody_kg,
-    range: range ? { fromM: range.from_m, toM: range.to_m } : { fromM: load.bottomM, toM: load.lockoutM },
+    range: range ? { fromM: range.from_m, toM: range.to_m } : { fromM: travel.bottomM, toM: travel.lockoutM },
   };
 }

@@ -1,9 +1,11 @@
+import { allocateOperation } from './allocateOperation.ts';
 import { bandCurveOperation } from './bandCurveOperation.ts';
 import { fitStrengthOperation } from './fitStrengthOperation.ts';
 import { loadCurveOperation } from './loadCurveOperation.ts';
 import { maxBarOperation } from './maxBarOperation.ts';
 import type { Operation } from './Operation.ts';
 import { platesOperation } from './platesOperation.ts';
+import { prescribeOperation } from './prescribeOperation.ts';
 import { repOperation } from './repOperation.ts';
 
 /** Every calculation that is open to other programs; terminal, HTTP and API description loop over this list. */
@@ -14,6 +16,8 @@ export const operations: readonly Operation[] = [
   maxBarOperation,
   fitStrengthOperation,
   platesOperation,
+  prescribeOperation,
+  allocateOperation,
 ];
 
 export const operationNames = operations.map(({ name }) => name);

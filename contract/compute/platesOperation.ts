@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { plates } from '#core/day/plates.ts';
-import { fields, notNegative, positive } from './fields.ts';
+import { fields, positive } from './fields.ts';
+import { barAndDiscFields } from './gearShape.ts';
 import { operation } from './Operation.ts';
 
 export const platesOperation = operation({
@@ -8,9 +9,7 @@ export const platesOperation = operation({
   summary: 'The nearest mass that the discs at hand can load, with the fewest discs a side.',
   inputSchema: fields({
     target_kg: positive.max(2000),
-    bar_kg: notNegative,
-    collars_kg: notNegative.describe('Both collars together'),
-    discs: z.array(fields({ mass_kg: positive.max(200), pairs: z.int().min(0).max(1000) })).max(50),
+    ...barAndDiscFields,
   }),
   outputSchema: z.object({
     loaded_kg: z.number(),

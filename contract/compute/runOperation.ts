@@ -3,9 +3,9 @@ import type { Operation } from './Operation.ts';
 import { readInput } from './readInput.ts';
 
 /** One document in, one document out; throws an `InputError` where there is no answer in finite numbers. */
-export function runOperation(operation: Operation, document: unknown): unknown {
+export async function runOperation(operation: Operation, document: unknown): Promise<unknown> {
   const input = readInput(operation, document);
-  const output = operation.run(input);
+  const output = await operation.run(input);
   if (allFinite(output)) return output;
   throw new InputError({ field: '', message: 'These values are too large or too small to calculate with.' });
 }

@@ -1,0 +1,88 @@
+import { z } from 'zod';
+import { allocate } from '#core/day/allocate.ts';
+import { rankSetups } from '#core/day/rankSetups.ts';
+import { fields, notNegative, positive } from './fields.ts';
+import { fixed, gear, toFixed, toRackGear } from './gearShape.ts';
+import { InputError } from './InputError.ts';
+import { operation } from './Operation.ts';
+import { fromSetup, setup } from './prescribeOperation.ts';
+import { checkTask, taskFields, toTask } from './taskShape.ts';
+
+const id = z.string().min(1).max(64);
+
+const lifter = fields({
+  lifterId: id,
+  rackId: id,
+  ...taskFields,
+  weight: positive.default(1).describe('How much the misfit of this lifter counts'),
+  fixed: fixed.optional(),
+}).superRefine(checkTask);
+
+export const allocateOperation = operation({
+  name: 'allocate',
+  summary:
+    'Bands, chains and bars for all lifters at once, from one stock: nobody needs what hangs elsewhere.',
+  inputSchema: fields({
+    racks: z
+      .array(fields({ rackId: id, gear }))
+      .min(1)
+      .max(12),
+    lifters: z.array(lifter).min(1).max(60).describe('In lifting order; those of one rack take turns'),
+    bandChange_s: notNegative.default(60).describe('Time to take one pair of bands off or put one on'),
+    oneSetPull: z
+      .number()
+      .min(0)
+      .max(1)
+      .default(0.5)
+      .describe('0: each their own bands; 1: one set for the whole rack'),
+    timeLimit_s: positive.max(600).default(20),
+  }),
+  outputSchema: z.object({
+    lifters: z.array(setup.extend({ lifterId: z.string() })),
+    misfit: z.number().describe('Weighted sum over the lifters'),
+    racks: z.array(z.object({ rackId: z.string(), changes: z.number(), handling_s: z.number() })),
+    total: z.number().describe('Misfit and handling together: what was made least'),
+    proof: z.object({ status: z.enum(['optimal', 'timeLimit']), bound: z.number(), gap: z.number() }),
+    clashes: z
+      .array(z.object({ id: z.string(), sort: z.enum(['bandPair', 'chainPair']) }))
+      .describe('What fixed choices hang at more racks at once than there is of it'),
+  }),
+  async run(input) {
+    const racks = input.racks.map((rack) => toRackGear(rack.gear));
+    const lifters = input.lifters.map((lifter, index) => {
+      const at = input.racks.findIndex(({ rackId }) => rackId === lifter.rackId);
+      const rack = racks[at];
+      const field = `lifters[${index}]`;
+      if (!rack) {
+        const message = `${field}.rackId is "${lifter.rackId}"; it must be the rackId of one of the racks.`;
+        throw new InputError({ field: `${field}.rackId`, message });
+      }
+      const chosen = toFixed(lifter.fixed, rack, `${field}.fixed`);
+      const ranking = rankSetups(toTask(lifter), rack, chosen);
+      return { rack: at, gear: rack, ranking, weight: lifter.weight, setFixed: chosen.set !== null };
+    });
+    const allocation = await allocate({
+      racks,
+      lifters,
+      bandChangeMinutes: input.bandChange_s / 60,
+      oneSetPull: input.oneSetPull,
+      timeLimitS: input.timeLimit_s,
+    });
+    const { status, bound, gap } = allocation.proof;
+    return {
+      lifters: lifters.flatMap(({ gear: rack }, index) => {
+        const chosen = allocation.chosen[index];
+        const lifterId = input.lifters[index]?.lifterId;
+        return chosen && lifterId ? [{ lifterId, ...fromSetup(chosen, rack) }] : [];
+      }),
+      misfit: allocation.misfit,
+      racks: input.racks.flatMap(({ rackId }, index) => {
+        const rack = allocation.racks[index];
+        return rack ? [{ rackId, changes: rack.changes, handling_s: rack.handlingMinutes * 60 }] : [];
+      }),
+      total: allocation.total,
+      proof: { status, bound, gap },
+      clashes: allocation.clashes,
+    };
+  },
+});

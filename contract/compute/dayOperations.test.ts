@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import { allocateOperation } from './allocateOperation.ts';
+import { InputError } from './InputError.ts';
+import { prescribeOperation } from './prescribeOperation.ts';
+import { runOperation } from './runOperation.ts';
+
+/** Pulls 100 N at 0.4 m and 300 N at 1 m, read on a scale, two of them: 200 N at the bottom, 600 N at lockout. */
+const pair = {
+  bandPairId: 'thin',
+  hookupId: 'floor',
+  bands: [
+    {
+      restLength_m: 0.3,
+      readings: [
+        { length_m: 0.4, force_N: 100 },
+        { length_m: 1, force_N: 300 },
+      ],
+      hookup: 'single',
+      anchor: { x_m: 0, y_m: 0, z_m: 0 },
+      count: 2,
+    },
+  ],
+  measured: {
+    verticalAt: [
+      { z_m: 0.4, force_N: 100 },
+      { z_m: 1, force_N: 300 },
+    ],
+    count: 2,
+  },
+};
+const gear = {
+  bar_kg: 20,
+  collars_kg: 0,
+  discs: [
+    { mass_kg: 20, pairs: 2 },
+    { mass_kg: 10, pairs: 1 },
+  ],
+  hookups: [pair],
+};
+const task = {
+  capability: {
+    strength_N: 4000,
+    slope: 0,
+    curvature: 0,
+    maxSpeed_mps: 2,
+    rebound: 0,
+    reboundTime_s: 1,
+    strainAfter_s: 3,
+    strainTime_s: 5,
+    movedBody_kg: 0,
+  },
+  bottom_m: 0.4,
+  lockout_m: 1,
+  gravity_mps2: 10,
+  reference_kg: 200,
+  aim: {
+    by: 'percent',
+    targets: [
+      { basis: 'bottom', share: 0.5 },
+      { basis: 'lockout', share: 0.7 },
+    ],
+  },
+};
+
+describe('prescribe', () => {
+  it('hits two percentages exactly where a bar and a pair can', async () => {
+    // 50 % of 200 kg at 10 m/s2 is 1000 N = 200 N of band + 80 kg; 70 % is 1400 N = 600 N of band + 80 kg
+    const answer = prescribeOperation.outputSchema.parse(
+      await runOperation(prescribeOperation, { ...task, gear }),
+    );
+    expect(answer.best).toMatchObject({
+      bar_kg: 80,
+      bands: [{ bandPairId: 'thin', hookupId: 'floor' }],
+      chains: [],
+    });
+    expect(answer.best.misfit).toBeCloseTo(0, 9);
+    expect(answer.explanation.bottom.total_N).toBeCloseTo(1000, 6);
+    expect(answer.explanation.lockout.total_N).toBeCloseTo(1400, 6);
+    // the only other set is the bare bar: best at 60 % on both, 10 points off each
+    expect(answer.runnersUp).toHaveLength(1);
+    expect(answer.runnersUp[0]).toMatchObject({ bar_kg: 120, bands: [] });
+    expect(answer.runnersUp[0]?.misfit).toBeCloseTo(0.1, 9);
+  });
+
+  it('keeps what the coach fixed and warns of bands under load', async () => {
+    const fixed = { bar_kg: 100, bands: [{ bandPairId: 'thin', hookupId: 'floor' }] };
+    const answer = prescribeOperation.outputSchema.parse(
+      await runOperation(prescribeOperation, { ...task, gear, fixed }),
+    );
+    expect(answer.best).toMatchObject({ bar_kg: 100, bands: fixed.bands });
+    // 20 kg more than wanted at both ends: 20/200
+    expect(answer.best.misfit).toBeCloseTo(0.1, 9);
+    expect(answer.explanation.cautions).toContainEqual({ code: 'bandsUnderLoad' });
+  });
+
+  it.each([
+    [{ fixed: { bands: [{ bandPairId: 'thick', hookupId: 'floor' }] } }, 'fixed.bands[0]'],
+    [{ aim: { by: 'speed', from_mps: 0.6, to_mps: 0.5 } }, 'aim.to_mps'],
+    [{ aim: { by: 'guess' } }, 'aim.by'],
+    [{ reference_kg: 0 }, 'reference_kg'],
+  ])('refuses %j at %s', async (change, field) => {
+    const answer = runOperation(prescribeOperation, { ...task, gear, ...change });
+    await expect(answer).rejects.toBeInstanceOf(InputError);
+    await expect(answer).rejects.toMatchObject({ field });
+  });
+});
+
+describe('allocate', () => {
+  it('hangs one pair at one rack only, and proves that it cannot do better', async () => {
+    const racks = [
+      { rackId: 'north', gear },
+      { rackId: 'south', gear },
+    ];
+    const lifters = racks.map(({ rackId }) => ({ ...task, lifterId: `at ${rackId}`, rackId }));
+    const answer = allocateOperation.outputSchema.parse(
+      await runOperation(allocateOperation, { racks, lifters }),
+    );
+    expect(answer.lifters.map(({ bands }) => bands.length)).toEqual(expect.arrayContaining([0, 1]));
+    expect(answer.proof.status).toBe('optimal');
+    expect(answer.clashes).toEqual([]);
+    // 0 with the pair, 0.1 without (above)
+    expect(answer.misfit).toBeCloseTo(0.1, 9);
+  });
+
+  it('names a rack that is not there', async () => {
+    const lifters = [{ ...task, lifterId: 'one', rackId: 'west' }];
+    const answer = runOperation(allocateOperation, { racks: [{ rackId: 'north', gear }], lifters });
+    await expect(answer).rejects.toMatchObject({ field: 'lifters[0].rackId' });
+  });
+});
