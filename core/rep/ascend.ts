@@ -1,5 +1,6 @@
 import type { CompiledLoad } from '../load/compileLoad.ts';
 import { dormandPrinceStep, type MotionState } from '../numeric/dormandPrince.ts';
+import { landStep } from '../numeric/landStep.ts';
 import type { Capability } from './Capability.ts';
 import { pushForceFunction } from './pushForce.ts';
 
@@ -13,7 +14,6 @@ export const COARSE = 1e-4;
 const FIRST_STEP_S = 1e-3;
 /** No lifter strains longer: the decline has long taken the force away. */
 const LONGEST_S = 120;
-const LANDING_STEPS = 12;
 /** Stands for 'just not zero' in an acceleration. */
 const TINY = 1e-300;
 
@@ -53,20 +53,8 @@ export function ascend(compiled: CompiledLoad, capability: Capability, tolerance
   let h = FIRST_STEP_S;
   let out: MotionState = { t: 0, z: 0, v: 0, a: 0 };
   const tryStep = (size: number) => dormandPrinceStep(acceleration, now, size, scaleZ, tolerance, out);
-  /** Shortens the step just tried so that it ends where `miss` is zero; `slope` is the rate of `miss` in time. */
-  const landOn = (size: number, miss: () => number, slope: () => number) => {
-    let low = 0;
-    let high = size;
-    for (let i = 0; i < LANDING_STEPS; i++) {
-      const off = miss();
-      const newton = size - off / slope();
-      if (Math.abs(newton - size) <= 1e-15 * (1 + now.t)) return;
-      if (off > 0) high = size;
-      else low = size;
-      size = newton > low && newton < high ? newton : (low + high) / 2;
-      tryStep(size);
-    }
-  };
+  const landOn = (miss: () => number, slope: () => number) =>
+    landStep(out.t - now.t, 1e-15 * (1 + now.t), tryStep, miss, slope);
 
   while (now.t < LONGEST_S) {
     const beforeStrain = now.t < capability.strainAfterS && now.t + h > capability.strainAfterS;
@@ -84,7 +72,6 @@ export function ascend(compiled: CompiledLoad, capability: Capability, tolerance
       const rising = now.a > 0;
       const rate = (out.a - now.a) / size;
       landOn(
-        size,
         () => (rising ? -out.a : out.a),
         () => (rising ? -rate : rate),
       );
@@ -95,7 +82,6 @@ export function ascend(compiled: CompiledLoad, capability: Capability, tolerance
     }
     if (out.v <= 0) {
       landOn(
-        out.t - now.t,
         () => -out.v,
         () => -out.a,
       );
@@ -103,7 +89,6 @@ export function ascend(compiled: CompiledLoad, capability: Capability, tolerance
     }
     if (out.z >= stopM) {
       landOn(
-        out.t - now.t,
         () => out.z - stopM,
         () => out.v,
       );
