@@ -2,6 +2,7 @@ import type { BandCurve, BandCurves, BandReading, Direction } from './BandCurve.
 import { bandPrior } from './bandPrior.ts';
 import { fitForm } from './fitForm.ts';
 import { fitLine } from './fitLine.ts';
+import { lengthGroups } from './lengthGroups.ts';
 import { readingFault } from './readingFault.ts';
 
 /**
@@ -37,9 +38,9 @@ function fitBranch(
   const branch = readings
     .filter((r) => r.direction === direction && r.lengthM > restLengthM)
     .sort((a, b) => a.lengthM - b.lengthM || a.forceN - b.forceN);
-  const lengths = new Set(branch.map((r) => r.lengthM)).size;
-  if (lengths < 2) return null;
-  return (lengths === 2 ? fitLine(restLengthM, branch) : null) ?? fitForm(restLengthM, branch);
+  const [shorter, longer, ...more] = lengthGroups(branch);
+  if (!shorter || !longer) return null;
+  return (more.length === 0 ? fitLine(restLengthM, shorter, longer) : null) ?? fitForm(restLengthM, branch);
 }
 
 function priorFor(

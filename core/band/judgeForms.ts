@@ -2,6 +2,7 @@ import { type LeastSquaresFit, leastSquares } from '#core/numeric/leastSquares.t
 import type { BandReading } from './BandCurve.ts';
 import type { BandForm, FormRange } from './BandForm.ts';
 import { bandForms } from './bandForms.ts';
+import { lengthGroups } from './lengthGroups.ts';
 import { readingErrorN } from './readingErrorN.ts';
 
 export type Fit = Extract<LeastSquaresFit, { ok: true }>;
@@ -21,7 +22,7 @@ export interface JudgedForm {
  * more than parameters, and rising over the whole range in use.
  */
 export function judgeForms(restLengthM: number, readings: readonly BandReading[]): JudgedForm[] {
-  const lengths = new Set(readings.map((r) => r.lengthM)).size;
+  const lengths = lengthGroups(readings).length;
   return bandForms
     .filter((form) => form.parameterNames.length < lengths)
     .map((form) => judge(form, restLengthM, readings))

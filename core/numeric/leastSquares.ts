@@ -142,9 +142,11 @@ function runBurst(
     });
     return clamped(problem, full);
   };
+  // The library wants two values at least, so a single one is told twice.
+  const told = values.length === 1 ? [0, 0] : values.map((_, i) => i);
   const steps = () =>
     levenbergMarquardt(
-      { x: values.map((_, i) => i), y: values.map((v, i) => v / sds[i]!) },
+      { x: told, y: told.map((i) => values[i]! / sds[i]!) },
       (u) => {
         const predicted = model(unscaled(u));
         return (i) => predicted[i]! / sds[i]!;
