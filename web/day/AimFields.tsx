@@ -1,0 +1,140 @@
+import type { Aim } from '#contract/records/day.ts';
+import { Choice } from '#web/parts/Choice.tsx';
+import { FigureField } from '#web/parts/FigureField.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { basisWords } from './basisWords.ts';
+
+type PercentAim = Extract<Aim, { by: 'percent' }>;
+type Target = PercentAim['targets'][number];
+
+const aimWords = [
+  { value: 'percent', word: 'percentages' },
+  { value: 'capability', word: 'share of strength' },
+  { value: 'speed', word: 'bar speed' },
+] as const satisfies readonly { value: Aim['by']; word: string }[];
+
+/** What each aim begins with. Common practice, no source. */
+const firstAim: Record<Aim['by'], Aim> = {
+  percent: {
+    by: 'percent',
+    targets: [
+      { basis: 'bar', share: 0.5 },
+      { basis: 'lockout', share: 0.75 },
+    ],
+  },
+  capability: { by: 'capability', bottomShare: 0.7, lockoutShare: 0.7 },
+  speed: { by: 'speed', fromMps: 0.6, toMps: 0.8 },
+};
+
+/** What the loads aim at, one of three ways; a percentage never stands without its basis. */
+export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) => void }) {
+  return (
+    <div className="stack tight">
+      <Choice
+        label="Aim at"
+        showLabel
+        options={aimWords}
+        value={aim.by}
+        onChange={(by) => by !== aim.by && onChange(firstAim[by])}
+      />
+      {aim.by === 'percent' && <PercentFields aim={aim} onChange={onChange} />}
+      {aim.by === 'capability' && (
+        <div className="fields">
+          <FigureField
+            label="At the bottom"
+            word="%"
+            per={100}
+            value={aim.bottomShare}
+            min={0.1}
+            max={1.2}
+            onChange={(bottomShare) => onChange({ ...aim, bottomShare })}
+          />
+          <FigureField
+            label="At lockout"
+            word="%"
+            per={100}
+            value={aim.lockoutShare}
+            min={0.1}
+            max={1.2}
+            onChange={(lockoutShare) => onChange({ ...aim, lockoutShare })}
+          />
+          <p className="field-hint wide">
+            Of what the lifter could just hold still at that height: the same share all the way up feels
+            equally heavy.
+          </p>
+        </div>
+      )}
+      {aim.by === 'speed' && (
+        <div className="fields">
+          <FigureField
+            label="No slower than"
+            word="m/s"
+            value={aim.fromMps}
+            min={0.05}
+            max={2.5}
+            onChange={(fromMps) => onChange({ ...aim, fromMps })}
+          />
+          <FigureField
+            label="No faster than"
+            word="m/s"
+            value={aim.toMps}
+            min={0.05}
+            max={2.5}
+            onChange={(toMps) => onChange({ ...aim, toMps })}
+          />
+          <p className="field-hint wide">Mean speed of the bar on the way up, first rep of a set only.</p>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function PercentFields({ aim, onChange }: { aim: PercentAim; onChange: (aim: Aim) => void }) {
+  const put = (targets: readonly Target[]) => onChange({ by: 'percent', targets: [...targets] });
+  const free = basisWords.filter(({ value }) => !aim.targets.some((target) => target.basis === value));
+  return (
+    <div className="stack tight">
+      {aim.targets.map((target, index) => (
+        <div key={target.basis} className="fields targets">
+          <FigureField
+            label="Of maximum"
+            word="%"
+            per={100}
+            value={target.share}
+            min={0.05}
+            max={2}
+            onChange={(share) => put(aim.targets.map((t, i) => (i === index ? { ...t, share } : t)))}
+          />
+          <SelectField
+            label="Counted on"
+            value={target.basis}
+            options={basisWords.filter(
+              ({ value }) => value === target.basis || free.some((f) => f.value === value),
+            )}
+            onChange={(basis) => put(aim.targets.map((t, i) => (i === index ? { ...t, basis } : t)))}
+          />
+          {aim.targets.length > 1 && (
+            <button
+              type="button"
+              className="plain"
+              onClick={() => put(aim.targets.filter((_, i) => i !== index))}
+            >
+              Leave out
+            </button>
+          )}
+        </div>
+      ))}
+      {free[0] && (
+        <div>
+          <button
+            type="button"
+            className="plain"
+            onClick={() => put([...aim.targets, { basis: free[0]!.value, share: 0.7 }])}
+          >
+            Another percentage
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import type { Block } from '#contract/records/day.ts';
+import { FigureField } from '#web/parts/FigureField.tsx';
+
+const mostBlocks = 12;
+
+/** The steps of a group's work: sets, reps, rest, and how much of the aim is on the bar. */
+export function BlockFields(props: { blocks: readonly Block[]; onChange: (blocks: Block[]) => void }) {
+  const { blocks, onChange } = props;
+  const put = (index: number, change: Partial<Block>) =>
+    onChange(blocks.map((block, i) => (i === index ? { ...block, ...change } : block)));
+  const last = blocks[blocks.length - 1];
+  return (
+    <div className="stack tight">
+      <ol className="stack tight">
+        {blocks.map((block, index) => (
+          <li key={index} className="block-fields" aria-label={`Step ${index + 1}`}>
+            <FigureField
+              label="Sets"
+              whole
+              value={block.sets}
+              min={1}
+              max={30}
+              onChange={(sets) => put(index, { sets })}
+            />
+            <FigureField
+              label="Reps"
+              whole
+              value={block.reps}
+              min={1}
+              max={30}
+              onChange={(reps) => put(index, { reps })}
+            />
+            <FigureField
+              label="Rest"
+              word="s"
+              whole
+              value={block.restSeconds}
+              min={0}
+              max={1200}
+              onChange={(restSeconds) => put(index, { restSeconds })}
+            />
+            <FigureField
+              label="Of the aim"
+              word="%"
+              per={100}
+              value={block.shareOfAim}
+              min={0.1}
+              max={1.1}
+              onChange={(shareOfAim) => put(index, { shareOfAim })}
+            />
+            {blocks.length > 1 && (
+              <button
+                type="button"
+                className="plain"
+                aria-label={`Leave out step ${index + 1}`}
+                onClick={() => onChange(blocks.filter((_, i) => i !== index))}
+              >
+                Leave out
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+      {last && blocks.length < mostBlocks && (
+        <div>
+          <button type="button" className="plain" onClick={() => onChange([...blocks, { ...last }])}>
+            Another step
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}

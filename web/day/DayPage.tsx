@@ -1,0 +1,151 @@
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { Day, Group } from '#contract/records/day.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useToast } from '#web/parts/Toast.tsx';
+import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
+import { longDate } from './dayWords.ts';
+import { GroupSection } from './GroupSection.tsx';
+import { liftWords } from './liftWords.ts';
+import { SolveBar } from './SolveBar.tsx';
+import { startingGroup } from './startingPoints.ts';
+import { useDayDraft } from './useDayDraft.ts';
+import { useSolving } from './useSolving.ts';
+
+const mostGroups = 8;
+
+/** One training day: its groups, the loads that were worked out for it, and the way to its papers. */
+export function DayPage({ kept }: { kept: Day }) {
+  const draft = useDayDraft(kept);
+  const solving = useSolving(draft);
+  const { day, change } = draft;
+  const say = useToast();
+
+  const putGroup = (group: Group) =>
+    change((now) => ({ ...now, groups: now.groups.map((g) => (g.id === group.id ? group : g)) }));
+  const leaveOut = (group: Group) => {
+    const before = day.groups;
+    change((now) => ({ ...now, groups: now.groups.filter((g) => g.id !== group.id) }));
+    say(`Removed ${group.title}.`, () => change((now) => ({ ...now, groups: before })));
+  };
+  return (
+    <article className="stack loose day">
+      <DayHead day={day} change={change} />
+      <SolveBar draft={draft} solving={solving} />
+      {day.groups.map((group) => (
+        <GroupSection
+          key={group.id}
+          group={group}
+          solving={solving}
+          onChange={putGroup}
+          onRemove={() => leaveOut(group)}
+        />
+      ))}
+      {day.groups.length < mostGroups && (
+        <AddGroup onAdd={(lift) => change((now) => withGroup(now, lift))} first={day.groups.length === 0} />
+      )}
+    </article>
+  );
+}
+
+function DayHead({ day, change }: { day: Day; change: (how: (day: Day) => Day) => void }) {
+  const days = useRecords('day');
+  const [, go] = useLocation();
+  const [open, setOpen] = useState(false);
+  const say = useToast();
+  const copy = async () => {
+    const { id: _, ...fields } = day;
+    try {
+      const made = await days.create(fields);
+      go(`/${made.id}`);
+      say(`This is a copy of ${day.title || longDate(day.date)}: give it its own date.`);
+    } catch (error) {
+      say(error instanceof Error ? error.message : String(error));
+    }
+  };
+  const remove = async () => {
+    await days.remove(day.id, day.title || longDate(day.date));
+    go('/');
+  };
+  return (
+    <header className="stack">
+      <p className="small">
+        <Link href="/">All days</Link>
+      </p>
+      <div className="row ends base">
+        <div>
+          <h1 className="day-date">{longDate(day.date)}</h1>
+          {day.title && <p className="day-title">{day.title}</p>}
+        </div>
+        <div className="row screen-only">
+          <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
+            Date, title, copy
+          </button>
+          <UnitSwitch />
+        </div>
+      </div>
+      {open && (
+        <div className="stack ruled">
+          <div className="fields">
+            <TextField
+              label="Date"
+              type="date"
+              value={day.date}
+              onChange={(date) => date && change((now) => ({ ...now, date }))}
+            />
+            <TextField
+              label="Title"
+              value={day.title}
+              onChange={(title) => change((now) => ({ ...now, title }))}
+            />
+            <TextField
+              label="Note for the sheet"
+              value={day.note}
+              onChange={(note) => change((now) => ({ ...now, note }))}
+            />
+          </div>
+          <div className="row">
+            <button type="button" onClick={() => void copy()}>
+              Copy this day
+            </button>
+            <button type="button" onClick={() => void remove()}>
+              Remove this day
+            </button>
+          </div>
+        </div>
+      )}
+      {day.note && !open && <p className="quiet">{day.note}</p>}
+    </header>
+  );
+}
+
+function AddGroup(props: { first: boolean; onAdd: (lift: Lift) => void }) {
+  const [lift, setLift] = useState<Lift>('squat');
+  return (
+    <section className="stack ruled screen-only">
+      {props.first && (
+        <>
+          <h2>Nobody trains yet</h2>
+          <p>A group does one lift together: it shares a start, an aim, and the racks. Add the first one.</p>
+        </>
+      )}
+      <div className="row">
+        <SelectField label="Lift" value={lift} options={liftWords} onChange={setLift} />
+        <button type="button" onClick={() => props.onAdd(lift)}>
+          Add a group
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function withGroup(day: Day, lift: Lift): Day {
+  const taken = new Set(day.groups.map((group) => group.id));
+  let number = day.groups.length + 1;
+  while (taken.has(`group-${number}`)) number += 1;
+  const work = day.groups[0]?.work ?? 'speed';
+  return { ...day, groups: [...day.groups, startingGroup(`group-${number}`, work, lift, 0.36)] };
+}

@@ -1,0 +1,52 @@
+import type { Group } from '#contract/records/day.ts';
+import type { Box } from '#contract/records/gear.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { AimFields } from './AimFields.tsx';
+import { BlockFields } from './BlockFields.tsx';
+import { liftWords } from './liftWords.ts';
+import { StartFields } from './StartFields.tsx';
+import { startingGroup, workWords } from './startingPoints.ts';
+
+/** What a group does: lift, start, aim and steps. Who lifts where stands in the tables below it. */
+export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange: (group: Group) => void }) {
+  const { group, boxes, onChange } = props;
+  const put = (change: Partial<Group>) => onChange({ ...group, ...change });
+  const beginAgain = (work: Group['work']) => {
+    const fresh = startingGroup(group.id, work, group.lift, group.start.heightM);
+    onChange({ ...fresh, title: group.title, start: group.start, places: group.places });
+  };
+  // Another lift begins another way: own starts and what was fixed for the old lift go.
+  const pickLift = (lift: Lift) => {
+    const fresh = startingGroup(group.id, group.work, lift, group.start.heightM);
+    const places = group.places.map((place) => ({ ...place, start: null, byCoach: null }));
+    put({ lift, start: fresh.start, places });
+  };
+  return (
+    <div className="group-plan">
+      <div className="stack">
+        <h3>The lift</h3>
+        <div className="fields">
+          <TextField label="Name of the group" value={group.title} onChange={(title) => put({ title })} />
+          <SelectField label="Work" value={group.work} options={workWords} onChange={beginAgain} />
+          <SelectField label="Lift" value={group.lift} options={liftWords} onChange={pickLift} />
+          <StartFields
+            lift={group.lift}
+            start={group.start}
+            boxes={boxes}
+            onChange={(start) => put({ start })}
+          />
+        </div>
+      </div>
+      <div className="stack">
+        <h3>What the loads aim at</h3>
+        <AimFields aim={group.aim} onChange={(aim) => put({ aim })} />
+      </div>
+      <div className="stack">
+        <h3>Sets and reps, step by step</h3>
+        <BlockFields blocks={group.blocks} onChange={(blocks) => put({ blocks })} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,82 @@
+import { useState } from 'react';
+import type { Group, Place } from '#contract/records/day.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useToast } from '#web/parts/Toast.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { AddLifter } from './AddLifter.tsx';
+import { GroupPlan } from './GroupPlan.tsx';
+import { groupSummary } from './groupSummary.ts';
+import type { Drop } from './MoveHandle.tsx';
+import { movePlace, onRack } from './movePlace.ts';
+import { RackTable } from './RackTable.tsx';
+import type { Solving } from './useSolving.ts';
+
+/** One group of the day: its work in a line, to open and change, and a table for each rack in lifting order. */
+export function GroupSection(props: {
+  group: Group;
+  solving: Solving;
+  onChange: (group: Group) => void;
+  onRemove: () => void;
+}) {
+  const { group, solving, onChange } = props;
+  const records = useClub();
+  const units = useUnits();
+  const say = useToast();
+  const [open, setOpen] = useState(group.places.length === 0);
+  const racks = records.rack.filter((rack) => rack.lifts.includes(group.lift));
+  const rackIds = racks.map((rack) => rack.id);
+  const free = records.lifter.filter(
+    (lifter) => lifter.leftOn === null && !group.places.some((place) => place.lifterId === lifter.id),
+  );
+
+  const setPlaces = (places: Place[]) => onChange({ ...group, places });
+  const add = (lifterId: string, rackId: string) =>
+    setPlaces([...group.places, { lifterId, rackId, start: null, byCoach: null }]);
+  const move = (lifterId: string, drop: Drop) =>
+    setPlaces(movePlace(group.places, lifterId, drop.rackId, drop.order));
+  const changePlace = (next: Place) =>
+    setPlaces(group.places.map((place) => (place.lifterId === next.lifterId ? next : place)));
+  const leaveOut = (place: Place, name: string) => {
+    const before = group.places;
+    setPlaces(group.places.filter((other) => other !== place));
+    say(`${name} is off this group.`, () => setPlaces(before));
+  };
+  return (
+    <section className="stack group">
+      <div className="row ends base group-head">
+        <div className="stack tight">
+          <h2>{group.title}</h2>
+          <p className="group-summary">{groupSummary(group, units.length)}</p>
+        </div>
+        <div className="row screen-only">
+          <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
+            {open ? 'Close the plan' : 'Change the plan'}
+          </button>
+          <button type="button" className="plain" onClick={props.onRemove}>
+            Remove the group
+          </button>
+        </div>
+      </div>
+      {open && <GroupPlan group={group} boxes={records.box} onChange={onChange} />}
+      {racks.length === 0 && (
+        <p>No rack of the club takes this lift. Under Gear, a rack says which lifts it is for.</p>
+      )}
+      {racks.map((rack) => (
+        <RackTable
+          key={rack.id}
+          group={group}
+          rack={rack}
+          rackIds={rackIds}
+          places={onRack(group.places, rack.id)}
+          solving={solving}
+          onMove={move}
+          onChangePlace={changePlace}
+          onLeaveOut={leaveOut}
+          add={
+            <AddLifter rackLabel={rack.label} lifters={free} onAdd={(lifterId) => add(lifterId, rack.id)} />
+          }
+        />
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,140 @@
+import type { ReactNode } from 'react';
+import type { Group, Place } from '#contract/records/day.ts';
+import { Known } from '#web/parts/Known.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { LifterLine, WrittenLoad } from '#web/print/RackSheetModel.ts';
+import { startWords } from './groupSummary.ts';
+import { type Drop, MoveHandle } from './MoveHandle.tsx';
+
+/** A lifter in a rack's table. Without a line nothing was worked out for this lifter yet. */
+export function PlaceRow(props: {
+  group: Group;
+  place: Place;
+  order: number;
+  name: string;
+  line: LifterLine | null;
+  busy: boolean;
+  open: boolean;
+  rackIds: readonly string[];
+  onOpen: () => void;
+  onMove: (drop: Drop) => void;
+}) {
+  const { group, place, order, name, line, open, onOpen } = props;
+  const units = useUnits();
+  const drop = { 'data-rack': place.rackId, 'data-order': order };
+  const who = (
+    <th scope="row" className="who">
+      <MoveHandle
+        name={name}
+        at={{ rackId: place.rackId, order }}
+        rackIds={props.rackIds}
+        onDrop={props.onMove}
+      />
+      <div>
+        <button type="button" className="lifter-name" aria-expanded={open} onClick={onOpen}>
+          <span className="order">{order + 1}</span> {name}
+        </button>
+        <p className="small quiet">
+          {startWords(group, place.start ?? group.start, units.length)}
+          {place.start !== null && ', own start'}
+        </p>
+      </div>
+    </th>
+  );
+  if (line === null) {
+    return (
+      <tr {...drop}>
+        {who}
+        <td colSpan={7} className="quiet">
+          {props.busy ? 'Being worked out.' : 'Not worked out yet.'}
+        </td>
+      </tr>
+    );
+  }
+  const own = <span className="mark own">coach's own</span>;
+  return (
+    <>
+      <tr {...drop} className={line.cautions.length > 0 ? 'has-cautions' : ''}>
+        {who}
+        <Cell head="Bar">
+          <button
+            type="button"
+            className="cell"
+            aria-label={`Bar of ${name}: ${line.bar} ${units.mass}. Change it`}
+            onClick={onOpen}
+          >
+            <span className="numeral bar-mass">
+              {line.bar}
+              <span className="unit">{units.mass}</span>
+            </span>
+          </button>
+          {place.byCoach?.barKg != null && own}
+          <p className="small quiet">{line.aSide}</p>
+        </Cell>
+        <Cell head="Bands">
+          <button
+            type="button"
+            className="cell"
+            aria-label={`Bands of ${name}: ${line.hung.join(', ') || 'none'}. Change them`}
+            onClick={onOpen}
+          >
+            {line.hung.length === 0 ? 'none' : line.hung.map((hung) => <span key={hung}>{hung}</span>)}
+          </button>
+          {place.byCoach?.bands != null && own}
+          {line.changes && <p className="small quiet">{line.changes}</p>}
+        </Cell>
+        <Cell head="Sets × reps">
+          {line.steps.map((step, index) => (
+            <p key={index} className={index < line.steps.length - 1 ? 'quiet' : ''}>
+              {step.sets} × {step.reps} <b>{step.bar}</b>
+            </p>
+          ))}
+        </Cell>
+        <Cell head="At lockout">
+          <LoadCell load={line.lockout} />
+        </Cell>
+        <Cell head="At the bottom">
+          <LoadCell load={line.bottom} />
+        </Cell>
+        <Cell head="Percentages">
+          <p>{line.percentages}</p>
+          <p className="small quiet">{line.reference}</p>
+        </Cell>
+        <Cell head="First rep only">{line.speed}</Cell>
+      </tr>
+      {line.cautions.length > 0 && (
+        <tr className="row-cautions">
+          <td colSpan={8}>
+            {line.cautions.map((caution) => (
+              <p key={caution} className="caution small">
+                {caution}
+              </p>
+            ))}
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+/** A cell that says its column itself where the table is folded for a narrow screen. */
+function Cell({ head, children }: { head: string; children: ReactNode }) {
+  return (
+    <td>
+      <span className="cell-head" aria-hidden="true">
+        {head}
+      </span>
+      {children}
+    </td>
+  );
+}
+
+function LoadCell({ load }: { load: WrittenLoad }) {
+  const { mass } = useUnits();
+  return (
+    <>
+      <Known value={load.load} unit={mass} known={load.known} interval={load.interval} />
+      <p className="small quiet">{load.share}</p>
+    </>
+  );
+}

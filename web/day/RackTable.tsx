@@ -1,0 +1,101 @@
+import { Fragment, type ReactNode, useState } from 'react';
+import type { RecordOf } from '#contract/records/allKinds.ts';
+import type { Group, Place } from '#contract/records/day.ts';
+import { useClub } from '#web/api/useClub.ts';
+import type { Drop } from './MoveHandle.tsx';
+import { PlaceDetail } from './PlaceDetail.tsx';
+import { PlaceRow } from './PlaceRow.tsx';
+import { useLines } from './useLines.ts';
+import type { Solving } from './useSolving.ts';
+
+const columns = [
+  'Lifter',
+  'Bar',
+  'Bands',
+  'Sets × reps',
+  'At lockout',
+  'At the bottom',
+  'Percentages',
+  'First rep only',
+];
+
+/** One rack: its lifters in lifting order, each with all that was worked out; a lifter opens into the picture and the coach's own settings. */
+export function RackTable(props: {
+  group: Group;
+  rack: RecordOf<'rack'>;
+  rackIds: readonly string[];
+  places: readonly Place[];
+  solving: Solving;
+  onMove: (lifterId: string, drop: Drop) => void;
+  onChangePlace: (place: Place) => void;
+  onLeaveOut: (place: Place, name: string) => void;
+  add: ReactNode;
+}) {
+  const { group, rack, places, solving } = props;
+  const { lifter: lifters } = useClub();
+  const lines = useLines(solving.prescription, group.id);
+  const [openId, setOpenId] = useState<string | null>(null);
+  const nameOf = (id: string) => lifters.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
+  return (
+    <section className="rack" data-rack={rack.id} aria-label={rack.label}>
+      <div className="row base rack-head">
+        <h3>{rack.label}</h3>
+        <p className="small quiet">{lines.rackSays(rack.id)}</p>
+      </div>
+      {places.length === 0 ? (
+        <p className="quiet rack-empty">Nobody lifts here. Drag a lifter here, or pick one below.</p>
+      ) : (
+        <table className="table allocation" aria-label={`${rack.label}, in lifting order`}>
+          <thead>
+            <tr>
+              {columns.map((column) => (
+                <th key={column} scope="col">
+                  {column}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {places.map((place, order) => {
+              const open = openId === place.lifterId;
+              const line = lines.of(place.lifterId);
+              const name = nameOf(place.lifterId);
+              return (
+                <Fragment key={place.lifterId}>
+                  <PlaceRow
+                    {...{ group, place, order, name, open }}
+                    line={line}
+                    busy={solving.busy}
+                    rackIds={props.rackIds}
+                    onOpen={() => setOpenId(open ? null : place.lifterId)}
+                    onMove={(drop) => props.onMove(place.lifterId, drop)}
+                  />
+                  {open && (
+                    <tr className="detail">
+                      <td colSpan={columns.length}>
+                        <PlaceDetail
+                          {...{ group, place, rack, order, name }}
+                          line={line}
+                          solving={solving}
+                          rackIds={props.rackIds}
+                          onMove={(drop) => props.onMove(place.lifterId, drop)}
+                          onChange={props.onChangePlace}
+                          onLeaveOut={() => {
+                            setOpenId(null);
+                            props.onLeaveOut(place, name);
+                          }}
+                          onClose={() => setOpenId(null)}
+                        />
+                      </td>
+                    </tr>
+                  )}
+                </Fragment>
+              );
+            })}
+          </tbody>
+        </table>
+      )}
+      {props.add}
+    </section>
+  );
+}

@@ -1,0 +1,94 @@
+import { useId } from 'react';
+import { Link } from 'wouter';
+import { useClubSettings } from '#web/api/useClub.ts';
+import { KnownLegend } from '#web/parts/KnownLegend.tsx';
+import { clockTime } from './dayWords.ts';
+import type { DayDraft } from './useDayDraft.ts';
+import { solvedSentence } from './useLines.ts';
+import type { Solving } from './useSolving.ts';
+
+/** Works the loads out, says how good they are, and lets the coach choose between changing bands and sharing them. */
+export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving }) {
+  const { day, change, wrong } = draft;
+  const { prescription, busy, stale } = solving;
+  const club = useClubSettings();
+  const slider = useId();
+  const empty = day.groups.every((group) => group.places.length === 0);
+  const trouble = wrong ?? solving.wrong;
+  return (
+    <section className="solve-bar" aria-label="Working the loads out">
+      <div className="pull">
+        <label htmlFor={slider} className="field-label">
+          Bands between lifters
+        </label>
+        <input
+          id={slider}
+          className="range"
+          type="range"
+          min={0}
+          max={1}
+          step={0.1}
+          value={day.oneSetPull}
+          aria-valuetext={pullWords(day.oneSetPull)}
+          onChange={(event) => change((now) => ({ ...now, oneSetPull: Number(event.target.value) }))}
+          onPointerUp={() => prescription && void solving.solve()}
+          onKeyUp={(event) => event.key !== 'Tab' && prescription && void solving.solve()}
+        />
+        <p className="pull-ends small quiet">
+          <span>each their own</span>
+          <span>one band set for the whole rack</span>
+        </p>
+      </div>
+      <div className="stack tight solve-act">
+        <div className="row">
+          <button
+            type="button"
+            className="strong"
+            disabled={busy || empty}
+            onClick={() => void solving.solve()}
+          >
+            {busy
+              ? 'Working the loads out'
+              : prescription
+                ? 'Work the loads out again'
+                : 'Work the loads out'}
+          </button>
+          {prescription && (
+            <>
+              <Link href={`/${day.id}/sheet`} className="button">
+                Rack sheets
+              </Link>
+              <Link href={`/${day.id}/cards`} className="button">
+                Lifters' cards
+              </Link>
+            </>
+          )}
+        </div>
+        <div role="status" className="small">
+          {empty && (
+            <p className="quiet">Put lifters on the racks below; then the loads can be worked out.</p>
+          )}
+          {prescription && !busy && (
+            <p className={stale ? '' : 'quiet'}>
+              {stale && <strong>The plan was changed since: work the loads out again. </strong>}
+              Number {prescription.number} of this day, at {clockTime(prescription.solvedAt, club.timeZone)}.{' '}
+              {solvedSentence(prescription)}
+            </p>
+          )}
+        </div>
+        {trouble && (
+          <p className="field-error" role="alert">
+            {trouble}
+          </p>
+        )}
+      </div>
+      {prescription && <KnownLegend />}
+    </section>
+  );
+}
+
+function pullWords(pull: number): string {
+  if (pull === 0) return 'each their own';
+  if (pull === 1) return 'one band set for the whole rack';
+  return `${Math.round(100 * pull)} % of the way to one band set for the whole rack`;
+}

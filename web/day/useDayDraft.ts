@@ -1,0 +1,58 @@
+import { useEffect, useRef, useState } from 'react';
+import type { Day } from '#contract/records/day.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+
+export interface DayDraft {
+  /** The day as the coach sees it, saved or not yet. */
+  day: Day;
+  /** Changes the day at once on screen; it is saved when the typing pauses. */
+  change: (how: (day: Day) => Day) => void;
+  /** Saves what is not saved yet; true when everything is. */
+  settle: () => Promise<boolean>;
+  /** Why the last change could not be saved. */
+  wrong: string | null;
+}
+
+/** A pause in typing after which a change is saved. */
+const typedPauseMs = 500;
+
+/** A training day that is saved by itself: what is typed shows at once, the record follows. */
+export function useDayDraft(kept: Day): DayDraft {
+  const { update } = useRecords('day');
+  const [draft, setDraft] = useState<Day | null>(null);
+  const [wrong, setWrong] = useState<string | null>(null);
+  const unsaved = useRef<Day | null>(null);
+  const running = useRef<Promise<void>>(Promise.resolve());
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+
+  const saveLatest = async () => {
+    const next = unsaved.current;
+    if (next === null) return;
+    try {
+      await update(next);
+      setWrong(null);
+      if (unsaved.current !== next) return;
+      unsaved.current = null;
+      setDraft(null);
+    } catch (error) {
+      setWrong(error instanceof Error ? error.message : String(error));
+    }
+  };
+  const settle = async () => {
+    clearTimeout(timer.current);
+    running.current = running.current.then(saveLatest);
+    await running.current;
+    return unsaved.current === null;
+  };
+  const change = (how: (day: Day) => Day) => {
+    unsaved.current = how(unsaved.current ?? kept);
+    setDraft(unsaved.current);
+    clearTimeout(timer.current);
+    timer.current = setTimeout(() => void settle(), typedPauseMs);
+  };
+
+  const leave = useRef(settle);
+  leave.current = settle;
+  useEffect(() => () => void leave.current(), []);
+  return { day: draft ?? kept, change, settle, wrong };
+}

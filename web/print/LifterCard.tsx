@@ -1,0 +1,89 @@
+import { LoadedBar } from '#web/charts/LoadedBar.tsx';
+import { pxPerMm } from './paperSize.ts';
+import type { LifterLine, RackSheet } from './RackSheetModel.ts';
+import { SmallLoad } from './SmallLoad.tsx';
+
+/** A quarter of a page for a lifter's own hand: the same words as on the wall, and why. */
+export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: LifterLine }) {
+  const toN = Math.max(...lifter.picture.map((point) => point.totalN));
+  return (
+    <section className="card" aria-label={`Card of ${lifter.name}`}>
+      <header>
+        <h2>{lifter.name}</h2>
+        <p>
+          {sheet.date}
+          {sheet.invented && ', invented club'}
+        </p>
+        <p>
+          {sheet.rack}, lifts as number {lifter.order}. {sheet.group}, {lifter.start}.
+        </p>
+      </header>
+      <div className="card-lead">
+        <div>
+          <p className="card-bar">
+            {lifter.bar}
+            <span>{sheet.unit}</span>
+          </p>
+          <p>
+            {lifter.aSide}
+            {lifter.barByCoach && ' · set by the coach'}
+          </p>
+        </div>
+        <LoadedBar label={`Bar of ${lifter.name}`} perSide={lifter.perSide} widthPx={110} colour={false} />
+      </div>
+      <p className="card-hung">
+        {lifter.hung.length > 0 ? lifter.hung.join('; ') : 'No bands, straight weight.'}
+      </p>
+      <ol className="card-steps">
+        {lifter.steps.map((step, index) => (
+          <li key={index}>
+            <b>
+              {step.bar} {sheet.unit}
+            </b>
+            <span>
+              {step.sets} × {step.reps}
+            </span>
+            <span className="ticks" role="img" aria-label={`${step.sets} boxes to tick`}>
+              {Array.from({ length: step.sets }, (_, set) => (
+                <i key={set} />
+              ))}
+            </span>
+            <span>{step.rest}</span>
+          </li>
+        ))}
+      </ol>
+      <div className="card-load">
+        <SmallLoad
+          label={`Load of ${lifter.name} from bottom to lockout`}
+          points={lifter.picture}
+          toN={toN}
+          widthPx={30 * pxPerMm}
+          heightPx={17 * pxPerMm}
+        />
+        <div>
+          <p>
+            <b>
+              {lifter.lockout.load} {sheet.unit}
+            </b>{' '}
+            at lockout, {lifter.lockout.interval}. {lifter.lockout.share}
+          </p>
+          <p>
+            <b>
+              {lifter.bottom.load} {sheet.unit}
+            </b>{' '}
+            at the bottom, {lifter.bottom.interval}. {lifter.bottom.share}
+          </p>
+        </div>
+      </div>
+      <p>
+        {lifter.percentages} of {lifter.reference}. {lifter.speed}.
+      </p>
+      {lifter.assumed.length > 0 && <p className="card-small">Not measured: {lifter.assumed.join(' ')}</p>}
+      {lifter.cautions.map((caution) => (
+        <p key={caution} className="card-small card-caution">
+          {caution}
+        </p>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,44 @@
+import { Link, useSearchParams } from 'wouter';
+import { Choice } from '#web/parts/Choice.tsx';
+import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { type Paper, paperWords } from './paperSize.ts';
+
+/** The paper a club most likely has in its printer, until somebody picks the other. */
+export function usePaper(): [Paper, (paper: Paper) => void] {
+  const { mass } = useUnits();
+  const [search, setSearch] = useSearchParams();
+  const asked = search.get('paper');
+  const paper = asked === 'a4' || asked === 'letter' ? asked : mass === 'lb' ? 'letter' : 'a4';
+  return [paper, (next) => setSearch({ paper: next }, { replace: true })];
+}
+
+/** Above the paper on screen: what it is, its size and units, and the way to the printer. Never printed. */
+export function PaperBar(props: {
+  title: string;
+  says: string;
+  dayId: string;
+  other: { href: string; word: string };
+  paper: Paper;
+  setPaper: (paper: Paper) => void;
+}) {
+  return (
+    <header className="stack screen-only paper-bar">
+      <p className="small">
+        <Link href={`/${props.dayId}`}>Back to the day</Link>
+      </p>
+      <div className="row ends base">
+        <h1>{props.title}</h1>
+        <Link href={props.other.href}>{props.other.word}</Link>
+      </div>
+      <div className="row">
+        <button type="button" className="strong" onClick={() => window.print()}>
+          Print
+        </button>
+        <Choice label="Paper" options={paperWords} value={props.paper} onChange={props.setPaper} />
+        <UnitSwitch />
+      </div>
+      <p className="quiet">{props.says}</p>
+    </header>
+  );
+}

@@ -1,0 +1,66 @@
+import type { DiscsOnSide } from '#web/charts/LoadedBar.tsx';
+import type { HowKnown } from '#web/parts/Known.tsx';
+
+/** A load at one height as it is written: "181", "174 to 188", "35 % of what can be held there". */
+export interface WrittenLoad {
+  load: string;
+  known: HowKnown;
+  interval: string;
+  share: string;
+}
+
+/** One step of the work: so many sets of so many reps with this bar. */
+export interface WrittenStep {
+  sets: number;
+  reps: number;
+  bar: string;
+  aSide: string;
+  rest: string;
+}
+
+/** A load picture small enough for a row: forces at the bar, in N, from the bottom up. */
+export type SmallLoadPoint = { zM: number; barN: number; bandN: number; chainN: number; totalN: number };
+
+/** All that screen and paper say of one lifter's bar, in the units of the view. */
+export interface LifterLine {
+  lifterId: string;
+  order: number;
+  name: string;
+  start: string;
+  /** The weight of the main step, large. */
+  bar: string;
+  barByCoach: boolean;
+  perSide: readonly DiscsOnSide[];
+  aSide: string;
+  /** Bands and chains with their hookups, one line each; empty: straight weight. */
+  hung: readonly string[];
+  /** What changes on the bar after the lifter before: "hang 64-A". */
+  changes: string;
+  steps: readonly WrittenStep[];
+  bottom: WrittenLoad;
+  lockout: WrittenLoad;
+  /** "50 % bar, 76 % lockout". */
+  percentages: string;
+  reference: string;
+  /** "0.62 m/s, first rep only". */
+  speed: string;
+  picture: readonly SmallLoadPoint[];
+  assumed: readonly string[];
+  cautions: readonly string[];
+}
+
+/** One page: a rack and its lifters in lifting order. */
+export interface RackSheet {
+  club: string;
+  invented: boolean;
+  date: string;
+  group: string;
+  rack: string;
+  unit: 'kg' | 'lb';
+  work: string;
+  lifters: readonly LifterLine[];
+  cautions: readonly string[];
+  madeBy: string;
+  page: number;
+  pages: number;
+}

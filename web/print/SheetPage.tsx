@@ -1,0 +1,29 @@
+import './paper.css';
+import type { Day } from '#contract/records/day.ts';
+import { NothingToPrint } from './NothingToPrint.tsx';
+import { PaperBar, usePaper } from './PaperBar.tsx';
+import { RackSheetPage } from './RackSheetPage.tsx';
+import { useRackSheets } from './useRackSheets.ts';
+
+/** The sheets for the wall, one page a rack, as they will come out of the printer. */
+export function SheetPage({ day }: { day: Day }) {
+  const [paper, setPaper] = usePaper();
+  const sheets = useRackSheets(day);
+  if (sheets === null) return <NothingToPrint dayId={day.id} />;
+  return (
+    <div className="stack loose">
+      <PaperBar
+        title="Rack sheets"
+        says="One page for each rack, to hang where everybody sees it. The large weight is bar, discs and collars together."
+        dayId={day.id}
+        other={{ href: `/${day.id}/cards`, word: "Lifters' cards" }}
+        {...{ paper, setPaper }}
+      />
+      <div className="papers">
+        {sheets.map((sheet) => (
+          <RackSheetPage key={sheet.page} {...{ sheet, paper }} />
+        ))}
+      </div>
+    </div>
+  );
+}
