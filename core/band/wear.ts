@@ -1,5 +1,6 @@
 import type { BandReading } from './BandCurve.ts';
 import { fitBand } from './fitBand.ts';
+import { latestMeasuring } from './latestMeasuring.ts';
 import { tensionDifference } from './tensionDifference.ts';
 
 /** What is known of one band's age and use. Dates are local calendar dates, `2026-11-25`. */
@@ -35,20 +36,41 @@ export function wear(history: BandHistory, limits: WearLimits, today: string): W
 }
 
 function measuringDue(history: BandHistory, limits: WearLimits, today: string): WearFinding[] {
-  const dates = [...new Set(history.readings.map((r) => r.takenOn))].sort();
-  const newest = dates.at(-1);
-  if (newest === undefined) return [{ why: 'neverMeasured' }];
+  const latest = latestMeasuring(history.readings);
+  const before = latestMeasuring(history.readings.filter((r) => !latest.includes(r)));
+  if (latest.length === 0) return [{ why: 'neverMeasured' }];
   const findings: WearFinding[] = [];
-  const days = daysBetween(newest, today);
+  const toDate = lastDate(latest);
+  const days = Math.round((Date.parse(today) - Date.parse(toDate)) / DAY_MS);
   if (days > limits.afterDays) findings.push({ why: 'age', days, allowed: limits.afterDays });
   const cycles = history.cyclesSinceMeasured;
   if (cycles > limits.afterCycles) findings.push({ why: 'cycles', cycles, allowed: limits.afterCycles });
-  const before = dates.at(-2);
-  const share = before === undefined ? null : driftBetween(history, before, newest);
-  if (before !== undefined && share !== null && Math.abs(share) > limits.driftShare) {
-    findings.push({ why: 'drift', share, allowed: limits.driftShare, fromDate: before, toDate: newest });
+  const share = before.length === 0 ? null : drift(history, before, latest);
+  if (share !== null && Math.abs(share) > limits.driftShare) {
+    findings.push({ why: 'drift', share, allowed: limits.driftShare, fromDate: lastDate(before), toDate });
   }
   return findings;
+}
+
+const DAY_MS = 86_400_000;
+
+function lastDate(readings: readonly { takenOn: string }[]): string {
+  return readings
+    .map((r) => r.takenOn)
+    .sort()
+    .at(-1)!;
+}
+
+/** How much more the band pulled at the later measuring, as a share; negative for a band that has softened. */
+function drift(
+  { restLengthM, widthMm }: BandHistory,
+  earlier: readonly BandReading[],
+  later: readonly BandReading[],
+): number | null {
+  const [before, after] = [earlier, later].map(
+    (readings) => fitBand({ restLengthM, widthMm, readings }).loading,
+  );
+  return tensionDifference(after!, before!);
 }
 
 function stretchFinding(history: BandHistory, limits: WearLimits): WearFinding[] {
@@ -56,17 +78,4 @@ function stretchFinding(history: BandHistory, limits: WearLimits): WearFinding[]
   const stretch = longestM / history.restLengthM;
   const allowed = limits.safeStretchRatio;
   return stretch > allowed ? [{ why: 'overstretched', stretch, allowed }] : [];
-}
-
-/** How much more the band pulls at the later date, as a share; negative for a band that has softened. */
-function driftBetween(history: BandHistory, earlier: string, later: string): number | null {
-  const curveOn = (date: string) =>
-    fitBand({ ...history, readings: history.readings.filter((r) => r.takenOn === date) }).loading;
-  return tensionDifference(curveOn(later), curveOn(earlier));
-}
-
-const DAY_MS = 86_400_000;
-
-function daysBetween(from: string, to: string): number {
-  return Math.round((Date.parse(to) - Date.parse(from)) / DAY_MS);
 }
