@@ -40,8 +40,6 @@ export function createApp({ store, webRoot }: AppParts) {
     .route('/', screenRoutes(webRoot));
 }
 
-export type App = ReturnType<typeof createApp>;
-
 /** An archive of decades fits; a body that would fill the memory does not. */
 const maxBodyBytes = 64 * 1024 * 1024;
 

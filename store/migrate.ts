@@ -1,12 +1,12 @@
 import { type Kysely, type Migration, Migrator } from 'kysely';
-import * as club from './migrations/0001-club.ts';
-import * as history from './migrations/0002-history.ts';
+import { up as club } from './migrations/0001-club.ts';
+import { up as history } from './migrations/0002-history.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
 export const migrations: Record<string, Migration> = {
-  '0001-club': club,
-  '0002-history': history,
+  '0001-club': { up: club },
+  '0002-history': { up: history },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ClubRecords, type KindName, kindNames, type RecordOf } from '#contract/records/allKinds.ts';
 import { labelKey } from '#contract/records/labels.ts';
@@ -25,6 +25,10 @@ function clubReferredBy<K extends KindName>(kind: K, records: RecordOf<K>[]): Cl
   return club as ClubRecords;
 }
 
+function headerOf(kind: KindName): string {
+  return writeCsv(kind, []).trimEnd();
+}
+
 describe('a file that was written', () => {
   test.each(kindNames)('of %s is read back exactly', (kind) => {
     const records = fc.uniqueArray(arbitraryRecord(kind), {
@@ -44,11 +48,10 @@ describe('a file that was written', () => {
   });
 
   test('names the unit of every quantity in its header', () => {
-    const header = (kind: KindName) => writeCsv(kind, []).trimEnd();
-    expect(header('bandReading')).toBe('id,band_pair_id,side,taken_on,length_m,force_N,direction');
-    expect(header('bar')).toBe('id,label,mass_kg,weighed,note');
-    expect(header('scaleReading')).toBe('id,hookup_id,band_pair_id,taken_on,bar_height_m,pair_force_N');
-    expect(header('club')).toContain('latitude_deg,height_above_sea_m');
+    expect(headerOf('bandReading')).toBe('id,band_pair_id,side,taken_on,length_m,force_N,direction');
+    expect(headerOf('bar')).toBe('id,label,mass_kg,weighed,note');
+    expect(headerOf('scaleReading')).toBe('id,hookup_id,band_pair_id,taken_on,bar_height_m,pair_force_N');
+    expect(headerOf('club')).toContain('latitude_deg,height_above_sea_m');
   });
 
   // OWASP, "CSV Injection": cells that begin with = + - @ tab or carriage return may be run as formulas.

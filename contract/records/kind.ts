@@ -1,10 +1,5 @@
 import { z } from 'zod';
 
-/** The fields that every kept record has beside its own. */
-export interface RecordBase {
-  id: string;
-}
-
 /**
  * One kind of record the club keeps: its name in paths and files, its word on screen, its shape.
  * Shapes are flat where a spreadsheet should hold them; nested lists travel as JSON in one CSV cell.
@@ -13,7 +8,7 @@ export interface RecordKind<Name extends string = string, Shape extends z.ZodRaw
   name: Name;
   /** The word a coach uses for one of them: "band pair". */
   word: string;
-  /** How one record is named in a sentence, built from its own fields. */
+  /** All fields, id first; anything else is refused. */
   shape: z.ZodObject<Shape, z.core.$strict>;
 }
 

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { writeArchive } from '#contract/archive/writeArchive.ts';
 import { arbitraryRecord } from '#contract/tests/arbitraryRecord.ts';
@@ -68,7 +68,7 @@ describe.each(databases)('an archive on $name', ({ open }) => {
     expect(seq).toBe(await store.latestSeq());
   });
 
-  const good = () => JSON.parse(writeArchive({ records: smallClub(), prescriptions: [] }));
+  const good = JSON.parse(writeArchive({ records: smallClub(), prescriptions: [] }));
   const prescription = {
     id: 'p',
     dayId: 'day-9',
@@ -80,23 +80,23 @@ describe.each(databases)('an archive on $name', ({ open }) => {
     ['no JSON', () => '{', ''],
     ['another document', () => JSON.stringify({ records: {} }), 'format'],
     ['nothing but null', () => 'null', 'format'],
-    ['a later version', () => JSON.stringify({ ...good(), version: 2 }), 'version'],
-    ['an unknown field', () => JSON.stringify({ ...good(), extra: 1 }), 'extra'],
+    ['a later version', () => JSON.stringify({ ...good, version: 2 }), 'version'],
+    ['an unknown field', () => JSON.stringify({ ...good, extra: 1 }), 'extra'],
     [
       'a wrong value',
       () =>
         JSON.stringify({
-          ...good(),
+          ...good,
           records: { ...smallClub(), bar: [{ ...smallClub().bar[0], massKg: 0 }] },
         }),
       'records.bar[0].massKg',
     ],
     [
       'a missing owner',
-      () => JSON.stringify({ ...good(), records: { ...smallClub(), lifter: [] } }),
+      () => JSON.stringify({ ...good, records: { ...smallClub(), lifter: [] } }),
       'lifterId',
     ],
-    ['a prescription of no day', () => JSON.stringify({ ...good(), prescriptions: [prescription] }), 'dayId'],
+    ['a prescription of no day', () => JSON.stringify({ ...good, prescriptions: [prescription] }), 'dayId'],
   ])('is refused whole for %s', async (_why, text, field) => {
     await store.importRecords(smallClub());
     const before = await exportArchive(store);
