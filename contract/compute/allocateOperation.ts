@@ -48,7 +48,7 @@ export const allocateOperation = operation({
       .describe('What fixed choices hang at more racks at once than there is of it'),
   }),
   async run(input) {
-    const racks = input.racks.map((rack) => toRackGear(rack.gear));
+    const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`));
     const lifters = input.lifters.map((lifter, index) => {
       const at = input.racks.findIndex(({ rackId }) => rackId === lifter.rackId);
       const rack = racks[at];

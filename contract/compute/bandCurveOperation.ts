@@ -27,7 +27,7 @@ export const bandCurveOperation = operation({
     ),
   }),
   run(input) {
-    const curve = toBandCurves(input)[input.direction];
+    const curve = toBandCurves(input, 'readings')[input.direction];
     return {
       model: curve.model,
       parameters: Object.fromEntries(

@@ -3,6 +3,7 @@ import type { BandCurves } from '#core/band/BandCurve.ts';
 import { fitBand } from '#core/band/fitBand.ts';
 import type { RiggedBand } from '#core/rig/Rig.ts';
 import { count, fields, finite, notNegative, positive } from './fields.ts';
+import { InputError } from './InputError.ts';
 
 export const direction = z.enum(['loading', 'unloading']);
 
@@ -56,9 +57,9 @@ export function checkLoop({ restLength_m, readings, width_mm }: Loop, context: z
   context.addIssue({ code: 'custom', path: ['width_mm'], message });
 }
 
-/** Fits both branches of the loop. */
-export function toBandCurves({ restLength_m, readings, width_mm }: Loop): BandCurves {
-  return fitBand({
+/** Fits both branches of the loop that stands at `field` of the document. */
+export function toBandCurves({ restLength_m, readings, width_mm }: Loop, field: string): BandCurves {
+  const band = {
     restLengthM: restLength_m,
     ...(width_mm === undefined ? {} : { widthMm: width_mm }),
     readings: readings.map(({ length_m, force_N, direction }) => ({
@@ -66,13 +67,19 @@ export function toBandCurves({ restLength_m, readings, width_mm }: Loop): BandCu
       forceN: force_N,
       direction,
     })),
-  });
+  };
+  try {
+    return fitBand(band);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    throw new InputError({ field, message: `${field} cannot be fitted: ${error.message}` });
+  }
 }
 
-export function toRiggedBand(document: z.output<typeof band>): RiggedBand {
+export function toRiggedBand(document: z.output<typeof band>, field: string): RiggedBand {
   const { hookup, spent_m = 0, anchor, count } = document;
   return {
-    curves: toBandCurves(document),
+    curves: toBandCurves(document, `${field}.readings`),
     hookup: hookup === 'choked' ? { way: hookup, spentM: spent_m } : { way: hookup },
     anchor: { xM: anchor.x_m, yM: anchor.y_m, zM: anchor.z_m },
     count,

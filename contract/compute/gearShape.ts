@@ -52,17 +52,18 @@ export const fixed = fields({
   chains: setFields.chains.optional(),
 });
 
-export function toRackGear(document: z.output<typeof gear>): RackGear {
+/** The gear that stands at `field` of the document. */
+export function toRackGear(document: z.output<typeof gear>, field: string): RackGear {
   return {
     barKg: document.bar_kg,
     collarsKg: document.collars_kg,
     discs: document.discs.map(({ mass_kg, pairs }) => ({ massKg: mass_kg, pairs })),
-    hookups: document.hookups.map(({ bandPairId, hookupId, anchorId, ratedLoad_N, bands, measured }) => ({
+    hookups: document.hookups.map(({ bandPairId, hookupId, anchorId, ratedLoad_N, bands, measured }, h) => ({
       pairId: bandPairId,
       hookupId,
       anchorId,
       ratedLoadN: ratedLoad_N,
-      rigged: bands.map(toRiggedBand),
+      rigged: bands.map((band, b) => toRiggedBand(band, `${field}.hookups[${h}].bands[${b}]`)),
       measured: measured && toHungBand(measured),
     })),
     chains: document.chains.map(({ chainPairId, pairs, ...chain }) => ({

@@ -30,11 +30,12 @@ export const load = fields(loadFields).superRefine(checkTravel);
 /** The same where the bar is what is looked for: a `bar_kg` that is given is ignored. */
 export const loadWithoutBar = fields({ ...loadFields, bar_kg: finite.optional() }).superRefine(checkTravel);
 
+/** The load that stands in the field `load` of the document. */
 export function toLoad(document: z.output<typeof load>): Load {
   return {
     ...toTravel(document),
     barKg: document.bar_kg,
-    bands: document.bands.map(toRiggedBand),
+    bands: document.bands.map((band, i) => toRiggedBand(band, `load.bands[${i}]`)),
     hungBands: document.hungBands.map(toHungBand),
     chains: document.chains.map(toChain),
   };

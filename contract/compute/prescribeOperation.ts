@@ -33,7 +33,7 @@ export const prescribeOperation = operation({
   }),
   run(input) {
     const task = toTask(input);
-    const rack = toRackGear(input.gear);
+    const rack = toRackGear(input.gear, 'gear');
     const { best, runnersUp, setsCompared } = prescribe(task, rack, {
       fixed: toFixed(input.fixed, rack, 'fixed'),
     });

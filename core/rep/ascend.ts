@@ -14,6 +14,8 @@ export const COARSE = 1e-4;
 const FIRST_STEP_S = 1e-3;
 /** No lifter strains longer: the decline has long taken the force away. */
 const LONGEST_S = 120;
+/** A rep takes some dozens of steps; one that needs this many is no lift (a bar of a gram under a tonne of push). */
+const MOST_STEPS = 100_000;
 /** Stands for 'just not zero' in an acceleration. */
 const TINY = 1e-300;
 
@@ -101,6 +103,8 @@ export function ascend(compiled: CompiledLoad, capability: Capability, tolerance
     if (!landed) h = size * Math.min(5, Math.max(0.2, 0.9 * (error > 0 ? error ** -0.2 : 5)));
     now = out;
     states.push(now);
+    if (states.length > MOST_STEPS)
+      throw new RangeError('the bar is too light for these forces to be followed');
     out = { t: 0, z: 0, v: 0, a: 0 };
     if (ended !== null) return { states, made: ended === 'made', turns };
   }
