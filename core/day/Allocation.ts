@@ -1,0 +1,44 @@
+import type { RackGear } from './Gear.ts';
+import type { PrescribedSetup } from './prescribe.ts';
+import type { SetupRanking } from './SetupRanking.ts';
+
+/** A lifter in the allocation; the list of lifters is in lifting order. */
+export interface AllocationLifter {
+  /** Index into `AllocationInput.racks`. */
+  rack: number;
+  ranking: SetupRanking;
+  /** How much this lifter's misfit counts; 1 for all alike. */
+  weight: number;
+  /** The coach chose the set: it stays, whatever the others take. */
+  setFixed: boolean;
+}
+
+export interface AllocationInput {
+  /** Pairs and chains are told apart by their ids, across racks. */
+  racks: readonly RackGear[];
+  lifters: readonly AllocationLifter[];
+  bandChangeMinutes: number;
+  /** 0: each their own. 1: one band set for the whole rack. */
+  oneSetPull: number;
+  timeLimitS: number;
+}
+
+export interface Allocation {
+  /** One a lifter, in the order of the input. */
+  chosen: PrescribedSetup[];
+  /** Weighted sum of the misfits. */
+  misfit: number;
+  racks: { changes: number; handlingMinutes: number }[];
+  /** `misfit + weight * handling minutes + 0.0001 a hung pair`: what was made least. */
+  total: number;
+  proof: {
+    status: 'optimal' | 'timeLimit';
+    /** No allocation of any sets, listed for the solver or not, costs less. */
+    bound: number;
+    gap: number;
+    /** Sets that the solver chose from, for each lifter. */
+    listed: number[];
+  };
+  /** What the coach's own choices hang at more racks at once than there is of it. */
+  clashes: { id: string; sort: 'bandPair' | 'chainPair' }[];
+}
