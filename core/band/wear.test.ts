@@ -29,6 +29,7 @@ describe('wear', () => {
 
   it('tells a band that nobody measured', () => {
     expect(found({})).toEqual([{ why: 'neverMeasured' }]);
+    expect(found({ readings: taken('2026-11-01', 200, [1.5]) })).toEqual([{ why: 'neverMeasured' }]);
   });
 
   it('counts whole days across a change of clocks and a leap day', () => {

@@ -1,4 +1,4 @@
-import type { BandReading } from './BandCurve.ts';
+import type { BandCurve, BandReading } from './BandCurve.ts';
 import { fitBand } from './fitBand.ts';
 import { latestMeasuring } from './latestMeasuring.ts';
 import { tensionDifference } from './tensionDifference.ts';
@@ -22,7 +22,7 @@ export interface WearLimits {
   safeStretchRatio: number;
 }
 
-/** Why a band wants a look, each with what is allowed. */
+/** Why a band wants a look, each with what is allowed. Drift: how much more it pulls now, negative when softer. */
 export type WearFinding =
   | { why: 'neverMeasured' }
   | { why: 'age'; days: number; allowed: number }
@@ -38,14 +38,14 @@ export function wear(history: BandHistory, limits: WearLimits, today: string): W
 function measuringDue(history: BandHistory, limits: WearLimits, today: string): WearFinding[] {
   const latest = latestMeasuring(history.readings);
   const before = latestMeasuring(history.readings.filter((r) => !latest.includes(r)));
-  if (latest.length === 0) return [{ why: 'neverMeasured' }];
+  if (curveOf(history, latest).known === 'notMeasured') return [{ why: 'neverMeasured' }];
   const findings: WearFinding[] = [];
   const toDate = lastDate(latest);
   const days = Math.round((Date.parse(today) - Date.parse(toDate)) / DAY_MS);
   if (days > limits.afterDays) findings.push({ why: 'age', days, allowed: limits.afterDays });
   const cycles = history.cyclesSinceMeasured;
   if (cycles > limits.afterCycles) findings.push({ why: 'cycles', cycles, allowed: limits.afterCycles });
-  const share = before.length === 0 ? null : drift(history, before, latest);
+  const share = tensionDifference(curveOf(history, latest), curveOf(history, before));
   if (share !== null && Math.abs(share) > limits.driftShare) {
     findings.push({ why: 'drift', share, allowed: limits.driftShare, fromDate: lastDate(before), toDate });
   }
@@ -61,16 +61,8 @@ function lastDate(readings: readonly { takenOn: string }[]): string {
     .at(-1)!;
 }
 
-/** How much more the band pulled at the later measuring, as a share; negative for a band that has softened. */
-function drift(
-  { restLengthM, widthMm }: BandHistory,
-  earlier: readonly BandReading[],
-  later: readonly BandReading[],
-): number | null {
-  const [before, after] = [earlier, later].map(
-    (readings) => fitBand({ restLengthM, widthMm, readings }).loading,
-  );
-  return tensionDifference(after!, before!);
+function curveOf({ restLengthM, widthMm }: BandHistory, readings: readonly BandReading[]): BandCurve {
+  return fitBand({ restLengthM, widthMm, readings }).loading;
 }
 
 function stretchFinding(history: BandHistory, limits: WearLimits): WearFinding[] {

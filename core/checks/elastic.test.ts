@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type BandForm } from '#core/band/BandForm.ts';
+import type { BandForm } from '#core/band/BandForm.ts';
 import { bandForm } from '#core/band/bandForms.ts';
 import { bandPrior } from '#core/band/bandPrior.ts';
 import { bandTension, bandTensionInterval } from '#core/band/bandTension.ts';
