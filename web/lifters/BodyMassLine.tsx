@@ -4,8 +4,8 @@ import type { BodyMass } from '#contract/records/lifters.ts';
 import { fromSi } from '#core/units/units.ts';
 import { letters, paint } from '#web/charts/paint.ts';
 import { dateText } from '#web/parts/localToday.ts';
-import { written } from '#web/parts/NumberField.tsx';
 import type { MassUnit } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
 
 const heightPx = 136;
 const room = { left: 44, right: 64, top: 12, bottom: 28 };

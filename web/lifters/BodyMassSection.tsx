@@ -3,10 +3,11 @@ import type { BodyMass } from '#contract/records/lifters.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
-import { NumberField, written } from '#web/parts/NumberField.tsx';
+import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
 import { BodyMassLine } from './BodyMassLine.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 

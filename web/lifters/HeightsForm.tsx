@@ -36,7 +36,6 @@ export function HeightsForm(props: {
   return (
     <RecordForm
       title={kept ? 'Change measured heights' : 'Measure heights'}
-      wrong={crossed ? 'Lockout must be higher than bottom.' : null}
       onSave={save}
       onLeave={props.onLeave}
       onRemove={

@@ -6,9 +6,9 @@ import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { equipmentWord } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
-import { written } from '#web/parts/NumberField.tsx';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
 import { isMinor } from './age.ts';
 import { type LifterRecords, lifterRecords, straightBest } from './lifterRecords.ts';
 

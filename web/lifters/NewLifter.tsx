@@ -7,19 +7,22 @@ export function NewLifter() {
   const lifters = useRecords('lifter');
   const [, navigate] = useLocation();
   return (
-    <LifterForm
-      title="Add a lifter"
-      initial={{
-        name: '',
-        bornOn: null,
-        category: 'women',
-        statureM: null,
-        equipment: 'raw',
-        leftOn: null,
-        note: '',
-      }}
-      onSave={async (draft) => navigate(`/${(await lifters.create(draft)).id}`)}
-      onLeave={() => navigate('/')}
-    />
+    <div className="stack loose">
+      <h1>Add a lifter</h1>
+      <LifterForm
+        title="Who it is"
+        initial={{
+          name: '',
+          bornOn: null,
+          category: 'women',
+          statureM: null,
+          equipment: 'raw',
+          leftOn: null,
+          note: '',
+        }}
+        onSave={async (draft) => navigate(`/${(await lifters.create(draft)).id}`)}
+        onLeave={() => navigate('/')}
+      />
+    </div>
   );
 }

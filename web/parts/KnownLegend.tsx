@@ -4,10 +4,10 @@ import { Known } from './Known.tsx';
 export function KnownLegend() {
   return (
     <p className="legend small quiet">
-      <Known value="102" unit="cm" known="measured" /> measured;{' '}
-      <Known value="102" unit="cm" known="estimated" interval="98 to 106" /> estimated, with the range that
-      holds it 95 times in 100; <Known value="102" unit="cm" known="assumed" /> assumed: tap it to read what
-      was assumed and how to measure it.
+      <Known value="102" unit="cm" known="measured" /> was measured.{' '}
+      <Known value="102" unit="cm" known="estimated" interval="98 to 106" /> is estimated; 95 times in 100 the
+      true height lies in the range. <Known value="102" unit="cm" known="assumed" /> rests on an assumption.
+      Tap a number to read where it is from and how to measure it.
     </p>
   );
 }

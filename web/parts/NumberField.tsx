@@ -1,9 +1,10 @@
 import { type ReactNode, useId, useState } from 'react';
-import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { parseQuantity } from '#core/units/parseQuantity.ts';
 import type { Unit } from '#core/units/units.ts';
 import { Field } from './Field.tsx';
 import { useWrong } from './useWrong.ts';
+import { unitWord, written } from './written.ts';
+import { wrongQuantity } from './wrongQuantity.ts';
 
 /**
  * A quantity as people type it: a bare number is in the unit shown, any other unit may be typed with it ("225 lb",
@@ -26,14 +27,14 @@ export function NumberField(props: {
   const [typing, setTyping] = useState<string | null>(null);
   const [left, setLeft] = useState(false);
   const text = typing ?? (valueSi === null ? '' : written(valueSi, unit));
-  const wrong = wrongWith(text, props);
+  const wrong = wrongQuantity(text, props);
   const error = (left ? wrong : null) ?? props.error;
-  const input = useWrong(wrong);
+  const input = useWrong(wrong ?? props.error ?? null);
 
   const type = (next: string) => {
     setTyping(next);
     setLeft(false);
-    onChange(wrongWith(next, props) === null ? siOf(next, unit) : null);
+    onChange(wrongQuantity(next, props) === null ? siOf(next, unit) : null);
   };
   return (
     <Field id={id} label={props.label} hint={props.hint} error={error}>
@@ -50,8 +51,11 @@ export function NumberField(props: {
           onChange={(event) => type(event.target.value)}
           onInvalid={() => setLeft(true)}
           onFocus={(event) => event.target.select()}
-          onBlur={() => {
-            setLeft(typing !== null);
+          onBlur={(event) => {
+            // On the way to Save nothing may move under the finger; saving asks every field anyway.
+            const saving =
+              event.relatedTarget instanceof HTMLButtonElement && event.relatedTarget.type === 'submit';
+            setLeft(typing !== null && !saving);
             if (wrong === null) setTyping(null);
           }}
         />
@@ -63,43 +67,7 @@ export function NumberField(props: {
   );
 }
 
-/** The unit as written on screen: a scale that reads force shows kg or lb. */
-export function unitWord(unit: Unit): string {
-  return unit === 'kgf' ? 'kg' : unit === 'lbf' ? 'lb' : unit;
-}
-
-/** The number alone, without its unit; with fixed decimals where numbers stand in a column. */
-export function written(valueSi: number, unit: Unit, decimals?: number): string {
-  return formatQuantity(valueSi, unit, decimals).split(' ')[0] ?? '';
-}
-
 function siOf(text: string, unit: Unit): number | null {
   const parsed = parseQuantity(text, unit);
   return parsed.ok ? parsed.valueSi : null;
-}
-
-interface Allowed {
-  label: string;
-  unit: Unit;
-  minSi?: number | undefined;
-  maxSi?: number | undefined;
-  required?: boolean | undefined;
-}
-
-function wrongWith(text: string, allowed: Allowed): string | null {
-  const { label, unit, minSi, maxSi } = allowed;
-  if (text.trim() === '') return allowed.required ? `${label} is needed.` : null;
-  const parsed = parseQuantity(text, unit);
-  if (!parsed.ok) return parsed.message;
-  const low = minSi !== undefined && parsed.valueSi < minSi - 1e-9;
-  const high = maxSi !== undefined && parsed.valueSi > maxSi + 1e-9;
-  if (!low && !high) return null;
-  const say = (si: number) => `${written(si, unit)} ${unitWord(unit)}`;
-  const range =
-    minSi !== undefined && maxSi !== undefined
-      ? `${say(minSi)} to ${say(maxSi)}`
-      : minSi !== undefined
-        ? `${say(minSi)} or more`
-        : `${say(maxSi ?? 0)} or less`;
-  return `${label} is ${say(parsed.valueSi)}; allowed is ${range}.`;
 }

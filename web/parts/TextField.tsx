@@ -17,7 +17,7 @@ export function TextField(props: {
   const [left, setLeft] = useState(false);
   const wrong = wrongWith(props);
   const error = (left ? wrong : null) ?? props.error;
-  const input = useWrong(wrong);
+  const input = useWrong(wrong ?? props.error ?? null);
   return (
     <Field id={id} label={props.label} hint={props.hint} error={error}>
       <input

@@ -1,0 +1,31 @@
+import { parseQuantity } from '#core/units/parseQuantity.ts';
+import type { Unit } from '#core/units/units.ts';
+import { unitWord, written } from './written.ts';
+
+/** What a field takes; limits in SI. */
+interface Allowed {
+  label: string;
+  unit: Unit;
+  minSi?: number | undefined;
+  maxSi?: number | undefined;
+  required?: boolean | undefined;
+}
+
+/** What is wrong with a typed quantity, as one sentence in the unit of the field; null where nothing is. */
+export function wrongQuantity(text: string, allowed: Allowed): string | null {
+  const { label, unit, minSi, maxSi } = allowed;
+  if (text.trim() === '') return allowed.required ? `${label} is needed.` : null;
+  const parsed = parseQuantity(text, unit);
+  if (!parsed.ok) return parsed.message;
+  const low = minSi !== undefined && parsed.valueSi < minSi - 1e-9;
+  const high = maxSi !== undefined && parsed.valueSi > maxSi + 1e-9;
+  if (!low && !high) return null;
+  const say = (si: number) => `${written(si, unit)} ${unitWord(unit)}`;
+  const range =
+    minSi !== undefined && maxSi !== undefined
+      ? `${say(minSi)} to ${say(maxSi)}`
+      : minSi !== undefined
+        ? `${say(minSi)} or more`
+        : `${say(maxSi ?? 0)} or less`;
+  return `${label} is ${say(parsed.valueSi)}; allowed is ${range}.`;
+}
