@@ -1,5 +1,4 @@
 import * as fc from 'fast-check';
-import { Solver } from 'odex';
 import { describe, expect, it } from 'vitest';
 import { fitBand } from '../band/fitBand.ts';
 import { compileLoad } from '../load/compileLoad.ts';
@@ -9,7 +8,6 @@ import { ascend, FINE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
 import { fitStrength } from './fitStrength.ts';
 import { maxBar } from './maxBar.ts';
-import { pushForceFunction } from './pushForce.ts';
 import { simulateRep } from './simulateRep.ts';
 
 const curves = fitBand({
@@ -89,24 +87,6 @@ const caseArb: fc.Arbitrary<Case> = fc.tuple(lifterArb, loadArb).map(([lifter, p
 }));
 
 describe('one rep', () => {
-  it('agrees with a general-purpose integrator (odex, extrapolation method) on duration', () => {
-    const load = { ...plain, bands: [band(2)], barKg: 150 };
-    const compiled = compileLoad(load);
-    const massKg = load.barKg + squatter.movedBodyKg;
-    const pushN = pushForceFunction(squatter);
-    const solver = new Solver(2);
-    solver.absoluteTolerance = 1e-11;
-    solver.relativeTolerance = 1e-11;
-    const motion = (t: number, [z, v]: number[]) => [
-      v!,
-      (pushN(t, z!, v!) - compiled.bandN(z!)) / massKg - load.gravityMps2,
-    ];
-    const rep = simulateRep(load, squatter);
-    const end = solver.solve(motion, 0, [load.bottomM, 0], rep.durationS).y;
-    expect(rep.made).toBe(true);
-    expect(end[0]).toBeCloseTo(load.lockoutM, 6);
-  });
-
   it('has its duration right to 1e-4 and its end to 1e-6, against steps of an error 10 000 times smaller', () => {
     // Where the bar all but stands still, its time hangs on the last digit of the forces: only its height is held to.
     fc.assert(
