@@ -1,6 +1,7 @@
 import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { compress } from 'hono/compress';
+import { createMiddleware } from 'hono/factory';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
@@ -28,6 +29,7 @@ export function createApp({ store, webRoot }: AppParts) {
     .use(headers)
     .use(sameOrigin)
     .use('/api/*', bodyLimit({ maxSize: maxBodyBytes, onError: tooLarge }))
+    .use('/api/*', noStore)
     .use(compress())
     .route('/api', clubRoutes(store))
     .route('/api', recordRoutes(store))
@@ -39,6 +41,12 @@ export function createApp({ store, webRoot }: AppParts) {
     .all('/api/*', (c) => c.notFound())
     .route('/', screenRoutes(webRoot));
 }
+
+/** What the club keeps stays out of the browser's cache on disk. */
+const noStore = createMiddleware(async (c, next) => {
+  await next();
+  c.header('Cache-Control', 'no-store');
+});
 
 /** An archive of decades fits; a body that would fill the memory does not. */
 const maxBodyBytes = 64 * 1024 * 1024;

@@ -2,6 +2,7 @@ import { once } from 'node:events';
 import { get, type IncomingMessage } from 'node:http';
 import { createServer } from 'node:net';
 import { expect, onTestFinished, test } from 'vitest';
+import { openClubStore } from '#store/openClubStore.ts';
 import { serve } from './serve.ts';
 import { testApp } from './tests/testApp.ts';
 
@@ -51,6 +52,15 @@ test('a listener hears each change, and after a broken line what it has missed',
   await store.create('bar', { label: 'c', massKg: 20 });
   const resumed = await openEvents(url, { 'last-event-id': '1' });
   expect(await resumed.changes(2)).toEqual([2, 3]);
+});
+
+test('a listener hears what another program writes to the same file', async () => {
+  const { url, store } = await served();
+  const events = await openEvents(url);
+  const other = await openClubStore(store.path);
+  await other.create('bar', { label: 'a', massKg: 20 });
+  await other.close();
+  expect(await events.changes(1)).toEqual([1]);
 });
 
 test('closing ends open lines of news', async () => {

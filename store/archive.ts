@@ -21,7 +21,7 @@ export async function restoreArchive(
   if ('problem' in read) throw new Refusal('invalid', read.problem.field, read.problem.message);
   const moment = new Date().toISOString().replaceAll(/[:.]/g, '-');
   const keptAs = `${store.path}.before-restore-${moment}.json`;
-  await writeFile(keptAs, await exportArchive(store), { flag: 'wx' });
+  await writeFile(keptAs, await exportArchive(store), { flag: 'wx', mode: 0o600 });
   const { seq } = await store.importRecords(read.content.records, read.content.prescriptions);
   return { seq, keptAs };
 }

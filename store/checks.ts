@@ -82,12 +82,16 @@ export async function checkUnused(db: Kysely<Tables>, clubId: string, entries: C
         const gone = removed.find(({ kind, before }) => kind === reference.to && before.id === id);
         if (!gone) continue;
         const names = [recordName(gone.kind, gone.before), recordName(user, record)];
-        throw new Refusal(
-          'conflict',
-          '',
-          `The ${names[0]} cannot be removed: the ${names[1]} still uses it.`,
-        );
+        const instead = insteadOf[gone.kind] ?? '';
+        const sentence = `The ${names[0]} cannot be removed: the ${names[1]} still uses it${instead}.`;
+        throw new Refusal('conflict', '', sentence);
       }
     }
   }
 }
+
+/** What a coach can do with a record that has a past and therefore stays. */
+const insteadOf: Partial<Record<KindName, string>> = {
+  lifter: '; enter the day of leaving instead',
+  bandPair: '; enter the day of its retirement instead',
+};

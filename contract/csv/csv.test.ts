@@ -93,6 +93,12 @@ describe('a file that is read', () => {
     });
   });
 
+  test.each([';', '\t'])('may have %j between its cells, and line ends of either sort', (between) => {
+    const text = [`label`, `mass_kg`].join(between) + `\r\n` + ['A, thick', '25'].join(between) + '\r\n';
+    const { records } = readCsv('bar', text, club, newId);
+    expect(records).toMatchObject([{ label: 'A, thick', massKg: 25 }]);
+  });
+
   test('takes the label of a band pair for its id, whatever its capitals', () => {
     const text = 'band_pair_id,side,taken_on,length_m,force_N\nwide 2,a,2026-11-25,1.5,210\n';
     const { records, problems } = readCsv('bandReading', text, club, newId);

@@ -7,10 +7,16 @@ export interface TableLine {
   cells: string[];
 }
 
-/** Splits CSV text into cells. Lines without any content are passed over. */
+/**
+ * Splits CSV text into cells. Lines without any content are passed over. The header says what stands between the cells:
+ * comma, or semicolon or tab as some spreadsheets write it.
+ */
 export function parseTable(text: string): { lines: TableLine[] } | { problem: CsvProblem } {
   try {
-    const rows = parse(text, { bom: true, info: true, relax_column_count: true }) as unknown as ParsedRow[];
+    const header = text.split('\n', 1)[0] ?? '';
+    const delimiter = [',', ';', '\t'].find((between) => header.includes(between)) ?? ',';
+    const options = { bom: true, info: true, relax_column_count: true, delimiter } as const;
+    const rows = parse(text, options) as unknown as ParsedRow[];
     let last = 0;
     const lines = rows.map(({ info, record }) => {
       const line = last + 1;

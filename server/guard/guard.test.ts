@@ -46,6 +46,7 @@ test('no answer lets another origin in or a foreign script run', async () => {
   const { app } = await testApp();
   const { headers } = await app.request('/api/club');
   expect(headers.get('access-control-allow-origin')).toBeNull();
+  expect(headers.get('cache-control')).toBe('no-store');
   expect(headers.get('x-content-type-options')).toBe('nosniff');
   const policy = headers.get('content-security-policy') ?? '';
   expect(policy).toContain("default-src 'none'");

@@ -18,6 +18,8 @@ async function tellChanges(store: ClubStore, stream: SSEStreamingApi, known: num
   let told = known;
   let wake: (() => void) | undefined;
   const stopListening = store.onChange(() => wake?.());
+  // A command in the terminal may write to the same file; only a look at the log tells.
+  const looking = setInterval(() => wake?.(), lookEveryMs);
   stream.onAbort(() => wake?.());
   try {
     // With this the browser knows from where to resume, even if the line breaks before the first change.
@@ -34,6 +36,9 @@ async function tellChanges(store: ClubStore, stream: SSEStreamingApi, known: num
       if (!stream.aborted) await nextChange;
     }
   } finally {
+    clearInterval(looking);
     stopListening();
   }
 }
+
+const lookEveryMs = 2000;

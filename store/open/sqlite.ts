@@ -1,3 +1,5 @@
+import { closeSync, mkdirSync, openSync } from 'node:fs';
+import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import {
   CompiledQuery,
@@ -14,6 +16,9 @@ import type { Tables } from '../schema.ts';
 
 /** Opens an SQLite file so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. */
 export function openSqlite(path: string): Kysely<Tables> {
+  mkdirSync(dirname(path), { recursive: true });
+  // Bodies and birth dates of people, minors among them: a new file is for its owner's eyes only.
+  closeSync(openSync(path, 'a', 0o600));
   const database = new Database(path);
   database.pragma('journal_mode = WAL');
   database.pragma('synchronous = FULL');

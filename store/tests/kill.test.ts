@@ -29,11 +29,14 @@ test('a process killed while it writes loses no acknowledged record', async () =
   const path = join(mkdtempSync(join(tmpdir(), 'club-')), 'club.sqlite');
   const acknowledged: string[] = [];
   for (const count of [1, 37, 300]) acknowledged.push(...(await writtenBeforeKill(path, count)));
+  // Two at once, as a server and a command in the terminal.
+  const twoAtOnce = await Promise.all([writtenBeforeKill(path, 40), writtenBeforeKill(path, 60)]);
+  acknowledged.push(...twoAtOnce.flat());
   const store = await openClubStore(path);
   const kept = new Set((await store.list('bar')).map(({ id }) => id));
   expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
   // At most the one record of each life that was on its way when it ended was kept without being acknowledged.
-  expect(kept.size - acknowledged.length).toBeLessThanOrEqual(3);
+  expect(kept.size - acknowledged.length).toBeLessThanOrEqual(5);
   expect(await store.latestSeq()).toBe(kept.size);
   await store.close();
   const file = new Database(path, { readonly: true });

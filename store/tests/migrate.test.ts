@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
@@ -83,6 +83,8 @@ describe('the file', () => {
           .sort(),
       ).toEqual([...fields, 'clubId', 'removedSeq'].sort());
     }
+    // Who else uses this machine does not read it.
+    expect(statSync(path).mode & 0o077).toBe(0);
     expect(file.pragma('journal_mode', { simple: true })).toBe('wal');
     file.close();
   });

@@ -167,6 +167,14 @@ describe.each(databases)('on $name', ({ open }) => {
     await expect(store.create('club', { name: 'Another' })).rejects.toMatchObject({ reason: 'conflict' });
   });
 
+  test('writes that come at once stand one after another, none lost', async () => {
+    const labels = Array.from({ length: 20 }, (_, i) => `Bar ${i}`);
+    const writes = labels.map((label) => store.create('bar', { label, massKg: 20 }));
+    const seqs = (await Promise.all(writes)).map(({ seq }) => seq);
+    expect(seqs.sort((a, b) => a - b)).toEqual(Array.from({ length: 20 }, (_, i) => i + 1));
+    expect((await store.list('bar')).map(({ label }) => label)).toEqual(labels);
+  });
+
   test('a reader who knows a number gets every change after it, in order and once', async () => {
     const heard: number[] = [];
     const stop = store.onChange((seq) => heard.push(seq));

@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import { shapeProblem } from './shapeProblem.ts';
+
+const shape = z.strictObject({
+  massKg: z.number().positive().max(1000),
+  pairs: z.number().int().min(1).default(1),
+  way: z.enum(['single', 'doubled', 'choked']).default('single'),
+  takenOn: z.iso.date().default('2026-11-25'),
+  lifts: z
+    .array(z.strictObject({ label: z.string().min(1).max(3) }))
+    .min(1)
+    .default([{ label: 'a' }]),
+  aim: z
+    .discriminatedUnion('by', [
+      z.strictObject({ by: z.literal('speed'), fromMps: z.number() }),
+      z.strictObject({ by: z.literal('percent'), share: z.number() }),
+    ])
+    .default({ by: 'percent', share: 0.6 }),
+});
+
+function problemOf(document: unknown) {
+  const read = shape.safeParse(document);
+  if (read.success) throw new Error('The shape let it through.');
+  return shapeProblem(read.error, document);
+}
+
+describe('the sentence about a refused document', () => {
+  test.each([
+    [{ massKg: -3 }, 'massKg', ['massKg', '-3', 'more than 0']],
+    [{ massKg: 2000 }, 'massKg', ['2000', 'at most 1000']],
+    [{ massKg: '20' }, 'massKg', ['"20"', 'a number']],
+    [{ massKg: null }, 'massKg', ['null', 'a number']],
+    [{}, 'massKg', ['massKg', 'missing']],
+    [{ massKg: 20, pairs: 1.5 }, 'pairs', ['1.5', 'a whole number']],
+    [{ massKg: 20, way: 'knotted' }, 'way', ['"knotted"', 'single, doubled or choked']],
+    [{ massKg: 20, takenOn: '2026-02-30' }, 'takenOn', ['"2026-02-30"', 'calendar date']],
+    [{ massKg: 20, lifts: [] }, 'lifts', ['at least 1']],
+    [
+      { massKg: 20, lifts: [{ label: 'a' }, { label: 'four' }] },
+      'lifts[1].label',
+      ['"four"', 'at most 3 characters'],
+    ],
+    [{ massKg: 20, aim: { by: 'luck' } }, 'aim.by', ['"luck"', 'speed', 'percent']],
+    [{ massKg: 20, aim: { by: 'speed' } }, 'aim.fromMps', ['missing', 'a number']],
+    [{ massKg: 20, colour: 'red' }, 'colour', ['colour', 'not a field']],
+    [{ massKg: 20, lifts: [{ label: 'a', size: 1 }] }, 'lifts[0].size', ['lifts[0].size']],
+    [[], '', ['an object']],
+  ])('%j names the field, the value and what is allowed', (document, field, words) => {
+    const problem = problemOf(document);
+    expect(problem.field).toBe(field);
+    for (const word of words) expect(problem.message).toContain(word);
+    expect(problem.message).toMatch(/^[^\n]+[^.]\.$/);
+  });
+
+  test('does not repeat a long value in full', () => {
+    expect(problemOf({ massKg: 'x'.repeat(5000) }).message.length).toBeLessThan(150);
+  });
+});
