@@ -40,11 +40,15 @@ export function BandFit(props: {
   curves: readonly BandFitCurve[];
   /** Longest length read; null where nothing was read. */
   measuredToM: number | null;
+  /** Beyond this length the club stretches no band; shown where the drawing reaches it. */
+  safeM?: number | undefined;
+  /** Curves to compare with, thin and dotted, named at their end: the other loop, an earlier date. */
+  others?: readonly { name: string; points: readonly { lengthM: number; tensionN: number }[] }[] | undefined;
   units: ChartUnits;
   widthPx: number;
   heightPx: number;
 }) {
-  const { units, readings, curves, measuredToM, restLengthM, widthPx, heightPx } = props;
+  const { units, readings, curves, others = [], measuredToM, safeM, restLengthM, widthPx, heightPx } = props;
   const clip = useId();
   const points = curves.flatMap((curve) => curve.points);
   const longestM = Math.max(
@@ -57,6 +61,7 @@ export function BandFit(props: {
     ...readings.map((r) => r.forceN),
     ...points.map((p) => p.tensionN),
     ...points.map((p) => Math.min(p.high95N, p.tensionN * 1.6)),
+    ...others.flatMap((other) => other.points.map((p) => p.tensionN)),
   );
   const x = scaleLinear(
     [(restLengthM * 0.95) / units.metrePerLength, longestM / units.metrePerLength],
@@ -109,6 +114,18 @@ export function BandFit(props: {
           <FittedCurve key={curve.direction} curve={curve} px={px} py={py} />
         ))}
       </g>
+      {others.map((other) => (
+        <OtherCurve key={other.name} other={other} px={px} py={py} />
+      ))}
+      {safeM !== undefined && safeM < longestM && (
+        <SafeTo
+          x={px(safeM)}
+          toX={widthPx - room.right}
+          topY={room.top}
+          floorY={floorY}
+          text={`no further than ${lengthText(units, safeM)}`}
+        />
+      )}
       {measuredToM !== null && (
         <MeasuredTo
           x={px(measuredToM)}
@@ -189,6 +206,71 @@ function MeasuredTo({ x, topY, floorY, text }: { x: number; topY: number; floorY
         y={floorY - 8}
         textAnchor="end"
         fill={paint.quiet}
+        stroke={paint.paper}
+        strokeWidth="3"
+        paintOrder="stroke"
+      >
+        {text}
+      </text>
+    </g>
+  );
+}
+
+function OtherCurve(props: {
+  other: { name: string; points: readonly { lengthM: number; tensionN: number }[] };
+  px: (m: number) => number;
+  py: (n: number) => number;
+}) {
+  const { other, px, py } = props;
+  const last = other.points.at(-1);
+  if (last === undefined) return null;
+  const draw = line<{ lengthM: number; tensionN: number }>(
+    (p) => px(p.lengthM),
+    (p) => py(p.tensionN),
+  );
+  return (
+    <g>
+      <path
+        d={draw(other.points) ?? ''}
+        fill="none"
+        stroke={paint.ink}
+        strokeWidth="1.5"
+        strokeDasharray="1 5"
+        strokeLinecap="round"
+      />
+      <text
+        x={px(last.lengthM) - 4}
+        y={py(last.tensionN) - 8}
+        textAnchor="end"
+        fill={paint.ink}
+        stroke={paint.paper}
+        strokeWidth="3"
+        paintOrder="stroke"
+      >
+        {other.name}
+      </text>
+    </g>
+  );
+}
+
+function SafeTo(props: { x: number; toX: number; topY: number; floorY: number; text: string }) {
+  const { x, toX, topY, floorY, text } = props;
+  return (
+    <g>
+      <rect
+        x={x}
+        y={topY}
+        width={Math.max(0, toX - x)}
+        height={floorY - topY}
+        fill={paint.stop}
+        fillOpacity="0.07"
+      />
+      <path d={`M${x} ${topY}V${floorY}`} stroke={paint.stop} strokeWidth="2" />
+      <text
+        x={x - 6}
+        y={topY + 10}
+        textAnchor="end"
+        fill={paint.stop}
         stroke={paint.paper}
         strokeWidth="3"
         paintOrder="stroke"

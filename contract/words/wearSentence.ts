@@ -1,0 +1,37 @@
+import type { WearFinding } from '#core/band/wear.ts';
+
+/** Why a band wants a look, as a coach says it. `dateText` writes a date as the reader is used to. */
+export function wearSentence(finding: WearFinding, dateText: (date: string) => string): string {
+  switch (finding.why) {
+    case 'neverMeasured':
+      return 'Never measured: hang it from a scale.';
+    case 'age':
+      return `Measured ${finding.days} days ago; the club measures again after ${finding.allowed}.`;
+    case 'cycles':
+      return `About ${finding.cycles} reps since it was measured; the club measures again after ${finding.allowed}.`;
+    case 'drift':
+      return `Pulls ${percent(finding.share)} ${finding.share < 0 ? 'less' : 'more'} than on ${dateText(finding.fromDate)}; more than ${percent(finding.allowed)} is drift.`;
+    case 'overstretched':
+      return `Was stretched to ${finding.stretch.toFixed(2)} times its rest length; the club's limit is ${finding.allowed}.`;
+  }
+}
+
+/** The same in two or three words, for a table. */
+export function wearWord(finding: WearFinding): string {
+  switch (finding.why) {
+    case 'neverMeasured':
+      return 'not measured';
+    case 'age':
+      return `${finding.days} days old`;
+    case 'cycles':
+      return `${finding.cycles} reps`;
+    case 'drift':
+      return `${finding.share < 0 ? 'softer' : 'harder'} by ${percent(finding.share)}`;
+    case 'overstretched':
+      return `stretched ${finding.stretch.toFixed(1)} times`;
+  }
+}
+
+function percent(share: number): string {
+  return `${Math.round(Math.abs(share) * 100)} %`;
+}

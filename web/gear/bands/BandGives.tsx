@@ -1,0 +1,83 @@
+import { fromSi } from '#core/units/units.ts';
+import { useChosen } from '#web/gear/state/Chosen.tsx';
+import { type HookupPlace, type PairPull, pairPull } from '#web/gear/state/pairPull.ts';
+import type { PairState } from '#web/gear/state/pairState.ts';
+import { weightText } from '#web/gear/state/pullText.ts';
+import type { Gear } from '#web/gear/state/useGear.ts';
+import { DataTable } from '#web/parts/DataTable.tsx';
+import { RangeField } from '#web/parts/RangeField.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { Gives } from './Gives.tsx';
+
+/** What this pair gives in every hookup of the club at one bar height. */
+export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
+  const { heightM, setHeightM } = useChosen(gear);
+  const units = useUnits();
+  const { nominalKg } = state.pair;
+  if (gear.places.length === 0) return null;
+  const rows = gear.places.map((place) => ({
+    place,
+    pull: pairPull(gear.records, state, place, heightM),
+  }));
+  return (
+    <section className="stack">
+      <h2>What the pair gives at the bar</h2>
+      <div className="narrow-field">
+        <RangeField
+          label="Bar height"
+          valueSi={heightM}
+          unit={units.length}
+          minSi={0.1}
+          maxSi={2.4}
+          stepSi={0.01}
+          onChange={setHeightM}
+        />
+      </div>
+      {nominalKg !== null && (
+        <p className="quiet">
+          By habit the gym says {fromSi(nominalKg, units.mass).toFixed(0)} {units.mass} for it, wherever it
+          hangs.
+        </p>
+      )}
+      <DataTable
+        label="What the pair gives in each hookup"
+        rows={rows}
+        keyOf={({ place }) => place.hookup.id}
+        nameOf={({ place }) => place.rack.label}
+        columns={[
+          { key: 'rack', head: 'rack', cell: ({ place }: Row) => place.rack.label },
+          { key: 'hookup', head: 'hookup', cell: ({ place }) => place.hookup.label },
+          {
+            key: 'gives',
+            head: 'gives, both bands',
+            cell: ({ pull }) => <Gives pull={pull} gravityMps2={gear.gravityMps2} />,
+          },
+          {
+            key: 'forward',
+            head: `fore-aft ${units.mass}`,
+            numeric: true,
+            wideOnly: true,
+            cell: ({ pull }) => (pull ? weightText(pull.foreAftN, units.mass, gear.gravityMps2) : ''),
+          },
+          {
+            key: 'stretch',
+            head: 'stretch',
+            numeric: true,
+            wideOnly: true,
+            cell: ({ pull }) =>
+              pull && (
+                <span className={pull.stretch > gear.club.safeStretchRatio ? 'stop' : ''}>
+                  {pull.stretch.toFixed(2)} times
+                </span>
+              ),
+          },
+        ]}
+      />
+    </section>
+  );
+}
+
+interface Row {
+  place: HookupPlace;
+  pull: PairPull | null;
+}

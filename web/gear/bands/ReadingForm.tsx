@@ -1,0 +1,109 @@
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import type { BandPair } from '#contract/records/gear.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import type { SideState } from '#web/gear/state/pairState.ts';
+import { Choice } from '#web/parts/Choice.tsx';
+import { NumberField } from '#web/parts/NumberField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { unitWord, written } from '#web/parts/written.ts';
+
+/**
+ * Readings one after another: length, Enter, scale, Enter, and the next. Which band, which direction and which day stay as
+ * they are. What cannot be is refused beside the field, before anything is kept.
+ */
+export function ReadingForm(props: {
+  pair: BandPair;
+  side: SideState;
+  today: string;
+  onAdded: (id: string) => void;
+}) {
+  const { pair, side } = props;
+  const units = useUnits();
+  const forceUnit = units.mass === 'kg' ? 'kgf' : 'lbf';
+  const readings = useRecords('bandReading');
+  const form = useRef<HTMLFormElement>(null);
+  const [direction, setDirection] = useState<'loading' | 'unloading'>('loading');
+  const [takenOn, setTakenOn] = useState(props.today);
+  const [lengthM, setLengthM] = useState<number | null>(null);
+  const [forceN, setForceN] = useState<number | null>(null);
+  const [refused, setRefused] = useState<{ field: 'length' | 'force'; sentence: string } | null>(null);
+  const [kept, setKept] = useState(0);
+
+  const inputs = () => form.current?.querySelectorAll<HTMLInputElement>('.number-input input') ?? [];
+  useEffect(() => {
+    if (kept > 0) form.current?.querySelector<HTMLInputElement>('.number-input input')?.focus();
+  }, [kept]);
+
+  const keep = async (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    setRefused(null);
+    const [length, force] = inputs();
+    // Enter after the length goes on to the scale.
+    if (document.activeElement === length && force?.value === '') return force.focus();
+    if (!event.currentTarget.checkValidity()) {
+      event.currentTarget.querySelector<HTMLElement>(':invalid:not(fieldset)')?.focus();
+      return;
+    }
+    if (lengthM === null || forceN === null || readings.busy) return;
+    if (lengthM <= side.restLengthM) {
+      const say = (m: number) => `${written(m, units.length)} ${unitWord(units.length)}`;
+      const sentence = `Length is ${say(lengthM)}; a pulled loop is longer than the ${say(side.restLengthM)} of band ${side.side} at rest.`;
+      setRefused({ field: 'length', sentence });
+      length?.focus();
+      return;
+    }
+    try {
+      const reading = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
+      const { id } = await readings.create(reading);
+      setLengthM(null);
+      setForceN(null);
+      setKept(kept + 1);
+      props.onAdded(id);
+    } catch (error) {
+      setRefused({ field: 'force', sentence: error instanceof Error ? error.message : String(error) });
+    }
+  };
+
+  return (
+    <form ref={form} className="reading-form stack" noValidate onSubmit={keep} aria-label="Next reading">
+      <div className="row">
+        <Choice label="Weight" showLabel options={directionWords} value={direction} onChange={setDirection} />
+      </div>
+      <div className="reading-fields" key={kept}>
+        <NumberField
+          label="Length, end to end"
+          valueSi={lengthM}
+          unit={units.length}
+          minSi={0.1}
+          maxSi={9}
+          required
+          onChange={setLengthM}
+          error={refused?.field === 'length' ? refused.sentence : null}
+        />
+        <NumberField
+          label="Scale shows"
+          valueSi={forceN}
+          unit={forceUnit}
+          minSi={0.5}
+          maxSi={10_000}
+          required
+          onChange={setForceN}
+          error={refused?.field === 'force' ? refused.sentence : null}
+        />
+        <button type="submit" className="strong">
+          Keep reading
+        </button>
+      </div>
+      <p className="field-hint">
+        Enter goes on to the next. Any unit may be typed with the number: 1.6 m, 63 in, 35 kg, 78 lb, 350 N.
+      </p>
+      <TextField label="Read on" type="date" value={takenOn} onChange={setTakenOn} required />
+    </form>
+  );
+}
+
+const directionWords = [
+  { value: 'loading', word: 'going on' },
+  { value: 'unloading', word: 'coming off' },
+] as const;

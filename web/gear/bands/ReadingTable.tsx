@@ -1,0 +1,82 @@
+import type { BandReadingRecord } from '#contract/records/gear.ts';
+import { bandTension } from '#core/band/bandTension.ts';
+import { fromSi } from '#core/units/units.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import type { SideState } from '#web/gear/state/pairState.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
+
+/** From here on a reading stands so far off the curve of all that it was probably typed or read wrong (assumption). */
+const farOffShare = 0.12;
+
+/** The readings behind a curve, each with how far off it stands; a wrong one is removed and can be brought back. */
+export function ReadingTable({ side }: { side: SideState }) {
+  const units = useUnits();
+  const readings = useRecords('bandReading');
+  const forceUnit = units.mass === 'kg' ? 'kgf' : 'lbf';
+  if (side.readings.length === 0) return null;
+  const shown = side.readings.toSorted(
+    (x, y) => x.direction.localeCompare(y.direction) || x.lengthM - y.lengthM,
+  );
+  const nameOf = (reading: BandReadingRecord) =>
+    `the reading of ${written(reading.lengthM, units.length)} ${units.length}`;
+  return (
+    <div className="table-scroll">
+      <table className="table readings" aria-label={`Readings of band ${side.side}`}>
+        <thead>
+          <tr>
+            <th scope="col" className="number">
+              length {units.length}
+            </th>
+            <th scope="col" className="number">
+              scale {units.mass}
+            </th>
+            <th scope="col">weight</th>
+            <th scope="col" className="number">
+              off the curve
+            </th>
+            <th scope="col" className="wide-only">
+              read on
+            </th>
+            <th scope="col">
+              <span className="only-read">remove</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {shown.map((reading) => {
+            const off = reading.forceN / bandTension(side.curves[reading.direction], reading.lengthM) - 1;
+            const far = side.curves.loading.known === 'measured' && Math.abs(off) > farOffShare;
+            return (
+              <tr key={reading.id}>
+                <td className="number">{fromSi(reading.lengthM, units.length).toFixed(1)}</td>
+                <td className="number">{fromSi(reading.forceN, forceUnit).toFixed(1)}</td>
+                <td>{reading.direction === 'loading' ? 'going on' : 'coming off'}</td>
+                <td className="number">
+                  <span className={far ? 'stop' : ''}>{signedPercent(off)}</span>
+                </td>
+                <td className="wide-only">{dateText(reading.takenOn)}</td>
+                <td className="number">
+                  <button
+                    type="button"
+                    className="plain"
+                    aria-label={`Remove ${nameOf(reading)}`}
+                    onClick={() => void readings.remove(reading.id, nameOf(reading))}
+                  >
+                    Remove
+                  </button>
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function signedPercent(share: number): string {
+  const text = (share * 100).toFixed(1);
+  return Number(text) === 0 ? '0.0 %' : `${share > 0 ? '+' : '−'}${text.replace('-', '')} %`;
+}

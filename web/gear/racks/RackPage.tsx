@@ -1,0 +1,112 @@
+import { Link } from 'wouter';
+import type { AnchorRecord, Rack } from '#contract/records/gear.ts';
+import { fromSi } from '#core/units/units.ts';
+import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
+import { useChosen } from '#web/gear/state/Chosen.tsx';
+import { weightText } from '#web/gear/state/pullText.ts';
+import type { Gear } from '#web/gear/state/useGear.ts';
+import { Known } from '#web/parts/Known.tsx';
+import { liftWord } from '#web/parts/liftWords.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { RackDrawing } from './RackDrawing.tsx';
+import { anchorSheet, hookupSheet } from './rackSheets.ts';
+import { ScaleReadings } from './ScaleReadings.tsx';
+
+/** One rack: its points drawn to scale while they are typed, the hookups in use, and what a scale said. */
+export function RackPage({ gear, rack }: { gear: Gear; rack: Rack }) {
+  const units = useUnits();
+  const { heightM } = useChosen(gear);
+  const { records } = gear;
+  const anchors = records.anchor.filter(({ rackId }) => rackId === rack.id);
+  const hookups = records.hookup.filter(({ rackId }) => rackId === rack.id);
+  const inLength = (m: number) => fromSi(m, units.length).toFixed(1).replace('-', '−');
+  return (
+    <article className="stack loose">
+      <header className="stack">
+        <Link href="/racks">All racks</Link>
+        <h1>{rack.label}</h1>
+        {rack.note && <p>{rack.note}</p>}
+      </header>
+      <RecordSheet
+        sheet={anchorSheet(rack.id)}
+        rows={anchors}
+        picture={(draft, openId) => (
+          <RackDrawing
+            rack={rack}
+            anchors={drawnWith(anchors, draft, openId)}
+            openId={openId ?? newId}
+            barHeightM={heightM}
+            lengthUnit={units.length}
+          />
+        )}
+        columns={[
+          { key: 'label', head: 'point', cell: ({ label }) => label },
+          { key: 'z', head: `up ${units.length}`, numeric: true, cell: ({ zM }) => inLength(zM) },
+          { key: 'x', head: `to the front ${units.length}`, numeric: true, cell: ({ xM }) => inLength(xM) },
+          {
+            key: 'y',
+            head: `sideways ${units.length}`,
+            numeric: true,
+            wideOnly: true,
+            cell: ({ yM }) => inLength(yM),
+          },
+          {
+            key: 'rated',
+            head: 'may carry, one side',
+            numeric: true,
+            cell: ({ ratedLoadN }) =>
+              ratedLoadN === null ? (
+                <span className="stop">not known</span>
+              ) : (
+                <Known
+                  value={weightText(ratedLoadN, units.mass, gear.gravityMps2).replace(/\.\d$/, '')}
+                  unit={units.mass}
+                  known="measured"
+                />
+              ),
+          },
+        ]}
+      />
+      <RecordSheet
+        sheet={hookupSheet(rack.id, records)}
+        rows={hookups}
+        columns={[
+          { key: 'label', head: 'hookup', cell: ({ label }) => label },
+          {
+            key: 'anchor',
+            head: 'on',
+            cell: ({ anchorId }) => anchors.find(({ id }) => id === anchorId)?.label ?? '',
+          },
+          {
+            key: 'way',
+            head: 'the loop runs',
+            cell: ({ way, spentM }) =>
+              way === 'choked' && spentM !== null
+                ? `choked, ${inLength(spentM)} ${units.length} used up`
+                : way,
+          },
+          {
+            key: 'lifts',
+            head: 'used for',
+            wideOnly: true,
+            cell: ({ lifts }) => lifts.map(liftWord).join(', '),
+          },
+        ]}
+      />
+      <ScaleReadings gear={gear} hookups={hookups} />
+    </article>
+  );
+}
+
+const newId = 'new';
+
+/** The kept points, with the one in the form as it is being typed. */
+function drawnWith(
+  anchors: readonly AnchorRecord[],
+  draft: { label: string; xM: number | null; zM: number | null } | null,
+  openId: string | null,
+) {
+  if (draft === null) return anchors;
+  const typed = { id: openId ?? newId, label: draft.label, xM: draft.xM ?? 0, zM: draft.zM };
+  return [...anchors.filter(({ id }) => id !== openId), typed];
+}

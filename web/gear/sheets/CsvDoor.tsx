@@ -1,0 +1,122 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useId, useState } from 'react';
+import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
+import type { KindName } from '#contract/records/allKinds.ts';
+import { type CsvAnswer, csvPath, sendCsv } from '#web/api/clubFiles.ts';
+import { request } from '#web/api/request.ts';
+import { clubKey } from '#web/api/useClub.ts';
+import { useToast } from '#web/parts/Toast.tsx';
+
+/** A file that was read, and what the server found in it. */
+interface Tried {
+  name: string;
+  text: string;
+  answer: CsvAnswer;
+}
+
+/** Records of one kind out to a spreadsheet and in again; a file is first only read, and taken whole or not at all. */
+export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
+  const id = useId();
+  const client = useQueryClient();
+  const say = useToast();
+  const [tried, setTried] = useState<Tried | null>(null);
+  const refresh = () => client.invalidateQueries({ queryKey: clubKey });
+  const fail = (error: Error) => say(error.message);
+
+  const read = async (file: File) => {
+    const text = await file.text();
+    setTried({ name: file.name, text, answer: await sendCsv(kind, text, true) });
+  };
+  const take = async ({ text, name }: Tried) => {
+    const answer = await sendCsv(kind, text, false);
+    if (!answer.ok) return setTried({ name, text, answer });
+    setTried(null);
+    await refresh();
+    say(`Took ${answer.rows} ${answer.rows === 1 ? 'line' : 'lines'} from ${name}.`, () => {
+      request('POST', `/api/undo/${answer.seq}`).then(refresh, fail);
+    });
+  };
+  return (
+    <details className="csv-door">
+      <summary>
+        {word[0]?.toUpperCase()}
+        {word.slice(1)} as a spreadsheet file
+      </summary>
+      <div className="stack">
+        <div className="row">
+          <a className="button" href={csvPath(kind)} download={`${kind}.csv`}>
+            Download CSV
+          </a>
+          <label className="button" htmlFor={id}>
+            Read a CSV
+          </label>
+          <input
+            id={id}
+            className="only-read"
+            type="file"
+            accept=".csv,text/csv"
+            onChange={(event) => {
+              const file = event.target.files?.[0];
+              event.target.value = '';
+              if (file) read(file).catch(fail);
+            }}
+          />
+        </div>
+        <p className="small quiet">
+          Download it first: the head line names every column with its unit. A line with a known id changes
+          that record, a line without one adds a record. Nothing is taken before you have seen what would
+          happen.
+        </p>
+        {tried?.answer.ok && (
+          <output className="stack">
+            <p>
+              {tried.name}: {tried.answer.rows} {tried.answer.rows === 1 ? 'line is' : 'lines are'} right,{' '}
+              {tried.answer.added} new and {tried.answer.rows - tried.answer.added} changed. Nothing is taken
+              yet.
+            </p>
+            <div className="row">
+              <button type="button" className="strong" onClick={() => take(tried).catch(fail)}>
+                Take them
+              </button>
+              <button type="button" onClick={() => setTried(null)}>
+                Leave it
+              </button>
+            </div>
+          </output>
+        )}
+        {tried && !tried.answer.ok && <Wrong name={tried.name} problems={tried.answer.problems} />}
+      </div>
+    </details>
+  );
+}
+
+function Wrong({ name, problems }: { name: string; problems: readonly CsvProblem[] }) {
+  return (
+    <div className="stack" role="alert">
+      <p className="stop">Nothing of {name} was taken. Mend these places and read it again:</p>
+      <div className="table-scroll">
+        <table className="table" aria-label={`What is wrong in ${name}`}>
+          <thead>
+            <tr>
+              <th scope="col" className="number">
+                line
+              </th>
+              <th scope="col">column</th>
+              <th scope="col">what is wrong</th>
+            </tr>
+          </thead>
+          <tbody>
+            {problems.slice(0, 40).map((problem) => (
+              <tr key={`${problem.line} ${problem.column} ${problem.message}`}>
+                <td className="number">{problem.line}</td>
+                <td>{problem.column}</td>
+                <td>{problem.message}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {problems.length > 40 && <p>And {problems.length - 40} more.</p>}
+    </div>
+  );
+}

@@ -1,0 +1,111 @@
+import { type ReactNode, useState } from 'react';
+import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import { type NewRecord, useRecords } from '#web/api/useRecords.ts';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { CsvDoor } from './CsvDoor.tsx';
+import type { Draft, SheetField } from './SheetField.ts';
+import { SheetFieldInput } from './SheetFieldInput.tsx';
+
+/** One kind of gear as a coach keeps it: a table, and beside it a form for the row that is open. */
+export interface Sheet<K extends KindName> {
+  kind: K;
+  /** "bars" and "bar". */
+  title: string;
+  many: string;
+  one: string;
+  /** One sentence that teaches, shown while there is none. */
+  teaches: string;
+  nameOf: (record: RecordOf<K> | Draft<K>) => string;
+  fields: readonly SheetField<K>[];
+  blank: Draft<K>;
+  /** Null, or one sentence about fields that do not fit together. */
+  wrong?: (draft: Draft<K>) => string | null;
+}
+
+export function RecordSheet<K extends KindName>(props: {
+  sheet: Sheet<K>;
+  rows: readonly RecordOf<K>[];
+  columns: readonly Column<RecordOf<K>>[];
+  /** Drawn beside the form, live. */
+  picture?: (draft: Draft<K> | null, openId: string | null) => ReactNode;
+  heading?: 'h2' | 'h3';
+}) {
+  const { sheet, rows, columns, picture } = props;
+  const records = useRecords(sheet.kind);
+  const [open, setOpen] = useState<{ id: string | null; draft: Draft<K> } | null>(null);
+  const Heading = props.heading ?? 'h2';
+  const close = () => setOpen(null);
+  const openRow = (record: RecordOf<K>) => {
+    const { id, ...draft } = record;
+    setOpen({ id, draft: draft as unknown as Draft<K> });
+  };
+  const save = async ({ id, draft }: { id: string | null; draft: Draft<K> }) => {
+    const called = `${sheet.one} ${sheet.nameOf(draft)}`;
+    if (id === null) await records.create(draft as unknown as NewRecord<K>, called);
+    else await records.update({ ...draft, id } as unknown as RecordOf<K>, called);
+    close();
+  };
+  return (
+    <section className="sheet stack">
+      <div className="row ends base">
+        <Heading>{sheet.title}</Heading>
+        <button type="button" onClick={() => setOpen({ id: null, draft: sheet.blank })}>
+          Add a {sheet.one}
+        </button>
+      </div>
+      <div className={open ? 'sheet-open' : ''}>
+        {open && (
+          <RecordForm
+            key={open.id ?? 'new'}
+            title={open.id === null ? `A new ${sheet.one}` : `Change ${sheet.nameOf(open.draft)}`}
+            onSave={() => save(open)}
+            onLeave={close}
+            wrong={sheet.wrong?.(open.draft) ?? liftsMissing(open.draft)}
+            onRemove={
+              open.id === null
+                ? undefined
+                : () => {
+                    void records.remove(open.id ?? '', `${sheet.one} ${sheet.nameOf(open.draft)}`);
+                    close();
+                  }
+            }
+          >
+            {sheet.fields.map((field) => (
+              <SheetFieldInput
+                key={field.name}
+                field={field}
+                value={Reflect.get(open.draft, field.name)}
+                onChange={(value) => setOpen({ ...open, draft: { ...open.draft, [field.name]: value } })}
+              />
+            ))}
+          </RecordForm>
+        )}
+        <div className="stack">
+          {picture?.(open?.draft ?? null, open?.id ?? null)}
+          {rows.length === 0 ? (
+            <p className="quiet">{sheet.teaches}</p>
+          ) : (
+            <DataTable
+              label={sheet.title}
+              columns={columns}
+              rows={rows}
+              keyOf={({ id }) => id}
+              nameOf={sheet.nameOf}
+              onOpen={openRow}
+              onLeave={close}
+              selectedKey={open?.id}
+            />
+          )}
+        </div>
+      </div>
+      <CsvDoor kind={sheet.kind} word={sheet.many} />
+    </section>
+  );
+}
+
+function liftsMissing(draft: object): string | null {
+  return 'lifts' in draft && Array.isArray(draft.lifts) && draft.lifts.length === 0
+    ? 'At least one lift is needed.'
+    : null;
+}

@@ -1,0 +1,80 @@
+import type { Sheet } from './RecordSheet.tsx';
+
+export const chainSheet: Sheet<'chainPair'> = {
+  kind: 'chainPair',
+  title: 'Chains',
+  many: 'chains',
+  one: 'pair of chains',
+  teaches: 'No chains yet. Weigh one chain and divide by its length: that is its mass per metre.',
+  nameOf: ({ label }) => label,
+  blank: { label: '', massPerMetreKg: null, lengthM: null, attachBelowBarM: 0, pairs: 1, note: '' },
+  fields: [
+    { as: 'text', name: 'label', label: 'Label', required: true },
+    {
+      as: 'quantity',
+      name: 'massPerMetreKg',
+      label: 'Mass of one metre',
+      of: 'mass',
+      min: 0.1,
+      max: 60,
+      required: true,
+      hint: 'Of one chain as it hangs.',
+    },
+    {
+      as: 'quantity',
+      name: 'lengthM',
+      label: 'Length of one chain',
+      of: 'length',
+      min: 0.1,
+      max: 6,
+      required: true,
+      hint: 'Any unit: 1.8 m.',
+    },
+    {
+      as: 'quantity',
+      name: 'attachBelowBarM',
+      label: 'First link below the bar',
+      of: 'length',
+      min: 0,
+      max: 2,
+      required: true,
+      hint: '0 where it hangs on the sleeve itself.',
+    },
+    { as: 'figure', name: 'pairs', label: 'Pairs', min: 0, max: 20, whole: true },
+    { as: 'text', name: 'note', label: 'Note' },
+  ],
+};
+
+export const boxSheet: Sheet<'box'> = {
+  kind: 'box',
+  title: 'Boxes and mats',
+  many: 'boxes and mats',
+  one: 'box or mat',
+  teaches: 'No boxes yet. Measure from the floor to where one sits; mats are what raises a box a little.',
+  nameOf: ({ label }) => label,
+  blank: { label: '', sort: 'box', heightM: null, pieces: 1, note: '' },
+  fields: [
+    { as: 'text', name: 'label', label: 'Label', required: true },
+    {
+      as: 'choice',
+      name: 'sort',
+      label: 'What it is',
+      options: [
+        { value: 'box', word: 'box to sit on' },
+        { value: 'mat', word: 'mat under a box' },
+      ],
+    },
+    {
+      as: 'quantity',
+      name: 'heightM',
+      label: 'Height',
+      of: 'length',
+      min: 0.001,
+      max: 1.5,
+      required: true,
+      hint: 'Of a mat: its thickness.',
+    },
+    { as: 'figure', name: 'pieces', label: 'Pieces', min: 0, max: 20, whole: true },
+    { as: 'text', name: 'note', label: 'Note' },
+  ],
+};

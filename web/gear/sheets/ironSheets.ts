@@ -1,0 +1,86 @@
+import type { Sheet } from './RecordSheet.tsx';
+
+export const barSheet: Sheet<'bar'> = {
+  kind: 'bar',
+  title: 'Bars',
+  many: 'bars',
+  one: 'bar',
+  teaches: 'No bars yet. Add each bar with what it truly weighs: a "20 kg" bar is often off by a kilogram.',
+  nameOf: ({ label }) => label,
+  blank: { label: '', massKg: null, weighed: false, note: '' },
+  fields: [
+    { as: 'text', name: 'label', label: 'Label', required: true },
+    {
+      as: 'quantity',
+      name: 'massKg',
+      label: 'Mass',
+      of: 'mass',
+      min: 1,
+      max: 100,
+      required: true,
+      hint: 'Without collars.',
+    },
+    { as: 'check', name: 'weighed', label: "Weighed on a scale, not the maker's figure" },
+    { as: 'text', name: 'note', label: 'Note' },
+  ],
+};
+
+export const collarSheet: Sheet<'collarPair'> = {
+  kind: 'collarPair',
+  title: 'Collars',
+  many: 'collars',
+  one: 'pair of collars',
+  teaches: 'No collars yet. Light springs weigh little, screw collars up to 5 kg a pair: they count.',
+  nameOf: ({ label }) => label,
+  blank: { label: '', pairMassKg: null, pairs: 1, note: '' },
+  fields: [
+    { as: 'text', name: 'label', label: 'Label', required: true },
+    {
+      as: 'quantity',
+      name: 'pairMassKg',
+      label: 'Mass of both together',
+      of: 'mass',
+      min: 0,
+      max: 20,
+      required: true,
+    },
+    { as: 'figure', name: 'pairs', label: 'Pairs', min: 0, max: 50, whole: true },
+    { as: 'text', name: 'note', label: 'Note' },
+  ],
+};
+
+export const discSheet: Sheet<'disc'> = {
+  kind: 'disc',
+  title: 'Discs',
+  many: 'discs',
+  one: 'disc',
+  teaches:
+    'No discs yet. Add every size with the number of pairs: bar weights are rounded to what can be loaded.',
+  nameOf: ({ faceMassKg }) => (faceMassKg === null ? 'without a mass' : `of ${faceMassKg} kg`),
+  blank: { faceMassKg: null, pairs: 1, weighedMassKg: null, diameterM: null, thicknessM: null, note: '' },
+  fields: [
+    {
+      as: 'quantity',
+      name: 'faceMassKg',
+      label: 'Mass on its face',
+      of: 'mass',
+      min: 0.1,
+      max: 100,
+      required: true,
+      hint: 'A disc marked in pounds: type "45 lb".',
+    },
+    { as: 'figure', name: 'pairs', label: 'Pairs', min: 0, max: 100, whole: true },
+    {
+      as: 'quantity',
+      name: 'weighedMassKg',
+      label: 'What one truly weighs',
+      of: 'mass',
+      min: 0.1,
+      max: 100,
+      hint: 'Leave empty until it was on a scale.',
+    },
+    { as: 'quantity', name: 'diameterM', label: 'Across', of: 'length', min: 0.05, max: 1 },
+    { as: 'quantity', name: 'thicknessM', label: 'Thickness', of: 'length', min: 0.001, max: 0.3 },
+    { as: 'text', name: 'note', label: 'Note' },
+  ],
+};

@@ -1,0 +1,95 @@
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Club } from '#contract/records/club.ts';
+import type { BandPair, BandReadingRecord } from '#contract/records/gear.ts';
+import type { BandCurves } from '#core/band/BandCurve.ts';
+import { fitBand } from '#core/band/fitBand.ts';
+import { latestMeasuring } from '#core/band/latestMeasuring.ts';
+import { type PairMismatch, pairMismatch } from '#core/band/pairMismatch.ts';
+import { type WearFinding, wear } from '#core/band/wear.ts';
+
+/** One loop of a pair: what was read of it, and what follows. */
+export interface SideState {
+  side: 'a' | 'b';
+  restLengthM: number;
+  /** Every reading ever taken, in the order of dates, then of lengths. */
+  everything: readonly BandReadingRecord[];
+  /** The readings that its curve of today rests on. */
+  readings: readonly BandReadingRecord[];
+  curves: BandCurves;
+  /** Longest length of today's readings; null where there are none. */
+  readToM: number | null;
+  findings: readonly WearFinding[];
+}
+
+export interface PairState {
+  pair: BandPair;
+  sides: readonly [SideState, SideState];
+  mismatch: PairMismatch;
+  /** `both` loops rest on readings at two lengths or more, only one of them, or `none`. */
+  measured: 'both' | 'a' | 'b' | 'none';
+}
+
+/** A pair of bands as the club knows it today. */
+export function pairState(records: ClubRecords, club: Club, pair: BandPair, today: string): PairState {
+  const readings = records.bandReading.filter(({ bandPairId }) => bandPairId === pair.id);
+  const sides = [
+    sideState(club, pair, 'a', readings, today),
+    sideState(club, pair, 'b', readings, today),
+  ] as const;
+  const [a, b] = sides.map(({ curves }) => curves.loading.known === 'measured');
+  return {
+    pair,
+    sides,
+    mismatch: pairMismatch(sides[0].curves.loading, sides[1].curves.loading, club.pairMismatchShare),
+    measured: a && b ? 'both' : a ? 'a' : b ? 'b' : 'none',
+  };
+}
+
+function sideState(
+  club: Club,
+  pair: BandPair,
+  side: 'a' | 'b',
+  ofPair: readonly BandReadingRecord[],
+  today: string,
+): SideState {
+  const restLengthM = side === 'a' ? pair.restLengthAM : (pair.restLengthBM ?? pair.restLengthAM);
+  const everything = ofPair
+    .filter((reading) => reading.side === side && reading.lengthM > restLengthM)
+    .toSorted((x, y) => x.takenOn.localeCompare(y.takenOn) || x.lengthM - y.lengthM);
+  const readings = latestMeasuring(everything);
+  return {
+    side,
+    restLengthM,
+    everything,
+    readings,
+    curves: fitBand({ restLengthM, widthMm: pair.widthMm, readings }),
+    readToM: readings.length > 0 ? Math.max(...readings.map(({ lengthM }) => lengthM)) : null,
+    findings: wear(
+      {
+        restLengthM,
+        widthMm: pair.widthMm,
+        readings: everything,
+        cyclesSinceMeasured: cyclesSince(pair, readings.at(-1)?.takenOn, today),
+        longestUseM: null,
+      },
+      {
+        afterDays: club.remeasureAfterDays,
+        afterCycles: club.remeasureAfterCycles,
+        driftShare: club.pairMismatchShare,
+        safeStretchRatio: club.safeStretchRatio,
+      },
+      today,
+    ),
+  };
+}
+
+/** Reps since the last measuring, if the pair was used evenly since it was new; all of them where its age is unknown. */
+function cyclesSince(
+  { cycles, installedOn }: BandPair,
+  measuredOn: string | undefined,
+  today: string,
+): number {
+  if (installedOn === null || measuredOn === undefined || measuredOn <= installedOn) return cycles;
+  const share = (Date.parse(today) - Date.parse(measuredOn)) / (Date.parse(today) - Date.parse(installedOn));
+  return Math.round(cycles * Math.min(1, Math.max(0, share)));
+}

@@ -1,0 +1,30 @@
+import { fromSi } from '#core/units/units.ts';
+import type { HowKnown } from '#web/parts/Known.tsx';
+import type { MassUnit } from '#web/parts/ViewUnits.tsx';
+import type { PairPull } from './pairPull.ts';
+
+/** A force written as the mass that weighs as much where the club stands, to a tenth. */
+export function weightText(forceN: number, unit: MassUnit, gravityMps2: number): string {
+  const text = fromSi(forceN / gravityMps2, unit).toFixed(1);
+  return text === '-0.0' ? '0.0' : text;
+}
+
+/** "43.6 to 46.8" */
+export function intervalText({ low95N, high95N }: PairPull, unit: MassUnit, gravityMps2: number): string {
+  return `${weightText(low95N, unit, gravityMps2)} to ${weightText(high95N, unit, gravityMps2)}`;
+}
+
+export const knownFrom: Record<PairPull['from'], HowKnown> = {
+  scale: 'measured',
+  readings: 'measured',
+  beyondReadings: 'estimated',
+  width: 'notMeasured',
+};
+
+/** Where a pull comes from, in a sentence. */
+export const fromWords: Record<PairPull['from'], string> = {
+  scale: 'Read on a scale in this very hookup.',
+  readings: "Worked out from both bands' readings and the geometry of the hookup.",
+  beyondReadings: 'The band is stretched further here than it was ever read: hang more weight on the scale.',
+  width: 'Assumed from the width, since not both bands were measured: hang them from a scale.',
+};

@@ -1,0 +1,45 @@
+import { useMemo } from 'react';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Club } from '#contract/records/club.ts';
+import { localGravity, STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
+import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { localToday } from '#web/parts/localToday.ts';
+import { type HookupPlace, hookupPlaces } from './pairPull.ts';
+import { type PairState, pairState } from './pairState.ts';
+
+/** The club's gear with all that is worked out of it. */
+export interface Gear {
+  records: ClubRecords;
+  club: Club;
+  today: string;
+  gravityMps2: number;
+  pairs: readonly PairState[];
+  places: readonly HookupPlace[];
+}
+
+export function useGear(): Gear {
+  const records = useClub();
+  const club = useClubSettings();
+  return useMemo(() => {
+    const today = localToday(club.timeZone);
+    return {
+      records,
+      club,
+      today,
+      gravityMps2: clubGravity(club),
+      pairs: records.bandPair
+        .map((pair) => pairState(records, club, pair, today))
+        .toSorted(
+          (x, y) => x.pair.widthMm - y.pair.widthMm || x.pair.label.localeCompare(y.pair.label, 'en'),
+        ),
+      places: hookupPlaces(records),
+    };
+  }, [records, club]);
+}
+
+/** Local gravity where the club said where it stands; the standard value otherwise. */
+export function clubGravity({ latitudeDeg, heightAboveSeaM }: Pick<Club, 'latitudeDeg' | 'heightAboveSeaM'>) {
+  return latitudeDeg === null || heightAboveSeaM === null
+    ? STANDARD_GRAVITY_MPS2
+    : localGravity(latitudeDeg, heightAboveSeaM);
+}
