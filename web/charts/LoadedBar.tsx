@@ -28,14 +28,16 @@ export function LoadedBar(props: {
   widthPx: number;
   /** False: black and white, for the printer. */
   colour?: boolean;
+  /** False: no figures above the discs, where they stand in words beside the drawing. */
+  figures?: boolean;
 }) {
   const id = useId();
   const { perSide, widthPx } = props;
   const placed = place(perSide);
   const lengthM = shaftM + Math.max(sleeveM, placed.endM + 0.04);
   const scale = Math.min(520, (widthPx - 2) / lengthM);
-  const labels = stagger(placed.groups, scale);
-  const labelRoom = 8 + 15 * (1 + Math.max(0, ...labels.map((l) => l.row)));
+  const labels = props.figures === false ? [] : stagger(placed.groups, scale);
+  const labelRoom = labels.length === 0 ? 2 : 8 + 15 * (1 + Math.max(...labels.map((l) => l.row)));
   const axisY = labelRoom + 0.225 * scale;
   const height = axisY + 0.225 * scale + 2;
   const x = (m: number) => 1 + (shaftM + m) * scale;

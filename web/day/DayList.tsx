@@ -1,9 +1,11 @@
 import { Link, useLocation } from 'wouter';
 import type { Day } from '#contract/records/day.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
-import { DataTable } from '#web/parts/DataTable.tsx';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
-import { longDate, shortDate, todayIn } from './dayWords.ts';
+import { liftWord } from '#web/parts/liftWords.ts';
+import { localToday } from '#web/parts/localToday.ts';
+import { longDate, shortDate } from './dayWords.ts';
 import { workWords } from './startingPoints.ts';
 
 /** Every training day, the next ones first, in the order they come. */
@@ -11,7 +13,7 @@ export function DayList() {
   const { day: days, lifter: lifters } = useClub();
   const club = useClubSettings();
   const [, go] = useLocation();
-  const today = todayIn(club.timeZone, new Date());
+  const today = localToday(club.timeZone);
   const coming = days.filter((day) => day.date >= today).sort((a, b) => a.date.localeCompare(b.date));
   const gone = days.filter((day) => day.date < today).sort((a, b) => b.date.localeCompare(a.date));
   const newDay = (
@@ -50,6 +52,22 @@ export function DayList() {
   );
 }
 
+const columns: readonly Column<Day>[] = [
+  { key: 'date', head: 'Date', cell: dateCell },
+  { key: 'title', head: 'Day', cell: (day) => day.title || longDate(day.date) },
+  { key: 'work', head: 'Work', cell: worksOf, wideOnly: true },
+  {
+    key: 'lifters',
+    head: 'Lifters',
+    numeric: true,
+    cell: (day) => new Set(day.groups.flatMap((g) => g.places.map((p) => p.lifterId))).size,
+  },
+];
+
+function dateCell(day: Day) {
+  return <strong>{shortDate(day.date)}</strong>;
+}
+
 function DayTable(props: { label: string; days: readonly Day[]; onOpen: (day: Day) => void }) {
   if (props.days.length === 0) return null;
   return (
@@ -61,17 +79,7 @@ function DayTable(props: { label: string; days: readonly Day[]; onOpen: (day: Da
         keyOf={(day) => day.id}
         nameOf={(day) => day.title || longDate(day.date)}
         onOpen={props.onOpen}
-        columns={[
-          { key: 'date', head: 'Date', cell: (day) => <strong>{shortDate(day.date)}</strong> },
-          { key: 'title', head: 'Day', cell: (day) => day.title || longDate(day.date) },
-          { key: 'work', head: 'Work', cell: worksOf, wideOnly: true },
-          {
-            key: 'lifters',
-            head: 'Lifters',
-            numeric: true,
-            cell: (day) => new Set(day.groups.flatMap((g) => g.places.map((p) => p.lifterId))).size,
-          },
-        ]}
+        columns={columns}
       />
     </section>
   );
@@ -79,6 +87,6 @@ function DayTable(props: { label: string; days: readonly Day[]; onOpen: (day: Da
 
 function worksOf(day: Day): string {
   return day.groups
-    .map((group) => `${group.lift}, ${workWords.find((w) => w.value === group.work)?.word}`)
+    .map((group) => `${liftWord(group.lift)}, ${workWords.find((w) => w.value === group.work)?.word}`)
     .join('; ');
 }

@@ -1,11 +1,11 @@
 import type { Group } from '#contract/records/day.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import { liftWords } from '#web/parts/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { AimFields } from './AimFields.tsx';
 import { BlockFields } from './BlockFields.tsx';
-import { liftWords } from './liftWords.ts';
 import { StartFields } from './StartFields.tsx';
 import { startingGroup, workWords } from './startingPoints.ts';
 

@@ -4,11 +4,12 @@ import type { Group } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
+import { liftWords } from '#web/parts/liftWords.ts';
+import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { boxHeights } from './boxHeights.ts';
-import { daysLater, shortDate, todayIn } from './dayWords.ts';
-import { liftWords } from './liftWords.ts';
+import { daysLater, shortDate } from './dayWords.ts';
 import { startingGroup, workWords } from './startingPoints.ts';
 
 /** A parallel box for a lifter of middling height; where the club has none so high, the nearest. Assumption. */
@@ -20,7 +21,7 @@ export function NewDay() {
   const club = useClubSettings();
   const days = useRecords('day');
   const [, go] = useLocation();
-  const [date, setDate] = useState(() => daysLater(todayIn(club.timeZone, new Date()), 1));
+  const [date, setDate] = useState(() => daysLater(localToday(club.timeZone), 1));
   const [from, setFrom] = useState<string>('speed');
   const [lift, setLift] = useState<Lift>('squat');
   const [wrong, setWrong] = useState<string | null>(null);
@@ -63,9 +64,7 @@ export function NewDay() {
               checked={from === work.value}
               onChange={() => setFrom(work.value)}
             />
-            <span>
-              <strong>A {work.word} day.</strong> <span className="quiet">{work.says}</span>
-            </span>
+            <strong>A {work.word} day.</strong> <span className="quiet">{work.says}</span>
           </label>
         ))}
         {earlier.length > 0 && (
@@ -76,10 +75,8 @@ export function NewDay() {
               checked={copied !== undefined}
               onChange={() => setFrom(earlier[0]?.id ?? 'speed')}
             />
-            <span>
-              <strong>A copy of an earlier day.</strong>{' '}
-              <span className="quiet">Groups, lifters, racks and what you fixed by hand come along.</span>
-            </span>
+            <strong>A copy of an earlier day.</strong>
+            <span className="quiet">Groups, lifters, racks and what you fixed by hand come along.</span>
           </label>
         )}
       </fieldset>

@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from 'react';
+import { useEffect } from 'react';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -27,13 +27,18 @@ export function PlaceDetail(props: {
   const { group, place, rack, order, name, solving, onChange, onMove } = props;
   const records = useClub();
   const others = records.rack.filter((other) => props.rackIds.includes(other.id) && other.id !== rack.id);
-  const leave = (event: KeyboardEvent) => event.key === 'Escape' && props.onClose();
+  const { onClose } = props;
+  useEffect(() => {
+    const leave = (event: KeyboardEvent) => event.key === 'Escape' && onClose();
+    document.addEventListener('keydown', leave);
+    return () => document.removeEventListener('keydown', leave);
+  }, [onClose]);
   const fix = async (byCoach: Place['byCoach']) => {
     onChange({ ...place, byCoach });
     await solving.solve();
   };
   return (
-    <section className="place-detail" aria-label={name} onKeyDown={leave}>
+    <section className="place-detail" aria-label={name}>
       <div className="detail-picture">
         <LifterPicture prescription={solving.prescription} group={group} place={place} name={name} />
       </div>
@@ -94,7 +99,7 @@ export function PlaceDetail(props: {
           <button type="button" onClick={props.onLeaveOut}>
             Take off
           </button>
-          <button type="button" className="plain" onClick={props.onClose}>
+          <button type="button" className="plain" onClick={onClose}>
             Close
           </button>
         </div>

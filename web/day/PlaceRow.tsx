@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Group, Place } from '#contract/records/day.ts';
 import { Known } from '#web/parts/Known.tsx';
+import { startText } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterLine, WrittenLoad } from '#web/print/RackSheetModel.ts';
-import { startWords } from './groupSummary.ts';
 import { type Drop, MoveHandle } from './MoveHandle.tsx';
 
 /** A lifter in a rack's table. Without a line nothing was worked out for this lifter yet. */
@@ -35,7 +35,7 @@ export function PlaceRow(props: {
           <span className="order">{order + 1}</span> {name}
         </button>
         <p className="small quiet">
-          {startWords(group, place.start ?? group.start, units.length)}
+          {startText(group.lift, place.start ?? group.start, units.length)}
           {place.start !== null && ', own start'}
         </p>
       </div>

@@ -64,7 +64,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
             </>
           )}
         </div>
-        <div role="status" className="small">
+        <output className="small">
           {empty && (
             <p className="quiet">Put lifters on the racks below; then the loads can be worked out.</p>
           )}
@@ -75,7 +75,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
               {solvedSentence(prescription)}
             </p>
           )}
-        </div>
+        </output>
         {trouble && (
           <p className="field-error" role="alert">
             {trouble}

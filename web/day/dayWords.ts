@@ -8,15 +8,6 @@ export function shortDate(date: string): string {
   return dateIn({ weekday: 'short', day: 'numeric', month: 'short' }, date);
 }
 
-/** Today's local date where the club stands; the device's where the club's time zone is not known to it. */
-export function todayIn(timeZone: string, now: Date): string {
-  try {
-    return new Intl.DateTimeFormat('sv-SE', { timeZone }).format(now);
-  } catch {
-    return new Intl.DateTimeFormat('sv-SE').format(now);
-  }
-}
-
 /** The local date so many days later. */
 export function daysLater(date: string, days: number): string {
   const later = new Date(`${date}T00:00:00Z`);

@@ -1,24 +1,16 @@
 import type { Aim, Block, Group } from '#contract/records/day.ts';
-import type { Start } from '#contract/records/lift.ts';
-import { formatQuantity } from '#core/units/formatQuantity.ts';
+import { liftWord, startText } from '#web/parts/liftWords.ts';
 import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
 import { basisWords } from './basisWords.ts';
-import { wayWord } from './liftWords.ts';
 
-/** A group's work in one line: "Squat to a box of 36 cm. 50 % counted on the bar alone, 75 % ... 2 × 2 at 70 %, then 8 × 2." */
+/** A group's work in one line: "Squat, box 36 cm. 50 % counted on the bar alone, 75 % ... 2 × 2 at 70 %, then 8 × 2." */
 export function groupSummary(group: Group, length: LengthUnit): string {
-  const start = startWords(group, group.start, length);
-  const lift = group.lift[0]!.toUpperCase() + group.lift.slice(1);
-  return `${lift} ${start}. ${aimWords(group.aim)}. ${blocksWords(group.blocks)}.`;
-}
-
-export function startWords(group: Pick<Group, 'lift'>, start: Start, length: LengthUnit): string {
-  const way = wayWord(group.lift, start.way);
-  return start.heightM === null ? way : `${way} of ${formatQuantity(start.heightM, length)}`;
+  const lift = liftWord(group.lift);
+  const start = startText(group.lift, group.start, length);
+  return `${lift[0]!.toUpperCase()}${lift.slice(1)}, ${start}. ${aimWords(group.aim)}. ${blocksWords(group.blocks)}.`;
 }
 
 function aimWords(aim: Aim): string {
-  const percent = (share: number) => `${Number((100 * share).toFixed(1))} %`;
   if (aim.by === 'percent') {
     const each = aim.targets.map(
       ({ basis, share }) => `${percent(share)} on ${basisWords.find((b) => b.value === basis)?.word}`,
@@ -39,4 +31,8 @@ function blocksWords(blocks: readonly Block[]): string {
     return shareOfAim === 1 ? work : `${work} at ${Math.round(100 * shareOfAim)} %`;
   });
   return `Sets × reps: ${words.join(', then ')}`;
+}
+
+function percent(share: number): string {
+  return `${Number((100 * share).toFixed(1))} %`;
 }

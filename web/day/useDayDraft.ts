@@ -52,7 +52,9 @@ export function useDayDraft(kept: Day): DayDraft {
   };
 
   const leave = useRef(settle);
-  leave.current = settle;
+  useEffect(() => {
+    leave.current = settle;
+  });
   useEffect(() => () => void leave.current(), []);
   return { day: draft ?? kept, change, settle, wrong };
 }

@@ -2,6 +2,7 @@ import { LoadedBar } from '#web/charts/LoadedBar.tsx';
 import { pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
+import { Ticks } from './Ticks.tsx';
 
 /** A quarter of a page for a lifter's own hand: the same words as on the wall, and why. */
 export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: LifterLine }) {
@@ -29,7 +30,13 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
             {lifter.barByCoach && ' · set by the coach'}
           </p>
         </div>
-        <LoadedBar label={`Bar of ${lifter.name}`} perSide={lifter.perSide} widthPx={110} colour={false} />
+        <LoadedBar
+          label={`Bar of ${lifter.name}`}
+          perSide={lifter.perSide}
+          widthPx={27 * pxPerMm}
+          colour={false}
+          figures={false}
+        />
       </div>
       <p className="card-hung">
         {lifter.hung.length > 0 ? lifter.hung.join('; ') : 'No bands, straight weight.'}
@@ -43,11 +50,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
             <span>
               {step.sets} × {step.reps}
             </span>
-            <span className="ticks" role="img" aria-label={`${step.sets} boxes to tick`}>
-              {Array.from({ length: step.sets }, (_, set) => (
-                <i key={set} />
-              ))}
-            </span>
+            <Ticks count={step.sets} />
             <span>{step.rest}</span>
           </li>
         ))}
@@ -78,7 +81,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
       <p>
         {lifter.percentages} of {lifter.reference}. {lifter.speed}.
       </p>
-      {lifter.assumed.length > 0 && <p className="card-small">Not measured: {lifter.assumed.join(' ')}</p>}
+      {lifter.assumed.length > 0 && <p className="card-small">Not measured: {lifter.assumed.join('; ')}.</p>}
       {lifter.cautions.map((caution) => (
         <p key={caution} className="card-small card-caution">
           {caution}

@@ -59,7 +59,10 @@ export interface RackSheet {
   unit: 'kg' | 'lb';
   work: string;
   lifters: readonly LifterLine[];
+  /** One sentence each, the gravest first. */
   cautions: readonly string[];
+  /** What was not measured, one sentence a kind. */
+  assumed: readonly string[];
   madeBy: string;
   page: number;
   pages: number;

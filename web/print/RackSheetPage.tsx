@@ -3,17 +3,16 @@ import { type Paper, pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet, WrittenStep } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
 import { sheetRows } from './sheetRows.ts';
+import { Ticks } from './Ticks.tsx';
 
 /** Height of Archivo's figures as a share of the letter size. */
 const figureShare = 0.686;
-/** Room that the labels of a drawn bar take above it (px). */
-const barLabelPx = 30;
 
 /** One page of the wall: a rack's lifters in lifting order, black on white, read from three metres. */
 export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper }) {
-  const { rowMm, numeralMm } = sheetRows(paper, sheet.lifters.length);
+  const said = [...sheet.cautions, ...sheet.assumed];
+  const { rowMm, numeralMm } = sheetRows(paper, sheet.lifters.length, said);
   const toN = Math.max(...sheet.lifters.flatMap(({ picture }) => picture.map((point) => point.totalN)));
-  const assumed = [...new Set(sheet.lifters.flatMap((lifter) => lifter.assumed))];
   return (
     <section className={`paper sheet ${paper}`} aria-label={`Sheet of ${sheet.rack}`}>
       <header className="sheet-head">
@@ -44,7 +43,9 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
               {caution}
             </p>
           ))}
-          {assumed.length > 0 && <p>Not measured: {assumed.join(' ')}</p>}
+          {sheet.assumed.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
         </div>
         <div className="sheet-made">
           <p>{sheet.madeBy}</p>
@@ -66,35 +67,42 @@ function Row(props: {
   unit: 'kg' | 'lb';
 }) {
   const { lifter, rowMm, numeralMm, unit } = props;
-  const drawnPx = Math.min(rowMm - 4, 44) * pxPerMm;
-  // The drawing is 0.555 m long and 0.45 m high at one scale.
-  const barPx = Math.max(44, ((drawnPx - barLabelPx) / 0.45) * 0.6);
+  // What is drawn of a bar is 0.56 m long and as high as the largest disc, 0.45 m.
+  const barMm = Math.min(29, ((rowMm - 15) * 0.56) / 0.45);
   return (
     <li className="sheet-row" style={{ height: `${rowMm}mm` }}>
       <div className="sheet-who">
         <p className="sheet-name">
           <span className="sheet-order">{lifter.order}</span> {lifter.name}
         </p>
-        <p>{lifter.start}</p>
+        <p>
+          {lifter.start}
+          {lifter.changes && `; ${lifter.changes}`}
+        </p>
         {lifter.hung.map((line) => (
           <p key={line} className="sheet-hung">
             {line}
           </p>
         ))}
         {lifter.hung.length === 0 && <p className="sheet-hung">no bands</p>}
-        {lifter.changes && <p className="sheet-change">{lifter.changes}</p>}
       </div>
       <div className="sheet-lead">
         <p className="sheet-bar" style={{ fontSize: `${numeralMm / figureShare}mm` }}>
           {lifter.bar}
           <span>{unit}</span>
         </p>
-        <p className="sheet-side">
-          {lifter.aSide}
-          {lifter.barByCoach && ' · set by the coach'}
-        </p>
       </div>
-      <LoadedBar label={`Bar of ${lifter.name}`} perSide={lifter.perSide} widthPx={barPx} colour={false} />
+      <div className="sheet-side">
+        <LoadedBar
+          label={`Bar of ${lifter.name}`}
+          perSide={lifter.perSide}
+          widthPx={barMm * pxPerMm}
+          colour={false}
+          figures={false}
+        />
+        <p>{lifter.aSide}</p>
+        {lifter.barByCoach && <p className="sheet-own">set by the coach</p>}
+      </div>
       <div className="sheet-load">
         <p>
           <b>{lifter.lockout.load}</b> {unit} at lockout <span>{lifter.lockout.interval}</span>
@@ -122,11 +130,7 @@ function Steps({ steps }: { steps: readonly WrittenStep[] }) {
       {steps.map((step, index) => (
         <li key={index}>
           <b>{step.bar}</b> {step.sets} × {step.reps}
-          <span className="ticks" role="img" aria-label={`${step.sets} boxes to tick`}>
-            {Array.from({ length: step.sets }, (_, set) => (
-              <i key={set} />
-            ))}
-          </span>
+          <Ticks count={step.sets} />
           <span className="sheet-rest">{step.rest}</span>
         </li>
       ))}

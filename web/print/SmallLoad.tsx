@@ -24,7 +24,6 @@ export function SmallLoad(props: {
       ...points.map((p) => `${x(from(p)).toFixed(1)} ${y(p.zM).toFixed(1)}`),
       ...points.toReversed().map((p) => `${x(to(p)).toFixed(1)} ${y(p.zM).toFixed(1)}`),
     ].join('L')}Z`;
-  const straight = (p: SmallLoadPoint) => p.barN + p.chainN;
   const lifts = points.some((p) => p.bandN < 0);
   return (
     <svg
@@ -57,4 +56,8 @@ export function SmallLoad(props: {
       <path d={`M1 1V${heightPx - 1}H${widthPx}`} fill="none" stroke={paint.ink} strokeWidth="1" />
     </svg>
   );
+}
+
+function straight(p: SmallLoadPoint): number {
+  return p.barN + p.chainN;
 }

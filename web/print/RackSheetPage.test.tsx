@@ -1,0 +1,84 @@
+import { renderToStaticMarkup } from 'react-dom/server';
+import { expect, test } from 'vitest';
+import { LifterCard } from './LifterCard.tsx';
+import { pageRoomMm } from './paperSize.ts';
+import type { LifterLine, RackSheet } from './RackSheetModel.ts';
+import { RackSheetPage } from './RackSheetPage.tsx';
+import { sheetRows } from './sheetRows.ts';
+
+const line = (order: number): LifterLine => ({
+  lifterId: `lifter-${order}`,
+  order,
+  name: `Invented Lifter ${order}`,
+  start: 'box 36 cm',
+  bar: String(90 + order * 2.5),
+  barByCoach: order === 2,
+  perSide: [
+    { faceMassKg: 25, count: 1, diameterM: 0.45, thicknessM: 0.027 },
+    { faceMassKg: 10, count: 1, diameterM: 0.325, thicknessM: 0.021 },
+  ],
+  aSide: '25 + 10',
+  hung: ['64-A, doubled, low'],
+  changes: order === 1 ? '' : 'same bands',
+  steps: [
+    { sets: 2, reps: 2, bar: '70', aSide: '20 + 2.5', rest: 'rest 1:30' },
+    { sets: 8, reps: 2, bar: String(90 + order * 2.5), aSide: '25 + 10', rest: 'rest 1:00' },
+  ],
+  bottom: { load: '137', known: 'estimated', interval: '131 to 143', share: '68 %' },
+  lockout: { load: '181', known: 'estimated', interval: '172 to 190', share: '35 %' },
+  percentages: '50 % bar, 75 % lockout',
+  reference: 'the best of 200 kg of 2026-05-02',
+  speed: '0.62 m/s, first rep only',
+  picture: [
+    { zM: 1, barN: 900, bandN: 400, chainN: 0, totalN: 1300 },
+    { zM: 1.3, barN: 900, bandN: 600, chainN: 0, totalN: 1500 },
+    { zM: 1.6, barN: 900, bandN: 800, chainN: 0, totalN: 1700 },
+  ],
+  assumed: ['heights estimated from stature'],
+  cautions: ['Bands under load.'],
+});
+
+const sheet = (lifters: number): RackSheet => ({
+  club: 'Invented Club',
+  invented: true,
+  date: 'Thursday 26 November 2026',
+  group: 'Speed squat',
+  rack: 'North rack',
+  unit: 'kg',
+  work: 'Squat, box 36 cm.',
+  lifters: Array.from({ length: lifters }, (_, i) => line(i + 1)),
+  cautions: ['Bands under load: check loops and pegs before every set.'],
+  assumed: ['Heights estimated from stature: Invented Lifter 1.'],
+  madeBy: 'Worked out by Rackwright.',
+  page: 1,
+  pages: 2,
+});
+
+test('rows of up to nine lifters fit the page and keep numerals that three metres can read', () => {
+  // Legibility by eye chart: 5 minutes of arc at 3 m is 4.4 mm; 14 mm is three times that, for somebody out of breath.
+  for (const paper of ['a4', 'letter'] as const) {
+    for (let lifters = 1; lifters <= 9; lifters += 1) {
+      const { rowMm, numeralMm } = sheetRows(paper, lifters, ['Bands under load.', 'Heights estimated.']);
+      expect(rowMm * lifters).toBeLessThan(pageRoomMm[paper].height);
+      expect(numeralMm).toBeGreaterThan(lifters <= 8 ? 13 : 11);
+      expect(numeralMm).toBeLessThan(rowMm);
+    }
+  }
+});
+
+test('lifters stand in lifting order, each set has a box to tick, and assumptions are said once', () => {
+  const html = renderToStaticMarkup(<RackSheetPage sheet={sheet(3)} paper="a4" />);
+  const names = [...html.matchAll(/Invented Lifter (\d)<\/p>/g)].map(([, n]) => Number(n));
+  expect(names).toEqual([1, 2, 3]);
+  // Ten sets each (2 + 8), three lifters.
+  expect(html.match(/<i><\/i>/g)).toHaveLength(30);
+  expect(html).toContain('Heights estimated from stature: Invented Lifter 1.');
+  expect(html).toContain('set by the coach');
+  expect(html).toContain('Page 1 of 2');
+});
+
+test('a card holds the loads with their intervals and says first rep only', () => {
+  const html = renderToStaticMarkup(<LifterCard sheet={sheet(1)} lifter={line(1)} />);
+  expect(html).toContain('172 to 190');
+  expect(html).toContain('first rep only');
+});
