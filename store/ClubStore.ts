@@ -6,7 +6,7 @@ import type { Change } from './changeLog.ts';
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
 export type Given = Record<string, unknown>;
 
-/** A record as it now stands, and the change that made it so; the change as it was if nothing was to do. */
+/** A record as it now stands, and the number of the change that made it so. */
 export interface Kept<K extends KindName> {
   record: RecordOf<K>;
   seq: number;
@@ -24,7 +24,7 @@ export interface ClubStore {
   update<K extends KindName>(kind: K, id: string, fields: Given): Promise<Kept<K>>;
   /** Removes a record and what belongs to it, as one change. */
   remove(kind: KindName, id: string): Promise<{ seq: number }>;
-  /** Puts many records of one kind in, new or known, as one change; `seq` as it was when nothing differed. */
+  /** Puts many records of one kind in, new or known, as one change. */
   putAll<K extends KindName>(kind: K, records: RecordOf<K>[]): Promise<{ seq: number }>;
 
   /** The whole club in memory, and the number of the last change in it. */

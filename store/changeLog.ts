@@ -10,7 +10,7 @@ export interface ChangeEntry<K extends KindName = KindName> {
   after: RecordOf<K> | null;
 }
 
-/** One step of the club's history. A change without entries says that all was replaced or that a day was solved. */
+/** One step of the club's history. A change without entries says that all was replaced, a day was solved, or nothing differed. */
 export interface Change {
   /** Counts 1, 2, 3 ... within the club. */
   seq: number;

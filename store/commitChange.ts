@@ -14,16 +14,16 @@ export interface Edit<K extends KindName = KindName> {
 
 /**
  * Carries out edits as one change: all of them, checked against everything else the club has, or none. To be called within a
- * transaction. Edits that would change nothing are passed over; null when no edit is left.
+ * transaction. Edits that would change nothing are passed over; a change of which nothing is left still gets its number, so that
+ * its undo cannot take back another.
  */
 export async function commitChange(
   db: Kysely<Tables>,
   clubId: string,
   edits: Edit[],
   undoes: number | null = null,
-): Promise<Change | null> {
+): Promise<Change> {
   const entries = (await entriesOf(db, clubId, edits)).filter(differs);
-  if (entries.length === 0) return null;
   entries.forEach(checkOnce);
   await checkLabels(db, clubId, entries);
   await checkNamed(db, clubId, entries);

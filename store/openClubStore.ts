@@ -50,12 +50,8 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
   async function write<T extends { seq: number }>(
     work: (trx: Transaction<Tables>) => Promise<T>,
   ): Promise<T> {
-    let before = 0;
-    const done = await db.transaction().execute(async (trx) => {
-      before = await latestSeq(trx, clubId);
-      return work(trx);
-    });
-    if (done.seq > before) changes.emit('change', done.seq);
+    const done = await db.transaction().execute(work);
+    changes.emit('change', done.seq);
     return done;
   }
 
@@ -77,8 +73,8 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     remove: (kind, id) =>
       write(async (trx) => {
         await found(trx, kind, id);
-        const change = await commitChange(trx, clubId, await removal(trx, clubId, kind, [id]));
-        return { seq: change?.seq ?? 0 };
+        const { seq } = await commitChange(trx, clubId, await removal(trx, clubId, kind, [id]));
+        return { seq };
       }),
     putAll: (kind, records) => write(async (trx) => ({ seq: await put(trx, kind, records) })),
 
@@ -118,14 +114,14 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
   };
 }
 
-/** Puts records in as one change; its number, or that of the last change when nothing differs. */
+/** Puts records in as one change, and gives its number. */
 async function put<K extends KindName>(
   trx: Transaction<Tables>,
   kind: K,
   records: RecordOf<K>[],
 ): Promise<number> {
   const edits = records.map((after) => ({ kind, id: after.id, after }));
-  return (await commitChange(trx, clubId, edits))?.seq ?? latestSeq(trx, clubId);
+  return (await commitChange(trx, clubId, edits)).seq;
 }
 
 /** Refuses when the club has no such record. */

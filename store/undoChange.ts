@@ -10,6 +10,9 @@ import type { Tables } from './schema.ts';
 export async function undoChange(db: Kysely<Tables>, clubId: string, seq: number): Promise<Change> {
   const change = await changeAt(db, clubId, seq);
   if (!change) throw new Refusal('missing', 'seq', `There is no change number ${seq} to undo.`);
+  if (change.entries.length === 0) {
+    throw new Refusal('conflict', 'seq', `Change number ${seq} touched no record; there is nothing to undo.`);
+  }
   for (const { kind, id, before, after } of change.entries) {
     const now = await kindTable(db, clubId, kind).one(id);
     const touched = after ?? before;
@@ -18,8 +21,5 @@ export async function undoChange(db: Kysely<Tables>, clubId: string, seq: number
     throw new Refusal('conflict', 'seq', `This cannot be undone: the ${name} was changed again since.`);
   }
   const edits = change.entries.map(({ kind, id, before }) => ({ kind, id, after: before }));
-  const opposite = await commitChange(db, clubId, edits, seq);
-  if (!opposite)
-    throw new Refusal('conflict', 'seq', `Change number ${seq} touched no record; there is nothing to undo.`);
-  return opposite;
+  return commitChange(db, clubId, edits, seq);
 }

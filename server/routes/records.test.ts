@@ -15,6 +15,7 @@ test('a record is added, read, replaced, removed and brought back', async () => 
   expect((await ask('GET', '/api/records/bar')).json).toEqual({ records: [heavier] });
 
   const removed = await ask('DELETE', `/api/records/bar/${record.id}`);
+  expect(removed).toEqual({ status: 200, json: { seq: replaced.json.seq + 1 } });
   expect((await ask('GET', '/api/records/bar')).json).toEqual({ records: [] });
   const undone = await ask('POST', `/api/undo/${removed.json.seq}`);
   expect(undone).toEqual({ status: 200, json: { seq: removed.json.seq + 1 } });

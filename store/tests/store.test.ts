@@ -49,10 +49,13 @@ describe.each(databases)('on $name', ({ open }) => {
     expect(changed.record).toEqual({ ...record, massKg: 25, note: '' });
   });
 
-  test('an update that changes nothing is no change', async () => {
+  test('undo of an update that changed nothing takes back nothing else', async () => {
     const { record, seq } = await store.create('bar', { label: 'Long', massKg: 20 });
-    expect((await store.update('bar', record.id, { label: 'Long', massKg: 20 })).seq).toBe(seq);
-    expect(await store.latestSeq()).toBe(seq);
+    const same = await store.update('bar', record.id, { label: 'Long', massKg: 20 });
+    expect(same.seq).toBe(seq + 1);
+    expect((await store.changesAfter(seq))[0]?.entries).toEqual([]);
+    await expect(store.undo(same.seq)).rejects.toMatchObject({ reason: 'conflict' });
+    expect(await store.list('bar')).toEqual([record]);
   });
 
   test('a wrong or unknown field is refused by name and leaves nothing behind', async () => {
