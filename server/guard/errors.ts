@@ -1,5 +1,6 @@
 import type { ErrorHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
+import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
 import { Refusal, type RefusalReason } from '#store/Refusal.ts';
 
 /** The body of every answer that is not a success. */
@@ -7,11 +8,15 @@ export interface ErrorBody {
   error: { field: string; message: string };
 }
 
-/** Turns a refusal into 400, 404 or 409 with its one sentence; anything else is a fault of the program and is logged. */
+/**
+ * Turns a refusal into 400, 404 or 409 with its one sentence, and what a calculation misses in the club's records into 409;
+ * anything else is a fault of the program and is logged.
+ */
 export const answerError: ErrorHandler = (error, c) => {
   if (error instanceof Refusal) {
     return c.json(errorBody(error.field, error.message), statusOf[error.reason]);
   }
+  if (error instanceof CannotAssemble) return c.json(errorBody('', error.message), 409);
   if (error instanceof HTTPException) return c.json(errorBody('', error.message), error.status);
   console.error(error);
   return c.json(errorBody('', 'Something in the program failed; nothing was changed.'), 500);

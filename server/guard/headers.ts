@@ -6,8 +6,6 @@ export const headers = secureHeaders({
     defaultSrc: ["'none'"],
     scriptSrc: ["'self'"],
     styleSrc: ["'self'"],
-    // The drawings place their parts by style attributes.
-    styleSrcAttr: ["'unsafe-inline'"],
     fontSrc: ["'self'"],
     imgSrc: ["'self'", 'data:'],
     connectSrc: ["'self'"],
