@@ -56,7 +56,15 @@ const FROM_BOX: readonly (readonly [
   ['tevita', 24, 'multi-ply', 0.385, 255, ['29-B north doubled']],
 ];
 
-type Hanging = 'chains' | `${string} ${'north' | 'south'} doubled`;
+/** Bench presses with bands, paused on the chest: lifter, days ago, equipment, kg on the bar, what hangs on it. */
+const PRESSED: readonly (readonly [string, number, Best['equipment'], number, readonly Hanging[]])[] = [
+  ['emre', 54, 'wraps', 127.5, ['22-B north doubled']],
+  ['kwabena', 61, 'raw', 137.5, ['22-A north doubled']],
+  ['dragan', 40, 'raw', 155, ['29-B north from-above']],
+  ['tevita', 47, 'raw', 165, ['29-B north doubled']],
+];
+
+type Hanging = 'chains' | `${string} ${'north' | 'south'} ${'doubled' | 'from-above'}`;
 
 /** What the invented lifters made in their own club: straight, off a box, with bands and with chains. */
 export function millraceGymBests(today: string): ClubRecords['best'] {
@@ -64,9 +72,20 @@ export function millraceGymBests(today: string): ClubRecords['best'] {
     gymBest(today, { lifter, daysAgo, lift, equipment }, straightSetup(lift, barKg)),
   );
   const fromBox = FROM_BOX.map(([lifter, daysAgo, equipment, heightM, barKg, hanging]) =>
-    gymBest(today, { lifter, daysAgo, lift: 'squat', equipment }, boxSetup(heightM, barKg, hanging)),
+    gymBest(
+      today,
+      { lifter, daysAgo, lift: 'squat', equipment },
+      hungSetup({ way: 'box', heightM }, barKg, hanging),
+    ),
   );
-  return [...straight, ...fromBox];
+  const pressed = PRESSED.map(([lifter, daysAgo, equipment, barKg, hanging]) =>
+    gymBest(
+      today,
+      { lifter, daysAgo, lift: 'bench', equipment },
+      hungSetup({ way: 'paused', heightM: null }, barKg, hanging),
+    ),
+  );
+  return [...straight, ...fromBox, ...pressed];
 }
 
 function gymBest(
@@ -93,11 +112,11 @@ function straightSetup(lift: Best['lift'], barKg: number): Setup {
   return { rackId, start, barKg, bands: [], chains: [] };
 }
 
-function boxSetup(heightM: number, barKg: number, hanging: readonly Hanging[]): Setup {
+function hungSetup(start: Start, barKg: number, hanging: readonly Hanging[]): Setup {
   const onSouth = hanging.some((text) => text.includes('south'));
   return {
     rackId: onSouth ? 'rack-south' : 'rack-north',
-    start: { way: 'box', heightM },
+    start,
     barKg,
     bands: hanging.filter((text) => text !== 'chains').map(bandOnBar),
     chains: hanging.includes('chains') ? [{ chainPairId: 'chain-long', pairs: 1 }] : [],
@@ -106,6 +125,7 @@ function boxSetup(heightM: number, barKg: number, hanging: readonly Hanging[]): 
 
 /** '22-A north doubled' names a pair, a rack and the hookup there. */
 function bandOnBar(text: string): BandOnBar {
-  const [pair = '', rack] = text.split(' ');
-  return { bandPairId: `band-${pair.toLowerCase()}`, hookupId: `hookup-${rack}-doubled-low` };
+  const [pair = '', rack, way] = text.split(' ');
+  const hookup = way === 'doubled' ? 'doubled-low' : way;
+  return { bandPairId: `band-${pair.toLowerCase()}`, hookupId: `hookup-${rack}-${hookup}` };
 }
