@@ -1,0 +1,85 @@
+import type { KnownHow } from '#contract/explainedBar.ts';
+import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import type { Lift, Start } from '#contract/records/lift.ts';
+import { estimateHeights, estimateParallelBox } from '#core/lifter/estimateHeights.ts';
+import { type Start as CoreStart, type HeightRange, startHeights } from '#core/lifter/startHeights.ts';
+import { recordById } from './recordById.ts';
+
+/** Where the bar moves for one lifter, and the full range that capability counts from (m above the floor). */
+export interface LifterHeights {
+  bottomM: number;
+  lockoutM: number;
+  range: { fromM: number; toM: number };
+  known: KnownHow;
+}
+
+export type HeightRecords = Pick<ClubRecords, 'lifter' | 'liftHeights'>;
+
+/** A lifter of unknown stature is taken to be of this height (m); shown as assumed. */
+const ASSUMED_STATURE_M = 1.75;
+const SAME_START_M = 0.005;
+
+/**
+ * Heights of a lifter in a lift and start on a day: measured from that very start, else from the measured full range,
+ * else estimated from stature.
+ */
+export function assembleHeights(
+  records: HeightRecords,
+  lifterId: string,
+  lift: Lift,
+  start: Start,
+  on: string,
+  benchPadM: number | null = null,
+): LifterHeights {
+  const { statureM } = recordById(records, 'lifter', lifterId);
+  const measured = records.liftHeights.filter(
+    (heights) => heights.lifterId === lifterId && heights.lift === lift,
+  );
+  const stature = statureM ?? ASSUMED_STATURE_M;
+  const free = newest(
+    measured.filter((heights) => heights.start.way === 'free'),
+    on,
+  );
+  const full: HeightRange = free ?? estimateHeights(lift, stature, benchPadM ?? undefined);
+  const fullKnown: KnownHow = free ? 'measured' : statureM === null ? 'assumed' : 'estimated';
+  const own = newest(
+    measured.filter((heights) => isSameStart(heights.start, start)),
+    on,
+  );
+  const atStart = startHeights(full, coreStart(start), parallelBoxM(measured, full, stature, on));
+  if (own) return { bottomM: own.bottomM, lockoutM: own.lockoutM, range: atStart.range, known: fullKnown };
+  const known = start.way === 'box' && fullKnown === 'measured' ? 'estimated' : fullKnown;
+  return { ...atStart, known };
+}
+
+function newest(
+  heights: readonly RecordOf<'liftHeights'>[],
+  on: string,
+): RecordOf<'liftHeights'> | undefined {
+  const byDate = [...heights].sort((a, b) => a.measuredOn.localeCompare(b.measuredOn));
+  return byDate.filter(({ measuredOn }) => measuredOn <= on).at(-1) ?? byDate[0];
+}
+
+function isSameStart(a: Start, b: Start): boolean {
+  return a.way === b.way && Math.abs((a.heightM ?? 0) - (b.heightM ?? 0)) < SAME_START_M;
+}
+
+function coreStart({ way, heightM }: Start): CoreStart {
+  return way === 'free' || way === 'paused' ? { way } : { way, heightM: heightM ?? 0 };
+}
+
+/** The box that stops this lifter at the free bottom: from any box measured with them, else from stature. */
+function parallelBoxM(
+  measured: readonly RecordOf<'liftHeights'>[],
+  full: HeightRange,
+  statureM: number,
+  on: string,
+): number {
+  const box = newest(
+    measured.filter((heights) => heights.start.way === 'box'),
+    on,
+  );
+  return box
+    ? (box.start.heightM ?? 0) - (box.bottomM - full.bottomM)
+    : estimateParallelBox(statureM).heightM;
+}

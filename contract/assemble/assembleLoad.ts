@@ -1,0 +1,61 @@
+import type { KnownHow } from '#contract/explainedBar.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Lift, Setup } from '#contract/records/lift.ts';
+import { pairOnBar } from '#core/day/gearPull.ts';
+import type { Load } from '#core/load/Load.ts';
+import { assembleHeights, type HeightRecords, type LifterHeights } from './assembleHeights.ts';
+import { assembleHookup, type HookupRecords } from './assembleHookup.ts';
+import { CannotAssemble } from './CannotAssemble.ts';
+import { gravityOf } from './gravityOf.ts';
+import { recordById } from './recordById.ts';
+
+export type LoadRecords = HookupRecords & HeightRecords & Pick<ClubRecords, 'club' | 'chainPair' | 'rack'>;
+
+/** A load with what is known of it and how. */
+export interface AssembledLoad {
+  load: Load;
+  heights: LifterHeights;
+  /** How each pair's pull is known, in the order of the setup. */
+  bands: { bandPairId: string; known: KnownHow; onScale: boolean }[];
+}
+
+/** What one lifter moves with a given setup, from the club's records. */
+export function assembleLoad(
+  records: LoadRecords,
+  { lifterId, lift, setup, on }: { lifterId: string; lift: Lift; setup: Setup; on: string },
+): AssembledLoad {
+  const rack = setup.rackId === null ? null : recordById(records, 'rack', setup.rackId);
+  const heights = assembleHeights(records, lifterId, lift, setup.start, on, rack?.benchHeightM ?? null);
+  const { bottomM, lockoutM } = heights;
+  if (bottomM >= lockoutM)
+    throw new CannotAssemble(
+      `${recordById(records, 'lifter', lifterId).name} would start at lockout or above: the start is too high for this lifter.`,
+    );
+  const pairs = setup.bands.map(({ bandPairId, hookupId }) =>
+    assembleHookup(records, bandPairId, hookupId, on),
+  );
+  return {
+    load: {
+      barKg: setup.barKg,
+      bands: pairs.flatMap((pair) => pairOnBar(pair).bands),
+      hungBands: pairs.flatMap((pair) => pairOnBar(pair).hungBands),
+      chains: setup.chains.map(({ chainPairId, pairs }) => {
+        const { massPerMetreKg, lengthM, attachBelowBarM } = recordById(records, 'chainPair', chainPairId);
+        return { massPerMetreKg, lengthM, attachBelowBarM, count: 2 * pairs };
+      }),
+      bottomM,
+      lockoutM,
+      gravityMps2: gravityOf(records),
+      path: [],
+    },
+    heights,
+    bands: pairs.map(({ pairId, rigged, measured }) => ({
+      bandPairId: pairId,
+      known:
+        measured === null && rigged.some(({ curves }) => curves.loading.known === 'notMeasured')
+          ? 'notMeasured'
+          : 'measured',
+      onScale: measured !== null,
+    })),
+  };
+}

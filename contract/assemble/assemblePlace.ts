@@ -1,0 +1,39 @@
+import type { Reference } from '#contract/dayPlan.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Group, Place } from '#contract/records/day.ts';
+import type { LifterTask } from '#core/day/misfit.ts';
+import { type AssembledCapability, assembleCapability } from './assembleCapability.ts';
+import type { LifterHeights } from './assembleHeights.ts';
+import { assembleLoad } from './assembleLoad.ts';
+import { recordById } from './recordById.ts';
+import { referenceMaximum } from './referenceMaximum.ts';
+
+/** One lifter of a group, ready to be prescribed for. */
+export interface AssembledPlace {
+  task: LifterTask;
+  heights: LifterHeights;
+  strength: AssembledCapability;
+  reference: Reference;
+}
+
+export function assemblePlace(records: ClubRecords, on: string, group: Group, place: Place): AssembledPlace {
+  const start = place.start ?? group.start;
+  const { lifterId, rackId } = place;
+  const bare = { rackId, start, barKg: 0, bands: [], chains: [] };
+  const { load, heights } = assembleLoad(records, { lifterId, lift: group.lift, setup: bare, on });
+  const { benchHeightM } = recordById(records, 'rack', rackId);
+  const strength = assembleCapability(records, lifterId, group.lift, start, on, benchHeightM);
+  const reference = referenceMaximum(records, lifterId, group.lift, on);
+  const { bottomM, lockoutM, gravityMps2, path } = load;
+  return {
+    task: {
+      capability: strength.capability,
+      travel: { bottomM, lockoutM, gravityMps2, path },
+      aim: group.aim,
+      referenceKg: reference.kg,
+    },
+    heights,
+    strength,
+    reference,
+  };
+}

@@ -1,0 +1,102 @@
+import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import type { Place } from '#contract/records/day.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import type { BandLimits } from '#core/day/bandCautions.ts';
+import type { PairHookup, RackGear } from '#core/day/Gear.ts';
+import type { Travel } from '#core/day/gearPull.ts';
+import { splitDiscs } from '#core/day/splitDiscs.ts';
+import { isUsable } from '#core/day/usableHookup.ts';
+import { assembleHookup } from './assembleHookup.ts';
+import { recordById } from './recordById.ts';
+
+export interface AssembledRack {
+  rack: RecordOf<'rack'>;
+  gear: RackGear;
+  barLabel: string;
+  /** No bar is set for the rack: this mass was assumed. */
+  barAssumedKg: number | null;
+  discs: { massKg: number; faceMassKg: number; pairs: number }[];
+}
+
+/** A rack whose bar nobody has set is taken to hold a usual one (kg). */
+const USUAL_BAR_KG = 20;
+
+/**
+ * Bar, discs, hookups and chains of the racks that a group uses at once. Discs are split between the racks; pairs and
+ * chains stay common, since the allocation shares them out.
+ */
+export function assembleRackGear(
+  records: ClubRecords,
+  lift: Lift,
+  on: string,
+  racks: readonly { rackId: string; places: readonly Place[]; travels: readonly Travel[] }[],
+): AssembledRack[] {
+  const limits = bandLimitsOf(records);
+  const shares = splitDiscs(
+    records.disc.map((disc) => ({ massKg: trueMassKg(disc), pairs: disc.pairs })),
+    racks.length,
+  );
+  return racks.map(({ rackId, places, travels }, index) => {
+    const rack = recordById(records, 'rack', rackId);
+    const bar = rack.barId === null ? null : recordById(records, 'bar', rack.barId);
+    const collars = rack.collarPairId === null ? null : recordById(records, 'collarPair', rack.collarPairId);
+    const discs = shares[index]!;
+    return {
+      rack,
+      gear: {
+        barKg: bar?.massKg ?? USUAL_BAR_KG,
+        collarsKg: collars?.pairMassKg ?? 0,
+        discs,
+        hookups: hookupsAt(records, rack, lift, on, places, travels, limits),
+        chains: chainsAt(records, rack, places),
+      },
+      barLabel: bar?.label ?? 'bar not set',
+      barAssumedKg: bar === null ? USUAL_BAR_KG : null,
+      discs: discs.map((share, i) => ({ ...share, faceMassKg: records.disc[i]!.faceMassKg })),
+    };
+  });
+}
+
+/** What the club allows of its bands. */
+export function bandLimitsOf({ club }: Pick<ClubRecords, 'club'>): BandLimits {
+  return { safeStretch: club[0]?.safeStretchRatio ?? 2.5, mismatchShare: club[0]?.pairMismatchShare ?? 0.05 };
+}
+
+function trueMassKg({ weighedMassKg, faceMassKg }: RecordOf<'disc'>): number {
+  return weighedMassKg ?? faceMassKg;
+}
+
+/** Every pair in use in every hookup of the rack that is fit for the group, and whatever the coach hung by hand. */
+function hookupsAt(
+  records: ClubRecords,
+  rack: RecordOf<'rack'>,
+  lift: Lift,
+  on: string,
+  places: readonly Place[],
+  travels: readonly Travel[],
+  limits: BandLimits,
+): PairHookup[] {
+  const byHand = places.flatMap((place) => place.byCoach?.bands ?? []);
+  const isByHand = (pairId: string, hookupId: string) =>
+    byHand.some((band) => band.bandPairId === pairId && band.hookupId === hookupId);
+  const pairs = records.bandPair.filter(({ retiredOn }) => retiredOn === null || retiredOn > on);
+  return records.hookup
+    .filter(({ rackId, lifts }) => rackId === rack.id && lifts.includes(lift))
+    .flatMap((hookup) => pairs.map((pair) => assembleHookup(records, pair.id, hookup.id, on)))
+    .filter((hung) => isByHand(hung.pairId, hung.hookupId) || isUsable(hung, travels, limits));
+}
+
+function chainsAt(
+  records: ClubRecords,
+  rack: RecordOf<'rack'>,
+  places: readonly Place[],
+): RackGear['chains'] {
+  const byHand = places.flatMap((place) => place.byCoach?.chains ?? []);
+  return records.chainPair
+    .filter(({ id }) => rack.takesChains || byHand.some(({ chainPairId }) => chainPairId === id))
+    .map(({ id, pairs, massPerMetreKg, lengthM, attachBelowBarM }) => ({
+      chainPairId: id,
+      pairs,
+      chain: { massPerMetreKg, lengthM, attachBelowBarM, count: 2 },
+    }));
+}

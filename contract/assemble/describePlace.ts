@@ -1,0 +1,102 @@
+import type { PlanBlock, PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Group, Place } from '#contract/records/day.ts';
+import { hookupWords } from '#contract/words/hookupWords.ts';
+import { explain } from '#core/day/explain.ts';
+import type { GearSet } from '#core/day/Gear.ts';
+import { plates } from '#core/day/plates.ts';
+import type { PrescribedSetup } from '#core/day/prescribe.ts';
+import { volumeCautions } from '#core/day/prilepin.ts';
+import type { AssembledPlace } from './assemblePlace.ts';
+import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
+import { placeCautions } from './placeCautions.ts';
+import { recordById } from './recordById.ts';
+
+type Solved = NonNullable<PlanPlace['solved']>;
+
+/** What was allocated to one lifter, with the whole explanation of every block. */
+export function describePlace(
+  records: ClubRecords,
+  on: string,
+  group: Group,
+  place: Place,
+  assembled: AssembledPlace,
+  rack: AssembledRack,
+  { set, barKg, misfit }: PrescribedSetup,
+): Solved {
+  const { task, heights, strength, reference } = assembled;
+  const limits = bandLimitsOf(records);
+  const blocks = group.blocks.map((block): PlanBlock => {
+    const loaded = plates({ targetKg: barKg * block.shareOfAim, ...rack.gear });
+    return {
+      ...block,
+      barKg: loaded.loadedKg,
+      perSide: loaded.perSide.map(({ massKg, count }) => ({
+        massKg,
+        count,
+        faceMassKg: rack.discs.find((disc) => disc.massKg === massKg)?.faceMassKg ?? massKg,
+      })),
+      nominalKg: nominalKg(records, rack, set, loaded.loadedKg),
+      explanation: explain(task, rack.gear, set, loaded.loadedKg, limits),
+    };
+  });
+  const work = blocks.map(({ sets, reps, explanation }) => ({
+    sets,
+    reps,
+    share: explanation.percentages.find(({ basis }) => basis === 'mean')!.share,
+  }));
+  const nearestKg = plates({ targetKg: barKg, ...rack.gear }).loadedKg;
+  const cautions: PlanCaution[] = [
+    ...placeCautions(records, place, assembled, rack, set, on),
+    ...(Math.abs(nearestKg - barKg) > 0.01
+      ? [{ code: 'notLoadable', wantedKg: barKg, nearestKg } as const]
+      : []),
+    ...volumeCautions(work),
+  ];
+  return {
+    set: setInWords(records, rack, set),
+    barKg,
+    byCoach: {
+      bar: (place.byCoach?.barKg ?? null) !== null,
+      set: (place.byCoach?.bands ?? place.byCoach?.chains ?? null) !== null,
+    },
+    misfit,
+    reference,
+    heights: { bottomM: heights.bottomM, lockoutM: heights.lockoutM, known: heights.known },
+    strength: { known: strength.known, sdLn: strength.strengthSdLn },
+    blocks,
+    cautions,
+  };
+}
+
+function setInWords(records: ClubRecords, { gear }: AssembledRack, set: GearSet): Solved['set'] {
+  return {
+    bands: set.hookups.map((index) => {
+      const { pairId, hookupId } = gear.hookups[index]!;
+      const hookup = recordById(records, 'hookup', hookupId);
+      const anchor = recordById(records, 'anchor', hookup.anchorId);
+      const { label } = recordById(records, 'bandPair', pairId);
+      return { bandPairId: pairId, hookupId, label, hookupWords: hookupWords(hookup, anchor) };
+    }),
+    chains: set.chainPairs.flatMap((pairs, kind) => {
+      const { chainPairId } = gear.chains[kind]!;
+      return pairs === 0
+        ? []
+        : [{ chainPairId, pairs, label: recordById(records, 'chainPair', chainPairId).label }];
+    }),
+  };
+}
+
+/** Trade habit adds a number for each pair to the bar; null as soon as one pair has none. */
+function nominalKg(
+  records: ClubRecords,
+  { gear }: AssembledRack,
+  set: GearSet,
+  barKg: number,
+): number | null {
+  return set.hookups.reduce<number | null>((sum, index) => {
+    const { nominalKg } = recordById(records, 'bandPair', gear.hookups[index]!.pairId);
+    return sum === null || nominalKg === null ? null : sum + nominalKg;
+  }, barKg);
+}

@@ -1,0 +1,36 @@
+import type { Reference } from '#contract/dayPlan.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { maxBar } from '#core/rep/maxBar.ts';
+import { assembleCapability, bestToGoBy, type CapabilityRecords, isStraight } from './assembleCapability.ts';
+import { assembleLoad } from './assembleLoad.ts';
+import { CannotAssemble } from './CannotAssemble.ts';
+import { recordById } from './recordById.ts';
+
+/**
+ * The maximum that percentages refer to: the lifter's best with straight weight from a free start in their equipment
+ * where there is one, else what the model gives for a straight bar.
+ */
+export function referenceMaximum(
+  records: CapabilityRecords,
+  lifterId: string,
+  lift: Lift,
+  on: string,
+): Reference {
+  const { equipment, name } = recordById(records, 'lifter', lifterId);
+  const best = bestToGoBy(records, lifterId, lift, on);
+  if (best && isStraight(best) && best.equipment === equipment) {
+    return { kg: best.setup.barKg, from: 'best', doneOn: best.doneOn, equipment };
+  }
+  const start = { way: 'free' as const, heightM: null };
+  const setup = { rackId: null, start, barKg: 0, bands: [], chains: [] };
+  const { capability } = assembleCapability(records, lifterId, lift, start, on);
+  const max = maxBar(assembleLoad(records, { lifterId, lift, setup, on }).load, capability);
+  if (max === null)
+    throw new CannotAssemble(`The best of ${name} is too light to work out a ${lift} maximum from it.`);
+  return {
+    kg: max.barKg,
+    from: 'model',
+    doneOn: best?.doneOn ?? null,
+    equipment: best?.equipment ?? equipment,
+  };
+}

@@ -1,0 +1,11 @@
+import type { DayPlan } from '#contract/dayPlan.ts';
+import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import { gravityOf } from './gravityOf.ts';
+import { solveGroup } from './solveGroup.ts';
+
+/** Works a training day out: groups run one after another, each with the whole stock of the club. */
+export async function solveDay(records: ClubRecords, day: RecordOf<'day'>): Promise<DayPlan> {
+  const groups: DayPlan['groups'] = [];
+  for (const group of day.groups) groups.push(await solveGroup(records, day, group));
+  return { dayId: day.id, date: day.date, gravityMps2: gravityOf(records), groups };
+}

@@ -1,0 +1,114 @@
+import type { PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import type { Group, Place } from '#contract/records/day.ts';
+import { allocate } from '#core/day/allocate.ts';
+import { rankSetups } from '#core/day/rankSetups.ts';
+import { type AssembledPlace, assemblePlace } from './assemblePlace.ts';
+import { type AssembledRack, assembleRackGear } from './assembleRackGear.ts';
+import { CannotAssemble } from './CannotAssemble.ts';
+import { describePlace } from './describePlace.ts';
+import { fixedByCoach } from './fixedByCoach.ts';
+import { recordById } from './recordById.ts';
+
+/** The server answers while a coach waits: after this the best found so far is given, with its gap. */
+const TIME_LIMIT_S = 10;
+
+type Day = RecordOf<'day'>;
+type Found = { place: Place; assembled: AssembledPlace } | { place: Place; problem: string };
+
+/** Works out one group: all its racks are in use at once and share the club's gear. */
+export async function solveGroup(records: ClubRecords, day: Day, group: Group): Promise<PlanGroup> {
+  const found = group.places.map(
+    (place): Found => orProblem(place, () => assemblePlace(records, day.date, group, place)),
+  );
+  const ready = found.flatMap((one) => ('assembled' in one ? [one] : []));
+  const racks = assembleRackGear(
+    records,
+    group.lift,
+    day.date,
+    [...new Set(ready.map(({ place }) => place.rackId))].map((rackId) => {
+      const here = ready.filter(({ place }) => place.rackId === rackId);
+      return {
+        rackId,
+        places: here.map(({ place }) => place),
+        travels: here.map(({ assembled }) => assembled.task.travel),
+      };
+    }),
+  );
+  const rackOf = (place: Place) => racks.findIndex(({ rack }) => rack.id === place.rackId);
+  const lifters = ready.map(({ place, assembled }) => {
+    const rack = rackOf(place);
+    const fixed = fixedByCoach(place, racks[rack]!.gear);
+    const ranking = rankSetups(assembled.task, racks[rack]!.gear, fixed);
+    return { rack, ranking, weight: 1, setFixed: fixed.set !== null };
+  });
+  const allocation =
+    lifters.length === 0
+      ? null
+      : await allocate({
+          racks: racks.map(({ gear }) => gear),
+          lifters,
+          bandChangeMinutes: records.club[0]?.bandChangeMinutes ?? 1,
+          oneSetPull: day.oneSetPull,
+          timeLimitS: TIME_LIMIT_S,
+        });
+  const turns = new Map<string, number>();
+  const places = found.map((one): PlanPlace => {
+    const { place } = one;
+    const turn = (turns.get(place.rackId) ?? 0) + 1;
+    turns.set(place.rackId, turn);
+    const at = ready.findIndex((other) => other.place === place);
+    const seat = {
+      lifterId: place.lifterId,
+      name: recordById(records, 'lifter', place.lifterId).name,
+      rackId: place.rackId,
+      turn,
+      start: place.start ?? group.start,
+    };
+    if ('problem' in one) return { ...seat, problem: one.problem, solved: null };
+    const solved = describePlace(
+      records,
+      day.date,
+      group,
+      place,
+      one.assembled,
+      racks[lifters[at]!.rack]!,
+      allocation!.chosen[at]!,
+    );
+    return { ...seat, problem: null, solved };
+  });
+  return {
+    groupId: group.id,
+    title: group.title,
+    work: group.work,
+    lift: group.lift,
+    places,
+    racks: racks.map((assembled, rack) => planRack(assembled, allocation!.racks[rack]!)),
+    totals: {
+      misfit: allocation?.misfit ?? 0,
+      handlingMinutes: allocation?.racks.reduce((sum, rack) => sum + rack.handlingMinutes, 0) ?? 0,
+      total: allocation?.total ?? 0,
+    },
+    proof: allocation?.proof ?? null,
+    cautions: (allocation?.clashes ?? []).map(
+      ({ id, sort }): PlanCaution => ({ code: 'clash', sort, gearId: id }),
+    ),
+  };
+}
+
+function orProblem(place: Place, assemble: () => AssembledPlace): Found {
+  try {
+    return { place, assembled: assemble() };
+  } catch (error) {
+    if (error instanceof CannotAssemble) return { place, problem: error.message };
+    throw error;
+  }
+}
+
+function planRack(
+  { rack, barLabel, discs }: AssembledRack,
+  work: { changes: number; handlingMinutes: number },
+) {
+  return { rackId: rack.id, label: rack.label, bar: barLabel, ...work, discs };
+}

@@ -1,0 +1,105 @@
+import { z } from 'zod';
+import { explanation, knownHow, planCaution } from './explainedBar.ts';
+import { day as dayKind } from './records/day.ts';
+import { equipment, lift, start } from './records/lift.ts';
+
+const id = z.string();
+const setOnBar = z.strictObject({
+  bands: z.array(
+    z.strictObject({ bandPairId: id, hookupId: id, label: z.string(), hookupWords: z.string() }),
+  ),
+  chains: z.array(z.strictObject({ chainPairId: id, label: z.string(), pairs: z.number().int() })),
+});
+const disc = z.strictObject({ massKg: z.number(), faceMassKg: z.number(), count: z.number().int() });
+
+/** What percentages refer to: a best that was lifted, or what the model says a straight bar would be. */
+export const reference = z.strictObject({
+  kg: z.number(),
+  from: z.enum(['best', 'model']),
+  doneOn: z.iso.date().nullable(),
+  equipment,
+});
+
+const planBlock = z.strictObject({
+  sets: z.number().int(),
+  reps: z.number().int(),
+  restSeconds: z.number().int(),
+  shareOfAim: z.number(),
+  /** Bar, collars and discs as loaded. */
+  barKg: z.number(),
+  perSide: z.array(disc),
+  /** The number of trade habit: bar and the pairs' nominal numbers; null where a pair has none. */
+  nominalKg: z.number().nullable(),
+  explanation,
+});
+
+const planPlace = z.strictObject({
+  lifterId: id,
+  name: z.string(),
+  rackId: id,
+  /** Turn at the rack, from 1. */
+  turn: z.number().int(),
+  start,
+  /** Why nothing could be worked out for this lifter; the rest of the fields that need it are then null. */
+  problem: z.string().nullable(),
+  solved: z
+    .strictObject({
+      set: setOnBar,
+      barKg: z.number(),
+      /** What the coach fixed by hand. */
+      byCoach: z.strictObject({ bar: z.boolean(), set: z.boolean() }),
+      misfit: z.number(),
+      reference,
+      heights: z.strictObject({ bottomM: z.number(), lockoutM: z.number(), known: knownHow }),
+      strength: z.strictObject({ known: knownHow, sdLn: z.number() }),
+      blocks: z.array(planBlock),
+      cautions: z.array(planCaution),
+    })
+    .nullable(),
+});
+
+const planRack = z.strictObject({
+  rackId: id,
+  label: z.string(),
+  bar: z.string(),
+  /** Pairs of bands and chains taken off or put on while all lifters of the rack take one turn each. */
+  changes: z.number().int(),
+  handlingMinutes: z.number(),
+  /** Discs that this rack may take while the others load theirs. */
+  discs: z.array(z.strictObject({ massKg: z.number(), faceMassKg: z.number(), pairs: z.number().int() })),
+});
+
+export const planGroup = z.strictObject({
+  groupId: id,
+  title: z.string(),
+  work: dayKind.shape.shape.groups.element.shape.work,
+  lift,
+  places: z.array(planPlace),
+  racks: z.array(planRack),
+  totals: z.strictObject({ misfit: z.number(), handlingMinutes: z.number(), total: z.number() }),
+  /** Null where there was nothing to share out. */
+  proof: z
+    .strictObject({
+      status: z.enum(['optimal', 'timeLimit']),
+      bound: z.number(),
+      gap: z.number(),
+      listed: z.array(z.number().int()),
+    })
+    .nullable(),
+  cautions: z.array(planCaution),
+});
+
+/** A training day worked out: what is on the bar for each lifter, and what that really is. */
+export const dayPlan = z.strictObject({
+  dayId: id,
+  date: z.iso.date(),
+  gravityMps2: z.number(),
+  groups: z.array(planGroup),
+});
+
+export type DayPlan = z.infer<typeof dayPlan>;
+export type PlanGroup = z.infer<typeof planGroup>;
+export type PlanPlace = z.infer<typeof planPlace>;
+export type PlanBlock = z.infer<typeof planBlock>;
+export type PlanRack = z.infer<typeof planRack>;
+export type Reference = z.infer<typeof reference>;

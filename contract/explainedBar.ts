@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { basis } from './records/day.ts';
+
+/** How a number is known; shown wherever the number is. */
+export const knownHow = z.enum(['measured', 'estimated', 'assumed', 'notMeasured']);
+export type KnownHow = z.infer<typeof knownHow>;
+
+const n = z.number();
+const id = z.string();
+const ofPair = { pairId: id };
+const zone = { reps: n, mostReps: n, zoneFrom: n, zoneTo: n.nullable() };
+
+/** What a coach must know before the bar is loaded, as data; `contract/words` says it. SI units. */
+export const planCaution = z.discriminatedUnion('code', [
+  z.strictObject({ code: z.literal('slackBottom'), belowM: n }),
+  z.strictObject({ code: z.literal('extrapolated'), ...ofPair, stretch: n }),
+  z.strictObject({ code: z.literal('overstretched'), ...ofPair, stretch: n, safeStretch: n }),
+  z.strictObject({ code: z.literal('notMeasured'), ...ofPair }),
+  z.strictObject({ code: z.literal('pairMismatch'), ...ofPair, share: n, allowedShare: n }),
+  z.strictObject({ code: z.literal('oneSideMeasured'), ...ofPair }),
+  z.strictObject({ code: z.literal('anchorOverloaded'), anchorId: id, pullN: n, ratedLoadN: n }),
+  z.strictObject({ code: z.literal('anchorNotRated'), anchorId: id, pullN: n }),
+  z.strictObject({ code: z.literal('bandsUnderLoad') }),
+  z.strictObject({ code: z.literal('lightened'), atBottomN: n }),
+  z.strictObject({ code: z.literal('maximal'), peakShare: n }),
+  z.strictObject({ code: z.literal('notMade'), stoppedAtS: n }),
+  z.strictObject({ code: z.literal('volume'), ...zone }),
+  z.strictObject({ code: z.literal('repsInSet'), ...zone }),
+  z.strictObject({ code: z.literal('minor'), age: n }),
+  z.strictObject({ code: z.literal('heightsEstimated') }),
+  z.strictObject({ code: z.literal('heightsAssumed') }),
+  z.strictObject({ code: z.literal('strengthAssumed') }),
+  z.strictObject({ code: z.literal('strengthOld'), doneOn: z.iso.date() }),
+  z.strictObject({ code: z.literal('bodyMassAssumed'), massKg: n }),
+  z.strictObject({ code: z.literal('otherEquipment'), equipment: z.string() }),
+  z.strictObject({ code: z.literal('notLoadable'), wantedKg: n, nearestKg: n }),
+  z.strictObject({ code: z.literal('barAssumed'), massKg: n }),
+  z.strictObject({ code: z.literal('clash'), sort: z.enum(['bandPair', 'chainPair']), gearId: id }),
+]);
+export type PlanCaution = z.infer<typeof planCaution>;
+
+const force = z.strictObject({ totalN: n, low95N: n, high95N: n, barN: n, bandN: n, chainN: n });
+
+/** Everything that a coach may ask about one bar for one lifter; the shape of core's `Explanation`. */
+export const explanation = z.strictObject({
+  barKg: n,
+  bottom: force,
+  mid: force,
+  lockout: force,
+  mean: force,
+  percentages: z.array(z.strictObject({ basis, share: n, low95: n, high95: n })),
+  shares: z.array(z.strictObject({ s: n, zM: n, share: n })),
+  firstRep: z.strictObject({
+    made: z.boolean(),
+    meanSpeedMps: n,
+    peakSpeedMps: n,
+    durationS: n,
+    slowestS: n,
+    slowestSpeedMps: n,
+  }),
+  foreAft: z.strictObject({ bottomN: n, lockoutN: n }),
+  anchors: z.array(z.strictObject({ anchorId: id, pullN: n, ratedLoadN: n.nullable() })),
+  slackBelowM: n.nullable(),
+  cautions: z.array(planCaution),
+});

@@ -1,0 +1,82 @@
+import type { PlanCaution } from '#contract/explainedBar.ts';
+
+/** What a sentence needs to know of the club: how its gear is called and how quantities are written. */
+export interface CautionNames {
+  bandPair(id: string): string;
+  anchor(id: string): string;
+  chainPair(id: string): string;
+  height(metres: number): string;
+  mass(kg: number): string;
+  force(newtons: number): string;
+  date(localDate: string): string;
+}
+
+/** A caution as a coach says it: one clear sentence, alike on screen, paper and terminal. */
+export function cautionSentence(caution: PlanCaution, names: CautionNames): string {
+  switch (caution.code) {
+    case 'slackBottom':
+      return `All bands are slack below ${names.height(caution.belowM)}: the bottom is straight weight.`;
+    case 'extrapolated':
+      return `Band pair ${names.bandPair(caution.pairId)} is stretched ${caution.stretch.toFixed(2)} times, further than it was ever read on the scale: its pull up there is a guess from the curve.`;
+    case 'overstretched':
+      return `Band pair ${names.bandPair(caution.pairId)} is stretched ${caution.stretch.toFixed(2)} times its rest length; the club's limit is ${caution.safeStretch}. Take another pair or hookup.`;
+    case 'notMeasured':
+      return `Band pair ${names.bandPair(caution.pairId)} was never measured: its pull is guessed from the width and may be far off.`;
+    case 'pairMismatch':
+      return `The two bands of pair ${names.bandPair(caution.pairId)} differ by ${percent(caution.share)}, more than ${percent(caution.allowedShare)}: the bar will tilt.`;
+    case 'oneSideMeasured':
+      return `Only one band of pair ${names.bandPair(caution.pairId)} was measured; the other is taken to be alike.`;
+    case 'anchorOverloaded':
+      return `The ${lower(names.anchor(caution.anchorId))} would carry ${names.force(caution.pullN)} a side but are rated for ${names.force(caution.ratedLoadN)}: do not hang this.`;
+    case 'anchorNotRated':
+      return `Nobody wrote down what the ${lower(names.anchor(caution.anchorId))} may carry; each side gets ${names.force(caution.pullN)}.`;
+    case 'bandsUnderLoad':
+      return 'Bands under load: check them for nicks before the first rep, and keep faces and hands out of their line.';
+    case 'lightened':
+      return `The bands carry ${names.force(caution.atBottomN)} of the bar at the bottom and less higher up: without them the bar is far heavier.`;
+    case 'maximal':
+      return `Up to ${percent(caution.peakShare)} of what this lifter can hold: spotters ready and safeties set.`;
+    case 'notMade':
+      return `By the numbers this lift stops at ${percent(caution.stoppedAtS)} of the way up: make it lighter.`;
+    case 'volume':
+      return `${caution.reps} reps ${zone(caution)} in one session; trained weightlifters did at most ${caution.mostReps}.`;
+    case 'repsInSet':
+      return `Sets of ${caution.reps} ${zone(caution)}; trained weightlifters did at most ${caution.mostReps} a set.`;
+    case 'minor':
+      return `${caution.age} years old: a qualified coach decides and stays beside the lifter; local rules for minors come first.`;
+    case 'heightsEstimated':
+      return 'Bar heights are estimated from stature: measure bottom and lockout with a tape.';
+    case 'heightsAssumed':
+      return 'Bar heights are assumed, for the stature is not known either: measure bottom and lockout with a tape.';
+    case 'strengthAssumed':
+      return 'No best is entered for this lift: strength is assumed from body mass alone, so start light.';
+    case 'strengthOld':
+      return `The best behind these numbers is of ${names.date(caution.doneOn)}, more than a year ago.`;
+    case 'bodyMassAssumed':
+      return `Body mass is not known; ${names.mass(caution.massKg)} was assumed.`;
+    case 'otherEquipment':
+      return `The best behind these numbers was made in other equipment (${caution.equipment}).`;
+    case 'notLoadable':
+      return `The discs at this rack cannot load ${names.mass(caution.wantedKg)}; the nearest is ${names.mass(caution.nearestKg)}.`;
+    case 'barAssumed':
+      return `No bar is set for this rack; ${names.mass(caution.massKg)} was assumed.`;
+    case 'clash':
+      return caution.sort === 'bandPair'
+        ? `Band pair ${names.bandPair(caution.gearId)} is set by hand at more than one rack at once.`
+        : `More chains ${names.chainPair(caution.gearId)} are set by hand than the club has.`;
+  }
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}
+
+function zone({ zoneFrom, zoneTo }: { zoneFrom: number; zoneTo: number | null }): string {
+  return zoneTo === null
+    ? `at ${percent(zoneFrom)} or more`
+    : `at ${percent(zoneFrom)} to ${percent(zoneTo)}`;
+}
+
+function lower(label: string): string {
+  return label.charAt(0).toLowerCase() + label.slice(1);
+}
