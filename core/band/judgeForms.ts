@@ -13,7 +13,7 @@ export interface JudgedForm {
   fit: Fit;
   /** Squared leave-one-out errors, in units of the reading error, reading by reading. */
   errors: readonly number[];
-  /** Root mean square of the leave-one-out errors, each as a share of the force that was read. */
+  /** Root mean square of the leave-one-out errors as a share of that of the forces read. */
   leftOutShare: number;
 }
 
@@ -42,16 +42,17 @@ function judge(form: BandForm, restLengthM: number, readings: readonly BandReadi
   }
   if (!best || !rises(form.force(best.fit.parameters), points.at(-1)!.lambda)) return null;
   const errors: number[] = [];
-  const shares: number[] = [];
+  const missesN: number[] = [];
   for (const left of points) {
     const rest = points.filter((p) => p !== left);
     const fit = fitPoints(form, rest, best.range, best.fit.parameters);
     if (!fit.ok) return null;
     const missN = form.force(fit.parameters)(left.lambda) - left.forceN;
     errors.push((missN / left.sdN) ** 2);
-    shares.push(missN / left.forceN);
+    missesN.push(missN);
   }
-  return { form, fit: best.fit, errors, leftOutShare: Math.hypot(...shares) / Math.sqrt(shares.length) };
+  const leftOutShare = Math.hypot(...missesN) / Math.hypot(...points.map((p) => p.forceN));
+  return { form, fit: best.fit, errors, leftOutShare };
 }
 
 interface Point {

@@ -117,6 +117,14 @@ export function BandFit(props: {
       {others.map((other) => (
         <OtherCurve key={other.name} other={other} px={px} py={py} />
       ))}
+      {measuredToM !== null && (
+        <MeasuredTo
+          x={px(measuredToM)}
+          topY={room.top}
+          floorY={floorY}
+          text={`read to ${lengthText(units, measuredToM)}`}
+        />
+      )}
       {safeM !== undefined && safeM < longestM && (
         <SafeTo
           x={px(safeM)}
@@ -124,14 +132,6 @@ export function BandFit(props: {
           topY={room.top}
           floorY={floorY}
           text={`no further than ${lengthText(units, safeM)}`}
-        />
-      )}
-      {measuredToM !== null && (
-        <MeasuredTo
-          x={px(measuredToM)}
-          topY={room.top}
-          floorY={floorY}
-          text={`read to ${lengthText(units, measuredToM)}`}
         />
       )}
       {readings.map((reading, i) => (
@@ -268,7 +268,7 @@ function SafeTo(props: { x: number; toX: number; topY: number; floorY: number; t
       <path d={`M${x} ${topY}V${floorY}`} stroke={paint.stop} strokeWidth="2" />
       <text
         x={x - 6}
-        y={topY + 10}
+        y={floorY - 26}
         textAnchor="end"
         fill={paint.stop}
         stroke={paint.paper}

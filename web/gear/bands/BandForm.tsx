@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import type { BandPair } from '#contract/records/gear.ts';
+import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
-import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { type LengthUnit, useUnits } from '#web/parts/ViewUnits.tsx';
 
 type Draft = Omit<BandPair, 'id' | 'widthMm' | 'restLengthAM'> & {
   widthMm: number | null;
@@ -18,6 +19,8 @@ export function BandForm(props: {
   onSaved: (pair: BandPair) => void;
   onLeave: () => void;
   onRemove?: () => void;
+  /** Shortest length that each band was read at: none can have been longer at rest. */
+  shortestReadM?: { a: number; b: number };
 }) {
   const { pair } = props;
   const units = useUnits();
@@ -41,6 +44,7 @@ export function BandForm(props: {
       onSave={save}
       onLeave={props.onLeave}
       onRemove={props.onRemove}
+      wrong={restTooLong(draft, props.shortestReadM, units.length)}
     >
       <TextField
         label="Label"
@@ -109,6 +113,18 @@ export function BandForm(props: {
       )}
     </RecordForm>
   );
+}
+
+function restTooLong(
+  { restLengthAM, restLengthBM }: Draft,
+  shortest: { a: number; b: number } | undefined,
+  unit: LengthUnit,
+): string | null {
+  if (shortest === undefined || restLengthAM === null) return null;
+  const rest = { a: restLengthAM, b: restLengthBM ?? restLengthAM };
+  const side = (['a', 'b'] as const).find((each) => rest[each] >= shortest[each]);
+  if (side === undefined) return null;
+  return `Rest length of band ${side} is ${formatQuantity(rest[side], unit)}, but it pulled at ${formatQuantity(shortest[side], unit)}: it must be shorter than every reading, or the reading goes first.`;
 }
 
 const blank: Draft = {

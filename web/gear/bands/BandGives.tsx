@@ -17,7 +17,7 @@ export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
   if (gear.places.length === 0) return null;
   const rows = gear.places.map((place) => ({
     place,
-    pull: pairPull(gear.records, state, place, heightM),
+    pull: pairPull(gear.records, state.pair.id, place, heightM, gear.today),
   }));
   return (
     <section className="stack">

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { wearSentence } from '#contract/words/wearSentence.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import type { PairState } from '#web/gear/state/pairState.ts';
+import type { PairState, SideState } from '#web/gear/state/pairState.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { dateText } from '#web/parts/localToday.ts';
@@ -51,6 +51,7 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
         {changing && (
           <BandForm
             pair={pair}
+            shortestReadM={{ a: shortestRead(state.sides[0]), b: shortestRead(state.sides[1]) }}
             onSaved={() => setChanging(false)}
             onLeave={() => setChanging(false)}
             onRemove={() => {
@@ -81,33 +82,45 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
         </div>
         {steps && <HangSteps side={sideName} />}
         <div className="at-scale">
-          <div className="stack">
+          <div className="at-scale-form">
             <ReadingForm key={sideName} pair={pair} side={side} today={gear.today} onAdded={setFreshId} />
+          </div>
+          <div className="at-scale-curve stack loose">
+            <FitPanel gear={gear} state={state} side={side} freshId={freshId} />
+            <BandGives gear={gear} state={state} />
+          </div>
+          <div className="at-scale-readings">
             <ReadingTable side={side} />
           </div>
-          <FitPanel gear={gear} state={state} side={side} freshId={freshId} />
         </div>
       </section>
 
-      <BandGives gear={gear} state={state} />
-      {state.sides.map((each) => (
-        <DriftTable
-          key={each.side}
-          side={each}
-          gravityMps2={gear.gravityMps2}
-          allowedShare={gear.club.pairMismatchShare}
-        />
-      ))}
+      <div className="drifts">
+        {state.sides.map((each) => (
+          <DriftTable
+            key={each.side}
+            side={each}
+            gravityMps2={gear.gravityMps2}
+            allowedShare={gear.club.pairMismatchShare}
+          />
+        ))}
+      </div>
     </article>
   );
+}
+
+function shortestRead({ everything }: SideState): number {
+  return Math.min(...everything.map(({ lengthM }) => lengthM));
 }
 
 /** What the pair wants: a new measuring, a look, another partner. */
 function Wants({ state, allowedShare }: { state: PairState; allowedShare: number }) {
   const { share, flagged } = state.mismatch;
-  const wants = state.sides.flatMap(({ side, findings }) =>
-    findings.map((finding) => `Band ${side}: ${wearSentence(finding, dateText)}`),
-  );
+  const [a, b] = state.sides.map(({ findings }) => findings.map((found) => wearSentence(found, dateText)));
+  const wants = [...new Set([...(a ?? []), ...(b ?? [])])].map((sentence) => {
+    const who = !b?.includes(sentence) ? 'Band a' : !a?.includes(sentence) ? 'Band b' : 'Both bands';
+    return `${who}: ${sentence}`;
+  });
   if (flagged && share !== null) {
     const harder = share > 0 ? 'a' : 'b';
     wants.unshift(

@@ -59,8 +59,10 @@ export function BandsPage({ gear }: { gear: Gear }) {
         <UnitSwitch />
       </div>
       <KnownLegend />
-      <CsvDoor kind="bandPair" word="band pairs" />
-      <CsvDoor kind="bandReading" word="band readings" />
+      <div className="csv-doors">
+        <CsvDoor kind="bandPair" word="band pairs" />
+        <CsvDoor kind="bandReading" word="band readings" />
+      </div>
     </section>
   );
 }
@@ -85,7 +87,10 @@ function useBandColumns(gear: Gear): Column<PairState>[] {
       head: 'gives, both bands',
       cell: (state) =>
         place && (
-          <Gives pull={pairPull(gear.records, state, place, heightM)} gravityMps2={gear.gravityMps2} />
+          <Gives
+            pull={pairPull(gear.records, state.pair.id, place, heightM, gear.today)}
+            gravityMps2={gear.gravityMps2}
+          />
         ),
     },
     {
@@ -124,7 +129,9 @@ function useBandColumns(gear: Gear): Column<PairState>[] {
 }
 
 function WantsWords({ state }: { state: PairState }) {
-  const words = new Set(state.sides.flatMap(({ findings }) => findings.map(wearWord)));
+  // Both bands mostly want the same: each reason is said once.
+  const reasons = new Map(state.sides.flatMap(({ findings }) => findings.map((found) => [found.why, found])));
+  const words = new Set([...reasons.values()].map(wearWord));
   if (state.mismatch.flagged) words.add('a and b differ');
   return words.size === 0 ? null : <span className="stop">{[...words].join(', ')}</span>;
 }

@@ -3,6 +3,7 @@ import type { BandPair } from '#contract/records/gear.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
 import { Choice } from '#web/parts/Choice.tsx';
+import { dateText } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -27,7 +28,9 @@ export function ReadingForm(props: {
   const [takenOn, setTakenOn] = useState(props.today);
   const [lengthM, setLengthM] = useState<number | null>(null);
   const [forceN, setForceN] = useState<number | null>(null);
-  const [refused, setRefused] = useState<{ field: 'length' | 'force'; sentence: string } | null>(null);
+  const [refused, setRefused] = useState<{ field: 'length' | 'force' | 'date'; sentence: string } | null>(
+    null,
+  );
   const [kept, setKept] = useState(0);
 
   const inputs = () => form.current?.querySelectorAll<HTMLInputElement>('.number-input input') ?? [];
@@ -53,6 +56,10 @@ export function ReadingForm(props: {
       length?.focus();
       return;
     }
+    if (takenOn > props.today) {
+      setRefused({ field: 'date', sentence: `Read on is ${dateText(takenOn)}; it cannot be after today.` });
+      return;
+    }
     try {
       const reading = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
       const { id } = await readings.create(reading);
@@ -72,7 +79,7 @@ export function ReadingForm(props: {
       </div>
       <div className="reading-fields" key={kept}>
         <NumberField
-          label="Length, end to end"
+          label="Loop length"
           valueSi={lengthM}
           unit={units.length}
           minSi={0.1}
@@ -98,7 +105,14 @@ export function ReadingForm(props: {
       <p className="field-hint">
         Enter goes on to the next. Any unit may be typed with the number: 1.6 m, 63 in, 35 kg, 78 lb, 350 N.
       </p>
-      <TextField label="Read on" type="date" value={takenOn} onChange={setTakenOn} required />
+      <TextField
+        label="Read on"
+        type="date"
+        value={takenOn}
+        onChange={setTakenOn}
+        required
+        error={refused?.field === 'date' ? refused.sentence : null}
+      />
     </form>
   );
 }

@@ -19,10 +19,14 @@ export function ReadingTable({ side }: { side: SideState }) {
   const shown = side.readings.toSorted(
     (x, y) => x.direction.localeCompare(y.direction) || x.lengthM - y.lengthM,
   );
+  const dates = new Set(side.readings.map(({ takenOn }) => takenOn));
   const nameOf = (reading: BandReadingRecord) =>
     `the reading of ${written(reading.lengthM, units.length)} ${units.length}`;
   return (
     <div className="table-scroll">
+      {dates.size === 1 && (
+        <p className="small quiet">Read on {dateText(side.readings[0]?.takenOn ?? '')}.</p>
+      )}
       <table className="table readings" aria-label={`Readings of band ${side.side}`}>
         <thead>
           <tr>
@@ -36,9 +40,7 @@ export function ReadingTable({ side }: { side: SideState }) {
             <th scope="col" className="number">
               off the curve
             </th>
-            <th scope="col" className="wide-only">
-              read on
-            </th>
+            {dates.size > 1 && <th scope="col">read on</th>}
             <th scope="col">
               <span className="only-read">remove</span>
             </th>
@@ -56,7 +58,7 @@ export function ReadingTable({ side }: { side: SideState }) {
                 <td className="number">
                   <span className={far ? 'stop' : ''}>{signedPercent(off)}</span>
                 </td>
-                <td className="wide-only">{dateText(reading.takenOn)}</td>
+                {dates.size > 1 && <td>{dateText(reading.takenOn)}</td>}
                 <td className="number">
                   <button
                     type="button"

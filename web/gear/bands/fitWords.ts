@@ -54,7 +54,7 @@ function whyThis({ curves, restLengthM, readings }: SideState): string {
   if (chosen === best) {
     return `${names[model]} predicts a left-out reading best, to ${percent(chosen.leftOutShare)}.`;
   }
-  return `${names[model]} predicts a left-out reading to ${percent(chosen.leftOutShare)}; ${names[best.form.name]} to ${percent(best.leftOutShare)}, but these readings cannot tell the two apart, so the simpler stands.`;
+  return `${names[model]} predicts a left-out reading to ${percent(chosen.leftOutShare)}; no other curve does clearly better (${names[best.form.name]} ${percent(best.leftOutShare)}).`;
 }
 
 function howFar({ curves, restLengthM }: SideState, say: (lengthM: number) => string): string {

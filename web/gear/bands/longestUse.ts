@@ -20,7 +20,7 @@ export function longestUse(
     for (const { lift, bottomM, lockoutM } of records.liftHeights) {
       if (!place.hookup.lifts.includes(lift)) continue;
       for (const barHeightM of [bottomM, lockoutM]) {
-        const lengthM = loopLengthM(side, place, barHeightM);
+        const lengthM = loopLengthM(side.restLengthM, place, barHeightM);
         if (longest === null || lengthM > longest.lengthM) longest = { lengthM, barHeightM, place };
       }
     }

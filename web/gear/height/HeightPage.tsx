@@ -39,7 +39,7 @@ export function HeightPage({ gear }: { gear: Gear }) {
       wideOnly: true,
       cell: ({ pair }) => (
         <span className="quiet">
-          {pair.nominalKg === null ? '' : fromSi(pair.nominalKg, mass).toFixed(0)}
+          {pair.nominalKg === null ? '' : fromSi(pair.nominalKg, mass).toFixed(1)}
         </span>
       ),
     },
@@ -55,7 +55,7 @@ export function HeightPage({ gear }: { gear: Gear }) {
       numeric: true,
       cell: (state: PairState) => (
         <PullCell
-          pull={pairPull(gear.records, state, place, heightM)}
+          pull={pairPull(gear.records, state.pair.id, place, heightM, gear.today)}
           gravityMps2={gear.gravityMps2}
           safeStretch={gear.club.safeStretchRatio}
         />
@@ -105,7 +105,7 @@ export function HeightPage({ gear }: { gear: Gear }) {
           <span className="mark">scale</span> read in this hookup, with what geometry predicts below it
         </li>
         <li>
-          <span className="known-mark">est.</span> stretched further than it was read
+          <span className="known-mark">est.</span> stretched further than it was read, or only one band read
         </li>
         <li>
           <span className="dashed">dashed</span> from the width alone, not measured

@@ -15,11 +15,13 @@ export function PullCell(props: { pull: PairPull | null; gravityMps2: number; sa
     <span className="pull-cell">
       <span className={`numeral ${over ? 'stop' : ''}`}>
         <span className={pull.from === 'width' ? 'dashed' : ''}>
-          {weightText(pull.downN, mass, gravityMps2).replace('-', '−')}
+          {weightText(pull.downN, mass, gravityMps2)}
         </span>
       </span>{' '}
       <span className="known-interval">±{half < 9.95 ? half.toFixed(1) : half.toFixed(0)}</span>
-      {pull.from === 'beyondReadings' && <span className="known-mark"> est.</span>}
+      {(pull.from === 'beyondReadings' || pull.from === 'oneBand') && (
+        <span className="known-mark"> est.</span>
+      )}
       {pull.from === 'scale' && (
         <span className="predicted">
           <span className="mark">scale</span> predicted {weightText(pull.geometryN, mass, gravityMps2)}

@@ -120,7 +120,7 @@ export function RackDrawing(props: {
           </g>
         );
       })}
-      <path d={`M20 ${scale.floorY}H${widthPx}`} stroke={paint.ink} strokeWidth="3" />
+      <path d={`M52 ${scale.floorY}H${widthPx}`} stroke={paint.ink} strokeWidth="3" />
       <text x={widthPx - 4} y={heightPx - 10} textAnchor="end" fill={paint.quiet}>
         the lifter faces this way →
       </text>

@@ -19,11 +19,12 @@ export function ScaleReadings({ gear, hookups }: { gear: Gear; hookups: readonly
     .map((reading) => {
       const state = gear.pairs.find(({ pair }) => pair.id === reading.bandPairId);
       const place = gear.places.find(({ hookup }) => hookup.id === reading.hookupId);
-      const pull = state && place ? pairPull(records, state, place, reading.barHeightM) : null;
+      const pull =
+        state && place ? pairPull(records, state.pair.id, place, reading.barHeightM, gear.today) : null;
       return { ...reading, predictedN: pull?.geometryN ?? null, place, pair: state?.pair.label ?? '' };
     });
   const predictions = new Map(rows.map((row) => [row.id, row]));
-  const weight = (forceN: number) => weightText(forceN, units.mass, gear.gravityMps2).replace('-', '−');
+  const weight = (forceN: number) => weightText(forceN, units.mass, gear.gravityMps2);
   return (
     <RecordSheet
       sheet={scaleSheet(records, hookups, gear.today)}

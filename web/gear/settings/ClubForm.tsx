@@ -1,8 +1,8 @@
 import { useState } from 'react';
+import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { Club } from '#contract/records/club.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import { clubGravity } from '#web/gear/state/useGear.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { Known } from '#web/parts/Known.tsx';
@@ -87,7 +87,7 @@ export function ClubForm({ club }: { club: Club }) {
           <div className="stack tight">
             <span className="field-label">Gravity there</span>
             <Known
-              value={clubGravity(draft).toFixed(4)}
+              value={gravityOf({ club: [draft] }).toFixed(4)}
               unit="m/s²"
               known={placed ? 'measured' : 'assumed'}
               why={

@@ -81,7 +81,7 @@ export function RecordSheet<K extends KindName>(props: {
             ))}
           </RecordForm>
         )}
-        <div className="stack">
+        <div className={picture ? 'with-picture' : ''}>
           {picture?.(open?.draft ?? null, open?.id ?? null)}
           {rows.length === 0 ? (
             <p className="quiet">{sheet.teaches}</p>

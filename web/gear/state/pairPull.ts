@@ -1,10 +1,10 @@
+import { assembleHookup } from '#contract/assemble/assembleHookup.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { AnchorRecord, HookupRecord, Rack } from '#contract/records/gear.ts';
+import type { PairHookup } from '#core/day/Gear.ts';
 import { loopPerPath, pathLengthM } from '#core/rig/bandPath.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import { hungPull } from '#core/rig/hungPull.ts';
-import type { Hookup } from '#core/rig/Rig.ts';
-import type { PairState, SideState } from './pairState.ts';
 
 /** A hookup with the rack and the anchor point that it stands on. */
 export interface HookupPlace {
@@ -13,19 +13,18 @@ export interface HookupPlace {
   anchor: AnchorRecord;
 }
 
-/** Pull of both bands of a pair at one bar height, straight above the anchors' own line; down is positive. */
+/** Pull of both bands of a pair at one bar height, the bar straight above its start; down is positive. */
 export interface PairPull {
   downN: number;
   low95N: number;
   high95N: number;
-  /** What it rests on: the scale at this hookup, the loops' readings, beyond their longest, or the width alone. */
-  from: 'scale' | 'readings' | 'beyondReadings' | 'width';
+  /** What it rests on: the scale at this hookup, both loops' readings, one loop's, beyond the longest, or the width alone. */
+  from: 'scale' | 'readings' | 'oneBand' | 'beyondReadings' | 'width';
   /** What geometry and curves alone say; the same as `downN` unless a scale was read. */
   geometryN: number;
   /** Stretch ratio of the loop that is stretched most. */
   stretch: number;
-  /** What the more loaded of the two anchor points carries. */
-  anchorN: number;
+  /** + pulls the lifter forward. */
   foreAftN: number;
 }
 
@@ -43,50 +42,52 @@ export function hookupPlaces(records: ClubRecords): HookupPlace[] {
 
 /** What the pair gives in a hookup; null where the choke uses up the whole loop. */
 export function pairPull(
-  records: Pick<ClubRecords, 'scaleReading'>,
-  state: PairState,
-  { hookup, anchor }: HookupPlace,
+  records: ClubRecords,
+  pairId: string,
+  { hookup }: HookupPlace,
   zM: number,
+  today: string,
 ): PairPull | null {
-  const way = wayOf(hookup);
-  if (way.way === 'choked' && state.sides.some((side) => way.spentM >= side.restLengthM)) return null;
-  const pulls = state.sides.map(({ curves }) =>
-    bandPull({ curves, hookup: way, anchor, count: 1 }, [], zM, zM),
-  );
-  const geometryN = pulls.reduce((sum, pull) => sum + pull.downN(zM), 0);
+  const { rigged, measured } = assembleHookup(records, pairId, hookup.id, today);
+  if (rigged.some(chokedShort)) return null;
+  const pulls = rigged.map((band) => bandPull(band, [], zM, zM));
+  const geometryN = sum(pulls.map((pull) => pull.downN(zM)));
   const shared = {
     geometryN,
     stretch: Math.max(...pulls.map((pull) => pull.stretch(zM))),
-    anchorN: Math.max(...pulls.map((pull) => pull.anchorN(zM))),
-    foreAftN: pulls.reduce((sum, pull) => sum + pull.foreAftN(zM), 0),
+    foreAftN: sum(pulls.map((pull) => pull.foreAftN(zM))),
   };
-  const scale = records.scaleReading.filter(
-    (reading) => reading.hookupId === hookup.id && reading.bandPairId === state.pair.id,
-  );
-  if (new Set(scale.map(({ barHeightM }) => barHeightM)).size >= 2) {
-    const verticalAt = scale.map(({ barHeightM, pairForceN }) => ({ zM: barHeightM, forceN: pairForceN }));
-    const hung = hungPull({ verticalAt, count: 1 }, zM, zM);
+  if (measured !== null) {
+    const hung = hungPull(measured, zM, zM);
     return { ...shared, ...around(hung.downN(zM), hung.downSdN(zM)), from: 'scale' };
   }
   const sdN = Math.hypot(...pulls.map((pull) => pull.downSdN(zM)));
-  const from =
-    state.measured !== 'both'
-      ? 'width'
-      : pulls.some((pull) => pull.extrapolated(zM))
-        ? 'beyondReadings'
-        : 'readings';
-  return { ...shared, ...around(geometryN, sdN), from };
+  const beyond = pulls.some((pull) => pull.extrapolated(zM));
+  return { ...shared, ...around(geometryN, sdN), from: restsOn(rigged, beyond) };
 }
 
-/** Length (m) to which a hookup stretches this loop, counted as the whole loop end to end, with the bar at a height. */
-export function loopLengthM(side: SideState, { hookup, anchor }: HookupPlace, zM: number): number {
-  const way = wayOf(hookup);
-  if (way.way === 'choked' && way.spentM >= side.restLengthM) return side.restLengthM;
-  return loopPerPath(way, side.restLengthM) * pathLengthM(anchor, 0, zM);
+/** Length (m) to which a hookup stretches a loop, counted as the whole loop end to end, with the bar at a height. */
+export function loopLengthM(restLengthM: number, { hookup, anchor }: HookupPlace, zM: number): number {
+  const spentM = hookup.spentM ?? 0;
+  if (hookup.way === 'choked' && spentM >= restLengthM) return restLengthM;
+  const way = hookup.way === 'choked' ? { way: hookup.way, spentM } : { way: hookup.way };
+  return loopPerPath(way, restLengthM) * pathLengthM(anchor, 0, zM);
 }
 
-function wayOf(hookup: HookupRecord): Hookup {
-  return hookup.way === 'choked' ? { way: 'choked', spentM: hookup.spentM ?? 0 } : { way: hookup.way };
+type Rigged = PairHookup['rigged'];
+
+function chokedShort({ hookup, curves }: Rigged[number]): boolean {
+  return hookup.way === 'choked' && hookup.spentM >= curves.loading.restLengthM;
+}
+
+function restsOn(rigged: Rigged, beyond: boolean): PairPull['from'] {
+  if (rigged.some(({ curves }) => curves.loading.known === 'notMeasured')) return 'width';
+  if (beyond) return 'beyondReadings';
+  return rigged.length === 1 ? 'oneBand' : 'readings';
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }
 
 const NORMAL_975 = 1.96;

@@ -6,7 +6,7 @@ import type { PairPull } from './pairPull.ts';
 /** A force written as the mass that weighs as much where the club stands, to a tenth. */
 export function weightText(forceN: number, unit: MassUnit, gravityMps2: number): string {
   const text = fromSi(forceN / gravityMps2, unit).toFixed(1);
-  return text === '-0.0' ? '0.0' : text;
+  return text === '-0.0' ? '0.0' : text.replace('-', '−');
 }
 
 /** "43.6 to 46.8" */
@@ -17,6 +17,7 @@ export function intervalText({ low95N, high95N }: PairPull, unit: MassUnit, grav
 export const knownFrom: Record<PairPull['from'], HowKnown> = {
   scale: 'measured',
   readings: 'measured',
+  oneBand: 'estimated',
   beyondReadings: 'estimated',
   width: 'notMeasured',
 };
@@ -25,6 +26,7 @@ export const knownFrom: Record<PairPull['from'], HowKnown> = {
 export const fromWords: Record<PairPull['from'], string> = {
   scale: 'Read on a scale in this very hookup.',
   readings: "Worked out from both bands' readings and the geometry of the hookup.",
+  oneBand: 'Only one band of the pair was read; the other is taken to be alike: hang it too.',
   beyondReadings: 'The band is stretched further here than it was ever read: hang more weight on the scale.',
-  width: 'Assumed from the width, since not both bands were measured: hang them from a scale.',
+  width: 'Assumed from the width, since the bands were not measured: hang them from a scale.',
 };

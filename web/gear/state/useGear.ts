@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
+import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Club } from '#contract/records/club.ts';
-import { localGravity, STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { type HookupPlace, hookupPlaces } from './pairPull.ts';
@@ -26,7 +26,7 @@ export function useGear(): Gear {
       records,
       club,
       today,
-      gravityMps2: clubGravity(club),
+      gravityMps2: gravityOf(records),
       pairs: records.bandPair
         .map((pair) => pairState(records, club, pair, today))
         .toSorted(
@@ -35,11 +35,4 @@ export function useGear(): Gear {
       places: hookupPlaces(records),
     };
   }, [records, club]);
-}
-
-/** Local gravity where the club said where it stands; the standard value otherwise. */
-export function clubGravity({ latitudeDeg, heightAboveSeaM }: Pick<Club, 'latitudeDeg' | 'heightAboveSeaM'>) {
-  return latitudeDeg === null || heightAboveSeaM === null
-    ? STANDARD_GRAVITY_MPS2
-    : localGravity(latitudeDeg, heightAboveSeaM);
 }
