@@ -32,6 +32,10 @@ function line(xs: readonly number[], values: readonly number[], sds: readonly nu
   });
 }
 
+function shape(x: number, b: number): number {
+  return x ** (b - 1) - x ** (-b / 2 - 1);
+}
+
 const figure = fc.double({ min: -100, max: 100, noNaN: true });
 
 describe('leastSquares', () => {
@@ -100,6 +104,31 @@ describe('leastSquares', () => {
     expect(fit.parameters[1]).toBeCloseTo(0.8, 9);
     expect(fit.covariance[0]).toEqual([0, 0]);
     expect(fit.covariance[1]![1]).toBeCloseTo(1 / 5, 9);
+  });
+
+  it('settles on a bound that a full step would overshoot, the other parameter nearly its mirror', () => {
+    // a (x^(b-1) - x^(-b/2-1)) on points that ask for b near 0.4, with b held at 0.5 and above.
+    const xs = [1.12, 1.24, 1.39, 1.61];
+    const values = [51.66, 84.87, 118.08, 151.29];
+    const sds = values.map((value) => Math.hypot(0.015 * value, 2));
+    const fit = settled(
+      leastSquares({
+        values,
+        sds,
+        model: ([a, b]) => xs.map((x) => a! * shape(x, b!)),
+        jacobian: ([a, b]) =>
+          xs.map((x) => [shape(x, b!), a! * Math.log(x) * (x ** (b! - 1) + x ** (-b! / 2 - 1) / 2)]),
+        lower: [0, 0.5],
+        upper: [Infinity, 12],
+        starts: [[160, 1.5]],
+      }),
+    );
+    expect(fit.parameters[1]).toBe(0.5);
+    // The other parameter alone is a weighted mean.
+    const weight = sds.map((sd) => 1 / sd ** 2);
+    const top = xs.reduce((sum, x, i) => sum + weight[i]! * shape(x, 0.5) * values[i]!, 0);
+    const bottom = xs.reduce((sum, x, i) => sum + weight[i]! * shape(x, 0.5) ** 2, 0);
+    expect(fit.parameters[0]! / (top / bottom)).toBeCloseTo(1, 5);
   });
 
   it('says so when the values do not fix the parameters', () => {

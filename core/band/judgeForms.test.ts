@@ -1,0 +1,50 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { BandReading } from './BandCurve.ts';
+import { judgeForms } from './judgeForms.ts';
+
+const readings: fc.Arbitrary<BandReading[]> = fc
+  .array(fc.double({ min: -0.1, max: 0.1, noNaN: true }), { minLength: 2, maxLength: 7 })
+  .map((errors) =>
+    errors.map((error, i) => {
+      const lengthM = 1.15 + 0.15 * i;
+      return { lengthM, forceN: 150 * (lengthM - lengthM ** -2) * (1 + error), direction: 'loading' };
+    }),
+  );
+
+describe('judgeForms', () => {
+  it('foretells each reading from the others alone, as the closed form of a fit of one stiffness does', () => {
+    fc.assert(
+      fc.property(readings, (list) => {
+        const neoHookean = judgeForms(1, list).find(({ form }) => form.name === 'neoHookean')!;
+        // mu = sum(w x F) / sum(w x^2) with x = lambda - lambda^-2 and w = 1 / ((0.015 F)^2 + 2^2).
+        const rows = list.map(({ lengthM, forceN }) => ({
+          x: lengthM - lengthM ** -2,
+          forceN,
+          w: 1 / ((0.015 * forceN) ** 2 + 4),
+        }));
+        rows.forEach((left, i) => {
+          const others = rows.filter((row) => row !== left);
+          const top = others.reduce((sum, { w, x, forceN }) => sum + w * x * forceN, 0);
+          const foretold = (left.x * top) / others.reduce((sum, { w, x }) => sum + w * x * x, 0);
+          expect(neoHookean.errors[i]! - left.w * (foretold - left.forceN) ** 2).toBeCloseTo(0, 4);
+        });
+        const shares = rows.map((_, i) => Math.sqrt(neoHookean.errors[i]! / rows[i]!.w) / rows[i]!.forceN);
+        const meanSquare = shares.reduce((sum, share) => sum + share ** 2, 0) / shares.length;
+        expect(neoHookean.leftOutShare).toBeCloseTo(Math.sqrt(meanSquare), 6);
+      }),
+    );
+  });
+
+  it('offers no form with as many parameters as lengths, however often each was read', () => {
+    fc.assert(
+      fc.property(readings, (list) => {
+        const twice = list.flatMap((reading) => [reading, reading]);
+        for (const { form } of judgeForms(1, twice)) {
+          expect(form.parameterNames.length).toBeLessThan(list.length);
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
