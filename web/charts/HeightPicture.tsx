@@ -28,13 +28,15 @@ export function HeightPicture(props: {
   widthPx: number;
   /** From the floor to the top of what is drawn; given by the page, the same for all scenes. */
   heightPx?: number;
+  /** Reach shared with pictures drawn apart; otherwise that of these scenes. */
+  reach?: SharedReach;
 }) {
   const { scenes, units, widthPx } = props;
   const beside = scenes.length > 1 && widthPx >= sideBySidePx;
   const gapPx = 24;
   const eachPx = beside ? (widthPx - gapPx * (scenes.length - 1)) / scenes.length : widthPx;
   const heightPx = props.heightPx ?? Math.min(440, Math.max(260, eachPx * 0.72));
-  const reach = sharedReach(scenes);
+  const reach = props.reach ?? sharedReach(scenes);
   return (
     <div
       style={{

@@ -55,8 +55,9 @@ export function sharedReach(scenes: readonly HeightScene[]): SharedReach {
   );
   const heldN = Math.max(0, ...scenes.flatMap((scene) => scene.load.held.map((p) => p.highN)));
   return {
+    // Anchors that hold nothing do not stretch the picture.
     topM:
-      Math.max(...scenes.map((scene) => Math.max(scene.lockoutM, ...scene.rack.anchors.map((a) => a.zM)))) +
+      Math.max(...scenes.map((scene) => Math.max(scene.lockoutM, ...scene.rack.bands.map((b) => b.zM)))) +
       0.06,
     loadToN: Math.max(heaviestN * 1.04, Math.min(heldN * 1.02, heaviestN * strengthRoom)),
     speedToMps: Math.max(0.5, ...scenes.flatMap((s) => s.speed?.samples.map((p) => p.speedMps) ?? [])) * 1.05,

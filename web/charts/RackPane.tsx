@@ -78,18 +78,20 @@ export function RackPane(props: {
           </g>
         );
       })}
-      {scene.anchors.map((anchor) => (
-        <rect
-          key={`${anchor.xM} ${anchor.zM}`}
-          x={px(anchor.xM) - 4}
-          y={scale.y(anchor.zM) - 4}
-          width={8}
-          height={8}
-          fill={paint.paper}
-          stroke={paint.ink}
-          strokeWidth="1.5"
-        />
-      ))}
+      {scene.anchors
+        .filter((anchor) => anchor.zM <= scale.topM)
+        .map((anchor) => (
+          <rect
+            key={`${anchor.xM} ${anchor.zM}`}
+            x={px(anchor.xM) - 4}
+            y={scale.y(anchor.zM) - 4}
+            width={8}
+            height={8}
+            fill={paint.paper}
+            stroke={paint.ink}
+            strokeWidth="1.5"
+          />
+        ))}
       <path d={path} fill="none" stroke={paint.ink} strokeDasharray="3 3" />
       <Bar x={barX(lockoutM)} y={scale.y(lockoutM)} stroke={paint.quiet} />
       <Bar x={barX(bottomM)} y={scale.y(bottomM)} stroke={paint.ink} />

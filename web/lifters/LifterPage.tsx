@@ -11,6 +11,7 @@ import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
 import { lifterRecords } from './lifterRecords.ts';
 import { MinorCaution } from './MinorCaution.tsx';
+import { TrialSection } from './trial/TrialSection.tsx';
 
 /** One lifter: who, what any setup would be, measured heights, bests, body mass. */
 export function LifterPage({ lifterId }: { lifterId: string }) {
@@ -62,6 +63,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
         <LifterFacts own={own} today={today} onEdit={() => setEditing(true)} />
       )}
       <MinorCaution lifter={lifter} today={today} />
+      <TrialSection own={own} today={today} />
       <HeightsSection own={own} today={today} />
       <BestsSection own={own} today={today} />
       <BodyMassSection own={own} today={today} />

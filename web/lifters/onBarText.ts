@@ -1,7 +1,7 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Setup } from '#contract/records/lift.ts';
 
-/** Bands and chains of a setup in words: "13-A and 29-B, doubled low; 2 pairs of Long 13s". Empty for straight weight. */
+/** Bands and chains of a setup in words: "13-A and 29-B (doubled, low), 2 pairs of Long 13s". Empty for straight weight. */
 export function onBarText(setup: Pick<Setup, 'bands' | 'chains'>, club: ClubRecords): string {
   const hookups = [...new Set(setup.bands.map((band) => band.hookupId))];
   const bands = hookups.map((hookupId) => {
@@ -11,11 +11,11 @@ export function onBarText(setup: Pick<Setup, 'bands' | 'chains'>, club: ClubReco
         (band) => club.bandPair.find((pair) => pair.id === band.bandPairId)?.label ?? 'a pair no longer kept',
       );
     const way = club.hookup.find((hookup) => hookup.id === hookupId)?.label ?? 'hookup no longer kept';
-    return `${pairs.join(' and ')}, ${way.toLowerCase()}`;
+    return `${pairs.join(' and ')} (${way.toLowerCase()})`;
   });
   const chains = setup.chains.map(({ chainPairId, pairs }) => {
     const label = club.chainPair.find((chain) => chain.id === chainPairId)?.label ?? 'chains no longer kept';
     return `${pairs === 1 ? 'a pair' : `${pairs} pairs`} of ${label}`;
   });
-  return [...bands, ...chains].join('; ');
+  return [...bands, ...chains].join(', ');
 }

@@ -1,6 +1,6 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
-import { type LifterRecords, straightBest } from './lifterRecords.ts';
+import { type LifterRecords, straightBest } from '../lifterRecords.ts';
 
 /** A setup tried on a lifter, nowhere kept. */
 export interface Trial extends Setup {

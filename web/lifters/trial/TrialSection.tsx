@@ -1,0 +1,98 @@
+import { useState } from 'react';
+import { useClub } from '#web/api/useClub.ts';
+import { HeightLegend } from '#web/charts/HeightLegend.tsx';
+import { sharedReach } from '#web/charts/HeightScene.ts';
+import { liftWord, startText } from '#web/parts/liftWords.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
+import { type LifterRecords, straightBest } from '../lifterRecords.ts';
+import { onBarText } from '../onBarText.ts';
+import { firstTrial, type Trial } from './Trial.ts';
+import { TrialSide } from './TrialSide.tsx';
+import { trialResult } from './trialResult.ts';
+
+/** "What would this setup be for this lifter", live while one drags; a second lifter or setup beside it. */
+export function TrialSection({ own, today }: { own: LifterRecords; today: string }) {
+  const club = useClub();
+  const units = useUnits();
+  const [trial, setTrial] = useState<Trial>(() => firstTrial(own, club));
+  const [other, setOther] = useState<Trial | null>(null);
+  const trials = other === null ? [trial] : [trial, other];
+  const results = trials.map((one) => trialResult(club, one, titleOf(one), today));
+  const scenes = results.flatMap((result) => result?.scene ?? []);
+  const reach = scenes.length > 0 ? sharedReach(scenes) : null;
+  const toKg = Math.max(60, ...trials.map((one) => 1.15 * (bestKg(one) ?? 150)));
+  const lifters = club.lifter
+    .map(({ id, name, statureM }) => ({
+      value: id,
+      word: statureM === null ? name : `${name}, ${written(statureM, units.length)} ${units.length}`,
+    }))
+    .sort((a, b) => a.word.localeCompare(b.word));
+  return (
+    <section className="stack ruled">
+      <div className="row ends">
+        <h2>What would this setup be?</h2>
+        {other === null ? (
+          <div className="row">
+            <button type="button" onClick={() => setOther({ ...trial, lifterId: mostUnlike(own) })}>
+              Beside another lifter
+            </button>
+            <button type="button" onClick={() => setOther(trial)}>
+              Beside another setup
+            </button>
+          </div>
+        ) : (
+          <button type="button" onClick={() => setOther(null)}>
+            Only {own.lifter.name}
+          </button>
+        )}
+      </div>
+      <HeightLegend />
+      <div className={other === null ? 'trial-sides' : 'trial-sides two'}>
+        <TrialSide
+          club={club}
+          trial={trial}
+          result={results[0] ?? null}
+          reach={reach}
+          toKg={toKg}
+          onChange={setTrial}
+        />
+        {other && (
+          <TrialSide
+            club={club}
+            trial={other}
+            result={results[1] ?? null}
+            reach={reach}
+            toKg={toKg}
+            lifters={lifters}
+            onChange={setOther}
+          />
+        )}
+      </div>
+      <p className="small quiet">
+        Speeds are of a first, rested rep. Bands under load are dangerous: check them, use rated anchors,
+        safeties and spotters.
+      </p>
+    </section>
+  );
+
+  function titleOf(one: Trial): string {
+    const name = club.lifter.find(({ id }) => id === one.lifterId)?.name ?? '';
+    const bar = `${written(one.barKg, units.mass)} ${units.mass}`;
+    const on = onBarText(one, club);
+    return `${name}: ${liftWord(one.lift)}, ${startText(one.lift, one.start, units.length)}, ${bar}${on && ` with ${on}`}`;
+  }
+
+  function bestKg(one: Trial): number | null {
+    const bests = club.best.filter((best) => best.lifterId === one.lifterId);
+    return straightBest(bests, one.lift)?.setup.barKg ?? null;
+  }
+
+  /** The lifter whose stature differs most: where the same bands differ most. */
+  function mostUnlike({ lifter }: LifterRecords): string {
+    const away = (statureM: number | null) =>
+      statureM === null ? 0 : Math.abs(statureM - (lifter.statureM ?? 1.7));
+    const others = club.lifter.filter(({ id, leftOn }) => id !== lifter.id && leftOn === null);
+    return others.sort((a, b) => away(b.statureM) - away(a.statureM))[0]?.id ?? lifter.id;
+  }
+}
