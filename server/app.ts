@@ -6,6 +6,7 @@ import type { ClubStore } from '#store/ClubStore.ts';
 import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
+import type { SolveDay } from './jobs/daySolver.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
@@ -19,10 +20,12 @@ export interface AppParts {
   store: ClubStore;
   /** Folder of the built screens. */
   webRoot: string;
+  /** Where days are solved; without it in this thread, which a command that waits for the answer may well block. */
+  solveDay?: SolveDay;
 }
 
 /** The whole server without a socket: guards first, then what each capability answers, then the screens. */
-export function createApp({ store, webRoot }: AppParts) {
+export function createApp({ store, webRoot, solveDay = solveHere }: AppParts) {
   return new Hono()
     .onError(answerError)
     .notFound((c) => c.json(errorBody('', `There is nothing at ${c.req.path}.`), 404))
@@ -35,12 +38,17 @@ export function createApp({ store, webRoot }: AppParts) {
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store))
-    .route('/api', dayRoutes(store))
+    .route('/api', dayRoutes(store, solveDay))
     .route('/api/compute', computeRoutes)
     .route('/api', openApiRoutes)
     .all('/api/*', (c) => c.notFound())
     .route('/', screenRoutes(webRoot));
 }
+
+const solveHere: SolveDay = async (records, day) => {
+  const { solveDay } = await import('#contract/assemble/solveDay.ts');
+  return solveDay(records, day);
+};
 
 /** What the club keeps stays out of the browser's cache on disk. */
 const noStore = createMiddleware(async (c, next) => {

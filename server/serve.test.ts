@@ -2,7 +2,11 @@ import { once } from 'node:events';
 import { get, type IncomingMessage } from 'node:http';
 import { createServer } from 'node:net';
 import { expect, onTestFinished, test } from 'vitest';
+import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
+import { millraceClub } from '#demo/millraceClub.ts';
 import { openClubStore } from '#store/openClubStore.ts';
+import { smallClub } from '#store/tests/smallClub.ts';
+import { daySolver } from './jobs/daySolver.ts';
 import { serve } from './serve.ts';
 import { testApp } from './tests/testApp.ts';
 
@@ -73,4 +77,33 @@ test('closing ends open lines of news', async () => {
   await running.close();
   await ended;
   await expect(fetch(running.url)).rejects.toThrow();
+});
+
+test('while a day is solved, every other request is answered', async () => {
+  const { url, store } = await served();
+  await store.importRecords(millraceClub('2026-11-25'));
+  const [day] = await store.list('day');
+  let solved = false;
+  const solving = fetch(`${url}/api/days/${day!.id}/solve`, { method: 'POST' }).finally(() => {
+    solved = true;
+  });
+  const answeredBefore = [];
+  for (let i = 0; i < 3; i += 1) {
+    expect((await fetch(`${url}/api/club`)).status).toBe(200);
+    answeredBefore.push(!solved);
+  }
+  expect(answeredBefore).toEqual([true, true, true]);
+  const answer = await solving;
+  expect(answer.status).toBe(200);
+  expect(await answer.json()).toEqual(await store.latestPrescription(day!.id));
+});
+
+test('what a day misses in the records comes back from the solver as one sentence', async () => {
+  const { solveDay, close } = daySolver();
+  onTestFinished(close);
+  const club = smallClub();
+  // The coach fixed a hookup that this rack does not have.
+  const elsewhere = { ...club.hookup[0]!, rackId: 'rack-2' };
+  const records = { ...club, hookup: [elsewhere] };
+  await expect(solveDay(records, club.day[0]!)).rejects.toThrow(CannotAssemble);
 });

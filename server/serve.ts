@@ -1,8 +1,10 @@
+import { once } from 'node:events';
 import type { Server } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
+import { daySolver } from './jobs/daySolver.ts';
 
 export interface ServeOptions {
   store: ClubStore;
@@ -26,17 +28,19 @@ export async function serve({
   port = defaultPort,
   webRoot = builtScreens,
 }: ServeOptions): Promise<Served> {
-  const app = createApp({ store, webRoot });
+  const solver = daySolver();
+  const app = createApp({ store, webRoot, solveDay: solver.solveDay });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   const taken = await listen(server, port);
   return {
     url: `http://${host}:${taken}`,
     port: taken,
-    close: () =>
-      new Promise((resolve, reject) => {
-        server.close((error) => (error ? reject(error) : resolve()));
-        server.closeAllConnections();
-      }),
+    async close() {
+      const closed = once(server, 'close');
+      server.close();
+      server.closeAllConnections();
+      await Promise.all([closed, solver.close()]);
+    },
   };
 }
 

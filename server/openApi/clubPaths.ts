@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
+import { dayPlan } from '#contract/dayPlan.ts';
 import { prescription } from '#contract/records/prescription.ts';
 import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
 
 /** The routes that are about the club as a whole, and about its days. */
 export function clubPaths() {
   const archive = z.toJSONSchema(archiveShape, { io: 'output' });
-  const solved = answer('What was solved', z.toJSONSchema(prescription, { io: 'output' }));
+  const solvedDay = z.toJSONSchema(prescription.extend({ document: dayPlan }), { io: 'output' });
+  const solved = answer('What was solved', solvedDay);
   return {
     '/api/club': {
       get: {
@@ -66,7 +68,11 @@ export function clubPaths() {
         operationId: 'day.solve',
         summary: 'Solve a training day and keep what was solved',
         tags: ['day'],
-        responses: { 200: solved, 404: refusal('There is no such day') },
+        responses: {
+          200: solved,
+          404: refusal('There is no such day'),
+          409: refusal('The records lack what it takes'),
+        },
       },
     },
     '/api/days/{id}/prescription': {

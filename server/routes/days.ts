@@ -1,17 +1,16 @@
 import { Hono } from 'hono';
+import type { SolveDay } from '#server/jobs/daySolver.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** What was solved for a training day: solve it now, or read what was solved last. */
-export function dayRoutes(store: ClubStore) {
+export function dayRoutes(store: ClubStore, solveDay: SolveDay) {
   return new Hono()
     .post('/days/:id/solve', async (c) => {
       const id = c.req.param('id');
       const { records } = await store.records();
       const day = records.day.find((candidate) => candidate.id === id);
       if (!day) throw new Refusal('missing', 'id', `The club has no training day with the id "${id}".`);
-      // Loaded when first asked for: the solver is large, and the server should be up before it.
-      const { solveDay } = await import('#contract/assemble/solveDay.ts');
       const plan = await solveDay(records, day);
       return c.json(await store.addPrescription(id, new Date().toISOString(), plan));
     })

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { operationNames } from '#contract/compute/operations.ts';
 import { kindNames } from '#contract/records/allKinds.ts';
 import { testApp } from '#server/tests/testApp.ts';
+import { smallClub } from '#store/tests/smallClub.ts';
 
 test('the description names every route of the server, and no other', async () => {
   const { app, ask } = await testApp();
@@ -31,4 +32,16 @@ test('what it says of a new record is what the route takes', async () => {
   expect(fields.required).toEqual(['label', 'massKg']);
   expect(fields.additionalProperties).toBe(false);
   expect(fields.properties.massKg).toMatchObject({ type: 'number', exclusiveMinimum: 0, maximum: 1000 });
+});
+
+test('what it says of a solved day is what a solved day looks like', async () => {
+  const { ask } = await testApp(smallClub());
+  const { json } = await ask('GET', '/api/openapi.json');
+  const path = json.paths['/api/days/{id}/solve'];
+  const { properties } = path.post.responses['200'].content['application/json'].schema;
+  const solved = await ask('POST', '/api/days/day-1/solve');
+  expect(Object.keys(solved.json).sort()).toEqual(Object.keys(properties).sort());
+  expect(Object.keys(solved.json.document).sort()).toEqual(
+    Object.keys(properties.document.properties).sort(),
+  );
 });

@@ -1,0 +1,16 @@
+/** Entry of the thread that solves training days: TypeScript made readable first, then the work, which is contract's. */
+import { register } from 'tsx/esm/api';
+
+register();
+const { CannotAssemble } = await import('#contract/assemble/CannotAssemble.ts');
+const { solveDay } = await import('#contract/assemble/solveDay.ts');
+
+/** Errors lose their class on the way between threads, so what the club's records miss goes back as a value. */
+export default async function solve({ records, day }) {
+  try {
+    return { plan: await solveDay(records, day) };
+  } catch (error) {
+    if (error instanceof CannotAssemble) return { missing: error.message };
+    throw error;
+  }
+}
