@@ -12,6 +12,7 @@ export function RecordForm(props: {
   /** One sentence about fields that do not fit together; blocks saving. */
   wrong?: string | null;
   saveWord?: string;
+  leaveWord?: string;
   children: ReactNode;
 }) {
   const form = useRef<HTMLFormElement>(null);
@@ -56,7 +57,7 @@ export function RecordForm(props: {
           {props.saveWord ?? 'Save'}
         </button>
         <button type="button" onClick={props.onLeave}>
-          Leave unchanged
+          {props.leaveWord ?? 'Leave unchanged'}
         </button>
         {props.onRemove && (
           <button type="button" className="plain" onClick={props.onRemove}>

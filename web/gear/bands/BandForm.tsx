@@ -41,6 +41,7 @@ export function BandForm(props: {
     <RecordForm
       title={pair ? `Change ${pair.label}` : 'The pair'}
       saveWord={pair ? 'Save' : 'Go on to the scale'}
+      leaveWord={pair ? 'Leave unchanged' : 'Not now'}
       onSave={save}
       onLeave={props.onLeave}
       onRemove={props.onRemove}

@@ -6,6 +6,7 @@ import type { PairState, SideState } from '#web/gear/state/pairState.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { dateText } from '#web/parts/localToday.ts';
+import { BandCaution } from './BandCaution.tsx';
 import { BandForm } from './BandForm.tsx';
 import { BandGives } from './BandGives.tsx';
 import { DriftTable } from './DriftTable.tsx';
@@ -13,9 +14,6 @@ import { FitPanel } from './FitPanel.tsx';
 import { HangSteps } from './HangSteps.tsx';
 import { ReadingForm } from './ReadingForm.tsx';
 import { ReadingTable } from './ReadingTable.tsx';
-
-/** So many readings make a good curve; until then the steps at the scale stand open. */
-const goodCurve = 5;
 
 /** One pair: its readings and curves, what it gives, what it wants. */
 export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
@@ -27,7 +25,7 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
   const [freshId, setFreshId] = useState<string | null>(null);
   const [showSteps, setShowSteps] = useState<boolean | null>(null);
   const side = state.sides[sideName === 'a' ? 0 : 1];
-  const steps = showSteps ?? side.readings.length < goodCurve;
+  const steps = showSteps ?? side.readings.length === 0;
   const retire = (retiredOn: string | null) =>
     void pairs.update({ ...pair, retiredOn }, `band pair ${pair.label}`).catch(() => {});
   return (
@@ -84,6 +82,7 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
         <div className="at-scale">
           <div className="at-scale-form">
             <ReadingForm key={sideName} pair={pair} side={side} today={gear.today} onAdded={setFreshId} />
+            <BandCaution />
           </div>
           <div className="at-scale-curve stack loose">
             <FitPanel gear={gear} state={state} side={side} freshId={freshId} />

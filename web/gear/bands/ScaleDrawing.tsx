@@ -22,7 +22,9 @@ function Relaxed() {
       <path d="M40 140V180M220 140V180" stroke="var(--ink)" strokeDasharray="2 3" />
       <path d="M40 130H220" stroke="var(--ink)" />
       <path d="M48 126L40 130L48 134M212 126L220 130L212 134" fill="none" stroke="var(--ink)" />
-      <Mark x={130} y={112} figure="1" />
+      <text x="130" y="120" textAnchor="middle" className="drawn-words strong">
+        rest length
+      </text>
       <text x="130" y="236" textAnchor="middle" className="drawn-words">
         lying flat, not pulled
       </text>

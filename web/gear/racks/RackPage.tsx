@@ -3,7 +3,6 @@ import type { AnchorRecord, Rack } from '#contract/records/gear.ts';
 import { fromSi } from '#core/units/units.ts';
 import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
-import { weightText } from '#web/gear/state/pullText.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { liftWord } from '#web/parts/liftWords.ts';
@@ -59,7 +58,7 @@ export function RackPage({ gear, rack }: { gear: Gear; rack: Rack }) {
                 <span className="stop">not known</span>
               ) : (
                 <Known
-                  value={weightText(ratedLoadN, units.mass, gear.gravityMps2).replace(/\.\d$/, '')}
+                  value={fromSi(ratedLoadN, units.mass === 'kg' ? 'kgf' : 'lbf').toFixed(0)}
                   unit={units.mass}
                   known="measured"
                 />

@@ -1,4 +1,5 @@
 import type { HookupRecord } from '#contract/records/gear.ts';
+import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { fromSi } from '#core/units/units.ts';
 import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
 import { pairPull } from '#web/gear/state/pairPull.ts';
@@ -24,7 +25,8 @@ export function ScaleReadings({ gear, hookups }: { gear: Gear; hookups: readonly
       return { ...reading, predictedN: pull?.geometryN ?? null, place, pair: state?.pair.label ?? '' };
     });
   const predictions = new Map(rows.map((row) => [row.id, row]));
-  const weight = (forceN: number) => weightText(forceN, units.mass, gear.gravityMps2);
+  // As the scale shows it, by standard gravity.
+  const weight = (forceN: number) => weightText(forceN, units.mass, STANDARD_GRAVITY_MPS2);
   return (
     <RecordSheet
       sheet={scaleSheet(records, hookups, gear.today)}

@@ -55,7 +55,7 @@ export function IronPage({ gear }: { gear: Gear }) {
         sheet={discSheet}
         rows={records.disc.toSorted((x, y) => y.faceMassKg - x.faceMassKg)}
         columns={[
-          { key: 'face', head: 'disc', numeric: true, cell: ({ faceMassKg }) => face(faceMassKg) },
+          { key: 'face', head: 'disc', cell: ({ faceMassKg }) => face(faceMassKg) },
           { key: 'pairs', head: 'pairs', numeric: true, cell: ({ pairs }) => pairs },
           {
             key: 'true',

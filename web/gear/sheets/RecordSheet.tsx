@@ -61,6 +61,7 @@ export function RecordSheet<K extends KindName>(props: {
             title={open.id === null ? `A new ${sheet.one}` : `Change ${sheet.nameOf(open.draft)}`}
             onSave={() => save(open)}
             onLeave={close}
+            leaveWord={open.id === null ? 'Not now' : 'Leave unchanged'}
             wrong={sheet.wrong?.(open.draft) ?? liftsMissing(open.draft)}
             onRemove={
               open.id === null
