@@ -2,10 +2,10 @@ import { Link, useLocation } from 'wouter';
 import type { Day } from '#contract/records/day.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { longDate, shortDate } from '#web/parts/dayWords.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { liftWord } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
-import { longDate, shortDate } from './dayWords.ts';
 import { workWords } from './startingPoints.ts';
 
 /** Every training day, the next ones first, in the order they come. */

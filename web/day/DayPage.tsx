@@ -3,12 +3,12 @@ import { Link, useLocation } from 'wouter';
 import type { Day, Group } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { useRecords } from '#web/api/useRecords.ts';
+import { longDate } from '#web/parts/dayWords.ts';
 import { liftWords } from '#web/parts/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
-import { longDate } from './dayWords.ts';
 import { GroupSection } from './GroupSection.tsx';
 import { SolveBar } from './SolveBar.tsx';
 import { startingGroup } from './startingPoints.ts';
@@ -38,7 +38,7 @@ export function DayPage({ kept }: { kept: Day }) {
       {day.groups.map((group) => (
         <GroupSection
           key={group.id}
-          group={group}
+          {...{ day, group }}
           solving={solving}
           onChange={putGroup}
           onRemove={() => leaveOut(group)}

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Group, Place } from '#contract/records/day.ts';
+import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -9,16 +9,19 @@ import { groupSummary } from './groupSummary.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { movePlace, onRack } from './movePlace.ts';
 import { RackTable } from './RackTable.tsx';
+import { useLines } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
 
 /** One group of the day: its work in a line, to open and change, and a table for each rack in lifting order. */
 export function GroupSection(props: {
+  day: Day;
   group: Group;
   solving: Solving;
   onChange: (group: Group) => void;
   onRemove: () => void;
 }) {
-  const { group, solving, onChange } = props;
+  const { day, group, solving, onChange } = props;
+  const lines = useLines(solving.prescription, group.id);
   const records = useClub();
   const units = useUnits();
   const say = useToast();
@@ -58,16 +61,22 @@ export function GroupSection(props: {
         </div>
       </div>
       {open && <GroupPlan group={group} boxes={records.box} onChange={onChange} />}
+      {lines.cautions.map((caution) => (
+        <p key={caution} className="caution">
+          {caution}
+        </p>
+      ))}
       {racks.length === 0 && (
         <p>No rack of the club takes this lift. Under Gear, a rack says which lifts it is for.</p>
       )}
       {racks.map((rack) => (
         <RackTable
           key={rack.id}
-          group={group}
+          {...{ day, group }}
           rack={rack}
           rackIds={rackIds}
           places={onRack(group.places, rack.id)}
+          lines={lines}
           solving={solving}
           onMove={move}
           onChangePlace={changePlace}

@@ -1,42 +1,38 @@
-import { type FormEvent, useState } from 'react';
+import type { FormEvent } from 'react';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
-import type { BandOnBar, Setup } from '#contract/records/lift.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { useClub } from '#web/api/useClub.ts';
-import { NumberField } from '#web/parts/NumberField.tsx';
+import { RangeField } from '#web/parts/RangeField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BandPicks } from './BandPicks.tsx';
 import { ChainPicks } from './ChainPicks.tsx';
-import { solvedSetup } from './solvedSetup.ts';
+import type { OnBar } from './solvedSetup.ts';
 
 /** What the coach sets by hand for one lifter: it stays, and the rest is worked out around it, until it is given back. */
 export function HandSettings(props: {
   group: Group;
   place: Place;
   rack: RecordOf<'rack'>;
-  prescription: Prescription | null;
+  kept: OnBar;
+  onBar: OnBar;
   busy: boolean;
+  onTry: (onBar: OnBar) => void;
   onFix: (byCoach: Place['byCoach']) => void;
 }) {
-  const { group, place, rack, busy, onFix } = props;
+  const { group, place, rack, kept, onBar, busy, onTry, onFix } = props;
   const records = useClub();
   const units = useUnits();
-  const solved = solvedSetup(props.prescription, group.id, place.lifterId);
   const own = place.byCoach;
-  const [barKg, setBarKg] = useState<number | null>(own?.barKg ?? solved?.barKg ?? null);
-  const [bands, setBands] = useState<BandOnBar[]>(own?.bands ?? solved?.bands ?? []);
-  const [chains, setChains] = useState<Setup['chains']>(own?.chains ?? solved?.chains ?? []);
-  const barChanged = barKg !== null && (own?.barKg ?? solved?.barKg) !== barKg;
-  const bandsChanged = !same(bands, own?.bands ?? solved?.bands ?? []);
-  const chainsChanged = !same(chains, own?.chains ?? solved?.chains ?? []);
+  const barChanged = Math.abs(onBar.barKg - kept.barKg) > 1e-6;
+  const bandsChanged = !same(onBar.bands, kept.bands);
+  const chainsChanged = !same(onBar.chains, kept.chains);
 
   const keep = (event: FormEvent) => {
     event.preventDefault();
     onFix({
-      barKg: barChanged ? barKg : (own?.barKg ?? null),
-      bands: bandsChanged ? bands : (own?.bands ?? null),
-      chains: chainsChanged ? chains : (own?.chains ?? null),
+      barKg: barChanged ? onBar.barKg : (own?.barKg ?? null),
+      bands: bandsChanged ? onBar.bands : (own?.bands ?? null),
+      chains: chainsChanged ? onBar.chains : (own?.chains ?? null),
     });
   };
   const giveBack = (part: Partial<NonNullable<Place['byCoach']>>) => {
@@ -46,24 +42,33 @@ export function HandSettings(props: {
   };
   return (
     <form className="stack" onSubmit={keep}>
-      <h4>Set by hand</h4>
-      <p className="small quiet">What you set stays; everything else is worked out around it.</p>
-      <NumberField
-        label="Bar with discs and collars"
-        valueSi={barKg}
+      <div>
+        <h4>Set by hand</h4>
+        <p className="small quiet">
+          The picture follows. What you keep stays; the rest is worked out around it.
+        </p>
+      </div>
+      <RangeField
+        label="Bar, discs, collars"
+        valueSi={onBar.barKg}
         unit={units.mass}
         minSi={5}
-        maxSi={1000}
-        onChange={setBarKg}
+        maxSi={Math.max(200, 2 * kept.barKg)}
+        stepSi={2.5}
+        onChange={(barKg) => onTry({ ...onBar, barKg })}
       />
       <BandPicks
         pairs={records.bandPair.filter((pair) => pair.retiredOn === null)}
         hookups={records.hookup.filter((h) => h.rackId === rack.id && h.lifts.includes(group.lift))}
-        bands={bands}
-        onChange={setBands}
+        bands={onBar.bands}
+        onChange={(bands) => onTry({ ...onBar, bands })}
       />
       {rack.takesChains && records.chainPair.length > 0 && (
-        <ChainPicks kinds={records.chainPair} chains={chains} onChange={setChains} />
+        <ChainPicks
+          kinds={records.chainPair}
+          chains={onBar.chains}
+          onChange={(chains) => onTry({ ...onBar, chains })}
+        />
       )}
       <div className="row">
         <button
@@ -75,17 +80,17 @@ export function HandSettings(props: {
         </button>
         {own?.barKg != null && (
           <button type="button" disabled={busy} onClick={() => giveBack({ barKg: null })}>
-            Give the bar back
+            Give the bar back to the solver
           </button>
         )}
         {own?.bands != null && (
           <button type="button" disabled={busy} onClick={() => giveBack({ bands: null })}>
-            Give the bands back
+            Give the bands back to the solver
           </button>
         )}
         {own?.chains != null && (
           <button type="button" disabled={busy} onClick={() => giveBack({ chains: null })}>
-            Give the chains back
+            Give the chains back to the solver
           </button>
         )}
       </div>

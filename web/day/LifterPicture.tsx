@@ -1,10 +1,52 @@
-import type { Group, Place } from '#contract/records/day.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
-export function LifterPicture(_: {
-  prescription: Prescription | null;
+import type { Day, Group, Place } from '#contract/records/day.ts';
+import type { Setup } from '#contract/records/lift.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { HeightLegend } from '#web/charts/HeightLegend.tsx';
+import { HeightPicture } from '#web/charts/HeightPicture.tsx';
+import type { HeightScene } from '#web/charts/HeightScene.ts';
+import { chartUnits } from '#web/parts/chartUnits.ts';
+import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+import { setupScene } from '#web/parts/setupScene.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { OnBar } from './solvedSetup.ts';
+
+/** Rack, load and speed of what stands in the fields beside it, for this lifter on this day. */
+export function LifterPicture(props: {
+  day: Pick<Day, 'date'>;
   group: Group;
   place: Place;
   name: string;
+  onBar: OnBar;
+  gravityMps2: number;
 }) {
-  return null;
+  const { day, group, place, name, onBar } = props;
+  const records = useClub();
+  const units = useUnits();
+  const setup: Setup = { rackId: place.rackId, start: place.start ?? group.start, ...onBar };
+  const scene = sceneOrWhy(() =>
+    setupScene(records, { lifterId: place.lifterId, lift: group.lift, setup, on: day.date, title: name }),
+  );
+  if (typeof scene === 'string') return <p role="alert">{scene}</p>;
+  return (
+    <div className="stack">
+      <MeasuredWidth>
+        {(widthPx) => (
+          <HeightPicture scenes={[scene]} units={chartUnits(units, props.gravityMps2)} widthPx={widthPx} />
+        )}
+      </MeasuredWidth>
+      <HeightLegend />
+      <p className="small quiet">
+        The speed is that of the first rep only: what tires a lifter within a set is not in it.
+      </p>
+    </div>
+  );
+}
+
+/** A setup that nobody can lift from is told in the sentence that refuses it. */
+function sceneOrWhy(draw: () => HeightScene): HeightScene | string {
+  try {
+    return draw();
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
 }

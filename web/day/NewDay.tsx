@@ -4,12 +4,12 @@ import type { Group } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
+import { daysLater, shortDate } from '#web/parts/dayWords.ts';
 import { liftWords } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { boxHeights } from './boxHeights.ts';
-import { daysLater, shortDate } from './dayWords.ts';
 import { startingGroup, workWords } from './startingPoints.ts';
 
 /** A parallel box for a lifter of middling height; where the club has none so high, the nearest. Assumption. */

@@ -1,22 +1,21 @@
 import { useEffect } from 'react';
 import type { RecordOf } from '#contract/records/allKinds.ts';
-import type { Group, Place } from '#contract/records/day.ts';
+import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
-import type { LifterLine } from '#web/print/RackSheetModel.ts';
-import { HandSettings } from './HandSettings.tsx';
-import { LifterPicture } from './LifterPicture.tsx';
 import type { Drop } from './MoveHandle.tsx';
+import { PlaceTrial } from './PlaceTrial.tsx';
 import { StartFields } from './StartFields.tsx';
 import type { Solving } from './useSolving.ts';
 
 /** One lifter opened: the picture of this prescription, what the coach fixes by hand, the own start, and where to lift. */
 export function PlaceDetail(props: {
+  day: Day;
   group: Group;
   place: Place;
   rack: RecordOf<'rack'>;
   order: number;
   name: string;
-  line: LifterLine | null;
+  gravityMps2: number;
   solving: Solving;
   rackIds: readonly string[];
   onMove: (drop: Drop) => void;
@@ -24,10 +23,9 @@ export function PlaceDetail(props: {
   onLeaveOut: () => void;
   onClose: () => void;
 }) {
-  const { group, place, rack, order, name, solving, onChange, onMove } = props;
+  const { day, group, place, rack, order, name, solving, onChange, onMove, onClose } = props;
   const records = useClub();
   const others = records.rack.filter((other) => props.rackIds.includes(other.id) && other.id !== rack.id);
-  const { onClose } = props;
   useEffect(() => {
     const leave = (event: KeyboardEvent) => event.key === 'Escape' && onClose();
     document.addEventListener('keydown', leave);
@@ -39,44 +37,39 @@ export function PlaceDetail(props: {
   };
   return (
     <section className="place-detail" aria-label={name}>
-      <div className="detail-picture">
-        <LifterPicture prescription={solving.prescription} group={group} place={place} name={name} />
+      <PlaceTrial
+        key={`${place.rackId} ${solving.prescription?.id}`}
+        {...{ day, group, place, rack, name }}
+        gravityMps2={props.gravityMps2}
+        prescription={solving.prescription}
+        busy={solving.busy}
+        onFix={(byCoach) => void fix(byCoach)}
+      />
+      <div className="stack tight ruled">
+        <h4>Start of {name}</h4>
+        {place.start === null ? (
+          <div>
+            <button type="button" onClick={() => onChange({ ...place, start: group.start })}>
+              Another start than the group
+            </button>
+          </div>
+        ) : (
+          <div className="fields own-start">
+            <StartFields
+              lift={group.lift}
+              start={place.start}
+              boxes={records.box}
+              onChange={(start) => onChange({ ...place, start })}
+            />
+            <button type="button" className="plain" onClick={() => onChange({ ...place, start: null })}>
+              Same start as the group
+            </button>
+          </div>
+        )}
       </div>
-      <div className="stack detail-hand">
-        <HandSettings
-          key={`${place.rackId} ${solving.prescription?.id}`}
-          {...{ group, place, rack }}
-          prescription={solving.prescription}
-          busy={solving.busy}
-          onFix={(byCoach) => void fix(byCoach)}
-        />
-        <div className="stack tight ruled">
-          <h4>Start of {name}</h4>
-          {place.start === null ? (
-            <div>
-              <button type="button" onClick={() => onChange({ ...place, start: group.start })}>
-                Another start than the group
-              </button>
-            </div>
-          ) : (
-            <>
-              <div className="fields">
-                <StartFields
-                  lift={group.lift}
-                  start={place.start}
-                  boxes={records.box}
-                  onChange={(start) => onChange({ ...place, start })}
-                />
-              </div>
-              <div>
-                <button type="button" className="plain" onClick={() => onChange({ ...place, start: null })}>
-                  Same start as the group
-                </button>
-              </div>
-            </>
-          )}
-        </div>
-        <div className="row ruled">
+      <div className="stack tight ruled">
+        <h4>Place in the order</h4>
+        <div className="row">
           <button
             type="button"
             disabled={order === 0}
@@ -97,7 +90,7 @@ export function PlaceDetail(props: {
             </button>
           ))}
           <button type="button" onClick={props.onLeaveOut}>
-            Take off
+            Take off the group
           </button>
           <button type="button" className="plain" onClick={onClose}>
             Close

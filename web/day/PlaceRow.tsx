@@ -13,6 +13,7 @@ export function PlaceRow(props: {
   order: number;
   name: string;
   line: LifterLine | null;
+  problem: string | null;
   busy: boolean;
   open: boolean;
   rackIds: readonly string[];
@@ -23,21 +24,23 @@ export function PlaceRow(props: {
   const units = useUnits();
   const drop = { 'data-rack': place.rackId, 'data-order': order };
   const who = (
-    <th scope="row" className="who">
-      <MoveHandle
-        name={name}
-        at={{ rackId: place.rackId, order }}
-        rackIds={props.rackIds}
-        onDrop={props.onMove}
-      />
-      <div>
-        <button type="button" className="lifter-name" aria-expanded={open} onClick={onOpen}>
-          <span className="order">{order + 1}</span> {name}
-        </button>
-        <p className="small quiet">
-          {startText(group.lift, place.start ?? group.start, units.length)}
-          {place.start !== null && ', own start'}
-        </p>
+    <th scope="row">
+      <div className="who">
+        <MoveHandle
+          name={name}
+          at={{ rackId: place.rackId, order }}
+          rackIds={props.rackIds}
+          onDrop={props.onMove}
+        />
+        <div>
+          <button type="button" className="lifter-name" aria-expanded={open} onClick={onOpen}>
+            <span className="order">{order + 1}</span> {name}
+          </button>
+          <p className="small quiet">
+            {startText(group.lift, place.start ?? group.start, units.length)}
+            {place.start !== null && ', own start'}
+          </p>
+        </div>
       </div>
     </th>
   );
@@ -46,7 +49,7 @@ export function PlaceRow(props: {
       <tr {...drop}>
         {who}
         <td colSpan={7} className="quiet">
-          {props.busy ? 'Being worked out.' : 'Not worked out yet.'}
+          {props.busy ? 'Being worked out.' : (props.problem ?? 'Not worked out yet.')}
         </td>
       </tr>
     );
@@ -69,7 +72,7 @@ export function PlaceRow(props: {
             </span>
           </button>
           {place.byCoach?.barKg != null && own}
-          <p className="small quiet">{line.aSide}</p>
+          <p className="small quiet">{line.aSide} kg a side</p>
         </Cell>
         <Cell head="Bands">
           <button
@@ -90,17 +93,17 @@ export function PlaceRow(props: {
             </p>
           ))}
         </Cell>
+        <Cell head="First rep only">{line.speed}</Cell>
         <Cell head="At lockout">
-          <LoadCell load={line.lockout} />
+          <LoadCell load={line.lockout} why={line.assumed.join(' ')} />
         </Cell>
         <Cell head="At the bottom">
-          <LoadCell load={line.bottom} />
+          <LoadCell load={line.bottom} why={line.assumed.join(' ')} />
         </Cell>
         <Cell head="Percentages">
           <p>{line.percentages}</p>
-          <p className="small quiet">{line.reference}</p>
+          <p className="small quiet">of {line.reference}</p>
         </Cell>
-        <Cell head="First rep only">{line.speed}</Cell>
       </tr>
       {line.cautions.length > 0 && (
         <tr className="row-cautions">
@@ -129,11 +132,12 @@ function Cell({ head, children }: { head: string; children: ReactNode }) {
   );
 }
 
-function LoadCell({ load }: { load: WrittenLoad }) {
+function LoadCell({ load, why }: { load: WrittenLoad; why: string }) {
   const { mass } = useUnits();
   return (
     <>
-      <Known value={load.load} unit={mass} known={load.known} interval={load.interval} />
+      <Known value={load.load} unit={mass} known={load.known} why={load.known === 'measured' ? '' : why} />
+      {load.interval && <p className="small quiet">{load.interval}</p>}
       <p className="small quiet">{load.share}</p>
     </>
   );

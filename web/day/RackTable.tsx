@@ -1,11 +1,11 @@
 import { Fragment, type ReactNode, useState } from 'react';
 import type { RecordOf } from '#contract/records/allKinds.ts';
-import type { Group, Place } from '#contract/records/day.ts';
+import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { PlaceDetail } from './PlaceDetail.tsx';
 import { PlaceRow } from './PlaceRow.tsx';
-import { useLines } from './useLines.ts';
+import type { GroupLines } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
 
 const columns = [
@@ -13,27 +13,28 @@ const columns = [
   'Bar',
   'Bands',
   'Sets × reps',
+  'First rep only',
   'At lockout',
   'At the bottom',
   'Percentages',
-  'First rep only',
 ];
 
 /** One rack: its lifters in lifting order, each with all that was worked out; a lifter opens into the picture and the coach's own settings. */
 export function RackTable(props: {
+  day: Day;
   group: Group;
   rack: RecordOf<'rack'>;
   rackIds: readonly string[];
   places: readonly Place[];
+  lines: GroupLines;
   solving: Solving;
   onMove: (lifterId: string, drop: Drop) => void;
   onChangePlace: (place: Place) => void;
   onLeaveOut: (place: Place, name: string) => void;
   add: ReactNode;
 }) {
-  const { group, rack, places, solving } = props;
+  const { day, group, rack, places, lines, solving } = props;
   const { lifter: lifters } = useClub();
-  const lines = useLines(solving.prescription, group.id);
   const [openId, setOpenId] = useState<string | null>(null);
   const nameOf = (id: string) => lifters.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
   return (
@@ -65,6 +66,7 @@ export function RackTable(props: {
                   <PlaceRow
                     {...{ group, place, order, name, open }}
                     line={line}
+                    problem={lines.problemOf(place.lifterId)}
                     busy={solving.busy}
                     rackIds={props.rackIds}
                     onOpen={() => setOpenId(open ? null : place.lifterId)}
@@ -74,8 +76,8 @@ export function RackTable(props: {
                     <tr className="detail">
                       <td colSpan={columns.length}>
                         <PlaceDetail
-                          {...{ group, place, rack, order, name }}
-                          line={line}
+                          {...{ day, group, place, rack, order, name }}
+                          gravityMps2={lines.gravityMps2}
                           solving={solving}
                           rackIds={props.rackIds}
                           onMove={(drop) => props.onMove(place.lifterId, drop)}

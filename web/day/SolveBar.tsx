@@ -1,10 +1,10 @@
 import { useId } from 'react';
 import { Link } from 'wouter';
 import { useClubSettings } from '#web/api/useClub.ts';
+import { clockTime } from '#web/parts/dayWords.ts';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';
-import { clockTime } from './dayWords.ts';
+import { solvedSentence } from './solvedSentence.ts';
 import type { DayDraft } from './useDayDraft.ts';
-import { solvedSentence } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
 
 /** Works the loads out, says how good they are, and lets the coach choose between changing bands and sharing them. */

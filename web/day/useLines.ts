@@ -1,8 +1,33 @@
 import type { Prescription } from '#contract/records/prescription.ts';
+import { rackLines } from '#web/print/groupLines.ts';
+import { planOf } from '#web/print/planOf.ts';
 import type { LifterLine } from '#web/print/RackSheetModel.ts';
-export function useLines(_p: Prescription | null, _g: string) {
-  return { of: (_id: string): LifterLine | null => null, rackSays: (_id: string) => '' };
-}
-export function solvedSentence(_p: Prescription): string {
-  return '';
+import { useLineWords } from '#web/print/useLineWords.ts';
+
+export type GroupLines = ReturnType<typeof useLines>;
+
+/** What was worked out for a group, lifter by lifter and rack by rack, in the words of this view. */
+export function useLines(prescription: Prescription | null, groupId: string) {
+  const plan = prescription === null ? null : planOf(prescription);
+  const words = useLineWords(plan);
+  const group = plan?.groups.find((candidate) => candidate.groupId === groupId) ?? null;
+  const lines = group?.racks.flatMap((rack) => rackLines(group, rack.rackId, words)) ?? [];
+  return {
+    of: (lifterId: string): LifterLine | null => lines.find((line) => line.lifterId === lifterId) ?? null,
+    /** Why nothing could be worked out for a lifter. */
+    problemOf: (lifterId: string): string | null =>
+      group?.places.find((place) => place.lifterId === lifterId)?.problem ?? null,
+    gravityMps2: words.gravityMps2,
+    rackSays: (rackId: string): string => {
+      const rack = group?.racks.find((candidate) => candidate.rackId === rackId);
+      if (rack === undefined) return '';
+      if (rack.changes === 0) return `${rack.bar}. No band changes between lifters.`;
+      const changes = rack.changes === 1 ? '1 pair is changed' : `${rack.changes} pairs are changed`;
+      return `${rack.bar}. ${changes} while everybody lifts once, about ${Math.round(rack.handlingMinutes)} min.`;
+    },
+    cautions: [
+      ...(lines.some((line) => line.hung.length > 0) ? [words.say({ code: 'bandsUnderLoad' })] : []),
+      ...(group?.cautions.map(words.say) ?? []),
+    ],
+  };
 }

@@ -1,6 +1,9 @@
 import { useState } from 'react';
+import type { Day } from '#contract/records/day.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
+import { planOf } from '#web/print/planOf.ts';
+import { dayMatchesPlan } from './dayMatchesPlan.ts';
 import type { DayDraft } from './useDayDraft.ts';
 
 export interface Solving {
@@ -19,10 +22,16 @@ export function useSolving(draft: DayDraft): Solving {
   const { data } = usePrescription(draft.day.id);
   const solveDay = useSolveDay(draft.day.id);
   const [waiting, setWaiting] = useState(false);
+  /** The day as it stood when it was worked out here; what was worked out elsewhere is compared by its plan. */
+  const [solvedFrom, setSolvedFrom] = useState<string | null>(null);
+  const plan = data ? planOf(data) : null;
   const solve = async () => {
     setWaiting(true);
     try {
-      if (await draft.settle()) await solveDay.mutateAsync();
+      const day = await draft.settle();
+      if (day === null) return;
+      await solveDay.mutateAsync();
+      setSolvedFrom(whatCounts(day));
     } catch {
       // The mutation keeps the sentence.
     } finally {
@@ -33,7 +42,14 @@ export function useSolving(draft: DayDraft): Solving {
     prescription: data ?? null,
     busy: waiting,
     wrong: solveDay.error?.message ?? null,
-    stale: false,
+    stale:
+      plan !== null &&
+      (!dayMatchesPlan(draft.day, plan) || (solvedFrom !== null && solvedFrom !== whatCounts(draft.day))),
     solve,
   };
+}
+
+/** All of a day that its loads depend on. */
+function whatCounts({ title: _title, note: _note, ...day }: Day): string {
+  return JSON.stringify(day);
 }

@@ -24,7 +24,6 @@ export function FigureField(props: {
   const shown = (kept: number) => String(Number((kept * per).toFixed(whole ? 0 : 3)));
   const wrong = typing === null ? null : wrongWith(typing);
   const input = useWrong(wrong);
-  const read = (text: string) => Number(text.trim().replace(',', '.'));
 
   function wrongWith(text: string): string | null {
     const figure = read(text);
@@ -63,4 +62,8 @@ export function FigureField(props: {
       </div>
     </Field>
   );
+}
+
+function read(text: string): number {
+  return Number(text.trim().replace(',', '.'));
 }

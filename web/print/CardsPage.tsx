@@ -13,6 +13,7 @@ const cardsOnPage = 4;
 export function CardsPage({ day }: { day: Day }) {
   const [paper, setPaper] = usePaper();
   const sheets = useRackSheets(day);
+  if (sheets === undefined) return <p className="quiet">Fetching what was worked out.</p>;
   if (sheets === null) return <NothingToPrint dayId={day.id} />;
   const cards = sheets.flatMap((sheet) => sheet.lifters.map((lifter) => ({ sheet, lifter })));
   return (

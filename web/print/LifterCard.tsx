@@ -26,7 +26,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
             <span>{sheet.unit}</span>
           </p>
           <p>
-            {lifter.aSide}
+            {lifter.aSide} kg a side
             {lifter.barByCoach && ' · set by the coach'}
           </p>
         </div>
@@ -60,8 +60,8 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
           label={`Load of ${lifter.name} from bottom to lockout`}
           points={lifter.picture}
           toN={toN}
-          widthPx={30 * pxPerMm}
-          heightPx={17 * pxPerMm}
+          widthPx={42 * pxPerMm}
+          heightPx={24 * pxPerMm}
         />
         <div>
           <p>
@@ -79,7 +79,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
         </div>
       </div>
       <p>
-        {lifter.percentages} of {lifter.reference}. {lifter.speed}.
+        {lifter.percentages}, of {lifter.reference}. First rep: {lifter.speed}; later reps are not worked out.
       </p>
       {lifter.assumed.length > 0 && <p className="card-small">Not measured: {lifter.assumed.join('; ')}.</p>}
       {lifter.cautions.map((caution) => (

@@ -31,6 +31,7 @@ export interface LifterLine {
   bar: string;
   barByCoach: boolean;
   perSide: readonly DiscsOnSide[];
+  /** Figures on the faces in kg, from the inside out: "2 × 25 + 10". */
   aSide: string;
   /** Bands and chains with their hookups, one line each; empty: straight weight. */
   hung: readonly string[];

@@ -1,3 +1,4 @@
+import type { CSSProperties } from 'react';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
 import { type Paper, pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet, WrittenStep } from './RackSheetModel.ts';
@@ -14,7 +15,11 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
   const { rowMm, numeralMm } = sheetRows(paper, sheet.lifters.length, said);
   const toN = Math.max(...sheet.lifters.flatMap(({ picture }) => picture.map((point) => point.totalN)));
   return (
-    <section className={`paper sheet ${paper}`} aria-label={`Sheet of ${sheet.rack}`}>
+    <section
+      className={`paper sheet ${paper}`}
+      aria-label={`Sheet of ${sheet.rack}`}
+      style={{ '--grow': Math.min(1.3, rowMm / 29) } as CSSProperties}
+    >
       <header className="sheet-head">
         <h1>{sheet.rack}</h1>
         <div>
@@ -100,7 +105,9 @@ function Row(props: {
           colour={false}
           figures={false}
         />
-        <p>{lifter.aSide}</p>
+        <p>
+          {lifter.aSide} <span>kg a side</span>
+        </p>
         {lifter.barByCoach && <p className="sheet-own">set by the coach</p>}
       </div>
       <div className="sheet-load">
@@ -112,7 +119,7 @@ function Row(props: {
           points={lifter.picture}
           toN={props.toN}
           widthPx={36 * pxPerMm}
-          heightPx={Math.min(20, rowMm * 0.3) * pxPerMm}
+          heightPx={Math.min(24, rowMm * 0.36) * pxPerMm}
         />
         <p>
           <b>{lifter.bottom.load}</b> {unit} at the bottom <span>{lifter.bottom.interval}</span>

@@ -9,6 +9,7 @@ import { useRackSheets } from './useRackSheets.ts';
 export function SheetPage({ day }: { day: Day }) {
   const [paper, setPaper] = usePaper();
   const sheets = useRackSheets(day);
+  if (sheets === undefined) return <p className="quiet">Fetching what was worked out.</p>;
   if (sheets === null) return <NothingToPrint dayId={day.id} />;
   return (
     <div className="stack loose">

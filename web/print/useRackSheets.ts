@@ -1,5 +1,29 @@
 import type { Day } from '#contract/records/day.ts';
+import { useClubSettings } from '#web/api/useClub.ts';
+import { usePrescription } from '#web/api/usePrescription.ts';
+import { clockTime, longDate } from '#web/parts/dayWords.ts';
+import { planOf } from './planOf.ts';
 import type { RackSheet } from './RackSheetModel.ts';
-export function useRackSheets(_day: Day): RackSheet[] | null {
-  return null;
+import { rackSheets } from './rackSheets.ts';
+import { useLineWords } from './useLineWords.ts';
+
+/** The sheets of what was worked out last for a day; null: nothing yet, undefined: being fetched. */
+export function useRackSheets(day: Day): RackSheet[] | null | undefined {
+  const club = useClubSettings();
+  const { data: prescription } = usePrescription(day.id);
+  const plan = prescription ? planOf(prescription) : null;
+  const words = useLineWords(plan);
+  if (prescription === undefined) return undefined;
+  if (prescription === null || plan === null) return null;
+  const sheets = rackSheets(
+    plan,
+    {
+      club: club.name,
+      invented: club.invented,
+      date: longDate(plan.date),
+      madeBy: `Worked out by Rackwright at ${clockTime(prescription.solvedAt, club.timeZone)}, number ${prescription.number} of this day.`,
+    },
+    words,
+  );
+  return sheets.length === 0 ? null : sheets;
 }

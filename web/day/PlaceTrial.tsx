@@ -1,0 +1,45 @@
+import { useState } from 'react';
+import type { RecordOf } from '#contract/records/allKinds.ts';
+import type { Day, Group, Place } from '#contract/records/day.ts';
+import type { Prescription } from '#contract/records/prescription.ts';
+import { HandSettings } from './HandSettings.tsx';
+import { LifterPicture } from './LifterPicture.tsx';
+import { type OnBar, solvedSetup } from './solvedSetup.ts';
+
+/** What is on the bar, as fields and as the picture that follows them; kept only when the coach says so. */
+export function PlaceTrial(props: {
+  day: Day;
+  group: Group;
+  place: Place;
+  rack: RecordOf<'rack'>;
+  name: string;
+  gravityMps2: number;
+  prescription: Prescription | null;
+  busy: boolean;
+  onFix: (byCoach: Place['byCoach']) => void;
+}) {
+  const { day, group, place, rack, name } = props;
+  const solved = solvedSetup(props.prescription, group.id, place.lifterId);
+  const kept: OnBar = {
+    barKg: place.byCoach?.barKg ?? solved?.barKg ?? firstBarKg,
+    bands: place.byCoach?.bands ?? solved?.bands ?? [],
+    chains: place.byCoach?.chains ?? solved?.chains ?? [],
+  };
+  const [onBar, setOnBar] = useState(kept);
+  return (
+    <>
+      <div className="detail-picture">
+        <LifterPicture {...{ day, group, place, name, onBar }} gravityMps2={props.gravityMps2} />
+      </div>
+      <HandSettings
+        {...{ group, place, rack, kept, onBar }}
+        busy={props.busy}
+        onTry={setOnBar}
+        onFix={props.onFix}
+      />
+    </>
+  );
+}
+
+/** Before anything was worked out: a light bar to begin from. */
+const firstBarKg = 60;

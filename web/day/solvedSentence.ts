@@ -1,0 +1,16 @@
+import type { Prescription } from '#contract/records/prescription.ts';
+import { planOf } from '#web/print/planOf.ts';
+
+/** How good the allocation is, in one plain sentence, from the solver's own proof. */
+export function solvedSentence(prescription: Prescription): string {
+  const plan = planOf(prescription);
+  if (plan === null) return 'It was written by another version of the program and cannot be read here.';
+  const proofs = plan.groups.flatMap(({ proof }) => (proof === null ? [] : [proof]));
+  if (proofs.length === 0) return '';
+  const open = proofs.filter(({ status }) => status !== 'optimal');
+  if (open.length === 0) {
+    return 'Proven: no other way of hanging these bands fits the aims better, changes counted.';
+  }
+  const gap = Math.max(...open.map((proof) => proof.gap));
+  return `The time ran out before this was proven the best; a better way could gain at most ${(100 * gap).toFixed(1)} points of misfit over the whole group.`;
+}

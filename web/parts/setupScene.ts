@@ -1,0 +1,60 @@
+import { assembleCapability } from '#contract/assemble/assembleCapability.ts';
+import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Lift, Setup } from '#contract/records/lift.ts';
+import { compileLoad } from '#core/load/compileLoad.ts';
+import { curveOf } from '#core/load/loadCurve.ts';
+import { repOf } from '#core/rep/simulateRep.ts';
+import { heldForceFunction } from '#core/rep/strengthCurve.ts';
+import type { HeightScene } from '#web/charts/HeightScene.ts';
+
+/** Heights of the curve and moments of the rep: fine enough for the eye at any size. */
+const points = 41;
+const samples = 61;
+/** Two-sided 95 % of the normal distribution. */
+const normal95 = 1.959963984540054;
+
+/** The picture of one setup on one lifter on a day, from the club's records; fast enough for every frame of a drag. */
+export function setupScene(
+  club: ClubRecords,
+  asked: { lifterId: string; lift: Lift; setup: Setup; on: string; title: string },
+): HeightScene {
+  const { lifterId, lift, setup, on } = asked;
+  const rack = club.rack.find((candidate) => candidate.id === setup.rackId);
+  const { load } = assembleLoad(club, { lifterId, lift, setup, on });
+  const strength = assembleCapability(club, lifterId, lift, setup.start, on, rack?.benchHeightM ?? null);
+  const compiled = compileLoad(load);
+  const curve = curveOf(compiled, points);
+  const rep = repOf(compiled, strength.capability, samples);
+  const heldN = heldForceFunction(strength.capability);
+  const ownN = strength.capability.movedBodyKg * load.gravityMps2;
+  const spread = Math.exp(normal95 * strength.strengthSdLn);
+  return {
+    title: asked.title,
+    bottomM: load.bottomM,
+    lockoutM: load.lockoutM,
+    rack: {
+      anchors: club.anchor.filter((anchor) => anchor.rackId === setup.rackId),
+      bands: setup.bands.flatMap((band) => hungBand(club, band)),
+      path: load.path,
+      boxHeightM: setup.start.way === 'box' ? setup.start.heightM : null,
+      benchHeightM: lift === 'bench' ? (rack?.benchHeightM ?? null) : null,
+    },
+    load: {
+      points: curve.points,
+      held: curve.points.map(({ zM }) => {
+        const forceN = heldN(zM);
+        return { zM, heldN: forceN - ownN, lowN: forceN / spread - ownN, highN: forceN * spread - ownN };
+      }),
+    },
+    speed: { samples: rep.samples, slowest: rep.slowest, made: rep.made, durationS: rep.durationS },
+  };
+}
+
+function hungBand(club: ClubRecords, { bandPairId, hookupId }: Setup['bands'][number]) {
+  const pair = club.bandPair.find((candidate) => candidate.id === bandPairId);
+  const hookup = club.hookup.find((candidate) => candidate.id === hookupId);
+  const anchor = club.anchor.find((candidate) => candidate.id === hookup?.anchorId);
+  if (!pair || !hookup || !anchor) return [];
+  return [{ label: pair.label, way: hookup.way, widthMm: pair.widthMm, xM: anchor.xM, zM: anchor.zM }];
+}

@@ -1,0 +1,183 @@
+import type { PlanBlock, PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { fromSi } from '#core/units/units.ts';
+import type { HowKnown } from '#web/parts/Known.tsx';
+import { equipmentWord, startText } from '#web/parts/liftWords.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import type { LengthUnit, MassUnit } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
+import { bandChanges } from './bandChanges.ts';
+import type { LifterLine, WrittenLoad } from './RackSheetModel.ts';
+
+/** What lines are written with: the club's gear and people, and the units of the view. */
+export interface LineWords {
+  disc: ClubRecords['disc'];
+  mass: MassUnit;
+  length: LengthUnit;
+  gravityMps2: number;
+  say: (caution: PlanCaution) => string;
+}
+
+type Solved = NonNullable<PlanPlace['solved']>;
+type Force = PlanBlock['explanation']['bottom'];
+
+/** One lifter's bar in words and figures, for screen and paper; null where nothing could be worked out. */
+export function lifterLine(
+  place: PlanPlace,
+  lift: Lift,
+  before: PlanPlace | null,
+  words: LineWords,
+): LifterLine | null {
+  const { solved } = place;
+  if (solved === null) return null;
+  const main = mainBlock(solved);
+  const { explanation } = main;
+  const { shares } = explanation;
+  const known = loadKnown(solved);
+  const load = (force: Force, share: number | undefined): WrittenLoad => ({
+    load: kilos(force.totalN, words),
+    known,
+    interval: force.bandN === 0 ? '' : `${kilos(force.low95N, words)} to ${kilos(force.high95N, words)}`,
+    share: share === undefined ? '' : `${percent(share)} of strength there`,
+  });
+  const said = cautionsOf(solved);
+  return {
+    lifterId: place.lifterId,
+    order: place.turn,
+    name: place.name,
+    start: startText(lift, place.start, words.length),
+    bar: barText(main.barKg, words),
+    barByCoach: solved.byCoach.bar,
+    perSide: main.perSide.map(({ faceMassKg, count }) => ({
+      faceMassKg,
+      count,
+      ...sizeOf(words.disc, faceMassKg),
+    })),
+    aSide: aSide(main),
+    hung: hungWords(solved.set),
+    changes: before?.solved ? bandChanges(before.solved.set, solved.set) : '',
+    steps: solved.blocks.map((block) => ({
+      sets: block.sets,
+      reps: block.reps,
+      bar: barText(block.barKg, words),
+      aSide: aSide(block),
+      rest: `rest ${Math.floor(block.restSeconds / 60)}:${String(block.restSeconds % 60).padStart(2, '0')}`,
+    })),
+    bottom: load(explanation.bottom, shares[0]?.share),
+    lockout: load(explanation.lockout, shares[shares.length - 1]?.share),
+    percentages: percentagesText(explanation),
+    reference: referenceText(solved, words),
+    speed: speedText(explanation),
+    picture: [
+      { zM: solved.heights.bottomM, ...explanation.bottom },
+      { zM: (solved.heights.bottomM + solved.heights.lockoutM) / 2, ...explanation.mid },
+      { zM: solved.heights.lockoutM, ...explanation.lockout },
+    ],
+    assumed: said.filter(isAssumption).map(words.say),
+    cautions: said
+      .filter((caution) => !isAssumption(caution) && caution.code !== 'bandsUnderLoad')
+      .map(words.say),
+  };
+}
+
+/** The step that matters: the heaviest, of those alike the last. */
+export function mainBlock(solved: Solved): PlanBlock {
+  return solved.blocks.reduce((main, block) => (block.barKg >= main.barKg ? block : main));
+}
+
+/** What was taken to be so, instead of measured; everything else is a caution. */
+export function isAssumption({ code }: PlanCaution): boolean {
+  return assumptions.has(code);
+}
+
+const assumptions: ReadonlySet<PlanCaution['code']> = new Set([
+  'notMeasured',
+  'oneSideMeasured',
+  'heightsEstimated',
+  'heightsAssumed',
+  'strengthAssumed',
+  'strengthOld',
+  'bodyMassAssumed',
+  'otherEquipment',
+  'barAssumed',
+] as const);
+
+/** Cautions of the main step and of the lifter, each once. */
+function cautionsOf(solved: Solved): PlanCaution[] {
+  const all = [...solved.cautions, ...mainBlock(solved).explanation.cautions];
+  return all.filter(
+    (one, i) => all.findIndex((other) => JSON.stringify(other) === JSON.stringify(one)) === i,
+  );
+}
+
+/** A load is known no better than the heights it was worked out at and the bands that pull. */
+function loadKnown(solved: Solved): HowKnown {
+  if (solved.set.bands.length > 0 && cautionsOf(solved).some(({ code }) => code === 'notMeasured'))
+    return 'notMeasured';
+  return solved.set.bands.length + solved.set.chains.length === 0 ? 'measured' : solved.heights.known;
+}
+
+function kilos(forceN: number, { mass, gravityMps2 }: LineWords): string {
+  return String(Math.round(fromSi(forceN / gravityMps2, mass)));
+}
+
+/** Bar, collars and discs to a tenth: weighed discs give odd hundredths that nobody loads by. */
+function barText(barKg: number, { mass }: LineWords): string {
+  return String(Number(fromSi(barKg, mass).toFixed(1)));
+}
+
+function percent(share: number): string {
+  return `${Math.round(100 * share)} %`;
+}
+
+/** Discs of one side from the inside out, by the figures on their faces: "2 × 25 + 10". */
+function aSide({ perSide }: PlanBlock): string {
+  if (perSide.length === 0) return 'no discs';
+  const kinds = perSide.map(({ faceMassKg, count }) =>
+    count === 1 ? `${faceMassKg}` : `${count} × ${faceMassKg}`,
+  );
+  return kinds.join(' + ');
+}
+
+function sizeOf(discs: LineWords['disc'], faceMassKg: number) {
+  const disc = discs.find((candidate) => candidate.faceMassKg === faceMassKg);
+  return { diameterM: disc?.diameterM ?? null, thicknessM: disc?.thicknessM ?? null };
+}
+
+/** Pairs that hang alike stand in one line: "22-A and 29-B, doubled, low". */
+function hungWords({ bands, chains }: Solved['set']): string[] {
+  const ways = [...new Set(bands.map((band) => band.hookupWords))];
+  const hung = ways.map((way) => {
+    const labels = bands.filter((band) => band.hookupWords === way).map((band) => band.label);
+    return `${labels.join(' and ')}, ${way.toLowerCase()}`;
+  });
+  return [
+    ...hung,
+    ...chains.map(({ label, pairs }) => `chain ${label}${pairs === 1 ? '' : `, ${pairs} pairs`}`),
+  ];
+}
+
+/** The bar alone and both ends, each with its basis. */
+function percentagesText({ percentages }: PlanBlock['explanation']): string {
+  return (['bar', 'bottom', 'lockout'] as const)
+    .flatMap((basis) => {
+      const found = percentages.find((percentage) => percentage.basis === basis);
+      return found ? [`${percent(found.share)} ${basis}`] : [];
+    })
+    .join(', ');
+}
+
+function referenceText({ reference }: Solved, { mass }: LineWords): string {
+  const max = `${written(reference.kg, mass, 1)} ${mass}`;
+  const dated = reference.doneOn === null ? '' : ` of ${dateText(reference.doneOn)}`;
+  const from = reference.from === 'best' ? `best${dated}` : `est. from the best${dated}`;
+  return `${max}, ${from}, ${equipmentWord(reference.equipment)}`;
+}
+
+function speedText({ firstRep }: PlanBlock['explanation']): string {
+  return firstRep.made
+    ? `${firstRep.meanSpeedMps.toFixed(2)} m/s, ${firstRep.durationS.toFixed(1)} s up`
+    : 'not made by this calculation';
+}

@@ -1,0 +1,70 @@
+import type { DayPlan, PlanGroup } from '#contract/dayPlan.ts';
+import type { PlanCaution } from '#contract/explainedBar.ts';
+import { rackLines } from './groupLines.ts';
+import { isAssumption, type LineWords } from './lifterLine.ts';
+import type { LifterLine, RackSheet } from './RackSheetModel.ts';
+import { mostOnPage } from './sheetRows.ts';
+
+/** What a sheet says beside its lifters. */
+export interface SheetWords {
+  club: string;
+  invented: boolean;
+  date: string;
+  madeBy: string;
+}
+
+/** The pages of a day: one for each rack of each group, more only where a rack has more lifters than one page can show. */
+export function rackSheets(plan: DayPlan, sheet: SheetWords, words: LineWords): RackSheet[] {
+  const pages = plan.groups.flatMap((group) =>
+    group.racks.flatMap((rack) => {
+      const lines = rackLines(group, rack.rackId, words);
+      return chunks(lines).map((lifters) => ({
+        ...sheet,
+        group: group.title,
+        rack: rack.label,
+        unit: words.mass,
+        work: workText(group, rack.rackId),
+        lifters,
+        cautions: cautionSentences(group, lifters, words),
+        assumed: assumptionSentences(lifters),
+      }));
+    }),
+  );
+  return pages.map((page, index) => ({ ...page, page: index + 1, pages: pages.length }));
+}
+
+function chunks(lines: readonly LifterLine[]): LifterLine[][] {
+  return Array.from({ length: Math.ceil(lines.length / mostOnPage) }, (_, page) =>
+    lines.slice(page * mostOnPage, (page + 1) * mostOnPage),
+  );
+}
+
+function workText(group: PlanGroup, rackId: string): string {
+  const rack = group.racks.find((candidate) => candidate.rackId === rackId);
+  if (rack === undefined || rack.changes === 0) return `${rack?.bar ?? ''}.`;
+  return `${rack.bar}. Pairs changed each round: ${rack.changes}, about ${Math.round(rack.handlingMinutes)} min.`;
+}
+
+/** What all must know first, then what one lifter must know, by name. */
+function cautionSentences(group: PlanGroup, lifters: readonly LifterLine[], words: LineWords): string[] {
+  const bands: PlanCaution[] = lifters.some((line) => line.hung.length > 0)
+    ? [{ code: 'bandsUnderLoad' }]
+    : [];
+  const general = [...bands, ...group.cautions.filter((caution) => !isAssumption(caution))].map(words.say);
+  return [...new Set(general), ...byName(lifters, (line) => line.cautions)];
+}
+
+function assumptionSentences(lifters: readonly LifterLine[]): string[] {
+  return byName(lifters, (line) => line.assumed);
+}
+
+/** The same sentence for several lifters is said once: "Ilse, Odhrán: heights estimated." */
+function byName(lifters: readonly LifterLine[], of: (line: LifterLine) => readonly string[]): string[] {
+  const sentences = [...new Set(lifters.flatMap(of))];
+  return sentences.map((sentence) => {
+    const named = lifters.filter((line) => of(line).includes(sentence));
+    const who =
+      named.length === lifters.length ? 'All' : named.map((line) => line.name.split(' ')[0]).join(', ');
+    return `${who}: ${sentence}`;
+  });
+}

@@ -1,0 +1,31 @@
+import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { cautionSentence } from '#contract/words/cautionSentence.ts';
+import { fromSi } from '#core/units/units.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import type { LengthUnit, MassUnit } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
+
+type Named = Pick<ClubRecords, 'bandPair' | 'anchor' | 'chainPair'>;
+
+/** A caution in this club's labels and this view's units; forces as the mass that weighs as much. */
+export function sayCaution(
+  caution: PlanCaution,
+  records: Named,
+  { mass, length, gravityMps2 }: { mass: MassUnit; length: LengthUnit; gravityMps2: number },
+): string {
+  return cautionSentence(caution, {
+    bandPair: (id) => labelOf(records.bandPair, id),
+    anchor: (id) => labelOf(records.anchor, id),
+    chainPair: (id) => labelOf(records.chainPair, id),
+    height: (metres) => `${written(metres, length, length === 'cm' ? 0 : 1)} ${length}`,
+    mass: (kg) => `${Number(fromSi(kg, mass).toFixed(1))} ${mass}`,
+    force: (newtons) => `${Math.round(fromSi(newtons / gravityMps2, mass))} ${mass}`,
+    date: dateText,
+  });
+}
+
+/** Gear that was removed since keeps its place in what was worked out. */
+function labelOf(list: readonly { id: string; label: string }[], id: string): string {
+  return list.find((one) => one.id === id)?.label ?? 'no longer kept';
+}

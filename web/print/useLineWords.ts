@@ -1,0 +1,19 @@
+import type { DayPlan } from '#contract/dayPlan.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { LineWords } from './lifterLine.ts';
+import { sayCaution } from './sayCaution.ts';
+
+/** The words of this view for a plan. */
+export function useLineWords(plan: DayPlan | null): LineWords {
+  const records = useClub();
+  const { mass, length } = useUnits();
+  const gravityMps2 = plan?.gravityMps2 ?? 9.80665;
+  return {
+    disc: records.disc,
+    mass,
+    length,
+    gravityMps2,
+    say: (caution) => sayCaution(caution, records, { mass, length, gravityMps2 }),
+  };
+}
