@@ -3,6 +3,7 @@ import about from '../package.json' with { type: 'json' };
 import { CliError } from './CliError.ts';
 import { bandCommand } from './commands/band.ts';
 import { computeCommand } from './commands/compute.ts';
+import { dayCommand } from './commands/day.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
 import { serveCommand } from './commands/serve.ts';
@@ -23,7 +24,7 @@ first. This program does not replace qualified coaching.`,
   )
   .exitOverride();
 
-for (const command of [serveCommand, bandCommand, importCommand, exportCommand, computeCommand]) {
+for (const command of [serveCommand, dayCommand, bandCommand, importCommand, exportCommand, computeCommand]) {
   program.addCommand(command());
 }
 

@@ -1,0 +1,69 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { parseTable } from '#contract/csv/parseTable.ts';
+import { dayPlan } from '#contract/dayPlan.ts';
+import type { RecordOf } from '#contract/records/allKinds.ts';
+import { millraceClub } from '#demo/millraceClub.ts';
+import { openClubStore } from '#store/openClubStore.ts';
+import { runCli } from '../runCli.ts';
+
+const records = millraceClub('2026-11-25');
+/** The day with the fewest lifters, so that it is worked out soon. */
+const day = records.day.reduce((least, one) => (placesOf(one).length < placesOf(least).length ? one : least));
+let folder = '';
+const sheet = (...args: string[]) =>
+  runCli(['day', '--date', day.date, '--club', join(folder, 'club.sqlite'), ...args]);
+
+function placesOf({ groups }: RecordOf<'day'>) {
+  return groups.flatMap(({ places, blocks }) =>
+    places.map(({ lifterId }) => ({ lifterId, steps: blocks.length })),
+  );
+}
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'rackwright-day-'));
+  const store = await openClubStore(join(folder, 'club.sqlite'));
+  await store.importRecords(records);
+  await store.close();
+});
+afterAll(async () => {
+  await rm(folder, { recursive: true, force: true });
+});
+
+describe('rackwright day', () => {
+  it('writes every lifter of the day on sheets that fit a terminal, and says how bands are handled safely', async () => {
+    const { status, stdout, stderr } = await sheet();
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    for (const { lifterId } of placesOf(day)) {
+      expect(stdout).toContain(records.lifter.find(({ id }) => id === lifterId)?.name);
+    }
+    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    expect(stdout).toContain('Not a substitute for qualified coaching');
+  });
+
+  it('gives the same plan to programs, once worked out', async () => {
+    const first = await sheet('--form', 'json');
+    const [plan] = dayPlan.array().parse(JSON.parse(first.stdout));
+    expect(plan?.date).toBe(day.date);
+    expect((await sheet('--form', 'json')).stdout).toBe(first.stdout);
+  });
+
+  it('writes a spreadsheet with a line for each step of each lifter', async () => {
+    const file = join(folder, 'day.csv');
+    const { status, stdout, stderr } = await sheet('--form', 'csv', '--out', file);
+    expect({ status, stdout }).toEqual({ status: 0, stdout: '' });
+    expect(stderr).toContain(file);
+    const table = parseTable(await readFile(file, 'utf8'));
+    const lines = 'lines' in table ? table.lines : [];
+    expect(lines).toHaveLength(1 + placesOf(day).reduce((sum, { steps }) => sum + steps, 0));
+  });
+
+  it('names the days there are where there is none', async () => {
+    const club = ['--club', join(folder, 'club.sqlite')];
+    const { status, stdout, stderr } = await runCli(['day', '--date', '1999-01-01', ...club]);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr).toContain(day.date);
+  });
+});

@@ -1,0 +1,97 @@
+import { Command, Option } from 'commander';
+import type { DayPlan } from '#contract/dayPlan.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Day } from '#contract/records/day.ts';
+import type { Prescription } from '#contract/records/prescription.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { askApp } from '../askApp.ts';
+import { CliError } from '../CliError.ts';
+import { clubOption, withClub } from '../clubFile.ts';
+import { localToday } from '../localToday.ts';
+import { writeOutput } from '../writeOutput.ts';
+
+interface DayOptions {
+  club: string;
+  date?: string;
+  form: 'text' | 'csv' | 'json';
+  unit?: 'kg' | 'lb';
+  again?: boolean;
+  out?: string;
+}
+
+/** A training day with what was worked out for it, and the club it is for. */
+export interface SolvedDay {
+  day: Day;
+  plan: DayPlan;
+  prescription: Prescription;
+  records: ClubRecords;
+}
+
+/** `day`: the sheet of a training day. */
+export function dayCommand(): Command {
+  return new Command('day')
+    .summary('the sheet of a training day')
+    .description(
+      'Writes what each lifter has on the bar on a training day, and what that really is for that lifter.',
+    )
+    .option('--date <date>', 'the day, as 2026-11-25; without it, today')
+    .addOption(
+      new Option('--form <form>', 'how to write it').choices(['text', 'csv', 'json']).default('text'),
+    )
+    .addOption(
+      new Option('--unit <unit>', "masses in this unit, in text; without it, the club's").choices([
+        'kg',
+        'lb',
+      ]),
+    )
+    .option('--again', 'work the day out anew, even if that was done already')
+    .option('-o, --out <file>', 'write to this file instead of standard output')
+    .addOption(clubOption())
+    .addHelpText(
+      'after',
+      '\nA day that was not worked out yet is worked out first and kept, as on the screen.',
+    )
+    .action(writeDay);
+}
+
+async function writeDay(options: DayOptions): Promise<void> {
+  const date = options.date ?? localToday();
+  const solved = await withClub(options.club, (store) => solvedDays(store, date, options.again ?? false));
+  await writeOutput(await written(solved, options), options.out);
+}
+
+async function solvedDays(store: ClubStore, date: string, again: boolean): Promise<SolvedDay[]> {
+  const { records } = await store.records();
+  const days = records.day.filter((day) => day.date === date);
+  if (days.length === 0) throw new CliError(noDayOn(date, records), 2);
+  const { dayPlan } = await import('#contract/dayPlan.ts');
+  const solved: SolvedDay[] = [];
+  for (const day of days) {
+    const known = again ? null : await store.latestPrescription(day.id);
+    const prescription = known ?? (await solve(store, day.id));
+    solved.push({ day, plan: dayPlan.parse(prescription.document), prescription, records });
+  }
+  return solved;
+}
+
+async function solve(store: ClubStore, dayId: string): Promise<Prescription> {
+  const answer = await askApp(store, `/days/${encodeURIComponent(dayId)}/solve`, { method: 'POST' });
+  return (await answer.json()) as Prescription;
+}
+
+function noDayOn(date: string, { day }: ClubRecords): string {
+  const dates = [...new Set(day.map((one) => one.date))].sort((a, b) => (a < b ? -1 : 1));
+  if (dates.length === 0) return 'The club has no training day yet; plan one on the screen first.';
+  return `There is no training day on ${date}; the club has ${dates.join(', ')}.`;
+}
+
+async function written(solved: SolvedDay[], { form, unit }: DayOptions): Promise<string> {
+  if (form === 'json')
+    return `${JSON.stringify(
+      solved.map(({ plan }) => plan),
+      null,
+      2,
+    )}\n`;
+  if (form === 'csv') return (await import('../dayCsv.ts')).dayCsv(solved);
+  return (await import('../dayText.ts')).dayText(solved, unit);
+}

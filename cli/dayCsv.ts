@@ -1,0 +1,97 @@
+import { stringify } from 'csv-stringify/sync';
+import { guardFormula } from '#contract/csv/formulaGuard.ts';
+import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
+import type { SolvedDay } from './commands/day.ts';
+
+type Cell = string | number | null;
+type Solved = NonNullable<PlanPlace['solved']>;
+
+/** One line for each step of each lifter, SI units in the header; for spreadsheets and other programs. */
+export function dayCsv(days: readonly SolvedDay[]): string {
+  const lines = days.flatMap(({ plan }) =>
+    plan.groups.flatMap((group) =>
+      group.places.flatMap((place) => {
+        const about = aboutPlace(plan.date, group, place);
+        const { solved } = place;
+        if (!solved) return [[...Object.values(about), place.problem]];
+        return solved.blocks.map((block) => [
+          ...Object.values(about),
+          '',
+          ...Object.values(aboutBlock(solved, block)),
+        ]);
+      }),
+    ),
+  );
+  const rows = lines.map((line) => [...line, ...Array<Cell>(header.length - line.length).fill(null)]);
+  return stringify([header, ...rows.map((row) => row.map(cell))]);
+}
+
+const header = [
+  'date',
+  'group',
+  'lift',
+  'rack',
+  'turn',
+  'lifter',
+  'problem',
+  'sets',
+  'reps',
+  'rest_s',
+  'bar_kg',
+  'discs_a_side',
+  'bands',
+  'chains',
+  'bottom_N',
+  'bottom_low95_N',
+  'bottom_high95_N',
+  'lockout_N',
+  'lockout_low95_N',
+  'lockout_high95_N',
+  'reference_kg',
+  'first_rep_mean_mps',
+  'first_rep_s',
+  'made',
+];
+
+function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
+  const rack = group.racks.find(({ rackId }) => rackId === place.rackId);
+  return {
+    date,
+    group: group.title,
+    lift: group.lift,
+    rack: rack?.label ?? '',
+    turn: place.turn,
+    lifter: place.name,
+  };
+}
+
+function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string, Cell> {
+  const { bottom, lockout, firstRep } = block.explanation;
+  return {
+    sets: block.sets,
+    reps: block.reps,
+    rest: block.restSeconds,
+    bar: Number(block.barKg.toFixed(3)),
+    discs: block.perSide.map(({ faceMassKg, count }) => `${count} x ${faceMassKg}`).join(' + '),
+    bands: set.bands.map(({ label, hookupWords }) => `${label} ${hookupWords}`).join('; '),
+    chains: set.chains.map(({ label, pairs }) => `${pairs} x ${label}`).join('; '),
+    bottom: tenth(bottom.totalN),
+    bottomLow: tenth(bottom.low95N),
+    bottomHigh: tenth(bottom.high95N),
+    lockout: tenth(lockout.totalN),
+    lockoutLow: tenth(lockout.low95N),
+    lockoutHigh: tenth(lockout.high95N),
+    reference: reference.kg,
+    speed: Number(firstRep.meanSpeedMps.toFixed(3)),
+    seconds: Number(firstRep.durationS.toFixed(2)),
+    made: firstRep.made ? 'yes' : 'no',
+  };
+}
+
+function cell(value: Cell): Cell {
+  return typeof value === 'string' ? guardFormula(value) : value;
+}
+
+function tenth(forceN: number): number {
+  return Number(forceN.toFixed(1));
+}

@@ -1,0 +1,108 @@
+import { clockTime, longDate } from '#web/parts/dayWords.ts';
+import type { LifterLine, RackSheet, WrittenLoad } from '#web/print/RackSheetModel.ts';
+import { rackSheets } from '#web/print/rackSheets.ts';
+import { sayCaution } from '#web/print/sayCaution.ts';
+import type { SolvedDay } from './commands/day.ts';
+
+const width = 78;
+
+/** The rack sheets of the paper in plain letters: one part for each rack of each group. */
+export function dayText(days: readonly SolvedDay[], unit: 'kg' | 'lb' | undefined): string {
+  return days.flatMap((day) => [...sheetsOf(day, unit).map(sheetText), ...problemsOf(day)]).join('\n');
+}
+
+function sheetsOf({ plan, prescription, records }: SolvedDay, unit: 'kg' | 'lb' | undefined): RackSheet[] {
+  const [club] = records.club;
+  const view = {
+    mass: unit ?? club?.massUnit ?? 'kg',
+    length: club?.lengthUnit ?? 'cm',
+    gravityMps2: plan.gravityMps2,
+  } as const;
+  const workedOut = clockTime(prescription.solvedAt, club?.timeZone ?? 'UTC');
+  return rackSheets(
+    plan,
+    {
+      club: club?.name ?? '',
+      invented: club?.invented ?? false,
+      date: longDate(plan.date),
+      madeBy: `Worked out by Rackwright at ${workedOut}, number ${prescription.number} of this day.`,
+    },
+    { ...view, disc: records.disc, say: (caution) => sayCaution(caution, records, view) },
+  );
+}
+
+/** Lifters for whom nothing could be worked out, and why. */
+function problemsOf({ plan }: SolvedDay): string[] {
+  return plan.groups.flatMap(({ places }) =>
+    places.flatMap(({ name, problem }) => (problem === null ? [] : [`${wrap(`${name}: ${problem}`)}\n`])),
+  );
+}
+
+function sheetText(sheet: RackSheet): string {
+  return [
+    '='.repeat(width),
+    apart(`${sheet.club}${sheet.invented ? ' (invented)' : ''}`, sheet.date),
+    apart(`${sheet.rack}: ${sheet.group}`, `page ${sheet.page} of ${sheet.pages}`),
+    wrap(sheet.work),
+    '='.repeat(width),
+    ...sheet.lifters.flatMap((line) => ['', ...lifterText(line, sheet.unit)]),
+    '',
+    '-'.repeat(width),
+    ...sheet.cautions.map((sentence) => wrap(`! ${sentence}`, '  ')),
+    ...sheet.assumed.map((sentence) => wrap(`~ ${sentence}`, '  ')),
+    wrap(`! look out   ~ assumed or estimated, not measured. ${sheet.madeBy}`),
+    wrap(
+      'Speeds are those of the first rep. Not a substitute for qualified coaching; local rules come first.',
+    ),
+    '',
+  ].join('\n');
+}
+
+function lifterText(line: LifterLine, unit: string): string[] {
+  const byCoach = line.barByCoach ? ', set by the coach' : '';
+  const hung = line.hung.length > 0 ? line.hung.join('; ') : 'straight weight';
+  return [
+    apart(`${line.order}  ${line.name}, ${line.start}`, `${line.bar} ${unit}`),
+    row('discs', `${line.aSide}${byCoach}`),
+    row('on bar', line.changes ? `${hung} (${line.changes})` : hung),
+    row('bottom', loadText(line.bottom, unit)),
+    row('lockout', loadText(line.lockout, unit)),
+    row('share', `${line.percentages} ${line.reference}`),
+    row('speed', line.speed),
+    ...line.steps.map((step, index) =>
+      row(
+        index === 0 ? 'work' : '',
+        `${step.sets} x ${step.reps} with ${step.bar} ${unit}, ${step.aSide}, ${step.rest}`,
+      ),
+    ),
+  ];
+}
+
+function loadText({ load, interval, known, share }: WrittenLoad, unit: string): string {
+  const how = known === 'measured' ? '' : ` ${known === 'notMeasured' ? 'not measured' : known}`;
+  const range = interval === '' ? '' : ` (95 %: ${interval})`;
+  return `${load} ${unit}${how}${range}${share === '' ? '' : `, ${share}`}`;
+}
+
+function row(name: string, text: string): string {
+  return wrap(`   ${name.padEnd(9)}${text}`, ' '.repeat(12));
+}
+
+function apart(left: string, right: string): string {
+  return `${left}  ${right.padStart(Math.max(0, width - left.length - 2))}`;
+}
+
+/** Breaks a sentence between words so that no line is wider than the sheet. */
+function wrap(text: string, indent = ''): string {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(/(?<=\S) /)) {
+    if (line !== '' && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = indent + word;
+    } else {
+      line = line === '' ? word : `${line} ${word}`;
+    }
+  }
+  return [...lines, line].join('\n');
+}
