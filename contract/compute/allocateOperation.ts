@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { allocate } from '#core/day/allocate.ts';
 import { rankSetups } from '#core/day/rankSetups.ts';
 import { fields, notNegative, positive } from './fields.ts';
 import { fixed, gear, toFixed, toRackGear } from './gearShape.ts';
@@ -48,6 +47,9 @@ export const allocateOperation = operation({
       .describe('What fixed choices hang at more racks at once than there is of it'),
   }),
   async run(input) {
+    // Loaded when first asked for: the solver is large, and the other calculations should not wait for it.
+    const { allocate } = await import('#core/day/allocate.ts');
+    const endMs = Date.now() + input.timeLimit_s * 1000;
     const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`));
     const lifters = input.lifters.map((lifter, index) => {
       const at = input.racks.findIndex(({ rackId }) => rackId === lifter.rackId);
@@ -66,7 +68,7 @@ export const allocateOperation = operation({
       lifters,
       bandChangeMinutes: input.bandChange_s / 60,
       oneSetPull: input.oneSetPull,
-      timeLimitS: input.timeLimit_s,
+      outOfTime: () => Date.now() > endMs,
     });
     const { status, bound, gap } = allocation.proof;
     return {
