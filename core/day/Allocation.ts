@@ -20,7 +20,8 @@ export interface AllocationInput {
   bandChangeMinutes: number;
   /** 0: each their own. 1: one band set for the whole rack. */
   oneSetPull: number;
-  timeLimitS: number;
+  /** Asked now and then: true ends the search with the best so far and its gap. */
+  outOfTime: () => boolean;
 }
 
 export interface Allocation {
@@ -33,11 +34,9 @@ export interface Allocation {
   total: number;
   proof: {
     status: 'optimal' | 'timeLimit';
-    /** No allocation of any sets, listed for the solver or not, costs less. */
+    /** No allocation of any sets costs less. */
     bound: number;
     gap: number;
-    /** Sets that the solver chose from, for each lifter. */
-    listed: number[];
   };
   /** What the coach's own choices hang at more racks at once than there is of it. */
   clashes: { id: string; sort: 'bandPair' | 'chainPair' }[];

@@ -66,7 +66,7 @@ const problems = fc
       const own = setFixed ? [sets[fixed.set % sets.length]!] : sets;
       return { rack, weight: 1, setFixed, ranking: rankingOf(own, [...misfits.take(own.length)]) };
     });
-    return { ...rest, racks: [gear, gear], lifters, timeLimitS: 20 };
+    return { ...rest, racks: [gear, gear], lifters, outOfTime: () => false };
   });
 
 const key = (set: GearSet) => `${set.hookups.join()}/${set.chainPairs.join()}`;
@@ -110,11 +110,11 @@ function leastByTrying({ racks, lifters, oneSetPull, bandChangeMinutes }: Alloca
 }
 
 describe('allocate', () => {
-  it('costs as little as the best of all allocations, and says so', async () => {
-    await fc.assert(
-      fc.asyncProperty(problems, async (input) => {
+  it('costs as little as the best of all allocations, and says so', () => {
+    fc.assert(
+      fc.property(problems, (input) => {
         const least = leastByTrying(input);
-        const allocation = await allocate(input);
+        const allocation = allocate(input);
         expect(allocation.clashes).toEqual([]);
         expect(allocation.total).toBeCloseTo(least, 6);
         expect(allocation.proof.bound).toBeLessThanOrEqual(least + 1e-6);

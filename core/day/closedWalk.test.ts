@@ -1,0 +1,59 @@
+import * as fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { closedWalk } from './closedWalk.ts';
+import { enumerateSetups } from './enumerateSetups.ts';
+import { rotationChanges } from './handling.ts';
+import { setLattice } from './setLattice.ts';
+
+const hookups = ['p0', 'p0', 'p1'].map((pairId, i) => ({
+  pairId,
+  hookupId: `h${i}`,
+  anchorId: 'a',
+  ratedLoadN: null,
+  rigged: [],
+  measured: null,
+}));
+const chain = { massPerMetreKg: 8, lengthM: 1, attachBelowBarM: 0, count: 2 };
+const sets = enumerateSetups({ hookups, chains: [{ chainPairId: 'c', chain, pairs: 1 }] });
+const ranking = {
+  sets,
+  next: () => null,
+  scoreOf: () => ({ index: 0, barKg: 0, misfit: 0 }),
+  lowerBoundOf: () => 0,
+  reps: () => 0,
+};
+const lattice = setLattice([{ rack: 0, ranking, weight: 1, setFixed: false }]);
+const cost = fc.array(
+  fc.oneof(fc.double({ min: 0, max: 1, noNaN: true }), fc.constant(Number.POSITIVE_INFINITY)),
+  {
+    minLength: lattice.sets.length,
+    maxLength: lattice.sets.length,
+  },
+);
+
+it('finds as cheap a rotation as trying every choice of sets', () => {
+  fc.assert(
+    fc.property(
+      fc.array(cost, { minLength: 1, maxLength: 3 }),
+      fc.constantFrom(0, 0.01, 0.1, 0.5),
+      (costs, changeCost) => {
+        let least = Number.POSITIVE_INFINITY;
+        let choices: number[][] = [[]];
+        for (const _ of costs)
+          choices = choices.flatMap((choice) => lattice.sets.map((_set, i) => [...choice, i]));
+        const price = (choice: readonly number[]) =>
+          choice.reduce((sum, set, turn) => sum + costs[turn]![set]!, 0) +
+          changeCost * rotationChanges(choice.map((set) => lattice.sets[set]!));
+        for (const choice of choices) least = Math.min(least, price(choice));
+        const walk = closedWalk(
+          lattice,
+          costs.map((values) => Float64Array.from(values)),
+          changeCost,
+        );
+        expect(walk?.cost ?? Number.POSITIVE_INFINITY).toBeCloseTo(least, 9);
+        if (walk !== null) expect(price(walk.sets)).toBeCloseTo(walk.cost, 9);
+      },
+    ),
+    { numRuns: 60 },
+  );
+});
