@@ -1,12 +1,10 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
 import { openClubStore } from '../openClubStore.ts';
+import { newClubPath } from './newClubPath.ts';
 
 const writer = fileURLToPath(new URL('./writeUntilKilled.mjs', import.meta.url));
 
@@ -26,7 +24,7 @@ async function writtenBeforeKill(path: string, count: number): Promise<string[]>
 }
 
 test('a process killed while it writes loses no acknowledged record', async () => {
-  const path = join(mkdtempSync(join(tmpdir(), 'club-')), 'club.sqlite');
+  const path = newClubPath();
   const acknowledged: string[] = [];
   for (const count of [1, 37, 300]) acknowledged.push(...(await writtenBeforeKill(path, count)));
   // Two at once, as a server and a command in the terminal.

@@ -1,6 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, statSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import type { Kysely } from 'kysely';
 import { describe, expect, test } from 'vitest';
@@ -9,15 +7,12 @@ import { fieldsOf } from '#contract/records/fields.ts';
 import { migrate, migrations } from '../migrate.ts';
 import { openSqlite } from '../open/sqlite.ts';
 import { openClubStore } from '../openClubStore.ts';
+import { newClubPath } from './newClubPath.ts';
 import { smallClub } from './smallClub.ts';
 
 // Each file was dumped from a club as its version kept it, by Python's sqlite3 iterdump; it stays as it is.
 const versions = new URL('./versions/', import.meta.url);
 const dumps = readdirSync(versions).sort();
-
-function newPath(): string {
-  return join(mkdtempSync(join(tmpdir(), 'club-')), 'club.sqlite');
-}
 
 describe('an older club file', () => {
   test('is kept here of every version before the last', () => {
@@ -26,7 +21,7 @@ describe('an older club file', () => {
   });
 
   test.each(dumps)('of version %s opens with all it had and takes new records', async (dump) => {
-    const path = newPath();
+    const path = newClubPath();
     const old = new Database(path);
     // Tables stand in the dump by the alphabet, not owners first.
     old.pragma('foreign_keys = OFF');
@@ -45,7 +40,7 @@ describe('an older club file', () => {
   });
 
   test('of a later version than the program is refused in one sentence', async () => {
-    const path = newPath();
+    const path = newClubPath();
     await (await openClubStore(path)).close();
     const file = new Database(path);
     file.prepare("insert into kysely_migration values ('9999-later', '2030-01-01T00:00:00.000Z')").run();
@@ -55,7 +50,7 @@ describe('an older club file', () => {
 });
 
 test('a migration that is cut off leaves the file as it was', async () => {
-  const path = newPath();
+  const path = newClubPath();
   await (await openClubStore(path)).close();
   const half = {
     async up(db: Kysely<unknown>) {
@@ -63,7 +58,9 @@ test('a migration that is cut off leaves the file as it was', async () => {
       throw new Error('The power went.');
     },
   };
-  await expect(migrate(openSqlite(path), { ...migrations, '9999-half': half })).rejects.toThrow('power');
+  const db = openSqlite(path);
+  await expect(migrate(db, { ...migrations, '9999-half': half })).rejects.toThrow('power');
+  await db.destroy();
   const file = new Database(path, { readonly: true });
   expect(file.prepare("select name from sqlite_master where name = 'half'").all()).toEqual([]);
   file.close();
@@ -71,7 +68,7 @@ test('a migration that is cut off leaves the file as it was', async () => {
 
 describe('the file', () => {
   test('has a column for every field of every kind, and no others', async () => {
-    const path = newPath();
+    const path = newClubPath();
     await (await openClubStore(path)).close();
     const file = new Database(path, { readonly: true });
     const columns = (kind: KindName) => file.pragma(`table_info(${kind})`) as { name: string }[];
@@ -90,7 +87,7 @@ describe('the file', () => {
   });
 
   test('itself refuses an owner that is not there', async () => {
-    const path = newPath();
+    const path = newClubPath();
     await (await openClubStore(path)).close();
     const file = new Database(path);
     file.pragma('foreign_keys = ON');

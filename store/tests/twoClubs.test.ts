@@ -1,6 +1,3 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { kindNames } from '#contract/records/allKinds.ts';
 import { changesAfter, latestSeq } from '../changeLog.ts';
@@ -12,15 +9,12 @@ import { allPrescriptions, appendPrescription, latestPrescription } from '../pre
 import { removal } from '../removal.ts';
 import { replaceClub } from '../replaceClub.ts';
 import { undoChange } from '../undoChange.ts';
+import { newClubPath } from './newClubPath.ts';
 import { smallClub } from './smallClub.ts';
 
 test('two clubs in one database, alike to the last id, never touch each other', async () => {
-  const folder = await mkdtemp(join(tmpdir(), 'club-'));
-  const db = openSqlite(join(folder, 'clubs.sqlite'));
-  onTestFinished(async () => {
-    await db.destroy();
-    await rm(folder, { recursive: true });
-  });
+  const db = openSqlite(newClubPath());
+  onTestFinished(() => db.destroy());
   await migrate(db);
   for (const club of ['here', 'there']) await replaceClub(db, club, smallClub(), []);
   await appendPrescription(db, 'there', 'day-1', '2026-11-25T05:00:00.000Z', { of: 'there' });
