@@ -1,14 +1,25 @@
+import { lengthGroups } from './lengthGroups.ts';
+
 /** Readings this close belong to one measuring: a band hardly changes within a month (assumption). */
 const ONE_MEASURING_DAYS = 30;
 const DAY_MS = 86_400_000;
 
 /**
- * The readings that tell what a band is today: the newest and all that were taken within 30 days before it. Older ones
- * tell what it was, and how it has drifted. Dates are local calendar dates, `2026-11-25`.
+ * The readings that tell what a band is today: the newest measuring that tells a curve, that is one reading and all that
+ * were taken within 30 days before it, at two lengths or more. A lone look afterwards is a check, not a measuring; where
+ * nothing but such looks was taken, the newest. Dates are local calendar dates, `2026-11-25`.
  */
-export function latestMeasuring<Reading extends { takenOn: string }>(
+export function latestMeasuring<Reading extends { takenOn: string; lengthM: number }>(
   readings: readonly Reading[],
 ): Reading[] {
-  const newestMs = Math.max(...readings.map((reading) => Date.parse(reading.takenOn)));
-  return readings.filter(({ takenOn }) => newestMs - Date.parse(takenOn) <= ONE_MEASURING_DAYS * DAY_MS);
+  const dates = [...new Set(readings.map(({ takenOn }) => takenOn))].sort().reverse();
+  const measurings = dates.map((newest) =>
+    readings.filter(({ takenOn }) => {
+      const daysBefore = (Date.parse(newest) - Date.parse(takenOn)) / DAY_MS;
+      return daysBefore >= 0 && daysBefore <= ONE_MEASURING_DAYS;
+    }),
+  );
+  const tellsCurve = (measuring: Reading[]) =>
+    lengthGroups(measuring.toSorted((a, b) => a.lengthM - b.lengthM)).length >= 2;
+  return measurings.find(tellsCurve) ?? measurings[0] ?? [];
 }
