@@ -1,7 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import { guardFormula } from '#contract/csv/formulaGuard.ts';
 import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
-import type { SolvedDay } from './commands/day.ts';
+import type { SolvedDay } from './SolvedDay.ts';
 
 type Cell = string | number | null;
 type Solved = NonNullable<PlanPlace['solved']>;

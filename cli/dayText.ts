@@ -2,7 +2,7 @@ import { clockTime, longDate } from '#web/parts/dayWords.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#web/print/RackSheetModel.ts';
 import { rackSheets } from '#web/print/rackSheets.ts';
 import { sayCaution } from '#web/print/sayCaution.ts';
-import type { SolvedDay } from './commands/day.ts';
+import type { SolvedDay } from './SolvedDay.ts';
 
 const width = 78;
 

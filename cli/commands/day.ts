@@ -1,13 +1,12 @@
 import { Command, Option } from 'commander';
-import type { DayPlan } from '#contract/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Day } from '#contract/records/day.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, withClub } from '../clubFile.ts';
 import { localToday } from '../localToday.ts';
+import type { SolvedDay } from '../SolvedDay.ts';
 import { writeOutput } from '../writeOutput.ts';
 
 interface DayOptions {
@@ -17,14 +16,6 @@ interface DayOptions {
   unit?: 'kg' | 'lb';
   again?: boolean;
   out?: string;
-}
-
-/** A training day with what was worked out for it, and the club it is for. */
-export interface SolvedDay {
-  day: Day;
-  plan: DayPlan;
-  prescription: Prescription;
-  records: ClubRecords;
 }
 
 /** `day`: the sheet of a training day. */
@@ -69,7 +60,7 @@ async function solvedDays(store: ClubStore, date: string, again: boolean): Promi
   for (const day of days) {
     const known = again ? null : await store.latestPrescription(day.id);
     const prescription = known ?? (await solve(store, day.id));
-    solved.push({ day, plan: dayPlan.parse(prescription.document), prescription, records });
+    solved.push({ plan: dayPlan.parse(prescription.document), prescription, records });
   }
   return solved;
 }
