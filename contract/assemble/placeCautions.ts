@@ -12,9 +12,9 @@ const MS_A_YEAR = 365.25 * 86_400_000;
 /** What to know about the lifter behind the numbers, and what was assumed: minors first. */
 export function placeCautions(
   records: ClubRecords,
-  { lifterId }: Place,
-  { heights, strength }: AssembledPlace,
-  rack: AssembledRack,
+  { lifterId }: Pick<Place, 'lifterId'>,
+  { heights, strength }: Pick<AssembledPlace, 'heights' | 'strength'>,
+  rack: Pick<AssembledRack, 'gear' | 'barAssumedKg'>,
   set: GearSet,
   on: string,
 ): PlanCaution[] {

@@ -9,8 +9,10 @@ import { RackPane } from './RackPane.tsx';
 import { SpeedPane } from './SpeedPane.tsx';
 import { sceneSummary } from './sceneSummary.ts';
 
-/** From this width on two pictures stand side by side; below, one above the other, to the same scale. */
-const sideBySidePx = 720;
+/** From this width on two pictures stand side by side. */
+const sideBySidePx = 320;
+/** A picture narrower than this leaves the speed out, so that rack and load can still be read. */
+const withSpeedPx = 270;
 /** Room above the highest height for the number at lockout. */
 const headroomPx = 44;
 /** Room below the floor for figures and names of the axes. */
@@ -28,32 +30,39 @@ export function HeightPicture(props: {
   widthPx: number;
   /** From the floor to the top of what is drawn; given by the page, the same for all scenes. */
   heightPx?: number;
-  /** Reach shared with pictures drawn apart; otherwise that of these scenes. */
-  reach?: SharedReach;
 }) {
   const { scenes, units, widthPx } = props;
   const beside = scenes.length > 1 && widthPx >= sideBySidePx;
-  const gapPx = 24;
+  const gapPx = widthPx > 600 ? 24 : 12;
   const eachPx = beside ? (widthPx - gapPx * (scenes.length - 1)) / scenes.length : widthPx;
   const heightPx = props.heightPx ?? Math.min(440, Math.max(260, eachPx * 0.72));
-  const reach = props.reach ?? sharedReach(scenes);
+  const reach = sharedReach(scenes);
   return (
     <div
       style={{
         display: 'grid',
-        gap: gapPx,
+        gap: `0 ${gapPx}px`,
         gridTemplateColumns: beside ? `repeat(${scenes.length}, 1fr)` : '1fr',
       }}
     >
       {scenes.map((scene, i) => (
-        <figure key={`${scene.title} ${i}`} style={{ margin: 0, minWidth: 0 }}>
-          <figcaption style={{ fontWeight: 640, minHeight: '1.5em' }}>{scene.title}</figcaption>
+        <figure key={`${scene.title} ${i}`} style={figureStyle}>
+          <figcaption style={{ fontWeight: 640, lineHeight: 1.3 }}>{scene.title}</figcaption>
           <Picture scene={scene} units={units} reach={reach} widthPx={eachPx} heightPx={heightPx} />
         </figure>
       ))}
     </div>
   );
 }
+
+/** Titles and drawings of pictures side by side begin on the same lines. */
+const figureStyle = {
+  margin: 0,
+  minWidth: 0,
+  display: 'grid',
+  gridRow: 'span 2',
+  gridTemplateRows: 'subgrid',
+} as const;
 
 function Picture(props: {
   scene: HeightScene;
@@ -103,7 +112,7 @@ function Picture(props: {
         patterns={patterns}
         {...panes.rack}
       />
-      {scene.speed && (
+      {scene.speed && panes.speed && (
         <SpeedPane
           scale={scale}
           scene={scene.speed}
@@ -118,16 +127,17 @@ function Picture(props: {
 
 /** Shares the width out: the rack takes what its scale asks for up to a third, speed a fifth, the load the rest. */
 function placePanes(widthPx: number, pxPerM: number) {
-  const staffX = 36;
+  const staffX = widthPx < withSpeedPx ? 32 : 36;
   const gap = widthPx > 460 ? 24 : 14;
-  const rackWidth = Math.min(0.86 * pxPerM, (widthPx - staffX) * 0.32);
-  const speedWidth = Math.max(64, (widthPx - staffX) * 0.18);
+  const rackWidth = Math.min(0.95 * pxPerM, (widthPx - staffX) * 0.32);
   const loadX = staffX + 4 + rackWidth + gap;
+  const speedWidth = Math.max(64, (widthPx - staffX) * 0.18);
   const speedX = widthPx - speedWidth - 12;
+  const loadToX = widthPx < withSpeedPx ? widthPx - 6 : speedX - gap;
   return {
     staffX,
     rack: { x: staffX + 4, width: rackWidth },
-    load: { x: loadX, width: speedX - gap - loadX },
-    speed: { x: speedX, width: speedWidth },
+    load: { x: loadX, width: loadToX - loadX },
+    speed: widthPx < withSpeedPx ? null : { x: speedX, width: speedWidth },
   };
 }

@@ -46,7 +46,7 @@ export interface SharedReach {
 }
 
 /** How far beyond the heaviest load the strength line may stretch the pane before it is cut. */
-const strengthRoom = 2.1;
+const strengthRoom = 2.4;
 
 /** Reach of the axes that holds all scenes; strength is shown up to a share beyond the heaviest load. */
 export function sharedReach(scenes: readonly HeightScene[]): SharedReach {

@@ -125,24 +125,29 @@ function EndLabel(props: {
   const { units, point, x, where } = props;
   const number = massText(units, point.totalN);
   const held = props.scene.held.find((p) => Math.abs(p.zM - point.zM) < 1e-6)?.heldN;
-  const share =
-    held !== undefined && held > 0 ? `, ${Math.round((100 * point.totalN) / held)} % of strength` : '';
-  const words = `${units.massUnit} at ${where}`;
+  const share = held !== undefined && held > 0 ? `${Math.round((100 * point.totalN) / held)} %` : '';
   const besideX = x + textWidthPx(number, letters.number) + 6;
-  const oneLine = besideX + textWidthPx(words + share, letters.small) < x + props.width;
+  const fits = (text: string, fromX: number) =>
+    fromX + textWidthPx(text, letters.small) < x + props.width + 8;
+  const words = [`${units.massUnit} at ${where}`, units.massUnit];
+  const whole = `${words[0]}, ${share} of strength`;
+  const oneLine = share === '' || fits(whole, besideX);
+  const first =
+    share !== '' && oneLine ? whole : (words.find((text) => fits(text, besideX)) ?? units.massUnit);
+  const second = [`${share} of strength`, share].find((text) => fits(text, x)) ?? share;
   const down = where === 'bottom';
-  const numberY = down ? props.y + 22 : props.y - (oneLine || share === '' ? 8 : 22);
+  const numberY = down ? props.y + 22 : props.y - (oneLine ? 8 : 22);
   return (
     <g>
       <text x={x} y={numberY} fontSize={letters.number} fontWeight="700" fill={paint.ink}>
         {number}
       </text>
       <text x={besideX} y={numberY} fill={paint.quiet}>
-        {oneLine ? words + share : words}
+        {first}
       </text>
-      {!oneLine && share !== '' && (
+      {!oneLine && (
         <text x={x} y={numberY + 15} fill={paint.quiet}>
-          {share.slice(2)}
+          {second}
         </text>
       )}
     </g>

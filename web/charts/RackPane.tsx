@@ -25,11 +25,12 @@ export function RackPane(props: {
   patterns: string;
 }) {
   const { scale, units, scene, bottomM, lockoutM, x, width } = props;
-  // The bar's start stands a little to the right of the middle: the box needs the room behind.
-  const zeroX = x + width * 0.56;
-  const px = (xM: number) => zeroX + xM * scale.pxPerM;
+  const { fromM, toM } = reach(scene);
+  // To scale, as long as the pane is wide enough for all that is hung.
+  const pxPerM = Math.min(scale.pxPerM, width / (toM - fromM));
+  const px = (xM: number) => x + (xM - fromM) * pxPerM;
   const barX = (zM: number) => px(pathX(scene.path, zM));
-  const uprightX = Math.min(px(0.3), x + width - 9);
+  const uprightX = px(toM) - 9;
   const heights = Array.from({ length: 21 }, (_, i) => bottomM + ((lockoutM - bottomM) * i) / 20);
   const path = line<number>(barX, scale.y)(heights) ?? '';
   return (
@@ -42,17 +43,25 @@ export function RackPane(props: {
         fill={paint.paper}
         stroke={paint.ironLine}
       />
+      {scene.anchors
+        .filter((anchor) => anchor.zM <= scale.topM && anchor.xM >= fromM)
+        .map((anchor) => (
+          <rect
+            key={`${anchor.xM} ${anchor.zM}`}
+            x={px(anchor.xM) - 4}
+            y={scale.y(anchor.zM) - 4}
+            width={8}
+            height={8}
+            fill={paint.paper}
+            stroke={paint.ink}
+            strokeWidth="1.5"
+          />
+        ))}
       {scene.boxHeightM !== null && (
-        <Support
-          heightM={scene.boxHeightM}
-          word="box"
-          x={x + 4}
-          toX={Math.min(zeroX - 12, x + 4 + 0.45 * scale.pxPerM)}
-          {...{ scale, units }}
-        />
+        <Support heightM={scene.boxHeightM} word="box" x={px(-0.5)} toX={px(-0.1)} {...{ scale, units }} />
       )}
       {scene.benchHeightM !== null && (
-        <Support heightM={scene.benchHeightM} word="bench" x={x + 4} toX={zeroX + 12} {...{ scale, units }} />
+        <Support heightM={scene.benchHeightM} word="bench" x={px(-0.3)} toX={px(0.3)} {...{ scale, units }} />
       )}
       {scene.bands.map((band, i) => {
         const widthPx = Math.max(thinnestBandPx, (band.widthMm / 1000) * scale.pxPerM);
@@ -78,26 +87,27 @@ export function RackPane(props: {
           </g>
         );
       })}
-      {scene.anchors
-        .filter((anchor) => anchor.zM <= scale.topM)
-        .map((anchor) => (
-          <rect
-            key={`${anchor.xM} ${anchor.zM}`}
-            x={px(anchor.xM) - 4}
-            y={scale.y(anchor.zM) - 4}
-            width={8}
-            height={8}
-            fill={paint.paper}
-            stroke={paint.ink}
-            strokeWidth="1.5"
-          />
-        ))}
       <path d={path} fill="none" stroke={paint.ink} strokeDasharray="3 3" />
       <Bar x={barX(lockoutM)} y={scale.y(lockoutM)} stroke={paint.quiet} />
       <Bar x={barX(bottomM)} y={scale.y(bottomM)} stroke={paint.ink} />
-      <path d={`M${x} ${scale.floorY}h${width}`} stroke={paint.ink} strokeWidth="3" />
+      <path d={`M${x} ${scale.floorY}H${px(toM)}`} stroke={paint.ink} strokeWidth="3" />
     </g>
   );
+}
+
+/** Fore-aft reach of the drawing (m): all that hangs, the box behind the lifter, the upright in front. */
+function reach(scene: RackScene): { fromM: number; toM: number } {
+  const used = scene.bands.map((band) => band.xM);
+  return {
+    fromM:
+      Math.min(
+        -0.2,
+        scene.boxHeightM === null ? 0 : -0.52,
+        scene.benchHeightM === null ? 0 : -0.32,
+        ...used,
+      ) - 0.06,
+    toM: Math.max(0.3, ...used) + 0.06,
+  };
 }
 
 function Bar({ x, y, stroke }: { x: number; y: number; stroke: string }) {

@@ -24,7 +24,7 @@ export function SpeedPane(props: {
   return (
     <g fontFamily={letters.family} fontSize={letters.small}>
       <path d={`M${x} ${scale.y(scale.topM)}V${axisY - 14}`} stroke={paint.ruleStrong} />
-      {px.ticks(Math.max(1, Math.floor(width / 56))).map((tick) => (
+      {px.ticks(Math.max(2, Math.floor(width / 56))).map((tick) => (
         <text
           key={tick}
           x={px(tick)}

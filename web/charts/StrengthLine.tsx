@@ -39,7 +39,7 @@ export function StrengthLine(props: {
     toX,
   ).leaves;
   const onToY = edgeOut ? scale.y(edgeOut.zM) - 6 : leaves ? scale.y(leaves.zM) + 22 : 0;
-  const onTo = `to ${massText(units, last.heldN)} ${units.massUnit}`;
+  const onTo = `${massText(units, last.heldN)} ${units.massUnit}`;
   return (
     <g>
       <path d={strip} fill={paint.ink} fillOpacity="0.14" />

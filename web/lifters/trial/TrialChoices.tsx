@@ -11,8 +11,8 @@ export function TrialChoices(props: {
   club: ClubRecords;
   trial: Trial;
   onChange: (trial: Trial) => void;
-  /** Lifters to choose from; left out where the page's own lifter is meant. */
-  lifters?: readonly { value: string; word: string }[];
+  /** Lifters to choose from; null where the page's own lifter is meant. */
+  lifters: readonly { value: string; word: string }[] | null;
 }) {
   const { club, trial, onChange } = props;
   const { start, lift } = trial;

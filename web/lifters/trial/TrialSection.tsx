@@ -1,8 +1,11 @@
 import { useState } from 'react';
+import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { HeightLegend } from '#web/charts/HeightLegend.tsx';
-import { sharedReach } from '#web/charts/HeightScene.ts';
+import { HeightPicture } from '#web/charts/HeightPicture.tsx';
+import { chartUnits } from '#web/parts/chartUnits.ts';
 import { liftWord, startText } from '#web/parts/liftWords.ts';
+import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { written } from '#web/parts/written.ts';
 import { type LifterRecords, straightBest } from '../lifterRecords.ts';
@@ -18,9 +21,8 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
   const [trial, setTrial] = useState<Trial>(() => firstTrial(own, club));
   const [other, setOther] = useState<Trial | null>(null);
   const trials = other === null ? [trial] : [trial, other];
-  const results = trials.map((one) => trialResult(club, one, titleOf(one), today));
-  const scenes = results.flatMap((result) => result?.scene ?? []);
-  const reach = scenes.length > 0 ? sharedReach(scenes) : null;
+  const [result = '', otherResult = ''] = trials.map((one) => trialResult(club, one, titleOf(one), today));
+  const scenes = [result, otherResult].flatMap((one) => (typeof one === 'string' ? [] : one.scene));
   const toKg = Math.max(60, ...trials.map((one) => 1.15 * (bestKg(one) ?? 150)));
   const lifters = club.lifter
     .map(({ id, name, statureM }) => ({
@@ -48,21 +50,27 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
         )}
       </div>
       <HeightLegend />
-      <div className={other === null ? 'trial-sides' : 'trial-sides two'}>
-        <TrialSide
-          club={club}
-          trial={trial}
-          result={results[0] ?? null}
-          reach={reach}
-          toKg={toKg}
-          onChange={setTrial}
-        />
+      <div className={other === null ? 'trial one' : 'trial two'}>
+        {scenes.length > 0 && (
+          <div className="trial-picture">
+            <MeasuredWidth>
+              {(widthPx) => (
+                <HeightPicture
+                  scenes={scenes}
+                  units={chartUnits(units, gravityOf(club))}
+                  widthPx={widthPx}
+                  heightPx={widthPx < 480 ? 220 : 400}
+                />
+              )}
+            </MeasuredWidth>
+          </div>
+        )}
+        <TrialSide club={club} trial={trial} result={result} toKg={toKg} lifters={null} onChange={setTrial} />
         {other && (
           <TrialSide
             club={club}
             trial={other}
-            result={results[1] ?? null}
-            reach={reach}
+            result={otherResult}
             toKg={toKg}
             lifters={lifters}
             onChange={setOther}
@@ -70,8 +78,7 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
         )}
       </div>
       <p className="small quiet">
-        Speeds are of a first, rested rep. Bands under load are dangerous: check them, use rated anchors,
-        safeties and spotters.
+        Speeds are of a first, rested rep; what tiredness does within a set is not in them.
       </p>
     </section>
   );

@@ -1,77 +1,90 @@
+import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import { HeightPicture } from '#web/charts/HeightPicture.tsx';
-import type { SharedReach } from '#web/charts/HeightScene.ts';
-import { chartUnits } from '#web/parts/chartUnits.ts';
-import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
+import { sayCaution } from '#web/print/sayCaution.ts';
 import type { Trial } from './Trial.ts';
 import { TrialChoices } from './TrialChoices.tsx';
 import { TrialNumbers } from './TrialNumbers.tsx';
 import { TrialSliders } from './TrialSliders.tsx';
-import { trialFindings } from './trialFindings.ts';
 import type { TrialResult } from './trialResult.ts';
 
-/** One trial: its picture, its numbers, what to know, and everything one can turn. */
+/** One trial below its picture: what one drags, its numbers, what to know, what one chooses. */
 export function TrialSide(props: {
   club: ClubRecords;
   trial: Trial;
-  result: TrialResult | null;
-  reach: SharedReach | null;
+  /** Or the sentence that says what is missing. */
+  result: TrialResult | string;
   toKg: number;
-  lifters?: readonly { value: string; word: string }[];
+  /** Lifters to choose from; null where the page's own lifter is meant. */
+  lifters: readonly { value: string; word: string }[] | null;
   onChange: (trial: Trial) => void;
 }) {
-  const { club, trial, result, reach } = props;
-  const units = useUnits();
+  const { club, trial, result, onChange } = props;
   return (
-    <div className="stack trial-side">
-      {result === null || reach === null ? (
-        <p>
-          No bar heights are known for this lift. Write down the stature, or measure bottom and lockout below;
-          then this is drawn.
-        </p>
+    <div className="stack">
+      {typeof result === 'string' ? (
+        <>
+          <TrialSliders trial={trial} toKg={props.toKg} onChange={onChange} />
+          <p className="stop">{result}</p>
+        </>
       ) : (
-        <div className="trial-picture">
-          <MeasuredWidth>
-            {(widthPx) => (
-              <HeightPicture
-                scenes={[result.scene]}
-                reach={reach}
-                units={chartUnits(units, result.load.gravityMps2)}
-                widthPx={widthPx}
-                heightPx={widthPx < 420 ? 280 : 400}
-              />
-            )}
-          </MeasuredWidth>
-        </div>
+        <>
+          <TrialSliders trial={trial} toKg={props.toKg} onChange={onChange} />
+          <TrialNumbers club={club} result={result} />
+          <Percentages result={result} />
+          <Cautions club={club} result={result} />
+        </>
       )}
-      <div className="stack">
-        <TrialSliders trial={trial} toKg={props.toKg} onChange={props.onChange} />
-        {result && <TrialNumbers club={club} result={result} />}
-        {result && <Findings club={club} trial={trial} result={result} />}
-        <TrialChoices
-          club={club}
-          trial={trial}
-          onChange={props.onChange}
-          {...(props.lifters ? { lifters: props.lifters } : {})}
-        />
-      </div>
+      <TrialChoices club={club} trial={trial} lifters={props.lifters} onChange={onChange} />
     </div>
   );
 }
 
-function Findings(props: { club: ClubRecords; trial: Trial; result: TrialResult }) {
+/** Shares of the maximum, each named by what it counts. */
+function Percentages({ result }: { result: TrialResult }) {
   const units = useUnits();
-  const findings = trialFindings(props.club, props.trial, props.result, units);
-  if (findings.length === 0) return null;
+  const { reference } = result.strength;
+  const of = `${written(reference.kg, units.mass, 0)} ${units.mass}`;
+  const from =
+    reference.from === 'best' && reference.doneOn
+      ? `best of ${dateText(reference.doneOn)}`
+      : 'maximum by the model';
+  const shares = result.explanation.percentages.map(
+    ({ basis, share }) => `${basis} ${Math.round(100 * share)} %`,
+  );
   return (
-    <ul className="trial-findings small">
-      {findings.map(({ stop, sentence }) => (
-        <li key={sentence} className={stop ? 'stop' : ''}>
-          {stop && <strong>Look: </strong>}
-          {sentence}
-        </li>
-      ))}
+    <p className="small">
+      Of the {of} {from}: {shares.join(', ')}.
+    </p>
+  );
+}
+
+function Cautions({ club, result }: { club: ClubRecords; result: TrialResult }) {
+  const units = useUnits();
+  const speak = { ...units, gravityMps2: result.load.gravityMps2 };
+  return (
+    <ul className="trial-cautions small">
+      {result.cautions.map((caution) => {
+        const stop = toLookAt.has(caution.code);
+        const sentence = sayCaution(caution, club, speak);
+        return (
+          <li key={sentence} className={stop ? 'stop' : ''}>
+            {stop && <strong>Look: </strong>}
+            {sentence}
+          </li>
+        );
+      })}
     </ul>
   );
 }
+
+/** Cautions that somebody must look at before the bar is lifted. */
+const toLookAt = new Set<PlanCaution['code']>([
+  'overstretched',
+  'anchorOverloaded',
+  'anchorNotRated',
+  'notMade',
+  'lightened',
+]);

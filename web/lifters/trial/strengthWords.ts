@@ -6,22 +6,21 @@ import { written } from '#web/parts/written.ts';
 import { onBarText } from '../onBarText.ts';
 import type { TrialStrength } from './trialStrength.ts';
 
-/** On what a lifter's strength rests and what was assumed. */
+/** On what a lifter's strength rests, what was assumed, and how to know better. */
 export function strengthWords(
   club: ClubRecords,
-  { best, bodyMassKg, bodyWeighed, capability }: TrialStrength,
+  { best, bodyMassKg, bodyMassKnown, capability }: TrialStrength,
   units: Pick<Units, 'mass' | 'length'>,
 ): string {
-  const on = onBarText(best.setup, club);
-  const bar = `${written(best.setup.barKg, units.mass)} ${units.mass}${on && ` with ${on}`}`;
-  const body = `${written(bodyMassKg, units.mass)} ${units.mass}`;
+  const mass = (kg: number) => `${written(kg, units.mass)} ${units.mass}`;
+  const on = best && onBarText(best.setup, club);
+  const rests = best
+    ? `Rests on ${mass(best.setup.barKg)}${on ? ` with ${on}` : ''} of ${dateText(best.doneOn)} (${startText(best.lift, best.setup.start, units.length)}, ${equipmentWord(best.equipment)}).`
+    : 'No best of this lift is written down: strength is assumed from body mass alone. Write down one heavy single.';
   const share = Math.round((100 * capability.movedBodyKg) / bodyMassKg);
-  return [
-    `Rests on ${bar} of ${dateText(best.doneOn)} (${startText(best.lift, best.setup.start, units.length)}, ${equipmentWord(best.equipment)}).`,
-    `Assumed: how strength grows with height and falls with speed is what is usual for the lift${share > 0 ? `, and ${share} % of the body${bodyWeighed ? `, ${body},` : ''} rises with the bar` : ''}.`,
-    bodyWeighed || share === 0 ? '' : `Body mass is not known: ${body} is assumed. Weigh in.`,
-    'A newer best narrows the range.',
-  ]
-    .filter(Boolean)
-    .join(' ');
+  const body =
+    share === 0
+      ? ''
+      : `, and that ${share} % of the body${bodyMassKnown === 'measured' ? '' : `, taken as ${mass(bodyMassKg)},`} rises with the bar`;
+  return `${rests} Assumed: strength grows with height and falls with speed as is usual for the lift${body}. A newer best narrows the range.`;
 }

@@ -1,96 +1,88 @@
+import type { LifterHeights } from '#contract/assemble/assembleHeights.ts';
+import { assembleHookup } from '#contract/assemble/assembleHookup.ts';
+import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
+import { bandLimitsOf } from '#contract/assemble/assembleRackGear.ts';
+import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
+import { placeCautions } from '#contract/assemble/placeCautions.ts';
+import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import { compileLoad } from '#core/load/compileLoad.ts';
+import type { Explanation } from '#core/day/Explanation.ts';
+import { explain } from '#core/day/explain.ts';
+import type { GearSet, RackGear } from '#core/day/Gear.ts';
 import type { Load } from '#core/load/Load.ts';
-import { curveOf, type LoadCurve } from '#core/load/loadCurve.ts';
-import { type Rep, repOf } from '#core/rep/simulateRep.ts';
-import { heldForceN } from '#core/rep/strengthCurve.ts';
+import type { Capability } from '#core/rep/Capability.ts';
 import type { HeightScene } from '#web/charts/HeightScene.ts';
 import type { Trial } from './Trial.ts';
-import { type TrialHeights, trialHeights } from './trialHeights.ts';
-import { trialLoad } from './trialLoad.ts';
+import { trialScene } from './trialScene.ts';
 import { type TrialStrength, trialStrength } from './trialStrength.ts';
 
-/** All that a trial comes to: the picture and the numbers beside it. */
+/** All that a trial comes to: the picture, the explanation of its numbers, what to know. */
 export interface TrialResult {
-  heights: TrialHeights;
   load: Load;
-  curve: LoadCurve;
-  strength: TrialStrength | null;
-  rep: Rep | null;
+  heights: LifterHeights;
+  capability: Capability;
+  strength: TrialStrength;
+  explanation: Explanation;
+  cautions: PlanCaution[];
+  /** False where a band's pull is guessed from its width. */
+  bandsMeasured: boolean;
   scene: HeightScene;
 }
 
-/** Heights of the curve: fine enough for the eye at any size. */
-const points = 41;
-const samples = 61;
-/** Two-sided 95 % of the normal distribution. */
-const normal95 = 1.959963984540054;
-
-/** Works a trial out, from the records to the picture; fast enough for every frame of a drag. Null: no heights known. */
+/**
+ * Works a trial out, from the records to the picture, by the same functions as a solved day; fast enough for every frame
+ * of a drag. Where something is missing: the sentence that says so.
+ */
 export function trialResult(
   club: ClubRecords,
   trial: Trial,
   title: string,
   today: string,
-): TrialResult | null {
-  const heights = trialHeights(club, trial.lifterId, trial.lift, trial.start);
-  if (heights === null || heights.lockoutM - heights.bottomM < 0.02) return null;
-  const load = trialLoad(club, trial, heights);
-  const compiled = compileLoad(load);
-  const curve = curveOf(compiled, points);
-  const strength = trialStrength(club, trial, heights, today);
-  const rep = strength && trial.barKg > 0 ? repOf(compiled, strength.capability, samples) : null;
+): TrialResult | string {
+  try {
+    return workOut(club, trial, title, today);
+  } catch (error) {
+    if (error instanceof CannotAssemble) return error.message;
+    throw error;
+  }
+}
+
+function workOut(club: ClubRecords, trial: Trial, title: string, today: string): TrialResult {
+  const { lifterId, lift } = trial;
+  const { load, heights, bands } = assembleLoad(club, { lifterId, lift, setup: trial, on: today });
+  const strength = trialStrength(club, trial, today);
+  const capability = { ...strength.capability, range: heights.range };
+  const { gear, set } = gearOf(club, trial, today);
+  const { bottomM, lockoutM, gravityMps2, path } = load;
+  const explanation = explain(
+    { capability, travel: { bottomM, lockoutM, gravityMps2, path }, referenceKg: strength.reference.kg },
+    gear,
+    set,
+    trial.barKg,
+    bandLimitsOf(club),
+  );
+  const own = placeCautions(club, trial, { heights, strength }, { gear, barAssumedKg: null }, set, today);
   return {
-    heights,
     load,
-    curve,
+    heights,
+    capability,
     strength,
-    rep,
-    scene: scene(club, trial, title, { heights, load, curve, strength, rep }),
+    explanation,
+    cautions: [...explanation.cautions, ...own.filter(({ code }) => code !== 'minor')],
+    bandsMeasured: bands.every(({ known }) => known === 'measured'),
+    scene: trialScene(club, trial, title, load, { capability, strengthSdLn: strength.strengthSdLn }),
   };
 }
 
-function scene(
-  club: ClubRecords,
-  trial: Trial,
-  title: string,
-  { heights, load, curve, strength, rep }: Omit<TrialResult, 'scene'>,
-): HeightScene {
-  const rack = club.rack.find((candidate) => candidate.id === trial.rackId);
+/** The trial's own bands and chains as gear that is all hung on. */
+function gearOf(club: ClubRecords, trial: Trial, today: string): { gear: RackGear; set: GearSet } {
+  const hookups = trial.bands.map((band) => assembleHookup(club, band.bandPairId, band.hookupId, today));
+  const chains = trial.chains.flatMap(({ chainPairId, pairs }) => {
+    const kind = club.chainPair.find(({ id }) => id === chainPairId);
+    return kind ? [{ chainPairId, pairs, chain: { ...kind, count: 2 } }] : [];
+  });
   return {
-    title,
-    bottomM: heights.bottomM,
-    lockoutM: heights.lockoutM,
-    rack: {
-      anchors: club.anchor.filter((anchor) => anchor.rackId === trial.rackId),
-      bands: trial.bands.flatMap(({ bandPairId, hookupId }) => {
-        const pair = club.bandPair.find((candidate) => candidate.id === bandPairId);
-        const hookup = club.hookup.find((candidate) => candidate.id === hookupId);
-        const anchor = club.anchor.find((candidate) => candidate.id === hookup?.anchorId);
-        if (!pair || !hookup || !anchor) return [];
-        return [{ label: pair.label, way: hookup.way, widthMm: pair.widthMm, xM: anchor.xM, zM: anchor.zM }];
-      }),
-      path: load.path,
-      boxHeightM: trial.start.way === 'box' ? trial.start.heightM : null,
-      benchHeightM: trial.lift === 'bench' ? (rack?.benchHeightM ?? null) : null,
-    },
-    load: {
-      points: curve.points,
-      held: strength === null ? [] : curve.points.map(({ zM }) => held(strength, zM, load.gravityMps2)),
-    },
-    speed: rep && {
-      samples: rep.samples,
-      slowest: rep.slowest,
-      made: rep.made,
-      durationS: rep.durationS,
-    },
+    gear: { barKg: 0, collarsKg: 0, discs: [], hookups, chains },
+    set: { hookups: hookups.map((_, i) => i), chainPairs: chains.map(({ pairs }) => pairs) },
   };
-}
-
-/** What could just be held still at the bar, with the spread of the lifter's strength. */
-function held({ capability, strengthSdLn }: TrialStrength, zM: number, gravityMps2: number) {
-  const ownN = capability.movedBodyKg * gravityMps2;
-  const forceN = heldForceN(capability, zM);
-  const spread = Math.exp(normal95 * strengthSdLn);
-  return { zM, heldN: forceN - ownN, lowN: forceN / spread - ownN, highN: forceN * spread - ownN };
 }

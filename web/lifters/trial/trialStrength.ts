@@ -1,75 +1,34 @@
+import { type AssembledCapability, assembleCapability } from '#contract/assemble/assembleCapability.ts';
+import { referenceMaximum } from '#contract/assemble/referenceMaximum.ts';
+import type { Reference } from '#contract/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Best } from '#contract/records/lifters.ts';
-import { type LifterCapability, lifterCapability } from '#core/lifter/lifterCapability.ts';
-import { straightBest } from '../lifterRecords.ts';
 import type { Trial } from './Trial.ts';
-import { type TrialHeights, trialHeights } from './trialHeights.ts';
-import { trialLoad } from './trialLoad.ts';
 
-/** What the lifter can do, and the best that it rests on. */
-export interface TrialStrength extends LifterCapability {
-  best: Best;
-  bodyMassKg: number;
-  /** False where the body mass was assumed. */
-  bodyWeighed: boolean;
+/** What the lifter can do in this lift and way of starting, and the maximum that percentages refer to. */
+export interface TrialStrength extends AssembledCapability {
+  reference: Reference;
 }
 
-/** A body nobody has weighed (kg); only the moved share of the squat and deadlift hangs on it. Assumption. */
-const assumedBodyKg = 80;
+const kept = new WeakMap<ClubRecords, Map<string, TrialStrength>>();
 
-const MS_PER_YEAR = 365.25 * 86_400_000;
-
-const known = new WeakMap<ClubRecords, Map<string, TrialStrength | null>>();
-
-/** Strength from the best that says most, through the very setup it was made in. Kept for each state of the club. */
+/**
+ * A lifter's strength, worked out once for each state of the club: it takes as long as many reps, and neither bar nor
+ * bands change it. The range is that of the first start asked for; a trial sets its own.
+ */
 export function trialStrength(
   club: ClubRecords,
-  trial: Pick<Trial, 'lifterId' | 'lift' | 'start'>,
-  heights: TrialHeights,
-  today: string,
-): TrialStrength | null {
-  const kept = known.get(club) ?? new Map<string, TrialStrength | null>();
-  known.set(club, kept);
-  const { fromM, toM } = heights.range;
-  const key = `${trial.lifterId} ${trial.lift} ${trial.start.way} ${fromM} ${toM}`;
-  const before = kept.get(key);
-  if (before !== undefined) return before;
-  const strength = work(club, trial, heights, today);
-  kept.set(key, strength);
-  return strength;
-}
-
-function work(
-  club: ClubRecords,
   { lifterId, lift, start }: Pick<Trial, 'lifterId' | 'lift' | 'start'>,
-  heights: TrialHeights,
   today: string,
-): TrialStrength | null {
-  const bests = club.best
-    .filter((best) => best.lifterId === lifterId && best.lift === lift)
-    .sort((a, b) => b.doneOn.localeCompare(a.doneOn));
-  // A straight best says most; without one the newest of any kind.
-  const best = straightBest(bests, lift) ?? bests[0];
-  const then = best && trialHeights(club, lifterId, lift, best.setup.start);
-  if (!best || !then) return null;
-  const [newest] = club.bodyMass
-    .filter((mass) => mass.lifterId === lifterId)
-    .sort((a, b) => b.takenOn.localeCompare(a.takenOn));
-  const bodyMassKg = newest?.massKg ?? assumedBodyKg;
-  return {
-    best,
-    bodyMassKg,
-    bodyWeighed: newest !== undefined,
-    ...lifterCapability(
-      lift,
-      { start: start.way, range: heights.range, bodyMassKg },
-      {
-        load: trialLoad(club, best.setup, then),
-        start: best.setup.start.way,
-        range: then.range,
-        bodyMassKg,
-        yearsAgo: (Date.parse(today) - Date.parse(best.doneOn)) / MS_PER_YEAR,
-      },
-    ),
+): TrialStrength {
+  const known = kept.get(club) ?? new Map<string, TrialStrength>();
+  kept.set(club, known);
+  const key = `${lifterId} ${lift} ${start.way} ${today}`;
+  const before = known.get(key);
+  if (before) return before;
+  const strength = {
+    ...assembleCapability(club, lifterId, lift, start, today),
+    reference: referenceMaximum(club, lifterId, lift, today),
   };
+  known.set(key, strength);
+  return strength;
 }
