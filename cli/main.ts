@@ -13,7 +13,6 @@ const program = new Command('rackwright')
   .description("True loads of bands, chains and bars for every lifter of a barbell club's training day.")
   .version(about.version, '--version', 'print the version')
   .helpCommand('help [command]', 'what a command does and takes')
-  .configureHelp({ showGlobalOptions: false })
   .addHelpText(
     'after',
     `
@@ -25,7 +24,7 @@ first. This program does not replace qualified coaching.`,
   .exitOverride();
 
 for (const command of [serveCommand, dayCommand, bandCommand, importCommand, exportCommand, computeCommand]) {
-  program.addCommand(command());
+  program.addCommand(command().copyInheritedSettings(program));
 }
 
 try {

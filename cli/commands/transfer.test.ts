@@ -51,11 +51,12 @@ describe('rackwright import and export', () => {
 });
 
 describe('rackwright', () => {
-  it('explains itself, and ends with 2 for a command that it does not have', async () => {
+  it('explains itself, and ends with 2 for a command or option that it does not have', async () => {
     const help = await runCli(['--help']);
     expect(help).toMatchObject({ status: 0, stderr: '' });
-    for (const command of ['serve', 'band', 'import', 'export', 'compute'])
+    for (const command of ['serve', 'day', 'band', 'import', 'export', 'compute'])
       expect(help.stdout).toContain(command);
     expect(await runCli(['sparkle'])).toMatchObject({ status: 2, stdout: '' });
+    expect(await runCli(['band', '--sparkle'])).toMatchObject({ status: 2, stdout: '' });
   });
 });
