@@ -45,7 +45,7 @@ export function RecordForm(props: {
   const said = refused ?? (tried ? props.wrong : null);
   return (
     <form ref={form} className="record-form stack" noValidate onSubmit={save} aria-label={props.title}>
-      <h3>{props.title}</h3>
+      <h2>{props.title}</h2>
       <div className="fields">{props.children}</div>
       {said && (
         <p className="field-error" role="alert">
