@@ -46,15 +46,11 @@ export function RackPane(props: {
       {scene.anchors
         .filter((anchor) => anchor.zM <= scale.topM && anchor.xM >= fromM)
         .map((anchor) => (
-          <rect
+          <AnchorPoint
             key={`${anchor.xM} ${anchor.zM}`}
-            x={px(anchor.xM) - 4}
-            y={scale.y(anchor.zM) - 4}
-            width={8}
-            height={8}
-            fill={paint.paper}
-            stroke={paint.ink}
-            strokeWidth="1.5"
+            x={px(anchor.xM)}
+            y={scale.y(anchor.zM)}
+            stroke={paint.ironLine}
           />
         ))}
       {scene.boxHeightM !== null && (
@@ -87,6 +83,9 @@ export function RackPane(props: {
           </g>
         );
       })}
+      {scene.bands.map((band, i) => (
+        <AnchorPoint key={`${band.label} ${i}`} x={px(band.xM)} y={scale.y(band.zM)} stroke={paint.ink} />
+      ))}
       <path d={path} fill="none" stroke={paint.ink} strokeDasharray="3 3" />
       <Bar x={barX(lockoutM)} y={scale.y(lockoutM)} stroke={paint.quiet} />
       <Bar x={barX(bottomM)} y={scale.y(bottomM)} stroke={paint.ink} />
@@ -108,6 +107,12 @@ function reach(scene: RackScene): { fromM: number; toM: number } {
       ) - 0.06,
     toM: Math.max(0.3, ...used) + 0.06,
   };
+}
+
+function AnchorPoint({ x, y, stroke }: { x: number; y: number; stroke: string }) {
+  return (
+    <rect x={x - 4} y={y - 4} width={8} height={8} fill={paint.paper} stroke={stroke} strokeWidth="1.5" />
+  );
 }
 
 function Bar({ x, y, stroke }: { x: number; y: number; stroke: string }) {
@@ -145,7 +150,7 @@ function Support(props: {
       />
       {fits &&
         lines.map((text, i) => (
-          <text key={text} x={(x + toX) / 2} y={middle - 3 + i * 14} textAnchor="middle" fill={paint.quiet}>
+          <text key={text} x={x + 6} y={middle - 3 + i * 14} fill={paint.quiet}>
             {text}
           </text>
         ))}

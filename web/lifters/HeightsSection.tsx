@@ -2,7 +2,6 @@ import { useState } from 'react';
 import { fromSi, type Unit } from '#core/units/units.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';
-import { KnownLegend } from '#web/parts/KnownLegend.tsx';
 import { liftWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -58,17 +57,14 @@ export function HeightsSection({ own, today }: { own: LifterRecords; today: stri
           write down the stature, and they are estimated.
         </p>
       ) : (
-        <>
-          <DataTable
-            label="Bar heights"
-            columns={columns}
-            rows={rows}
-            keyOf={keyOf}
-            nameOf={(row) => liftWord(row.lift)}
-            onOpen={setEditing}
-          />
-          {rows.some((row) => row.measured === null) && <KnownLegend />}
-        </>
+        <DataTable
+          label="Bar heights"
+          columns={columns}
+          rows={rows}
+          keyOf={keyOf}
+          nameOf={(row) => liftWord(row.lift)}
+          onOpen={setEditing}
+        />
       )}
     </section>
   );

@@ -6,6 +6,7 @@ import { localToday } from '#web/parts/localToday.ts';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { BestsSection } from './BestsSection.tsx';
 import { BodyMassSection } from './BodyMassSection.tsx';
+import { CapabilitySection } from './CapabilitySection.tsx';
 import { HeightsSection } from './HeightsSection.tsx';
 import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
@@ -64,6 +65,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       )}
       <MinorCaution lifter={lifter} today={today} />
       <TrialSection own={own} today={today} />
+      <CapabilitySection lifterId={lifter.id} today={today} />
       <HeightsSection own={own} today={today} />
       <BestsSection own={own} today={today} />
       <BodyMassSection own={own} today={today} />

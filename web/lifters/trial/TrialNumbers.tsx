@@ -6,7 +6,7 @@ import { simulateRep } from '#core/rep/simulateRep.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
+import { oneDecimal } from '#web/parts/written.ts';
 import { strengthWords } from './strengthWords.ts';
 import type { TrialResult } from './trialResult.ts';
 
@@ -42,7 +42,7 @@ function End(props: { word: string; force: ExplainedForce; share: number | undef
   const mass = (forceN: number) => fromSi(forceN / load.gravityMps2, units.mass);
   const spread = mass(force.high95N - force.totalN);
   const parts = [
-    `${written(load.barKg, units.mass)} bar`,
+    `${oneDecimal(load.barKg, units.mass)} bar`,
     force.chainN > 0 && `+ ${mass(force.chainN).toFixed(0)} chain`,
     load.bands.length + load.hungBands.length > 0 &&
       `${force.bandN < 0 ? '−' : '+'} ${Math.abs(mass(force.bandN)).toFixed(0)} band`,

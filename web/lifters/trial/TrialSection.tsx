@@ -7,7 +7,7 @@ import { chartUnits } from '#web/parts/chartUnits.ts';
 import { liftWord, startText } from '#web/parts/liftWords.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
+import { oneDecimal, written } from '#web/parts/written.ts';
 import { type LifterRecords, straightBest } from '../lifterRecords.ts';
 import { onBarText } from '../onBarText.ts';
 import { firstTrial, type Trial } from './Trial.ts';
@@ -85,7 +85,7 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
 
   function titleOf(one: Trial): string {
     const name = club.lifter.find(({ id }) => id === one.lifterId)?.name ?? '';
-    const bar = `${written(one.barKg, units.mass)} ${units.mass}`;
+    const bar = `${oneDecimal(one.barKg, units.mass)} ${units.mass}`;
     const on = onBarText(one, club);
     return `${name}: ${liftWord(one.lift)}, ${startText(one.lift, one.start, units.length)}, ${bar}${on && ` with ${on}`}`;
   }

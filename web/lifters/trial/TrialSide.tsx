@@ -2,7 +2,7 @@ import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
+import { oneDecimal } from '#web/parts/written.ts';
 import { sayCaution } from '#web/print/sayCaution.ts';
 import type { Trial } from './Trial.ts';
 import { TrialChoices } from './TrialChoices.tsx';
@@ -46,7 +46,7 @@ export function TrialSide(props: {
 function Percentages({ result }: { result: TrialResult }) {
   const units = useUnits();
   const { reference } = result.strength;
-  const of = `${written(reference.kg, units.mass, 0)} ${units.mass}`;
+  const of = `${oneDecimal(reference.kg, units.mass)} ${units.mass}`;
   const from =
     reference.from === 'best' && reference.doneOn
       ? `best of ${dateText(reference.doneOn)}`

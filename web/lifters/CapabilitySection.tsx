@@ -1,0 +1,87 @@
+import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
+import { gravityOf } from '#contract/assemble/gravityOf.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { heldForceN } from '#core/rep/strengthCurve.ts';
+import { fromSi } from '#core/units/units.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { Known } from '#web/parts/Known.tsx';
+import { KnownLegend } from '#web/parts/KnownLegend.tsx';
+import { liftWord, liftWords } from '#web/parts/liftWords.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { written } from '#web/parts/written.ts';
+import { strengthWords } from './trial/strengthWords.ts';
+import { type TrialStrength, trialStrength } from './trial/trialStrength.ts';
+
+/** Two-sided 95 % of the normal distribution. */
+const normal95 = 1.959963984540054;
+
+interface Row {
+  lift: Lift;
+  strength: TrialStrength;
+}
+
+/** What the lifter can hold still at both ends of each lift, on what that rests and what was assumed. */
+export function CapabilitySection({ lifterId, today }: { lifterId: string; today: string }) {
+  const club = useClub();
+  const units = useUnits();
+  const gravityMps2 = gravityOf(club);
+  const rows = liftWords.flatMap(({ value: lift }): Row[] => {
+    try {
+      const start = { way: 'free', heightM: null } as const;
+      return [{ lift, strength: trialStrength(club, { lifterId, lift, start }, today) }];
+    } catch (error) {
+      if (error instanceof CannotAssemble) return [];
+      throw error;
+    }
+  });
+  const held =
+    (end: 'fromM' | 'toM') =>
+    ({ strength }: Row) => {
+      const { capability, strengthSdLn, known } = strength;
+      const forceN = heldForceN(capability, capability.range[end]);
+      const mass = (factor: number) =>
+        fromSi((forceN * factor) / gravityMps2 - capability.movedBodyKg, units.mass).toFixed(0);
+      const spread = Math.exp(normal95 * strengthSdLn);
+      return (
+        <Known
+          value={mass(1)}
+          unit={units.mass}
+          known={known}
+          interval={`${mass(1 / spread)} to ${mass(spread)}`}
+          why={strengthWords(club, strength, units)}
+        />
+      );
+    };
+  const columns: Column<Row>[] = [
+    { key: 'lift', head: 'Lift', cell: ({ lift }) => liftWord(lift) },
+    { key: 'bottom', head: 'Held still at the bottom', numeric: true, cell: held('fromM') },
+    { key: 'lockout', head: 'Held still at lockout', numeric: true, cell: held('toM') },
+    {
+      key: 'rests',
+      head: 'Rests on',
+      wideOnly: true,
+      cell: ({ strength: { best } }) =>
+        best
+          ? `${written(best.setup.barKg, units.mass)} ${units.mass} of ${dateText(best.doneOn)}`
+          : 'body mass alone',
+    },
+  ];
+  return (
+    <section className="stack ruled">
+      <h2>What this lifter can do</h2>
+      <DataTable
+        label="What this lifter can do"
+        columns={columns}
+        rows={rows}
+        keyOf={({ lift }) => lift}
+        nameOf={({ lift }) => liftWord(lift)}
+      />
+      <p className="small quiet">
+        What a bar could weigh that is just held still there; a bar that moves takes more.
+      </p>
+      <KnownLegend />
+    </section>
+  );
+}
