@@ -41,6 +41,8 @@ export interface ClubStore {
 
   addPrescription(dayId: string, solvedAt: string, document: unknown): Promise<Prescription>;
   latestPrescription(dayId: string): Promise<Prescription | null>;
+  /** An earlier one by its number in the day. */
+  prescription(dayId: string, number: number): Promise<Prescription | null>;
   /** Everything that an archive holds, as it stood at one moment. */
   snapshot(): Promise<ArchiveContent>;
 

@@ -15,7 +15,7 @@ import { kindTable } from './kindTable.ts';
 import { migrate } from './migrate.ts';
 import { newId } from './newId.ts';
 import { openSqlite } from './open/sqlite.ts';
-import { allPrescriptions, appendPrescription, latestPrescription } from './prescriptions.ts';
+import { allPrescriptions, appendPrescription, latestPrescription, prescriptionOf } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
 import { removal } from './removal.ts';
 import { replaceClub } from './replaceClub.ts';
@@ -104,6 +104,7 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
       return added;
     },
     latestPrescription: (dayId) => latestPrescription(db, clubId, dayId),
+    prescription: (dayId, number) => prescriptionOf(db, clubId, dayId, number),
     snapshot: () =>
       db.transaction().execute(async (trx) => ({
         records: await allRecords(trx),

@@ -32,6 +32,23 @@ export async function latestPrescription(
   return row ? toPrescription(row) : null;
 }
 
+/** One of a day's prescriptions by its number; null where the day has none of that number. */
+export async function prescriptionOf(
+  db: Kysely<Tables>,
+  clubId: string,
+  dayId: string,
+  number: number,
+): Promise<Prescription | null> {
+  const row = await db
+    .selectFrom('prescription')
+    .selectAll()
+    .where('clubId', '=', clubId)
+    .where('dayId', '=', dayId)
+    .where('number', '=', number)
+    .executeTakeFirst();
+  return row ? toPrescription(row) : null;
+}
+
 /** Every prescription of the days that the club has, oldest of each day first. */
 export async function allPrescriptions(db: Kysely<Tables>, clubId: string): Promise<Prescription[]> {
   const rows = await db

@@ -13,6 +13,8 @@ describe('a training day', () => {
     expect(await ask('GET', `/api/days/${day!.id}/prescription`)).toEqual(first);
     const second = await ask('POST', `/api/days/${day!.id}/solve`);
     expect(second.json.number).toBe(2);
+    expect(await ask('GET', `/api/days/${day!.id}/prescriptions/1`)).toEqual(first);
+    expect(await ask('GET', `/api/days/${day!.id}/prescriptions/3`)).toMatchObject({ status: 404 });
     expect(second.json.document).toEqual(first.json.document);
     expect((await store.snapshot()).prescriptions).toEqual([first.json, second.json]);
   });

@@ -3,7 +3,7 @@ import type { SolveDay } from '#server/jobs/daySolver.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** What was solved for a training day: solve it now, or read what was solved last. */
+/** What was solved for a training day: solve it now, read what was solved last, or what was before it. */
 export function dayRoutes(store: ClubStore, solveDay: SolveDay) {
   return new Hono()
     .post('/days/:id/solve', async (c) => {
@@ -18,5 +18,11 @@ export function dayRoutes(store: ClubStore, solveDay: SolveDay) {
       const latest = await store.latestPrescription(c.req.param('id'));
       if (!latest) throw new Refusal('missing', 'id', 'Nothing has been solved for this day yet.');
       return c.json(latest);
+    })
+    .get('/days/:id/prescriptions/:number{[0-9]+}', async (c) => {
+      const number = Number(c.req.param('number'));
+      const kept = await store.prescription(c.req.param('id'), number);
+      if (!kept) throw new Refusal('missing', 'number', `This day has no prescription number ${number}.`);
+      return c.json(kept);
     });
 }

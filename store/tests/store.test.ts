@@ -198,6 +198,8 @@ describe.each(databases)('on $name', ({ open }) => {
     // Solved by a clock that was set back: still the later one.
     const second = await store.addPrescription('day-1', '2026-11-24T05:00:00.000Z', { sets: [2] });
     expect(await store.latestPrescription('day-1')).toEqual(second);
+    expect(await store.prescription('day-1', 1)).toEqual(first);
+    expect(await store.prescription('day-1', 3)).toBeNull();
     expect((await store.snapshot()).prescriptions).toEqual([first, second]);
     await expect(store.addPrescription('day-9', '2026-11-25T05:00:00.000Z', {})).rejects.toMatchObject({
       reason: 'missing',

@@ -18,6 +18,16 @@ export function usePrescription(dayId: string) {
   });
 }
 
+/** An earlier prescription of a day by its number; nothing is asked while the number is null. */
+export function useEarlierPrescription(dayId: string, number: number | null) {
+  return useQuery({
+    queryKey: [...prescriptionKey(dayId), number],
+    enabled: number !== null,
+    queryFn: () =>
+      request<Prescription>('GET', `/api/days/${encodeURIComponent(dayId)}/prescriptions/${number}`),
+  });
+}
+
 /** Solves a day now; its prescription follows. */
 export function useSolveDay(dayId: string) {
   const client = useQueryClient();

@@ -1,17 +1,14 @@
 import { useId } from 'react';
 import { Link } from 'wouter';
-import { useClubSettings } from '#web/api/useClub.ts';
-import { clockTime } from '#web/parts/dayWords.ts';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';
-import { solvedSentence } from './solvedSentence.ts';
+import { Solved } from './Solved.tsx';
 import type { DayDraft } from './useDayDraft.ts';
 import type { Solving } from './useSolving.ts';
 
 /** Works the loads out, says how good they are, and lets the coach choose between changing bands and sharing them. */
 export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving }) {
   const { day, change, wrong } = draft;
-  const { prescription, busy, stale } = solving;
-  const club = useClubSettings();
+  const { prescription, busy, latest } = solving;
   const slider = useId();
   const empty = day.groups.every((group) => group.places.length === 0);
   const trouble = wrong ?? solving.wrong;
@@ -31,8 +28,8 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           value={day.oneSetPull}
           aria-valuetext={pullWords(day.oneSetPull)}
           onChange={(event) => change((now) => ({ ...now, oneSetPull: Number(event.target.value) }))}
-          onPointerUp={() => prescription && void solving.solve()}
-          onKeyUp={(event) => event.key !== 'Tab' && prescription && void solving.solve()}
+          onPointerUp={() => latest > 0 && void solving.solve()}
+          onKeyUp={(event) => event.key !== 'Tab' && latest > 0 && void solving.solve()}
         />
         <p className="pull-ends small quiet">
           <span>each their own</span>
@@ -47,13 +44,9 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
             disabled={busy || empty}
             onClick={() => void solving.solve()}
           >
-            {busy
-              ? 'Working the loads out'
-              : prescription
-                ? 'Work the loads out again'
-                : 'Work the loads out'}
+            {busy ? 'Working the loads out' : latest > 0 ? 'Work the loads out again' : 'Work the loads out'}
           </button>
-          {prescription && (
+          {latest > 0 && (
             <>
               <Link href={`/${day.id}/sheet`} className="button">
                 Rack sheets
@@ -68,13 +61,10 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           {empty && (
             <p className="quiet">Put lifters on the racks below; then the loads can be worked out.</p>
           )}
-          {prescription && !busy && (
-            <p className={stale ? '' : 'quiet'}>
-              {stale && <strong>The plan was changed since: work the loads out again. </strong>}
-              Number {prescription.number} of this day, at {clockTime(prescription.solvedAt, club.timeZone)}.{' '}
-              {solvedSentence(prescription)}
-            </p>
+          {busy && (
+            <p className="quiet">This may take a quarter of a minute: every band and bar is compared.</p>
           )}
+          {!busy && <Solved solving={solving} />}
         </output>
         {trouble && (
           <p className="field-error" role="alert">

@@ -1,14 +1,18 @@
 import { useState } from 'react';
 import type { Day } from '#contract/records/day.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
-import { usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
+import { useEarlierPrescription, usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
 import { planOf } from '#web/print/planOf.ts';
 import { dayMatchesPlan } from './dayMatchesPlan.ts';
 import type { DayDraft } from './useDayDraft.ts';
 
 export interface Solving {
-  /** What was worked out last; null: nothing yet. */
+  /** What is shown: what was worked out last, or an earlier one that the coach looks at; null: nothing yet. */
   prescription: Prescription | null;
+  /** The number of the last one; 0: nothing yet. */
+  latest: number;
+  /** Shows an earlier one; null: the last. */
+  look: (number: number | null) => void;
   busy: boolean;
   /** Why it could not be worked out, in one sentence. */
   wrong: string | null;
@@ -19,12 +23,15 @@ export interface Solving {
 
 /** Works the day's loads out, saving what is not saved first. */
 export function useSolving(draft: DayDraft): Solving {
-  const { data } = usePrescription(draft.day.id);
+  const { data: last } = usePrescription(draft.day.id);
+  const [lookedAt, look] = useState<number | null>(null);
+  const { data: earlier } = useEarlierPrescription(draft.day.id, lookedAt);
+  const shown = (lookedAt === null ? last : earlier) ?? null;
   const solveDay = useSolveDay(draft.day.id);
   const [waiting, setWaiting] = useState(false);
   /** The day as it stood when it was worked out here; what was worked out elsewhere is compared by its plan. */
   const [solvedFrom, setSolvedFrom] = useState<string | null>(null);
-  const plan = data ? planOf(data) : null;
+  const plan = last ? planOf(last) : null;
   const solve = async () => {
     setWaiting(true);
     try {
@@ -32,6 +39,7 @@ export function useSolving(draft: DayDraft): Solving {
       if (day === null) return;
       await solveDay.mutateAsync();
       setSolvedFrom(whatCounts(day));
+      look(null);
     } catch {
       // The mutation keeps the sentence.
     } finally {
@@ -39,7 +47,9 @@ export function useSolving(draft: DayDraft): Solving {
     }
   };
   return {
-    prescription: data ?? null,
+    prescription: shown,
+    latest: last?.number ?? 0,
+    look,
     busy: waiting,
     wrong: solveDay.error?.message ?? null,
     stale:

@@ -2,20 +2,25 @@ import type { PlanPlace } from '#contract/dayPlan.ts';
 
 type SetOnBar = NonNullable<PlanPlace['solved']>['set'];
 
-/** What to take off and hang after the lifter before: "64-A on, 22-A off"; "same bands" where nothing changes. */
+/** What to take off and hang after the lifter before: "22-A off, 64-A on"; "same bands" where nothing changes. */
 export function bandChanges(before: SetOnBar, now: SetOnBar): string {
-  const on = hung(now).filter((label) => !hung(before).includes(label));
-  const off = hung(before).filter((label) => !hung(now).includes(label));
-  if (on.length === 0 && off.length === 0) return hung(now).length === 0 ? '' : 'same bands';
-  return [on.length > 0 ? `${on.join(', ')} on` : '', off.length > 0 ? `${off.join(', ')} off` : '']
-    .filter(Boolean)
-    .join('; ');
+  const [hungBefore, hungNow] = [hung(before), hung(now)];
+  const on = hungNow.filter(({ key }) => !hungBefore.some((other) => other.key === key));
+  const off = hungBefore.filter(({ key }) => !hungNow.some((other) => other.key === key));
+  if (on.length === 0 && off.length === 0) return hungNow.length === 0 ? '' : 'same bands';
+  const moved = off.filter(({ label }) => on.some((other) => other.label === label));
+  const say = (list: typeof on, word: string) => {
+    const labels = list.map(({ label }) => label).filter((label) => !moved.some((m) => m.label === label));
+    return labels.length === 0 ? [] : [`${labels.join(', ')} ${word}`];
+  };
+  const anew = moved.map(({ label }) => `${label} hung anew`);
+  return [...say(off, 'off'), ...say(on, 'on'), ...anew].join(', ');
 }
 
-/** Everything that hangs, by label; a pair hung another way is named with it. */
-function hung({ bands, chains }: SetOnBar): string[] {
+/** Everything that hangs; the same pair hung another way, or another number of chains, is another thing to do. */
+function hung({ bands, chains }: SetOnBar): { key: string; label: string }[] {
   return [
-    ...bands.map(({ label, hookupWords }) => `${label} ${hookupWords.toLowerCase()}`),
-    ...chains.map(({ label, pairs }) => `${pairs} ${pairs === 1 ? 'pair' : 'pairs'} ${label}`),
+    ...bands.map(({ label, bandPairId, hookupId }) => ({ key: `${bandPairId} ${hookupId}`, label })),
+    ...chains.map(({ label, chainPairId, pairs }) => ({ key: `${chainPairId} ${pairs}`, label })),
   ];
 }
