@@ -58,8 +58,10 @@ async function solvedDays(store: ClubStore, date: string, again: boolean): Promi
   const { dayPlan } = await import('#contract/dayPlan.ts');
   const solved: SolvedDay[] = [];
   for (const day of days) {
-    const known = again ? null : await store.latestPrescription(day.id);
-    const prescription = known ?? (await solve(store, day.id));
+    const kept = again ? null : await store.latestPrescription(day.id);
+    // One that an older program wrote in another shape is worked out anew.
+    const readable = kept !== null && dayPlan.safeParse(kept.document).success;
+    const prescription = readable ? kept : await solve(store, day.id);
     solved.push({ plan: dayPlan.parse(prescription.document), prescription, records });
   }
   return solved;
