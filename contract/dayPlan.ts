@@ -83,7 +83,6 @@ export const planGroup = z.strictObject({
       status: z.enum(['optimal', 'timeLimit']),
       bound: z.number(),
       gap: z.number(),
-      listed: z.array(z.number().int()),
     })
     .nullable(),
   cautions: z.array(planCaution),

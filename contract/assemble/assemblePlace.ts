@@ -5,6 +5,7 @@ import type { LifterTask } from '#core/day/misfit.ts';
 import { type AssembledCapability, assembleCapability } from './assembleCapability.ts';
 import type { LifterHeights } from './assembleHeights.ts';
 import { assembleLoad } from './assembleLoad.ts';
+import { CannotAssemble } from './CannotAssemble.ts';
 import { recordById } from './recordById.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
 
@@ -17,6 +18,7 @@ export interface AssembledPlace {
 }
 
 export function assemblePlace(records: ClubRecords, on: string, group: Group, place: Place): AssembledPlace {
+  checkByHand(records, on, group, place);
   const start = place.start ?? group.start;
   const { lifterId, rackId } = place;
   const bare = { rackId, start, barKg: 0, bands: [], chains: [] };
@@ -36,4 +38,23 @@ export function assemblePlace(records: ClubRecords, on: string, group: Group, pl
     strength,
     reference,
   };
+}
+
+/** Gear set by hand must still be there: a pair in use, a hookup of this rack for this lift. */
+function checkByHand(records: ClubRecords, on: string, { lift }: Group, { rackId, byCoach }: Place): void {
+  for (const { bandPairId, hookupId } of byCoach?.bands ?? []) {
+    const { label, retiredOn } = recordById(records, 'bandPair', bandPairId);
+    const hookup = recordById(records, 'hookup', hookupId);
+    if (retiredOn !== null && retiredOn <= on) {
+      throw new CannotAssemble(
+        `Band pair ${label} is set by hand but retired since ${retiredOn}: choose another.`,
+      );
+    }
+    if (hookup.rackId !== rackId || !hookup.lifts.includes(lift)) {
+      throw new CannotAssemble(
+        `Hookup "${hookup.label}" is set by hand but not in use at this rack for the ${lift}: choose another.`,
+      );
+    }
+  }
+  for (const { chainPairId } of byCoach?.chains ?? []) recordById(records, 'chainPair', chainPairId);
 }

@@ -1,9 +1,8 @@
 import type { Place } from '#contract/records/day.ts';
 import type { GearSet, RackGear } from '#core/day/Gear.ts';
 import type { Fixed } from '#core/day/rankSetups.ts';
-import { CannotAssemble } from './CannotAssemble.ts';
 
-/** What the coach fixed for one place, in terms of the rack's gear. With bands or chains fixed, the other counts as none. */
+/** What the coach fixed for one place, in terms of the rack's gear, which holds whatever was set by hand. With bands or chains fixed, the other counts as none. */
 export function fixedByCoach({ byCoach }: Place, gear: RackGear): Fixed {
   if (byCoach === null) return { barKg: null, set: null };
   const { barKg, bands, chains } = byCoach;
@@ -21,11 +20,6 @@ function gearSetOf(
   const hookups = bands.map(({ bandPairId, hookupId }) =>
     gear.hookups.findIndex((hung) => hung.pairId === bandPairId && hung.hookupId === hookupId),
   );
-  if (hookups.includes(-1)) {
-    throw new CannotAssemble(
-      'A band pair set by hand is retired, or its hookup is not of this rack and lift: choose another.',
-    );
-  }
   const chainPairs = gear.chains.map(
     ({ chainPairId }) => chains.find((chain) => chain.chainPairId === chainPairId)?.pairs ?? 0,
   );

@@ -12,13 +12,13 @@ import { fixedByCoach } from './fixedByCoach.ts';
 import { recordById } from './recordById.ts';
 
 /** The server answers while a coach waits: after this the best found so far is given, with its gap. */
-const TIME_LIMIT_S = 10;
+const TIME_LIMIT_MS = 3000;
 
 type Day = RecordOf<'day'>;
 type Found = { place: Place; assembled: AssembledPlace } | { place: Place; problem: string };
 
 /** Works out one group: all its racks are in use at once and share the club's gear. */
-export async function solveGroup(records: ClubRecords, day: Day, group: Group): Promise<PlanGroup> {
+export function solveGroup(records: ClubRecords, day: Day, group: Group): PlanGroup {
   const found = group.places.map(
     (place): Found => orProblem(place, () => assemblePlace(records, day.date, group, place)),
   );
@@ -43,15 +43,16 @@ export async function solveGroup(records: ClubRecords, day: Day, group: Group): 
     const ranking = rankSetups(assembled.task, racks[rack]!.gear, fixed);
     return { rack, ranking, weight: 1, setFixed: fixed.set !== null };
   });
+  const endMs = Date.now() + TIME_LIMIT_MS;
   const allocation =
     lifters.length === 0
       ? null
-      : await allocate({
+      : allocate({
           racks: racks.map(({ gear }) => gear),
           lifters,
           bandChangeMinutes: records.club[0]?.bandChangeMinutes ?? 1,
           oneSetPull: day.oneSetPull,
-          timeLimitS: TIME_LIMIT_S,
+          outOfTime: () => Date.now() > endMs,
         });
   const turns = new Map<string, number>();
   const places = found.map((one): PlanPlace => {

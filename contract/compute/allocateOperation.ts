@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { allocate } from '#core/day/allocate.ts';
 import { rankSetups } from '#core/day/rankSetups.ts';
 import { fields, notNegative, positive } from './fields.ts';
 import { fixed, gear, toFixed, toRackGear } from './gearShape.ts';
@@ -46,9 +47,7 @@ export const allocateOperation = operation({
       .array(z.object({ id: z.string(), sort: z.enum(['bandPair', 'chainPair']) }))
       .describe('What fixed choices hang at more racks at once than there is of it'),
   }),
-  async run(input) {
-    // Loaded when first asked for: the solver is large, and the other calculations should not wait for it.
-    const { allocate } = await import('#core/day/allocate.ts');
+  run(input) {
     const endMs = Date.now() + input.timeLimit_s * 1000;
     const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`));
     const lifters = input.lifters.map((lifter, index) => {
@@ -63,7 +62,7 @@ export const allocateOperation = operation({
       const ranking = rankSetups(toTask(lifter), rack, chosen);
       return { rack: at, gear: rack, ranking, weight: lifter.weight, setFixed: chosen.set !== null };
     });
-    const allocation = await allocate({
+    const allocation = allocate({
       racks,
       lifters,
       bandChangeMinutes: input.bandChange_s / 60,

@@ -33,6 +33,7 @@ export interface Allocation {
   /** `misfit + weight * handling minutes + 0.0001 a hung pair`: what was made least. */
   total: number;
   proof: {
+    /** `optimal`: no other is better by more than a tie (0.0005); `gap` says by how much one could be, 0 mostly. */
     status: 'optimal' | 'timeLimit';
     /** No allocation of any sets costs less. */
     bound: number;

@@ -2,6 +2,7 @@ import { minHeap } from '#core/numeric/minHeap.ts';
 import type { Allocation, AllocationInput } from './Allocation.ts';
 import { type Bounded, type Branch, boundBranch, wholeBranch } from './allocationBound.ts';
 import { handlingWeight, rotationChanges } from './handling.ts';
+import { TIE } from './prescribe.ts';
 import { HUNG_PAIR, type RackPlan, type RackPlans, rackPlans } from './rackPlans.ts';
 import { settle } from './settle.ts';
 import { type SharedItem, sharedStock } from './sharedStock.ts';
@@ -87,7 +88,7 @@ function describe(
     misfit,
     racks: handled,
     total,
-    proof: { status: gap <= 10 * EPSILON ? 'optimal' : 'timeLimit', bound: Math.min(bound, total), gap },
+    proof: { status: gap <= TIE ? 'optimal' : 'timeLimit', bound: Math.min(bound, total), gap },
     clashes: stock.filter(({ clash }) => clash).map(({ id, sort }) => ({ id, sort })),
   };
 }

@@ -3,6 +3,8 @@ import type { SharedItem } from './sharedStock.ts';
 
 /** A part of all allocations: what each rack may hang at most, and what others must leave it. */
 export interface Branch {
+  /** All allocations: what cannot be in a better one is forgotten for good. */
+  whole: boolean;
   /** By rack and item. */
   allowed: number[][];
   reserved: number[][];
@@ -17,7 +19,9 @@ export interface Bounded {
   children(): Branch[];
 }
 
+/** Rounds of pricing for all allocations, and for a branch, which starts from the prices of the whole. */
 const ROUNDS = 40;
+const BRANCH_ROUNDS = 10;
 /** Rounds without a better bound after which steps are halved, and after which the search ends. */
 const PATIENCE = 3;
 const SHORTEST_STEP = 0.02;
@@ -25,6 +29,7 @@ const EPSILON = 1e-9;
 
 export function wholeBranch(racks: readonly RackPlans[], items: readonly SharedItem[]): Branch {
   return {
+    whole: true,
     allowed: racks.map((_, rack) =>
       items.map(({ capacity, users }) => (users.some((user) => user.rack === rack) ? capacity : 0)),
     ),
@@ -53,21 +58,23 @@ export function boundBranch(
   let best: { bound: number; plans: RackPlan[]; charges: Branch['charges']; sold: number[][] } | null = null;
   let step = 1;
   let waited = 0;
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < (branch.whole ? ROUNDS : BRANCH_ROUNDS); round++) {
     const plans: RackPlan[] = [];
     for (const [rack, { cheapest }] of racks.entries()) {
       const plan = cheapest(branch.allowed[rack]!, charges[rack]!);
       if (plan === null) return null;
       plans.push(plan);
     }
+    if (round === 0) offer(plans, charges);
     const { sold, income } = sell(branch, items, charges);
     const bound = plans.reduce((sum, plan) => sum + plan.charged, 0) - income;
     waited++;
     if (best === null || bound > best.bound + EPSILON) {
       best = { bound, plans, charges, sold };
       waited = 0;
+      if (branch.whole)
+        racks.forEach(({ forget }, rack) => forget(charges[rack]!, plans[rack]!.charged + least() - bound));
     }
-    if (round === 0) offer(plans, charges);
     const slope = plans.map(({ takes }, rack) =>
       takes.map((counts) =>
         counts.map((count, item) => (contestable(branch, items, item) ? count - sold[rack]![item]! : 0)),
@@ -163,7 +170,7 @@ function split(
     (branch.reserved[rack]![item]! > 0 ? -1e6 : 0);
   const rack = [...plans.keys()].reduce((a, b) => (wish(b) > wish(a) ? b : a));
   const count = Math.max(1, plans[rack]!.most[item]!);
-  const less = { ...branch, allowed: withValue(branch.allowed, rack, item, count - 1) };
+  const less = { ...branch, whole: false, allowed: withValue(branch.allowed, rack, item, count - 1) };
   const reserved = withValue(branch.reserved, rack, item, count);
   const allowed = branch.allowed.map((counts, other) =>
     counts.map((most, one) => {
@@ -175,7 +182,7 @@ function split(
       return Math.max(0, Math.min(most, items[item]!.capacity - elsewhere));
     }),
   );
-  return [less, { ...branch, reserved, allowed }];
+  return [less, { ...branch, whole: false, reserved, allowed }];
 }
 
 function withValue(

@@ -15,14 +15,7 @@ const hookups = ['p0', 'p0', 'p1'].map((pairId, i) => ({
 }));
 const chain = { massPerMetreKg: 8, lengthM: 1, attachBelowBarM: 0, count: 2 };
 const sets = enumerateSetups({ hookups, chains: [{ chainPairId: 'c', chain, pairs: 1 }] });
-const ranking = {
-  sets,
-  next: () => null,
-  scoreOf: () => ({ index: 0, barKg: 0, misfit: 0 }),
-  lowerBoundOf: () => 0,
-  reps: () => 0,
-};
-const lattice = setLattice([{ rack: 0, ranking, weight: 1, setFixed: false }]);
+const lattice = setLattice(sets);
 const cost = fc.array(
   fc.oneof(fc.double({ min: 0, max: 1, noNaN: true }), fc.constant(Number.POSITIVE_INFINITY)),
   {

@@ -1,4 +1,3 @@
-import type { AllocationLifter } from './Allocation.ts';
 import type { GearSet } from './Gear.ts';
 
 /**
@@ -8,12 +7,14 @@ import type { GearSet } from './Gear.ts';
 export interface SetLattice {
   /** Smaller sets before larger ones. */
   sets: readonly GearSet[];
-  /** For each set the sets with one thing less. */
-  smaller: readonly (readonly number[])[];
+  /** The sets with one thing less: of set i those at `edges[edgesOf[i]]` up to `edges[edgesOf[i + 1] - 1]`. */
+  edges: Int32Array;
+  edgesOf: Int32Array;
   indexOf(set: GearSet): number;
 }
 
-export function setLattice(lifters: readonly AllocationLifter[]): SetLattice {
+/** The lattice that holds all of `wanted`. */
+export function setLattice(wanted: Iterable<GearSet>): SetLattice {
   const found = new Map<string, GearSet>();
   const open: GearSet[] = [];
   const visit = (set: GearSet) => {
@@ -22,12 +23,17 @@ export function setLattice(lifters: readonly AllocationLifter[]): SetLattice {
     found.set(key, set);
     open.push(set);
   };
-  for (const { ranking } of lifters) ranking.sets.forEach(visit);
+  for (const set of wanted) visit(set);
   for (let set = open.pop(); set !== undefined; set = open.pop()) oneThingLess(set).forEach(visit);
   const sets = [...found.values()].sort((a, b) => sizeOf(a) - sizeOf(b));
   const index = new Map(sets.map((set, i) => [keyOf(set), i]));
   const indexOf = (set: GearSet) => index.get(keyOf(set))!;
-  return { sets, smaller: sets.map((set) => oneThingLess(set).map(indexOf)), indexOf };
+  const smaller = sets.map((set) => oneThingLess(set).map(indexOf));
+  const edgesOf = new Int32Array(sets.length + 1);
+  smaller.forEach((below, i) => {
+    edgesOf[i + 1] = edgesOf[i]! + below.length;
+  });
+  return { sets, edges: Int32Array.from(smaller.flat()), edgesOf, indexOf };
 }
 
 function oneThingLess({ hookups, chainPairs }: GearSet): GearSet[] {
