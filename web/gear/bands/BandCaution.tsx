@@ -3,7 +3,7 @@ export function BandCaution() {
   return (
     <div className="caution small">
       <p>
-        <strong>A stretched band can kill an eye.</strong> Look over every band for nicks and cracks first.
+        <strong>A band that snaps back can blind.</strong> Look over every band for nicks and cracks first.
         Never stand in line with it, wear eye protection, fix the weights so that they cannot slide off, keep
         hands and feet from under them, and hang the scale only from a point rated for the load. The maker's
         limit and your gym's own rules come first.

@@ -1,6 +1,6 @@
 import { fromSi } from '#core/units/units.ts';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
-import { type HookupPlace, type PairPull, pairPull } from '#web/gear/state/pairPull.ts';
+import { type HookupPlace, type NoPull, type PairPull, pairPull } from '#web/gear/state/pairPull.ts';
 import type { PairState } from '#web/gear/state/pairState.ts';
 import { weightText } from '#web/gear/state/pullText.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
@@ -17,7 +17,7 @@ export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
   if (gear.places.length === 0) return null;
   const rows = gear.places.map((place) => ({
     place,
-    pull: pairPull(gear.records, state.pair.id, place, heightM, gear.today),
+    pull: pairPull(gear, state, place, heightM),
   }));
   return (
     <section className="stack">
@@ -57,7 +57,8 @@ export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
             head: `fore-aft ${units.mass}`,
             numeric: true,
             wideOnly: true,
-            cell: ({ pull }) => (pull ? weightText(pull.foreAftN, units.mass, gear.gravityMps2) : ''),
+            cell: ({ pull }) =>
+              'not' in pull ? '' : weightText(pull.foreAftN, units.mass, gear.gravityMps2),
           },
           {
             key: 'stretch',
@@ -65,7 +66,7 @@ export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
             numeric: true,
             wideOnly: true,
             cell: ({ pull }) =>
-              pull && (
+              !('not' in pull) && (
                 <span className={pull.stretch > gear.club.safeStretchRatio ? 'stop' : ''}>
                   {pull.stretch.toFixed(2)} times
                 </span>
@@ -79,5 +80,5 @@ export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
 
 interface Row {
   place: HookupPlace;
-  pull: PairPull | null;
+  pull: PairPull | NoPull;
 }

@@ -120,6 +120,11 @@ function Wants({ state, allowedShare }: { state: PairState; allowedShare: number
     const who = !b?.includes(sentence) ? 'Band a' : !a?.includes(sentence) ? 'Band b' : 'Both bands';
     return `${who}: ${sentence}`;
   });
+  wants.unshift(
+    ...state.sides.flatMap(({ side, fault }) =>
+      fault === null ? [] : [`Band ${side}: ${fault} Remove it.`],
+    ),
+  );
   if (flagged && share !== null) {
     const harder = share > 0 ? 'a' : 'b';
     wants.unshift(

@@ -86,12 +86,7 @@ function useBandColumns(gear: Gear): Column<PairState>[] {
       key: 'gives',
       head: 'gives, both bands',
       cell: (state) =>
-        place && (
-          <Gives
-            pull={pairPull(gear.records, state.pair.id, place, heightM, gear.today)}
-            gravityMps2={gear.gravityMps2}
-          />
-        ),
+        place && <Gives pull={pairPull(gear, state, place, heightM)} gravityMps2={gear.gravityMps2} />,
     },
     {
       key: 'nominal',

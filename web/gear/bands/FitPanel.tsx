@@ -33,7 +33,7 @@ export function FitPanel(props: { gear: Gear; state: PairState; side: SideState;
           <BandFit
             label={`Band ${side.side} of ${state.pair.label}`}
             restLengthM={side.restLengthM}
-            readings={side.readings.map((reading) => ({ ...reading, fresh: reading.id === freshId }))}
+            readings={side.recent.map((reading) => ({ ...reading, fresh: reading.id === freshId }))}
             curves={branchCurves(side, toM)}
             measuredToM={measured ? side.curves.loading.measuredToM : null}
             safeM={safeM}

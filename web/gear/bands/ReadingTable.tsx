@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { BandReadingRecord } from '#contract/records/gear.ts';
 import { bandTension } from '#core/band/bandTension.ts';
 import { fromSi } from '#core/units/units.ts';
@@ -15,18 +16,20 @@ export function ReadingTable({ side }: { side: SideState }) {
   const units = useUnits();
   const readings = useRecords('bandReading');
   const forceUnit = units.mass === 'kg' ? 'kgf' : 'lbf';
-  if (side.readings.length === 0) return null;
-  const shown = side.readings.toSorted(
-    (x, y) => x.direction.localeCompare(y.direction) || x.lengthM - y.lengthM,
+  const [all, setAll] = useState(false);
+  const earlier = side.everything.length - side.recent.length;
+  if (side.everything.length === 0) return null;
+  const rows = all ? side.everything : side.recent;
+  const shown = rows.toSorted(
+    (x, y) =>
+      y.takenOn.localeCompare(x.takenOn) || x.direction.localeCompare(y.direction) || x.lengthM - y.lengthM,
   );
-  const dates = new Set(side.readings.map(({ takenOn }) => takenOn));
+  const dates = new Set(rows.map(({ takenOn }) => takenOn));
   const nameOf = (reading: BandReadingRecord) =>
     `the reading of ${written(reading.lengthM, units.length)} ${units.length}`;
   return (
     <div className="table-scroll">
-      {dates.size === 1 && (
-        <p className="small quiet">Read on {dateText(side.readings[0]?.takenOn ?? '')}.</p>
-      )}
+      {dates.size === 1 && <p className="small quiet">Read on {dateText(rows[0]?.takenOn ?? '')}.</p>}
       <table className="table readings" aria-label={`Readings of band ${side.side}`}>
         <thead>
           <tr>
@@ -48,7 +51,8 @@ export function ReadingTable({ side }: { side: SideState }) {
         </thead>
         <tbody>
           {shown.map((reading) => {
-            const off = reading.forceN / bandTension(side.curves[reading.direction], reading.lengthM) - 1;
+            const curveN = bandTension(side.curves[reading.direction], reading.lengthM);
+            const off = curveN > 0 ? reading.forceN / curveN - 1 : 1;
             const far = side.curves.loading.known === 'measured' && Math.abs(off) > farOffShare;
             return (
               <tr key={reading.id}>
@@ -74,6 +78,11 @@ export function ReadingTable({ side }: { side: SideState }) {
           })}
         </tbody>
       </table>
+      {earlier > 0 && (
+        <button type="button" className="plain" aria-expanded={all} onClick={() => setAll(!all)}>
+          {all ? 'Hide earlier readings' : `Show earlier readings (${earlier})`}
+        </button>
+      )}
     </div>
   );
 }

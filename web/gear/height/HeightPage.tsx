@@ -55,7 +55,7 @@ export function HeightPage({ gear }: { gear: Gear }) {
       numeric: true,
       cell: (state: PairState) => (
         <PullCell
-          pull={pairPull(gear.records, state.pair.id, place, heightM, gear.today)}
+          pull={pairPull(gear, state, place, heightM)}
           gravityMps2={gear.gravityMps2}
           safeStretch={gear.club.safeStretchRatio}
         />

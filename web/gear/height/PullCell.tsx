@@ -1,13 +1,13 @@
 import { fromSi } from '#core/units/units.ts';
-import type { PairPull } from '#web/gear/state/pairPull.ts';
+import type { NoPull, PairPull } from '#web/gear/state/pairPull.ts';
 import { weightText } from '#web/gear/state/pullText.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 /** One number of the wall chart: the pull, half its interval, and how it is known, in as little room as can be. */
-export function PullCell(props: { pull: PairPull | null; gravityMps2: number; safeStretch: number }) {
+export function PullCell(props: { pull: PairPull | NoPull; gravityMps2: number; safeStretch: number }) {
   const { pull, gravityMps2, safeStretch } = props;
   const { mass } = useUnits();
-  if (pull === null) return <span className="quiet">too short</span>;
+  if ('not' in pull) return <span className="quiet">{pull.not}</span>;
   if (pull.downN === 0) return <span className="quiet">slack</span>;
   const half = fromSi((pull.high95N - pull.low95N) / 2 / gravityMps2, mass);
   const over = pull.stretch > safeStretch;

@@ -1,5 +1,5 @@
 import type { AnchorRecord, Rack } from '#contract/records/gear.ts';
-import { fromSi } from '#core/units/units.ts';
+import { fromSi, toSi } from '#core/units/units.ts';
 import { heightScale } from '#web/charts/heightScale.ts';
 import { letters, paint } from '#web/charts/paint.ts';
 import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
@@ -30,7 +30,7 @@ export function RackDrawing(props: {
   const zeroX = 60 + halfM * scale.pxPerM;
   const px = (xM: number) => zeroX + xM * scale.pxPerM;
   const drawn = anchors.filter((anchor) => anchor.zM !== null);
-  const stepM = lengthUnit === 'cm' ? 0.5 : fromSi(20, 'm') * 0.0254;
+  const stepM = lengthUnit === 'cm' ? 0.5 : toSi(20, 'in');
   const levels = Array.from({ length: Math.floor(topM / stepM) + 1 }, (_, i) => i * stepM);
   return (
     <svg

@@ -7,8 +7,9 @@ import type { Gear } from '#web/gear/state/useGear.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { liftWord } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { hookupSheet } from './hookupSheets.ts';
 import { RackDrawing } from './RackDrawing.tsx';
-import { anchorSheet, hookupSheet } from './rackSheets.ts';
+import { anchorSheet } from './rackSheets.ts';
 import { ScaleReadings } from './ScaleReadings.tsx';
 
 /** One rack: its points drawn to scale while they are typed, the hookups in use, and what a scale said. */

@@ -1,16 +1,21 @@
 import { Link } from 'wouter';
 import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
+import { useChosen } from '#web/gear/state/Chosen.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { liftWord } from '#web/parts/liftWords.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { RackDrawing } from './RackDrawing.tsx';
 import { rackSheet } from './rackSheets.ts';
 
 /** All racks; each opens its points and hookups. */
 export function RacksPage({ gear }: { gear: Gear }) {
   const { records } = gear;
+  const { heightM } = useChosen(gear);
+  const { length } = useUnits();
   return (
     <div className="stack loose">
-      <h1>Racks</h1>
       <RecordSheet
+        heading="h1"
         sheet={rackSheet(records)}
         rows={records.rack}
         columns={[
@@ -37,16 +42,33 @@ export function RacksPage({ gear }: { gear: Gear }) {
                 aria-label={`Points and hookups of ${label}`}
                 onClick={(event) => event.stopPropagation()}
               >
-                {count(records.anchor, id)} points, {count(records.hookup, id)} hookups
+                {counted(records.anchor, id, 'point')}, {counted(records.hookup, id, 'hookup')}
               </Link>
             ),
           },
         ]}
       />
+      <div className="drifts">
+        {records.rack.map((rack) => (
+          <figure key={rack.id} className="rack-figure">
+            <figcaption>
+              <Link href={`/racks/${rack.id}`}>{rack.label}</Link>
+            </figcaption>
+            <RackDrawing
+              rack={rack}
+              anchors={records.anchor.filter(({ rackId }) => rackId === rack.id)}
+              openId={null}
+              barHeightM={heightM}
+              lengthUnit={length}
+            />
+          </figure>
+        ))}
+      </div>
     </div>
   );
 }
 
-function count(rows: readonly { rackId: string }[], id: string): number {
-  return rows.filter(({ rackId }) => rackId === id).length;
+function counted(rows: readonly { rackId: string }[], id: string, word: string): string {
+  const number = rows.filter(({ rackId }) => rackId === id).length;
+  return `${number} ${number === 1 ? word : `${word}s`}`;
 }

@@ -7,7 +7,7 @@ import { weightText } from '#web/gear/state/pullText.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { scaleSheet } from './rackSheets.ts';
+import { scaleSheet } from './hookupSheets.ts';
 
 /** What a scale under the bar said of a pair in a hookup, beside what readings and geometry predict. */
 export function ScaleReadings({ gear, hookups }: { gear: Gear; hookups: readonly HookupRecord[] }) {
@@ -20,9 +20,13 @@ export function ScaleReadings({ gear, hookups }: { gear: Gear; hookups: readonly
     .map((reading) => {
       const state = gear.pairs.find(({ pair }) => pair.id === reading.bandPairId);
       const place = gear.places.find(({ hookup }) => hookup.id === reading.hookupId);
-      const pull =
-        state && place ? pairPull(records, state.pair.id, place, reading.barHeightM, gear.today) : null;
-      return { ...reading, predictedN: pull?.geometryN ?? null, place, pair: state?.pair.label ?? '' };
+      const pull = state && place ? pairPull(gear, state, place, reading.barHeightM) : null;
+      return {
+        ...reading,
+        predictedN: pull && 'geometryN' in pull ? pull.geometryN : null,
+        place,
+        pair: state?.pair.label ?? '',
+      };
     });
   const predictions = new Map(rows.map((row) => [row.id, row]));
   // As the scale shows it, by standard gravity.

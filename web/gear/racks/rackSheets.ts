@@ -51,6 +51,7 @@ export function rackSheet({ bar, collarPair }: ClubRecords): Sheet<'rack'> {
   };
 }
 
+/** The points of one rack that bands hang on. */
 export function anchorSheet(rackId: string): Sheet<'anchor'> {
   return {
     kind: 'anchor',
@@ -101,126 +102,6 @@ export function anchorSheet(rackId: string): Sheet<'anchor'> {
         max: 100_000,
         hint: "The maker's figure. Empty: unknown, and every day that uses it says so.",
       },
-    ],
-  };
-}
-
-export function hookupSheet(rackId: string, { anchor }: ClubRecords): Sheet<'hookup'> {
-  const own = anchor.filter((each) => each.rackId === rackId);
-  return {
-    kind: 'hookup',
-    title: 'Hookups in use',
-    many: 'hookups',
-    one: 'hookup',
-    teaches:
-      own.length === 0
-        ? 'First add an anchor point: a hookup is a way to hang bands on one.'
-        : 'No hookups yet. A hookup is a way your gym hangs bands on a point of this rack.',
-    nameOf: ({ label }) => label,
-    blank: {
-      rackId,
-      anchorId: own[0]?.id ?? '',
-      label: '',
-      way: 'doubled',
-      spentM: null,
-      lifts: ['squat', 'bench'],
-    },
-    wrong: ({ way, spentM, anchorId }) => {
-      if (anchorId === '') return 'Anchor point is empty; first add one to this rack.';
-      if (way === 'choked' && spentM === null)
-        return 'Loop used up by the choke is needed for a choked band.';
-      return way !== 'choked' && spentM !== null
-        ? 'Loop used up by the choke belongs to a choked band only; leave it empty.'
-        : null;
-    },
-    fields: [
-      { as: 'text', name: 'label', label: 'Label', required: true },
-      {
-        as: 'choice',
-        name: 'anchorId',
-        label: 'Anchor point',
-        options: own.map(({ id, label }) => ({ value: id, word: label })),
-      },
-      {
-        as: 'choice',
-        name: 'way',
-        label: 'How the loop runs',
-        options: [
-          { value: 'single', word: 'single: over point and sleeve' },
-          { value: 'doubled', word: 'doubled: under the base, both ends on the sleeve' },
-          { value: 'choked', word: 'choked: pulled through itself at the point' },
-        ],
-      },
-      {
-        as: 'quantity',
-        name: 'spentM',
-        label: 'Loop used up by the choke',
-        of: 'length',
-        min: 0,
-        max: 1,
-        hint: 'Only for choked: the relaxed length that goes round the point and through itself.',
-      },
-      { as: 'lifts', name: 'lifts', label: 'Used for' },
-    ],
-  };
-}
-
-export function scaleSheet(
-  { bandPair }: ClubRecords,
-  hookups: readonly { id: string; label: string }[],
-  today: string,
-): Sheet<'scaleReading'> {
-  return {
-    kind: 'scaleReading',
-    title: 'Read on a scale in the rack',
-    many: 'scale readings',
-    one: 'scale reading',
-    teaches:
-      'No scale readings yet. A scale under the bar is the judge: from two bar heights on, what it shows takes the place of what geometry says.',
-    nameOf: ({ bandPairId }) => `of ${bandPair.find(({ id }) => id === bandPairId)?.label ?? 'a pair'}`,
-    blank: {
-      hookupId: hookups[0]?.id ?? '',
-      bandPairId: bandPair[0]?.id ?? '',
-      takenOn: today,
-      barHeightM: null,
-      pairForceN: null,
-    },
-    wrong: ({ hookupId, bandPairId }) =>
-      hookupId === '' ? 'First add a hookup.' : bandPairId === '' ? 'First add a pair of bands.' : null,
-    fields: [
-      {
-        as: 'choice',
-        name: 'hookupId',
-        label: 'Hookup',
-        options: hookups.map(({ id, label }) => ({ value: id, word: label })),
-      },
-      {
-        as: 'choice',
-        name: 'bandPairId',
-        label: 'Pair',
-        options: bandPair.map(({ id, label }) => ({ value: id, word: label })),
-      },
-      {
-        as: 'quantity',
-        name: 'barHeightM',
-        label: 'Bar height',
-        of: 'length',
-        min: 0,
-        max: 4,
-        required: true,
-        hint: 'Floor to the middle of the bar.',
-      },
-      {
-        as: 'quantity',
-        name: 'pairForceN',
-        label: 'Both bands pull down',
-        of: 'scale',
-        min: -5000,
-        max: 10_000,
-        required: true,
-        hint: 'What the scale shows less the empty bar; minus where they lift.',
-      },
-      { as: 'date', name: 'takenOn', label: 'Read on', required: true },
     ],
   };
 }

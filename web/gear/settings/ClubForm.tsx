@@ -124,10 +124,10 @@ export function ClubForm({ club }: { club: Club }) {
           <FigureField
             label="Longest stretch"
             value={draft.safeStretchRatio}
-            word="times rest length"
+            word="times"
             min={1.2}
             max={6}
-            hint="2.5 is assumed; the maker's figure rules."
+            hint="Of the rest length. 2.5 is assumed; the maker's figure rules."
             onChange={(safeStretchRatio) => put({ safeStretchRatio })}
           />
           <FigureField

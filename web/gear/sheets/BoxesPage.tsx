@@ -11,8 +11,8 @@ export function BoxesPage({ gear }: { gear: Gear }) {
   const boxes = gear.records.box.toSorted((x, y) => x.sort.localeCompare(y.sort) || x.heightM - y.heightM);
   return (
     <div className="stack loose">
-      <h1>Boxes and mats</h1>
       <RecordSheet
+        heading="h1"
         sheet={boxSheet}
         rows={boxes}
         picture={() => <BoxStack boxes={boxes} lengthUnit={length} />}

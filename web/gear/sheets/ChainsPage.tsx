@@ -11,8 +11,8 @@ export function ChainsPage({ gear }: { gear: Gear }) {
   const inLength = (m: number) => fromSi(m, length).toFixed(1);
   return (
     <div className="stack loose">
-      <h1>Chains</h1>
       <RecordSheet
+        heading="h1"
         sheet={chainSheet}
         rows={gear.records.chainPair}
         columns={[

@@ -29,7 +29,7 @@ export function RecordSheet<K extends KindName>(props: {
   columns: readonly Column<RecordOf<K>>[];
   /** Drawn beside the form, live. */
   picture?: (draft: Draft<K> | null, openId: string | null) => ReactNode;
-  heading?: 'h2' | 'h3';
+  heading?: 'h1' | 'h2';
 }) {
   const { sheet, rows, columns, picture } = props;
   const records = useRecords(sheet.kind);

@@ -5,6 +5,7 @@ import type { PairHookup } from '#core/day/Gear.ts';
 import { loopPerPath, pathLengthM } from '#core/rig/bandPath.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import { hungPull } from '#core/rig/hungPull.ts';
+import type { PairState } from './pairState.ts';
 
 /** A hookup with the rack and the anchor point that it stands on. */
 export interface HookupPlace {
@@ -40,16 +41,21 @@ export function hookupPlaces(records: ClubRecords): HookupPlace[] {
   );
 }
 
-/** What the pair gives in a hookup; null where the choke uses up the whole loop. */
+/** Why there is no pull to show, in a few words. */
+export interface NoPull {
+  not: string;
+}
+
+/** What the pair gives in a hookup, or why that cannot be told. */
 export function pairPull(
-  records: ClubRecords,
-  pairId: string,
+  { records, today }: { records: ClubRecords; today: string },
+  { pair, sides }: PairState,
   { hookup }: HookupPlace,
   zM: number,
-  today: string,
-): PairPull | null {
-  const { rigged, measured } = assembleHookup(records, pairId, hookup.id, today);
-  if (rigged.some(chokedShort)) return null;
+): PairPull | NoPull {
+  if (sides.some(({ fault }) => fault !== null)) return { not: 'a reading cannot be' };
+  const { rigged, measured } = assembleHookup(records, pair.id, hookup.id, today);
+  if (rigged.some(chokedShort)) return { not: 'the choke uses up the loop' };
   const pulls = rigged.map((band) => bandPull(band, [], zM, zM));
   const geometryN = sum(pulls.map((pull) => pull.downN(zM)));
   const shared = {

@@ -5,6 +5,7 @@ import type { BandCurves } from '#core/band/BandCurve.ts';
 import { fitBand } from '#core/band/fitBand.ts';
 import { latestMeasuring } from '#core/band/latestMeasuring.ts';
 import { type PairMismatch, pairMismatch } from '#core/band/pairMismatch.ts';
+import { readingFault } from '#core/band/readingFault.ts';
 import { type WearFinding, wear } from '#core/band/wear.ts';
 
 /** One loop of a pair: what was read of it, and what follows. */
@@ -15,10 +16,14 @@ export interface SideState {
   everything: readonly BandReadingRecord[];
   /** The readings that its curve of today rests on. */
   readings: readonly BandReadingRecord[];
+  /** Those, and single looks taken since: checks that do not yet make a measuring. */
+  recent: readonly BandReadingRecord[];
   curves: BandCurves;
   /** Longest length of today's readings; null where there are none. */
   readToM: number | null;
   findings: readonly WearFinding[];
+  /** One sentence where a reading cannot be, and the pair can therefore not be worked out; null otherwise. */
+  fault: string | null;
 }
 
 export interface PairState {
@@ -54,21 +59,25 @@ function sideState(
 ): SideState {
   const restLengthM = side === 'a' ? pair.restLengthAM : (pair.restLengthBM ?? pair.restLengthAM);
   const everything = ofPair
-    .filter((reading) => reading.side === side && reading.lengthM > restLengthM)
+    .filter((reading) => reading.side === side)
     .toSorted((x, y) => x.takenOn.localeCompare(y.takenOn) || x.lengthM - y.lengthM);
   const readings = latestMeasuring(everything);
+  const measuredFrom = readings.map(({ takenOn }) => takenOn).toSorted()[0] ?? '';
+  const sound = everything.filter(({ lengthM }) => lengthM > restLengthM);
   return {
     side,
     restLengthM,
     everything,
     readings,
-    curves: fitBand({ restLengthM, widthMm: pair.widthMm, readings }),
+    recent: everything.filter(({ takenOn }) => takenOn >= measuredFrom),
+    curves: fitBand({ restLengthM, widthMm: pair.widthMm, readings: latestMeasuring(sound) }),
+    fault: readingFault({ restLengthM, readings })?.message ?? null,
     readToM: readings.length > 0 ? Math.max(...readings.map(({ lengthM }) => lengthM)) : null,
     findings: wear(
       {
         restLengthM,
         widthMm: pair.widthMm,
-        readings: everything,
+        readings: sound,
         cyclesSinceMeasured: cyclesSince(pair, readings.at(-1)?.takenOn, today),
         longestUseM: null,
       },
