@@ -84,5 +84,14 @@ export function clubPaths() {
         responses: { 200: solved, 404: refusal('Nothing has been solved for it yet') },
       },
     },
+    '/api/days/{id}/prescriptions/{number}': {
+      parameters: [inPath('id', 'string'), inPath('number', 'integer')],
+      get: {
+        operationId: 'day.earlierPrescription',
+        summary: 'What was solved for a training day at an earlier time, counted from 1',
+        tags: ['day'],
+        responses: { 200: solved, 404: refusal('The day has none of that number') },
+      },
+    },
   };
 }
