@@ -12,5 +12,5 @@ export function solvedSentence(prescription: Prescription): string {
     return 'Proven: no other way of hanging these bands fits the aims better, changes counted.';
   }
   const gap = Math.max(...open.map((proof) => proof.gap));
-  return `The time ran out before this was proven the best; a better way could gain at most ${(100 * gap).toFixed(1)} points of misfit over the whole group.`;
+  return `The time ran out before this was proven the best: a better way could come at most ${(100 * gap).toFixed(1)} points nearer to the aims, all lifters together.`;
 }

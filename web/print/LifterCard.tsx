@@ -1,4 +1,5 @@
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
+import { PaperLoad } from './PaperLoad.tsx';
 import { pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
@@ -65,23 +66,19 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
         />
         <div>
           <p>
-            <b>
-              {lifter.lockout.load} {sheet.unit}
-            </b>{' '}
-            at lockout, {lifter.lockout.interval}. {lifter.lockout.share}
+            <PaperLoad load={lifter.lockout} unit={sheet.unit} /> at lockout, {lifter.lockout.interval}.{' '}
+            {lifter.lockout.share}
           </p>
           <p>
-            <b>
-              {lifter.bottom.load} {sheet.unit}
-            </b>{' '}
-            at the bottom, {lifter.bottom.interval}. {lifter.bottom.share}
+            <PaperLoad load={lifter.bottom} unit={sheet.unit} /> at the bottom, {lifter.bottom.interval}.{' '}
+            {lifter.bottom.share}
           </p>
         </div>
       </div>
       <p>
         {lifter.percentages}, of {lifter.reference}. First rep: {lifter.speed}; later reps are not worked out.
       </p>
-      {lifter.assumed.length > 0 && <p className="card-small">Not measured: {lifter.assumed.join('; ')}.</p>}
+      {lifter.assumed.length > 0 && <p className="card-small">{lifter.assumed.join(' ')}</p>}
       {lifter.cautions.map((caution) => (
         <p key={caution} className="card-small card-caution">
           {caution}

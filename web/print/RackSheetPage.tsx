@@ -1,5 +1,6 @@
 import type { CSSProperties } from 'react';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
+import { PaperLoad } from './PaperLoad.tsx';
 import { type Paper, pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet, WrittenStep } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
@@ -112,7 +113,7 @@ function Row(props: {
       </div>
       <div className="sheet-load">
         <p>
-          <b>{lifter.lockout.load}</b> {unit} at lockout <span>{lifter.lockout.interval}</span>
+          <PaperLoad load={lifter.lockout} unit={unit} /> at lockout <span>{lifter.lockout.interval}</span>
         </p>
         <SmallLoad
           label={`Load of ${lifter.name} from bottom to lockout`}
@@ -122,7 +123,7 @@ function Row(props: {
           heightPx={Math.min(24, rowMm * 0.36) * pxPerMm}
         />
         <p>
-          <b>{lifter.bottom.load}</b> {unit} at the bottom <span>{lifter.bottom.interval}</span>
+          <PaperLoad load={lifter.bottom} unit={unit} /> at the bottom <span>{lifter.bottom.interval}</span>
         </p>
       </div>
       <Steps steps={lifter.steps} />

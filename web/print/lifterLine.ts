@@ -7,7 +7,6 @@ import type { HowKnown } from '#web/parts/Known.tsx';
 import { equipmentWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import type { LengthUnit, MassUnit } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 import { bandChanges } from './bandChanges.ts';
 import type { LifterLine, WrittenLoad } from './RackSheetModel.ts';
 
@@ -48,7 +47,7 @@ export function lifterLine(
     order: place.turn,
     name: place.name,
     start: startText(lift, place.start, words.length),
-    bar: barText(main.barKg, words),
+    bar: barText(main.barKg, words.mass),
     barByCoach: solved.byCoach.bar,
     perSide: main.perSide.map(({ faceMassKg, count }) => ({
       faceMassKg,
@@ -61,7 +60,7 @@ export function lifterLine(
     steps: solved.blocks.map((block) => ({
       sets: block.sets,
       reps: block.reps,
-      bar: barText(block.barKg, words),
+      bar: barText(block.barKg, words.mass),
       aSide: aSide(block),
       rest: `rest ${Math.floor(block.restSeconds / 60)}:${String(block.restSeconds % 60).padStart(2, '0')}`,
     })),
@@ -124,7 +123,7 @@ function kilos(forceN: number, { mass, gravityMps2 }: LineWords): string {
 }
 
 /** Bar, collars and discs to a tenth: weighed discs give odd hundredths that nobody loads by. */
-function barText(barKg: number, { mass }: LineWords): string {
+function barText(barKg: number, mass: MassUnit): string {
   return String(Number(fromSi(barKg, mass).toFixed(1)));
 }
 
@@ -170,7 +169,7 @@ function percentagesText({ percentages }: PlanBlock['explanation']): string {
 }
 
 function referenceText({ reference }: Solved, { mass }: LineWords): string {
-  const max = `${written(reference.kg, mass, 1)} ${mass}`;
+  const max = `${barText(reference.kg, mass)} ${mass}`;
   const dated = reference.doneOn === null ? '' : ` of ${dateText(reference.doneOn)}`;
   const from = reference.from === 'best' ? `best${dated}` : `est. from the best${dated}`;
   return `${max}, ${from}, ${equipmentWord(reference.equipment)}`;

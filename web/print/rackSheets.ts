@@ -64,7 +64,15 @@ function byName(lifters: readonly LifterLine[], of: (line: LifterLine) => readon
   return sentences.map((sentence) => {
     const named = lifters.filter((line) => of(line).includes(sentence));
     const who =
-      named.length === lifters.length ? 'All' : named.map((line) => line.name.split(' ')[0]).join(', ');
+      named.length === lifters.length
+        ? 'All'
+        : named.map((line) => calledOnSheet(line.name, lifters)).join(', ');
     return `${who}: ${sentence}`;
   });
+}
+
+/** The first name where nobody else on the sheet has it. */
+function calledOnSheet(name: string, lifters: readonly LifterLine[]): string {
+  const first = name.split(' ')[0] ?? name;
+  return lifters.filter((line) => line.name.split(' ')[0] === first).length === 1 ? first : name;
 }

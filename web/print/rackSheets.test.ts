@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { dayPlan } from '#contract/dayPlan.ts';
+import type { LineWords } from './lifterLine.ts';
+import { rackSheets } from './rackSheets.ts';
+import { gravityMps2, inventedPlan } from './tests/inventedPlan.ts';
+
+const words: LineWords = {
+  disc: [],
+  mass: 'kg',
+  length: 'cm',
+  gravityMps2,
+  say: (caution) => `${caution.code}.`,
+};
+const sheet = { club: 'Invented', invented: true, date: 'today', madeBy: 'Rackwright' };
+
+test('one page a rack, lifters by turn, with the loads of the heaviest step', () => {
+  expect(dayPlan.safeParse(inventedPlan()).success).toBe(true);
+  const pages = rackSheets(inventedPlan(), sheet, words);
+  expect(pages.map(({ rack, page, pages }) => [rack, page, pages])).toEqual([
+    ['Rack north', 1, 2],
+    ['Rack south', 2, 2],
+  ]);
+  const [short, tall] = pages[0]!.lifters;
+  expect(short).toMatchObject({ name: 'Invented short', bar: '90', aSide: '2 × 25' });
+  // 900 N of bar and 300 N of one pair at lockout, 600 N of two, at 10 N a kilogram; intervals 10 % of the band.
+  expect(short!.lockout).toMatchObject({ load: '120', interval: '117 to 123', known: 'measured' });
+  expect(tall!.lockout).toMatchObject({ load: '150', interval: '144 to 156', known: 'estimated' });
+  expect(short!.steps[0]).toMatchObject({ sets: 2, bar: '60', rest: 'rest 1:15' });
+});
+
+test('pounds are the same loads: 90 kg is 198.4 lb by the pound of 0.45359237 kg', () => {
+  const [north] = rackSheets(inventedPlan(), sheet, { ...words, mass: 'lb' });
+  expect(north!.unit).toBe('lb');
+  expect(north!.lifters[0]!.bar).toBe('198.4');
+  expect(north!.lifters[0]!.lockout.load).toBe('265');
+  expect(north!.lifters[0]!.reference).toContain('440.9 lb');
+});
+
+test('lifters in rotation: the first changes what the last left hanging', () => {
+  const [north] = rackSheets(inventedPlan(), sheet, words);
+  expect(north!.lifters.map(({ changes }) => changes)).toEqual(['22-A off', '22-A on']);
+});
+
+test('cautions stand where the risk is, what was taken for granted apart from them', () => {
+  const [north, south] = rackSheets(inventedPlan(), sheet, words);
+  expect(north!.cautions).toEqual(['bandsUnderLoad.']);
+  expect(north!.assumed).toEqual(['Invented tall: heightsEstimated.']);
+  expect(south!.cautions).toEqual(['All: minor.']);
+  expect(south!.lifters[0]!.hung).toEqual([]);
+  expect(south!.lifters[0]!.lockout.interval).toBe('');
+});
