@@ -134,6 +134,7 @@ function WantsWords({ state }: { state: PairState }) {
 function FirstBand() {
   return (
     <div className="stack loose">
+      <h1>Bands</h1>
       <EmptyState
         title="No bands yet: the first one comes from a scale"
         steps={[

@@ -122,13 +122,16 @@ export function HeightPage({ gear }: { gear: Gear }) {
 
 function NothingToShow() {
   return (
-    <EmptyState
-      title="What each pair gives on each rack"
-      steps={[
-        'Add a pair of bands under Bands: label, width, rest length, and a few readings from a scale.',
-        'Add a rack under Racks, with the points that bands hang on and the ways you hang them.',
-        'Then stands here, for any bar height, what every pair gives in every hookup.',
-      ]}
-    />
+    <section className="stack">
+      <h1>What each pair gives on each rack</h1>
+      <EmptyState
+        title="It needs a pair of bands and a rack"
+        steps={[
+          'Add a pair of bands under Bands: label, width, rest length, and a few readings from a scale.',
+          'Add a rack under Racks, with the points that bands hang on and the ways you hang them.',
+          'Then stands here, for any bar height, what every pair gives in every hookup.',
+        ]}
+      />
+    </section>
   );
 }

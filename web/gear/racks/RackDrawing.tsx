@@ -19,12 +19,14 @@ const halfM = 0.85;
 export function RackDrawing(props: {
   rack: Pick<Rack, 'label' | 'benchHeightM'>;
   anchors: readonly DrawnAnchor[];
+  /** Points that a hookup hangs bands on: a band is drawn from each to the bar. */
+  usedIds: ReadonlySet<string>;
   /** The point in the form, drawn full. */
   openId: string | null;
   barHeightM: number;
   lengthUnit: LengthUnit;
 }) {
-  const { rack, anchors, openId, barHeightM, lengthUnit } = props;
+  const { rack, anchors, usedIds, openId, barHeightM, lengthUnit } = props;
   const topM = Math.max(2.3, ...anchors.map(({ zM }) => (zM ?? 0) + 0.15));
   const scale = heightScale(topM, 20, heightPx - 34);
   const zeroX = 60 + halfM * scale.pxPerM;
@@ -93,8 +95,12 @@ export function RackDrawing(props: {
         const left = anchor.xM < -0.1;
         return (
           <g key={anchor.id}>
-            {open && (
-              <path d={`M${x} ${y}L${px(0)} ${scale.y(barHeightM)}`} stroke={paint.rubber} strokeWidth="3" />
+            {(open || usedIds.has(anchor.id)) && (
+              <path
+                d={`M${x} ${y}L${px(0)} ${scale.y(barHeightM)}`}
+                stroke={paint.rubber}
+                strokeWidth={open ? 4 : 1.5}
+              />
             )}
             <rect
               x={x - 5}
@@ -107,7 +113,7 @@ export function RackDrawing(props: {
             />
             <text
               x={left ? x - 10 : x + 12}
-              y={y + 4}
+              y={(anchor.zM ?? 0) < 0.06 ? y - 3 : y + 4}
               textAnchor={left ? 'end' : 'start'}
               fill={paint.ink}
               fontWeight={open ? '680' : '480'}

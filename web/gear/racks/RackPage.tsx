@@ -34,6 +34,7 @@ export function RackPage({ gear, rack }: { gear: Gear; rack: Rack }) {
           <RackDrawing
             rack={rack}
             anchors={drawnWith(anchors, draft, openId)}
+            usedIds={new Set(hookups.map(({ anchorId }) => anchorId))}
             openId={openId ?? newId}
             barHeightM={heightM}
             lengthUnit={units.length}

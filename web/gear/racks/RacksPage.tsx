@@ -57,6 +57,7 @@ export function RacksPage({ gear }: { gear: Gear }) {
             <RackDrawing
               rack={rack}
               anchors={records.anchor.filter(({ rackId }) => rackId === rack.id)}
+              usedIds={new Set(records.hookup.map(({ anchorId }) => anchorId))}
               openId={null}
               barHeightM={heightM}
               lengthUnit={length}

@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import { type NewRecord, useRecords } from '#web/api/useRecords.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
@@ -35,7 +35,18 @@ export function RecordSheet<K extends KindName>(props: {
   const records = useRecords(sheet.kind);
   const [open, setOpen] = useState<{ id: string | null; draft: Draft<K> } | null>(null);
   const Heading = props.heading ?? 'h2';
-  const close = () => setOpen(null);
+  const place = useRef<HTMLElement>(null);
+  const cameFrom = useRef<Element | null>(null);
+  const close = () => {
+    setOpen(null);
+    if (cameFrom.current instanceof HTMLElement) cameFrom.current.focus();
+  };
+  const openKey = open && (open.id ?? 'new');
+  useEffect(() => {
+    if (openKey === null) return;
+    cameFrom.current = document.activeElement;
+    place.current?.querySelector<HTMLElement>('form input, form select')?.focus();
+  }, [openKey]);
   const openRow = (record: RecordOf<K>) => {
     const { id, ...draft } = record;
     setOpen({ id, draft: draft as unknown as Draft<K> });
@@ -47,7 +58,7 @@ export function RecordSheet<K extends KindName>(props: {
     close();
   };
   return (
-    <section className="sheet stack">
+    <section className="sheet stack" ref={place}>
       <div className="row ends base">
         <Heading>{sheet.title}</Heading>
         <button type="button" onClick={() => setOpen({ id: null, draft: sheet.blank })}>
