@@ -56,6 +56,13 @@ export function LifterForm(props: {
         options={equipmentWords}
         onChange={(equipment) => set({ equipment })}
       />
+      <TextField
+        label="Left the club on"
+        type="date"
+        value={draft.leftOn ?? ''}
+        hint="Empty as long as they lift here; nothing is lost by leaving."
+        onChange={(leftOn) => set({ leftOn: leftOn === '' ? null : leftOn })}
+      />
       <TextField label="Note" value={draft.note} maxLength={2000} onChange={(note) => set({ note })} />
     </RecordForm>
   );

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
@@ -17,10 +18,12 @@ export function LifterList() {
   const club = useClub();
   const settings = useClubSettings();
   const units = useUnits();
+  const [withLeft, setWithLeft] = useState(false);
   const [, navigate] = useLocation();
   const today = localToday(settings.timeZone);
+  const leftCount = club.lifter.filter((lifter) => hasLeft(lifter, today)).length;
   const rows = club.lifter
-    .filter((lifter) => lifter.leftOn === null || lifter.leftOn > today)
+    .filter((lifter) => withLeft || !hasLeft(lifter, today))
     .map((lifter) => lifterRecords(club, lifter.id))
     .filter((row) => row !== null)
     .sort((a, b) => a.lifter.name.localeCompare(b.lifter.name));
@@ -29,7 +32,7 @@ export function LifterList() {
       Add a lifter
     </Link>
   );
-  if (rows.length === 0) {
+  if (club.lifter.length === 0) {
     return (
       <EmptyState
         title="Nobody lifts here yet"
@@ -103,11 +106,22 @@ export function LifterList() {
         nameOf={({ lifter }) => lifter.name}
         onOpen={({ lifter }) => navigate(`/${lifter.id}`)}
       />
+      {leftCount > 0 && (
+        <div>
+          <button type="button" className="plain" onClick={() => setWithLeft(!withLeft)}>
+            {withLeft ? 'Hide those who left' : `Show those who left (${leftCount})`}
+          </button>
+        </div>
+      )}
       <p className="small quiet">
         Bests are the heaviest straight lifts written down. Arrows move, letters find a name, Enter opens.
       </p>
     </div>
   );
+}
+
+function hasLeft({ leftOn }: Lifter, today: string): boolean {
+  return leftOn !== null && leftOn <= today;
 }
 
 function nameWithMark(lifter: Lifter, today: string) {

@@ -19,11 +19,14 @@ export function Known(props: {
   size?: 'row' | 'lead' | 'wall';
 }) {
   const [open, setOpen] = useState(false);
+  // A number that changes is marked for a moment; one that has just appeared is not.
+  const [firstValue] = useState(props.value);
+  const changed = props.value === firstValue ? '' : ' changed';
   const id = useId();
   const size = props.size === undefined || props.size === 'row' ? '' : ` ${props.size}`;
   const dashed = props.known === 'assumed' || props.known === 'notMeasured';
   const number = (
-    <span className={`numeral${size}${dashed ? ' dashed' : ''}`}>
+    <span key={props.value} className={`numeral${size}${dashed ? ' dashed' : ''}${changed}`}>
       {props.value}
       <span className="unit">{props.unit}</span>
     </span>

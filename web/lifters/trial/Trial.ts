@@ -11,7 +11,10 @@ export interface Trial extends Setup {
 /** Share of the best that a first trial puts on the bar: light enough for bands on top (assumption). */
 const firstShare = 0.55;
 
-/** Something to begin turning from: the squat on the first rack with a hookup, with one middle pair of bands. */
+/** Of a lifter nobody knows anything of: a usual bar and nothing on it (kg). */
+const emptyBarKg = 20;
+
+/** Something to begin turning from: the squat on the first rack with a hookup, with one light pair of bands. */
 export function firstTrial(own: LifterRecords, club: ClubRecords): Trial {
   const lift: Lift = 'squat';
   const hookup =
@@ -25,8 +28,8 @@ export function firstTrial(own: LifterRecords, club: ClubRecords): Trial {
     lift,
     rackId: hookup?.rackId ?? club.rack[0]?.id ?? null,
     start: { way: 'free', heightM: null },
-    barKg: best ? Math.round((best.setup.barKg * firstShare) / 2.5) * 2.5 : 60,
-    bands: hookup && middle ? [{ bandPairId: middle.id, hookupId: hookup.id }] : [],
+    barKg: best ? Math.round((best.setup.barKg * firstShare) / 2.5) * 2.5 : emptyBarKg,
+    bands: best && hookup && middle ? [{ bandPairId: middle.id, hookupId: hookup.id }] : [],
     chains: [],
   };
 }

@@ -19,7 +19,7 @@ export function TrialChoices(props: {
   const set = (change: Partial<Trial>) => onChange({ ...trial, ...change });
   const racks = club.rack.filter((rack) => rack.lifts.includes(lift));
   return (
-    <div className="stack">
+    <div className="stack trial-choices">
       <div className="fields">
         {props.lifters && (
           <SelectField

@@ -11,7 +11,8 @@ import { oneDecimal, written } from '#web/parts/written.ts';
 import { type LifterRecords, straightBest } from '../lifterRecords.ts';
 import { onBarText } from '../onBarText.ts';
 import { firstTrial, type Trial } from './Trial.ts';
-import { TrialSide } from './TrialSide.tsx';
+import { TrialChoices } from './TrialChoices.tsx';
+import { TrialReading } from './TrialReading.tsx';
 import { trialResult } from './trialResult.ts';
 
 /** "What would this setup be for this lifter", live while one drags; a second lifter or setup beside it. */
@@ -65,16 +66,13 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
             </MeasuredWidth>
           </div>
         )}
-        <TrialSide club={club} trial={trial} result={result} toKg={toKg} lifters={null} onChange={setTrial} />
+        <TrialReading club={club} trial={trial} result={result} toKg={toKg} onChange={setTrial} />
+        <TrialChoices club={club} trial={trial} lifters={null} onChange={setTrial} />
         {other && (
-          <TrialSide
-            club={club}
-            trial={other}
-            result={otherResult}
-            toKg={toKg}
-            lifters={lifters}
-            onChange={setOther}
-          />
+          <>
+            <TrialReading club={club} trial={other} result={otherResult} toKg={toKg} onChange={setOther} />
+            <TrialChoices club={club} trial={other} lifters={lifters} onChange={setOther} />
+          </>
         )}
       </div>
       <p className="small quiet">

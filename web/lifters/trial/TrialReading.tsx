@@ -5,25 +5,22 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
 import { sayCaution } from '#web/print/sayCaution.ts';
 import type { Trial } from './Trial.ts';
-import { TrialChoices } from './TrialChoices.tsx';
 import { TrialNumbers } from './TrialNumbers.tsx';
 import { TrialSliders } from './TrialSliders.tsx';
 import type { TrialResult } from './trialResult.ts';
 
-/** One trial below its picture: what one drags, its numbers, what to know, what one chooses. */
-export function TrialSide(props: {
+/** One trial beside its picture: what one drags, its numbers, what to know. */
+export function TrialReading(props: {
   club: ClubRecords;
   trial: Trial;
   /** Or the sentence that says what is missing. */
   result: TrialResult | string;
   toKg: number;
-  /** Lifters to choose from; null where the page's own lifter is meant. */
-  lifters: readonly { value: string; word: string }[] | null;
   onChange: (trial: Trial) => void;
 }) {
   const { club, trial, result, onChange } = props;
   return (
-    <div className="stack">
+    <div className="stack trial-reading">
       {typeof result === 'string' ? (
         <>
           <TrialSliders trial={trial} toKg={props.toKg} onChange={onChange} />
@@ -31,13 +28,13 @@ export function TrialSide(props: {
         </>
       ) : (
         <>
+          <h3 className="trial-whose">{result.scene.title}</h3>
           <TrialSliders trial={trial} toKg={props.toKg} onChange={onChange} />
           <TrialNumbers club={club} result={result} />
           <Percentages result={result} />
           <Cautions club={club} result={result} />
         </>
       )}
-      <TrialChoices club={club} trial={trial} lifters={props.lifters} onChange={onChange} />
     </div>
   );
 }
