@@ -38,7 +38,7 @@ test("tomorrow's speed day is worked out, a bar set by hand stays, and the sheet
   await expect(sheets).toHaveCount(2);
   await expect(sheets.filter({ hasText: 'Lars Østermark' })).toContainText('set by the coach');
   for (const paper of ['A4', 'Letter']) {
-    await page.getByText(paper, { exact: true }).click();
+    await page.getByRole('radio', { name: paper, exact: true }).check();
     expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBe(2);
   }
 });

@@ -61,9 +61,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           {empty && (
             <p className="quiet">Put lifters on the racks below; then the loads can be worked out.</p>
           )}
-          {busy && (
-            <p className="quiet">This may take a quarter of a minute: every band and bar is compared.</p>
-          )}
+          {busy && <p className="quiet">Comparing every band, hookup and bar.</p>}
           {!busy && <Solved solving={solving} />}
         </output>
         {trouble && (
