@@ -61,6 +61,12 @@ export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
               'not' in pull ? '' : weightText(pull.foreAftN, units.mass, gear.gravityMps2),
           },
           {
+            key: 'point',
+            head: `each point carries ${units.mass}`,
+            numeric: true,
+            cell: ({ place, pull }) => <PointLoad gear={gear} place={place} pull={pull} />,
+          },
+          {
             key: 'stretch',
             head: 'stretch',
             numeric: true,
@@ -75,6 +81,27 @@ export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
         ]}
       />
     </section>
+  );
+}
+
+/** What one anchor point carries, and its rating where that is passed or not known. */
+function PointLoad({ gear, place, pull }: Row & { gear: Gear }) {
+  const { mass } = useUnits();
+  if ('not' in pull) return null;
+  const { ratedLoadN } = place.anchor;
+  const text = (forceN: number) => weightText(forceN, mass, gear.gravityMps2);
+  if (ratedLoadN === null) {
+    return (
+      <>
+        {text(pull.anchorN)} <span className="stop">not rated</span>
+      </>
+    );
+  }
+  if (pull.anchorN <= ratedLoadN) return text(pull.anchorN);
+  return (
+    <span className="stop">
+      {text(pull.anchorN)}, rated {text(ratedLoadN)}
+    </span>
   );
 }
 

@@ -138,9 +138,9 @@ function FirstBand() {
       <EmptyState
         title="No bands yet: the first one comes from a scale"
         steps={[
-          'Write a label on the pair, a and b on its two bands, and measure width and rest length with a tape.',
-          'Hang band a from a scale and put a few discs in it. Type the length and what the scale shows; the curve begins with the second reading.',
-          'Five readings, from light to as long as you use it, and the loads at every height are known for every lifter.',
+          'Hang one band of a pair from a scale, with a few discs in it.',
+          'Read its length on a tape, from end to end.',
+          'Read the scale. Five such readings, from light to as long as you use it, and the load at every height is known for every lifter.',
         ]}
         action={
           <Link href="/bands/new" className="button strong">

@@ -25,6 +25,8 @@ export interface PairPull {
   geometryN: number;
   /** Stretch ratio of the loop that is stretched most. */
   stretch: number;
+  /** What the more loaded of the two anchor points carries. */
+  anchorN: number;
   /** + pulls the lifter forward. */
   foreAftN: number;
 }
@@ -61,6 +63,7 @@ export function pairPull(
   const shared = {
     geometryN,
     stretch: Math.max(...pulls.map((pull) => pull.stretch(zM))),
+    anchorN: Math.max(...pulls.map((pull) => pull.anchorN(zM))),
     foreAftN: sum(pulls.map((pull) => pull.foreAftN(zM))),
   };
   if (measured !== null) {
