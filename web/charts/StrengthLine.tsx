@@ -27,9 +27,10 @@ export function StrengthLine(props: {
       .y((p) => scale.y(p.zM))
       .x0((p) => cut(p.lowN))
       .x1((p) => cut(p.highN))(held) ?? '';
+  // Weaker than nothing at the bar is drawn as nothing.
   const edge = (of: (p: HeldPoint) => number) =>
     line<HeldPoint>(
-      (p) => at(of(p)),
+      (p) => cut(of(p)),
       (p) => scale.y(p.zM),
     )(held.filter((p) => at(of(p)) <= toX)) ?? '';
   // Above the interval's upper edge the pane is empty; where the edge stays inside, below the arrow.

@@ -89,9 +89,13 @@ export function BandFields(props: {
           </button>
         ) : (
           <p className="small quiet">
-            {firstHookup
-              ? 'Every pair of bands hangs already.'
-              : 'This rack has no hookup for this lift; add one under Gear.'}
+            {rack === undefined
+              ? 'Bands need a rack; add one under Gear.'
+              : firstHookup === undefined
+                ? 'This rack has no hookup for this lift; add one under Gear.'
+                : pairs.length === 0
+                  ? 'There is no band yet; hang the first one from a scale under Gear.'
+                  : 'Every pair of bands hangs already.'}
           </p>
         )}
       </div>

@@ -42,7 +42,7 @@ export function CapabilitySection({ lifterId, today }: { lifterId: string; today
       const { capability, strengthSdLn, known } = strength;
       const forceN = heldForceN(capability, capability.range[end]);
       const mass = (factor: number) =>
-        fromSi((forceN * factor) / gravityMps2 - capability.movedBodyKg, units.mass).toFixed(0);
+        fromSi(Math.max(0, (forceN * factor) / gravityMps2 - capability.movedBodyKg), units.mass).toFixed(0);
       const spread = Math.exp(normal95 * strengthSdLn);
       return (
         <Known

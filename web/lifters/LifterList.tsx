@@ -1,8 +1,10 @@
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { equipmentWord } from '#web/parts/liftWords.ts';
@@ -11,6 +13,7 @@ import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { written } from '#web/parts/written.ts';
 import { isMinor } from './age.ts';
+import { HeightsDrawing } from './HeightsDrawing.tsx';
 import { type LifterRecords, lifterRecords, straightBest } from './lifterRecords.ts';
 
 /** Everybody in the club with the numbers one asks for first. */
@@ -34,15 +37,19 @@ export function LifterList() {
   );
   if (club.lifter.length === 0) {
     return (
-      <EmptyState
-        title="Nobody lifts here yet"
-        steps={[
-          'Add a lifter by name. Stature is enough to begin: bar heights are then estimated, and marked so.',
-          'Measure bottom and lockout of one lift with a tape, from the floor to the centre of the bar.',
-          'Write down one best, with everything that was on the bar. From it follows what each setup asks of this lifter.',
-        ]}
-        action={add}
-      />
+      <div className="stack loose">
+        <h1>Lifters</h1>
+        <EmptyState
+          title="Nobody lifts here yet"
+          steps={[
+            'Add a lifter by name. Stature is enough to begin: bar heights are then estimated, and marked so.',
+            'Measure bottom and lockout of one lift with a tape, from the floor to the centre of the bar.',
+            'Write down one best, with everything that was on the bar. From it follows what each setup asks of this lifter.',
+          ]}
+          action={add}
+          drawing={<HeightsDrawing units={chartUnits(units, gravityOf(club))} />}
+        />
+      </div>
     );
   }
   const best = (lift: Lift, head: string): Column<LifterRecords> => ({

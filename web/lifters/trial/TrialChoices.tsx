@@ -44,7 +44,7 @@ export function TrialChoices(props: {
         <SelectField
           label="Rack"
           value={trial.rackId ?? ''}
-          options={racks.map((rack) => ({ value: rack.id, word: rack.label }))}
+          options={racks.length === 0 ? noRack : racks.map((rack) => ({ value: rack.id, word: rack.label }))}
           onChange={(rackId) => set({ rackId, bands: [], chains: [] })}
         />
       </div>
@@ -52,6 +52,8 @@ export function TrialChoices(props: {
     </div>
   );
 }
+
+const noRack = [{ value: '', word: 'none yet' }];
 
 /** Another lift keeps lifter and bar, and takes off what the rack cannot hang for it. */
 function withLift(trial: Trial, lift: Lift, club: ClubRecords): Trial {
