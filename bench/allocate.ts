@@ -4,6 +4,9 @@ import type { RackGear } from '#core/day/Gear.ts';
 import { rankSetups } from '#core/day/rankSetups.ts';
 import { splitDiscs } from '#core/day/splitDiscs.ts';
 
+/** What the program itself allows. */
+const LIMIT_MS = 3000;
+
 /** Invented lifters at racks with two hookups a pair: ranking and allocation, from 4 to 40 lifters. */
 export async function run(): Promise<void> {
   await measure(2, 1, 2, 0.5);
@@ -38,30 +41,26 @@ async function measure(
     }),
     bandChangeMinutes: 1,
     oneSetPull,
-    outOfTime: () => performance.now() > started + 20_000,
+    outOfTime: () => performance.now() > ranked + LIMIT_MS,
   };
   const ranked = performance.now();
+  const cpu = process.cpuUsage();
   const allocation = allocate(input);
-  const solved = performance.now();
-  if (print)
-    console.log(line(lifters, racks, pairs, oneSetPull, ranked - started, solved - ranked, allocation));
+  const { user, system } = process.cpuUsage(cpu);
+  const ms = { rank: ranked - started, solve: performance.now() - ranked, cpu: (user + system) / 1000 };
+  if (print) console.log(line({ lifters, racks, pairs, oneSetPull }, ms, allocation));
 }
 
 function line(
-  lifters: number,
-  racks: number,
-  pairs: number,
-  pull: number,
-  rankMs: number,
-  solveMs: number,
-  result: Allocation,
+  size: { lifters: number; racks: number; pairs: number; oneSetPull: number },
+  ms: { rank: number; solve: number; cpu: number },
+  { proof, total, racks }: Allocation,
 ): string {
-  const { proof, total, racks: done } = result;
-  const changes = done.reduce((sum, rack) => sum + rack.changes, 0);
+  const changes = racks.reduce((sum, rack) => sum + rack.changes, 0);
   return (
-    `  ${lifters} lifters, ${racks} racks, ${pairs} pairs, slider ${pull}: ranked in ${rankMs.toFixed(0)} ms, ` +
-    `allocated in ${solveMs.toFixed(0)} ms, ${proof.status}, total ${total.toFixed(4)}, gap ${proof.gap.toExponential(1)}, ` +
-    `${changes} changes a round`
+    `  ${size.lifters} lifters, ${size.racks} racks, ${size.pairs} pairs, slider ${size.oneSetPull}: ` +
+    `ranked in ${ms.rank.toFixed(0)} ms, allocated in ${ms.solve.toFixed(0)} ms (${ms.cpu.toFixed(0)} ms of processor), ` +
+    `${proof.status}, total ${total.toFixed(4)}, gap ${proof.gap.toExponential(1)}, ${changes} changes a round`
   );
 }
 

@@ -24,23 +24,23 @@ export function allocate(input: AllocationInput): Allocation {
   // What the coach's own choices hang twice stays hung twice; it is reported and not fought over.
   const items = stock.filter(({ clash, users }) => !clash && users.length > 1);
   const racks = input.racks.map((_, rack) => rackPlans(input, rack, items));
+  const open = minHeap();
+  const branches: Bounded[] = [];
   let best: readonly RackPlan[] | null = null;
   let least = Number.POSITIVE_INFINITY;
   const offer = (plans: readonly RackPlan[] | null) => {
     if (plans === null) return;
     const cost = plans.reduce((sum, plan) => sum + plan.cost, 0);
-    if (cost < least - EPSILON) [best, least] = [plans, cost];
+    if (cost >= least - EPSILON) return;
+    [best, least] = [plans, cost];
+    branches[0]?.forgetHopeless();
   };
-  const open = minHeap();
-  const branches: Bounded[] = [];
   const look = (branch: Branch) => {
-    const bounded = boundBranch(
-      branch,
-      racks,
-      items,
-      () => least,
-      (plans, charges) => offer(settle(plans, { ...branch, charges }, racks, items)),
-    );
+    const bounded = boundBranch(branch, racks, items, {
+      least: () => least,
+      offer: (plans, charges) => offer(settle(plans, { ...branch, charges }, racks, items)),
+      outOfTime: input.outOfTime,
+    });
     if (bounded !== null && bounded.bound < least - EPSILON)
       open.push(branches.push(bounded) - 1, bounded.bound);
   };

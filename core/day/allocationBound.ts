@@ -12,16 +12,28 @@ export interface Branch {
   charges: number[][][];
 }
 
+/** What the search knows and wants to hear while a branch is bounded. */
+export interface Search {
+  /** Cost of the cheapest allocation so far. */
+  least(): number;
+  /** Plans that may be settled into a cheaper one. */
+  offer(plans: readonly RackPlan[], charges: Branch['charges']): void;
+  outOfTime(): boolean;
+}
+
 /** A branch with a cost that none of its allocations goes below. */
 export interface Bounded {
   bound: number;
   /** Two branches that cover this one, split at the piece that is contested most. */
   children(): Branch[];
+  /** For the branch of all allocations: forgets sets that cannot be in one better than the cheapest found since. */
+  forgetHopeless(): void;
 }
 
 /** Rounds of pricing for all allocations, and for a branch, which starts from the prices of the whole. */
 const ROUNDS = 40;
 const BRANCH_ROUNDS = 10;
+const OFFER_EVERY = 10;
 /** Rounds without a better bound after which steps are halved, and after which the search ends. */
 const PATIENCE = 3;
 const SHORTEST_STEP = 0.02;
@@ -51,11 +63,10 @@ export function boundBranch(
   branch: Branch,
   racks: readonly RackPlans[],
   items: readonly SharedItem[],
-  least: () => number,
-  offer: (plans: readonly RackPlan[], charges: Branch['charges']) => void,
+  { least, offer, outOfTime }: Search,
 ): Bounded | null {
   let charges = freeOfNeedless(branch, items);
-  let best: { bound: number; plans: RackPlan[]; charges: Branch['charges']; sold: number[][] } | null = null;
+  let best: Priced | null = null;
   let step = 1;
   let waited = 0;
   for (let round = 0; round < (branch.whole ? ROUNDS : BRANCH_ROUNDS); round++) {
@@ -65,15 +76,14 @@ export function boundBranch(
       if (plan === null) return null;
       plans.push(plan);
     }
-    if (round === 0) offer(plans, charges);
+    if (round % OFFER_EVERY === 0) offer(plans, charges);
     const { sold, income } = sell(branch, items, charges);
     const bound = plans.reduce((sum, plan) => sum + plan.charged, 0) - income;
     waited++;
     if (best === null || bound > best.bound + EPSILON) {
       best = { bound, plans, charges, sold };
       waited = 0;
-      if (branch.whole)
-        racks.forEach(({ forget }, rack) => forget(charges[rack]!, plans[rack]!.charged + least() - bound));
+      if (branch.whole) forgetHopeless(racks, best, least());
     }
     const slope = plans.map(({ takes }, rack) =>
       takes.map((counts) =>
@@ -87,7 +97,7 @@ export function boundBranch(
       waited = 0;
       charges = best.charges;
     }
-    if (step < SHORTEST_STEP) break;
+    if (step < SHORTEST_STEP || outOfTime()) break;
     const stride = (step * Math.min(1, Math.max(1e-4, least() - bound))) / length;
     charges = charges.map((turns, rack) =>
       turns.map((prices, turn) =>
@@ -96,8 +106,24 @@ export function boundBranch(
     );
   }
   offer(best!.plans, best!.charges);
-  const { bound, plans, charges: prices, sold } = best!;
-  return { bound, children: () => split({ ...branch, charges: prices }, plans, sold, items) };
+  const found = best!;
+  return {
+    bound: found.bound,
+    children: () => split({ ...branch, charges: found.charges }, found.plans, found.sold, items),
+    forgetHopeless: () => forgetHopeless(racks, found, least()),
+  };
+}
+
+interface Priced {
+  bound: number;
+  plans: readonly RackPlan[];
+  charges: Branch['charges'];
+  sold: number[][];
+}
+
+/** Forgets every set that would raise the bound of all allocations to the cheapest one found. */
+function forgetHopeless(racks: readonly RackPlans[], { bound, plans, charges }: Priced, least: number): void {
+  racks.forEach(({ forget }, rack) => forget(charges[rack]!, plans[rack]!.charged + least - bound));
 }
 
 /** A piece is contestable while the racks together may hang more of it than there is. */

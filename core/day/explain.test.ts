@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { bandTension } from '#core/band/bandTension.ts';
+import { fitBand } from '#core/band/fitBand.ts';
+import { explain } from './explain.ts';
+import type { RackGear } from './Gear.ts';
+
+const G = 9.80665;
+/** Invented readings of one loop of 1 m: 200, 330 and 430 N at 1.4, 1.8 and 2.2 m. */
+const curves = fitBand({
+  restLengthM: 1,
+  readings: [
+    { lengthM: 1.4, forceN: 200, direction: 'loading' },
+    { lengthM: 1.8, forceN: 330, direction: 'loading' },
+    { lengthM: 2.2, forceN: 430, direction: 'loading' },
+  ],
+});
+const capability = {
+  strengthN: 4000,
+  slope: 1,
+  curvature: 0,
+  dip: { depth: 0, at: 0.4, width: 0.2 },
+  maxSpeedMps: 1.6,
+  rebound: 0,
+  reboundTimeS: 0.7,
+  strainAfterS: 2.5,
+  strainTimeS: 6,
+  movedBodyKg: 0,
+  range: { fromM: 0.8, toM: 1.6 },
+};
+const task = {
+  capability,
+  travel: { bottomM: 0.8, lockoutM: 1.6, gravityMps2: G, path: [] },
+  referenceKg: 250,
+};
+const limits = { safeStretch: 2.5, mismatchShare: 0.05 };
+
+function gearWith(ratedLoadN: number | null, xM = 0): RackGear {
+  const placed = { curves, hookup: { way: 'single' as const }, anchor: { xM, yM: 0, zM: 0 }, count: 2 };
+  const pair = { pairId: 'p', hookupId: 'h', anchorId: 'a', ratedLoadN, rigged: [placed], measured: null };
+  return { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [pair] };
+}
+const hung = { hookups: [0], chainPairs: [] };
+const codes = (cautions: readonly { code: string }[]) => cautions.map(({ code }) => code);
+
+describe('explain', () => {
+  it('adds up bar and bands right above the anchor, and counts each percentage on its own basis', () => {
+    const found = explain(task, gearWith(null), hung, 100, limits);
+    const lockoutBandN = 2 * bandTension(curves.loading, 1.6);
+    expect(found.bottom.bandN).toBe(0);
+    expect(found.lockout.bandN).toBeCloseTo(lockoutBandN, 9);
+    expect(found.lockout.totalN).toBeCloseTo(100 * G + lockoutBandN, 9);
+    const share = Object.fromEntries(found.percentages.map((one) => [one.basis, one.share]));
+    expect(share['bar']).toBeCloseTo(0.4, 12);
+    expect(share['bottom']).toBeCloseTo(0.4, 12);
+    expect(share['lockout']).toBeCloseTo((100 * G + lockoutBandN) / (250 * G), 12);
+    expect(share['mean']).toBeGreaterThan(0.4);
+    expect(found.shares.at(-1)!.share).toBeCloseTo((100 * G + lockoutBandN) / (4000 * Math.E), 12);
+  });
+
+  it('carries the uncertainty of the bands and none of the bar', () => {
+    const { bottom, lockout } = explain(task, gearWith(null), hung, 100, limits);
+    expect(bottom.high95N).toBe(bottom.low95N);
+    expect(lockout.low95N).toBeLessThan(lockout.totalN);
+    expect(lockout.high95N).toBeGreaterThan(lockout.totalN);
+  });
+
+  it('says below which height the bands are slack: at their rest length above the anchor', () => {
+    const found = explain(task, gearWith(null), hung, 100, limits);
+    expect(found.slackBelowM).toBeCloseTo(1, 6);
+    expect(codes(found.cautions)).toContain('slackBottom');
+  });
+
+  it('holds the pull of one side against the rating of its anchor', () => {
+    const oneN = bandTension(curves.loading, 1.6);
+    expect(codes(explain(task, gearWith(oneN + 1), hung, 100, limits).cautions)).not.toContain(
+      'anchorOverloaded',
+    );
+    expect(codes(explain(task, gearWith(oneN - 1), hung, 100, limits).cautions)).toContain(
+      'anchorOverloaded',
+    );
+    expect(codes(explain(task, gearWith(null), hung, 100, limits).cautions)).toContain('anchorNotRated');
+  });
+
+  it('pulls forward from an anchor in front, the more the higher the tension', () => {
+    const { foreAft } = explain(task, gearWith(null, 0.3), hung, 100, limits);
+    expect(foreAft.lockoutN).toBeGreaterThan(0);
+    // Similar triangles: fore-aft over vertical is 0.3 over the height above the anchor.
+    const { lockout } = explain(task, gearWith(null, 0.3), hung, 100, limits);
+    expect(foreAft.lockoutN / lockout.bandN).toBeCloseTo(0.3 / 1.6, 9);
+  });
+
+  it('warns of a stretch beyond what is safe, and of a lift that would not be made', () => {
+    const tight = explain(task, gearWith(null), hung, 100, { ...limits, safeStretch: 1.5 });
+    expect(codes(tight.cautions)).toContain('overstretched');
+    const heavy = explain(task, gearWith(null), hung, 450, limits);
+    expect(heavy.firstRep.made).toBe(false);
+    expect(codes(heavy.cautions)).toEqual(expect.arrayContaining(['notMade', 'maximal']));
+  });
+});

@@ -1,0 +1,137 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { enumerateSetups } from './enumerateSetups.ts';
+import type { RackGear } from './Gear.ts';
+import type { LifterTask } from './misfit.ts';
+import { prescribe } from './prescribe.ts';
+import { rankSetups } from './rankSetups.ts';
+import { setChanges } from './setChanges.ts';
+
+/** A lifter whose strength rises in a straight line of ln g, for closed forms: no dip, no moved body. */
+const capability = {
+  strengthN: 2000,
+  slope: 0.6,
+  curvature: 0,
+  dip: { depth: 0, at: 0.4, width: 0.2 },
+  maxSpeedMps: 1.6,
+  rebound: 0,
+  reboundTimeS: 0.7,
+  strainAfterS: 2.5,
+  strainTimeS: 6,
+  movedBodyKg: 0,
+  range: { fromM: 0.5, toM: 1 },
+};
+const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 9.80665, path: [] };
+
+function gearOf(pullsN: readonly number[]): RackGear {
+  return {
+    barKg: 20,
+    collarsKg: 0,
+    discs: [25, 10, 5, 2.5, 1.25].map((massKg) => ({ massKg, pairs: 3 })),
+    chains: [],
+    hookups: pullsN.map((forceN, i) => ({
+      pairId: `p${i}`,
+      hookupId: 'h',
+      anchorId: 'a',
+      ratedLoadN: null,
+      rigged: [],
+      measured: {
+        count: 1,
+        verticalAt: [
+          { zM: 0.5, forceN: 0 },
+          { zM: 1, forceN },
+        ],
+      },
+    })),
+  };
+}
+
+describe('prescribe', () => {
+  it('meets a bar and a lockout percentage exactly where one pair does it', () => {
+    // 100 kg of 200 on the bar, and 50 kg of band at lockout: 50 % and 75 %.
+    const aim: LifterTask['aim'] = {
+      by: 'percent',
+      targets: [
+        { basis: 'bar', share: 0.5 },
+        { basis: 'lockout', share: 0.75 },
+      ],
+    };
+    const gear = gearOf([300, 50 * 9.80665, 900]);
+    const { best } = prescribe({ capability, travel, aim, referenceKg: 200 }, gear);
+    expect(best.set.hookups).toEqual([1]);
+    expect(best.barKg).toBe(100);
+    expect(best.misfit).toBeCloseTo(0, 6);
+  });
+
+  it('takes fewer bands of two that tie, and of those the one that changes less', () => {
+    const aim: LifterTask['aim'] = { by: 'percent', targets: [{ basis: 'lockout', share: 0.6 }] };
+    const gear = gearOf([250, 250 + 0.2, 500]);
+    const task = { capability, travel, aim, referenceKg: 200 };
+    // Every set can meet one percentage by its bar to half a small disc: the bare bar ties and wins.
+    expect(prescribe(task, gear).best.set.hookups).toEqual([]);
+    const two: LifterTask = {
+      ...task,
+      aim: {
+        by: 'percent',
+        targets: [
+          { basis: 'bar', share: 0.5 },
+          { basis: 'lockout', share: 0.5 + 250.1 / 9.80665 / 200 },
+        ],
+      },
+    };
+    const before = { hookups: [1], chainPairs: [] };
+    expect(prescribe(two, gear, { before }).best.set).toEqual(before);
+    expect(prescribe(two, gear, { before: { hookups: [0], chainPairs: [] } }).best.set.hookups).toEqual([0]);
+  });
+
+  it('is never worse than any set by more than a tie, and lists the next best without repeating one', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 50, max: 1500, noNaN: true }), { maxLength: 4 }),
+        fc.double({ min: 0.4, max: 0.9, noNaN: true }),
+        (pulls, share) => {
+          const gear = gearOf(pulls);
+          const task: LifterTask = {
+            capability,
+            travel,
+            aim: { by: 'capability', bottomShare: share, lockoutShare: share },
+            referenceKg: 200,
+          };
+          const { best, runnersUp, setsCompared } = prescribe(task, gear);
+          const ranking = rankSetups(task, gear);
+          const misfits = enumerateSetups(gear).map((_, index) => ranking.scoreOf(index).misfit);
+          expect(best.misfit).toBeLessThanOrEqual(Math.min(...misfits) + 0.0005);
+          expect(runnersUp).toHaveLength(Math.min(5, setsCompared - 1));
+          const keys = [best, ...runnersUp].map(({ set }) => set.hookups.join());
+          expect(new Set(keys).size).toBe(keys.length);
+        },
+      ),
+    );
+  });
+
+  it('keeps what the coach fixed', () => {
+    const gear = gearOf([300, 600]);
+    const task: LifterTask = {
+      capability,
+      travel,
+      aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 },
+      referenceKg: 200,
+    };
+    const set = { hookups: [1], chainPairs: [] };
+    expect(prescribe(task, gear, { fixed: { barKg: 77, set: null } }).best.barKg).toBe(77);
+    expect(prescribe(task, gear, { fixed: { barKg: null, set } }).best.set).toBe(set);
+  });
+});
+
+describe('setChanges', () => {
+  it('is a distance: none to itself, the same both ways, never longer than a detour', () => {
+    const sets = enumerateSetups({ ...gearOf([1, 2, 3]), chains: [] });
+    fc.assert(
+      fc.property(fc.constantFrom(...sets), fc.constantFrom(...sets), fc.constantFrom(...sets), (a, b, c) => {
+        expect(setChanges(a, a)).toBe(0);
+        expect(setChanges(a, b)).toBe(setChanges(b, a));
+        expect(setChanges(a, c)).toBeLessThanOrEqual(setChanges(a, b) + setChanges(b, c));
+      }),
+    );
+  });
+});
