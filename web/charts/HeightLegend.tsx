@@ -2,13 +2,14 @@ import { useId } from 'react';
 import { Patterns, patternFill } from './Patterns.tsx';
 import { paint } from './paint.ts';
 
-/** What the fills and lines of the picture mean. */
-export function HeightLegend() {
+/** What the fills and lines of the picture mean; `lifts` where a band hung from above carries part of the bar. */
+export function HeightLegend({ lifts = false }: { lifts?: boolean }) {
   const id = useId();
   const items = [
     { word: 'straight weight', fill: paint.iron },
     { word: 'chain', fill: patternFill(id, 'chain') },
     { word: 'band', fill: patternFill(id, 'band') },
+    ...(lifts ? [{ word: 'carried by the band', fill: patternFill(id, 'bandUp') }] : []),
   ];
   return (
     <p className="chart-legend small quiet">

@@ -50,7 +50,7 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
           </button>
         )}
       </div>
-      <HeightLegend />
+      <HeightLegend lifts={scenes.some(({ load }) => load.points.some(({ bandN }) => bandN < 0))} />
       <div className={other === null ? 'trial one' : 'trial two'}>
         {scenes.length > 0 && (
           <div className="trial-picture">
