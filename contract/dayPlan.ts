@@ -100,5 +100,5 @@ export type DayPlan = z.infer<typeof dayPlan>;
 export type PlanGroup = z.infer<typeof planGroup>;
 export type PlanPlace = z.infer<typeof planPlace>;
 export type PlanBlock = z.infer<typeof planBlock>;
-export type PlanRack = z.infer<typeof planRack>;
+
 export type Reference = z.infer<typeof reference>;

@@ -123,4 +123,65 @@ describe('allocate', () => {
       { numRuns: 60 },
     );
   });
+
+  it('hangs every pair at one rack only, and says how far from the best it may be when time is up', () => {
+    const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(5) };
+    const sets = enumerateSetups(gear);
+    const misfits = fc.sample(
+      fc.array(fc.double({ min: 0, max: 0.2, noNaN: true }), {
+        minLength: sets.length,
+        maxLength: sets.length,
+      }),
+      {
+        numRuns: 6,
+        seed: 11,
+      },
+    );
+    const lifters = () =>
+      misfits.map((own, i) => ({ rack: i % 3, weight: 1, setFixed: false, ranking: rankingOf(sets, own) }));
+    const input = { racks: [gear, gear, gear], bandChangeMinutes: 1, oneSetPull: 0.2 };
+    const hurried = allocate({ ...input, lifters: lifters(), outOfTime: () => true });
+    const proven = allocate({ ...input, lifters: lifters(), outOfTime: () => false });
+    expect(proven.proof.gap).toBeLessThan(1e-8);
+    expect(hurried.proof.bound).toBeLessThanOrEqual(proven.total + 1e-9);
+    expect(hurried.total).toBeGreaterThanOrEqual(proven.total - 1e-9);
+    expect(hurried.total - hurried.proof.gap).toBeLessThanOrEqual(proven.total + 1e-9);
+    for (const { chosen } of [hurried, proven]) {
+      const racksOf = gear.hookups.map(
+        (_, h) => new Set(chosen.flatMap(({ set }, i) => (set.hookups.includes(h) ? [i % 3] : []))),
+      );
+      expect(Math.max(...racksOf.map((racks) => racks.size))).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it('leaves a pair that the coach hung at two racks at both, and names it', () => {
+    const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(2) };
+    const set = { hookups: [0], chainPairs: [] };
+    const lifters = [0, 1].map((rack) => ({
+      rack,
+      weight: 1,
+      setFixed: true,
+      ranking: rankingOf([set], [0.1]),
+    }));
+    const { chosen, clashes } = allocate({
+      racks: [gear, gear],
+      lifters,
+      bandChangeMinutes: 1,
+      oneSetPull: 0.5,
+      outOfTime: () => false,
+    });
+    expect(chosen.map((setup) => setup.set)).toEqual([set, set]);
+    expect(clashes).toEqual([{ id: 'p0', sort: 'bandPair' }]);
+  });
 });
+
+function pairs(count: number): RackGear['hookups'] {
+  return Array.from({ length: count }, (_, pair) => ({
+    pairId: `p${pair}`,
+    hookupId: 'h',
+    anchorId: 'a',
+    ratedLoadN: null,
+    rigged: [],
+    measured: null,
+  }));
+}

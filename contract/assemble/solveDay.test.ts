@@ -1,0 +1,129 @@
+import { describe, expect, it } from 'vitest';
+import { dayPlan, type PlanPlace } from '#contract/dayPlan.ts';
+import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import { twoLifters } from '#contract/tests/twoLifters.ts';
+import { loadableMasses } from '#core/day/plates.ts';
+import { loadCurve } from '#core/load/loadCurve.ts';
+import { assembleLoad } from './assembleLoad.ts';
+import { bandCurvesOf } from './bandCurvesOf.ts';
+import { solveDay } from './solveDay.ts';
+
+const solvedOf = ({ solved }: PlanPlace) => solved!;
+const theDay = (records: ClubRecords) => records.day[0]!;
+
+describe('solveDay', () => {
+  it('says for each lifter what an independent load curve of that very setup gives', async () => {
+    const records = twoLifters();
+    const plan = dayPlan.parse(await solveDay(records, theDay(records)));
+    const [group] = plan.groups;
+    expect(group!.places).toHaveLength(2);
+    for (const place of group!.places) {
+      const { set, blocks } = solvedOf(place);
+      for (const { barKg, explanation } of blocks) {
+        const setup = { rackId: place.rackId, start: place.start, barKg, bands: set.bands, chains: [] };
+        const { load } = assembleLoad(records, {
+          lifterId: place.lifterId,
+          lift: 'squat',
+          setup,
+          on: plan.date,
+        });
+        const curve = loadCurve(load, 3);
+        expect(explanation.bottom.totalN).toBeCloseTo(curve.bottomN, 6);
+        expect(explanation.lockout.totalN).toBeCloseTo(curve.lockoutN, 6);
+      }
+    }
+  });
+
+  it('gives the short and the tall lifter different tensions from the same bands', async () => {
+    const records = twoLifters();
+    const day: RecordOf<'day'> = { ...theDay(records), oneSetPull: 1 };
+    const [short, tall] = (await solveDay(records, day)).groups[0]!.places.map(solvedOf);
+    expect(short!.set.bands.length).toBeGreaterThan(0);
+    expect(short!.set.bands).toEqual(tall!.set.bands);
+    expect(tall!.blocks[0]!.explanation.lockout.bandN).toBeGreaterThan(
+      short!.blocks[0]!.explanation.lockout.bandN * 1.1,
+    );
+  });
+
+  it('loads only what the discs at the rack can load, work-up steps too', async () => {
+    const records = twoLifters();
+    const { places } = (await solveDay(records, theDay(records))).groups[0]!;
+    const masses = loadableMasses({
+      barKg: 20,
+      collarsKg: 0,
+      discs: records.disc.map((disc) => ({ massKg: disc.faceMassKg, pairs: disc.pairs })),
+    });
+    for (const { barKg } of places.flatMap((place) => solvedOf(place).blocks)) {
+      expect(Math.min(...masses.map((kg) => Math.abs(kg - barKg)))).toBeLessThan(1e-9);
+    }
+  });
+
+  it('keeps what the coach fixed and marks it', async () => {
+    const records = twoLifters();
+    const day = structuredClone(theDay(records));
+    const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
+    day.groups[0]!.places[0]!.byCoach = { barKg: 60, bands, chains: null };
+    const solved = solvedOf((await solveDay(records, day)).groups[0]!.places[0]!);
+    expect(solved.byCoach).toEqual({ bar: true, set: true });
+    expect(solved.barKg).toBe(60);
+    expect(solved.set.bands.map(({ bandPairId }) => bandPairId)).toEqual(['heavy']);
+  });
+
+  it('says what is wrong with one lifter and still solves for the other', async () => {
+    const records = twoLifters();
+    const day = structuredClone(theDay(records));
+    day.groups[0]!.places[0]!.start = { way: 'pins', heightM: 2.5 };
+    const [wrong, right] = (await solveDay(records, day)).groups[0]!.places;
+    expect(wrong!.solved).toBeNull();
+    expect(wrong!.problem).toMatch(/too high/);
+    expect(right!.problem).toBeNull();
+  });
+
+  it('warns of minors, of heights that nobody measured and of a lifter without a best', async () => {
+    const records = twoLifters();
+    records.lifter[0]!.bornOn = '2011-06-01';
+    records.liftHeights = [];
+    records.best = records.best.filter(({ lifterId }) => lifterId !== 'tall');
+    const [short, tall] = (await solveDay(records, theDay(records))).groups[0]!.places.map(solvedOf);
+    const codes = (place: typeof short) => place!.cautions.map(({ code }) => code);
+    expect(codes(short)).toEqual(expect.arrayContaining(['minor', 'heightsEstimated']));
+    expect(codes(tall)).toContain('strengthAssumed');
+    expect(tall!.reference.from).toBe('model');
+  });
+});
+
+describe('bandCurvesOf', () => {
+  it('takes side b to be like side a where only a was read, and says so', () => {
+    const records = twoLifters();
+    expect(bandCurvesOf(records, 'heavy', '2026-01-01').bothRead).toBe(false);
+    const { a, b } = bandCurvesOf(records, 'heavy', '2026-01-01');
+    expect(b).toBe(a);
+  });
+});
+
+describe('assembleLoad', () => {
+  it('lets two scale readings of a hung pair overrule the geometry', () => {
+    const records = twoLifters();
+    const setup = {
+      rackId: 'rack',
+      start: { way: 'free' as const, heightM: null },
+      barKg: 50,
+      chains: [],
+      bands: [{ bandPairId: 'heavy', hookupId: 'doubled' }],
+    };
+    const reading = { hookupId: 'doubled', bandPairId: 'heavy', takenOn: '2026-01-01' };
+    records.scaleReading = [
+      { ...reading, id: '1', barHeightM: 0.5, pairForceN: 100 },
+      { ...reading, id: '2', barHeightM: 1.5, pairForceN: 300 },
+    ];
+    const { load, bands } = assembleLoad(records, {
+      lifterId: 'short',
+      lift: 'squat',
+      setup,
+      on: '2026-02-01',
+    });
+    expect(bands[0]!.onScale).toBe(true);
+    // A straight line through both readings, at the lifter's lockout of 1.2 m.
+    expect(loadCurve(load, 2).lockoutN).toBeCloseTo(50 * load.gravityMps2 + 240, 9);
+  });
+});
