@@ -46,7 +46,9 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
   return (
     <div className="stack loose">
       <div className="row ends">
-        <Link href="/">All lifters</Link>
+        <Link href="/" className="lifters-back">
+          All lifters
+        </Link>
         <UnitSwitch />
       </div>
       {editing ? (
