@@ -30,7 +30,10 @@ export async function request<T>(
 async function send(method: string, path: string, body: unknown): Promise<Response> {
   const options: RequestInit = { method, headers: { accept: 'application/json' } };
   if (body !== undefined) {
-    options.body = JSON.stringify(body);
+    const text = JSON.stringify(body);
+    options.body = text;
+    // A small change is still sent when the page is left at that moment; browsers allow this up to 64 kB.
+    options.keepalive = text.length < keptAliveTo;
     options.headers = { accept: 'application/json', 'content-type': 'application/json' };
   }
   try {
@@ -43,6 +46,8 @@ async function send(method: string, path: string, body: unknown): Promise<Respon
     );
   }
 }
+
+const keptAliveTo = 60_000;
 
 function isErrorBody(said: unknown): said is { error: { message: string; field?: string } } {
   if (typeof said !== 'object' || said === null || !('error' in said)) return false;

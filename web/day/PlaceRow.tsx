@@ -95,10 +95,10 @@ export function PlaceRow(props: {
         </Cell>
         <Cell head="First rep only">{line.speed}</Cell>
         <Cell head="At lockout">
-          <LoadCell load={line.lockout} why={line.assumed.join(' ')} />
+          <LoadCell load={line.lockout} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
         </Cell>
         <Cell head="At the bottom">
-          <LoadCell load={line.bottom} why={line.assumed.join(' ')} />
+          <LoadCell load={line.bottom} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
         </Cell>
         <Cell head="Percentages">
           <p>{line.percentages}</p>
@@ -108,9 +108,9 @@ export function PlaceRow(props: {
       {line.cautions.length > 0 && (
         <tr className="row-cautions">
           <td colSpan={8}>
-            {line.cautions.map((caution) => (
-              <p key={caution} className="caution small">
-                {caution}
+            {line.cautions.map(({ sentence }) => (
+              <p key={sentence} className="caution small">
+                {sentence}
               </p>
             ))}
           </td>

@@ -5,7 +5,7 @@ import { useRecords } from '#web/api/useRecords.ts';
 export interface DayDraft {
   /** The day as the coach sees it, saved or not yet. */
   day: Day;
-  /** Changes the day at once on screen; it is saved when the typing pauses. */
+  /** Changes the day at once on screen; it is saved at once, while somebody types when the typing pauses. */
   change: (how: (day: Day) => Day) => void;
   /** Saves what is not saved yet and gives the day as it is kept then; null where that was refused. */
   settle: () => Promise<Day | null>;
@@ -50,13 +50,24 @@ export function useDayDraft(kept: Day): DayDraft {
     unsaved.current = how(unsaved.current ?? kept);
     setDraft(unsaved.current);
     clearTimeout(timer.current);
-    timer.current = setTimeout(() => void settle(), typedPauseMs);
+    timer.current = setTimeout(() => void settle(), somebodyTypes() ? typedPauseMs : 0);
   };
 
   const leave = useRef(settle);
   useEffect(() => {
     leave.current = settle;
   });
-  useEffect(() => () => void leave.current(), []);
+  useEffect(() => {
+    const leaveNow = () => void leave.current();
+    addEventListener('pagehide', leaveNow);
+    return () => {
+      removeEventListener('pagehide', leaveNow);
+      leaveNow();
+    };
+  }, []);
   return { day: draft ?? kept, change, settle, wrong };
+}
+
+function somebodyTypes(): boolean {
+  return document.activeElement instanceof HTMLInputElement && document.activeElement.type !== 'radio';
 }

@@ -1,15 +1,16 @@
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
 import { PaperLoad } from './PaperLoad.tsx';
 import { pxPerMm } from './paperSize.ts';
-import type { LifterLine, RackSheet } from './RackSheetModel.ts';
+import type { LifterLine, RackSheet, WrittenLoad } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
 
 /** A quarter of a page for a lifter's own hand: the same words as on the wall, and why. */
 export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: LifterLine }) {
   const toN = Math.max(...lifter.picture.map((point) => point.totalN));
+  const dense = lifter.steps.length > 3;
   return (
-    <section className="card" aria-label={`Card of ${lifter.name}`}>
+    <section className={dense ? 'card dense' : 'card'} aria-label={`Card of ${lifter.name}`}>
       <header>
         <h2>{lifter.name}</h2>
         <p>
@@ -42,6 +43,11 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
       <p className="card-hung">
         {lifter.hung.length > 0 ? lifter.hung.join('; ') : 'No bands, straight weight.'}
       </p>
+      {lifter.cautions.map(({ sentence }) => (
+        <p key={sentence} className="card-small card-caution">
+          {sentence}
+        </p>
+      ))}
       <ol className="card-steps">
         {lifter.steps.map((step, index) => (
           <li key={index}>
@@ -62,28 +68,29 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
           points={lifter.picture}
           toN={toN}
           widthPx={42 * pxPerMm}
-          heightPx={24 * pxPerMm}
+          heightPx={(dense ? 15 : 24) * pxPerMm}
         />
         <div>
           <p>
-            <PaperLoad load={lifter.lockout} unit={sheet.unit} /> at lockout, {lifter.lockout.interval}.{' '}
-            {lifter.lockout.share}
+            <PaperLoad load={lifter.lockout} unit={sheet.unit} /> at lockout{rest(lifter.lockout)}
           </p>
           <p>
-            <PaperLoad load={lifter.bottom} unit={sheet.unit} /> at the bottom, {lifter.bottom.interval}.{' '}
-            {lifter.bottom.share}
+            <PaperLoad load={lifter.bottom} unit={sheet.unit} /> at the bottom{rest(lifter.bottom)}
           </p>
         </div>
       </div>
       <p>
         {lifter.percentages}, of {lifter.reference}. First rep: {lifter.speed}; later reps are not worked out.
       </p>
-      {lifter.assumed.length > 0 && <p className="card-small">{lifter.assumed.join(' ')}</p>}
-      {lifter.cautions.map((caution) => (
-        <p key={caution} className="card-small card-caution">
-          {caution}
+      {lifter.assumed.map(({ sentence }) => (
+        <p key={sentence} className="card-small">
+          {sentence}
         </p>
       ))}
     </section>
   );
+}
+
+function rest({ interval, share }: WrittenLoad): string {
+  return [interval && `, ${interval}`, share && `; ${share}`].join('');
 }

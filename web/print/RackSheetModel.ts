@@ -1,3 +1,4 @@
+import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { DiscsOnSide } from '#web/charts/LoadedBar.tsx';
 import type { HowKnown } from '#web/parts/Known.tsx';
 
@@ -7,6 +8,12 @@ export interface WrittenLoad {
   known: HowKnown;
   interval: string;
   share: string;
+}
+
+/** A caution and how it is said in this view. */
+export interface SaidCaution {
+  caution: PlanCaution;
+  sentence: string;
 }
 
 /** One step of the work: so many sets of so many reps with this bar. */
@@ -46,8 +53,8 @@ export interface LifterLine {
   /** "0.62 m/s, first rep only". */
   speed: string;
   picture: readonly SmallLoadPoint[];
-  assumed: readonly string[];
-  cautions: readonly string[];
+  assumed: readonly SaidCaution[];
+  cautions: readonly SaidCaution[];
 }
 
 /** One page: a rack and its lifters in lifting order. */

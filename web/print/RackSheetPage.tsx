@@ -7,6 +7,8 @@ import { SmallLoad } from './SmallLoad.tsx';
 import { sheetRows } from './sheetRows.ts';
 import { Ticks } from './Ticks.tsx';
 
+/** Steps that fit on one line at the usual size of letters. */
+const stepsOnLine = 5;
 /** Height of Archivo's figures as a share of the letter size. */
 const figureShare = 0.686;
 
@@ -133,8 +135,10 @@ function Row(props: {
 
 /** Every set is a box to tick. */
 function Steps({ steps }: { steps: readonly WrittenStep[] }) {
+  // Six steps must stand side by side, whatever the height of the row.
+  const most = { '--most': stepsOnLine / steps.length } as CSSProperties;
   return (
-    <ol className="sheet-steps">
+    <ol className="sheet-steps" style={most}>
       {steps.map((step, index) => (
         <li key={index}>
           <b>{step.bar}</b> {step.sets} × {step.reps}

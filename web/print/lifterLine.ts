@@ -41,7 +41,7 @@ export function lifterLine(
     interval: force.bandN === 0 ? '' : `${kilos(force.low95N, words)} to ${kilos(force.high95N, words)}`,
     share: share === undefined ? '' : `${percent(share)} of strength there`,
   });
-  const said = cautionsOf(solved);
+  const said = cautionsOf(solved).map((caution) => ({ caution, sentence: words.say(caution) }));
   return {
     lifterId: place.lifterId,
     order: place.turn,
@@ -74,10 +74,8 @@ export function lifterLine(
       { zM: (solved.heights.bottomM + solved.heights.lockoutM) / 2, ...explanation.mid },
       { zM: solved.heights.lockoutM, ...explanation.lockout },
     ],
-    assumed: said.filter(isAssumption).map(words.say),
-    cautions: said
-      .filter((caution) => !isAssumption(caution) && caution.code !== 'bandsUnderLoad')
-      .map(words.say),
+    assumed: said.filter(({ caution }) => isAssumption(caution)),
+    cautions: said.filter(({ caution }) => !isAssumption(caution) && caution.code !== 'bandsUnderLoad'),
   };
 }
 

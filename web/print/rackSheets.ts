@@ -2,7 +2,7 @@ import type { DayPlan, PlanGroup } from '#contract/dayPlan.ts';
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
-import type { LifterLine, RackSheet } from './RackSheetModel.ts';
+import type { LifterLine, RackSheet, SaidCaution } from './RackSheetModel.ts';
 import { mostOnPage } from './sheetRows.ts';
 
 /** What a sheet says beside its lifters. */
@@ -58,17 +58,49 @@ function assumptionSentences(lifters: readonly LifterLine[]): string[] {
   return byName(lifters, (line) => line.assumed);
 }
 
-/** The same sentence for several lifters is said once: "Ilse, Odhrán: heights estimated." */
-function byName(lifters: readonly LifterLine[], of: (line: LifterLine) => readonly string[]): string[] {
-  const sentences = [...new Set(lifters.flatMap(of))];
-  return sentences.map((sentence) => {
-    const named = lifters.filter((line) => of(line).includes(sentence));
+/** The same caution for several lifters is said once, by the gravest: "Ilse, Odhrán: up to 97 % ...". */
+function byName(lifters: readonly LifterLine[], of: (line: LifterLine) => readonly SaidCaution[]): string[] {
+  const all = lifters.flatMap((line) => of(line).map((said) => ({ line, said })));
+  const keys = [...new Set(all.map(({ said }) => keyOf(said)))];
+  return keys.map((key) => {
+    const alike = all.filter(({ said }) => keyOf(said) === key);
+    const gravest = alike.reduce((worst, one) =>
+      graveness(one.said.caution) > graveness(worst.said.caution) ? one : worst,
+    );
+    const named = lifters.filter((line) => alike.some((one) => one.line === line));
     const who =
       named.length === lifters.length
         ? 'All'
         : named.map((line) => calledOnSheet(line.name, lifters)).join(', ');
-    return `${who}: ${sentence}`;
+    return `${who}: ${gravest.said.sentence}`;
   });
+}
+
+/** Cautions that differ by a figure only are one caution; what else differs is said apart. */
+function keyOf({ caution, sentence }: SaidCaution): string {
+  switch (caution.code) {
+    case 'maximal':
+      return caution.code;
+    case 'anchorNotRated':
+      return `${caution.code} ${caution.anchorId}`;
+    case 'extrapolated':
+      return `${caution.code} ${caution.pairId}`;
+    default:
+      return sentence;
+  }
+}
+
+function graveness(caution: PlanCaution): number {
+  switch (caution.code) {
+    case 'maximal':
+      return caution.peakShare;
+    case 'anchorNotRated':
+      return caution.pullN;
+    case 'extrapolated':
+      return caution.stretch;
+    default:
+      return 0;
+  }
 }
 
 /** The first name where nobody else on the sheet has it. */

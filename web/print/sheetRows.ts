@@ -22,5 +22,5 @@ export function sheetRows(
   const roomMm = pageRoomMm[paper].height - headMm - footMm;
   const rowMm = Math.min(tallestRowMm, roomMm / Math.max(1, lifters));
   // A figure is about half its row, and never so tall that five of them would not fit beside the rest.
-  return { rowMm, numeralMm: Math.min(16.5, rowMm * 0.51) };
+  return { rowMm, numeralMm: Math.min(16.5, rowMm * 0.53) };
 }
