@@ -9,7 +9,6 @@ export const bar = kind('bar', 'bar', {
   weighed: z.boolean().default(false),
   note,
 });
-export type Bar = z.infer<typeof bar.shape>;
 
 export const collarPair = kind('collarPair', 'collar pair', {
   label,
@@ -18,7 +17,6 @@ export const collarPair = kind('collarPair', 'collar pair', {
   pairs: z.number().int().min(0).max(50),
   note,
 });
-export type CollarPair = z.infer<typeof collarPair.shape>;
 
 export const disc = kind('disc', 'disc', {
   /** The mass on the disc's face. */
@@ -30,7 +28,6 @@ export const disc = kind('disc', 'disc', {
   thicknessM: z.number().positive().max(0.3).nullable().default(null),
   note,
 });
-export type Disc = z.infer<typeof disc.shape>;
 
 /** Two loops of the same width that hang one on each side of the bar, a and b. */
 export const bandPair = kind('bandPair', 'band pair', {
@@ -130,4 +127,3 @@ export const scaleReading = kind('scaleReading', 'scale reading', {
   /** Both bands together; down is positive. */
   pairForceN: z.number().min(-5000).max(10_000),
 });
-export type ScaleReading = z.infer<typeof scaleReading.shape>;
