@@ -24,7 +24,9 @@ export function NumberField(props: {
 }) {
   const { valueSi, unit, onChange } = props;
   const id = useId();
-  const [typing, setTyping] = useState<string | null>(null);
+  const [typed, setTyped] = useState<{ text: string; unit: Unit } | null>(null);
+  // What was typed in another unit is shown in the new one as soon as the view changes over.
+  const typing = typed?.unit === unit ? typed.text : null;
   const [left, setLeft] = useState(false);
   const text = typing ?? (valueSi === null ? '' : written(valueSi, unit));
   const wrong = wrongQuantity(text, props);
@@ -32,7 +34,7 @@ export function NumberField(props: {
   const input = useWrong(wrong ?? props.error ?? null);
 
   const type = (next: string) => {
-    setTyping(next);
+    setTyped({ text: next, unit });
     setLeft(false);
     onChange(wrongQuantity(next, props) === null ? siOf(next, unit) : null);
   };
@@ -56,7 +58,7 @@ export function NumberField(props: {
             const saving =
               event.relatedTarget instanceof HTMLButtonElement && event.relatedTarget.type === 'submit';
             setLeft(typing !== null && !saving);
-            if (wrong === null) setTyping(null);
+            if (wrong === null) setTyped(null);
           }}
         />
         <span className="unit" aria-hidden="true">

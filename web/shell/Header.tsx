@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { Link, useRoute } from 'wouter';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
@@ -13,8 +14,16 @@ export function Header() {
   const clubs = useRecords('club');
   const say = useToast();
   const [light, setLight] = useLight();
+  // Two switches in quick succession both count: the second is saved together with the first.
+  const wanted = useRef<Partial<typeof club>>({});
   const save = (change: Partial<typeof club>) => {
-    clubs.update({ ...club, ...change }).catch((error: Error) => say(error.message));
+    wanted.current = { ...wanted.current, ...change };
+    clubs
+      .update({ ...club, ...wanted.current })
+      .catch((error: Error) => say(error.message))
+      .finally(() => {
+        wanted.current = {};
+      });
   };
   return (
     <header className="shell-head">

@@ -85,7 +85,10 @@ export function ReadingForm(props: {
           minSi={0.1}
           maxSi={9}
           required
-          onChange={setLengthM}
+          onChange={(value) => {
+            setLengthM(value);
+            setRefused(null);
+          }}
           error={refused?.field === 'length' ? refused.sentence : null}
         />
         <NumberField
@@ -95,7 +98,10 @@ export function ReadingForm(props: {
           minSi={0.5}
           maxSi={10_000}
           required
-          onChange={setForceN}
+          onChange={(value) => {
+            setForceN(value);
+            setRefused(null);
+          }}
           error={refused?.field === 'force' ? refused.sentence : null}
         />
         <button type="submit" className="strong">
@@ -109,7 +115,10 @@ export function ReadingForm(props: {
         label="Read on"
         type="date"
         value={takenOn}
-        onChange={setTakenOn}
+        onChange={(date) => {
+          setTakenOn(date);
+          setRefused(null);
+        }}
         required
         error={refused?.field === 'date' ? refused.sentence : null}
       />
