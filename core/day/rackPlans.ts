@@ -3,6 +3,7 @@ import { closedWalk, throughBounds, type Walk } from './closedWalk.ts';
 import type { GearSet } from './Gear.ts';
 import { handlingWeight, rotationChanges } from './handling.ts';
 import { oneSetWalk } from './oneSetWalk.ts';
+import type { SetupRanking } from './SetupRanking.ts';
 import { setLattice } from './setLattice.ts';
 import type { SharedItem } from './sharedStock.ts';
 
@@ -13,6 +14,7 @@ const ONE_SET = 1;
 const FREE = Number.POSITIVE_INFINITY;
 /** Tables are made anew only when at least a tenth of the sets can be forgotten. */
 const WORTH_REBUILDING = 0.9;
+const SCORED_FIRST = 60;
 
 /** A full rotation at one rack. */
 export interface RackPlan {
@@ -46,6 +48,7 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
   const changeCost = handlingWeight(input.oneSetPull) * input.bandChangeMinutes;
   const free = lifters.flatMap(({ setFixed }, turn) => (setFixed ? [] : [turn]));
   const asOne = input.oneSetPull >= ONE_SET && free.length > 1;
+  for (const { ranking } of lifters) scoreBest(ranking);
   const everything = items.map(() => FREE);
   let table = costTable(
     lifters,
@@ -99,6 +102,14 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
       most: items.map((_, item) => Math.max(0, ...takes.map((counts) => counts[item]!))),
     };
   }
+}
+
+/**
+ * Scores the best sets in order of misfit, which lifts the bounds of all others to the last of them: without it the
+ * walk would ask for one optimistic set after another.
+ */
+function scoreBest(ranking: SetupRanking): void {
+  for (let count = 0; count < SCORED_FIRST; count++) ranking.next();
 }
 
 interface Take {

@@ -1,6 +1,6 @@
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { minHeap } from '#core/numeric/minHeap.ts';
-import { repOf } from '#core/rep/simulateRep.ts';
+import { ascend } from '#core/rep/ascend.ts';
 import { gearLoad } from './gearLoad.ts';
 import { gearSums } from './gearSums.ts';
 import { aimRows, type BarParabola, bestBarKg, misfitOf, speedMiss } from './misfit.ts';
@@ -19,6 +19,9 @@ interface Stretch {
   fastMps: number;
   bound: number;
 }
+
+/** Error allowed in a step of a rep: mean speeds to about 1e-5 of themselves, far within a tie of two misfits. */
+const STEP_TOLERANCE = 1e-6;
 
 /**
  * Ranks by a bar-speed zone with few simulated reps, best first. Every set starts as one stretch of loadable masses.
@@ -46,10 +49,11 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
 
   const speedAt = (state: State, barKg: number): number => {
     state.compiled ??= compileLoad(gearLoad(gear, state.set, task.travel, barKg));
-    const rep = repOf({ ...state.compiled, load: { ...state.compiled.load, barKg } }, task.capability, 0);
+    const compiled = { ...state.compiled, load: { ...state.compiled.load, barKg } };
+    const { made, states: steps } = ascend(compiled, task.capability, STEP_TOLERANCE);
     reps++;
-    const speedMps = rep.made ? rep.meanSpeedMps : 0;
-    if (rep.made) guess.learn(barKg * g + state.gearN, speedMps);
+    const speedMps = made ? (task.travel.lockoutM - task.travel.bottomM) / steps.at(-1)!.t : 0;
+    if (made) guess.learn(barKg * g + state.gearN, speedMps);
     return speedMps;
   };
   const bounded = (state: State, part: Omit<Stretch, 'bound'>): Stretch[] => {
