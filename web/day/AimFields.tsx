@@ -71,14 +71,14 @@ export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) =>
             word="m/s"
             value={aim.fromMps}
             min={0.05}
-            max={2.5}
+            max={aim.toMps}
             onChange={(fromMps) => onChange({ ...aim, fromMps })}
           />
           <FigureField
             label="No faster than"
             word="m/s"
             value={aim.toMps}
-            min={0.05}
+            min={aim.fromMps}
             max={2.5}
             onChange={(toMps) => onChange({ ...aim, toMps })}
           />

@@ -4,6 +4,7 @@ import type { Lift } from '#contract/records/lift.ts';
 import { liftWords } from '#web/parts/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useToast } from '#web/parts/Toast.tsx';
 import { AimFields } from './AimFields.tsx';
 import { BlockFields } from './BlockFields.tsx';
 import { StartFields } from './StartFields.tsx';
@@ -12,16 +13,19 @@ import { startingGroup, workWords } from './startingPoints.ts';
 /** What a group does: lift, start, aim and steps. Who lifts where stands in the tables below it. */
 export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange: (group: Group) => void }) {
   const { group, boxes, onChange } = props;
+  const say = useToast();
   const put = (change: Partial<Group>) => onChange({ ...group, ...change });
   const beginAgain = (work: Group['work']) => {
     const fresh = startingGroup(group.id, work, group.lift, group.start.heightM);
     onChange({ ...fresh, title: group.title, start: group.start, places: group.places });
+    say('Aim and steps begin anew for this kind of work.', () => onChange(group));
   };
   // Another lift begins another way: own starts and what was fixed for the old lift go.
   const pickLift = (lift: Lift) => {
     const fresh = startingGroup(group.id, group.work, lift, group.start.heightM);
     const places = group.places.map((place) => ({ ...place, start: null, byCoach: null }));
     put({ lift, start: fresh.start, places });
+    say('Another lift: own starts and what was set by hand are gone.', () => onChange(group));
   };
   return (
     <div className="group-plan">

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useToast } from '#web/parts/Toast.tsx';
@@ -68,6 +69,11 @@ export function GroupSection(props: {
       ))}
       {racks.length === 0 && (
         <p>No rack of the club takes this lift. Under Gear, a rack says which lifts it is for.</p>
+      )}
+      {records.lifter.length === 0 && (
+        <p>
+          The club has no lifters yet: <Link href="~/lifters/new">add the first one</Link>, then come back.
+        </p>
       )}
       {racks.map((rack) => (
         <RackTable

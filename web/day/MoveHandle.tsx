@@ -12,12 +12,15 @@ export interface Drop {
  */
 export function MoveHandle(props: {
   name: string;
+  /** Tells this lifter's grip from all others of the page. */
+  of: string;
   at: Drop;
   /** Racks from left to right. */
   rackIds: readonly string[];
   onDrop: (drop: Drop) => void;
 }) {
   const { at, rackIds, onDrop } = props;
+  const id = `grip-${props.of}`;
 
   const letGo = (event: PointerEvent<HTMLButtonElement>) => {
     if (!event.currentTarget.hasPointerCapture(event.pointerId)) return;
@@ -34,9 +37,12 @@ export function MoveHandle(props: {
     else if (rackId !== undefined) onDrop({ rackId, order: at.order });
     else return;
     event.preventDefault();
+    // The row moves, perhaps to another table: the keyboard stays with the lifter.
+    requestAnimationFrame(() => document.getElementById(id)?.focus());
   };
   return (
     <button
+      id={id}
       type="button"
       className="grip screen-only"
       aria-label={`Move ${props.name}: up and down change the order, left and right the rack`}

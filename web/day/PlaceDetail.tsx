@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -6,6 +6,11 @@ import type { Drop } from './MoveHandle.tsx';
 import { PlaceTrial } from './PlaceTrial.tsx';
 import { StartFields } from './StartFields.tsx';
 import type { Solving } from './useSolving.ts';
+
+/** Where the keyboard goes when a cell was opened to be changed. */
+export type DetailField = 'bar' | 'bands';
+
+const fieldOf: Record<DetailField, string> = { bar: '.number-input input', bands: '.picks select' };
 
 /** One lifter opened: the picture of this prescription, what the coach fixes by hand, the own start, and where to lift. */
 export function PlaceDetail(props: {
@@ -18,6 +23,7 @@ export function PlaceDetail(props: {
   gravityMps2: number;
   solving: Solving;
   rackIds: readonly string[];
+  field: DetailField | null;
   onMove: (drop: Drop) => void;
   onChange: (place: Place) => void;
   onLeaveOut: () => void;
@@ -31,12 +37,17 @@ export function PlaceDetail(props: {
     document.addEventListener('keydown', leave);
     return () => document.removeEventListener('keydown', leave);
   }, [onClose]);
+  const section = useRef<HTMLElement>(null);
+  const { field } = props;
+  useEffect(() => {
+    if (field !== null) section.current?.querySelector<HTMLElement>(fieldOf[field])?.focus();
+  }, [field]);
   const fix = async (byCoach: Place['byCoach']) => {
     onChange({ ...place, byCoach });
     await solving.solve();
   };
   return (
-    <section className="place-detail" aria-label={name}>
+    <section ref={section} className="place-detail" aria-label={name}>
       <PlaceTrial
         key={`${place.rackId} ${solving.prescription?.id}`}
         {...{ day, group, place, rack, name }}

@@ -5,6 +5,7 @@ import { startText } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterLine, WrittenLoad } from '#web/print/RackSheetModel.ts';
 import { type Drop, MoveHandle } from './MoveHandle.tsx';
+import type { DetailField } from './PlaceDetail.tsx';
 
 /** A lifter in a rack's table. Without a line nothing was worked out for this lifter yet. */
 export function PlaceRow(props: {
@@ -17,7 +18,7 @@ export function PlaceRow(props: {
   busy: boolean;
   open: boolean;
   rackIds: readonly string[];
-  onOpen: () => void;
+  onOpen: (field: DetailField | null) => void;
   onMove: (drop: Drop) => void;
 }) {
   const { group, place, order, name, line, open, onOpen } = props;
@@ -28,12 +29,19 @@ export function PlaceRow(props: {
       <div className="who">
         <MoveHandle
           name={name}
+          of={`${group.id}-${place.lifterId}`}
           at={{ rackId: place.rackId, order }}
           rackIds={props.rackIds}
           onDrop={props.onMove}
         />
         <div>
-          <button type="button" className="lifter-name" aria-expanded={open} onClick={onOpen}>
+          <button
+            type="button"
+            id={`lifter-${group.id}-${place.lifterId}`}
+            className="lifter-name"
+            aria-expanded={open}
+            onClick={() => onOpen(null)}
+          >
             <span className="order">{order + 1}</span> {name}
           </button>
           <p className="small quiet">
@@ -64,7 +72,7 @@ export function PlaceRow(props: {
             type="button"
             className="cell"
             aria-label={`Bar of ${name}: ${line.bar} ${units.mass}. Change it`}
-            onClick={onOpen}
+            onClick={() => onOpen('bar')}
           >
             <span className="numeral bar-mass">
               {line.bar}
@@ -79,7 +87,7 @@ export function PlaceRow(props: {
             type="button"
             className="cell"
             aria-label={`Bands of ${name}: ${line.hung.join(', ') || 'none'}. Change them`}
-            onClick={onOpen}
+            onClick={() => onOpen('bands')}
           >
             {line.hung.length === 0 ? 'none' : line.hung.map((hung) => <span key={hung}>{hung}</span>)}
           </button>

@@ -3,7 +3,7 @@ import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import type { Drop } from './MoveHandle.tsx';
-import { PlaceDetail } from './PlaceDetail.tsx';
+import { type DetailField, PlaceDetail } from './PlaceDetail.tsx';
 import { PlaceRow } from './PlaceRow.tsx';
 import type { GroupLines } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
@@ -35,7 +35,11 @@ export function RackTable(props: {
 }) {
   const { day, group, rack, places, lines, solving } = props;
   const { lifter: lifters } = useClub();
-  const [openId, setOpenId] = useState<string | null>(null);
+  const [opened, setOpened] = useState<{ id: string; field: DetailField | null } | null>(null);
+  const close = () => {
+    if (opened !== null) document.getElementById(`lifter-${group.id}-${opened.id}`)?.focus();
+    setOpened(null);
+  };
   const nameOf = (id: string) => lifters.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
   return (
     <section className="rack" data-rack={rack.id} aria-label={rack.label}>
@@ -58,7 +62,7 @@ export function RackTable(props: {
           </thead>
           <tbody>
             {places.map((place, order) => {
-              const open = openId === place.lifterId;
+              const open = opened?.id === place.lifterId;
               const line = lines.of(place.lifterId);
               const name = nameOf(place.lifterId);
               return (
@@ -69,7 +73,9 @@ export function RackTable(props: {
                     problem={lines.problemOf(place.lifterId)}
                     busy={solving.busy}
                     rackIds={props.rackIds}
-                    onOpen={() => setOpenId(open ? null : place.lifterId)}
+                    onOpen={(field) =>
+                      open && field === null ? close() : setOpened({ id: place.lifterId, field })
+                    }
                     onMove={(drop) => props.onMove(place.lifterId, drop)}
                   />
                   {open && (
@@ -80,13 +86,14 @@ export function RackTable(props: {
                           gravityMps2={lines.gravityMps2}
                           solving={solving}
                           rackIds={props.rackIds}
+                          field={opened.field}
                           onMove={(drop) => props.onMove(place.lifterId, drop)}
                           onChange={props.onChangePlace}
                           onLeaveOut={() => {
-                            setOpenId(null);
+                            setOpened(null);
                             props.onLeaveOut(place, name);
                           }}
-                          onClose={() => setOpenId(null)}
+                          onClose={close}
                         />
                       </td>
                     </tr>

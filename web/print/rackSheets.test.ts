@@ -11,7 +11,13 @@ const words: LineWords = {
   gravityMps2,
   say: (caution) => `${caution.code}.`,
 };
-const sheet = { club: 'Invented', invented: true, date: 'today', madeBy: 'Rackwright' };
+const sheet = {
+  club: 'Invented',
+  invented: true,
+  date: 'today',
+  madeBy: 'Rackwright',
+  rackIds: ['north', 'south'],
+};
 
 test('one page a rack, lifters by turn, with the loads of the heaviest step', () => {
   expect(dayPlan.safeParse(inventedPlan()).success).toBe(true);
@@ -26,6 +32,14 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
   expect(short!.lockout).toMatchObject({ load: '120', interval: '117 to 123', known: 'measured' });
   expect(tall!.lockout).toMatchObject({ load: '150', interval: '144 to 156', known: 'estimated' });
   expect(short!.steps[0]).toMatchObject({ sets: 2, bar: '60', rest: 'rest 1:15' });
+});
+
+test('pages come in the order in which the club keeps its racks', () => {
+  const turned = { ...sheet, rackIds: ['south', 'north'] };
+  expect(rackSheets(inventedPlan(), turned, words).map(({ rack }) => rack)).toEqual([
+    'Rack south',
+    'Rack north',
+  ]);
 });
 
 test('pounds are the same loads: 90 kg is 198.4 lb by the pound of 0.45359237 kg', () => {

@@ -11,12 +11,14 @@ export interface SheetWords {
   invented: boolean;
   date: string;
   madeBy: string;
+  /** Racks in the order in which every screen shows them. */
+  rackIds: readonly string[];
 }
 
 /** The pages of a day: one for each rack of each group, more only where a rack has more lifters than one page can show. */
-export function rackSheets(plan: DayPlan, sheet: SheetWords, words: LineWords): RackSheet[] {
+export function rackSheets(plan: DayPlan, { rackIds, ...sheet }: SheetWords, words: LineWords): RackSheet[] {
   const pages = plan.groups.flatMap((group) =>
-    group.racks.flatMap((rack) => {
+    inOrder(group.racks, rackIds).flatMap((rack) => {
       const lines = rackLines(group, rack.rackId, words);
       return chunks(lines).map((lifters) => ({
         ...sheet,
@@ -31,6 +33,10 @@ export function rackSheets(plan: DayPlan, sheet: SheetWords, words: LineWords): 
     }),
   );
   return pages.map((page, index) => ({ ...page, page: index + 1, pages: pages.length }));
+}
+
+function inOrder(racks: PlanGroup['racks'], rackIds: readonly string[]): PlanGroup['racks'] {
+  return racks.toSorted((a, b) => rackIds.indexOf(a.rackId) - rackIds.indexOf(b.rackId));
 }
 
 function chunks(lines: readonly LifterLine[]): LifterLine[][] {

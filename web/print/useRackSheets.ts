@@ -1,5 +1,5 @@
 import type { Day } from '#contract/records/day.ts';
-import { useClubSettings } from '#web/api/useClub.ts';
+import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
 import { clockTime, longDate } from '#web/parts/dayWords.ts';
 import { planOf } from './planOf.ts';
@@ -10,6 +10,7 @@ import { useLineWords } from './useLineWords.ts';
 /** The sheets of what was worked out last for a day; null: nothing yet, undefined: being fetched. */
 export function useRackSheets(day: Day): RackSheet[] | null | undefined {
   const club = useClubSettings();
+  const { rack: racks } = useClub();
   const { data: prescription } = usePrescription(day.id);
   const plan = prescription ? planOf(prescription) : null;
   const words = useLineWords(plan);
@@ -22,6 +23,7 @@ export function useRackSheets(day: Day): RackSheet[] | null | undefined {
       invented: club.invented,
       date: longDate(plan.date),
       madeBy: `Worked out by Rackwright at ${clockTime(prescription.solvedAt, club.timeZone)}, number ${prescription.number} of this day.`,
+      rackIds: racks.map((rack) => rack.id),
     },
     words,
   );
