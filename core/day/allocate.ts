@@ -1,9 +1,11 @@
 import { minHeap } from '#core/numeric/minHeap.ts';
 import type { Allocation, AllocationInput } from './Allocation.ts';
-import { type Bounded, type Branch, boundBranch, wholeBranch } from './allocationBound.ts';
+import { type Bounded, boundBranch } from './boundBranch.ts';
+import { type Branch, wholeBranch } from './branch.ts';
+import { HUNG_PAIR } from './costTable.ts';
 import { handlingWeight, rotationChanges } from './handling.ts';
 import { TIE } from './prescribe.ts';
-import { HUNG_PAIR, type RackPlan, type RackPlans, rackPlans } from './rackPlans.ts';
+import { type RackPlan, type RackPlans, rackPlans } from './rackPlans.ts';
 import { settle } from './settle.ts';
 import { type SharedItem, sharedStock } from './sharedStock.ts';
 

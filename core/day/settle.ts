@@ -1,4 +1,4 @@
-import type { Branch } from './allocationBound.ts';
+import type { Branch } from './branch.ts';
 import type { RackPlan, RackPlans } from './rackPlans.ts';
 import type { SharedItem } from './sharedStock.ts';
 
