@@ -1,3 +1,4 @@
+import './allocation.css';
 import './day.css';
 import { Link, Route, Switch } from 'wouter';
 import { useClub } from '#web/api/useClub.ts';

@@ -1,4 +1,5 @@
 import './paper.css';
+import './cards.css';
 import type { Day } from '#contract/records/day.ts';
 import { CutMarks } from './CutMarks.tsx';
 import { LifterCard } from './LifterCard.tsx';

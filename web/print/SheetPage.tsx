@@ -1,4 +1,5 @@
 import './paper.css';
+import './sheet.css';
 import type { Day } from '#contract/records/day.ts';
 import { NothingToPrint } from './NothingToPrint.tsx';
 import { PaperBar, usePaper } from './PaperBar.tsx';

@@ -21,6 +21,9 @@ export function bandChanges(before: SetOnBar, now: SetOnBar): string {
 function hung({ bands, chains }: SetOnBar): { key: string; label: string }[] {
   return [
     ...bands.map(({ label, bandPairId, hookupId }) => ({ key: `${bandPairId} ${hookupId}`, label })),
-    ...chains.map(({ label, chainPairId, pairs }) => ({ key: `${chainPairId} ${pairs}`, label })),
+    ...chains.map(({ label, chainPairId, pairs }) => ({
+      key: `${chainPairId} ${pairs}`,
+      label: `chain ${label}`,
+    })),
   ];
 }
