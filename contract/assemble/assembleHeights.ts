@@ -3,6 +3,7 @@ import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { estimateHeights, estimateParallelBox } from '#core/lifter/estimateHeights.ts';
 import { type Start as CoreStart, type HeightRange, startHeights } from '#core/lifter/startHeights.ts';
+import { CannotAssemble } from './CannotAssemble.ts';
 import { recordById } from './recordById.ts';
 
 /** Where the bar moves for one lifter, and the full range that capability counts from (m above the floor). */
@@ -65,7 +66,9 @@ function isSameStart(a: Start, b: Start): boolean {
 }
 
 function coreStart({ way, heightM }: Start): CoreStart {
-  return way === 'free' || way === 'paused' ? { way } : { way, heightM: heightM ?? 0 };
+  if (way === 'free' || way === 'paused') return { way };
+  if (heightM === null) throw new CannotAssemble(`The start "${way}" needs its height.`);
+  return { way, heightM };
 }
 
 /** The box that stops this lifter at the free bottom: from any box measured with them, else from stature. */

@@ -27,10 +27,17 @@ export function assembleLoad(
   const rack = setup.rackId === null ? null : recordById(records, 'rack', setup.rackId);
   const heights = assembleHeights(records, lifterId, lift, setup.start, on, rack?.benchHeightM ?? null);
   const { bottomM, lockoutM } = heights;
-  if (bottomM >= lockoutM)
+  const { name } = recordById(records, 'lifter', lifterId);
+  if (bottomM >= lockoutM) {
     throw new CannotAssemble(
-      `${recordById(records, 'lifter', lifterId).name} would start at lockout or above: the start is too high for this lifter.`,
+      `${name} would start at lockout or above: the start is too high for this lifter.`,
     );
+  }
+  if (bottomM < 0) {
+    throw new CannotAssemble(
+      `${name} would start with the bar below the floor: the start is too low for this lifter.`,
+    );
+  }
   const pairs = setup.bands.map(({ bandPairId, hookupId }) =>
     assembleHookup(records, bandPairId, hookupId, on),
   );

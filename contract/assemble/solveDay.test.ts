@@ -69,14 +69,18 @@ describe('solveDay', () => {
     expect(solved.set.bands.map(({ bandPairId }) => bandPairId)).toEqual(['heavy']);
   });
 
-  it('says what is wrong with one lifter and still solves for the other', async () => {
+  it('says what is wrong with one lifter and still solves for another', async () => {
     const records = twoLifters();
     const day = structuredClone(theDay(records));
     day.groups[0]!.places[0]!.start = { way: 'pins', heightM: 2.5 };
-    const [wrong, right] = (await solveDay(records, day)).groups[0]!.places;
-    expect(wrong!.solved).toBeNull();
-    expect(wrong!.problem).toMatch(/too high/);
+    day.groups[0]!.places[1]!.start = { way: 'box', heightM: null };
+    day.groups[0]!.places.push({ lifterId: 'tall', rackId: 'rack', start: null, byCoach: null });
+    const [tooHigh, noHeight, right] = (await solveDay(records, day)).groups[0]!.places;
+    expect(tooHigh!.solved).toBeNull();
+    expect(tooHigh!.problem).toMatch(/too high/);
+    expect(noHeight!.problem).toBe('The start "box" needs its height.');
     expect(right!.problem).toBeNull();
+    expect(right!.turn).toBe(3);
   });
 
   it('warns of minors, of heights that nobody measured and of a lifter without a best', async () => {
