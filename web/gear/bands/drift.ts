@@ -15,9 +15,10 @@ export interface Measuring {
 
 /** The measurings of a loop with two lengths or more, oldest first, compared at one length. */
 export function drift({ restLengthM, everything }: SideState): { atM: number; measurings: Measuring[] } {
-  const dates = [...new Set(everything.map(({ takenOn }) => takenOn))].sort();
+  const sound = everything.filter(({ lengthM }) => lengthM > restLengthM);
+  const dates = [...new Set(sound.map(({ takenOn }) => takenOn))].sort();
   const fitted = dates.flatMap((takenOn) => {
-    const readings = everything.filter((r) => r.takenOn === takenOn && r.direction === 'loading');
+    const readings = sound.filter((r) => r.takenOn === takenOn && r.direction === 'loading');
     if (new Set(readings.map((r) => r.lengthM)).size < 2) return [];
     return [{ takenOn, readings: readings.length, curve: fitBand({ restLengthM, readings }).loading }];
   });

@@ -43,7 +43,9 @@ function whyThis({ curves, restLengthM, readings }: SideState): string {
     return 'Two lengths give a straight line; from the third on, the curve bends as rubber does.';
   const judged = judgeForms(
     restLengthM,
-    readings.filter((r) => r.direction === direction).toSorted((x, y) => x.lengthM - y.lengthM),
+    readings
+      .filter((r) => r.direction === direction && r.lengthM > restLengthM)
+      .toSorted((x, y) => x.lengthM - y.lengthM),
   ).toSorted((x, y) => x.leftOutShare - y.leftOutShare);
   const chosen = judged.find(({ form }) => form.name === model);
   const best = judged[0];
