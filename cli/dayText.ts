@@ -1,4 +1,5 @@
 import { clockTime, longDate } from '#web/parts/dayWords.ts';
+import { dayMatchesPlan } from '#web/print/dayMatchesPlan.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#web/print/RackSheetModel.ts';
 import { rackSheets } from '#web/print/rackSheets.ts';
 import { sayCaution } from '#web/print/sayCaution.ts';
@@ -13,6 +14,7 @@ export function dayText(days: readonly SolvedDay[], unit: 'kg' | 'lb' | undefine
 
 function sheetsOf({ plan, prescription, records }: SolvedDay, unit: 'kg' | 'lb' | undefined): RackSheet[] {
   const [club] = records.club;
+  const day = records.day.find(({ id }) => id === plan.dayId);
   const view = {
     mass: unit ?? club?.massUnit ?? 'kg',
     length: club?.lengthUnit ?? 'cm',
@@ -26,6 +28,8 @@ function sheetsOf({ plan, prescription, records }: SolvedDay, unit: 'kg' | 'lb' 
       invented: club?.invented ?? false,
       date: longDate(plan.date),
       madeBy: `Worked out by Rackwright at ${workedOut}, number ${prescription.number} of this day.`,
+      changedSince: day !== undefined && !dayMatchesPlan(day, plan),
+      rackIds: records.rack.map((rack) => rack.id),
     },
     { ...view, disc: records.disc, say: (caution) => sayCaution(caution, records, view) },
   );

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { explanation, knownHow, planCaution } from './explainedBar.ts';
-import { day as dayKind } from './records/day.ts';
+import { aim, day as dayKind } from './records/day.ts';
 import { equipment, lift, start } from './records/lift.ts';
 
 const id = z.string();
@@ -74,6 +74,8 @@ export const planGroup = z.strictObject({
   title: z.string(),
   work: dayKind.shape.shape.groups.element.shape.work,
   lift,
+  /** What was asked, as the day had it. */
+  aim,
   places: z.array(planPlace),
   racks: z.array(planRack),
   totals: z.strictObject({ misfit: z.number(), handlingMinutes: z.number(), total: z.number() }),
@@ -93,6 +95,8 @@ export const dayPlan = z.strictObject({
   dayId: id,
   date: z.iso.date(),
   gravityMps2: z.number(),
+  /** What was asked: it tells whether the day was changed since. */
+  oneSetPull: z.number(),
   groups: z.array(planGroup),
 });
 

@@ -7,5 +7,11 @@ import { solveGroup } from './solveGroup.ts';
 export async function solveDay(records: ClubRecords, day: RecordOf<'day'>): Promise<DayPlan> {
   const groups: DayPlan['groups'] = [];
   for (const group of day.groups) groups.push(await solveGroup(records, day, group));
-  return { dayId: day.id, date: day.date, gravityMps2: gravityOf(records), groups };
+  return {
+    dayId: day.id,
+    date: day.date,
+    gravityMps2: gravityOf(records),
+    oneSetPull: day.oneSetPull,
+    groups,
+  };
 }

@@ -84,6 +84,7 @@ export function solveGroup(records: ClubRecords, day: Day, group: Group): PlanGr
     title: group.title,
     work: group.work,
     lift: group.lift,
+    aim: group.aim,
     places,
     racks: racks.map((assembled, rack) => planRack(assembled, allocation!.racks[rack]!)),
     totals: {

@@ -7,8 +7,8 @@ export interface DayDraft {
   day: Day;
   /** Changes the day at once on screen; it is saved at once, while somebody types when the typing pauses. */
   change: (how: (day: Day) => Day) => void;
-  /** Saves what is not saved yet and gives the day as it is kept then; null where that was refused. */
-  settle: () => Promise<Day | null>;
+  /** Saves what is not saved yet; true when everything is. */
+  settle: () => Promise<boolean>;
   /** Why the last change could not be saved. */
   wrong: string | null;
 }
@@ -22,7 +22,6 @@ export function useDayDraft(kept: Day): DayDraft {
   const [draft, setDraft] = useState<Day | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   const unsaved = useRef<Day | null>(null);
-  const saved = useRef<Day | null>(null);
   const running = useRef<Promise<void>>(Promise.resolve());
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
 
@@ -31,7 +30,6 @@ export function useDayDraft(kept: Day): DayDraft {
     if (next === null) return;
     try {
       await update(next);
-      saved.current = next;
       setWrong(null);
       if (unsaved.current !== next) return;
       unsaved.current = null;
@@ -44,7 +42,7 @@ export function useDayDraft(kept: Day): DayDraft {
     clearTimeout(timer.current);
     running.current = running.current.then(saveLatest);
     await running.current;
-    return unsaved.current === null ? (saved.current ?? kept) : null;
+    return unsaved.current === null;
   };
   const change = (how: (day: Day) => Day) => {
     unsaved.current = how(unsaved.current ?? kept);

@@ -1,9 +1,8 @@
 import { useState } from 'react';
-import type { Day } from '#contract/records/day.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { useEarlierPrescription, usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
+import { dayMatchesPlan } from '#web/print/dayMatchesPlan.ts';
 import { planOf } from '#web/print/planOf.ts';
-import { dayMatchesPlan } from './dayMatchesPlan.ts';
 import type { DayDraft } from './useDayDraft.ts';
 
 export interface Solving {
@@ -29,16 +28,12 @@ export function useSolving(draft: DayDraft): Solving {
   const shown = (lookedAt === null ? last : earlier) ?? null;
   const solveDay = useSolveDay(draft.day.id);
   const [waiting, setWaiting] = useState(false);
-  /** The day as it stood when it was worked out here; what was worked out elsewhere is compared by its plan. */
-  const [solvedFrom, setSolvedFrom] = useState<string | null>(null);
   const plan = last ? planOf(last) : null;
   const solve = async () => {
     setWaiting(true);
     try {
-      const day = await draft.settle();
-      if (day === null) return;
+      if (!(await draft.settle())) return;
       await solveDay.mutateAsync();
-      setSolvedFrom(whatCounts(day));
       look(null);
     } catch {
       // The mutation keeps the sentence.
@@ -52,14 +47,7 @@ export function useSolving(draft: DayDraft): Solving {
     look,
     busy: waiting,
     wrong: solveDay.error?.message ?? null,
-    stale:
-      plan !== null &&
-      (!dayMatchesPlan(draft.day, plan) || (solvedFrom !== null && solvedFrom !== whatCounts(draft.day))),
+    stale: plan !== null && !dayMatchesPlan(draft.day, plan),
     solve,
   };
-}
-
-/** All of a day that its loads depend on. */
-function whatCounts({ title: _title, note: _note, ...day }: Day): string {
-  return JSON.stringify(day);
 }

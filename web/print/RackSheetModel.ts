@@ -72,6 +72,8 @@ export interface RackSheet {
   /** What was not measured, one sentence a kind. */
   assumed: readonly string[];
   madeBy: string;
+  /** The day was changed after this was worked out: paper must say so. */
+  changedSince: boolean;
   page: number;
   pages: number;
 }

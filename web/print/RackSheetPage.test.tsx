@@ -50,6 +50,7 @@ const sheet = (lifters: number): RackSheet => ({
   cautions: ['Bands under load: check loops and pegs before every set.'],
   assumed: ['Heights estimated from stature: Invented Lifter 1.'],
   madeBy: 'Worked out by Rackwright.',
+  changedSince: lifters === 2,
   page: 1,
   pages: 2,
 });
@@ -77,8 +78,18 @@ test('lifters stand in lifting order, each set has a box to tick, and assumption
   expect(html).toContain('Page 1 of 2');
 });
 
+test('a sheet of a day that was changed since says so', () => {
+  expect([saysChanged(2), saysChanged(3)]).toEqual([true, false]);
+});
+
 test('a card holds the loads with their intervals and says first rep only', () => {
   const html = renderToStaticMarkup(<LifterCard sheet={sheet(1)} lifter={line(1)} />);
   expect(html).toContain('172 to 190');
   expect(html).toContain('first rep only');
 });
+
+function saysChanged(lifters: number): boolean {
+  return renderToStaticMarkup(<RackSheetPage sheet={sheet(lifters)} paper="a4" />).includes(
+    'The plan was changed after that.',
+  );
+}

@@ -57,6 +57,7 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
         </div>
         <div className="sheet-made">
           <p>{sheet.madeBy}</p>
+          {sheet.changedSince && <p className="sheet-caution">The plan was changed after that.</p>}
           <p className="sheet-coach">Coach</p>
           <p>
             Page {sheet.page} of {sheet.pages}

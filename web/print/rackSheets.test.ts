@@ -16,6 +16,7 @@ const sheet = {
   invented: true,
   date: 'today',
   madeBy: 'Rackwright',
+  changedSince: false,
   rackIds: ['north', 'south'],
 };
 

@@ -11,6 +11,8 @@ export interface SheetWords {
   invented: boolean;
   date: string;
   madeBy: string;
+  /** The day was changed after this was worked out. */
+  changedSince: boolean;
   /** Racks in the order in which every screen shows them. */
   rackIds: readonly string[];
 }

@@ -2,6 +2,7 @@ import type { Day } from '#contract/records/day.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
 import { clockTime, longDate } from '#web/parts/dayWords.ts';
+import { dayMatchesPlan } from './dayMatchesPlan.ts';
 import { planOf } from './planOf.ts';
 import type { RackSheet } from './RackSheetModel.ts';
 import { rackSheets } from './rackSheets.ts';
@@ -22,6 +23,7 @@ export function useRackSheets(day: Day): RackSheet[] | null | undefined {
       club: club.name,
       invented: club.invented,
       date: longDate(plan.date),
+      changedSince: !dayMatchesPlan(day, plan),
       madeBy: `Worked out by Rackwright at ${clockTime(prescription.solvedAt, club.timeZone)}, number ${prescription.number} of this day.`,
       rackIds: racks.map((rack) => rack.id),
     },

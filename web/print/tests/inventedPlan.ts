@@ -10,12 +10,14 @@ export function inventedPlan(): DayPlan {
     dayId: 'day',
     date: '2026-11-26',
     gravityMps2,
+    oneSetPull: 0.5,
     groups: [
       {
         groupId: 'group',
         title: 'Speed squat',
         work: 'speed',
         lift: 'squat',
+        aim: { by: 'capability', bottomShare: 0.8, lockoutShare: 0.4 },
         places: [
           inventedPlace('short', 'north', 1, ['13-A'], 'measured', []),
           inventedPlace('tall', 'north', 2, ['13-A', '22-A'], 'estimated', [{ code: 'heightsEstimated' }]),

@@ -2,17 +2,18 @@ import type { DayPlan } from '#contract/dayPlan.ts';
 import type { Day } from '#contract/records/day.ts';
 
 /**
- * Whether a plan is still that of the day as it now stands: lifters, racks, order, starts, sets and what the coach fixed. What a
- * plan does not repeat (aims, gear) is watched where it is changed.
+ * Whether a plan is still that of the day as it now stands: aims, lifters, racks, order, starts, sets and what the coach
+ * fixed. Gear and people that changed since are not looked at.
  */
 export function dayMatchesPlan(day: Day, plan: DayPlan): boolean {
-  return day.date === plan.date && same(dayFacts(day), planFacts(plan));
+  return day.date === plan.date && day.oneSetPull === plan.oneSetPull && same(dayFacts(day), planFacts(plan));
 }
 
 function dayFacts({ groups }: Day) {
-  return groups.map(({ id, lift, start, blocks, places }) => ({
+  return groups.map(({ id, lift, aim, start, blocks, places }) => ({
     id,
     lift,
+    aim,
     places: places.map((place) => ({
       lifterId: place.lifterId,
       rackId: place.rackId,
@@ -25,9 +26,10 @@ function dayFacts({ groups }: Day) {
 }
 
 function planFacts({ groups }: DayPlan) {
-  return groups.map(({ groupId, lift, places }) => ({
+  return groups.map(({ groupId, lift, aim, places }) => ({
     id: groupId,
     lift,
+    aim,
     places: places.map(({ lifterId, rackId, start, solved }) => ({
       lifterId,
       rackId,

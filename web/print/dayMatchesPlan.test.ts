@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Day, Group } from '#contract/records/day.ts';
-import { inventedPlan } from '#web/print/tests/inventedPlan.ts';
 import { dayMatchesPlan } from './dayMatchesPlan.ts';
+import { inventedPlan } from './tests/inventedPlan.ts';
 
 const place = (lifterId: string, rackId: string) => ({ lifterId, rackId, start: null, byCoach: null });
 
@@ -41,7 +41,10 @@ test('a plan is that of the day until lifters, racks, order, starts, sets or own
     { start: { way: 'free', heightM: null } },
     { blocks: [group.blocks[0]!] },
     { lift: 'bench' },
+    { aim: { by: 'capability', bottomShare: 0.7, lockoutShare: 0.4 } },
+    { aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 } },
   ];
+  expect(dayMatchesPlan({ ...day({}), oneSetPull: 1 }, plan)).toBe(false);
   for (const change of changed) expect(dayMatchesPlan(day(change), plan)).toBe(false);
 });
 
