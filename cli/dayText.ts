@@ -54,7 +54,7 @@ function sheetText(sheet: RackSheet): string {
     '-'.repeat(width),
     ...sheet.cautions.map((sentence) => wrap(`! ${sentence}`, '  ')),
     ...sheet.assumed.map((sentence) => wrap(`~ ${sentence}`, '  ')),
-    wrap(`! look out   ~ assumed or estimated, not measured. ${sheet.madeBy}`),
+    wrap(`! look out   ~ assumed or estimated, not measured. ${sheet.madeBy}${changed(sheet)}`),
     wrap(
       'Speeds are those of the first rep. Not a substitute for qualified coaching; local rules come first.',
     ),
@@ -109,4 +109,8 @@ function wrap(text: string, indent = ''): string {
     }
   }
   return [...lines, line].join('\n');
+}
+
+function changed({ changedSince }: RackSheet): string {
+  return changedSince ? ' The plan was changed after that.' : '';
 }
