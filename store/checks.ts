@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { labelKey } from '#contract/records/labels.ts';
 import { neverChanged, references, referredBy } from '#contract/records/references.ts';
+import { slackFault } from '#contract/records/slackReading.ts';
 import { recordName } from '#contract/words/recordName.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import type { ChangeEntry } from './changeLog.ts';
@@ -87,6 +88,21 @@ export async function checkUnused(db: Kysely<Tables>, clubId: string, entries: C
         throw new Refusal('conflict', '', sentence);
       }
     }
+  }
+}
+
+/** After the change is written: no reading that it touches, by itself or by its pair's rest length, is of a slack loop. */
+export async function checkTaut(db: Kysely<Tables>, clubId: string, entries: ChangeEntry[]): Promise<void> {
+  const touched = entries.filter(({ kind }) => kind === 'bandReading' || kind === 'bandPair');
+  if (touched.length === 0) return;
+  const club = {
+    bandPair: await kindTable(db, clubId, 'bandPair').live(),
+    bandReading: await kindTable(db, clubId, 'bandReading').live(),
+  };
+  // Of a reading and a pair that come together, the sentence names the reading.
+  for (const { before, after } of touched.toSorted((a, b) => b.kind.localeCompare(a.kind))) {
+    const fault = after && slackFault(after, before, club);
+    if (fault) throw new Refusal('invalid', fault.field, fault.message);
   }
 }
 

@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import { type KindName, kindNames, type RecordOf } from '#contract/records/allKinds.ts';
 import { appendChange, type Change, type ChangeEntry } from './changeLog.ts';
-import { checkLabels, checkNamed, checkOnce, checkShape, checkUnused } from './checks.ts';
+import { checkLabels, checkNamed, checkOnce, checkShape, checkTaut, checkUnused } from './checks.ts';
 import { kindTable } from './kindTable.ts';
 import type { Tables } from './schema.ts';
 
@@ -38,6 +38,7 @@ export async function commitChange(
     }
   }
   await checkUnused(db, clubId, entries);
+  await checkTaut(db, clubId, entries);
   return change;
 }
 

@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { appendChange, type ChangeEntry } from './changeLog.ts';
-import { checkLabels, checkNamed, checkShape } from './checks.ts';
+import { checkLabels, checkNamed, checkShape, checkTaut } from './checks.ts';
 import { kindTable } from './kindTable.ts';
 import { putPrescription } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
@@ -28,6 +28,7 @@ export async function replaceClub(
   for (const { kind, after } of entries) {
     if (after) await kindTable(db, clubId, kind).put(after);
   }
+  await checkTaut(db, clubId, entries);
   const days = new Set(records.day.map((day) => day.id));
   for (const prescription of prescriptions) {
     if (!days.has(prescription.dayId)) {

@@ -39,6 +39,13 @@ export function assembleHookup(
   };
 }
 
+/** The choke takes the whole loop, so that nothing is left to stretch: such a hookup cannot be hung. */
+export function isUsedUp({ rigged }: PairHookup): boolean {
+  return rigged.some(
+    ({ hookup, curves }) => hookup.way === 'choked' && hookup.spentM >= curves.loading.restLengthM,
+  );
+}
+
 function wayOf({ way, spentM }: RecordOf<'hookup'>): Hookup {
   return way === 'choked' ? { way, spentM: spentM ?? 0 } : { way };
 }

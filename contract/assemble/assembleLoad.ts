@@ -4,7 +4,7 @@ import type { Lift, Setup } from '#contract/records/lift.ts';
 import { pairOnBar } from '#core/day/gearPull.ts';
 import type { Load } from '#core/load/Load.ts';
 import { assembleHeights, type HeightRecords, type LifterHeights } from './assembleHeights.ts';
-import { assembleHookup, type HookupRecords } from './assembleHookup.ts';
+import { assembleHookup, type HookupRecords, isUsedUp } from './assembleHookup.ts';
 import { CannotAssemble } from './CannotAssemble.ts';
 import { gravityOf } from './gravityOf.ts';
 import { recordById } from './recordById.ts';
@@ -41,6 +41,15 @@ export function assembleLoad(
   const pairs = setup.bands.map(({ bandPairId, hookupId }) =>
     assembleHookup(records, bandPairId, hookupId, on),
   );
+  const usedUp = pairs.findIndex(isUsedUp);
+  if (usedUp >= 0) {
+    const { bandPairId, hookupId } = setup.bands[usedUp]!;
+    const { label } = recordById(records, 'bandPair', bandPairId);
+    const hookup = recordById(records, 'hookup', hookupId);
+    throw new CannotAssemble(
+      `Hookup "${hookup.label}" chokes ${hookup.spentM} m of the loop, all that pair ${label} has: choose another.`,
+    );
+  }
   return {
     load: {
       barKg: setup.barKg,

@@ -5,6 +5,8 @@ import type { LifterTask } from '#core/day/misfit.ts';
 import { type AssembledCapability, assembleCapability } from './assembleCapability.ts';
 import type { LifterHeights } from './assembleHeights.ts';
 import { assembleLoad } from './assembleLoad.ts';
+import { pairsInUse } from './assembleRackGear.ts';
+import { bandCurvesOf } from './bandCurvesOf.ts';
 import { CannotAssemble } from './CannotAssemble.ts';
 import { recordById } from './recordById.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
@@ -19,10 +21,11 @@ export interface AssembledPlace {
 
 export function assemblePlace(records: ClubRecords, on: string, group: Group, place: Place): AssembledPlace {
   checkByHand(records, on, group, place);
+  checkCurves(records, on, group, place);
   const start = place.start ?? group.start;
-  const { lifterId, rackId } = place;
-  const bare = { rackId, start, barKg: 0, bands: [], chains: [] };
-  const { load, heights } = assembleLoad(records, { lifterId, lift: group.lift, setup: bare, on });
+  const { lifterId, rackId, byCoach } = place;
+  const setup = { rackId, start, barKg: 0, bands: byCoach?.bands ?? [], chains: [] };
+  const { load, heights } = assembleLoad(records, { lifterId, lift: group.lift, setup, on });
   const { benchHeightM } = recordById(records, 'rack', rackId);
   const strength = assembleCapability(records, lifterId, group.lift, start, on, benchHeightM);
   const reference = referenceMaximum(records, lifterId, group.lift, on);
@@ -57,4 +60,10 @@ function checkByHand(records: ClubRecords, on: string, { lift }: Group, { rackId
     }
   }
   for (const { chainPairId } of byCoach?.chains ?? []) recordById(records, 'chainPair', chainPairId);
+}
+
+/** Every pair that the rack may be given has its curves; a wrong one is said to each lifter there instead of ending the day. */
+function checkCurves(records: ClubRecords, on: string, { lift }: Group, { rackId }: Place): void {
+  const hangs = records.hookup.some((hookup) => hookup.rackId === rackId && hookup.lifts.includes(lift));
+  if (hangs) for (const { id } of pairsInUse(records, on)) bandCurvesOf(records, id, on);
 }

@@ -6,7 +6,7 @@ import type { PairHookup, RackGear } from '#core/day/Gear.ts';
 import type { Travel } from '#core/day/gearPull.ts';
 import { splitDiscs } from '#core/day/splitDiscs.ts';
 import { isUsable } from '#core/day/usableHookup.ts';
-import { assembleHookup } from './assembleHookup.ts';
+import { assembleHookup, isUsedUp } from './assembleHookup.ts';
 import { recordById } from './recordById.ts';
 
 export interface AssembledRack {
@@ -62,6 +62,11 @@ export function bandLimitsOf({ club }: Pick<ClubRecords, 'club'>): BandLimits {
   return { safeStretch: club[0]?.safeStretchRatio ?? 2.5, mismatchShare: club[0]?.pairMismatchShare ?? 0.05 };
 }
 
+/** The pairs that are not retired yet. */
+export function pairsInUse({ bandPair }: Pick<ClubRecords, 'bandPair'>, on: string): RecordOf<'bandPair'>[] {
+  return bandPair.filter(({ retiredOn }) => retiredOn === null || retiredOn > on);
+}
+
 function trueMassKg({ weighedMassKg, faceMassKg }: RecordOf<'disc'>): number {
   return weighedMassKg ?? faceMassKg;
 }
@@ -79,10 +84,12 @@ function hookupsAt(
   const byHand = places.flatMap((place) => place.byCoach?.bands ?? []);
   const isByHand = (pairId: string, hookupId: string) =>
     byHand.some((band) => band.bandPairId === pairId && band.hookupId === hookupId);
-  const pairs = records.bandPair.filter(({ retiredOn }) => retiredOn === null || retiredOn > on);
   return records.hookup
     .filter(({ rackId, lifts }) => rackId === rack.id && lifts.includes(lift))
-    .flatMap((hookup) => pairs.map((pair) => assembleHookup(records, pair.id, hookup.id, on)))
+    .flatMap((hookup) =>
+      pairsInUse(records, on).map((pair) => assembleHookup(records, pair.id, hookup.id, on)),
+    )
+    .filter((hung) => !isUsedUp(hung))
     .filter((hung) => isByHand(hung.pairId, hung.hookupId) || isUsable(hung, travels, limits));
 }
 

@@ -1,14 +1,16 @@
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import { isSlack, restLengthM } from '#contract/records/slackReading.ts';
 import type { BandCurves } from '#core/band/BandCurve.ts';
 import { fitBand } from '#core/band/fitBand.ts';
 import { latestMeasuring } from '#core/band/latestMeasuring.ts';
+import { CannotAssemble } from './CannotAssemble.ts';
 import { recordById } from './recordById.ts';
 
-/** Both loops of a pair. Where only one was read the other is taken to be alike. */
+/** Both loops of a pair. Where only one was read well enough for a curve the other is taken to be alike. */
 export interface PairCurves {
   a: BandCurves;
   b: BandCurves;
-  /** Both sides were read. */
+  /** Each side has a curve from its own readings. */
   bothRead: boolean;
 }
 
@@ -17,17 +19,28 @@ type Readings = Pick<ClubRecords, 'bandPair' | 'bandReading'>;
 /** The curves of a pair from its newest measuring up to `on`; fitted once for the same readings. */
 export function bandCurvesOf(records: Readings, bandPairId: string, on: string): PairCurves {
   const pair = recordById(records, 'bandPair', bandPairId);
-  const [a, b] = (['a', 'b'] as const).map((side) => readingsOf(records, bandPairId, side, on));
-  const restAM = pair.restLengthAM;
-  const restBM = pair.restLengthBM ?? restAM;
-  if (a!.length === 0 && b!.length > 0) {
-    const curves = fitted(restBM, pair.widthMm, b!);
-    return { a: curves, b: curves, bothRead: false };
-  }
-  const curves = fitted(restAM, pair.widthMm, a!);
-  return b!.length === 0
-    ? { a: curves, b: curves, bothRead: false }
-    : { a: curves, b: fitted(restBM, pair.widthMm, b!), bothRead: true };
+  const [a, b] = (['a', 'b'] as const).map((side) => {
+    const readings = readingsOf(records, bandPairId, side, on);
+    checkTaut(pair, readings);
+    return fitted(restLengthM(pair, side), pair.widthMm, readings);
+  }) as [BandCurves, BandCurves];
+  if (isRead(a) && isRead(b)) return { a, b, bothRead: true };
+  const lent = isRead(b) ? b : a;
+  return { a: lent, b: lent, bothRead: false };
+}
+
+function isRead({ loading }: BandCurves): boolean {
+  return loading.known === 'measured';
+}
+
+/** The store lets no such reading in; a club of before, or a document from elsewhere, may still hold one. */
+function checkTaut(pair: RecordOf<'bandPair'>, readings: readonly RecordOf<'bandReading'>[]): void {
+  const slack = readings.find((reading) => isSlack(pair, reading));
+  if (!slack) return;
+  const { side, takenOn, lengthM } = slack;
+  throw new CannotAssemble(
+    `Band ${side} of pair "${pair.label}" was read at ${lengthM} m on ${takenOn}, no longer than its ${restLengthM(pair, side)} m at rest: remove that reading or mend the rest length.`,
+  );
 }
 
 function readingsOf(

@@ -83,6 +83,32 @@ describe('solveDay', () => {
     expect(right!.turn).toBe(3);
   });
 
+  it('says to each lifter which band was read slack, and keeps solving where no band hangs', async () => {
+    const records = twoLifters();
+    records.bandReading[0]!.lengthM = 0.9;
+    records.rack.push({ ...records.rack[0]!, id: 'bare', label: 'Bare' });
+    const day = structuredClone(theDay(records));
+    day.groups[0]!.places[1]!.rackId = 'bare';
+    const [banded, bare] = (await solveDay(records, day)).groups[0]!.places;
+    expect(banded!.solved).toBeNull();
+    expect(banded!.problem).toMatch(
+      /^Band a of pair "light" was read at 0.9 m on 2026-01-01, .* 1.04 m at rest/,
+    );
+    expect(bare!.problem).toBeNull();
+  });
+
+  it('never hangs a pair whose whole loop the choke takes, and says so where the coach does', async () => {
+    const records = twoLifters();
+    Object.assign(records.hookup[0]!, { way: 'choked', spentM: 1 });
+    records.bandPair[1]!.restLengthAM = 0.9;
+    const day = structuredClone(theDay(records));
+    const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
+    day.groups[0]!.places[0]!.byCoach = { barKg: null, bands, chains: null };
+    const [byHand, free] = (await solveDay(records, day)).groups[0]!.places;
+    expect(byHand!.problem).toMatch(/^Hookup "Doubled" chokes 1 m/);
+    expect(solvedOf(free!).set.bands.map(({ bandPairId }) => bandPairId)).not.toContain('heavy');
+  });
+
   it('warns of minors, of heights that nobody measured and of a lifter without a best', async () => {
     const records = twoLifters();
     records.lifter[0]!.bornOn = '2011-06-01';
@@ -102,6 +128,15 @@ describe('bandCurvesOf', () => {
     expect(bandCurvesOf(records, 'heavy', '2026-01-01').bothRead).toBe(false);
     const { a, b } = bandCurvesOf(records, 'heavy', '2026-01-01');
     expect(b).toBe(a);
+  });
+
+  it('lends the curve of the side that was read, also where the other has one lonely reading', () => {
+    const records = twoLifters();
+    const [first, ...more] = records.bandReading.filter(({ bandPairId }) => bandPairId === 'heavy');
+    records.bandReading = [first!, ...more.map((reading) => ({ ...reading, side: 'b' as const }))];
+    const { a, b, bothRead } = bandCurvesOf(records, 'heavy', '2026-01-01');
+    expect([a.loading.known, bothRead]).toEqual(['measured', false]);
+    expect(a).toBe(b);
   });
 });
 

@@ -190,4 +190,27 @@ describe('a file that is read', () => {
     const changed = readCsv('bandReading', 'id,force_N\nx,250\n', held, newId);
     expect(changed.problems[0]).toMatchObject({ line: 2, column: 'id' });
   });
+
+  test('refuses a reading of a slack loop and a rest length that makes one, by line and column', () => {
+    const pair = { ...wide, widthMm: 44, restLengthAM: 1, restLengthBM: 1.1 };
+    const reading = { id: 'x', bandPairId: 'pair-1', side: 'b', takenOn: '2026-11-25', lengthM: 1.5 };
+    const taut = clubOf({ bandPair: [pair], bandReading: [reading] });
+    const text =
+      'band_pair_id,side,taken_on,length_m,force_N\nWide 1,a,2026-11-25,1.05,9\nWide 1,b,2026-11-25,1.1,9\n';
+    expect(readCsv('bandReading', text, taut, newId).problems).toEqual([
+      {
+        line: 3,
+        column: 'length_m',
+        message: 'length_m is 1.1; it must be more than 1.1, the rest length of band b of pair "Wide 1".',
+      },
+    ]);
+    expect(readCsv('bandPair', 'id,rest_length_b_m\npair-1,1.5\n', taut, newId).problems).toEqual([
+      {
+        line: 2,
+        column: 'rest_length_b_m',
+        message:
+          'rest_length_b_m is 1.5; it must be less than 1.5, the shortest length that band b was read at.',
+      },
+    ]);
+  });
 });

@@ -1,5 +1,6 @@
 import { allKinds, type ClubRecords, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { neverChanged, referredBy } from '#contract/records/references.ts';
+import { slackFault } from '#contract/records/slackReading.ts';
 import { issueProblem } from '#contract/words/shapeProblem.ts';
 import type { CsvProblem } from './CsvProblem.ts';
 import { readCell } from './cells.ts';
@@ -49,7 +50,12 @@ export function readRow<K extends KindName>(
     };
   }
   const record = read.data as RecordOf<K>;
-  const wrong = [...againstRules(kind, known, record), ...namesNobody(kind, record, club)];
+  const slack = slackFault(record, known ?? null, club);
+  const wrong = [
+    ...againstRules(kind, known, record),
+    ...namesNobody(kind, record, club),
+    ...(slack ? [slack] : []),
+  ];
   return wrong.length > 0
     ? { problems: wrong.map((problem) => asCsvProblem(kind, line, problem)) }
     : { line, record };

@@ -96,6 +96,15 @@ describe.each(databases)('an archive on $name', ({ open }) => {
       () => JSON.stringify({ ...good, records: { ...smallClub(), lifter: [] } }),
       'lifterId',
     ],
+    [
+      'a reading of a slack band',
+      () => {
+        const { bandReading } = smallClub();
+        const slack = [{ ...bandReading[0], lengthM: 1.04 }];
+        return JSON.stringify({ ...good, records: { ...smallClub(), bandReading: slack } });
+      },
+      'lengthM',
+    ],
     ['a prescription of no day', () => JSON.stringify({ ...good, prescriptions: [prescription] }), 'dayId'],
   ])('is refused whole for %s', async (_why, text, field) => {
     await store.importRecords(smallClub());

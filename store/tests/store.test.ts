@@ -70,6 +70,35 @@ describe.each(databases)('on $name', ({ open }) => {
     expect(await store.latestSeq()).toBe(0);
   });
 
+  test('no reading is as short as its loop at rest, whichever of the two is entered later', async () => {
+    await store.importRecords(smallClub());
+    const { id: _reading, ...reading } = smallClub().bandReading[0]!;
+    const { id, ...pair } = smallClub().bandPair[0]!;
+    const slack = {
+      reason: 'invalid',
+      field: 'lengthM',
+      message: expect.stringMatching(/is 1\.04; .* 1\.04/),
+    };
+    await expect(store.create('bandReading', { ...reading, lengthM: 1.04 })).rejects.toMatchObject(slack);
+    // The only reading is of side a, at 1.5 m.
+    const tooLong = {
+      reason: 'invalid',
+      field: 'restLengthAM',
+      message: expect.stringMatching(/is 1\.6; .* 1\.5/),
+    };
+    await expect(store.update('bandPair', id, { ...pair, restLengthAM: 1.6 })).rejects.toMatchObject(tooLong);
+    await store.update('bandPair', id, { ...pair, restLengthBM: 1.6 });
+    // Side b alone is too long for this one now.
+    await expect(store.create('bandReading', { ...reading, side: 'b' })).rejects.toMatchObject({
+      field: 'lengthM',
+    });
+    // A reading that was removed cannot come back once the loop at rest is longer.
+    const { seq } = await store.remove('bandReading', 'reading-1');
+    await store.update('bandPair', id, { ...pair, restLengthAM: 1.6 });
+    await expect(store.undo(seq)).rejects.toMatchObject({ field: 'lengthM' });
+    expect(await store.list('bandReading')).toEqual([]);
+  });
+
   test('an id that nobody has is refused where it stands, nested ones too', async () => {
     await store.importRecords(smallClub());
     await expect(

@@ -1,4 +1,4 @@
-import { assembleHookup } from '#contract/assemble/assembleHookup.ts';
+import { assembleHookup, isUsedUp } from '#contract/assemble/assembleHookup.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { AnchorRecord, HookupRecord, Rack } from '#contract/records/gear.ts';
 import type { PairHookup } from '#core/day/Gear.ts';
@@ -56,8 +56,9 @@ export function pairPull(
   zM: number,
 ): PairPull | NoPull {
   if (sides.some(({ fault }) => fault !== null)) return { not: 'a reading cannot be' };
-  const { rigged, measured } = assembleHookup(records, pair.id, hookup.id, today);
-  if (rigged.some(chokedShort)) return { not: 'the choke uses up the loop' };
+  const hung = assembleHookup(records, pair.id, hookup.id, today);
+  if (isUsedUp(hung)) return { not: 'the choke uses up the loop' };
+  const { rigged, measured } = hung;
   const pulls = rigged.map((band) => bandPull(band, [], zM, zM));
   const geometryN = sum(pulls.map((pull) => pull.downN(zM)));
   const shared = {
@@ -67,8 +68,8 @@ export function pairPull(
     foreAftN: sum(pulls.map((pull) => pull.foreAftN(zM))),
   };
   if (measured !== null) {
-    const hung = hungPull(measured, zM, zM);
-    return { ...shared, ...around(hung.downN(zM), hung.downSdN(zM)), from: 'scale' };
+    const onScale = hungPull(measured, zM, zM);
+    return { ...shared, ...around(onScale.downN(zM), onScale.downSdN(zM)), from: 'scale' };
   }
   const sdN = Math.hypot(...pulls.map((pull) => pull.downSdN(zM)));
   const beyond = pulls.some((pull) => pull.extrapolated(zM));
@@ -84,10 +85,6 @@ export function loopLengthM(restLengthM: number, { hookup, anchor }: HookupPlace
 }
 
 type Rigged = PairHookup['rigged'];
-
-function chokedShort({ hookup, curves }: Rigged[number]): boolean {
-  return hookup.way === 'choked' && hookup.spentM >= curves.loading.restLengthM;
-}
 
 function restsOn(rigged: Rigged, beyond: boolean): PairPull['from'] {
   if (rigged.some(({ curves }) => curves.loading.known === 'notMeasured')) return 'width';
