@@ -13,6 +13,9 @@ import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
 import { placeCautions } from './placeCautions.ts';
 import { recordById } from './recordById.ts';
 
+/** A bar set by hand this near to a loadable mass (kg) means that one: 110 on the faces may weigh 109.9. */
+const SAME_BAR_KG = 0.25;
+
 type Solved = NonNullable<PlanPlace['solved']>;
 
 /** What was allocated to one lifter, with the whole explanation of every block. */
@@ -23,10 +26,13 @@ export function describePlace(
   place: Place,
   assembled: AssembledPlace,
   rack: AssembledRack,
-  { set, barKg, misfit }: PrescribedSetup,
+  { set, barKg: wantedKg, misfit }: PrescribedSetup,
 ): Solved {
   const { task, heights, strength, reference } = assembled;
   const limits = bandLimitsOf(records);
+  const nearestKg = plates({ targetKg: wantedKg, ...rack.gear }).loadedKg;
+  const isLoadable = Math.abs(nearestKg - wantedKg) <= SAME_BAR_KG;
+  const barKg = isLoadable ? nearestKg : wantedKg;
   const blocks = group.blocks.map((block): PlanBlock => {
     const loaded = plates({ targetKg: barKg * block.shareOfAim, ...rack.gear });
     return {
@@ -46,12 +52,9 @@ export function describePlace(
     reps,
     share: explanation.percentages.find(({ basis }) => basis === 'mean')!.share,
   }));
-  const nearestKg = plates({ targetKg: barKg, ...rack.gear }).loadedKg;
   const cautions: PlanCaution[] = [
     ...placeCautions(records, place, assembled, rack, set, on),
-    ...(Math.abs(nearestKg - barKg) > 0.01
-      ? [{ code: 'notLoadable', wantedKg: barKg, nearestKg } as const]
-      : []),
+    ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
     ...volumeCautions(work),
   ];
   return {

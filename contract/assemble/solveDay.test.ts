@@ -69,6 +69,25 @@ describe('solveDay', () => {
     expect(solved.set.bands.map(({ bandPairId }) => bandPairId)).toEqual(['heavy']);
   });
 
+  it('takes a bar set by hand for the mass that the weighed discs make of it, and warns only of a real miss', async () => {
+    const records = twoLifters();
+    // Every disc is 0.2 % light: 25 a side weighs 24.95, and 70 is 69.9.
+    for (const disc of records.disc) disc.weighedMassKg = 0.998 * disc.faceMassKg;
+    const day = structuredClone(theDay(records));
+    const [first, second] = day.groups[0]!.places;
+    first!.byCoach = { barKg: 70, bands: null, chains: null };
+    second!.byCoach = { barKg: 71, bands: null, chains: null };
+    const [near, far] = (await solveDay(records, day)).groups[0]!.places.map(solvedOf);
+    expect(near!.barKg).toBeCloseTo(69.9, 9);
+    expect(near!.blocks[1]!.barKg).toBeCloseTo(69.9, 9);
+    expect(near!.cautions.map(({ code }) => code)).not.toContain('notLoadable');
+    expect(far!.cautions).toContainEqual({
+      code: 'notLoadable',
+      wantedKg: 71,
+      nearestKg: expect.any(Number),
+    });
+  });
+
   it('says what is wrong with one lifter and still solves for another', async () => {
     const records = twoLifters();
     const day = structuredClone(theDay(records));
