@@ -1,15 +1,26 @@
 import './allocation.css';
 import './day.css';
+import { lazy } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useClub } from '#web/api/useClub.ts';
-import { CardsPage } from '#web/print/CardsPage.tsx';
-import { SheetPage } from '#web/print/SheetPage.tsx';
+import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { DayList } from './DayList.tsx';
-import { DayPage } from './DayPage.tsx';
-import { NewDay } from './NewDay.tsx';
 
-/** Day: the list, one day with its loads, and its papers. */
+const pages = {
+  one: () => import('./DayPage.tsx'),
+  new: () => import('./NewDay.tsx'),
+  sheet: () => import('#web/print/SheetPage.tsx'),
+  cards: () => import('#web/print/CardsPage.tsx'),
+};
+const DayPage = lazy(() => pages.one().then((m) => ({ default: m.DayPage })));
+const NewDay = lazy(() => pages.new().then((m) => ({ default: m.NewDay })));
+const SheetPage = lazy(() => pages.sheet().then((m) => ({ default: m.SheetPage })));
+const CardsPage = lazy(() => pages.cards().then((m) => ({ default: m.CardsPage })));
+const allPages = () => Promise.all(Object.values(pages).map((load) => load()));
+
+/** Day: the list, one day with its loads, and its papers; all but the list come in files of their own. */
 export function DayScreen() {
+  useFetchedAhead(allPages);
   const { day: days } = useClub();
   const withDay = (id: string, show: (day: (typeof days)[number]) => React.ReactNode) => {
     const day = days.find((candidate) => candidate.id === id);

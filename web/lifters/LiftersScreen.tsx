@@ -1,11 +1,20 @@
+import { lazy } from 'react';
 import { Route, Switch } from 'wouter';
+import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { LifterList } from './LifterList.tsx';
-import { LifterPage } from './LifterPage.tsx';
-import { NewLifter } from './NewLifter.tsx';
 import './lifters.css';
 
-/** Lifters: who is in the club, and one page for each. */
+const pages = {
+  one: () => import('./LifterPage.tsx'),
+  new: () => import('./NewLifter.tsx'),
+};
+const LifterPage = lazy(() => pages.one().then((m) => ({ default: m.LifterPage })));
+const NewLifter = lazy(() => pages.new().then((m) => ({ default: m.NewLifter })));
+const allPages = () => Promise.all([pages.one(), pages.new()]);
+
+/** Lifters: who is in the club, and one page for each; both come in files of their own. */
 export function LiftersScreen() {
+  useFetchedAhead(allPages);
   return (
     <Switch>
       <Route path="/">

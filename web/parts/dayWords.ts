@@ -1,11 +1,11 @@
 /** A local calendar date as a coach says it: "Thursday 26 November 2026". */
 export function longDate(date: string): string {
-  return dateIn({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }, date);
+  return dateIn(long, date);
 }
 
 /** The same for a narrow place: "Thu 26 Nov". */
 export function shortDate(date: string): string {
-  return dateIn({ weekday: 'short', day: 'numeric', month: 'short' }, date);
+  return dateIn(short, date);
 }
 
 /** The local date so many days later. */
@@ -26,7 +26,14 @@ export function clockTime(moment: string, timeZone: string): string {
   }
 }
 
-function dateIn(options: Intl.DateTimeFormatOptions, date: string): string {
-  const written = new Intl.DateTimeFormat('en-GB', { ...options, timeZone: 'UTC' });
+// Made once: a browser takes milliseconds to make one, and a list writes many dates.
+const long = inUtc({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });
+const short = inUtc({ weekday: 'short', day: 'numeric', month: 'short' });
+
+function inUtc(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  return new Intl.DateTimeFormat('en-GB', { ...options, timeZone: 'UTC' });
+}
+
+function dateIn(written: Intl.DateTimeFormat, date: string): string {
   return written.format(new Date(`${date}T00:00:00Z`)).replace(',', '');
 }

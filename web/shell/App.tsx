@@ -2,19 +2,24 @@ import { lazy, Suspense } from 'react';
 import { Redirect, Route, Switch } from 'wouter';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { useClubEvents } from '#web/api/useClubEvents.ts';
+import { DayScreen } from '#web/day/DayScreen.tsx';
+import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { ViewUnits } from '#web/parts/ViewUnits.tsx';
 import { Caution } from './Caution.tsx';
 import { Header } from './Header.tsx';
 import { ScreenError } from './ScreenError.tsx';
 
-const DayScreen = lazy(() => import('#web/day/DayScreen.tsx').then((m) => ({ default: m.DayScreen })));
-const LiftersScreen = lazy(() =>
-  import('#web/lifters/LiftersScreen.tsx').then((m) => ({ default: m.LiftersScreen })),
-);
-const GearScreen = lazy(() => import('#web/gear/GearScreen.tsx').then((m) => ({ default: m.GearScreen })));
+const places = {
+  lifters: () => import('#web/lifters/LiftersScreen.tsx'),
+  gear: () => import('#web/gear/GearScreen.tsx'),
+};
+const LiftersScreen = lazy(() => places.lifters().then((m) => ({ default: m.LiftersScreen })));
+const GearScreen = lazy(() => places.gear().then((m) => ({ default: m.GearScreen })));
+const otherPlaces = () => Promise.all([places.lifters(), places.gear()]);
 
-/** The frame around the three places; each place is loaded when it is first opened. */
+/** The frame around the three places. The days, which open first, come with it; the others when they are opened or a moment later. */
 export function App() {
+  useFetchedAhead(otherPlaces);
   useClubEvents();
   const club = useClubSettings();
   return (
