@@ -1,3 +1,4 @@
+import { pairMismatch } from '#core/band/pairMismatch.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import type { Caution } from './Caution.ts';
 import type { GearSet, PairHookup, RackGear } from './Gear.ts';
@@ -30,14 +31,12 @@ function pairCautions(
   if (stretch > limits.safeStretch) {
     cautions.push({ code: 'overstretched', pairId, stretch, safeStretch: limits.safeStretch });
   }
-  const [a, b] = pulls.map((pull) => Math.max(...ends.map((zM) => pull.anchorN(zM))));
-  if (a !== undefined && b !== undefined && Math.abs(a - b) > limits.mismatchShare * ((a + b) / 2)) {
-    cautions.push({
-      code: 'pairMismatch',
-      pairId,
-      share: Math.abs(a - b) / ((a + b) / 2),
-      allowedShare: limits.mismatchShare,
-    });
+  // Over all lengths that both were read at: at one height where a loop is barely taut, a millimetre looks like a misfit.
+  const [a, b] = rigged.map(({ curves }) => curves.loading);
+  const mismatch = a && b ? pairMismatch(a, b, limits.mismatchShare) : null;
+  if (mismatch?.flagged) {
+    const share = Math.abs(mismatch.share);
+    cautions.push({ code: 'pairMismatch', pairId, share, allowedShare: limits.mismatchShare });
   }
   if (measured !== null) return cautions;
   if (rigged.some(({ curves }) => curves.loading.known === 'notMeasured')) {

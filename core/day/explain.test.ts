@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { BandCurves } from '#core/band/BandCurve.ts';
 import { bandTension } from '#core/band/bandTension.ts';
 import { fitBand } from '#core/band/fitBand.ts';
 import { explain } from './explain.ts';
@@ -87,6 +88,36 @@ describe('explain', () => {
     // Similar triangles: fore-aft over vertical is 0.3 over the height above the anchor.
     const { lockout } = explain(task, gearWith(null, 0.3), hung, 100, limits);
     expect(foreAft.lockoutN / lockout.bandN).toBeCloseTo(0.3 / 1.6, 9);
+  });
+
+  it('finds a pair uneven by its curves, not by one barely taut height', () => {
+    const readings = [1.4, 1.8, 2.2];
+    const loop = (restLengthM: number, stiffer: number) =>
+      fitBand({
+        restLengthM,
+        readings: readings.map((ratio) => ({
+          lengthM: ratio * restLengthM,
+          forceN: 300 * stiffer * (ratio - ratio ** -2),
+          direction: 'loading',
+        })),
+      });
+    const uneven = (a: BandCurves, b: BandCurves, lockoutM: number) => {
+      const gear = gearWith(4000);
+      const [band] = gear.hookups[0]!.rigged;
+      const rigged = [a, b].map((curves) => ({ ...band!, curves, count: 1 }));
+      const hookups = [{ ...gear.hookups[0]!, rigged }];
+      const short = { ...task, travel: { ...task.travel, lockoutM } };
+      const { cautions } = explain(short, { ...gear, hookups }, hung, 100, limits);
+      return cautions.find(({ code }) => code === 'pairMismatch');
+    };
+    // At 1.01 m one loop is stretched by 10 mm and its twin, a millimetre longer, by 9: a tenth less pull up there.
+    expect(uneven(loop(1, 1), loop(1.001, 1), 1.01)).toBeUndefined();
+    // Alike in shape, a tenth stiffer: (1.1 - 1) over the mean of 1.1 and 1, whatever the height.
+    for (const lockoutM of [1.01, 1.6]) {
+      expect(uneven(loop(1, 1), loop(1, 1.1), lockoutM)).toMatchObject({
+        share: expect.closeTo(0.1 / 1.05, 6),
+      });
+    }
   });
 
   it('warns of a stretch beyond what is safe, and of a lift that would not be made', () => {
