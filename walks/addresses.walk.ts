@@ -1,0 +1,23 @@
+import { expect } from '@playwright/test';
+import { test } from './walk.ts';
+
+/** More pages than the six connections that a browser opens to one place over HTTP/1.1 (RFC 9112, 9.4, leaves it to them). */
+const addresses = [
+  '/day',
+  '/day/new',
+  '/lifters',
+  '/gear',
+  '/gear/height',
+  '/gear/racks',
+  '/gear/iron',
+  '/gear/club',
+];
+
+test('any number of addresses typed one after another open, though each page listens for news', async ({
+  page,
+}) => {
+  for (const address of addresses) {
+    await page.goto(address);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+  }
+});
