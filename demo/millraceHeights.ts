@@ -2,11 +2,11 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { dayFrom } from './dayFrom.ts';
 
-/** Bar heights in m, bottom then lockout; box rows give box height, then bottom on it. */
+/** Bar heights in m, bottom then lockout; box rows give box height, bottom on it and, where it was looked at, how far behind. */
 interface InventedHeights {
   id: string;
   squat: readonly [number, number];
-  boxes: readonly (readonly [number, number])[];
+  boxes: readonly (readonly [heightM: number, bottomM: number, forwardM?: number])[];
   bench: readonly [number, number];
   deadlift: readonly [number, number];
   daysAgo: number;
@@ -21,8 +21,8 @@ const MEASURED: readonly InventedHeights[] = [
     id: 'ilse',
     squat: [0.775, 1.225],
     boxes: [
-      [0.33, 0.765],
-      [0.36, 0.8],
+      [0.33, 0.765, -0.03],
+      [0.36, 0.8, -0.025],
     ],
     bench: [0.68, 0.955],
     deadlift: [FLOOR_BAR_M, 0.665],
@@ -77,9 +77,9 @@ const MEASURED: readonly InventedHeights[] = [
     id: 'odhran',
     squat: [0.825, 1.335],
     boxes: [
-      [0.33, 0.785],
-      [0.36, 0.815],
-      [0.385, 0.84],
+      [0.33, 0.785, -0.04],
+      [0.36, 0.815, -0.035],
+      [0.385, 0.84, -0.03],
     ],
     bench: [0.67, 1.02],
     deadlift: [FLOOR_BAR_M, 0.72],
@@ -111,9 +111,9 @@ const MEASURED: readonly InventedHeights[] = [
     id: 'lars',
     squat: [0.955, 1.525],
     boxes: [
-      [0.36, 0.885],
-      [0.385, 0.915],
-      [0.425, 0.955],
+      [0.36, 0.885, -0.05],
+      [0.385, 0.915, -0.045],
+      [0.425, 0.955, -0.04],
     ],
     bench: [0.71, 1.13],
     deadlift: [FLOOR_BAR_M, 0.83],
@@ -134,8 +134,8 @@ const MEASURED: readonly InventedHeights[] = [
     id: 'bastien',
     squat: [0.995, 1.6],
     boxes: [
-      [0.41, 0.96],
-      [0.435, 0.985],
+      [0.41, 0.96, -0.06],
+      [0.435, 0.985, -0.055],
     ],
     bench: [0.715, 1.185],
     deadlift: [FLOOR_BAR_M, 0.87],
@@ -162,23 +162,25 @@ export function millraceHeights(today: string): ClubRecords['liftHeights'] {
   return MEASURED.flatMap((person) => {
     const lockoutM = person.squat[1];
     const rows = [
-      { key: 'squat', lift: 'squat', start: FREE, heights: person.squat },
-      ...person.boxes.map(([heightM, bottomM]) => ({
+      { key: 'squat', lift: 'squat', start: FREE, heights: person.squat, forwardM: null },
+      ...person.boxes.map(([heightM, bottomM, forwardM]) => ({
         key: `box-${Math.round(heightM * 1000)}`,
         lift: 'squat' as const,
         start: { way: 'box' as const, heightM },
         heights: [bottomM, lockoutM] as const,
+        forwardM: forwardM ?? null,
       })),
-      { key: 'bench', lift: 'bench', start: FREE, heights: person.bench },
-      { key: 'deadlift', lift: 'deadlift', start: FREE, heights: person.deadlift },
+      { key: 'bench', lift: 'bench', start: FREE, heights: person.bench, forwardM: null },
+      { key: 'deadlift', lift: 'deadlift', start: FREE, heights: person.deadlift, forwardM: null },
     ] as const;
-    return rows.map(({ key, lift, start, heights }) => ({
+    return rows.map(({ key, lift, start, heights, forwardM }) => ({
       id: `heights-${person.id}-${key}`,
       lifterId: `lifter-${person.id}`,
       lift,
       start,
       bottomM: heights[0],
       lockoutM: heights[1],
+      bottomForwardM: forwardM,
       measuredOn: dayFrom(today, -person.daysAgo),
     }));
   });

@@ -11,6 +11,8 @@ export interface LifterHeights {
   bottomM: number;
   lockoutM: number;
   range: { fromM: number; toM: number };
+  /** Where the bar is at the bottom, in front (+) of its place at lockout; null: not measured from this start. */
+  bottomForwardM: number | null;
   known: KnownHow;
 }
 
@@ -48,9 +50,14 @@ export function assembleHeights(
     on,
   );
   const atStart = startHeights(full, coreStart(start), parallelBoxM(measured, full, stature, on));
-  if (own) return { bottomM: own.bottomM, lockoutM: own.lockoutM, range: atStart.range, known: fullKnown };
+  if (own) {
+    const { bottomM, lockoutM, bottomForwardM } = own;
+    return { bottomM, lockoutM, bottomForwardM, range: atStart.range, known: fullKnown };
+  }
   const known = start.way === 'box' && fullKnown === 'measured' ? 'estimated' : fullKnown;
-  return { ...atStart, known };
+  // Paused, the bar stops where it turns when it is free; on a box a lifter sits back, by how much only a look tells.
+  const bottomForwardM = start.way === 'paused' ? (free?.bottomForwardM ?? null) : null;
+  return { ...atStart, bottomForwardM, known };
 }
 
 function newest(

@@ -62,7 +62,7 @@ export function assembleLoad(
       bottomM,
       lockoutM,
       gravityMps2: gravityOf(records),
-      path: [],
+      path: pathOf(heights),
     },
     heights,
     bands: pairs.map(({ pairId, rigged, measured }) => ({
@@ -74,4 +74,13 @@ export function assembleLoad(
       onScale: measured !== null,
     })),
   };
+}
+
+/** Straight from where the bar is at the bottom to its place at lockout; empty where nobody measured it: straight up. */
+function pathOf({ bottomM, lockoutM, bottomForwardM }: LifterHeights): Load['path'] {
+  if (bottomForwardM === null) return [];
+  return [
+    { zM: bottomM, xM: bottomForwardM },
+    { zM: lockoutM, xM: 0 },
+  ];
 }

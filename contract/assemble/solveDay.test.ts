@@ -160,6 +160,23 @@ describe('bandCurvesOf', () => {
 });
 
 describe('assembleLoad', () => {
+  it('lets the bar go from where it is at the bottom straight to lockout, so that bands pull a bar behind them forward', () => {
+    const records = twoLifters();
+    records.liftHeights[0]!.bottomForwardM = -0.05;
+    const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
+    const start = { way: 'free' as const, heightM: null };
+    const setup = { rackId: 'rack', start, barKg: 50, chains: [], bands };
+    const { load } = assembleLoad(records, { lifterId: 'short', lift: 'squat', setup, on: '2026-02-01' });
+    // Pegs at 0.2 m under the bar at lockout: by similar triangles fore-aft over down is how far behind over how far up.
+    for (const { zM, bandN, foreAftN } of loadCurve(load, 5).points) {
+      const behindM = (0.05 * (1.2 - zM)) / (1.2 - 0.72);
+      expect(foreAftN / bandN).toBeCloseTo(behindM / (zM - 0.2), 9);
+    }
+    const box = { ...setup, start: { way: 'box' as const, heightM: 0.4 } };
+    const other = assembleLoad(records, { lifterId: 'short', lift: 'squat', setup: box, on: '2026-02-01' });
+    expect([other.load.path, other.heights.bottomForwardM]).toEqual([[], null]);
+  });
+
   it('lets two scale readings of a hung pair overrule the geometry', () => {
     const records = twoLifters();
     const setup = {

@@ -27,6 +27,8 @@ export const liftHeights = kind('liftHeights', 'measured heights', {
   start,
   bottomM: heightM,
   lockoutM: heightM,
+  /** Where the bar is at the bottom, in front of (+) or behind (-) its place at lockout; null: not measured. */
+  bottomForwardM: z.number().min(-0.4).max(0.4).nullable().default(null),
   measuredOn: localDate,
 });
 export type LiftHeights = z.infer<typeof liftHeights.shape>;

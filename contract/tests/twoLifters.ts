@@ -75,6 +75,7 @@ export function twoLifters(): ClubRecords {
         start: free,
         bottomM: 0.72,
         lockoutM: 1.2,
+        bottomForwardM: null,
         measuredOn: '2026-01-01',
       },
       {
@@ -84,6 +85,7 @@ export function twoLifters(): ClubRecords {
         start: free,
         bottomM: 0.98,
         lockoutM: 1.6,
+        bottomForwardM: null,
         measuredOn: '2026-01-01',
       },
     ],

@@ -49,6 +49,13 @@ describe.each(databases)('an archive on $name', ({ open }) => {
     );
   });
 
+  test('of before heights had a bar path is restored without one', async () => {
+    const text = writeArchive({ records: smallClub(), prescriptions: [] });
+    const before = text.replaceAll('"bottomForwardM":null,', '');
+    expect(before).not.toContain('bottomForwardM');
+    expect(await throughAnEmptyFile(before)).toBe(text);
+  });
+
   test('leaves out what was removed', async () => {
     await store.importRecords(smallClub());
     await store.addPrescription('day-1', '2026-11-25T05:00:00.000Z', {});

@@ -14,6 +14,16 @@ import { smallClub } from './smallClub.ts';
 const versions = new URL('./versions/', import.meta.url);
 const dumps = readdirSync(versions).sort();
 
+function clubOf(dump: string): string {
+  const path = newClubPath();
+  const old = new Database(path);
+  // Tables stand in the dump by the alphabet, not owners first.
+  old.pragma('foreign_keys = OFF');
+  old.exec(readFileSync(new URL(dump, versions), 'utf8'));
+  old.close();
+  return path;
+}
+
 describe('an older club file', () => {
   test('is kept here of every version before the last', () => {
     const earlier = Object.keys(migrations).slice(0, -1);
@@ -21,12 +31,7 @@ describe('an older club file', () => {
   });
 
   test.each(dumps)('of version %s opens with all it had and takes new records', async (dump) => {
-    const path = newClubPath();
-    const old = new Database(path);
-    // Tables stand in the dump by the alphabet, not owners first.
-    old.pragma('foreign_keys = OFF');
-    old.exec(readFileSync(new URL(dump, versions), 'utf8'));
-    old.close();
+    const path = clubOf(dump);
     const store = await openClubStore(path);
     expect((await store.records()).records).toEqual(smallClub());
     await store.addPrescription('day-1', '2026-11-25T05:00:00.000Z', {});
@@ -37,6 +42,18 @@ describe('an older club file', () => {
     expect((await again.records()).records).toEqual(smallClub());
     expect(await again.latestSeq()).toBe(seq + 1);
     await again.close();
+  });
+
+  test('takes a change back that was made before heights had a bar path, and keeps a path', async () => {
+    const store = await openClubStore(clubOf('0002-history.sql'));
+    const [now] = smallClub().liftHeights;
+    // Change 2 made the lockout 1.21 m where it was 1.2 m.
+    await store.undo(2);
+    expect(await store.list('liftHeights')).toEqual([{ ...now, lockoutM: 1.2 }]);
+    const { id, ...fields } = now!;
+    await store.update('liftHeights', id, { ...fields, bottomForwardM: -0.05 });
+    expect(await store.list('liftHeights')).toEqual([{ ...now, bottomForwardM: -0.05 }]);
+    await store.close();
   });
 
   test('of a later version than the program is refused in one sentence', async () => {

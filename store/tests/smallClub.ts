@@ -136,6 +136,7 @@ export function smallClub(): ClubRecords {
         start: { way: 'free', heightM: null },
         bottomM: 0.72,
         lockoutM: 1.21,
+        bottomForwardM: null,
         measuredOn: '2026-11-01',
       },
     ],

@@ -1,12 +1,13 @@
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Setup } from '#contract/records/lift.ts';
+import { foreAftSentence } from '#contract/words/foreAftSentence.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { HeightLegend } from '#web/charts/HeightLegend.tsx';
 import { HeightPicture } from '#web/charts/HeightPicture.tsx';
-import type { HeightScene } from '#web/charts/HeightScene.ts';
 import { chartUnits } from '#web/parts/chartUnits.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
-import { setupScene } from '#web/parts/setupScene.ts';
+import { massText } from '#web/parts/massText.ts';
+import { type SetupScene, setupScene } from '#web/parts/setupScene.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { OnBar } from './solvedSetup.ts';
 
@@ -35,6 +36,11 @@ export function LifterPicture(props: {
         )}
       </MeasuredWidth>
       <HeightLegend />
+      {scene.foreAft && (
+        <p className="small">
+          {foreAftSentence(scene.foreAft, (newtons) => massText(newtons, units.mass, props.gravityMps2))}
+        </p>
+      )}
       <p className="small quiet">
         The speed is that of the first rep only: what tires a lifter within a set is not in it.
       </p>
@@ -43,7 +49,7 @@ export function LifterPicture(props: {
 }
 
 /** A setup that nobody can lift from is told in the sentence that refuses it. */
-function sceneOrWhy(draw: () => HeightScene): HeightScene | string {
+function sceneOrWhy(draw: () => SetupScene): SetupScene | string {
   try {
     return draw();
   } catch (error) {

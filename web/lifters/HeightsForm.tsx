@@ -24,12 +24,13 @@ export function HeightsForm(props: {
   const [start, setStart] = useState(row?.start ?? { way: 'free' as const, heightM: null });
   const [bottomM, setBottomM] = useState(row?.measured?.bottomM ?? null);
   const [lockoutM, setLockoutM] = useState(row?.measured?.lockoutM ?? null);
+  const [bottomForwardM, setBottomForwardM] = useState(row?.measured?.bottomForwardM ?? null);
   const [measuredOn, setMeasuredOn] = useState(row?.measured?.measuredOn ?? props.today);
   const crossed = bottomM !== null && lockoutM !== null && bottomM >= lockoutM;
   const kept = row?.measured;
   const save = async () => {
     if (bottomM === null || lockoutM === null) return;
-    const record = { lifterId: props.lifterId, lift, start, bottomM, lockoutM, measuredOn };
+    const record = { lifterId: props.lifterId, lift, start, bottomM, lockoutM, bottomForwardM, measuredOn };
     await (kept ? records.update({ ...record, id: kept.id }) : records.create(record));
     props.onLeave();
   };
@@ -78,6 +79,15 @@ export function HeightsForm(props: {
         hint="Floor to the centre of the bar, standing or pressed out."
         error={crossed ? 'Lockout must be higher than bottom.' : null}
         onChange={setLockoutM}
+      />
+      <NumberField
+        label="Bar in front"
+        valueSi={bottomForwardM}
+        unit={units.length}
+        minSi={-0.4}
+        maxSi={0.4}
+        hint="Seen from the side, how far the bar at the bottom is in front of its place at lockout; behind it with a minus. Leave empty if not measured: straight up is then assumed."
+        onChange={setBottomForwardM}
       />
       <TextField label="Measured on" type="date" value={measuredOn} required onChange={setMeasuredOn} />
     </RecordForm>

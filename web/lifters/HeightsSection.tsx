@@ -28,6 +28,13 @@ export function HeightsSection({ own, today }: { own: LifterRecords; today: stri
       cell: (row) => `${written(row.lockoutM - row.bottomM, units.length, 1)} ${units.length}`,
     },
     {
+      key: 'forward',
+      head: 'In front',
+      numeric: true,
+      wideOnly: true,
+      cell: ({ measured }) => forward(measured?.bottomForwardM ?? null, units.length),
+    },
+    {
       key: 'on',
       head: 'Measured on',
       wideOnly: true,
@@ -72,6 +79,16 @@ export function HeightsSection({ own, today }: { own: LifterRecords; today: stri
 
 function keyOf(row: HeightRow): string {
   return row.measured?.id ?? `estimated ${row.lift}`;
+}
+
+/** Where the bar is at the bottom against its place at lockout, minus behind. */
+function forward(bottomForwardM: number | null, unit: Unit) {
+  if (bottomForwardM === null) {
+    const why =
+      'Nobody measured it, so the bar is assumed to go straight up. To measure: film from the side, or hold a plumb line at lockout and read how far in front or behind the bar is at the bottom.';
+    return <Known value="straight up" unit="" known="assumed" why={why} />;
+  }
+  return <Known value={written(bottomForwardM, unit, 1)} unit={unit} known="measured" />;
 }
 
 function height(row: HeightRow, end: 'bottom' | 'lockout', unit: Unit) {

@@ -2,6 +2,7 @@ import { assembleCapability } from '#contract/assemble/assembleCapability.ts';
 import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
+import type { ForeAft } from '#contract/words/foreAftSentence.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
 import { repOf } from '#core/rep/simulateRep.ts';
@@ -14,14 +15,19 @@ const samples = 61;
 /** Two-sided 95 % of the normal distribution. */
 const normal95 = 1.959963984540054;
 
+/** The picture, and what the bands do fore and aft; null where none hangs. */
+export interface SetupScene extends HeightScene {
+  foreAft: ForeAft | null;
+}
+
 /** The picture of one setup on one lifter on a day, from the club's records; fast enough for every frame of a drag. */
 export function setupScene(
   club: ClubRecords,
   asked: { lifterId: string; lift: Lift; setup: Setup; on: string; title: string },
-): HeightScene {
+): SetupScene {
   const { lifterId, lift, setup, on } = asked;
   const rack = club.rack.find((candidate) => candidate.id === setup.rackId);
-  const { load } = assembleLoad(club, { lifterId, lift, setup, on });
+  const { load, heights } = assembleLoad(club, { lifterId, lift, setup, on });
   const strength = assembleCapability(club, lifterId, lift, setup.start, on, rack?.benchHeightM ?? null);
   const compiled = compileLoad(load);
   const curve = curveOf(compiled, points);
@@ -31,6 +37,14 @@ export function setupScene(
   const spread = Math.exp(normal95 * strength.strengthSdLn);
   return {
     title: asked.title,
+    foreAft:
+      load.bands.length === 0
+        ? null
+        : {
+            bottomN: compiled.foreAftN(load.bottomM),
+            lockoutN: compiled.foreAftN(load.lockoutM),
+            pathMeasured: heights.bottomForwardM !== null,
+          },
     bottomM: load.bottomM,
     lockoutM: load.lockoutM,
     rack: {

@@ -3,6 +3,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { cautionSentence } from '#contract/words/cautionSentence.ts';
 import { fromSi } from '#core/units/units.ts';
 import { dateText } from '#web/parts/localToday.ts';
+import { massText } from '#web/parts/massText.ts';
 import type { LengthUnit, MassUnit } from '#web/parts/ViewUnits.tsx';
 import { written } from '#web/parts/written.ts';
 
@@ -20,7 +21,7 @@ export function sayCaution(
     chainPair: (id) => labelOf(records.chainPair, id),
     height: (metres) => `${written(metres, length, length === 'cm' ? 0 : 1)} ${length}`,
     mass: (kg) => `${Number(fromSi(kg, mass).toFixed(1))} ${mass}`,
-    force: (newtons) => `${Math.round(fromSi(newtons / gravityMps2, mass))} ${mass}`,
+    force: (newtons) => massText(newtons, mass, gravityMps2),
     date: dateText,
   });
 }

@@ -1,6 +1,8 @@
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { foreAftSentence } from '#contract/words/foreAftSentence.ts';
 import { dateText } from '#web/parts/localToday.ts';
+import { massText } from '#web/parts/massText.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
 import { sayCaution } from '#web/print/sayCaution.ts';
@@ -32,11 +34,22 @@ export function TrialReading(props: {
           <TrialSliders trial={trial} toKg={props.toKg} onChange={onChange} />
           <TrialNumbers club={club} result={result} />
           <Percentages result={result} />
+          <ForeAftLine result={result} />
           <Cautions club={club} result={result} />
         </>
       )}
     </div>
   );
+}
+
+/** What the bands do besides pulling down; nothing where none hangs by geometry. */
+function ForeAftLine({ result }: { result: TrialResult }) {
+  const units = useUnits();
+  const { load, heights, explanation } = result;
+  if (load.bands.length === 0) return null;
+  const foreAft = { ...explanation.foreAft, pathMeasured: heights.bottomForwardM !== null };
+  const force = (newtons: number) => massText(newtons, units.mass, load.gravityMps2);
+  return <p className="small">{foreAftSentence(foreAft, force)}</p>;
 }
 
 /** Shares of the maximum, each named by what it counts. */
