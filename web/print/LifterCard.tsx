@@ -4,13 +4,17 @@ import { pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
+import { useFitting } from './useFitting.ts';
+
+/** Closest setting of a card, in cards.css: smaller figures, then no drawings, then smaller letters. */
+const closest = 3;
 
 /** A quarter of a page for a lifter's own hand: the same words as on the wall, and why. */
 export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: LifterLine }) {
   const toN = Math.max(...lifter.picture.map((point) => point.totalN));
-  const dense = lifter.steps.length > 3;
+  const card = useFitting<HTMLElement>(closest);
   return (
-    <section className={dense ? 'card dense' : 'card'} aria-label={`Card of ${lifter.name}`}>
+    <section ref={card} className="card" aria-label={`Card of ${lifter.name}`}>
       <header>
         <h2>{lifter.name}</h2>
         <p>
@@ -68,7 +72,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
           points={lifter.picture}
           toN={toN}
           widthPx={42 * pxPerMm}
-          heightPx={(dense ? 15 : 24) * pxPerMm}
+          heightPx={19 * pxPerMm}
         />
         <div>
           <p>

@@ -9,6 +9,8 @@ import { Ticks } from './Ticks.tsx';
 
 /** Steps that fit on one line at the usual size of letters. */
 const stepsOnLine = 5;
+/** A row this tall (mm) has room for a second line of steps. */
+const tallRowMm = 42;
 /** Height of Archivo's figures as a share of the letter size. */
 const figureShare = 0.686;
 
@@ -116,7 +118,7 @@ function Row(props: {
       </div>
       <div className="sheet-load">
         <p>
-          <PaperLoad load={lifter.lockout} unit={unit} /> at lockout <span>{lifter.lockout.interval}</span>
+          <PaperLoad load={lifter.lockout} unit={unit} /> lockout <span>{lifter.lockout.interval}</span>
         </p>
         <SmallLoad
           label={`Load of ${lifter.name} from bottom to lockout`}
@@ -126,20 +128,21 @@ function Row(props: {
           heightPx={Math.min(24, rowMm * 0.36) * pxPerMm}
         />
         <p>
-          <PaperLoad load={lifter.bottom} unit={unit} /> at the bottom <span>{lifter.bottom.interval}</span>
+          <PaperLoad load={lifter.bottom} unit={unit} /> bottom <span>{lifter.bottom.interval}</span>
         </p>
       </div>
-      <Steps steps={lifter.steps} />
+      <Steps steps={lifter.steps} rowMm={rowMm} />
     </li>
   );
 }
 
-/** Every set is a box to tick. */
-function Steps({ steps }: { steps: readonly WrittenStep[] }) {
-  // Six steps must stand side by side, whatever the height of the row.
-  const most = { '--most': stepsOnLine / steps.length } as CSSProperties;
+/** Every set is a box to tick; many steps stand on two lines where the row is tall enough. */
+function Steps({ steps, rowMm }: { steps: readonly WrittenStep[]; rowMm: number }) {
+  const lines = steps.length > stepsOnLine && rowMm >= tallRowMm ? 2 : 1;
+  const perLine = Math.ceil(steps.length / lines);
+  const most = { '--most': stepsOnLine / perLine, '--per-line': perLine } as CSSProperties;
   return (
-    <ol className="sheet-steps" style={most}>
+    <ol className={lines === 2 ? 'sheet-steps in-columns' : 'sheet-steps'} style={most}>
       {steps.map((step, index) => (
         <li key={index}>
           <b>{step.bar}</b> {step.sets} × {step.reps}

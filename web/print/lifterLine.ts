@@ -38,7 +38,8 @@ export function lifterLine(
   const load = (force: Force, share: number | undefined): WrittenLoad => ({
     load: kilos(force.totalN, words),
     known,
-    interval: force.bandN === 0 ? '' : `${kilos(force.low95N, words)} to ${kilos(force.high95N, words)}`,
+    interval:
+      force.high95N === force.low95N ? '' : `${kilos(force.low95N, words)} to ${kilos(force.high95N, words)}`,
     share: share === undefined ? '' : `${percent(share)} of strength there`,
   });
   const said = cautionsOf(solved).map((caution) => ({ caution, sentence: words.say(caution) }));

@@ -1,0 +1,47 @@
+import { expect } from '@playwright/test';
+import { test } from './walk.ts';
+
+/** As many steps as a group may have, three pairs on the bar, a minor, heights from stature, a pair never measured. */
+test('a card with the most that can be said on it cuts no word off, on either paper', async ({
+  page,
+  address,
+}) => {
+  test.setTimeout(120_000);
+  const headers = { origin: address };
+  const { records } = await (await page.request.get('/api/club')).json();
+  const { id: _, ...day } = records.day.find((each: { id: string }) => each.id === 'day-low-box');
+  const [group] = day.groups;
+  const hookup = records.hookup.find(
+    (each: { rackId: string; way: string }) => each.rackId === 'rack-north' && each.way === 'doubled',
+  );
+  const bands = ['13-B', '102-A', '83-A'].map((label) => ({
+    bandPairId: records.bandPair.find((pair: { label: string }) => pair.label === label).id,
+    hookupId: hookup.id,
+  }));
+  const places = ['Nomvula Khanyase', 'Hana Morikubo'].map((name) => ({
+    lifterId: records.lifter.find((lifter: { name: string }) => lifter.name === name).id,
+    rackId: 'rack-north',
+    start: null,
+    byCoach: { barKg: 120, bands, chains: null },
+  }));
+  const blocks = Array.from({ length: 12 }, (_, step) => ({
+    sets: step % 3 === 0 ? 3 : 1,
+    reps: 3,
+    restSeconds: 150,
+    shareOfAim: 0.5 + 0.045 * step,
+  }));
+  const data = { ...day, date: '2031-03-04', groups: [{ ...group, places, blocks }] };
+  const made = await (await page.request.post('/api/records/day', { data, headers })).json();
+  const solve = await page.request.post(`/api/days/${made.record.id}/solve`, { headers });
+  expect(solve.ok()).toBe(true);
+
+  await page.goto(`/day/${made.record.id}/cards`);
+  for (const paper of ['Letter', 'A4']) {
+    await page.getByRole('radio', { name: paper, exact: true }).check();
+    for (const place of ['Nomvula Khanyase', 'Hana Morikubo']) {
+      const card = page.getByRole('region', { name: `Card of ${place}` });
+      await expect(card).toContainText('Band pair 13-B was never measured');
+      await expect.poll(() => card.evaluate((e) => e.scrollHeight - e.clientHeight)).toBeLessThanOrEqual(0);
+    }
+  }
+});
