@@ -61,6 +61,12 @@ describe('cautionSentence', () => {
     expect(say('notMade')).toContain('30 %');
   });
 
+  it('says plainly of a bar too heavy from the start that it does not move', () => {
+    for (const stoppedAtS of [0, -0.16]) {
+      expect(cautionSentence({ code: 'notMade', stoppedAtS }, names)).toMatch(/does not leave the bottom/);
+    }
+  });
+
   it('defers to a qualified coach and local rules where the lifter is a minor', () => {
     expect(cautionSentence({ code: 'minor', age: 15 }, names)).toMatch(/qualified coach.*local rules/);
   });

@@ -37,7 +37,9 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'maximal':
       return `Up to ${percent(caution.peakShare)} of what this lifter can hold: spotters ready and safeties set.`;
     case 'notMade':
-      return `By the numbers this lift stops at ${percent(caution.stoppedAtS)} of the way up: make it lighter.`;
+      return caution.stoppedAtS < 0.005
+        ? 'By the numbers this bar does not leave the bottom: make it lighter.'
+        : `By the numbers this lift stops at ${percent(caution.stoppedAtS)} of the way up: make it lighter.`;
     case 'volume':
       return `${caution.reps} reps ${zone(caution)} in one session; trained weightlifters did at most ${caution.mostReps}.`;
     case 'repsInSet':
@@ -45,9 +47,9 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'minor':
       return `${caution.age} years old: a qualified coach decides and stays beside the lifter; local rules for minors come first.`;
     case 'heightsEstimated':
-      return 'Bar heights are estimated from stature: measure bottom and lockout with a tape.';
+      return 'Bar heights are estimated from stature: measure bottom and lockout of the full lift with a tape.';
     case 'heightsAssumed':
-      return 'Bar heights are assumed, for the stature is not known either: measure bottom and lockout with a tape.';
+      return 'Bar heights are assumed, for the stature is not known either: measure bottom and lockout of the full lift with a tape.';
     case 'strengthAssumed':
       return 'No best is entered for this lift: strength is assumed from body mass alone, so start light.';
     case 'strengthOld':

@@ -28,7 +28,7 @@ export function wearWord(finding: WearFinding): string {
     case 'drift':
       return `${finding.share < 0 ? 'softer' : 'harder'} by ${percent(finding.share)}`;
     case 'overstretched':
-      return `stretched ${finding.stretch.toFixed(1)} times`;
+      return `stretched ${finding.stretch.toFixed(2)} times`;
   }
 }
 
