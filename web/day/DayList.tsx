@@ -3,14 +3,14 @@ import type { Day } from '#contract/records/day.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { longDate, shortDate } from '#web/parts/dayWords.ts';
-import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { liftWord } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
+import { FirstSteps } from './FirstSteps.tsx';
 import { workWords } from './startingPoints.ts';
 
 /** Every training day, the next ones first, in the order they come. */
 export function DayList() {
-  const { day: days, lifter: lifters } = useClub();
+  const { day: days } = useClub();
   const club = useClubSettings();
   const [, go] = useLocation();
   const today = localToday(club.timeZone);
@@ -25,18 +25,7 @@ export function DayList() {
     return (
       <div className="stack loose">
         <h1>Days</h1>
-        <EmptyState
-          title="The first training day"
-          steps={[
-            'Pick the date and what the day is for: speed, maximal effort or repeated effort.',
-            lifters.length === 0
-              ? 'Add the lifters first, under Lifters: their bests say how strong they are.'
-              : 'Put lifters on the racks, in the order in which they lift.',
-            'Have the loads worked out: band, bar and box for every lifter, from the bands you measured.',
-            'Print the sheet for the wall.',
-          ]}
-          action={newDay}
-        />
+        <FirstSteps action={newDay} />
       </div>
     );
   }

@@ -68,7 +68,10 @@ export function GroupSection(props: {
         </p>
       ))}
       {racks.length === 0 && (
-        <p>No rack of the club takes this lift. Under Gear, a rack says which lifts it is for.</p>
+        <p>
+          No rack of the club takes this lift: <Link href="~/gear/racks">add one, or say what it is for</Link>
+          , then come back.
+        </p>
       )}
       {records.lifter.length === 0 && (
         <p>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useLocation } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { fromSi } from '#core/units/units.ts';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import { pairPull } from '#web/gear/state/pairPull.ts';
@@ -127,8 +127,14 @@ function NothingToShow() {
       <EmptyState
         title="It needs a pair of bands and a rack"
         steps={[
-          'Add a pair of bands under Bands: label, width, rest length, and a few readings from a scale.',
-          'Add a rack under Racks, with the points that bands hang on and the ways you hang them.',
+          <>
+            <Link href="/bands/new">Add a pair of bands</Link>: label, width, rest length, and a few readings
+            from a scale.
+          </>,
+          <>
+            <Link href="/racks">Add a rack</Link>, with the points that bands hang on and the ways you hang
+            them.
+          </>,
           'Then stands here, for any bar height, what every pair gives in every hookup.',
         ]}
       />
