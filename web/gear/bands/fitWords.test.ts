@@ -71,6 +71,6 @@ describe('what is said of a fit', () => {
   });
 
   it('says how far the curve may be trusted', () => {
-    expect(words([1.2, 1.5, 1.8, 2.1]).trust).toContain('up to 210 cm (2.1 times its rest length)');
+    expect(words([1.2, 1.5, 1.8, 2.1]).trust).toContain('up to 210 cm (2.10 times its rest length)');
   });
 });

@@ -65,7 +65,7 @@ function howFar({ curves, restLengthM }: SideState, say: (lengthM: number) => st
     return 'Every number made with it carries that wide interval and says "not measured".';
   }
   const { tensionN, high95N } = bandTensionInterval(loading, loading.measuredToM);
-  const times = (loading.measuredToM / restLengthM).toFixed(1);
+  const times = (loading.measuredToM / restLengthM).toFixed(2);
   return `Trust it up to ${say(loading.measuredToM)} (${times} times its rest length), within ${percent((high95N - tensionN) / tensionN)} there; beyond that it is drawn dashed and said so.`;
 }
 

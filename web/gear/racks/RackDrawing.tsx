@@ -14,6 +14,9 @@ const widthPx = 420;
 const heightPx = 460;
 /** How far the drawing reaches behind and in front of the bar (m). */
 const halfM = 0.85;
+/** Room of a label and of a line of letters, as drawn (m). */
+const labelM = 0.5;
+const lineM = 0.08;
 
 /** A rack from the side, to scale, the lifter facing right: floor, upright, bench, bar line and every anchor point. */
 export function RackDrawing(props: {
@@ -92,7 +95,7 @@ export function RackDrawing(props: {
         const open = anchor.id === openId;
         const y = scale.y(anchor.zM ?? 0);
         const x = px(anchor.xM);
-        const left = anchor.xM < -0.1;
+        const left = anchor.xM < -0.1 || drawn.some((other) => standsInTheWay(other, anchor));
         return (
           <g key={anchor.id}>
             {(open || usedIds.has(anchor.id)) && (
@@ -135,6 +138,12 @@ export function RackDrawing(props: {
       </text>
     </svg>
   );
+}
+
+/** Whether another point lies where a label to the right of this one would stand. */
+function standsInTheWay(other: DrawnAnchor, anchor: DrawnAnchor): boolean {
+  const right = other.xM - anchor.xM;
+  return right > 0 && right < labelM && Math.abs((other.zM ?? 0) - (anchor.zM ?? 0)) < lineM;
 }
 
 function text(m: number, unit: LengthUnit): string {
