@@ -1,7 +1,7 @@
 import type { KnownHow } from '#contract/explainedBar.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
-import { estimateHeights, estimateParallelBox } from '#core/lifter/estimateHeights.ts';
+import { type EstimatedHeights, estimateHeights, estimateParallelBox } from '#core/lifter/estimateHeights.ts';
 import { type Start as CoreStart, type HeightRange, startHeights } from '#core/lifter/startHeights.ts';
 import { CannotAssemble } from './CannotAssemble.ts';
 import { recordById } from './recordById.ts';
@@ -13,6 +13,9 @@ export interface LifterHeights {
   range: { fromM: number; toM: number };
   /** Where the bar is at the bottom, in front (+) of its place at lockout; null: not measured from this start. */
   bottomForwardM: number | null;
+  /** Standard deviations of bottom and lockout: 0 where measured from this start. */
+  bottomSdM: number;
+  lockoutSdM: number;
   known: KnownHow;
 }
 
@@ -20,6 +23,8 @@ export type HeightRecords = Pick<ClubRecords, 'lifter' | 'liftHeights'>;
 
 /** A lifter of unknown stature is taken to be of this height (m); shown as assumed. */
 const ASSUMED_STATURE_M = 1.75;
+/** Spread of that stature: men and women together (assumption; adults of one sex differ by some 0.07 m). */
+const ASSUMED_STATURE_SD_M = 0.1;
 const SAME_START_M = 0.005;
 
 /**
@@ -39,11 +44,13 @@ export function assembleHeights(
     (heights) => heights.lifterId === lifterId && heights.lift === lift,
   );
   const stature = statureM ?? ASSUMED_STATURE_M;
+  const statureSdM = statureM === null ? ASSUMED_STATURE_SD_M : 0;
   const free = newest(
     measured.filter((heights) => heights.start.way === 'free'),
     on,
   );
-  const full: HeightRange = free ?? estimateHeights(lift, stature, benchPadM ?? undefined);
+  const estimate = (m: number) => estimateHeights(lift, m, benchPadM ?? undefined);
+  const full: HeightRange = free ?? estimate(stature);
   const fullKnown: KnownHow = free ? 'measured' : statureM === null ? 'assumed' : 'estimated';
   const own = newest(
     measured.filter((heights) => isSameStart(heights.start, start)),
@@ -52,12 +59,42 @@ export function assembleHeights(
   const atStart = startHeights(full, coreStart(start), parallelBoxM(measured, full, stature, on));
   if (own) {
     const { bottomM, lockoutM, bottomForwardM } = own;
-    return { bottomM, lockoutM, bottomForwardM, range: atStart.range, known: fullKnown };
+    return { bottomM, lockoutM, bottomForwardM, ...measuredSd, range: atStart.range, known: fullKnown };
   }
   const known = start.way === 'box' && fullKnown === 'measured' ? 'estimated' : fullKnown;
   // Paused, the bar stops where it turns when it is free; on a box a lifter sits back, by how much only a look tells.
   const bottomForwardM = start.way === 'paused' ? (free?.bottomForwardM ?? null) : null;
-  return { ...atStart, bottomForwardM, known };
+  const fullSd = free ? measuredSd : estimatedSd(estimate, stature, statureSdM);
+  const boxMeasured = measured.some((heights) => heights.start.way === 'box');
+  const bottomSdM = bottomSd(start, fullSd.bottomSdM, boxMeasured ? null : boxSd(stature, statureSdM));
+  return { ...atStart, bottomForwardM, bottomSdM, lockoutSdM: fullSd.lockoutSdM, known };
+}
+
+const measuredSd = { bottomSdM: 0, lockoutSdM: 0 };
+
+/** Of heights estimated from stature, and from one that itself is not known. */
+function estimatedSd(
+  estimate: (statureM: number) => EstimatedHeights,
+  statureM: number,
+  statureSdM: number,
+): typeof measuredSd {
+  const [found, taller] = [estimate(statureM), estimate(statureM + statureSdM)];
+  return {
+    bottomSdM: Math.hypot(found.bottomSdM, taller.bottomM - found.bottomM),
+    lockoutSdM: Math.hypot(found.lockoutSdM, taller.lockoutM - found.lockoutM),
+  };
+}
+
+function boxSd(statureM: number, statureSdM: number): number {
+  const [found, taller] = [estimateParallelBox(statureM), estimateParallelBox(statureM + statureSdM)];
+  return Math.hypot(found.sdM, taller.heightM - found.heightM);
+}
+
+/** Pins hold the bar where they are; one measured box fixes the bottom on any other; else a guessed box adds its own. */
+function bottomSd({ way }: Start, fullSdM: number, parallelBoxSdM: number | null): number {
+  if (way === 'pins') return 0;
+  if (way !== 'box') return fullSdM;
+  return parallelBoxSdM === null ? 0 : Math.hypot(fullSdM, parallelBoxSdM);
 }
 
 function newest(

@@ -44,7 +44,7 @@ export function describePlace(
         faceMassKg: rack.discs.find((disc) => disc.massKg === massKg)?.faceMassKg ?? massKg,
       })),
       nominalKg: nominalKg(records, rack, set, loaded.loadedKg),
-      explanation: explain(task, rack.gear, set, loaded.loadedKg, limits),
+      explanation: explain({ ...task, heightSpread: heights }, rack.gear, set, loaded.loadedKg, limits),
     };
   });
   const work = blocks.map(({ sets, reps, explanation }) => ({

@@ -11,6 +11,24 @@ import { solveDay } from './solveDay.ts';
 const solvedOf = ({ solved }: PlanPlace) => solved!;
 const theDay = (records: ClubRecords) => records.day[0]!;
 
+/** How wide the first lifter's intervals are at bottom and lockout, 60 kg and a pair of bands on the bar. */
+const widths = async (change: (records: ClubRecords) => void) => {
+  const records = twoLifters();
+  change(records);
+  const day = structuredClone(theDay(records));
+  const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
+  day.groups[0]!.places[0]!.byCoach = { barKg: 60, bands, chains: null };
+  const { blocks } = solvedOf((await solveDay(records, day)).groups[0]!.places[0]!);
+  const { bottom, lockout } = blocks[1]!.explanation;
+  return [bottom.high95N - bottom.low95N, lockout.high95N - lockout.low95N] as const;
+};
+
+const estimateFrom = (statureM: number | null) =>
+  widths((records) => {
+    records.liftHeights = [];
+    records.lifter[0]!.statureM = statureM;
+  });
+
 describe('solveDay', () => {
   it('says for each lifter what an independent load curve of that very setup gives', async () => {
     const records = twoLifters();
@@ -126,6 +144,19 @@ describe('solveDay', () => {
     const [byHand, free] = (await solveDay(records, day)).groups[0]!.places;
     expect(byHand!.problem).toMatch(/^Hookup "Doubled" chokes 1 m/);
     expect(solvedOf(free!).set.bands.map(({ bandPairId }) => bandPairId)).not.toContain('heavy');
+  });
+
+  it('is less sure of a load at heights that were estimated, and less still at those that were assumed', async () => {
+    const [measured, estimated, assumed] = [
+      await widths(() => {}),
+      await estimateFrom(1.75),
+      await estimateFrom(null),
+    ];
+    for (const end of [0, 1] as const) {
+      expect(estimated[end]).toBeGreaterThan(measured[end]);
+      // The stature that is assumed is 1.75 m: the same heights, known less.
+      expect(assumed[end]).toBeGreaterThan(estimated[end]);
+    }
   });
 
   it('warns of minors, of heights that nobody measured and of a lifter without a best', async () => {

@@ -1,3 +1,4 @@
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BandCurves } from '#core/band/BandCurve.ts';
 import { bandTension } from '#core/band/bandTension.ts';
@@ -43,6 +44,28 @@ function gearWith(ratedLoadN: number | null, xM = 0): RackGear {
 const hung = { hookups: [0], chainPairs: [] };
 const codes = (cautions: readonly { code: string }[]) => cautions.map(({ code }) => code);
 
+const width = ({ low95N, high95N }: { low95N: number; high95N: number }) => high95N - low95N;
+
+const readings = [1.4, 1.8, 2.2];
+const loop = (restLengthM: number, stiffer: number) =>
+  fitBand({
+    restLengthM,
+    readings: readings.map((ratio) => ({
+      lengthM: ratio * restLengthM,
+      forceN: 300 * stiffer * (ratio - ratio ** -2),
+      direction: 'loading',
+    })),
+  });
+const uneven = (a: BandCurves, b: BandCurves, lockoutM: number) => {
+  const gear = gearWith(4000);
+  const [band] = gear.hookups[0]!.rigged;
+  const rigged = [a, b].map((curves) => ({ ...band!, curves, count: 1 }));
+  const hookups = [{ ...gear.hookups[0]!, rigged }];
+  const short = { ...task, travel: { ...task.travel, lockoutM } };
+  const { cautions } = explain(short, { ...gear, hookups }, hung, 100, limits);
+  return cautions.find(({ code }) => code === 'pairMismatch');
+};
+
 describe('explain', () => {
   it('adds up bar and bands right above the anchor, and counts each percentage on its own basis', () => {
     const found = explain(task, gearWith(null), hung, 100, limits);
@@ -63,6 +86,52 @@ describe('explain', () => {
     expect(bottom.high95N).toBe(bottom.low95N);
     expect(lockout.low95N).toBeLessThan(lockout.totalN);
     expect(lockout.high95N).toBeGreaterThan(lockout.totalN);
+  });
+
+  it('is less sure of a load whose heights are estimated, never surer, and alike where they are measured', () => {
+    const sd = fc.double({ min: 0, max: 0.06, noNaN: true });
+    fc.assert(
+      fc.property(sd, sd, (bottomSdM, lockoutSdM) => {
+        const measured = explain(task, gearWith(null), hung, 100, limits);
+        const heightSpread = { bottomSdM, lockoutSdM };
+        const guessed = explain({ ...task, heightSpread }, gearWith(null), hung, 100, limits);
+        for (const end of ['bottom', 'mid', 'lockout', 'mean'] as const) {
+          expect(guessed[end].totalN).toBe(measured[end].totalN);
+          expect(width(guessed[end])).toBeGreaterThanOrEqual(width(measured[end]));
+        }
+        if (lockoutSdM > 0.001) expect(width(guessed.lockout)).toBeGreaterThan(width(measured.lockout));
+        // The bar alone weighs the same at every height.
+        const bare = explain(
+          { ...task, heightSpread },
+          gearWith(null),
+          { ...hung, hookups: [] },
+          100,
+          limits,
+        );
+        expect(width(bare.lockout)).toBe(0);
+      }),
+      { numRuns: 30 },
+    );
+    const exact = { bottomSdM: 0, lockoutSdM: 0 };
+    expect(explain({ ...task, heightSpread: exact }, gearWith(null), hung, 100, limits)).toEqual(
+      explain(task, gearWith(null), hung, 100, limits),
+    );
+  });
+
+  it('adds the spread of a chain by height as a closed form: mass per metre times the height', () => {
+    const chain = { massPerMetreKg: 5, lengthM: 3, attachBelowBarM: 0, count: 2 };
+    const gear: RackGear = { ...gearWith(null), chains: [{ chainPairId: 'c', chain, pairs: 1 }] };
+    const heightSpread = { bottomSdM: 0.04, lockoutSdM: 0.02 };
+    const { bottom, lockout } = explain(
+      { ...task, heightSpread },
+      gear,
+      { hookups: [], chainPairs: [1] },
+      100,
+      limits,
+    );
+    // 1.96 standard deviations either side hold 95 % of the normal distribution.
+    expect((bottom.high95N - bottom.low95N) / 2 / 1.96).toBeCloseTo(10 * G * 0.04, 2);
+    expect((lockout.high95N - lockout.low95N) / 2 / 1.96).toBeCloseTo(10 * G * 0.02, 2);
   });
 
   it('says below which height the bands are slack: at their rest length above the anchor', () => {
@@ -91,25 +160,6 @@ describe('explain', () => {
   });
 
   it('finds a pair uneven by its curves, not by one barely taut height', () => {
-    const readings = [1.4, 1.8, 2.2];
-    const loop = (restLengthM: number, stiffer: number) =>
-      fitBand({
-        restLengthM,
-        readings: readings.map((ratio) => ({
-          lengthM: ratio * restLengthM,
-          forceN: 300 * stiffer * (ratio - ratio ** -2),
-          direction: 'loading',
-        })),
-      });
-    const uneven = (a: BandCurves, b: BandCurves, lockoutM: number) => {
-      const gear = gearWith(4000);
-      const [band] = gear.hookups[0]!.rigged;
-      const rigged = [a, b].map((curves) => ({ ...band!, curves, count: 1 }));
-      const hookups = [{ ...gear.hookups[0]!, rigged }];
-      const short = { ...task, travel: { ...task.travel, lockoutM } };
-      const { cautions } = explain(short, { ...gear, hookups }, hung, 100, limits);
-      return cautions.find(({ code }) => code === 'pairMismatch');
-    };
     // At 1.01 m one loop is stretched by 10 mm and its twin, a millimetre longer, by 9: a tenth less pull up there.
     expect(uneven(loop(1, 1), loop(1.001, 1), 1.01)).toBeUndefined();
     // Alike in shape, a tenth stiffer: (1.1 - 1) over the mean of 1.1 and 1, whatever the height.

@@ -10,6 +10,7 @@ import type { Caution } from './Caution.ts';
 import type { ExplainedForce, Explanation } from './Explanation.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { gearLoad } from './gearLoad.ts';
+import { type HeightSpread, withHeightSpread } from './heightSpread.ts';
 import type { LifterTask } from './misfit.ts';
 
 const POINTS = 21;
@@ -19,9 +20,9 @@ const NORMAL_95 = 1.959963984540054;
 const MAXIMAL_SHARE = 0.85;
 const bases: readonly Basis[] = ['bar', 'bottom', 'mean', 'lockout'];
 
-/** Works out everything there is to say about one bar for one lifter. */
+/** Works out everything there is to say about one bar for one lifter. Without `heightSpread` the heights are measured. */
 export function explain(
-  task: Omit<LifterTask, 'aim'>,
+  task: Omit<LifterTask, 'aim'> & { heightSpread?: HeightSpread },
   gear: RackGear,
   set: GearSet,
   barKg: number,
@@ -29,7 +30,13 @@ export function explain(
 ): Explanation {
   const load = gearLoad(gear, set, task.travel, barKg);
   const compiled = compileLoad(load);
-  const curve = curveOf(compiled, POINTS);
+  const bare = curveOf(compiled, POINTS);
+  const { heightSpread = { bottomSdM: 0, lockoutSdM: 0 } } = task;
+  const totalN = (zM: number) => compiled.at(zM).totalN;
+  const curve = {
+    ...bare,
+    points: bare.points.map((point) => withHeightSpread(point, heightSpread, totalN)),
+  };
   const rep = repOf(compiled, task.capability, 0);
   const [bottom, mid, lockout] = [0, (POINTS - 1) / 2, POINTS - 1].map((i) =>
     explainedPoint(curve.points[i]!),

@@ -3,6 +3,7 @@ import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
 import type { ForeAft } from '#contract/words/foreAftSentence.ts';
+import { withHeightSpread } from '#core/day/heightSpread.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
 import { repOf } from '#core/rep/simulateRep.ts';
@@ -55,7 +56,7 @@ export function setupScene(
       benchHeightM: lift === 'bench' ? (rack?.benchHeightM ?? null) : null,
     },
     load: {
-      points: curve.points,
+      points: curve.points.map((point) => withHeightSpread(point, heights, (zM) => compiled.at(zM).totalN)),
       held: curve.points.map(({ zM }) => {
         const forceN = heldN(zM);
         return { zM, heldN: forceN - ownN, lowN: forceN / spread - ownN, highN: forceN * spread - ownN };

@@ -4,7 +4,7 @@ import type { ExplainedForce } from '#core/day/Explanation.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
 import { simulateRep } from '#core/rep/simulateRep.ts';
 import { fromSi } from '#core/units/units.ts';
-import { Known } from '#web/parts/Known.tsx';
+import { type HowKnown, Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
 import { strengthWords } from './strengthWords.ts';
@@ -39,6 +39,7 @@ function End(props: { word: string; force: ExplainedForce; share: number | undef
   const { force, share, result } = props;
   const units = useUnits();
   const { load, bandsMeasured } = result;
+  const known = endKnown(result);
   const mass = (forceN: number) => fromSi(forceN / load.gravityMps2, units.mass);
   const spread = mass(force.high95N - force.totalN);
   const parts = [
@@ -53,10 +54,10 @@ function End(props: { word: string; force: ExplainedForce; share: number | undef
       <Known
         value={mass(force.totalN).toFixed(0)}
         unit={units.mass}
-        known={bandsMeasured ? 'measured' : 'notMeasured'}
+        known={known}
         why={
           bandsMeasured
-            ? undefined
+            ? heightsWhy[known]
             : 'A band here was never hung from a scale; its pull is a guess from its width. Measure it under Gear.'
         }
         size="lead"
@@ -68,6 +69,18 @@ function End(props: { word: string; force: ExplainedForce; share: number | undef
     </Figure>
   );
 }
+
+/** A load is known no better than the bands that pull and the heights they pull at. */
+function endKnown({ bandsMeasured, heights, load }: TrialResult): HowKnown {
+  if (!bandsMeasured) return 'notMeasured';
+  const byHeight = load.bands.length + load.hungBands.length + load.chains.length > 0;
+  return byHeight && heights.bottomSdM + heights.lockoutSdM > 0 ? heights.known : 'measured';
+}
+
+const heightsWhy: Partial<Record<HowKnown, string>> = {
+  estimated: 'The bar heights are estimated, and what hangs pulls by height. Measure them with a tape.',
+  assumed: 'The bar heights are assumed, and what hangs pulls by height. Measure them with a tape.',
+};
 
 function Speed({ result, club }: { result: TrialResult; club: ClubRecords }) {
   const units = useUnits();

@@ -55,7 +55,12 @@ function workOut(club: ClubRecords, trial: Trial, title: string, today: string):
   const { gear, set } = gearOf(club, trial, today);
   const { bottomM, lockoutM, gravityMps2, path } = load;
   const explanation = explain(
-    { capability, travel: { bottomM, lockoutM, gravityMps2, path }, referenceKg: strength.reference.kg },
+    {
+      capability,
+      travel: { bottomM, lockoutM, gravityMps2, path },
+      referenceKg: strength.reference.kg,
+      heightSpread: heights,
+    },
     gear,
     set,
     trial.barKg,
@@ -70,7 +75,7 @@ function workOut(club: ClubRecords, trial: Trial, title: string, today: string):
     explanation,
     cautions: [...explanation.cautions, ...own.filter(({ code }) => code !== 'minor')],
     bandsMeasured: bands.every(({ known }) => known === 'measured'),
-    scene: trialScene(club, trial, title, load, { capability, strengthSdLn: strength.strengthSdLn }),
+    scene: trialScene(club, trial, title, load, { capability, strengthSdLn: strength.strengthSdLn, heights }),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { type HeightSpread, withHeightSpread } from '#core/day/heightSpread.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
@@ -20,7 +21,11 @@ export function trialScene(
   trial: Trial,
   title: string,
   load: Load,
-  { capability, strengthSdLn }: { capability: Capability; strengthSdLn: number },
+  {
+    capability,
+    strengthSdLn,
+    heights,
+  }: { capability: Capability; strengthSdLn: number; heights: HeightSpread },
 ): HeightScene {
   const compiled = compileLoad(load);
   const curve = curveOf(compiled, points);
@@ -46,7 +51,7 @@ export function trialScene(
       benchHeightM: trial.lift === 'bench' ? (rack?.benchHeightM ?? null) : null,
     },
     load: {
-      points: curve.points,
+      points: curve.points.map((point) => withHeightSpread(point, heights, (zM) => compiled.at(zM).totalN)),
       held: curve.points.map(({ zM }) => {
         const forceN = heldForceN(capability, zM);
         return { zM, heldN: forceN - ownN, lowN: forceN / spread - ownN, highN: forceN * spread - ownN };
