@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Basis } from '../day/Aim.ts';
+import { explain } from '../day/explain.ts';
 import { estimateHeights } from '../lifter/estimateHeights.ts';
 import { lifterCapability } from '../lifter/lifterCapability.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
@@ -11,6 +13,8 @@ import { simulateRep } from '../rep/simulateRep.ts';
 import { heldForceN } from '../rep/strengthCurve.ts';
 import data from './strength.json' with { type: 'json' };
 
+/** Exact: NIST SP 811 (2008), appendix B. */
+const KG_PER_LB = 0.45359237;
 const MAX_KG = { squat: 300, bench: 150, deadlift: 250 };
 
 /** A lifter of 1.75 m and 100 kg with a straight maximum of `MAX_KG` from `best`, now starting from `start`. */
@@ -137,6 +141,35 @@ describe("the trade's own figures", () => {
     const { boxBarLb, boxBandLb, squatLb } = practice.values;
     const barShare = boxBarShare(boxBandLb / squatLb);
     expect(Math.abs(barShare - boxBarLb / squatLb)).toBeLessThan(0.07);
+  });
+
+  it('bands of 250 to 440 lb at lockout are 25 to 44 % of a 1000 lb squat, by the share at lockout over that of the bar', () => {
+    const { bandLb, bandPercent, squatLb, boxBarLb } = practice.values;
+    const { load, capability } = onBox;
+    const { bottomM, lockoutM, gravityMps2, path } = load;
+    const task = {
+      capability,
+      travel: { bottomM, lockoutM, gravityMps2, path },
+      referenceKg: squatLb * KG_PER_LB,
+    };
+    const percents = bandLb.map((lb) => {
+      const lockoutN = lb * KG_PER_LB * STANDARD_GRAVITY_MPS2;
+      const measured = { verticalAt: [bottomM, lockoutM].map((zM) => ({ zM, forceN: lockoutN })), count: 1 };
+      const pair = { pairId: 'p', hookupId: 'h', anchorId: 'a', ratedLoadN: null, rigged: [], measured };
+      const gear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [pair] };
+      const limits = { safeStretch: 2.5, mismatchShare: 0.05 };
+      const { percentages } = explain(
+        task,
+        gear,
+        { hookups: [0], chainPairs: [] },
+        boxBarLb * KG_PER_LB,
+        limits,
+      );
+      const shareOf = (wanted: Basis) => percentages.find(({ basis }) => basis === wanted)!.share;
+      return 100 * (shareOf('lockout') - shareOf('bar'));
+    });
+    percents.forEach((percent, i) => expect(percent).toBeCloseTo(bandPercent[i]!, 9));
+    expect(percents).toHaveLength(bandPercent.length);
   });
 
   it('one inch less of box is worth 4 to 8 % near parallel', () => {
