@@ -1,9 +1,11 @@
 import { type ChartUnits, lengthText } from './ChartUnits.ts';
 import type { HeightScale } from './heightScale.ts';
-import { letters, paint } from './paint.ts';
+import { letters, paint, textWidthPx } from './paint.ts';
 
 /** How near to a named height a plain figure may stand (px). */
 const clearPx = 14;
+/** From a figure to the staff's edge (px). */
+const figureGapPx = 11;
 
 /**
  * The measuring staff at the left: ticks each 10 cm (or 4 in), figures each 50 cm (or 20 in), and the two heights that
@@ -40,7 +42,7 @@ export function HeightAxis(props: {
           <g key={i}>
             <path d={`M${x} ${y}h${long ? -8 : -4}`} stroke={paint.ruleStrong} />
             {long && free && (
-              <text x={x - 11} y={y + 4} textAnchor="end" fill={paint.quiet}>
+              <text x={x - figureGapPx} y={y + 4} textAnchor="end" fill={paint.quiet}>
                 {i * tick}
               </text>
             )}
@@ -56,20 +58,29 @@ export function HeightAxis(props: {
             strokeLinecap="round"
           />
           <text
-            x={x - 11}
+            x={x - figureGapPx}
             y={textY + 4}
             textAnchor="end"
             fontWeight="640"
             fill={paint.ink}
             fontSize={letters.tag}
           >
-            {lengthText(units, heightM).split(' ')[0]}
+            {figure(units, heightM)}
           </text>
         </g>
       ))}
-      <text x={x - 11} y={scale.y(scale.topM) - 8} textAnchor="end" fill={paint.quiet}>
+      <text x={x - figureGapPx} y={scale.y(scale.topM) - 8} textAnchor="end" fill={paint.quiet}>
         {units.lengthUnit}
       </text>
     </g>
   );
+}
+
+/** How much room the staff needs for the heights it names (px). */
+export function staffWidthPx(units: ChartUnits, heightsM: readonly number[]): number {
+  return figureGapPx + Math.max(22, ...heightsM.map((m) => textWidthPx(figure(units, m), letters.tag)));
+}
+
+function figure(units: ChartUnits, heightM: number): string {
+  return lengthText(units, heightM).split(' ')[0] ?? '';
 }

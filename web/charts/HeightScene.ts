@@ -63,3 +63,12 @@ export function sharedReach(scenes: readonly HeightScene[]): SharedReach {
     speedToMps: Math.max(0.5, ...scenes.flatMap((s) => s.speed?.samples.map((p) => p.speedMps) ?? [])) * 1.05,
   };
 }
+
+/** The reach that holds both. */
+export function widerReach(a: SharedReach, b: SharedReach): SharedReach {
+  return {
+    topM: Math.max(a.topM, b.topM),
+    loadToN: Math.max(a.loadToN, b.loadToN),
+    speedToMps: Math.max(a.speedToMps, b.speedToMps),
+  };
+}

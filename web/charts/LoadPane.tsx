@@ -1,10 +1,12 @@
 import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
-import { type ChartUnits, massText } from './ChartUnits.ts';
+import { AxisFigures } from './AxisFigures.tsx';
+import type { ChartUnits } from './ChartUnits.ts';
 import type { LoadScene } from './HeightScene.ts';
 import type { HeightScale } from './heightScale.ts';
+import { endWords, LoadEnd } from './LoadEnd.tsx';
 import { patternFill } from './Patterns.tsx';
-import { letters, paint, textWidthPx } from './paint.ts';
+import { letters, paint } from './paint.ts';
 import { StrengthLine } from './StrengthLine.tsx';
 
 type LoadPoint = LoadScene['points'][number];
@@ -27,7 +29,6 @@ export function LoadPane(props: {
   const { scale, units, scene, x, width } = props;
   const px = scaleLinear([0, props.loadToN / units.newtonPerMass], [x, x + width]);
   const at = (forceN: number) => px(forceN / units.newtonPerMass);
-  const ticks = px.ticks(Math.max(2, Math.floor(width / 70)));
   const strip = (from: (p: LoadPoint) => number, to: (p: LoadPoint) => number) =>
     area<LoadPoint>()
       .y((p) => scale.y(p.zM))
@@ -38,19 +39,18 @@ export function LoadPane(props: {
   const first = scene.points[0];
   const last = scene.points[scene.points.length - 1];
   if (first === undefined || last === undefined) return null;
+  const lockout = endWords(scene, units, 'lockout', { x, width, levelY: scale.y(last.zM) });
+  const bottom = endWords(scene, units, 'bottom', { x, width, levelY: scale.y(first.zM) });
   return (
     <g fontFamily={letters.family} fontSize={letters.small}>
-      {ticks.map((tick) => (
-        <g key={tick}>
-          <path d={`M${px(tick)} ${scale.y(scale.topM)}V${props.axisY - 14}`} stroke={paint.rule} />
-          <text x={px(tick)} y={props.axisY} textAnchor="middle" fill={paint.quiet}>
-            {tick}
-          </text>
-        </g>
-      ))}
-      <text x={x} y={props.axisY + 18} fill={paint.quiet}>
-        {units.massUnit} at the bar
-      </text>
+      <AxisFigures
+        at={px}
+        values={px.ticks(Math.max(2, Math.floor(width / 70)))}
+        names={[`${units.massUnit} at the bar`, units.massUnit]}
+        y={props.axisY}
+        ruleTopY={scale.y(scale.topM)}
+        {...{ x, width }}
+      />
       <path
         d={strip(
           () => 0,
@@ -89,67 +89,16 @@ export function LoadPane(props: {
         stroke={paint.ink}
         strokeWidth="1.5"
       />
-      <StrengthLine scale={scale} units={units} held={scene.held} at={at} toX={x + width} />
-      <EndLabel
+      <StrengthLine
+        scale={scale}
         units={units}
-        scene={scene}
-        point={last}
-        x={x}
-        width={width}
-        y={scale.y(last.zM)}
-        where="lockout"
+        held={scene.held}
+        at={at}
+        toX={x + width}
+        taken={[lockout, bottom].filter((words) => words !== null)}
       />
-      <EndLabel
-        units={units}
-        scene={scene}
-        point={first}
-        x={x}
-        width={width}
-        y={scale.y(first.zM)}
-        where="bottom"
-      />
-    </g>
-  );
-}
-
-/** The number that matters at one end, with what share of strength it asks for; in two lines where it is narrow. */
-function EndLabel(props: {
-  units: ChartUnits;
-  scene: LoadScene;
-  point: LoadPoint;
-  x: number;
-  width: number;
-  y: number;
-  where: 'bottom' | 'lockout';
-}) {
-  const { units, point, x, where } = props;
-  const number = massText(units, point.totalN);
-  const held = props.scene.held.find((p) => Math.abs(p.zM - point.zM) < 1e-6)?.heldN;
-  const share = held !== undefined && held > 0 ? `${Math.round((100 * point.totalN) / held)} %` : '';
-  const besideX = x + textWidthPx(number, letters.number) + 6;
-  const fits = (text: string, fromX: number) =>
-    fromX + textWidthPx(text, letters.small) < x + props.width + 8;
-  const words = [`${units.massUnit} at ${where}`, units.massUnit];
-  const whole = `${words[0]}, ${share} of strength`;
-  const oneLine = share === '' || fits(whole, besideX);
-  const first =
-    share !== '' && oneLine ? whole : (words.find((text) => fits(text, besideX)) ?? units.massUnit);
-  const second = [`${share} of strength`, share].find((text) => fits(text, x)) ?? share;
-  const down = where === 'bottom';
-  const numberY = down ? props.y + 22 : props.y - (oneLine ? 8 : 22);
-  return (
-    <g>
-      <text x={x} y={numberY} fontSize={letters.number} fontWeight="700" fill={paint.ink}>
-        {number}
-      </text>
-      <text x={besideX} y={numberY} fill={paint.quiet}>
-        {first}
-      </text>
-      {!oneLine && (
-        <text x={x} y={numberY + 15} fill={paint.quiet}>
-          {second}
-        </text>
-      )}
+      <LoadEnd words={lockout} />
+      <LoadEnd words={bottom} />
     </g>
   );
 }

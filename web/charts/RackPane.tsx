@@ -4,6 +4,9 @@ import type { RackScene } from './HeightScene.ts';
 import type { HeightScale } from './heightScale.ts';
 import { patternFill } from './Patterns.tsx';
 import { letters, paint, textWidthPx } from './paint.ts';
+import { boxSpanM, type RackScale } from './rackScale.ts';
+
+type RackBand = RackScene['bands'][number];
 
 /** Half of a full-size disc's width is no use here: the bar is drawn as a circle one can see (px). */
 const barRadiusPx = 9;
@@ -20,18 +23,25 @@ export function RackPane(props: {
   scene: RackScene;
   bottomM: number;
   lockoutM: number;
-  x: number;
-  width: number;
+  /** Fore-aft, beside the shared height axis. */
+  across: RackScale;
   patterns: string;
 }) {
-  const { scale, units, scene, bottomM, lockoutM, x, width } = props;
-  const { fromM, toM } = reach(scene);
-  // To scale, as long as the pane is wide enough for all that is hung.
-  const pxPerM = Math.min(scale.pxPerM, width / (toM - fromM));
-  const px = (xM: number) => x + (xM - fromM) * pxPerM;
+  const { scale, units, scene, bottomM, lockoutM } = props;
+  const { px, fromM, toM } = props.across;
   const barX = (zM: number) => px(pathX(scene.path, zM));
   const uprightX = px(toM) - 9;
   const heights = Array.from({ length: 21 }, (_, i) => bottomM + ((lockoutM - bottomM) * i) / 20);
+  const bandWidthPx = (band: RackBand) => Math.max(thinnestBandPx, (band.widthMm / 1000) * scale.pxPerM);
+  // Bands on one anchor lie side by side, so that each is seen.
+  const shiftPx = (band: RackBand, i: number) => (i - (scene.bands.length - 1) / 2) * (bandWidthPx(band) + 2);
+  // Words stand left of bar and bands, which are drawn over them.
+  const clearToX = Math.min(
+    barX(bottomM) - barRadiusPx,
+    ...scene.bands.map(
+      (band, i) => Math.min(px(band.xM), barX(bottomM)) + shiftPx(band, i) - bandWidthPx(band) / 2,
+    ),
+  );
   const path = line<number>(barX, scale.y)(heights) ?? '';
   return (
     <g fontFamily={letters.family} fontSize={letters.small}>
@@ -54,15 +64,28 @@ export function RackPane(props: {
           />
         ))}
       {scene.boxHeightM !== null && (
-        <Support heightM={scene.boxHeightM} word="box" x={px(-0.5)} toX={px(-0.1)} {...{ scale, units }} />
+        <Support
+          heightM={scene.boxHeightM}
+          word="box"
+          x={px(boxSpanM.from)}
+          toX={px(boxSpanM.to)}
+          clearToX={clearToX}
+          {...{ scale, units }}
+        />
       )}
       {scene.benchHeightM !== null && (
-        <Support heightM={scene.benchHeightM} word="bench" x={px(-0.3)} toX={px(0.3)} {...{ scale, units }} />
+        <Support
+          heightM={scene.benchHeightM}
+          word="bench"
+          x={px(-0.3)}
+          toX={px(0.3)}
+          clearToX={clearToX}
+          {...{ scale, units }}
+        />
       )}
       {scene.bands.map((band, i) => {
-        const widthPx = Math.max(thinnestBandPx, (band.widthMm / 1000) * scale.pxPerM);
-        // Bands on one anchor lie side by side, so that each is seen.
-        const shift = (i - (scene.bands.length - 1) / 2) * (widthPx + 2);
+        const widthPx = bandWidthPx(band);
+        const shift = shiftPx(band, i);
         const anchor = { x: px(band.xM) + shift, y: scale.y(band.zM) };
         const strip = (zM: number) => bandStrip(anchor, { x: barX(zM) + shift, y: scale.y(zM) }, widthPx);
         return (
@@ -89,24 +112,9 @@ export function RackPane(props: {
       <path d={path} fill="none" stroke={paint.ink} strokeDasharray="3 3" />
       <Bar x={barX(lockoutM)} y={scale.y(lockoutM)} stroke={paint.quiet} />
       <Bar x={barX(bottomM)} y={scale.y(bottomM)} stroke={paint.ink} />
-      <path d={`M${x} ${scale.floorY}H${px(toM)}`} stroke={paint.ink} strokeWidth="3" />
+      <path d={`M${px(fromM)} ${scale.floorY}H${px(toM)}`} stroke={paint.ink} strokeWidth="3" />
     </g>
   );
-}
-
-/** Fore-aft reach of the drawing (m): all that hangs, the box behind the lifter, the upright in front. */
-function reach(scene: RackScene): { fromM: number; toM: number } {
-  const used = scene.bands.map((band) => band.xM);
-  return {
-    fromM:
-      Math.min(
-        -0.2,
-        scene.boxHeightM === null ? 0 : -0.52,
-        scene.benchHeightM === null ? 0 : -0.32,
-        ...used,
-      ) - 0.06,
-    toM: Math.max(0.3, ...used) + 0.06,
-  };
 }
 
 function AnchorPoint({ x, y, stroke }: { x: number; y: number; stroke: string }) {
@@ -124,20 +132,25 @@ function Bar({ x, y, stroke }: { x: number; y: number; stroke: string }) {
   );
 }
 
-/** A box or bench with its height written inside where it fits. */
+/** A box or bench with its height written inside where it fits, its name left out before the height. */
 function Support(props: {
   heightM: number;
   word: string;
   x: number;
   toX: number;
+  /** Where what is drawn over it begins. */
+  clearToX: number;
   scale: HeightScale;
   units: ChartUnits;
 }) {
   const { scale, units, heightM, x, toX } = props;
-  const lines = [props.word, lengthText(units, heightM)];
-  const fits =
-    lines.every((text) => textWidthPx(text, letters.small) < toX - x - 4) && heightM * scale.pxPerM > 34;
-  const middle = scale.y(heightM / 2);
+  const room = Math.min(toX, props.clearToX) - x - 6;
+  const tall = heightM * scale.pxPerM;
+  const inside = [props.word, lengthText(units, heightM)].filter(
+    (text) => textWidthPx(text, letters.small) <= room,
+  );
+  const lines = tall > 44 ? inside : tall > 30 ? inside.slice(-1) : [];
+  const middle = scale.y(heightM / 2) + 5 - 7 * (lines.length - 1);
   return (
     <g>
       <rect
@@ -148,12 +161,11 @@ function Support(props: {
         fill={paint.paper}
         stroke={paint.ink}
       />
-      {fits &&
-        lines.map((text, i) => (
-          <text key={text} x={x + 6} y={middle - 3 + i * 14} fill={paint.quiet}>
-            {text}
-          </text>
-        ))}
+      {lines.map((text, i) => (
+        <text key={text} x={x + 4} y={middle + i * 14} fill={paint.quiet}>
+          {text}
+        </text>
+      ))}
     </g>
   );
 }

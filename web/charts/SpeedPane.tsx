@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import { line } from 'd3-shape';
+import { AxisFigures } from './AxisFigures.tsx';
 import type { SpeedScene } from './HeightScene.ts';
 import type { HeightScale } from './heightScale.ts';
 import { letters, paint, textWidthPx } from './paint.ts';
@@ -20,24 +21,23 @@ export function SpeedPane(props: {
   const text = scene.made ? `${scene.slowest.speedMps.toFixed(2)} m/s` : 'stops here';
   // Where the speed rises throughout there is no slowest point to mark, only the speed at lockout.
   const rises = scene.made && scene.slowest.zM === scene.samples[scene.samples.length - 1]?.zM;
-  const left = mark.x + 10 + textWidthPx(text, letters.small) > x + width + 6;
+  // Right of its mark, else left of it, else below it, from the pane's own edge on.
+  const wide = textWidthPx(text, letters.small);
+  const right = mark.x + 10 + wide <= x + width + 8;
+  const left = !right && mark.x - 10 - wide >= x - 6;
+  const textX = right ? mark.x + 10 : left ? mark.x - 10 - wide : x + 2;
+  const textY = mark.y + (scene.made ? (rises || (!left && !right) ? 18 : 4) : -10);
   return (
     <g fontFamily={letters.family} fontSize={letters.small}>
       <path d={`M${x} ${scale.y(scale.topM)}V${axisY - 14}`} stroke={paint.ruleStrong} />
-      {px.ticks(Math.max(2, Math.floor(width / 56))).map((tick) => (
-        <text
-          key={tick}
-          x={px(tick)}
-          y={axisY}
-          textAnchor={tick === 0 ? 'start' : 'middle'}
-          fill={paint.quiet}
-        >
-          {tick}
-        </text>
-      ))}
-      <text x={x} y={axisY + 18} fill={paint.quiet}>
-        m/s{scene.made ? `, ${scene.durationS.toFixed(1)} s up` : ''}
-      </text>
+      <AxisFigures
+        at={px}
+        values={px.ticks(Math.max(2, Math.floor(width / 56)))}
+        names={scene.made ? [`m/s, ${scene.durationS.toFixed(1)} s up`, 'm/s'] : ['m/s']}
+        y={axisY}
+        x={x}
+        width={width + 4}
+      />
       <path
         d={
           line<SpeedScene['samples'][number]>(
@@ -56,9 +56,8 @@ export function SpeedPane(props: {
         <path d={`M${mark.x - 6} ${mark.y - 6}l12 12m0 -12l-12 12`} stroke={colour} strokeWidth="3" />
       )}
       <text
-        x={left ? mark.x - 10 : mark.x + 10}
-        y={mark.y + (rises ? 18 : scene.made ? 4 : -10)}
-        textAnchor={left ? 'end' : 'start'}
+        x={textX}
+        y={textY}
         fontWeight="560"
         fill={colour}
         stroke={paint.paper}

@@ -16,8 +16,10 @@ export function StrengthLine(props: {
   held: readonly HeldPoint[];
   at: (forceN: number) => number;
   toX: number;
+  /** Rows where other letters stand already. */
+  taken: readonly { topY: number; toY: number }[];
 }) {
-  const { scale, units, held, at, toX } = props;
+  const { scale, units, held, at, toX, taken } = props;
   const last = held[held.length - 1];
   if (last === undefined) return null;
   const cut = (forceN: number) => Math.min(at(Math.max(0, forceN)), toX);
@@ -33,13 +35,12 @@ export function StrengthLine(props: {
       (p) => cut(of(p)),
       (p) => scale.y(p.zM),
     )(held.filter((p) => at(of(p)) <= toX)) ?? '';
-  // Above the interval's upper edge the pane is empty; where the edge stays inside, below the arrow.
-  const edgeOut = clipped(
-    held.map((p) => ({ ...p, heldN: p.lowN })),
-    at,
-    toX,
-  ).leaves;
-  const onToY = edgeOut ? scale.y(edgeOut.zM) - 6 : leaves ? scale.y(leaves.zM) + 22 : 0;
+  // Above the arrow or below it; where the ends' own numbers take both places, the arrow says enough.
+  const arrowY = leaves ? scale.y(leaves.zM) : 0;
+  const onToY = [arrowY - 9, arrowY + 18].find(
+    (y) =>
+      y - 12 > scale.y(scale.topM) - 12 && taken.every(({ topY, toY }) => y + 4 <= topY || y - 11 >= toY),
+  );
   const onTo = `${massText(units, last.heldN)} ${units.massUnit}`;
   return (
     <g>
@@ -72,18 +73,20 @@ export function StrengthLine(props: {
             stroke={paint.paper}
             strokeWidth="1"
           />
-          <text
-            x={toX - textWidthPx(onTo, letters.small)}
-            y={onToY}
-            fontSize={letters.small}
-            fontWeight="560"
-            fill={paint.ink}
-            stroke={paint.paper}
-            strokeWidth="3"
-            paintOrder="stroke"
-          >
-            {onTo}
-          </text>
+          {onToY !== undefined && (
+            <text
+              x={toX - textWidthPx(onTo, letters.small)}
+              y={onToY}
+              fontSize={letters.small}
+              fontWeight="560"
+              fill={paint.ink}
+              stroke={paint.paper}
+              strokeWidth="3"
+              paintOrder="stroke"
+            >
+              {onTo}
+            </text>
+          )}
         </g>
       )}
     </g>
