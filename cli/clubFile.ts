@@ -22,9 +22,13 @@ export async function openExistingClub(file: string): Promise<ClubStore> {
 
 /** Opens the club in `file`; founds it where there is none. */
 export async function openClub(file: string): Promise<ClubStore> {
-  mkdirSync(dirname(resolve(file)), { recursive: true });
   const { openClubStore } = await import('#store/openClubStore.ts');
-  return openClubStore(file);
+  try {
+    mkdirSync(dirname(resolve(file)), { recursive: true });
+    return await openClubStore(file);
+  } catch (error) {
+    throw new CliError(`${resolve(file)} cannot be opened as a club: ${whyNot(error)}`);
+  }
 }
 
 /** Hands an open club to `work` and closes it, however that ends. */
@@ -37,5 +41,25 @@ export async function withClub<Result>(
     return await work(store);
   } finally {
     await store.close();
+  }
+}
+
+/** What the disk or the database said, in a coach's words where it is one of the usual troubles. */
+function whyNot(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? error.code : null;
+  switch (code) {
+    case 'SQLITE_NOTADB':
+      return 'it is another kind of file.';
+    case 'EACCES':
+    case 'EPERM':
+    case 'EROFS':
+      return 'this user may not write there.';
+    case 'ENOENT':
+    case 'ENOTDIR':
+      return 'nothing can be written at that place.';
+    case 'EISDIR':
+      return 'it is a folder.';
+    default:
+      return error instanceof Error ? error.message : String(error);
   }
 }

@@ -71,7 +71,7 @@ function lifterText(line: LifterLine, unit: string): string[] {
     row('on bar', line.changes ? `${hung} (${line.changes})` : hung),
     row('bottom', loadText(line.bottom, unit)),
     row('lockout', loadText(line.lockout, unit)),
-    row('share', `${line.percentages} ${line.reference}`),
+    row('share', `${line.percentages}, of ${line.reference}`),
     row('speed', line.speed),
     ...line.steps.map((step, index) =>
       row(

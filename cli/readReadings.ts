@@ -1,6 +1,6 @@
-import { parse } from 'csv-parse/sync';
+import { CsvError, parse } from 'csv-parse/sync';
 import type { BandReading } from '#core/band/BandCurve.ts';
-import { toSi, type Unit } from '#core/units/units.ts';
+import { fromSi, toSi, type Unit } from '#core/units/units.ts';
 import { CliError } from './CliError.ts';
 
 export interface ReadingsFile {
@@ -25,16 +25,12 @@ const forceUnits: Record<string, Unit> = {
   force_lbf: 'lbf',
 };
 
-/** Reads `length_cm,force_kg,direction` and its kin; the header names the units, `direction` may be missing. */
-export function readReadings(text: string): ReadingsFile {
-  const rows = parse(text, {
-    bom: true,
-    trim: true,
-    skip_empty_lines: true,
-    relax_column_count: true,
-    info: true,
-  });
-  const [header, ...body] = rows as unknown as { record: string[]; info: { lines: number } }[];
+/**
+ * Reads `length_cm,force_kg,direction` and its kin of a loop of this rest length; the header names the units, `direction` may
+ * be missing.
+ */
+export function readReadings(text: string, restLengthM: number): ReadingsFile {
+  const [header, ...body] = rowsOf(text);
   const names = header?.record ?? [];
   const length = column(names, lengthUnits, 'length');
   const force = column(names, forceUnits, 'force');
@@ -49,9 +45,33 @@ export function readReadings(text: string): ReadingsFile {
     if (direction !== 'loading' && direction !== 'unloading') {
       throw new CliError(`Line ${info.lines}, direction: "${direction}" must be loading or unloading.`, 2);
     }
-    return { lengthM: number(length), forceN: number(force), direction };
+    const reading = { lengthM: number(length), forceN: number(force), direction } as const;
+    const refuse = ({ at, name }: Column, why: string) =>
+      new CliError(`Line ${info.lines}, ${name}: ${record[at]} ${why}`, 2);
+    if (reading.lengthM <= restLengthM) {
+      const rest = Number(fromSi(restLengthM, length.unit).toFixed(3));
+      throw refuse(
+        length,
+        `is no longer than the loop at rest, ${rest} ${length.unit}: it would hang slack.`,
+      );
+    }
+    if (reading.forceN <= 0) throw refuse(force, 'must be above 0.');
+    return reading;
   });
   return { readings, lengthUnit: length.unit, forceUnit: force.unit };
+}
+
+function rowsOf(text: string) {
+  const options = { bom: true, trim: true, skip_empty_lines: true, relax_column_count: true, info: true };
+  try {
+    return parse(text, options) as unknown as { record: string[]; info: { lines: number } }[];
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    throw new CliError(
+      'The readings are not a table with commas: a quotation mark is not closed or out of place.',
+      2,
+    );
+  }
 }
 
 interface Column {

@@ -27,7 +27,14 @@ describe('rackwright band', () => {
       'Line 2, force_kg: "ten" is not a number.',
     ],
     ['a header without unit', 'length,force\n1,2\n', ['--rest', '1'], 'length_m, length_cm'],
-    ['a reading within the rest length', 'length_cm,force_kg\n90,5\n', ['--rest', '1'], 'Reading 1'],
+    [
+      'a reading within the rest length',
+      'length_cm,force_kg\n90,5\n',
+      ['--rest', '1'],
+      'Line 2, length_cm: 90',
+    ],
+    ['a pull below nothing', 'length_cm,force_kg\n150,-5\n', ['--rest', '1'], 'Line 2, force_kg: -5'],
+    ['an open quotation mark', 'length_cm,force_kg\n"150,5\n', ['--rest', '1'], 'quotation mark'],
     ['a rest length that is a mass', file, ['--rest', '20 kg'], '--rest'],
   ])('refuses %s in one line with status 2', async (_, input, args, sentence) => {
     const { status, stdout, stderr } = await runCli(['band', ...args], input);

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { curveName } from '#contract/words/curveName.ts';
 import type { BandCurve, BandCurves, BandReading } from '#core/band/BandCurve.ts';
 import type { Unit } from '#core/units/units.ts';
 import { CliError } from '../CliError.ts';
@@ -42,7 +43,7 @@ async function fitAndDraw(file: string | undefined, options: BandOptions): Promi
   const { readReadings } = await import('../readReadings.ts');
   const restLengthM = await quantity(options.rest, 'm', '--rest');
   const widthM = options.width === undefined ? undefined : await quantity(options.width, 'mm', '--width');
-  const { readings, lengthUnit, forceUnit } = readReadings(await readInputText(file));
+  const { readings, lengthUnit, forceUnit } = readReadings(await readInputText(file), restLengthM);
   let curves: BandCurves;
   try {
     curves = fitBand({ restLengthM, widthMm: widthM === undefined ? undefined : widthM * 1000, readings });
@@ -89,7 +90,7 @@ async function describe(
   const unit = forceName(forceUnit);
   const known =
     curve.known === 'measured'
-      ? `${curve.direction}: ${readings.length} readings, fitted as ${curve.model}`
+      ? `${curve.direction}: ${readings.length} readings, fitted as ${curveName(curve.model)}`
       : 'not measured: estimated from the width alone, with a wide interval; hang it from a scale';
   const head = [`length ${lengthUnit}`, `read ${unit}`, `curve ${unit}`, 'off by', 'low 95 %', 'high 95 %'];
   return [

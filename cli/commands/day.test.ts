@@ -43,6 +43,12 @@ describe('rackwright day', () => {
     expect(stdout).toContain('Not a substitute for qualified coaching');
   });
 
+  it('refuses what is no date by name and value', async () => {
+    const { status, stdout, stderr } = await sheet('--date', '2026-02-30');
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr).toMatch(/^--date is "2026-02-30"; it must be a date such as [\d-]+\.\n$/);
+  });
+
   it('gives the same plan to programs, once worked out', async () => {
     const first = await sheet('--form', 'json');
     const [plan] = dayPlan.array().parse(JSON.parse(first.stdout));

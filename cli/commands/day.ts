@@ -1,5 +1,6 @@
 import { Command, Option } from 'commander';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { localDate } from '#contract/records/kind.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from '../askApp.ts';
@@ -47,6 +48,9 @@ export function dayCommand(): Command {
 
 async function writeDay(options: DayOptions): Promise<void> {
   const date = options.date ?? localToday();
+  if (!localDate.safeParse(date).success) {
+    throw new CliError(`--date is "${date}"; it must be a date such as ${localToday()}.`, 2);
+  }
   const solved = await withClub(options.club, (store) => solvedDays(store, date, options.again ?? false));
   await writeOutput(await written(solved, options), options.out);
 }

@@ -30,6 +30,8 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
   const { serve } = await import('#server/serve.ts');
   const served = await serve({ store, port });
   const [record] = await store.list('club');
+  if (port !== 0 && served.port !== port)
+    say(`Port ${port} is taken, perhaps by Rackwright already running; another was found.`);
   const invented = record?.invented ? ', invented: look around, change what you like' : '';
   say(`Rackwright is running: ${served.url}`);
   say(`Club: ${record?.name ?? 'unnamed'} (${club}${invented}).`);

@@ -1,4 +1,4 @@
-import type { BandModel } from '#core/band/BandCurve.ts';
+import { curveName } from '#contract/words/curveName.ts';
 import { bandTensionInterval } from '#core/band/bandTension.ts';
 import { judgeForms } from '#core/band/judgeForms.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
@@ -13,16 +13,6 @@ export interface FitWords {
   /** What one more reading would bring; null where nothing more is wanted. */
   next: string | null;
 }
-
-const names: Record<BandModel, string> = {
-  neoHookean: 'Neo-Hookean',
-  mooneyRivlin: 'Mooney-Rivlin',
-  yeoh: 'Yeoh',
-  ogden1: 'Ogden with one term',
-  ogden2: 'Ogden with two terms',
-  line: 'A straight line',
-  prior: 'The width alone',
-};
 
 /** `say` writes a length with its unit; `safeM` is the longest that the club allows. */
 export function fitWords(
@@ -49,14 +39,14 @@ function whyThis({ curves, restLengthM, readings }: SideState): string {
   ).toSorted((x, y) => x.leftOutShare - y.leftOutShare);
   const chosen = judged.find(({ form }) => form.name === model);
   const best = judged[0];
-  if (!chosen || !best) return `${names[model]}.`;
+  if (!chosen || !best) return `${curveName(model)}.`;
   if (judged.length === 1) {
-    return `${names[model]}, the only rubber curve that so few readings can tell; it predicts a left-out reading to ${percent(chosen.leftOutShare)}.`;
+    return `${curveName(model)}, the only rubber curve that so few readings can tell; it predicts a left-out reading to ${percent(chosen.leftOutShare)}.`;
   }
   if (chosen === best) {
-    return `${names[model]} predicts a left-out reading best, to ${percent(chosen.leftOutShare)}.`;
+    return `${curveName(model)} predicts a left-out reading best, to ${percent(chosen.leftOutShare)}.`;
   }
-  return `${names[model]} predicts a left-out reading to ${percent(chosen.leftOutShare)}; no other curve does clearly better (${names[best.form.name]} ${percent(best.leftOutShare)}).`;
+  return `${curveName(model)} predicts a left-out reading to ${percent(chosen.leftOutShare)}; no other curve does clearly better (${curveName(best.form.name)} ${percent(best.leftOutShare)}).`;
 }
 
 function howFar({ curves, restLengthM }: SideState, say: (lengthM: number) => string): string {
