@@ -1,5 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 import { test } from './walk.ts';
 
 test('the same bar and bands are drawn and counted heavier for the taller of two lifters', async ({
@@ -30,6 +30,61 @@ test('a bar typed in pounds or dragged moves picture and numbers at once, and le
   await expect(page.getByText(/^80 bar/).first()).toBeVisible();
   expect((await bandKg(page))[0]).toEqual(before);
 });
+
+test('bar and box are moved in the picture itself, by pointer and by keys', async ({ page }) => {
+  await open(page, 'Ilse Vandermolen');
+  const field = page.getByLabel('On the bar', { exact: true });
+  const barKg = async () => Number(await field.inputValue());
+  const lockoutKg = async () =>
+    Number.parseFloat((await page.locator('.trial-numbers dd .numeral').nth(1).textContent()) ?? '');
+  const [before, lockoutBefore] = [await barKg(), await lockoutKg()];
+  const bar = page.getByRole('slider', { name: 'Bar of Ilse Vandermolen' });
+  await dragBy(page, bar, 100, 0);
+  const dragged = await barKg();
+  expect(dragged).toBeGreaterThan(before + 10);
+  // Bar and lockout both grow by what was put on: the bands hang as before. Both are rounded to a kilogram.
+  expect(Math.abs((await lockoutKg()) - lockoutBefore - (dragged - before))).toBeLessThanOrEqual(1);
+  await dragBy(page, bar, -60, 0);
+  expect(await barKg()).toBeLessThan(dragged);
+
+  const now = await barKg();
+  await bar.focus();
+  await page.keyboard.press('ArrowRight');
+  expect(await barKg()).toBe(now + 0.5);
+  await page.keyboard.press('PageDown');
+  expect(await barKg()).toBe(now - 4.5);
+  await expect(bar).toHaveAttribute('aria-valuetext', `${now - 4.5} kg`);
+
+  await page.getByLabel('Start', { exact: true }).selectOption('box');
+  const box = page.getByRole('slider', { name: 'Box of Ilse Vandermolen' });
+  const boxField = page.getByLabel('Box height', { exact: true });
+  await dragBy(page, box, 0, -30);
+  const high = Number(await boxField.inputValue());
+  expect(high).toBeGreaterThan(36);
+  await box.focus();
+  await page.keyboard.press('ArrowDown');
+  expect(Number(await boxField.inputValue())).toBeCloseTo(high - 0.5, 6);
+});
+
+for (const [width, height] of [
+  [390, 844],
+  [1024, 768],
+  [1440, 900],
+] as const) {
+  test(`no two letters of the picture touch and none is cut, ${width} px wide`, async ({ page }) => {
+    await page.setViewportSize({ width, height });
+    await open(page, 'Ilse Vandermolen');
+    for (const beside of [false, true]) {
+      if (beside) await page.getByRole('button', { name: 'Beside another lifter' }).click();
+      for (const lift of ['squat', 'bench', 'deadlift'])
+        for (const bar of ['20 kg', '999 lb']) {
+          await page.getByLabel('Lift', { exact: true }).first().selectOption(lift);
+          await page.getByLabel('On the bar', { exact: true }).first().fill(bar);
+          expect(await faultyLetters(page)).toEqual([]);
+        }
+    }
+  });
+}
 
 test('a new lifter starts with estimated heights, and a tape replaces them', async ({ page }) => {
   await page.goto('/lifters/new');
@@ -119,4 +174,38 @@ async function bandKg(page: Page): Promise<{ bottom: number; lockout: number }[]
     bottom: numbers[2 * i]!,
     lockout: numbers[2 * i + 1]!,
   }));
+}
+
+async function dragBy(page: Page, grip: Locator, dx: number, dy: number): Promise<void> {
+  await grip.scrollIntoViewIfNeeded();
+  const { x, y, width, height } = (await grip.boundingBox())!;
+  expect(Math.min(width, height)).toBeGreaterThanOrEqual(48);
+  await page.mouse.move(x + width / 2, y + height / 2);
+  await page.mouse.down();
+  await page.mouse.move(x + width / 2 + dx, y + height / 2 + dy, { steps: 10 });
+  await page.mouse.up();
+}
+
+/** Texts of the pictures that overlap another one or leave their drawing, by the browser's own measure of the letters. */
+function faultyLetters(page: Page): Promise<string[]> {
+  return page.locator('.trial-picture svg').evaluateAll((drawings) =>
+    drawings.flatMap((svg) => {
+      const frame = svg.getBoundingClientRect();
+      // A line box is higher than its figures: 0.72 em stand above the baseline and at most 0.2 em below.
+      const texts = [...svg.querySelectorAll('text')].map((text) => {
+        const { left, right } = text.getBoundingClientRect();
+        const em = Number.parseFloat(getComputedStyle(text).fontSize);
+        const base = frame.top + Number(text.getAttribute('y'));
+        return { word: text.textContent, left, right, top: base - 0.72 * em, bottom: base + 0.2 * em };
+      });
+      return texts.flatMap((a, i) => {
+        const cut =
+          a.left < frame.left || a.right > frame.right || a.top < frame.top || a.bottom > frame.bottom;
+        const touched = texts
+          .slice(i + 1)
+          .filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom);
+        return [...(cut ? [`${a.word} is cut`] : []), ...touched.map((b) => `${a.word} on ${b.word}`)];
+      });
+    }),
+  );
 }

@@ -16,7 +16,6 @@ export function AxisFigures(props: {
   ruleTopY?: number;
 }) {
   const { at, values, x, width, y, ruleTopY } = props;
-  const wide = (value: number) => textWidthPx(String(value), letters.small);
   const step = at(values[1] ?? 0) - at(values[0] ?? 0) || 1;
   const every = Math.max(1, Math.ceil((Math.max(...values.map(wide)) + betweenPx) / step));
   return (
@@ -45,4 +44,8 @@ export function AxisFigures(props: {
       </text>
     </g>
   );
+}
+
+function wide(value: number): number {
+  return textWidthPx(String(value), letters.small);
 }

@@ -1,9 +1,14 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { furtherStop, type Grip, nearestStop } from './Grip.ts';
 
 const grip = (value: number, stops: Grip['stops'], min = 0, max = 300): Grip => ({
-  ...{ label: 'Bar', valueText: '', value, stops, min, max },
+  label: 'Bar',
+  valueText: '',
+  value,
+  stops,
+  min,
+  max,
   onMove: () => {},
 });
 

@@ -5,6 +5,7 @@ import { useClub } from '#web/api/useClub.ts';
 import { RangeField } from '#web/parts/RangeField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BandPicks } from './BandPicks.tsx';
+import { barReach } from './barReach.ts';
 import { ChainPicks } from './ChainPicks.tsx';
 import type { OnBar } from './solvedSetup.ts';
 
@@ -23,6 +24,7 @@ export function HandSettings(props: {
   const records = useClub();
   const units = useUnits();
   const own = place.byCoach;
+  const reach = barReach(kept.barKg);
   const barChanged = Math.abs(onBar.barKg - kept.barKg) > 1e-6;
   const bandsChanged = !same(onBar.bands, kept.bands);
   const chainsChanged = !same(onBar.chains, kept.chains);
@@ -52,9 +54,9 @@ export function HandSettings(props: {
         label="Bar, discs, collars"
         valueSi={onBar.barKg}
         unit={units.mass}
-        minSi={5}
-        maxSi={Math.max(200, 2 * kept.barKg)}
-        stepSi={2.5}
+        minSi={reach.minKg}
+        maxSi={reach.maxKg}
+        stepSi={reach.stepKg}
         onChange={(barKg) => onTry({ ...onBar, barKg })}
       />
       <BandPicks

@@ -1,9 +1,10 @@
 import type { Day, Group, Place } from '#contract/records/day.ts';
-import type { Setup } from '#contract/records/lift.ts';
+import type { Setup, Start } from '#contract/records/lift.ts';
 import { foreAftSentence } from '#contract/words/foreAftSentence.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { HeightLegend } from '#web/charts/HeightLegend.tsx';
 import { HeightPicture } from '#web/charts/HeightPicture.tsx';
+import type { SceneGrips } from '#web/charts/OnePicture.tsx';
 import { chartUnits } from '#web/parts/chartUnits.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { massText } from '#web/parts/massText.ts';
@@ -18,12 +19,14 @@ export function LifterPicture(props: {
   place: Place;
   name: string;
   onBar: OnBar;
+  start: Start;
   gravityMps2: number;
+  grips: SceneGrips;
 }) {
-  const { day, group, place, name, onBar } = props;
+  const { day, group, place, name, onBar, start } = props;
   const records = useClub();
   const units = useUnits();
-  const setup: Setup = { rackId: place.rackId, start: place.start ?? group.start, ...onBar };
+  const setup: Setup = { rackId: place.rackId, start, ...onBar };
   const scene = sceneOrWhy(() =>
     setupScene(records, { lifterId: place.lifterId, lift: group.lift, setup, on: day.date, title: name }),
   );
@@ -32,10 +35,15 @@ export function LifterPicture(props: {
     <div className="stack">
       <MeasuredWidth>
         {(widthPx) => (
-          <HeightPicture scenes={[scene]} units={chartUnits(units, props.gravityMps2)} widthPx={widthPx} />
+          <HeightPicture
+            scenes={[scene]}
+            units={chartUnits(units, props.gravityMps2)}
+            widthPx={widthPx}
+            grips={[props.grips]}
+          />
         )}
       </MeasuredWidth>
-      <HeightLegend />
+      <HeightLegend lifts={scene.load.points.some(({ bandN }) => bandN < 0)} />
       {scene.foreAft && (
         <p className="small">
           {foreAftSentence(scene.foreAft, (newtons) => massText(newtons, units.mass, props.gravityMps2))}

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
+import type { Start } from '#contract/records/lift.ts';
 import { useClub } from '#web/api/useClub.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { PlaceTrial } from './PlaceTrial.tsx';
@@ -55,6 +56,7 @@ export function PlaceDetail(props: {
         prescription={solving.prescription}
         busy={solving.busy}
         onFix={(byCoach) => void fix(byCoach)}
+        onStart={(start) => onChange({ ...place, start: sameStart(start, group.start) ? null : start })}
       />
       <div className="stack tight ruled">
         <h4>Start of {name}</h4>
@@ -110,4 +112,8 @@ export function PlaceDetail(props: {
       </div>
     </section>
   );
+}
+
+function sameStart(a: Start, b: Start): boolean {
+  return a.way === b.way && Math.abs((a.heightM ?? 0) - (b.heightM ?? 0)) < 1e-6;
 }

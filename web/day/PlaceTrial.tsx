@@ -1,9 +1,13 @@
 import { useState } from 'react';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
+import type { Start } from '#contract/records/lift.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { HandSettings } from './HandSettings.tsx';
 import { LifterPicture } from './LifterPicture.tsx';
+import { placeGrips } from './placeGrips.ts';
 import { type OnBar, solvedSetup } from './solvedSetup.ts';
 
 /** What is on the bar, as fields and as the picture that follows them; kept only when the coach says so. */
@@ -17,8 +21,11 @@ export function PlaceTrial(props: {
   prescription: Prescription | null;
   busy: boolean;
   onFix: (byCoach: Place['byCoach']) => void;
+  onStart: (start: Start) => void;
 }) {
   const { day, group, place, rack, name } = props;
+  const records = useClub();
+  const units = useUnits();
   const solved = solvedSetup(props.prescription, group.id, place.lifterId);
   const kept: OnBar = {
     barKg: place.byCoach?.barKg ?? solved?.barKg ?? firstBarKg,
@@ -26,10 +33,32 @@ export function PlaceTrial(props: {
     chains: place.byCoach?.chains ?? solved?.chains ?? [],
   };
   const [onBar, setOnBar] = useState(kept);
+  // While the box is held its height is only looked at; the day gets it when it is let go.
+  const [heldBoxM, setHeldBoxM] = useState<number | null>(null);
+  const keptStart = place.start ?? group.start;
+  const start: Start = heldBoxM === null ? keptStart : { way: 'box', heightM: heldBoxM };
+  const grips = placeGrips({
+    name,
+    start,
+    onBar,
+    keptKg: kept.barKg,
+    units,
+    boxes: records.box,
+    gravityMps2: props.gravityMps2,
+    onBarKg: (barKg) => setOnBar({ ...onBar, barKg }),
+    onBoxM: setHeldBoxM,
+    onBoxLetGo: (heightM) => {
+      setHeldBoxM(null);
+      props.onStart({ way: 'box', heightM });
+    },
+  });
   return (
     <>
       <div className="detail-picture">
-        <LifterPicture {...{ day, group, place, name, onBar }} gravityMps2={props.gravityMps2} />
+        <LifterPicture
+          {...{ day, group, place, name, onBar, start, grips }}
+          gravityMps2={props.gravityMps2}
+        />
       </div>
       <HandSettings
         {...{ group, place, rack, kept, onBar }}

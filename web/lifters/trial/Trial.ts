@@ -1,5 +1,5 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Lift, Setup } from '#contract/records/lift.ts';
+import type { Lift, Setup, Start } from '#contract/records/lift.ts';
 import { type LifterRecords, straightBest } from '../lifterRecords.ts';
 
 /** A setup tried on a lifter, nowhere kept. */
@@ -13,6 +13,17 @@ const firstShare = 0.55;
 
 /** Of a lifter nobody knows anything of: a usual bar and nothing on it (kg). */
 const emptyBarKg = 20;
+
+/** Steps in which bar and start are dragged. */
+export const barStepKg = 0.5;
+export const startStepM = 0.005;
+
+/** Lowest and highest start that dragging reaches (m). */
+export function startReachM({ way }: Start): [number, number] {
+  if (way === 'box') return [0.2, 0.6];
+  if (way === 'pins') return [0.2, 1.9];
+  return [0, 0.4];
+}
 
 /** Something to begin turning from: the squat on the first rack with a hookup, with one light pair of bands. */
 export function firstTrial(own: LifterRecords, club: ClubRecords): Trial {

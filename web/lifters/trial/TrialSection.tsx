@@ -13,17 +13,23 @@ import { onBarText } from '../onBarText.ts';
 import { firstTrial, type Trial } from './Trial.ts';
 import { TrialChoices } from './TrialChoices.tsx';
 import { TrialReading } from './TrialReading.tsx';
+import { trialGrips } from './trialGrips.ts';
 import { trialResult } from './trialResult.ts';
 
 /** "What would this setup be for this lifter", live while one drags; a second lifter or setup beside it. */
 export function TrialSection({ own, today }: { own: LifterRecords; today: string }) {
   const club = useClub();
   const units = useUnits();
+  const gravityMps2 = gravityOf(club);
   const [trial, setTrial] = useState<Trial>(() => firstTrial(own, club));
   const [other, setOther] = useState<Trial | null>(null);
   const trials = other === null ? [trial] : [trial, other];
   const [result = '', otherResult = ''] = trials.map((one) => trialResult(club, one, titleOf(one), today));
-  const scenes = [result, otherResult].flatMap((one) => (typeof one === 'string' ? [] : one.scene));
+  const drawn = [
+    { trial, result, onChange: setTrial },
+    { trial: other ?? trial, result: otherResult, onChange: setOther },
+  ].flatMap(({ result: one, ...rest }) => (typeof one === 'string' ? [] : { ...rest, scene: one.scene }));
+  const scenes = drawn.map(({ scene }) => scene);
   const toKg = Math.max(60, ...trials.map((one) => 1.15 * (bestKg(one) ?? 150)));
   const lifters = club.lifter
     .map(({ id, name, statureM }) => ({
@@ -58,9 +64,12 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
               {(widthPx) => (
                 <HeightPicture
                   scenes={scenes}
-                  units={chartUnits(units, gravityOf(club))}
+                  units={chartUnits(units, gravityMps2)}
                   widthPx={widthPx}
                   heightPx={widthPx < 480 ? 220 : 400}
+                  grips={drawn.map(({ trial: one, onChange }) =>
+                    trialGrips({ trial: one, name: nameOf(one), toKg, gravityMps2, units, onChange }),
+                  )}
                 />
               )}
             </MeasuredWidth>
@@ -82,10 +91,13 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
   );
 
   function titleOf(one: Trial): string {
-    const name = club.lifter.find(({ id }) => id === one.lifterId)?.name ?? '';
     const bar = `${oneDecimal(one.barKg, units.mass)} ${units.mass}`;
     const on = onBarText(one, club);
-    return `${name}: ${liftWord(one.lift)}, ${startText(one.lift, one.start, units.length)}, ${bar}${on && ` with ${on}`}`;
+    return `${nameOf(one)}: ${liftWord(one.lift)}, ${startText(one.lift, one.start, units.length)}, ${bar}${on && ` with ${on}`}`;
+  }
+
+  function nameOf({ lifterId }: Trial): string {
+    return club.lifter.find(({ id }) => id === lifterId)?.name ?? '';
   }
 
   function bestKg(one: Trial): number | null {

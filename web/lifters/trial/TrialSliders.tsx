@@ -1,8 +1,7 @@
-import type { Start } from '#contract/records/lift.ts';
 import { RangeField } from '#web/parts/RangeField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { heightWord } from '../StartFields.tsx';
-import type { Trial } from './Trial.ts';
+import { barStepKg, startReachM, startStepM, type Trial } from './Trial.ts';
 
 /** What one drags: the mass on the bar and, where there is one, the height of box, pins, boards, blocks or deficit. */
 export function TrialSliders(props: {
@@ -22,7 +21,7 @@ export function TrialSliders(props: {
         unit={units.mass}
         minSi={0}
         maxSi={Math.ceil(props.toKg)}
-        stepSi={0.5}
+        stepSi={barStepKg}
         onChange={(barKg) => onChange({ ...trial, barKg })}
       />
       {start.heightM !== null && (
@@ -30,19 +29,12 @@ export function TrialSliders(props: {
           label={heightWord[start.way]}
           valueSi={start.heightM}
           unit={units.length}
-          minSi={startReach(start)[0]}
-          maxSi={startReach(start)[1]}
-          stepSi={0.005}
+          minSi={startReachM(start)[0]}
+          maxSi={startReachM(start)[1]}
+          stepSi={startStepM}
           onChange={(heightM) => onChange({ ...trial, start: { ...start, heightM } })}
         />
       )}
     </div>
   );
-}
-
-/** Lowest and highest start that the slider reaches (m). */
-function startReach({ way }: Start): [number, number] {
-  if (way === 'box') return [0.2, 0.6];
-  if (way === 'pins') return [0.2, 1.9];
-  return [0, 0.4];
 }
