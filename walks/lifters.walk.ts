@@ -106,10 +106,16 @@ test('a new lifter starts with estimated heights, and a tape replaces them', asy
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('Lockout must be higher than bottom.')).toBeVisible();
   await page.getByRole('textbox', { name: 'Lockout' }).fill('166.5');
+  await page.getByRole('textbox', { name: 'Bar in front' }).fill('-50');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('Bar in front is -50 cm; allowed is -40 cm to 40 cm.')).toBeVisible();
+  await page.getByRole('textbox', { name: 'Bar in front' }).fill('-2 in');
   await page.getByRole('button', { name: 'Save' }).click();
   const squat = heights.getByRole('row', { name: /^squat/ });
   await expect(squat).toContainText('101.0');
   await expect(squat).not.toContainText('est.');
+  // 2 in is 5.08 cm by the exact inch.
+  await expect(squat).toContainText('−5.1');
   await expect(page.getByRole('img', { name: /^Tall Newcomer/ })).toHaveAccessibleName(
     /at lockout, 167 cm above the floor/,
   );

@@ -17,9 +17,9 @@ export function rackScale(scene: RackScene, pane: { x: number; width: number }, 
   return { px: (xM) => pane.x + (xM - fromM) * acrossPxPerM, fromM, toM };
 }
 
-/** Fore-aft reach of the drawing (m): all that hangs, the box behind the lifter, the upright in front. */
+/** Fore-aft reach of the drawing (m): all that hangs, the way of the bar, the box behind the lifter, the upright in front. */
 function reach(scene: RackScene): { fromM: number; toM: number } {
-  const used = scene.bands.map((band) => band.xM);
+  const used = [...scene.bands, ...scene.path].map(({ xM }) => xM);
   return {
     fromM:
       Math.min(

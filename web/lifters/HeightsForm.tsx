@@ -86,7 +86,7 @@ export function HeightsForm(props: {
         unit={units.length}
         minSi={-0.4}
         maxSi={0.4}
-        hint="Seen from the side, how far the bar at the bottom is in front of its place at lockout; behind it with a minus. Leave empty if not measured: straight up is then assumed."
+        hint="At the bottom, against its place at lockout; a minus is behind. Empty: straight up is assumed."
         onChange={setBottomForwardM}
       />
       <TextField label="Measured on" type="date" value={measuredOn} required onChange={setMeasuredOn} />

@@ -88,7 +88,7 @@ function forward(bottomForwardM: number | null, unit: Unit) {
       'Nobody measured it, so the bar is assumed to go straight up. To measure: film from the side, or hold a plumb line at lockout and read how far in front or behind the bar is at the bottom.';
     return <Known value="straight up" unit="" known="assumed" why={why} />;
   }
-  return <Known value={written(bottomForwardM, unit, 1)} unit={unit} known="measured" />;
+  return <Known value={written(bottomForwardM, unit, 1).replace('-', '−')} unit={unit} known="measured" />;
 }
 
 function height(row: HeightRow, end: 'bottom' | 'lockout', unit: Unit) {
