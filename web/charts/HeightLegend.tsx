@@ -2,8 +2,11 @@ import { useId } from 'react';
 import { Patterns, patternFill } from './Patterns.tsx';
 import { paint } from './paint.ts';
 
-/** What the fills and lines of the picture mean; `lifts` where a band hung from above carries part of the bar. */
-export function HeightLegend({ lifts = false }: { lifts?: boolean }) {
+/**
+ * What the fills and lines of the picture mean; `lifts` where a band hung from above carries part of the bar, `moves`
+ * names what can be taken hold of.
+ */
+export function HeightLegend({ lifts = false, moves }: { lifts?: boolean; moves: string }) {
   const id = useId();
   const items = [
     { word: 'straight weight', fill: paint.iron },
@@ -35,6 +38,22 @@ export function HeightLegend({ lifts = false }: { lifts?: boolean }) {
           <circle cx="13" cy="7" r="4" fill={paint.paper} stroke={paint.go} strokeWidth="2.5" />
         </svg>
         bar speed and its slowest point
+      </span>
+      <span>
+        <svg width="20" height="22" aria-hidden="true">
+          <rect
+            x="5"
+            y="1"
+            width="10"
+            height="20"
+            rx="2"
+            fill={paint.paper}
+            stroke={paint.ink}
+            strokeWidth="1.5"
+          />
+          <path d="M8.5 7v8m3 0v-8" stroke={paint.ink} />
+        </svg>
+        {moves}
       </span>
     </p>
   );

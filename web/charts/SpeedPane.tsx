@@ -24,7 +24,7 @@ export function SpeedPane(props: {
   // Right of its mark, else left of it, else below it, from the pane's own edge on.
   const wide = textWidthPx(text, letters.small);
   const right = mark.x + 10 + wide <= x + width + 8;
-  const left = !right && mark.x - 10 - wide >= x - 6;
+  const left = !right && mark.x - 10 - wide >= x + 2;
   const textX = right ? mark.x + 10 : left ? mark.x - 10 - wide : x + 2;
   const textY = mark.y + (scene.made ? (rises || (!left && !right) ? 18 : 4) : -10);
   return (

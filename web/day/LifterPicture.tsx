@@ -43,7 +43,10 @@ export function LifterPicture(props: {
           />
         )}
       </MeasuredWidth>
-      <HeightLegend lifts={scene.load.points.some(({ bandN }) => bandN < 0)} />
+      <HeightLegend
+        lifts={scene.load.points.some(({ bandN }) => bandN < 0)}
+        moves={start.way === 'box' ? 'drag bar and box' : 'drag the bar'}
+      />
       {scene.foreAft && (
         <p className="small">
           {foreAftSentence(scene.foreAft, (newtons) => massText(newtons, units.mass, props.gravityMps2))}

@@ -38,6 +38,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
       title={best ? 'Change a best' : 'Write down a best'}
       onSave={save}
       onLeave={props.onLeave}
+      leaveWord={best ? 'Leave unchanged' : 'Not now'}
       onRemove={
         best
           ? () => {

@@ -68,6 +68,7 @@ function MassForm(props: { lifterId: string; mass: BodyMass | null; today: strin
       title={mass ? 'Change body mass' : 'Weigh in'}
       onSave={save}
       onLeave={props.onLeave}
+      leaveWord={mass ? 'Leave unchanged' : 'Not now'}
       onRemove={
         mass
           ? () => {

@@ -15,8 +15,10 @@ export function LifterForm(props: {
   initial: LifterDraft;
   onSave: (draft: LifterDraft) => Promise<unknown>;
   onLeave: () => void;
+  /** Only of a lifter who is in the club already. */
   onRemove?: () => void;
 }) {
+  const isNew = props.onRemove === undefined;
   const [draft, setDraft] = useState(props.initial);
   const units = useUnits();
   const set = (change: Partial<LifterDraft>) => setDraft({ ...draft, ...change });
@@ -25,6 +27,7 @@ export function LifterForm(props: {
       title={props.title}
       onSave={() => props.onSave(draft)}
       onLeave={props.onLeave}
+      leaveWord={isNew ? 'Not now' : 'Leave unchanged'}
       onRemove={props.onRemove}
     >
       <TextField label="Name" value={draft.name} required maxLength={80} onChange={(name) => set({ name })} />
@@ -41,11 +44,11 @@ export function LifterForm(props: {
         label="Born on"
         type="date"
         value={draft.bornOn ?? ''}
-        hint="Under 18 brings cautions."
+        hint="Lifters under 18 are marked and get cautions of their own."
         onChange={(bornOn) => set({ bornOn: bornOn === '' ? null : bornOn })}
       />
       <SelectField
-        label="Competes as"
+        label="Competes among"
         value={draft.category}
         options={categories}
         onChange={(category) => set({ category })}
@@ -56,13 +59,15 @@ export function LifterForm(props: {
         options={equipmentWords}
         onChange={(equipment) => set({ equipment })}
       />
-      <TextField
-        label="Left the club on"
-        type="date"
-        value={draft.leftOn ?? ''}
-        hint="Empty as long as they lift here; nothing is lost by leaving."
-        onChange={(leftOn) => set({ leftOn: leftOn === '' ? null : leftOn })}
-      />
+      {!isNew && (
+        <TextField
+          label="Left the club on"
+          type="date"
+          value={draft.leftOn ?? ''}
+          hint="Empty as long as they lift here. What they lifted stays written down."
+          onChange={(leftOn) => set({ leftOn: leftOn === '' ? null : leftOn })}
+        />
+      )}
       <TextField label="Note" value={draft.note} maxLength={2000} onChange={(note) => set({ note })} />
     </RecordForm>
   );

@@ -121,7 +121,8 @@ export function LifterList() {
         </div>
       )}
       <p className="small quiet">
-        Bests are the heaviest straight lifts written down. Arrows move, letters find a name, Enter opens.
+        Bests are the heaviest straight lifts written down.{' '}
+        <span className="with-keys">Arrows move, letters find a name, Enter opens.</span>
       </p>
     </div>
   );

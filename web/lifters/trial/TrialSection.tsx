@@ -56,7 +56,10 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
           </button>
         )}
       </div>
-      <HeightLegend lifts={scenes.some(({ load }) => load.points.some(({ bandN }) => bandN < 0))} />
+      <HeightLegend
+        lifts={scenes.some(({ load }) => load.points.some(({ bandN }) => bandN < 0))}
+        moves={trials.some(({ start }) => start.way === 'box') ? 'drag bar and box' : 'drag the bar'}
+      />
       <div className={other === null ? 'trial one' : 'trial two'}>
         {scenes.length > 0 && (
           <div className="trial-picture">
