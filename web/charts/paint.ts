@@ -23,7 +23,7 @@ export const letters = {
 
 /** How wide a text comes out at most, up to bold, by three widths of Archivo's letters (em). */
 export function textWidthPx(text: string, sizePx: number): number {
-  const em = [...text].map((letter) =>
+  const em = Array.from(text, (letter) =>
     ' .,:/iljt'.includes(letter) ? 0.34 : 'mwMW%'.includes(letter) ? 0.97 : 0.6,
   );
   return sizePx * em.reduce((sum, width) => sum + width, 0);
