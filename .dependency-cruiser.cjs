@@ -6,7 +6,8 @@ const only = (name, from, allowed) => ({
   from: { path: `^${from}/`, pathNot: '\\.test\\.tsx?$|^core/checks/' },
   to: { path: '^(core|contract|store|server|cli|web|demo|walks|bench|scripts)/', pathNot: `^(${allowed})/` },
 });
-const room = (name, allowed) => only(`core-${name}`, `core/${name}`, allowed.map((r) => `core/${r}`).join('|'));
+const room = (name, allowed) =>
+  only(`core-${name}`, `core/${name}`, allowed.map((r) => `core/${r}`).join('|'));
 module.exports = {
   forbidden: [
     only('core', 'core', 'core'),
@@ -43,6 +44,9 @@ module.exports = {
     exclude: { path: 'node_modules|dist' },
     tsPreCompilationDeps: true,
     parser: 'swc',
-    enhancedResolveOptions: { extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'], conditionNames: ['import', 'types', 'default'] },
+    enhancedResolveOptions: {
+      extensions: ['.ts', '.tsx', '.js', '.mjs', '.json'],
+      conditionNames: ['import', 'types', 'default'],
+    },
   },
 };

@@ -125,6 +125,8 @@ describe('heights from stature against published body sizes', () => {
 describe("the trade's own figures", () => {
   const { practice } = data;
   const onBox = lifter('squat', 'free', 'box');
+  const boxMaxKg = (aboveM: number) =>
+    maxBar({ ...onBox.load, bottomM: onBox.load.bottomM + aboveM }, onBox.capability)!.barKg;
   const boxBarShare = (bandShare: number) => {
     const lockoutN = bandShare * MAX_KG.squat * STANDARD_GRAVITY_MPS2;
     // Of the tension at lockout about 45 % is left at the bottom.
@@ -174,10 +176,8 @@ describe("the trade's own figures", () => {
 
   it('one inch less of box is worth 4 to 8 % near parallel', () => {
     const [least, most] = practice.values.percentPerInch as [number, number];
-    const at = (aboveM: number) =>
-      maxBar({ ...onBox.load, bottomM: onBox.load.bottomM + aboveM }, onBox.capability)!.barKg;
     for (const aboveM of [-0.0254, 0, 0.0254]) {
-      const percent = 100 * (at(aboveM + 0.0254) / at(aboveM) - 1);
+      const percent = 100 * (boxMaxKg(aboveM + 0.0254) / boxMaxKg(aboveM) - 1);
       expect(percent).toBeGreaterThan(least);
       expect(percent).toBeLessThan(most);
     }

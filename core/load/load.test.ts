@@ -24,13 +24,15 @@ const banded = (bottomM: number, lockoutM: number, zM = 0.1): Load => ({
   path: [],
 });
 
+// Neo-Hookean strain energy: W = (mu/2)(lambda^2 + 2/lambda - 3) per volume (Treloar 1943; Rivlin 1948).
+const energyJ = (lambda: number) => (STIFFNESS_N * REST_M * (lambda ** 2 + 2 / lambda - 3)) / 2;
+/** Of a loop that runs doubled from 0.1 m above the floor. */
+const stretch = (zM: number) => (2 * (zM - 0.1)) / REST_M;
+
 describe('the load curve', () => {
   it('does the work of weight and of the strain energy stored in the rubber', () => {
-    // Neo-Hookean strain energy: W = (mu/2)(lambda^2 + 2/lambda - 3) per volume (Treloar 1943; Rivlin 1948).
-    const energyJ = (lambda: number) => (STIFFNESS_N * REST_M * (lambda ** 2 + 2 / lambda - 3)) / 2;
     const curve = loadCurve(banded(0.9, 1.4), 5);
-    const lambda = (zM: number) => (2 * (zM - 0.1)) / REST_M;
-    const expectedJ = 100 * STANDARD_GRAVITY_MPS2 * 0.5 + 2 * (energyJ(lambda(1.4)) - energyJ(lambda(0.9)));
+    const expectedJ = 100 * STANDARD_GRAVITY_MPS2 * 0.5 + 2 * (energyJ(stretch(1.4)) - energyJ(stretch(0.9)));
     expect(curve.workJ / expectedJ).toBeCloseTo(1, 6);
     expect(curve.meanN).toBeCloseTo(curve.workJ / 0.5, 9);
   });

@@ -31,13 +31,15 @@ const band = (hookup: Hookup, zM: number, more: Partial<RiggedBand> = {}): Rigge
   ...more,
 });
 
+/** Of a pair on an anchor 0.1 m above the floor. */
+const pullAtN = (hookup: Hookup, zM: number) => bandPull(band(hookup, 0.1), [], 0.2, 3).downN(zM);
+
 describe('a band between anchor and bar', () => {
   it('pulls as one loop when single, as four legs of half the length when doubled, as what is left when choked', () => {
-    const at = (hookup: Hookup, zM: number) => bandPull(band(hookup, 0.1), [], 0.2, 3).downN(zM);
-    expect(at({ way: 'single' }, 1.66)).toBeCloseTo(2 * neoHookeanN(1.56 / REST_M), 9);
+    expect(pullAtN({ way: 'single' }, 1.66)).toBeCloseTo(2 * neoHookeanN(1.56 / REST_M), 9);
     // Folded: F = 4 A0 sigma(2 L / L0) for one loop of 2 A0 sigma(L / L0): geometry of four legs.
-    expect(at({ way: 'doubled' }, 1)).toBeCloseTo(2 * 2 * neoHookeanN((2 * 0.9) / REST_M), 9);
-    expect(at({ way: 'choked', spentM: 0.12 }, 1.6)).toBeCloseTo(2 * neoHookeanN(1.5 / 0.92), 9);
+    expect(pullAtN({ way: 'doubled' }, 1)).toBeCloseTo(2 * 2 * neoHookeanN((2 * 0.9) / REST_M), 9);
+    expect(pullAtN({ way: 'choked', spentM: 0.12 }, 1.6)).toBeCloseTo(2 * neoHookeanN(1.5 / 0.92), 9);
   });
 
   it('hung from above it lifts the bar, most at the bottom, along its unloading curve', () => {
