@@ -15,6 +15,9 @@ const places = {
 };
 const LiftersScreen = lazy(() => places.lifters().then((m) => ({ default: m.LiftersScreen })));
 const GearScreen = lazy(() => places.gear().then((m) => ({ default: m.GearScreen })));
+// The place in the address comes together with the club, not after it.
+const asked = Object.entries(places).find(([place]) => location.pathname.startsWith(`/${place}`));
+void asked?.[1]().catch(() => {});
 const otherPlaces = () => Promise.all([places.lifters(), places.gear()]);
 
 /** The frame around the three places. The days, which open first, come with it; the others when they are opened or a moment later. */
