@@ -20,7 +20,7 @@ export async function run(): Promise<void> {
   const store = await openClubStore(join(folder, 'club.sqlite'));
   await store.importRecords(millraceClub(localToday()));
   const { url, close } = await serve({ store, port: 0 });
-  const browser = await chromium.launch(playwrightConfig.use!.launchOptions!);
+  const browser = await chromium.launch(playwrightConfig.use!.launchOptions);
   try {
     await firstPage(browser, url);
     await dragFrame(browser, url);

@@ -18,7 +18,7 @@ const widths = async (change: (records: ClubRecords) => void) => {
   const day = structuredClone(theDay(records));
   const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
   day.groups[0]!.places[0]!.byCoach = { barKg: 60, bands, chains: null };
-  const { blocks } = solvedOf((await solveDay(records, day)).groups[0]!.places[0]!);
+  const { blocks } = solvedOf(solveDay(records, day).groups[0]!.places[0]!);
   const { bottom, lockout } = blocks[1]!.explanation;
   return [bottom.high95N - bottom.low95N, lockout.high95N - lockout.low95N] as const;
 };
@@ -32,7 +32,7 @@ const estimateFrom = (statureM: number | null) =>
 describe('solveDay', () => {
   it('says for each lifter what an independent load curve of that very setup gives', async () => {
     const records = twoLifters();
-    const plan = dayPlan.parse(await solveDay(records, theDay(records)));
+    const plan = dayPlan.parse(solveDay(records, theDay(records)));
     const [group] = plan.groups;
     expect(group!.places).toHaveLength(2);
     for (const place of group!.places) {
@@ -55,7 +55,7 @@ describe('solveDay', () => {
   it('gives the short and the tall lifter different tensions from the same bands', async () => {
     const records = twoLifters();
     const day: RecordOf<'day'> = { ...theDay(records), oneSetPull: 1 };
-    const [short, tall] = (await solveDay(records, day)).groups[0]!.places.map(solvedOf);
+    const [short, tall] = solveDay(records, day).groups[0]!.places.map(solvedOf);
     expect(short!.set.bands.length).toBeGreaterThan(0);
     expect(short!.set.bands).toEqual(tall!.set.bands);
     expect(tall!.blocks[0]!.explanation.lockout.bandN).toBeGreaterThan(
@@ -65,7 +65,7 @@ describe('solveDay', () => {
 
   it('loads only what the discs at the rack can load, work-up steps too', async () => {
     const records = twoLifters();
-    const { places } = (await solveDay(records, theDay(records))).groups[0]!;
+    const { places } = solveDay(records, theDay(records)).groups[0]!;
     const masses = loadableMasses({
       barKg: 20,
       collarsKg: 0,
@@ -81,7 +81,7 @@ describe('solveDay', () => {
     const day = structuredClone(theDay(records));
     const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
     day.groups[0]!.places[0]!.byCoach = { barKg: 60, bands, chains: null };
-    const solved = solvedOf((await solveDay(records, day)).groups[0]!.places[0]!);
+    const solved = solvedOf(solveDay(records, day).groups[0]!.places[0]!);
     expect(solved.byCoach).toEqual({ bar: true, set: true });
     expect(solved.barKg).toBe(60);
     expect(solved.set.bands.map(({ bandPairId }) => bandPairId)).toEqual(['heavy']);
@@ -95,7 +95,7 @@ describe('solveDay', () => {
     const [first, second] = day.groups[0]!.places;
     first!.byCoach = { barKg: 70, bands: null, chains: null };
     second!.byCoach = { barKg: 71, bands: null, chains: null };
-    const [near, far] = (await solveDay(records, day)).groups[0]!.places.map(solvedOf);
+    const [near, far] = solveDay(records, day).groups[0]!.places.map(solvedOf);
     expect(near!.barKg).toBeCloseTo(69.9, 9);
     expect(near!.blocks[1]!.barKg).toBeCloseTo(69.9, 9);
     expect(near!.cautions.map(({ code }) => code)).not.toContain('notLoadable');
@@ -112,7 +112,7 @@ describe('solveDay', () => {
     day.groups[0]!.places[0]!.start = { way: 'pins', heightM: 2.5 };
     day.groups[0]!.places[1]!.start = { way: 'box', heightM: null };
     day.groups[0]!.places.push({ lifterId: 'tall', rackId: 'rack', start: null, byCoach: null });
-    const [tooHigh, noHeight, right] = (await solveDay(records, day)).groups[0]!.places;
+    const [tooHigh, noHeight, right] = solveDay(records, day).groups[0]!.places;
     expect(tooHigh!.solved).toBeNull();
     expect(tooHigh!.problem).toMatch(/too high/);
     expect(noHeight!.problem).toBe('The start "box" needs its height.');
@@ -126,7 +126,7 @@ describe('solveDay', () => {
     records.rack.push({ ...records.rack[0]!, id: 'bare', label: 'Bare' });
     const day = structuredClone(theDay(records));
     day.groups[0]!.places[1]!.rackId = 'bare';
-    const [banded, bare] = (await solveDay(records, day)).groups[0]!.places;
+    const [banded, bare] = solveDay(records, day).groups[0]!.places;
     expect(banded!.solved).toBeNull();
     expect(banded!.problem).toMatch(
       /^Band a of pair "light" was read at 0.9 m on 2026-01-01, .* 1.04 m at rest/,
@@ -141,7 +141,7 @@ describe('solveDay', () => {
     const day = structuredClone(theDay(records));
     const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
     day.groups[0]!.places[0]!.byCoach = { barKg: null, bands, chains: null };
-    const [byHand, free] = (await solveDay(records, day)).groups[0]!.places;
+    const [byHand, free] = solveDay(records, day).groups[0]!.places;
     expect(byHand!.problem).toMatch(/^Hookup "Doubled" chokes 1 m/);
     expect(solvedOf(free!).set.bands.map(({ bandPairId }) => bandPairId)).not.toContain('heavy');
   });
@@ -164,7 +164,7 @@ describe('solveDay', () => {
     records.lifter[0]!.bornOn = '2011-06-01';
     records.liftHeights = [];
     records.best = records.best.filter(({ lifterId }) => lifterId !== 'tall');
-    const [short, tall] = (await solveDay(records, theDay(records))).groups[0]!.places.map(solvedOf);
+    const [short, tall] = solveDay(records, theDay(records)).groups[0]!.places.map(solvedOf);
     const codes = (place: typeof short) => place!.cautions.map(({ code }) => code);
     expect(codes(short)).toEqual(expect.arrayContaining(['minor', 'heightsEstimated']));
     expect(codes(tall)).toContain('strengthAssumed');

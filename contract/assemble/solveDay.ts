@@ -4,9 +4,8 @@ import { gravityOf } from './gravityOf.ts';
 import { solveGroup } from './solveGroup.ts';
 
 /** Works a training day out: groups run one after another, each with the whole stock of the club. */
-export async function solveDay(records: ClubRecords, day: RecordOf<'day'>): Promise<DayPlan> {
-  const groups: DayPlan['groups'] = [];
-  for (const group of day.groups) groups.push(await solveGroup(records, day, group));
+export function solveDay(records: ClubRecords, day: RecordOf<'day'>): DayPlan {
+  const groups = day.groups.map((group) => solveGroup(records, day, group));
   return {
     dayId: day.id,
     date: day.date,

@@ -125,7 +125,7 @@ describe('a band known by its width alone', () => {
   const prior = bandPrior(1, 41, 'loading');
 
   it.each(world.perSection.values)('pulls at stretch %f what gum rubber pulls', (stretch, perMm2) => {
-    const error = bandTension(prior, stretch!) / (41 * 4.5) - perMm2!;
+    const error = bandTension(prior, stretch) / (41 * 4.5) - perMm2;
     expect(Math.abs(error)).toBeLessThan(world.perSection.tolerance);
   });
 
@@ -169,8 +169,8 @@ describe('chain mass from the link', () => {
   const tables = { din766: world.din766, din763: world.din763, din764: world.din764, iso4565: world.iso4565 };
   for (const [name, { values, tolerance }] of Object.entries(tables)) {
     it.each(values)(`${name}: wire %f mm, pitch %f mm`, (wire, pitch, inside, massKg) => {
-      const link = { wireM: wire! / 1000, pitchM: pitch! / 1000, insideWidthM: inside! / 1000 };
-      expect(Math.abs(chainMass(link) / massKg! - 1)).toBeLessThan(tolerance);
+      const link = { wireM: wire / 1000, pitchM: pitch / 1000, insideWidthM: inside / 1000 };
+      expect(Math.abs(chainMass(link) / massKg - 1)).toBeLessThan(tolerance);
     });
   }
 });
@@ -178,14 +178,14 @@ describe('chain mass from the link', () => {
 describe('local gravity', () => {
   it.each(world.normalGravity.values)('at latitude %f on the ellipsoid', (latitude, wgs84, grs80) => {
     const { tolerance, betweenSystems } = world.normalGravity;
-    for (const side of [latitude!, -latitude!]) {
-      expect(Math.abs(localGravity(side, 0) - wgs84!)).toBeLessThan(tolerance);
-      expect(Math.abs(localGravity(side, 0) - grs80!)).toBeLessThan(betweenSystems);
+    for (const side of [latitude, -latitude]) {
+      expect(Math.abs(localGravity(side, 0) - wgs84)).toBeLessThan(tolerance);
+      expect(Math.abs(localGravity(side, 0) - grs80)).toBeLessThan(betweenSystems);
     }
   });
 
   it.each(world.gravityWithHeight.values)('at latitude %f and %f m', (latitude, heightM, gravity) => {
-    expect(Math.abs(localGravity(latitude!, heightM!) - gravity!)).toBeLessThan(
+    expect(Math.abs(localGravity(latitude, heightM) - gravity)).toBeLessThan(
       world.gravityWithHeight.tolerance,
     );
   });
