@@ -1,5 +1,5 @@
+import { planBasis } from '#contract/assemble/planBasis.ts';
 import { clockTime, longDate } from '#web/parts/dayWords.ts';
-import { dayMatchesPlan } from '#web/print/dayMatchesPlan.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#web/print/RackSheetModel.ts';
 import { rackSheets } from '#web/print/rackSheets.ts';
 import { sayCaution } from '#web/print/sayCaution.ts';
@@ -28,7 +28,7 @@ function sheetsOf({ plan, prescription, records }: SolvedDay, unit: 'kg' | 'lb' 
       invented: club?.invented ?? false,
       date: longDate(plan.date),
       madeBy: `Worked out by Rackwright at ${workedOut}, number ${prescription.number} of this day.`,
-      changedSince: day !== undefined && !dayMatchesPlan(day, plan),
+      changedSince: day !== undefined && plan.basis !== planBasis(records, day),
       rackIds: records.rack.map((rack) => rack.id),
     },
     { ...view, disc: records.disc, say: (caution) => sayCaution(caution, records, view) },
@@ -112,5 +112,5 @@ function wrap(text: string, indent = ''): string {
 }
 
 function changed({ changedSince }: RackSheet): string {
-  return changedSince ? ' The plan was changed after that.' : '';
+  return changedSince ? ' The plan, the gear or what is known of its lifters was changed after that.' : '';
 }

@@ -95,7 +95,9 @@ export const dayPlan = z.strictObject({
   dayId: id,
   date: z.iso.date(),
   gravityMps2: z.number(),
-  /** What was asked: it tells whether the day was changed since. */
+  /** The mark of what it rests on (`planBasis`): another today means that something was changed since. */
+  basis: z.string().default(''),
+  /** What was asked. */
   oneSetPull: z.number(),
   groups: z.array(planGroup),
 });

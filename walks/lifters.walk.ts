@@ -95,6 +95,9 @@ test('a new lifter starts with estimated heights, and a tape replaces them', asy
   // 6 ft 5 in is 195.58 cm by the exact inch.
   await page.getByLabel('Stature').fill(`6'5"`);
   await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('Competes among: choose one.')).toBeVisible();
+  await page.getByLabel('Competes among').selectOption('men');
+  await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByRole('heading', { name: 'Tall Newcomer' })).toBeVisible();
   await expect(page.getByText('195.6').or(page.getByText('195.58')).first()).toBeVisible();
 

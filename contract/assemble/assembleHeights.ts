@@ -50,7 +50,15 @@ export function assembleHeights(
     on,
   );
   const estimate = (m: number) => estimateHeights(lift, m, benchPadM ?? undefined);
-  const full: HeightRange = free ?? estimate(stature);
+  const other = newest(
+    measured.filter((heights) => heights.start.way !== 'free'),
+    on,
+  );
+  const full: HeightRange =
+    free ??
+    (other === undefined
+      ? estimate(stature)
+      : fromOtherStart(other, estimate(stature), estimateParallelBox(stature).heightM));
   const fullKnown: KnownHow = free ? 'measured' : statureM === null ? 'assumed' : 'estimated';
   const own = newest(
     measured.filter((heights) => isSameStart(heights.start, start)),
@@ -68,6 +76,32 @@ export function assembleHeights(
   const boxMeasured = measured.some((heights) => heights.start.way === 'box');
   const bottomSdM = bottomSd(start, fullSd.bottomSdM, boxMeasured ? null : boxSd(stature, statureSdM));
   return { ...atStart, bottomForwardM, bottomSdM, lockoutSdM: fullSd.lockoutSdM, known };
+}
+
+/**
+ * The full range where only another start was measured: its lockout is the lifter's own, and its bottom tells where the
+ * free one must lie, so that no measured start falls outside the range that strength counts from.
+ */
+function fromOtherStart(
+  { start, bottomM, lockoutM }: RecordOf<'liftHeights'>,
+  estimated: HeightRange,
+  parallelBoxM: number,
+): HeightRange {
+  const heightM = start.heightM ?? 0;
+  switch (start.way) {
+    case 'box':
+      return { bottomM: bottomM - (heightM - parallelBoxM), lockoutM };
+    case 'boards':
+    case 'blocks':
+      return { bottomM: bottomM - heightM, lockoutM };
+    case 'deficit':
+      return { bottomM, lockoutM: lockoutM - heightM };
+    case 'pins':
+      return { bottomM: Math.min(bottomM, estimated.bottomM), lockoutM };
+    case 'free':
+    case 'paused':
+      return { bottomM, lockoutM };
+  }
 }
 
 const measuredSd = { bottomSdM: 0, lockoutSdM: 0 };

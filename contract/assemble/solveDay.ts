@@ -1,6 +1,7 @@
 import type { DayPlan } from '#contract/dayPlan.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import { gravityOf } from './gravityOf.ts';
+import { planBasis } from './planBasis.ts';
 import { solveGroup } from './solveGroup.ts';
 
 /** Works a training day out: groups run one after another, each with the whole stock of the club. */
@@ -10,6 +11,7 @@ export function solveDay(records: ClubRecords, day: RecordOf<'day'>): DayPlan {
     dayId: day.id,
     date: day.date,
     gravityMps2: gravityOf(records),
+    basis: planBasis(records, day),
     oneSetPull: day.oneSetPull,
     groups,
   };

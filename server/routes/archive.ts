@@ -10,7 +10,7 @@ export function archiveRoutes(store: ClubStore) {
     .get('/archive', async (c) =>
       c.body(await exportArchive(store), 200, {
         'Content-Type': 'application/json; charset=utf-8',
-        'Content-Disposition': 'attachment; filename="club-archive.json"',
+        'Content-Disposition': `attachment; filename="${await archiveName(store)}"`,
       }),
     )
     .post('/archive', async (c) => {
@@ -20,4 +20,14 @@ export function archiveRoutes(store: ClubStore) {
       }
       return c.json(await restoreArchive(store, await readText(c, 'application/json')));
     });
+}
+
+/** Says whose club it is and of which day: `millrace-barbell-club-2026-11-25.json`. */
+async function archiveName(store: ClubStore): Promise<string> {
+  const [club] = await store.list('club');
+  const words = (club?.name ?? '')
+    .normalize('NFKD')
+    .toLowerCase()
+    .match(/[a-z0-9]+/g) ?? ['club'];
+  return `${words.join('-')}-${new Date().toISOString().slice(0, 10)}.json`;
 }

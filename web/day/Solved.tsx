@@ -15,7 +15,11 @@ export function Solved({ solving }: { solving: Solving }) {
     <>
       <p className={stale && isLatest ? '' : 'quiet'}>
         {!isLatest && <strong>You look at an earlier one; paper shows the last. </strong>}
-        {stale && isLatest && <strong>The plan was changed since: work the loads out again. </strong>}
+        {stale && isLatest && (
+          <strong>
+            The plan, the gear or what is known of its lifters was changed since: work the loads out again.{' '}
+          </strong>
+        )}
         Number {prescription.number} of this day, at {clockTime(prescription.solvedAt, club.timeZone)}.{' '}
         {solvedSentence(prescription)}
       </p>

@@ -1,7 +1,8 @@
 import { useState } from 'react';
+import { planBasis } from '#contract/assemble/planBasis.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import { useClub } from '#web/api/useClub.ts';
 import { useEarlierPrescription, usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
-import { dayMatchesPlan } from '#web/print/dayMatchesPlan.ts';
 import { planOf } from '#web/print/planOf.ts';
 import type { DayDraft } from './useDayDraft.ts';
 
@@ -15,13 +16,14 @@ export interface Solving {
   busy: boolean;
   /** Why it could not be worked out, in one sentence. */
   wrong: string | null;
-  /** The day was changed since. */
+  /** The day, the gear or what is known of its lifters was changed since. */
   stale: boolean;
   solve: () => Promise<void>;
 }
 
 /** Works the day's loads out, saving what is not saved first. */
 export function useSolving(draft: DayDraft): Solving {
+  const records = useClub();
   const { data: last } = usePrescription(draft.day.id);
   const [lookedAt, look] = useState<number | null>(null);
   const { data: earlier } = useEarlierPrescription(draft.day.id, lookedAt);
@@ -47,7 +49,7 @@ export function useSolving(draft: DayDraft): Solving {
     look,
     busy: waiting,
     wrong: solveDay.error?.message ?? null,
-    stale: plan !== null && !dayMatchesPlan(draft.day, plan),
+    stale: plan !== null && plan.basis !== planBasis(records, draft.day),
     solve,
   };
 }

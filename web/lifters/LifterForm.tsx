@@ -7,13 +7,14 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 
-export type LifterDraft = Omit<Lifter, 'id'>;
+/** A lifter being written down: among whom they compete is asked, never guessed. */
+type LifterDraft = Omit<Lifter, 'id' | 'category'> & { category: Lifter['category'] | null };
 
 /** Who the lifter is; what is not known may stay empty. */
 export function LifterForm(props: {
   title: string;
   initial: LifterDraft;
-  onSave: (draft: LifterDraft) => Promise<unknown>;
+  onSave: (lifter: Omit<Lifter, 'id'>) => Promise<unknown>;
   onLeave: () => void;
   /** Only of a lifter who is in the club already. */
   onRemove?: () => void;
@@ -25,7 +26,10 @@ export function LifterForm(props: {
   return (
     <RecordForm
       title={props.title}
-      onSave={() => props.onSave(draft)}
+      onSave={async () => {
+        const { category } = draft;
+        if (category !== null) await props.onSave({ ...draft, category });
+      }}
       onLeave={props.onLeave}
       leaveWord={isNew ? 'Not now' : 'Leave unchanged'}
       onRemove={props.onRemove}

@@ -14,7 +14,7 @@ export function NewLifter() {
         initial={{
           name: '',
           bornOn: null,
-          category: 'women',
+          category: null,
           statureM: null,
           equipment: 'raw',
           leftOn: null,

@@ -59,7 +59,11 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
         </div>
         <div className="sheet-made">
           <p>{sheet.madeBy}</p>
-          {sheet.changedSince && <p className="sheet-caution">The plan was changed after that.</p>}
+          {sheet.changedSince && (
+            <p className="sheet-caution">
+              The plan, the gear or what is known of its lifters was changed after that.
+            </p>
+          )}
           <p className="sheet-coach">Coach</p>
           <p>
             Page {sheet.page} of {sheet.pages}

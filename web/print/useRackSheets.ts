@@ -1,8 +1,8 @@
+import { planBasis } from '#contract/assemble/planBasis.ts';
 import type { Day } from '#contract/records/day.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
 import { clockTime, longDate } from '#web/parts/dayWords.ts';
-import { dayMatchesPlan } from './dayMatchesPlan.ts';
 import { planOf } from './planOf.ts';
 import type { RackSheet } from './RackSheetModel.ts';
 import { rackSheets } from './rackSheets.ts';
@@ -11,7 +11,7 @@ import { useLineWords } from './useLineWords.ts';
 /** The sheets of what was worked out last for a day; null: nothing yet, undefined: being fetched. */
 export function useRackSheets(day: Day): RackSheet[] | null | undefined {
   const club = useClubSettings();
-  const { rack: racks } = useClub();
+  const records = useClub();
   const { data: prescription } = usePrescription(day.id);
   const plan = prescription ? planOf(prescription) : null;
   const words = useLineWords(plan);
@@ -23,9 +23,9 @@ export function useRackSheets(day: Day): RackSheet[] | null | undefined {
       club: club.name,
       invented: club.invented,
       date: longDate(plan.date),
-      changedSince: !dayMatchesPlan(day, plan),
+      changedSince: plan.basis !== planBasis(records, day),
       madeBy: `Worked out by Rackwright at ${clockTime(prescription.solvedAt, club.timeZone)}, number ${prescription.number} of this day.`,
-      rackIds: racks.map((rack) => rack.id),
+      rackIds: records.rack.map((rack) => rack.id),
     },
     words,
   );

@@ -10,6 +10,7 @@ export function inventedPlan(): DayPlan {
     dayId: 'day',
     date: '2026-11-26',
     gravityMps2,
+    basis: '',
     oneSetPull: 0.5,
     groups: [
       {

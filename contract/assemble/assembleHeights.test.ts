@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import type { RecordOf } from '#contract/records/allKinds.ts';
+import type { Start } from '#contract/records/lift.ts';
+import { assembleHeights } from './assembleHeights.ts';
+
+const lifter: RecordOf<'lifter'> = {
+  id: 'tall',
+  name: 'Tall',
+  bornOn: null,
+  category: 'other',
+  statureM: 1.95,
+  equipment: 'raw',
+  leftOn: null,
+  note: '',
+};
+const box = (heightM: number): Start => ({ way: 'box', heightM });
+const look = (start: Start, bottomM: number, lockoutM: number): RecordOf<'liftHeights'> => ({
+  id: `${start.way} ${start.heightM}`,
+  lifterId: 'tall',
+  lift: 'squat',
+  start,
+  bottomM,
+  lockoutM,
+  bottomForwardM: null,
+  measuredOn: '2026-11-01',
+});
+const heights = (looks: RecordOf<'liftHeights'>[], start: Start) =>
+  assembleHeights({ lifter: [lifter], liftHeights: looks }, 'tall', 'squat', start, '2026-11-25');
+
+describe('where only a box was measured', () => {
+  it('a low one does not lie below the range that strength counts from by more than the box is below parallel', () => {
+    // A box of 30 cm stops this lifter at 80 cm; another of 40 cm must then stop them 10 cm higher.
+    const looks = [look(box(0.3), 0.8, 1.58)];
+    const low = heights(looks, box(0.3));
+    const high = heights(looks, box(0.4));
+    expect(low.bottomM).toBe(0.8);
+    expect(low.range.toM).toBe(1.58);
+    expect(high.bottomM - low.bottomM).toBeCloseTo(0.1, 9);
+    expect(high.range.fromM).toBeCloseTo(low.range.fromM, 9);
+    // The parallel box of 1.95 m: 0.285 x 0.94 x 1.95 - 0.10 = 0.4224 m (docs/model.md, lifter; estimated).
+    expect(low.range.fromM).toBeCloseTo(0.8 + 0.4224 - 0.3, 3);
+  });
+});
+
+it('where the full range was measured, the box counts from it', () => {
+  const free: Start = { way: 'free', heightM: null };
+  const measured = heights([look(free, 0.95, 1.58), look(box(0.33), 0.93, 1.58)], box(0.33));
+  expect(measured).toMatchObject({ bottomM: 0.93, range: { fromM: 0.95, toM: 1.58 }, known: 'measured' });
+});
