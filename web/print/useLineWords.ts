@@ -1,4 +1,5 @@
 import type { DayPlan } from '#contract/dayPlan.ts';
+import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LineWords } from './lifterLine.ts';
@@ -8,7 +9,7 @@ import { sayCaution } from './sayCaution.ts';
 export function useLineWords(plan: DayPlan | null): LineWords {
   const records = useClub();
   const { mass, length } = useUnits();
-  const gravityMps2 = plan?.gravityMps2 ?? 9.80665;
+  const gravityMps2 = plan?.gravityMps2 ?? STANDARD_GRAVITY_MPS2;
   return {
     disc: records.disc,
     mass,

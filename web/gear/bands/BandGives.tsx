@@ -1,17 +1,17 @@
 import { fromSi } from '#core/units/units.ts';
+import { BarHeightField } from '#web/gear/height/BarHeightField.tsx';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import { type HookupPlace, type NoPull, type PairPull, pairPull } from '#web/gear/state/pairPull.ts';
 import type { PairState } from '#web/gear/state/pairState.ts';
 import { weightText } from '#web/gear/state/pullText.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { DataTable } from '#web/parts/DataTable.tsx';
-import { RangeField } from '#web/parts/RangeField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { Gives } from './Gives.tsx';
 
 /** What this pair gives in every hookup of the club at one bar height. */
 export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
-  const { heightM, setHeightM } = useChosen(gear);
+  const { heightM } = useChosen(gear);
   const units = useUnits();
   const { nominalKg } = state.pair;
   if (gear.places.length === 0) return null;
@@ -23,15 +23,7 @@ export function BandGives({ gear, state }: { gear: Gear; state: PairState }) {
     <section className="stack">
       <h2>What the pair gives at the bar</h2>
       <div className="narrow-field">
-        <RangeField
-          label="Bar height"
-          valueSi={heightM}
-          unit={units.length}
-          minSi={0.1}
-          maxSi={2.4}
-          stepSi={0.01}
-          onChange={setHeightM}
-        />
+        <BarHeightField gear={gear} />
       </div>
       {nominalKg !== null && (
         <p className="quiet">

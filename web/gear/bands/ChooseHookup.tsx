@@ -1,13 +1,11 @@
+import { BarHeightField } from '#web/gear/height/BarHeightField.tsx';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
-import { RangeField } from '#web/parts/RangeField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 /** Which hookup and which bar height the numbers are for. */
 export function ChooseHookup({ gear }: { gear: Gear }) {
-  const { place, heightM, setHookupId, setHeightM } = useChosen(gear);
-  const { length } = useUnits();
+  const { place, setHookupId } = useChosen(gear);
   if (place === null) {
     return <p className="quiet">With a hookup on a rack, each pair also shows what it gives there.</p>;
   }
@@ -22,15 +20,7 @@ export function ChooseHookup({ gear }: { gear: Gear }) {
         }))}
         onChange={setHookupId}
       />
-      <RangeField
-        label="Bar height"
-        valueSi={heightM}
-        unit={length}
-        minSi={0.1}
-        maxSi={2.4}
-        stepSi={0.01}
-        onChange={setHeightM}
-      />
+      <BarHeightField gear={gear} />
     </div>
   );
 }

@@ -8,16 +8,16 @@ import type { Gear } from '#web/gear/state/useGear.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
-import { RangeField } from '#web/parts/RangeField.tsx';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { BarHeightField } from './BarHeightField.tsx';
 import { PullCell } from './PullCell.tsx';
 
 /** What every pair in use gives in every hookup, at one bar height: the wall chart of the gym. */
 export function HeightPage({ gear }: { gear: Gear }) {
   const [, go] = useLocation();
-  const { heightM, setHeightM } = useChosen(gear);
-  const { mass, length } = useUnits();
+  const { heightM } = useChosen(gear);
+  const { mass } = useUnits();
   const [rackId, setRackId] = useState('all');
   const pairs = gear.pairs.filter(({ pair }) => pair.retiredOn === null);
   const places = gear.places.filter(({ rack }) => rackId === 'all' || rack.id === rackId);
@@ -79,15 +79,7 @@ export function HeightPage({ gear }: { gear: Gear }) {
           value={rackId}
           onChange={setRackId}
         />
-        <RangeField
-          label="Bar height"
-          valueSi={heightM}
-          unit={length}
-          minSi={0.1}
-          maxSi={2.4}
-          stepSi={0.01}
-          onChange={setHeightM}
-        />
+        <BarHeightField gear={gear} />
       </div>
       <div className="wall-chart">
         <DataTable
