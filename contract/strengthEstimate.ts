@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import { knownHow } from './explainedBar.ts';
+import { equipment, lift } from './records/lift.ts';
+
+const n = z.number();
+const date = z.iso.date();
+
+/** The middle of what is believed, and the ranges that hold it with 80 and 95 %. */
+export const belief = z.strictObject({ median: n, low80: n, high80: n, low95: n, high95: n });
+export type Belief = z.infer<typeof belief>;
+
+/**
+ * What a lifter's whole log says of one lift on one day. Masses are kg on the bar of the straight competition lift,
+ * raw, on an average rested day, unless they say otherwise.
+ */
+export const strengthEstimate = z.strictObject({
+  lifterId: z.string(),
+  lift,
+  on: date,
+  /** Sets it rests on. */
+  setCount: z.number().int(),
+  lastSetOn: date.nullable(),
+  bodyMassKg: n,
+  bodyMassKnown: knownHow,
+  maxKg: belief,
+  /** The same in the supportive equipment that the log knows of this lifter. */
+  inEquipment: z.array(z.strictObject({ equipment, maxKg: belief })),
+  /** Every number that was learned, by its name in docs/model.md, beside what was believed before any set. */
+  parameters: z.array(z.strictObject({ name: z.string(), now: belief, before: belief })),
+  /** Strength over time, a point a week and one at the end, each with the whole log known. */
+  history: z.array(z.strictObject({ on: date, ...belief.shape })),
+  /** Where each set acted, oldest first. */
+  observations: z.array(
+    z.strictObject({
+      setId: z.string(),
+      on: date,
+      /** `atLeast`: it was made; `lessThan`: it was missed; `near`: its speed or the reps left say nearly how much. */
+      says: z.enum(['atLeast', 'lessThan', 'near']),
+      /** The straight bar that it stands for. */
+      straightKg: n,
+      /** In standard deviations, given all sets before it; beyond 3 either way it was hardly believed. */
+      surprise: n,
+      /** How far it moved the middle of the estimate of its day, in kg. */
+      movedKg: n,
+    }),
+  ),
+  /** Equally likely answers to `what can this lifter do today`, for working out any setup: see core/strength/Draw.ts. */
+  draws: z.array(z.record(z.string(), n)),
+});
+export type StrengthEstimate = z.infer<typeof strengthEstimate>;
