@@ -16,12 +16,16 @@ export interface Tiring {
 
 /**
  * Half-times of the two parts in which phosphocreatine comes back after exercise: 22 s and at least 170 s (Harris et
- * al. 1976, Pflugers Arch 367:137; from memory). That strength follows it: Bogdanis et al. 1995, J Physiol 482:467.
+ * al. 1976, Pflugers Arch 367:137; from memory). Power comes back in parallel with it (Bogdanis et al.
+ * 1995, J Physiol 482:467, abstract).
  */
 const FAST_HALF_S = 22;
 const SLOW_HALF_S = 170;
-/** Judgement: by it four sets to failure lose about as many reps to short rests as were counted (reps.json). */
-const FAST_SHARE = 0.8;
+/**
+ * Judgement: by it four sets to failure lose about as many reps to short rests as were counted in the
+ * squat and the bench press (Willardson & Burkett 2005; core/checks/repMaximum.test.ts).
+ */
+const FAST_SHARE = 0.85;
 /** A controlled way down that is not drawn out: assumption. */
 const LOWERING_S = 1.2;
 

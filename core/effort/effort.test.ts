@@ -1,0 +1,162 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { compileLoad } from '../load/compileLoad.ts';
+import type { Load } from '../load/Load.ts';
+import { ascend, FINE } from '../rep/ascend.ts';
+import type { Capability } from '../rep/Capability.ts';
+import { simulateRep } from '../rep/simulateRep.ts';
+import { repEffortS } from './repEffort.ts';
+import { repsPossible } from './repsPossible.ts';
+import { repTable } from './repTable.ts';
+import { simulateSession } from './simulateSession.ts';
+import { simulateSet } from './simulateSet.ts';
+import { type Tiring, tiringOf } from './Tiring.ts';
+
+const load: Load = {
+  barKg: 150,
+  bands: [],
+  hungBands: [
+    {
+      verticalAt: [
+        { zM: 0.9, forceN: 0 },
+        { zM: 1.5, forceN: 400 },
+      ],
+      count: 1,
+    },
+  ],
+  chains: [],
+  bottomM: 0.9,
+  lockoutM: 1.5,
+  gravityMps2: 9.80665,
+  path: [],
+};
+const lifter: Capability = {
+  strengthN: 3600,
+  slope: 1.2,
+  curvature: -0.5,
+  dip: { depth: 0.2, at: 0.4, width: 0.2 },
+  maxSpeedMps: 1.6,
+  rebound: 0.35,
+  reboundTimeS: 0.7,
+  strainAfterS: 2.5,
+  strainTimeS: 6,
+  movedBodyKg: 80,
+  range: { fromM: 0.9, toM: 1.5 },
+};
+const tiring = tiringOf('squat');
+const barKg = fc.double({ min: 60, max: 190, noNaN: true });
+const restS = fc.integer({ min: 0, max: 400 });
+const session = (kg: number, sets: number, reps: number, rest: number, how: Tiring = tiring) => {
+  const table = repTable(compileLoad({ ...load, barKg: kg }), lifter, how.loweringS)!;
+  return simulateSession([{ table, sets, reps, restS: rest }], how)[0]!;
+};
+
+describe('effort of a rep', () => {
+  it('is share times time where share and speed hardly change: a constant load at terminal speed', () => {
+    // No shape, no rebound, no straining: the bar soon runs at (1 - share) of the top speed, share 0.9 all the way.
+    const even = { ...lifter, slope: 0, curvature: 0, dip: { ...lifter.dip, depth: 0 }, rebound: 0 };
+    const plain = { ...load, hungBands: [] };
+    const compiled = compileLoad(plain);
+    const strong = { ...even, strainAfterS: 1e3, strengthN: (230 * load.gravityMps2) / 0.9 };
+    const ascent = ascend(compiled, strong, FINE);
+    const end = ascent.states.at(-1)!;
+    expect(repEffortS(compiled, strong, ascent, 2)).toBeCloseTo(0.9 * (end.t + 2), 9);
+  });
+
+  it('never counts more than the time of the way up and down', () => {
+    fc.assert(
+      fc.property(barKg, (kg) => {
+        const compiled = compileLoad({ ...load, barKg: kg });
+        const ascent = ascend(compiled, lifter, FINE);
+        const effortS = repEffortS(compiled, lifter, ascent, 1);
+        expect(effortS).toBeGreaterThan(0);
+        expect(effortS).toBeLessThanOrEqual(ascent.states.at(-1)!.t + 1 + 1e-9);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe('a set', () => {
+  it('begins with the rep of the rested lifter', () => {
+    fc.assert(
+      fc.property(barKg, (kg) => {
+        const heavy = { ...load, barKg: kg };
+        const [first] = simulateSet(repTable(compileLoad(heavy), lifter, 1)!, 3, tiring);
+        const rep = simulateRep(heavy, lifter);
+        expect(first!.made).toBe(rep.made);
+        expect(first!.meanSpeedMps).toBeCloseTo(rep.meanSpeedMps, 9);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('is slower with every rep, and the first miss ends it where a rep so weak would stop', () => {
+    const table = repTable(compileLoad(load), lifter, tiring.loweringS)!;
+    const reps = simulateSet(table, 50, tiring);
+    expect(reps.length).toBeLessThan(50);
+    const last = reps.pop()!;
+    expect(last.made).toBe(false);
+    expect(last.stoppedAtS).toBeGreaterThan(0);
+    expect(last.stoppedAtS).toBeLessThan(1);
+    reps.slice(1).forEach((rep, i) => expect(rep.meanSpeedMps).toBeLessThan(reps[i]!.meanSpeedMps));
+    expect(repsPossible(load, lifter, tiring)).toBe(reps.length);
+  });
+
+  it('never holds more reps with more on the bar, nor with a lifter who tires sooner', () => {
+    fc.assert(
+      fc.property(
+        barKg,
+        fc.double({ min: 0, max: 30, noNaN: true }),
+        fc.double({ min: 1, max: 3, noNaN: true }),
+        (kg, moreKg, sooner) => {
+          const possible = (barKg: number, perSecond = tiring.perSecond) =>
+            repsPossible({ ...load, barKg }, lifter, { ...tiring, perSecond });
+          expect(possible(kg + moreKg)).toBeLessThanOrEqual(possible(kg));
+          expect(possible(kg, sooner * tiring.perSecond)).toBeLessThanOrEqual(possible(kg));
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+});
+
+describe('a session', () => {
+  it('is never worse for a longer rest', () => {
+    fc.assert(
+      fc.property(barKg, restS, fc.integer({ min: 1, max: 200 }), (kg, rest, longer) => {
+        const short = session(kg, 4, 4, rest);
+        const long = session(kg, 4, 4, rest + longer);
+        expect(long.marginLn).toBeGreaterThanOrEqual(short.marginLn - 1e-3);
+        if (short.lastMps !== null) expect(long.lastMps).toBeGreaterThanOrEqual(short.lastMps - 1e-9);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('has just so much strength to spare as its margin says', () => {
+    fc.assert(
+      fc.property(barKg, restS, (kg, rest) => {
+        const { marginLn } = session(kg, 3, 4, rest);
+        fc.pre(Math.abs(marginLn) < 1);
+        const madeWhen = (lifterLn: number) => {
+          const other = { ...lifter, strengthN: lifter.strengthN * Math.exp(lifterLn) };
+          const table = repTable(compileLoad({ ...load, barKg: kg }), other, tiring.loweringS)!;
+          return simulateSession([{ table, sets: 3, reps: 4, restS: rest }], tiring)[0]!.missed === null;
+        };
+        expect(madeWhen(-marginLn + 4e-3)).toBe(true);
+        expect(madeWhen(-marginLn - 4e-3)).toBe(false);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('carries tiredness from block to block', () => {
+    const table = repTable(compileLoad({ ...load, barKg: 140 }), lifter, tiring.loweringS)!;
+    const block = { table, sets: 2, reps: 4, restS: 60 };
+    const [alone] = simulateSession([block], tiring);
+    const [, second] = simulateSession([block, block], tiring);
+    expect(second!.firstMps).toBeLessThan(alone!.firstMps);
+    expect(second!.marginLn).toBeLessThan(alone!.marginLn);
+  });
+});

@@ -1,0 +1,65 @@
+import { findLimit } from '../numeric/findLimit.ts';
+import { repAtSurplus } from './simulateSet.ts';
+import type { Tiring } from './Tiring.ts';
+import { type SessionBlock, type Step, walkSession } from './walkSession.ts';
+
+/** How one block of a session goes. */
+export interface BlockOutcome {
+  /** Mean speeds of the first rep of the first set and of the last rep of the last; 0 and null where it is missed. */
+  firstMps: number;
+  lastMps: number | null;
+  /** Ways up and down of the first set. */
+  underStrainS: number;
+  /** The first rep that is not made, counted from 1, and where it stops on the lifter's own range. */
+  missed: { set: number; rep: number; stoppedAtS: number } | null;
+  /**
+   * ln strength to spare: so much weaker, and all reps up to the end of this block are just made; negative: so much
+   * stronger it would take. So the chance of all reps is that of a strength above the lifter's own less this.
+   */
+  marginLn: number;
+}
+
+/** Margins are found to a tenth of a per cent, and sought within a factor of seven either way. */
+const TOLERANCE_LN = 1e-3;
+const WIDEST_LN = 2;
+
+/** A session from rested; tiredness is carried from set to set and from block to block. */
+export function simulateSession(blocks: readonly SessionBlock[], tiring: Tiring): BlockOutcome[] {
+  const walked = walkSession(blocks, tiring, 0);
+  return blocks.map((block, index) => {
+    const { table } = block;
+    const sets = walked[index]!;
+    const firstSet = sets[0]!;
+    const lastSet = sets[sets.length - 1]!;
+    const last = repAtSurplus(table, lastSet[lastSet.length - 1]!.surplusLn);
+    const first = repAtSurplus(table, firstSet[0]!.surplusLn);
+    return {
+      firstMps: first.made ? first.meanSpeedMps : 0,
+      lastMps: last.made ? last.meanSpeedMps : null,
+      underStrainS: firstSet.reduce(
+        (sum, { surplusLn }) => sum + tiring.loweringS + table.durationS(surplusLn),
+        0,
+      ),
+      missed: last.made ? null : { set: sets.length, rep: lastSet.length, stoppedAtS: last.stoppedAtS! },
+      marginLn: marginLn(blocks.slice(0, index + 1), tiring),
+    };
+  });
+}
+
+function marginLn(blocks: readonly SessionBlock[], tiring: Tiring): number {
+  const allMade = (weakerLn: number) =>
+    walkSession(blocks, tiring, -weakerLn).every((sets) => sets.every(isMade));
+  const limit = findLimit(allMade, {
+    guess: 0,
+    step: 0.05,
+    tolerance: TOLERANCE_LN,
+    lowest: -WIDEST_LN,
+    highest: WIDEST_LN,
+  });
+  if (limit !== null) return limit.below;
+  return allMade(0) ? WIDEST_LN : -WIDEST_LN;
+}
+
+function isMade(set: readonly Step[]): boolean {
+  return set[set.length - 1]!.surplusLn >= 0;
+}
