@@ -15,6 +15,7 @@ import { dayRoutes } from './routes/days.ts';
 import { openApiRoutes } from './routes/openApi.ts';
 import { recordRoutes } from './routes/records.ts';
 import { screenRoutes } from './routes/screens.ts';
+import { setRoutes } from './routes/sets.ts';
 
 export interface AppParts {
   store: ClubStore;
@@ -39,6 +40,7 @@ export function createApp({ store, webRoot, solveDay = solveHere }: AppParts) {
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store))
     .route('/api', dayRoutes(store, solveDay))
+    .route('/api', setRoutes(store))
     .route('/api/compute', computeRoutes)
     .route('/api', openApiRoutes)
     .all('/api/*', (c) => c.notFound())

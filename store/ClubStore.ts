@@ -1,7 +1,10 @@
+import type { FormerRecord } from '#contract/archive/formerRecord.ts';
 import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { Change } from './changeLog.ts';
+import type { BandReps, SetFilter } from './readSets.ts';
 
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
 export type Given = Record<string, unknown>;
@@ -30,7 +33,22 @@ export interface ClubStore {
   /** The whole club in memory, and the number of the last change in it. */
   records(): Promise<{ records: ClubRecords; seq: number }>;
   /** Replaces everything by these records; all of them or nothing. The log of changes goes on. */
-  importRecords(records: ClubRecords, prescriptions?: Prescription[]): Promise<{ seq: number }>;
+  importRecords(
+    records: ClubRecords,
+    rest?: Partial<Omit<ArchiveContent, 'records'>>,
+  ): Promise<{ seq: number }>;
+
+  /** Adds sets at the end of the log, all of them as one change or none. */
+  logSets(given: readonly Given[]): Promise<{ sets: LoggedSet[]; seq: number }>;
+  /** Marks a set as a mistake; it stays readable and no longer counts. */
+  strikeSet(id: string): Promise<{ seq: number }>;
+  restoreSet(id: string): Promise<{ seq: number }>;
+  /** The log of the lifters that the club has, struck sets included, by day and order. */
+  loggedSets(filter?: SetFilter): Promise<LoggedSet[]>;
+  /** How often each band pair was stretched on each day, by the log. */
+  bandReps(): Promise<BandReps[]>;
+  /** Gear that these sets name and the club has removed. */
+  formerGear(sets: readonly LoggedSet[]): Promise<FormerRecord[]>;
 
   /** Takes a change back, as a new change; refused when something it touched was changed since. */
   undo(seq: number): Promise<Change>;

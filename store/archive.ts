@@ -22,6 +22,7 @@ export async function restoreArchive(
   const moment = new Date().toISOString().replaceAll(/[:.]/g, '-');
   const keptAs = `${store.path}.before-restore-${moment}.json`;
   await writeFile(keptAs, await exportArchive(store), { flag: 'wx', mode: 0o600 });
-  const { seq } = await store.importRecords(read.content.records, read.content.prescriptions);
+  const { records, ...rest } = read.content;
+  const { seq } = await store.importRecords(records, rest);
   return { seq, keptAs };
 }

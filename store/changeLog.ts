@@ -10,7 +10,16 @@ export interface ChangeEntry<K extends KindName = KindName> {
   after: RecordOf<K> | null;
 }
 
-/** One step of the club's history. A change without entries says that all was replaced, a day was solved, or nothing differed. */
+/** What a change did to the log of sets; a struck set is taken back by restoring it, and the other way round. */
+export interface SetsChange {
+  did: 'logged' | 'struck' | 'restored';
+  ids: string[];
+}
+
+/**
+ * One step of the club's history. A change without entries and sets says that all was replaced, a day was solved, or nothing
+ * differed.
+ */
 export interface Change {
   /** Counts 1, 2, 3 ... within the club. */
   seq: number;
@@ -18,6 +27,7 @@ export interface Change {
   madeAt: string;
   undoes: number | null;
   entries: ChangeEntry[];
+  sets: SetsChange | null;
 }
 
 /** Writes the next change at the end of the club's log. */
@@ -26,16 +36,18 @@ export async function appendChange(
   clubId: string,
   entries: ChangeEntry[],
   undoes: number | null = null,
+  sets: SetsChange | null = null,
 ): Promise<Change> {
   const change = {
     seq: (await latestSeq(db, clubId)) + 1,
     madeAt: new Date().toISOString(),
     undoes,
     entries,
+    sets,
   };
   await db
     .insertInto('change')
-    .values({ ...change, clubId, entries: JSON.stringify(entries) })
+    .values({ ...change, clubId, entries: JSON.stringify(entries), sets: sets && JSON.stringify(sets) })
     .execute();
   return change;
 }
@@ -72,6 +84,12 @@ export async function changeAt(db: Kysely<Tables>, clubId: string, seq: number):
   return row ? toChange(row) : null;
 }
 
-function toChange({ seq, madeAt, undoes, entries }: ChangeRow): Change {
-  return { seq, madeAt, undoes, entries: JSON.parse(entries) as ChangeEntry[] };
+function toChange({ seq, madeAt, undoes, entries, sets }: ChangeRow): Change {
+  return {
+    seq,
+    madeAt,
+    undoes,
+    entries: JSON.parse(entries) as ChangeEntry[],
+    sets: sets === null ? null : (JSON.parse(sets) as SetsChange),
+  };
 }

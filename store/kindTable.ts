@@ -10,7 +10,10 @@ export interface KindTable<K extends KindName> {
   one(id: string): Promise<RecordOf<K> | null>;
   /** Those among these ids that the club has. */
   among(ids: string[]): Promise<RecordOf<K>[]>;
-  put(record: RecordOf<K>): Promise<void>;
+  /** Those among these ids that the club had and removed. */
+  removedAmong(ids: string[]): Promise<RecordOf<K>[]>;
+  /** Keeps the record; `removedSeq` says by which change it was removed, if it was. */
+  put(record: RecordOf<K>, removedSeq?: number): Promise<void>;
   markRemoved(id: string, seq: number): Promise<void>;
   /** Takes every row of the club out for good, removed ones too: only before a whole club is put in. */
   empty(): Promise<void>;
@@ -24,9 +27,18 @@ export function kindTable<K extends KindName>(
   // Which columns a kind has is known to its shape, not to the query: here all tables look alike.
   const db = tables as unknown as Kysely<Record<KindName, AnyRow>>;
   const table: KindName = kindName;
-  const live = () =>
-    db.selectFrom(table).selectAll().where('clubId', '=', clubId).where('removedSeq', 'is', null);
+  const all = () => db.selectFrom(table).selectAll().where('clubId', '=', clubId);
+  const live = () => all().where('removedSeq', 'is', null);
+  const removed = () => all().where('removedSeq', 'is not', null);
   const toRecord = (row: unknown) => recordOf(kindName, row as RowOf<K>);
+  async function among(rows: ReturnType<typeof all>, ids: string[]): Promise<RecordOf<K>[]> {
+    const found: RecordOf<K>[] = [];
+    for (let i = 0; i < ids.length; i += idsInOneQuery) {
+      const some = await rows.where('id', 'in', ids.slice(i, i + idsInOneQuery)).execute();
+      found.push(...some.map(toRecord));
+    }
+    return found;
+  }
   return {
     async live() {
       return (await live().orderBy('id').execute()).map(toRecord);
@@ -35,18 +47,10 @@ export function kindTable<K extends KindName>(
       const row = await live().where('id', '=', id).executeTakeFirst();
       return row ? toRecord(row) : null;
     },
-    async among(ids) {
-      const found: RecordOf<K>[] = [];
-      for (let i = 0; i < ids.length; i += idsInOneQuery) {
-        const rows = await live()
-          .where('id', 'in', ids.slice(i, i + idsInOneQuery))
-          .execute();
-        found.push(...rows.map(toRecord));
-      }
-      return found;
-    },
-    async put(record) {
-      const row = rowOf(clubId, kindName, record) as unknown as AnyRow;
+    among: (ids) => among(live(), ids),
+    removedAmong: (ids) => among(removed(), ids),
+    async put(record, removedSeq) {
+      const row = rowOf(clubId, kindName, record, removedSeq ?? null) as unknown as AnyRow;
       await db
         .insertInto(table)
         .values(row)

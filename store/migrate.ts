@@ -2,6 +2,7 @@ import { type Kysely, type Migration, Migrator } from 'kysely';
 import { up as club } from './migrations/0001-club.ts';
 import { up as history } from './migrations/0002-history.ts';
 import { up as barPath } from './migrations/0003-bar-path.ts';
+import { up as log } from './migrations/0004-log.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -9,6 +10,7 @@ export const migrations: Record<string, Migration> = {
   '0001-club': { up: club },
   '0002-history': { up: history },
   '0003-bar-path': { up: barPath },
+  '0004-log': { up: log },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

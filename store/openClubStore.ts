@@ -12,14 +12,17 @@ import { appendChange, changesAfter, latestSeq } from './changeLog.ts';
 import { checkShape } from './checks.ts';
 import { commitChange } from './commitChange.ts';
 import { kindTable } from './kindTable.ts';
+import { logSets } from './logSets.ts';
 import { migrate } from './migrate.ts';
 import { newId } from './newId.ts';
 import { openSqlite } from './open/sqlite.ts';
 import { allPrescriptions, appendPrescription, latestPrescription, prescriptionOf } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
+import { archivedSets, bandReps, formerGear, readSets } from './readSets.ts';
 import { removal } from './removal.ts';
 import { replaceClub } from './replaceClub.ts';
 import type { Tables } from './schema.ts';
+import { markSet } from './strikeSets.ts';
 import { undoChange } from './undoChange.ts';
 
 /** Opens the club's file, brings its tables up to date and, in a new file, founds a club without a name of its own yet. */
@@ -55,6 +58,11 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     return done;
   }
 
+  async function markOne(id: string, did: 'struck' | 'restored'): Promise<{ seq: number }> {
+    const { seq } = await write((trx) => markSet(trx, clubId, id, did));
+    return { seq };
+  }
+
   return {
     path,
     list: (kind) => kindTable(db, clubId, kind).live(),
@@ -83,8 +91,15 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
         records: await allRecords(trx),
         seq: await latestSeq(trx, clubId),
       })),
-    importRecords: (records, prescriptions = []) =>
-      write((trx) => replaceClub(trx, clubId, records, prescriptions)),
+    importRecords: (records, rest = {}) =>
+      write((trx) => replaceClub(trx, clubId, { prescriptions: [], sets: [], former: [], ...rest, records })),
+
+    logSets: (given) => write((trx) => logSets(trx, clubId, given)),
+    strikeSet: (id) => markOne(id, 'struck'),
+    restoreSet: (id) => markOne(id, 'restored'),
+    loggedSets: (filter = {}) => readSets(db, clubId, filter),
+    bandReps: () => bandReps(db, clubId),
+    formerGear: (sets) => formerGear(db, clubId, sets),
 
     undo: (seq) => write((trx) => undoChange(trx, clubId, seq)),
     latestSeq: () => latestSeq(db, clubId),
@@ -106,10 +121,15 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     latestPrescription: (dayId) => latestPrescription(db, clubId, dayId),
     prescription: (dayId, number) => prescriptionOf(db, clubId, dayId, number),
     snapshot: () =>
-      db.transaction().execute(async (trx) => ({
-        records: await allRecords(trx),
-        prescriptions: await allPrescriptions(trx, clubId),
-      })),
+      db.transaction().execute(async (trx) => {
+        const sets = await archivedSets(trx, clubId);
+        return {
+          records: await allRecords(trx),
+          prescriptions: await allPrescriptions(trx, clubId),
+          sets,
+          former: await formerGear(trx, clubId, sets),
+        };
+      }),
 
     close: () => db.destroy(),
   };

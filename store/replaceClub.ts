@@ -1,9 +1,13 @@
 import type { Kysely } from 'kysely';
-import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
+import { type FormerRecord, formerKinds } from '#contract/archive/formerRecord.ts';
+import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
+import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
+import { type KindName, kindNames } from '#contract/records/allKinds.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { appendChange, type ChangeEntry } from './changeLog.ts';
 import { checkLabels, checkNamed, checkShape, checkTaut } from './checks.ts';
 import { kindTable } from './kindTable.ts';
+import { checkThere, putSets } from './logSets.ts';
 import { putPrescription } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
 import type { Tables } from './schema.ts';
@@ -12,15 +16,19 @@ import type { Tables } from './schema.ts';
 export async function replaceClub(
   db: Kysely<Tables>,
   clubId: string,
-  records: ClubRecords,
-  prescriptions: Prescription[],
+  { records, prescriptions, sets, former }: ArchiveContent,
 ): Promise<{ seq: number }> {
   const entries = kindNames.flatMap((kind) =>
     records[kind].map((record): ChangeEntry => {
       return { kind, id: record.id, before: null, after: checkShape(kind, record) };
     }),
   );
-  checkIds(entries);
+  checkIds([
+    ...entries,
+    ...former.map(({ kind, record }) => ({ kind, id: record.id })),
+    ...sets.map(({ id }) => ({ kind: 'loggedSet', id })),
+  ]);
+  await db.deleteFrom('loggedSet').where('clubId', '=', clubId).execute();
   await db.deleteFrom('prescription').where('clubId', '=', clubId).execute();
   for (const kind of kindNames.toReversed()) await kindTable(db, clubId, kind).empty();
   await checkLabels(db, clubId, entries);
@@ -40,10 +48,35 @@ export async function replaceClub(
     }
     await putPrescription(db, clubId, prescription);
   }
-  return appendChange(db, clubId, []);
+  const change = await appendChange(db, clubId, []);
+  await putLog(db, clubId, sets, former, change.seq);
+  return change;
 }
 
-function checkIds(entries: ChangeEntry[]): void {
+/** The log and what it names, which may be gear that was removed. */
+async function putLog(
+  db: Kysely<Tables>,
+  clubId: string,
+  sets: LoggedSet[],
+  former: FormerRecord[],
+  seq: number,
+): Promise<void> {
+  const named = [
+    ...former.flatMap(({ kind, record }) => namedByRecord(kind, record)),
+    ...sets.flatMap(namedBySet),
+  ];
+  const gone = (kind: KindName) => former.filter((one) => one.kind === kind).map(({ record }) => record);
+  await checkThere(named, async (kind, ids) => [
+    ...(await kindTable(db, clubId, kind).among(ids)),
+    ...gone(kind),
+  ]);
+  for (const kind of formerKinds) {
+    for (const record of gone(kind)) await kindTable<KindName>(db, clubId, kind).put(record, seq);
+  }
+  await putSets(db, clubId, sets);
+}
+
+function checkIds(entries: { kind: string; id: string }[]): void {
   const clubs = entries.filter(({ kind }) => kind === 'club').length;
   if (clubs !== 1)
     throw new Refusal('invalid', 'club', `There are ${clubs} records of the club itself; there must be one.`);

@@ -3,15 +3,28 @@ import { type Field, fieldsOf } from '#contract/records/fields.ts';
 import type { Cell, RowOf } from './schema.ts';
 
 /** A record as a row of its table. */
-export function rowOf<K extends KindName>(clubId: string, kindName: K, record: RecordOf<K>): RowOf<K> {
-  const cells = fieldsOf(kindName).map(({ name, sort }) => [name, cellOf(sort, Reflect.get(record, name))]);
-  return { clubId, removedSeq: null, ...Object.fromEntries(cells) } as RowOf<K>;
+export function rowOf<K extends KindName>(
+  clubId: string,
+  kindName: K,
+  record: RecordOf<K>,
+  removedSeq: number | null,
+): RowOf<K> {
+  return { clubId, removedSeq, ...cellsOf(fieldsOf(kindName), record) } as RowOf<K>;
 }
 
 /** A row as the record it keeps. */
 export function recordOf<K extends KindName>(kindName: K, row: RowOf<K>): RecordOf<K> {
-  const fields = fieldsOf(kindName).map(({ name, sort }) => [name, valueOf(sort, Reflect.get(row, name))]);
-  return Object.fromEntries(fields) as RecordOf<K>;
+  return valuesOf(fieldsOf(kindName), row) as RecordOf<K>;
+}
+
+/** The fields of a record as the cells of a row. */
+export function cellsOf(fields: Field[], record: object): Record<string, Cell> {
+  return Object.fromEntries(fields.map(({ name, sort }) => [name, cellOf(sort, Reflect.get(record, name))]));
+}
+
+/** The cells of a row as the fields of a record. */
+export function valuesOf(fields: Field[], row: object): object {
+  return Object.fromEntries(fields.map(({ name, sort }) => [name, valueOf(sort, Reflect.get(row, name))]));
 }
 
 function cellOf(sort: Field['sort'], value: unknown): Cell {

@@ -1,4 +1,5 @@
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
 
 /** What one cell of a table holds: yes and no are 1 and 0, nested lists are JSON text. */
 export type Cell = string | number | null;
@@ -25,6 +26,8 @@ export interface ChangeRow {
   /** The change that this one took back, if it did. */
   undoes: number | null;
   entries: string;
+  /** What it did to the log of sets, as JSON text; null where it left the log alone. */
+  sets: string | null;
 }
 
 /** What was solved for a day; appended, never changed. */
@@ -38,4 +41,11 @@ export interface PrescriptionRow {
   document: string;
 }
 
-export type Tables = { [K in KindName]: RowOf<K> } & { change: ChangeRow; prescription: PrescriptionRow };
+/** A set that was done; only `struckAt` ever changes. */
+export type LoggedSetRow = { clubId: string } & { [F in keyof LoggedSet]: CellOf<LoggedSet[F]> };
+
+export type Tables = { [K in KindName]: RowOf<K> } & {
+  change: ChangeRow;
+  prescription: PrescriptionRow;
+  loggedSet: LoggedSetRow;
+};

@@ -6,11 +6,13 @@ import { commitChange } from './commitChange.ts';
 import { kindTable } from './kindTable.ts';
 import { Refusal } from './Refusal.ts';
 import type { Tables } from './schema.ts';
+import { undoSets } from './strikeSets.ts';
 
 /** Takes a change back by writing its opposite. Every record that it touched must still be as it left it. */
 export async function undoChange(db: Kysely<Tables>, clubId: string, seq: number): Promise<Change> {
   const change = await changeAt(db, clubId, seq);
   if (!change) throw new Refusal('missing', 'seq', `There is no change number ${seq} to undo.`);
+  if (change.sets) return undoSets(db, clubId, seq, change.sets);
   if (change.entries.length === 0) {
     throw new Refusal('conflict', 'seq', `Change number ${seq} touched no record; there is nothing to undo.`);
   }

@@ -1,26 +1,33 @@
 import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { archiveFormat, archiveVersion } from './archiveShape.ts';
+import type { FormerRecord } from './formerRecord.ts';
 
 /** What an archive holds. */
 export interface ArchiveContent {
   records: ClubRecords;
   prescriptions: Prescription[];
+  sets: LoggedSet[];
+  former: FormerRecord[];
 }
 
 /**
  * The whole club as one JSON text, a record a line. The same content always gives the same bytes: kinds in their order,
  * records by id, the names within a record by the alphabet.
  */
-export function writeArchive({ records, prescriptions }: ArchiveContent): string {
+export function writeArchive({ records, prescriptions, sets, former }: ArchiveContent): string {
   const kinds = kindNames.map((kind) => `"${kind}": ${lines(records[kind].toSorted(byId))}`);
   const solved = prescriptions.toSorted((a, b) => compare(a.dayId, b.dayId) || a.number - b.number);
+  const gone = former.toSorted((a, b) => compare(a.kind, b.kind) || byId(a.record, b.record));
   return [
     '{',
     `"format": ${JSON.stringify(archiveFormat)},`,
     `"version": ${archiveVersion},`,
     `"records": {\n${kinds.join(',\n')}\n},`,
-    `"prescriptions": ${lines(solved)}`,
+    `"prescriptions": ${lines(solved)},`,
+    `"sets": ${lines(sets.toSorted(byId))},`,
+    `"former": ${lines(gone)}`,
     '}\n',
   ].join('\n');
 }

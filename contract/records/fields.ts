@@ -17,10 +17,14 @@ export interface Field {
 export function fieldsOf(kindName: KindName): Field[] {
   const known = cache.get(kindName);
   if (known) return known;
-  const shape: Record<string, z.ZodType> = allKinds[kindName].shape.shape;
-  const fields = Object.entries(shape).map(([name, schema]) => field(name, schema as Schema));
+  const fields = shapeFields(allKinds[kindName].shape.shape);
   cache.set(kindName, fields);
   return fields;
+}
+
+/** The fields of any record in the order of its shape. */
+export function shapeFields(shape: Record<string, z.ZodType>): Field[] {
+  return Object.entries(shape).map(([name, schema]) => field(name, schema as Schema));
 }
 
 const cache = new Map<KindName, Field[]>();

@@ -3,57 +3,78 @@ import { localDate, note, recordId } from './kind.ts';
 import { equipment, lift, setup } from './lift.ts';
 
 const speedsMps = z.array(z.number().min(0).max(5)).max(50).default([]);
+const order = z.number().int().min(1).max(1000);
+
+const whatWasDone = {
+  lifterId: recordId,
+  doneOn: localDate,
+  lift,
+  equipment: equipment.default('raw'),
+  setup,
+  /** Reps that were asked for. */
+  reps: z.number().int().min(1).max(50),
+  /** Reps that were made. */
+  made: z.number().int().min(0).max(50),
+  /** Where a miss stopped: 0 at the bottom of the lifter's full range, 1 at its lockout. Only of a set with a miss. */
+  stoppedAtS: z.number().min(-0.2).max(1).nullable().default(null),
+  /** Mean speeds of the way up: one for each rep made, or a single one, that of the fastest rep. */
+  meanSpeedsMps: speedsMps,
+  /** Peak speeds in the same manner. */
+  peakSpeedsMps: speedsMps,
+  /** How many more reps the lifter had left, in halves; 10 less an effort rating of the same scale. */
+  repsInReserve: z.number().min(0).max(15).multipleOf(0.5).nullable().default(null),
+  /** Rest before this set. */
+  restS: z.number().int().min(0).max(7200).nullable().default(null),
+  bodyMassKg: z.number().min(20).max(300).nullable().default(null),
+  /** True at a meet. */
+  platform: z.boolean().default(false),
+  place: z.string().max(80).default(''),
+  /** The training day from whose prescription it was entered. */
+  dayId: recordId.nullable().default(null),
+  note,
+};
 
 /**
- * One set that was done, with everything that was on the bar. The log only grows: a set entered by mistake is struck
+ * A set that was done, with everything that was on the bar. The log only grows: a set entered by mistake is struck
  * and stays readable. What hung on the bar is told by the pairs and hookups of the club; how hard they pulled that
  * day follows from the readings of that time.
  */
 export const loggedSet = z
   .strictObject({
     id: recordId,
-    lifterId: recordId,
-    doneOn: localDate,
+    ...whatWasDone,
     /** Counts the lifter's sets of that day, from 1, in the order in which they were done. */
-    order: z.number().int().min(1).max(1000),
-    lift,
-    equipment: equipment.default('raw'),
-    setup,
-    /** Reps that were asked for. */
-    reps: z.number().int().min(1).max(50),
-    /** Reps that were made. */
-    made: z.number().int().min(0).max(50),
-    /** Where a miss stopped: 0 at the bottom of the lifter's full range, 1 at its lockout. Only of a set with a miss. */
-    stoppedAtS: z.number().min(-0.2).max(1).nullable().default(null),
-    /** Mean speeds of the way up: one for each rep made, or a single one, that of the fastest rep. */
-    meanSpeedsMps: speedsMps,
-    /** Peak speeds in the same manner. */
-    peakSpeedsMps: speedsMps,
-    /** How many more reps the lifter had left, in halves; 10 less an effort rating of the same scale. */
-    repsInReserve: z.number().min(0).max(15).multipleOf(0.5).nullable().default(null),
-    /** Rest before this set. */
-    restS: z.number().int().min(0).max(7200).nullable().default(null),
-    bodyMassKg: z.number().min(20).max(300).nullable().default(null),
-    /** True at a meet. */
-    platform: z.boolean().default(false),
-    place: z.string().max(80).default(''),
-    /** The training day from whose prescription it was entered. */
-    dayId: recordId.nullable().default(null),
-    note,
+    order,
     loggedAt: z.iso.datetime(),
     /** When it was struck as a mistake; null: it counts. */
     struckAt: z.iso.datetime().nullable().default(null),
   })
-  .superRefine((set, context) => {
-    const refuse = (path: string, message: string) =>
-      context.addIssue({ code: 'custom', path: [path], message });
-    if (set.made > set.reps) refuse('made', `it must not be more than reps (${set.reps})`);
-    if (set.stoppedAtS !== null && set.made === set.reps)
-      refuse('stoppedAtS', 'it must be empty where every rep was made');
-    for (const field of ['meanSpeedsMps', 'peakSpeedsMps'] as const) {
-      const many = set[field].length;
-      if (many > 1 && many !== set.made)
-        refuse(field, `it must hold one speed, or one for each rep made (${set.made})`);
-    }
-  });
+  .superRefine(agrees);
 export type LoggedSet = z.infer<typeof loggedSet>;
+
+/** A set as it is entered. Without an order it comes after the lifter's sets of that day. */
+export const givenSet = z
+  .strictObject({ ...whatWasDone, order: order.nullable().default(null) })
+  .superRefine(agrees);
+export type GivenSet = z.infer<typeof givenSet>;
+
+type Done = z.infer<z.ZodObject<typeof whatWasDone>>;
+
+/** What no field tells alone: reps, speeds and the miss, the start and its height. */
+function agrees(set: Done, context: z.RefinementCtx): void {
+  const refuse = (path: string[], message: string) => context.addIssue({ code: 'custom', path, message });
+  if (set.made > set.reps) refuse(['made'], `it must not be more than reps (${set.reps})`);
+  if (set.stoppedAtS !== null && set.made === set.reps)
+    refuse(['stoppedAtS'], 'it must be empty where every rep was made');
+  for (const field of ['meanSpeedsMps', 'peakSpeedsMps'] as const) {
+    const many = set[field].length;
+    if (many > 1 && many !== set.made)
+      refuse([field], `it must hold one speed, or one for each rep made (${set.made})`);
+  }
+  const { way, heightM } = set.setup.start;
+  const needsHeight = way !== 'free' && way !== 'paused';
+  if (needsHeight && heightM === null)
+    refuse(['setup', 'start', 'heightM'], `a start from ${way} needs its height`);
+  if (!needsHeight && heightM !== null)
+    refuse(['setup', 'start', 'heightM'], `a ${way} start has no height; leave it empty`);
+}

@@ -2,6 +2,7 @@ import { computePaths } from '#contract/compute/openApiPaths.ts';
 import { errorSchema } from './answers.ts';
 import { clubPaths } from './clubPaths.ts';
 import { recordPaths } from './recordPaths.ts';
+import { setPaths } from './setPaths.ts';
 
 /** The server's interface as an OpenAPI 3.1 document, made from the shapes that the routes themselves read. */
 export function openApiDocument() {
@@ -13,7 +14,7 @@ export function openApiDocument() {
       description:
         'What one club keeps, and the calculations of its training days. All quantities SI, the unit in the field name.',
     },
-    paths: { ...recordPaths(), ...clubPaths(), ...computePaths() },
+    paths: { ...recordPaths(), ...clubPaths(), ...setPaths(), ...computePaths() },
     components: { schemas: { Error: errorSchema } },
   };
 }

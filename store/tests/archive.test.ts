@@ -7,6 +7,9 @@ import { exportArchive, restoreArchive } from '../archive.ts';
 import type { ClubStore } from '../ClubStore.ts';
 import { databases } from './databases.ts';
 import { smallClub } from './smallClub.ts';
+import { squatSet } from './squatSet.ts';
+
+const nothingElse = { prescriptions: [], sets: [], former: [] };
 
 describe.each(databases)('an archive on $name', ({ open }) => {
   let store: ClubStore;
@@ -33,6 +36,43 @@ describe.each(databases)('an archive on $name', ({ open }) => {
     expect(JSON.parse(text).prescriptions).toHaveLength(2);
   });
 
+  test('restores the log byte for byte, struck sets and removed gear that it names included', async () => {
+    await store.importRecords(smallClub());
+    const { sets } = await store.logSets([
+      squatSet({ dayId: 'day-1' }),
+      squatSet({ order: 7, note: '=\u2028' }),
+    ]);
+    await store.strikeSet(sets[1]!.id);
+    for (const [kind, id] of [
+      ['best', 'best-1'],
+      ['day', 'day-1'],
+      ['rack', 'rack-1'],
+    ] as const) {
+      await store.remove(kind, id);
+    }
+    // Another rack may have the removed one's label since.
+    await store.create('rack', { label: 'Window rack', lifts: ['squat'] });
+    const text = await exportArchive(store);
+    expect(await throughAnEmptyFile(text)).toBe(text);
+    const archive = JSON.parse(text);
+    expect(archive.sets).toHaveLength(2);
+    expect(archive.sets[0].dayId).toBeNull();
+    expect(archive.former.map(({ record }: { record: { id: string } }) => record.id)).toEqual([
+      'anchor-1',
+      'hookup-1',
+      'rack-1',
+    ]);
+  });
+
+  test('of version 1, which knew no log, is restored without one', async () => {
+    const text = writeArchive({ records: smallClub(), ...nothingElse });
+    const { sets: _sets, former: _former, ...before } = JSON.parse(text);
+    await store.importRecords(smallClub());
+    await store.logSets([squatSet()]);
+    await restoreArchive(store, JSON.stringify({ ...before, version: 1 }));
+    expect(await exportArchive(store)).toBe(text);
+  });
+
   test('restores byte for byte whatever the records hold', async () => {
     const lists = fc.record({
       disc: fc.uniqueArray(arbitraryRecord('disc'), { maxLength: 5, selector: ({ id }) => id }),
@@ -42,7 +82,7 @@ describe.each(databases)('an archive on $name', ({ open }) => {
     await fc.assert(
       fc.asyncProperty(lists, async (given) => {
         const records = { ...smallClub(), ...given, bodyMass: [], liftHeights: [], best: [], day: [] };
-        const text = writeArchive({ records, prescriptions: [] });
+        const text = writeArchive({ records, ...nothingElse });
         expect(await throughAnEmptyFile(text)).toBe(text);
       }),
       { numRuns: 15 },
@@ -50,7 +90,7 @@ describe.each(databases)('an archive on $name', ({ open }) => {
   });
 
   test('of before heights had a bar path is restored without one', async () => {
-    const text = writeArchive({ records: smallClub(), prescriptions: [] });
+    const text = writeArchive({ records: smallClub(), ...nothingElse });
     const before = text.replaceAll('"bottomForwardM":null,', '');
     expect(before).not.toContain('bottomForwardM');
     expect(await throughAnEmptyFile(before)).toBe(text);
@@ -68,14 +108,14 @@ describe.each(databases)('an archive on $name', ({ open }) => {
   test('keeps what it replaces as an archive beside the file', async () => {
     await store.create('bar', { label: 'Old bar', massKg: 20 });
     const before = await exportArchive(store);
-    const text = writeArchive({ records: smallClub(), prescriptions: [] });
+    const text = writeArchive({ records: smallClub(), ...nothingElse });
     const { keptAs, seq } = await restoreArchive(store, text);
     expect(await readFile(keptAs, 'utf8')).toBe(before);
     expect(await exportArchive(store)).toBe(text);
     expect(seq).toBe(await store.latestSeq());
   });
 
-  const good = JSON.parse(writeArchive({ records: smallClub(), prescriptions: [] }));
+  const good = JSON.parse(writeArchive({ records: smallClub(), ...nothingElse }));
   const prescription = {
     id: 'p',
     dayId: 'day-9',
@@ -83,11 +123,12 @@ describe.each(databases)('an archive on $name', ({ open }) => {
     solvedAt: '2026-11-25T05:00:00.000Z',
     document: {},
   };
+  const keptSet = { ...squatSet(), id: 's', order: 1, loggedAt: '2026-11-25T05:00:00.000Z' };
   test.each([
     ['no JSON', () => '{', ''],
     ['another document', () => JSON.stringify({ records: {} }), 'format'],
     ['nothing but null', () => 'null', 'format'],
-    ['a later version', () => JSON.stringify({ ...good, version: 2 }), 'version'],
+    ['a later version', () => JSON.stringify({ ...good, version: 3 }), 'version'],
     ['an unknown field', () => JSON.stringify({ ...good, extra: 1 }), 'extra'],
     [
       'a wrong value',
@@ -111,6 +152,16 @@ describe.each(databases)('an archive on $name', ({ open }) => {
         return JSON.stringify({ ...good, records: { ...smallClub(), bandReading: slack } });
       },
       'lengthM',
+    ],
+    [
+      'a set of no lifter',
+      () => JSON.stringify({ ...good, sets: [{ ...keptSet, lifterId: 'x' }] }),
+      'lifterId',
+    ],
+    [
+      'gear of old with an id that is in use',
+      () => JSON.stringify({ ...good, former: [{ kind: 'bar', record: smallClub().bar[0] }] }),
+      'id',
     ],
     ['a prescription of no day', () => JSON.stringify({ ...good, prescriptions: [prescription] }), 'dayId'],
   ])('is refused whole for %s', async (_why, text, field) => {

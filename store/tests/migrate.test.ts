@@ -4,11 +4,13 @@ import type { Kysely } from 'kysely';
 import { describe, expect, test } from 'vitest';
 import { type KindName, kindNames } from '#contract/records/allKinds.ts';
 import { fieldsOf } from '#contract/records/fields.ts';
+import { loggedSet } from '#contract/records/loggedSet.ts';
 import { migrate, migrations } from '../migrate.ts';
 import { openSqlite } from '../open/sqlite.ts';
 import { openClubStore } from '../openClubStore.ts';
 import { newClubPath } from './newClubPath.ts';
 import { smallClub } from './smallClub.ts';
+import { squatSet } from './squatSet.ts';
 
 // Each file was dumped from a club as its version kept it, by Python's sqlite3 iterdump; it stays as it is.
 const versions = new URL('./versions/', import.meta.url);
@@ -35,12 +37,14 @@ describe('an older club file', () => {
     const store = await openClubStore(path);
     expect((await store.records()).records).toEqual(smallClub());
     await store.addPrescription('day-1', '2026-11-25T05:00:00.000Z', {});
+    const { sets } = await store.logSets([squatSet()]);
     const { seq } = await store.remove('scaleReading', 'scale-1');
     await store.undo(seq);
     await store.close();
     const again = await openClubStore(path);
     expect((await again.records()).records).toEqual(smallClub());
     expect(await again.latestSeq()).toBe(seq + 1);
+    expect(await again.loggedSets()).toEqual(sets);
     await again.close();
   });
 
@@ -97,6 +101,9 @@ describe('the file', () => {
           .sort(),
       ).toEqual([...fields, 'clubId', 'removedSeq'].sort());
     }
+    const ofSet = file.pragma('table_info(loggedSet)') as { name: string }[];
+    const fields = Object.keys(loggedSet.shape);
+    expect(ofSet.map(({ name }) => name).sort()).toEqual([...fields, 'clubId'].sort());
     // Who else uses this machine does not read it.
     expect(statSync(path).mode & 0o077).toBe(0);
     expect(file.pragma('journal_mode', { simple: true })).toBe('wal');

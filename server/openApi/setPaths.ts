@@ -1,0 +1,90 @@
+import { z } from 'zod';
+import { givenSet, loggedSet } from '#contract/records/loggedSet.ts';
+import { answer, body, inPath, object, refusal, seqSchema } from './answers.ts';
+
+/** The routes of the log. */
+export function setPaths() {
+  const set = z.toJSONSchema(loggedSet, { io: 'output' });
+  const sets = { type: 'array', items: set };
+  const given = { type: 'array', items: z.toJSONSchema(givenSet, { io: 'input' }), minItems: 1 };
+  return {
+    '/api/sets': {
+      get: {
+        operationId: 'set.list',
+        summary: 'Sets done, struck ones included, by day and order',
+        tags,
+        parameters: [
+          narrowing('lifterId', 'Only of this lifter'),
+          narrowing('dayId', 'Only those entered from this training day'),
+          narrowing('from', 'From this date on'),
+          narrowing('to', 'Up to this date'),
+        ],
+        responses: {
+          200: answer(
+            'The sets, and how gear was called that is no longer there',
+            object({ sets, formerLabels }),
+          ),
+        },
+      },
+      post: {
+        operationId: 'set.log',
+        summary: 'Add sets to the log, all of them or none',
+        tags,
+        requestBody: body(object({ sets: given })),
+        responses: {
+          201: answer('The sets as kept', object({ sets, seq: seqSchema })),
+          400: refusal('A field is wrong'),
+        },
+      },
+    },
+    '/api/sets/{id}/strike': marking(
+      'set.strike',
+      'Mark a set as a mistake; it stays readable',
+      'It is struck already',
+    ),
+    '/api/sets/{id}/restore': marking('set.restore', 'Let a struck set count again', 'It is not struck'),
+    '/api/sets/band-reps': {
+      get: {
+        operationId: 'set.bandReps',
+        summary: 'How often each band pair was stretched on each day, by the log',
+        tags,
+        responses: {
+          200: answer('Reps by pair and day', object({ bandReps: { type: 'array', items: bandReps } })),
+        },
+      },
+    },
+  };
+}
+
+const tags = ['log'];
+const text = { type: 'string' };
+const formerLabels = {
+  type: 'object',
+  additionalProperties: text,
+  description: 'Label by id of removed gear',
+};
+const bandReps = object({
+  bandPairId: text,
+  doneOn: { type: 'string', format: 'date' },
+  reps: { type: 'integer' },
+});
+
+function marking(operationId: string, summary: string, against: string) {
+  return {
+    parameters: [inPath('id', 'string')],
+    post: {
+      operationId,
+      summary,
+      tags,
+      responses: {
+        200: answer('The change, for undo', object({ seq: seqSchema })),
+        404: refusal('There is no such set'),
+        409: refusal(against),
+      },
+    },
+  };
+}
+
+function narrowing(name: string, description: string) {
+  return { name, in: 'query', schema: text, description };
+}

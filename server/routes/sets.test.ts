@@ -1,0 +1,60 @@
+import { expect, test } from 'vitest';
+import { testApp } from '#server/tests/testApp.ts';
+import { smallClub } from '#store/tests/smallClub.ts';
+import { squatSet } from '#store/tests/squatSet.ts';
+
+test('sets are logged, read, narrowed, struck, restored and undone', async () => {
+  const { ask } = await testApp(smallClub());
+  const logged = await ask('POST', '/api/sets', { sets: [squatSet(), squatSet({ doneOn: '2026-11-21' })] });
+  expect(logged).toMatchObject({ status: 201, json: { seq: 2 } });
+  const { sets } = logged.json;
+  expect(await ask('GET', '/api/sets')).toEqual({ status: 200, json: { sets, formerLabels: {} } });
+  const later = await ask('GET', '/api/sets?lifterId=lifter-1&from=2026-11-21&to=2026-11-30');
+  expect(later.json.sets).toEqual([sets[1]]);
+
+  const struck = await ask('POST', `/api/sets/${sets[0].id}/strike`);
+  expect(struck).toEqual({ status: 200, json: { seq: 3 } });
+  expect((await ask('GET', '/api/sets')).json.sets[0].struckAt).not.toBeNull();
+  expect((await ask('POST', `/api/sets/${sets[0].id}/strike`)).status).toBe(409);
+  expect(await ask('POST', `/api/sets/${sets[0].id}/restore`)).toEqual({ status: 200, json: { seq: 4 } });
+  expect(await ask('POST', '/api/undo/4')).toEqual({ status: 200, json: { seq: 5 } });
+  expect((await ask('GET', '/api/sets')).json.sets[0].struckAt).not.toBeNull();
+  expect((await ask('GET', '/api/sets/band-reps')).json).toEqual({
+    bandReps: [{ bandPairId: 'pair-1', doneOn: '2026-11-21', reps: 2 }],
+  });
+});
+
+test('gear that was removed keeps its label beside the sets that name it', async () => {
+  const { ask, store } = await testApp(smallClub());
+  await store.logSets([squatSet()]);
+  for (const [kind, id] of [
+    ['day', 'day-1'],
+    ['best', 'best-1'],
+    ['bandPair', 'pair-1'],
+  ] as const) {
+    await store.remove(kind, id);
+  }
+  expect((await ask('GET', '/api/sets')).json.formerLabels).toEqual({ 'pair-1': 'Wide 1' });
+});
+
+test.each([
+  ['a wrong field', 'POST', '/api/sets', { sets: [squatSet(), squatSet({ reps: 0 })] }, 400, 'sets[1].reps'],
+  [
+    'a set that names nobody',
+    'POST',
+    '/api/sets',
+    { sets: [squatSet({ lifterId: 'x' })] },
+    400,
+    'sets[0].lifterId',
+  ],
+  ['no list', 'POST', '/api/sets', squatSet(), 400, 'lifterId'],
+  ['an empty list', 'POST', '/api/sets', { sets: [] }, 400, 'sets'],
+  ['a date that is none', 'GET', '/api/sets?from=yesterday', undefined, 400, 'from'],
+  ['an unknown set', 'POST', '/api/sets/x/strike', undefined, 404, 'id'],
+] as const)('%s is refused with one sentence', async (_why, method, path, body, status, field) => {
+  const { ask, store } = await testApp(smallClub());
+  const answer = await ask(method, path, body);
+  expect(answer).toMatchObject({ status, json: { error: { field } } });
+  expect(answer.json.error.message).toMatch(/^[^.].*\.$/s);
+  expect(await store.loggedSets()).toEqual([]);
+});

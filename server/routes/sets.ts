@@ -1,0 +1,47 @@
+import { type Context, Hono } from 'hono';
+import { readJson } from '#server/guard/readJson.ts';
+import type { ClubStore, Given } from '#store/ClubStore.ts';
+import { Refusal } from '#store/Refusal.ts';
+
+/** The log of sets done: read it, add to it, strike a mistake and bring it back. */
+export function setRoutes(store: ClubStore) {
+  return new Hono()
+    .get('/sets', async (c) => {
+      const [from, to] = [dateIn(c, 'from'), dateIn(c, 'to')];
+      const sets = await store.loggedSets({
+        lifterId: c.req.query('lifterId'),
+        dayId: c.req.query('dayId'),
+        from,
+        to,
+      });
+      return c.json({ sets, formerLabels: await formerLabels(store, sets) });
+    })
+    .post('/sets', async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
+    .post('/sets/:id/strike', async (c) => c.json(await store.strikeSet(c.req.param('id'))))
+    .post('/sets/:id/restore', async (c) => c.json(await store.restoreSet(c.req.param('id'))))
+    .get('/sets/band-reps', async (c) => c.json({ bandReps: await store.bandReps() }));
+}
+
+/** What gear was called that sets name and that the club no longer has, by its id. */
+async function formerLabels(store: ClubStore, sets: Parameters<ClubStore['formerGear']>[0]) {
+  const former = await store.formerGear(sets);
+  return Object.fromEntries(former.map(({ record }) => [record.id, record.label]));
+}
+
+function listOf({ sets, ...rest }: Given): Given[] {
+  const [other] = Object.keys(rest);
+  if (other !== undefined)
+    throw new Refusal(
+      'invalid',
+      other,
+      `${other} is not a field that is known here; the body is {"sets": [...]}.`,
+    );
+  if (!Array.isArray(sets)) throw new Refusal('invalid', 'sets', 'sets must be a list of sets.');
+  return sets as Given[];
+}
+
+function dateIn(c: Context, name: string): string | undefined {
+  const date = c.req.query(name);
+  if (date === undefined || /^\d{4}-\d\d-\d\d$/.test(date)) return date;
+  throw new Refusal('invalid', name, `${name} is "${date}"; it must be a calendar date such as 2026-11-25.`);
+}

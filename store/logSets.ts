@@ -1,0 +1,98 @@
+import type { Kysely } from 'kysely';
+import { z } from 'zod';
+import { type Named, namedBySet } from '#contract/log/namedBySet.ts';
+import { allKinds } from '#contract/records/allKinds.ts';
+import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
+import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import type { Given } from './ClubStore.ts';
+import { appendChange } from './changeLog.ts';
+import { kindTable } from './kindTable.ts';
+import { newId } from './newId.ts';
+import { Refusal } from './Refusal.ts';
+import { setFields } from './readSets.ts';
+import { cellsOf } from './rows.ts';
+import type { LoggedSetRow, Tables } from './schema.ts';
+
+/** Adds sets at the end of the log, all of them as one change or none. To be called within a transaction. */
+export async function logSets(
+  db: Kysely<Tables>,
+  clubId: string,
+  given: readonly Given[],
+): Promise<{ sets: LoggedSet[]; seq: number }> {
+  const read = z.strictObject({ sets: z.array(givenSet).min(1) }).safeParse({ sets: given });
+  if (!read.success) {
+    const { field, message } = shapeProblem(read.error, { sets: given });
+    throw new Refusal('invalid', field, message);
+  }
+  const named = read.data.sets.flatMap((set, i) =>
+    namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
+  );
+  await checkThere(named, (kind, ids) => kindTable(db, clubId, kind).among(ids));
+  const loggedAt = new Date().toISOString();
+  const inOrder = await ordered(db, clubId, read.data.sets);
+  const sets = inOrder.map((set): LoggedSet => ({ ...set, id: newId(), loggedAt, struckAt: null }));
+  await putSets(db, clubId, sets);
+  const ids = sets.map(({ id }) => id);
+  const { seq } = await appendChange(db, clubId, [], null, { did: 'logged', ids });
+  return { sets, seq };
+}
+
+/** Refuses when a record that is named is not among those that `find` gives. */
+export async function checkThere(
+  named: readonly Named[],
+  find: (kind: Named['kind'], ids: string[]) => Promise<{ id: string }[]>,
+): Promise<void> {
+  for (const kind of new Set(named.map((one) => one.kind))) {
+    const ofKind = named.filter((one) => one.kind === kind);
+    const ids = [...new Set(ofKind.map(({ id }) => id))];
+    const there = new Set((await find(kind, ids)).map(({ id }) => id));
+    const missing = ofKind.find(({ id }) => !there.has(id));
+    if (!missing) continue;
+    const { field, id } = missing;
+    const sentence = `${field} is "${id}"; the club has no ${allKinds[kind].word} with that id.`;
+    throw new Refusal('invalid', field, sentence);
+  }
+}
+
+/** Writes sets as they are. */
+export async function putSets(db: Kysely<Tables>, clubId: string, sets: readonly LoggedSet[]): Promise<void> {
+  const rows = sets.map((set) => ({ clubId, ...cellsOf(setFields, set) }) as LoggedSetRow);
+  for (let i = 0; i < rows.length; i += rowsInOneQuery) {
+    await db
+      .insertInto('loggedSet')
+      .values(rows.slice(i, i + rowsInOneQuery))
+      .execute();
+  }
+}
+
+/** 22 columns each: well below what SQLite allows as parameters of one query (32,766). */
+const rowsInOneQuery = 200;
+
+/** Sets given without an order come after those that the lifter has done on that day. */
+async function ordered(db: Kysely<Tables>, clubId: string, sets: GivenSet[]) {
+  const lastOf = new Map<string, number>();
+  const inOrder = [];
+  for (const set of sets) {
+    const key = `${set.lifterId} ${set.doneOn}`;
+    const last = lastOf.get(key) ?? (set.order === null ? await lastOrder(db, clubId, set) : 0);
+    const order = set.order ?? last + 1;
+    lastOf.set(key, Math.max(last, order));
+    inOrder.push({ ...set, order });
+  }
+  return inOrder;
+}
+
+async function lastOrder(
+  db: Kysely<Tables>,
+  clubId: string,
+  { lifterId, doneOn }: GivenSet,
+): Promise<number> {
+  const row = await db
+    .selectFrom('loggedSet')
+    .select((eb) => eb.fn.max('order').as('order'))
+    .where('clubId', '=', clubId)
+    .where('lifterId', '=', lifterId)
+    .where('doneOn', '=', doneOn)
+    .executeTakeFirst();
+  return row?.order ?? 0;
+}

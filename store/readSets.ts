@@ -1,0 +1,84 @@
+import { type Kysely, sql } from 'kysely';
+import { type FormerRecord, formerKinds } from '#contract/archive/formerRecord.ts';
+import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
+import type { KindName } from '#contract/records/allKinds.ts';
+import { shapeFields } from '#contract/records/fields.ts';
+import { type LoggedSet, loggedSet } from '#contract/records/loggedSet.ts';
+import { kindTable } from './kindTable.ts';
+import { valuesOf } from './rows.ts';
+import type { Tables } from './schema.ts';
+
+/** Which sets are wanted; what is left out does not narrow. Days are local dates, both ends included. */
+export interface SetFilter {
+  lifterId?: string | undefined;
+  dayId?: string | undefined;
+  from?: string | undefined;
+  to?: string | undefined;
+}
+
+export interface BandReps {
+  bandPairId: string;
+  doneOn: string;
+  reps: number;
+}
+
+export const setFields = shapeFields(loggedSet.shape);
+
+/** The log of the lifters that the club has, by day and order. */
+export async function readSets(db: Kysely<Tables>, clubId: string, filter: SetFilter): Promise<LoggedSet[]> {
+  const { lifterId, dayId, from, to } = filter;
+  let query = db
+    .selectFrom('loggedSet')
+    .innerJoin('lifter', (join) =>
+      join.onRef('lifter.clubId', '=', 'loggedSet.clubId').onRef('lifter.id', '=', 'loggedSet.lifterId'),
+    )
+    .selectAll('loggedSet')
+    .where('loggedSet.clubId', '=', clubId)
+    .where('lifter.removedSeq', 'is', null);
+  if (lifterId !== undefined) query = query.where('loggedSet.lifterId', '=', lifterId);
+  if (dayId !== undefined) query = query.where('loggedSet.dayId', '=', dayId);
+  if (from !== undefined) query = query.where('loggedSet.doneOn', '>=', from);
+  if (to !== undefined) query = query.where('loggedSet.doneOn', '<=', to);
+  const rows = await query
+    .orderBy('loggedSet.doneOn')
+    .orderBy('loggedSet.order')
+    .orderBy('loggedSet.id')
+    .execute();
+  return rows.map((row) => valuesOf(setFields, row) as LoggedSet);
+}
+
+/** The log as an archive keeps it: a day that was removed is no longer named. */
+export async function archivedSets(db: Kysely<Tables>, clubId: string): Promise<LoggedSet[]> {
+  const days = new Set((await kindTable(db, clubId, 'day').live()).map(({ id }) => id));
+  const sets = await readSets(db, clubId, {});
+  return sets.map((set) => (set.dayId === null || days.has(set.dayId) ? set : { ...set, dayId: null }));
+}
+
+/** A missed rep stretched the bands too. */
+export async function bandReps(db: Kysely<Tables>, clubId: string): Promise<BandReps[]> {
+  const { rows } = await sql<BandReps>`
+    select json_extract(hung.value, '$.bandPairId') as "bandPairId", "doneOn", sum("made" + ("made" < "reps")) as "reps"
+    from "loggedSet", json_each("loggedSet"."setup", '$.bands') as hung
+    where "clubId" = ${clubId} and "struckAt" is null
+    group by 1, 2 order by 1, 2`.execute(db);
+  return rows;
+}
+
+/** Removed gear that sets name, and removed gear that this in turn names: of a hookup its rack, of a rack its bar. */
+export async function formerGear(
+  db: Kysely<Tables>,
+  clubId: string,
+  sets: readonly LoggedSet[],
+): Promise<FormerRecord[]> {
+  const wanted = new Map<KindName, Set<string>>(formerKinds.map((kind) => [kind, new Set()]));
+  for (const { kind, id } of sets.flatMap(namedBySet)) wanted.get(kind)?.add(id);
+  const former: FormerRecord[] = [];
+  // Users before what they use.
+  for (const kind of formerKinds.toReversed()) {
+    for (const record of await kindTable(db, clubId, kind).removedAmong([...(wanted.get(kind) ?? [])])) {
+      former.push({ kind, record } as FormerRecord);
+      for (const named of namedByRecord(kind, record)) wanted.get(named.kind)?.add(named.id);
+    }
+  }
+  return former;
+}
