@@ -29,6 +29,12 @@ export const strengthEstimate = z.strictObject({
   parameters: z.array(z.strictObject({ name: z.string(), now: belief, before: belief })),
   /** Strength over time, a point a week and one at the end, each with the whole log known. */
   history: z.array(z.strictObject({ on: date, ...belief.shape })),
+  /** How strength changed over the last weeks, as shares of the maximum: see core/strength/stall.ts. */
+  rise: z
+    .array(
+      z.strictObject({ weeks: z.number().int().positive(), probability: n, median: n, low80: n, high80: n }),
+    )
+    .default([]),
   /** Where each set acted, oldest first. */
   observations: z.array(
     z.strictObject({

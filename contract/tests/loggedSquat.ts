@@ -1,0 +1,43 @@
+import type { Setup } from '#contract/records/lift.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+
+/** A logged single of a made-up lifter in the straight squat; `change` says what differs. */
+export function loggedSquat(
+  id: string,
+  doneOn: string,
+  barKg: number,
+  change: Partial<LoggedSet> & { with?: Partial<Setup> } = {},
+): LoggedSet {
+  const { with: rigging, ...fields } = change;
+  return {
+    id,
+    lifterId: 'short',
+    doneOn,
+    lift: 'squat',
+    equipment: 'raw',
+    setup: {
+      rackId: null,
+      start: { way: 'free', heightM: null },
+      barKg,
+      bands: [],
+      chains: [],
+      ...rigging,
+    },
+    reps: 1,
+    made: 1,
+    stoppedAtS: null,
+    meanSpeedsMps: [],
+    peakSpeedsMps: [],
+    repsInReserve: null,
+    restS: null,
+    bodyMassKg: null,
+    platform: false,
+    place: '',
+    dayId: null,
+    note: '',
+    order: 1,
+    loggedAt: `${doneOn}T18:00:00Z`,
+    struckAt: null,
+    ...fields,
+  };
+}
