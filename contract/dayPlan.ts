@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { explanation, knownHow, planCaution } from './explainedBar.ts';
+import { blockEffort, explanation, knownHow, planCaution } from './explainedBar.ts';
 import { aim, day as dayKind } from './records/day.ts';
 import { equipment, lift, start } from './records/lift.ts';
 
@@ -31,6 +31,8 @@ const planBlock = z.strictObject({
   /** The number of trade habit: bar and the pairs' nominal numbers; null where a pair has none. */
   nominalKg: z.number().nullable(),
   explanation,
+  /** Null in plans made before sets were worked out, and where a bar takes longer than anybody can strain. */
+  effort: blockEffort.nullable().default(null),
 });
 
 const planPlace = z.strictObject({

@@ -24,6 +24,7 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('lightened'), atBottomN: n }),
   z.strictObject({ code: z.literal('maximal'), peakShare: n }),
   z.strictObject({ code: z.literal('notMade'), stoppedAtS: n }),
+  z.strictObject({ code: z.literal('notAllReps'), set: n, rep: n, sets: n }),
   z.strictObject({ code: z.literal('volume'), ...zone }),
   z.strictObject({ code: z.literal('repsInSet'), ...zone }),
   z.strictObject({ code: z.literal('minor'), age: n }),
@@ -62,4 +63,17 @@ export const explanation = z.strictObject({
   anchors: z.array(z.strictObject({ anchorId: id, pullN: n, ratedLoadN: n.nullable() })),
   slackBelowM: n.nullable(),
   cautions: z.array(planCaution),
+});
+
+/** How the sets of one block go, tiredness counted; the shape of core's `BlockEffort`. */
+export const blockEffort = z.strictObject({
+  /** Mean speeds of the first rep, and of the last rep of the last set; 0 and null where it is not made. */
+  firstMps: n,
+  lastMps: n.nullable(),
+  /** Ways up and down of one set. */
+  underStrainS: n,
+  missed: z.strictObject({ set: n, rep: n, stoppedAtS: n }).nullable(),
+  /** ln strength to spare with which all reps are just made; negative: lacking. */
+  marginLn: n,
+  shorterRest: z.strictObject({ restS: n, lastMps: n.nullable(), marginLn: n }).nullable(),
 });

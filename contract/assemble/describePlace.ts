@@ -8,6 +8,8 @@ import type { GearSet } from '#core/day/Gear.ts';
 import { plates } from '#core/day/plates.ts';
 import type { PrescribedSetup } from '#core/day/prescribe.ts';
 import { volumeCautions } from '#core/day/prilepin.ts';
+import { type BlockEffort, sessionEffort } from '#core/day/sessionEffort.ts';
+import { tiringOf } from '#core/effort/Tiring.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
 import { placeCautions } from './placeCautions.ts';
@@ -33,18 +35,37 @@ export function describePlace(
   const nearestKg = plates({ targetKg: wantedKg, ...rack.gear }).loadedKg;
   const isLoadable = Math.abs(nearestKg - wantedKg) <= SAME_BAR_KG;
   const barKg = isLoadable ? nearestKg : wantedKg;
-  const blocks = group.blocks.map((block): PlanBlock => {
-    const loaded = plates({ targetKg: barKg * block.shareOfAim, ...rack.gear });
+  const loaded = group.blocks.map((block) => plates({ targetKg: barKg * block.shareOfAim, ...rack.gear }));
+  const efforts = sessionEffort(
+    task,
+    tiringOf(group.lift),
+    rack.gear,
+    set,
+    group.blocks.map(({ sets, reps, restSeconds }, i) => ({
+      barKg: loaded[i]!.loadedKg,
+      sets,
+      reps,
+      restS: restSeconds,
+    })),
+  );
+  const blocks = group.blocks.map((block, i): PlanBlock => {
+    const { loadedKg, perSide } = loaded[i]!;
+    const effort = efforts?.[i] ?? null;
+    const explanation = explain({ ...task, heightSpread: heights }, rack.gear, set, loadedKg, limits);
     return {
       ...block,
-      barKg: loaded.loadedKg,
-      perSide: loaded.perSide.map(({ massKg, count }) => ({
+      barKg: loadedKg,
+      perSide: perSide.map(({ massKg, count }) => ({
         massKg,
         count,
         faceMassKg: rack.discs.find((disc) => disc.massKg === massKg)?.faceMassKg ?? massKg,
       })),
-      nominalKg: nominalKg(records, rack, set, loaded.loadedKg),
-      explanation: explain({ ...task, heightSpread: heights }, rack.gear, set, loaded.loadedKg, limits),
+      nominalKg: nominalKg(records, rack, set, loadedKg),
+      explanation: {
+        ...explanation,
+        cautions: [...explanation.cautions, ...effortCautions(block.sets, effort)],
+      },
+      effort,
     };
   });
   const work = blocks.map(({ sets, reps, explanation }) => ({
@@ -71,6 +92,13 @@ export function describePlace(
     blocks,
     cautions,
   };
+}
+
+/** A missed first rep is said by the explanation already. */
+function effortCautions(sets: number, effort: BlockEffort | null): PlanCaution[] {
+  const missed = effort?.missed;
+  if (!missed || (missed.set === 1 && missed.rep === 1)) return [];
+  return [{ code: 'notAllReps', set: missed.set, rep: missed.rep, sets }];
 }
 
 function setInWords(records: ClubRecords, { gear }: AssembledRack, set: GearSet): Solved['set'] {

@@ -40,6 +40,10 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return caution.stoppedAtS < 0.005
         ? 'By the numbers this bar does not leave the bottom: make it lighter.'
         : `By the numbers this lift stops at ${percent(caution.stoppedAtS)} of the way up: make it lighter.`;
+    case 'notAllReps':
+      return caution.sets === 1
+        ? `By the numbers rep ${caution.rep} is not made: fewer reps or a lighter bar.`
+        : `By the numbers rep ${caution.rep} of set ${caution.set} is not made: fewer reps, more rest or a lighter bar.`;
     case 'volume':
       return `${caution.reps} reps ${zone(caution)} in one session; trained weightlifters did at most ${caution.mostReps}.`;
     case 'repsInSet':

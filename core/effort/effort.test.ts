@@ -144,8 +144,8 @@ describe('a session', () => {
           const table = repTable(compileLoad({ ...load, barKg: kg }), other, tiring.loweringS)!;
           return simulateSession([{ table, sets: 3, reps: 4, restS: rest }], tiring)[0]!.missed === null;
         };
-        expect(madeWhen(-marginLn + 4e-3)).toBe(true);
-        expect(madeWhen(-marginLn - 4e-3)).toBe(false);
+        expect(madeWhen(-marginLn + 0.01)).toBe(true);
+        expect(madeWhen(-marginLn - 0.01)).toBe(false);
       }),
       { numRuns: 20 },
     );

@@ -1,6 +1,5 @@
 import type { CompiledLoad } from '../load/compileLoad.ts';
 import type { MotionState } from '../numeric/dormandPrince.ts';
-import { integrate } from '../numeric/gaussLegendre.ts';
 import type { Ascent } from '../rep/ascend.ts';
 import type { Capability } from '../rep/Capability.ts';
 import { heldForceFunction } from '../rep/strengthCurve.ts';
@@ -27,8 +26,21 @@ export function repEffortS(
   const bodyN = capability.movedBodyKg * gravityMps2;
   const heldN = heldForceFunction(capability);
   const share = (zM: number) => Math.min(1, (compiled.at(zM).totalN + bodyN) / heldN(zM));
-  const down = integrate(share, bottomM, lockoutM, compiled.breaksM) / (lockoutM - bottomM);
-  return upward(ascent.states, share) + loweringS * down;
+  return upward(ascent.states, share) + loweringS * meanShare(share, bottomM, lockoutM);
+}
+
+/** Even pieces of the range for the mean on the way down: tiring is not known well enough for more. */
+const PIECES = 6;
+
+/** Simpson's rule over even pieces. */
+function meanShare(share: (zM: number) => number, bottomM: number, lockoutM: number): number {
+  const pieceM = (lockoutM - bottomM) / PIECES;
+  let sum = 0;
+  for (let i = 0; i < PIECES; i++) {
+    const zM = bottomM + i * pieceM;
+    sum += share(zM) + 4 * share(zM + pieceM / 2) + share(zM + pieceM);
+  }
+  return sum / (6 * PIECES);
 }
 
 /** Simpson's rule over each step, with the height at its middle by the cubic through both ends. */

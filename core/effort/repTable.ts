@@ -30,13 +30,21 @@ const LEAST_REACH_LN = 0.4;
 /** Relative precision of the limit: a tenth of a per cent of a maximum. */
 const TOLERANCE = 2e-4;
 
-/** Null where no strength makes the rep, since it takes longer than anybody can strain. */
-export function repTable(compiled: CompiledLoad, capability: Capability, loweringS: number): RepTable | null {
+/**
+ * Null where no strength makes the rep, since it takes longer than anybody can strain. `guessN`: the limit of a load
+ * that is much the same.
+ */
+export function repTable(
+  compiled: CompiledLoad,
+  capability: Capability,
+  loweringS: number,
+  guessN = capability.strengthN,
+): RepTable | null {
   const { strengthN } = capability;
   const limit = findLimit((tryN) => !ascend(compiled, { ...capability, strengthN: tryN }, COARSE).made, {
-    guess: strengthN,
-    step: 0.1 * strengthN,
-    tolerance: TOLERANCE * strengthN,
+    guess: guessN,
+    step: 0.08 * guessN,
+    tolerance: TOLERANCE * guessN,
     lowest: 0,
     highest: 20 * strengthN,
   });

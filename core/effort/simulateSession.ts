@@ -25,25 +25,27 @@ const WIDEST_LN = 2;
 
 /** A session from rested; tiredness is carried from set to set and from block to block. */
 export function simulateSession(blocks: readonly SessionBlock[], tiring: Tiring): BlockOutcome[] {
-  const walked = walkSession(blocks, tiring, 0);
-  return blocks.map((block, index) => {
-    const { table } = block;
-    const sets = walked[index]!;
-    const firstSet = sets[0]!;
-    const lastSet = sets[sets.length - 1]!;
-    const last = repAtSurplus(table, lastSet[lastSet.length - 1]!.surplusLn);
-    const first = repAtSurplus(table, firstSet[0]!.surplusLn);
-    return {
-      firstMps: first.made ? first.meanSpeedMps : 0,
-      lastMps: last.made ? last.meanSpeedMps : null,
-      underStrainS: firstSet.reduce(
-        (sum, { surplusLn }) => sum + tiring.loweringS + table.durationS(surplusLn),
-        0,
-      ),
-      missed: last.made ? null : { set: sets.length, rep: lastSet.length, stoppedAtS: last.stoppedAtS! },
-      marginLn: marginLn(blocks.slice(0, index + 1), tiring),
-    };
-  });
+  return blocks.map((_, index) => lastBlock(blocks.slice(0, index + 1), tiring));
+}
+
+/** How the last of the blocks goes, after all those before it. */
+export function lastBlock(blocks: readonly SessionBlock[], tiring: Tiring): BlockOutcome {
+  const { table } = blocks[blocks.length - 1]!;
+  const sets = walkSession(blocks, tiring, 0)[blocks.length - 1]!;
+  const firstSet = sets[0]!;
+  const lastSet = sets[sets.length - 1]!;
+  const first = repAtSurplus(table, firstSet[0]!.surplusLn);
+  const last = repAtSurplus(table, lastSet[lastSet.length - 1]!.surplusLn);
+  return {
+    firstMps: first.made ? first.meanSpeedMps : 0,
+    lastMps: last.made ? last.meanSpeedMps : null,
+    underStrainS: firstSet.reduce(
+      (sum, { surplusLn }) => sum + tiring.loweringS + table.durationS(surplusLn),
+      0,
+    ),
+    missed: last.made ? null : { set: sets.length, rep: lastSet.length, stoppedAtS: last.stoppedAtS! },
+    marginLn: marginLn(blocks, tiring),
+  };
 }
 
 function marginLn(blocks: readonly SessionBlock[], tiring: Tiring): number {

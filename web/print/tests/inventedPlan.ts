@@ -121,5 +121,13 @@ function block(sets: number, barKg: number, pairs: number): PlanBlock {
       slackBelowM: null,
       cautions: pairs > 0 ? [{ code: 'bandsUnderLoad' }] : [],
     },
+    effort: {
+      firstMps: 0.62,
+      lastMps: 0.58,
+      underStrainS: 4.34,
+      missed: null,
+      marginLn: 0.3,
+      shorterRest: { restS: 45, lastMps: 0.55, marginLn: 0.28 },
+    },
   };
 }
