@@ -51,6 +51,9 @@ const header = [
   'first_rep_mean_mps',
   'first_rep_s',
   'made',
+  'last_rep_mean_mps',
+  'set_s',
+  'all_reps',
 ];
 
 function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
@@ -85,6 +88,9 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     speed: Number(firstRep.meanSpeedMps.toFixed(3)),
     seconds: Number(firstRep.durationS.toFixed(2)),
     made: firstRep.made ? 'yes' : 'no',
+    lastSpeed: block.effort?.lastMps ? Number(block.effort.lastMps.toFixed(3)) : null,
+    setSeconds: block.effort && tenth(block.effort.underStrainS),
+    allReps: block.effort && (block.effort.missed === null ? 'yes' : 'no'),
   };
 }
 

@@ -56,7 +56,7 @@ function sheetText(sheet: RackSheet): string {
     ...sheet.assumed.map((sentence) => wrap(`~ ${sentence}`, '  ')),
     wrap(`! look out   ~ assumed or estimated, not measured. ${sheet.madeBy}${changed(sheet)}`),
     wrap(
-      'Speeds are those of the first rep. Not a substitute for qualified coaching; local rules come first.',
+      'Not a substitute for qualified coaching; local rules come first. Speeds: first rep to last of the heaviest step.',
     ),
     '',
   ].join('\n');
@@ -64,6 +64,7 @@ function sheetText(sheet: RackSheet): string {
 
 function lifterText(line: LifterLine, unit: string): string[] {
   const byCoach = line.barByCoach ? ', set by the coach' : '';
+  const { speed, strain, shorterRest } = line.effort;
   const hung = line.hung.length > 0 ? line.hung.join('; ') : 'straight weight';
   return [
     apart(`${line.order}  ${line.name}, ${line.start}`, `${line.bar} ${unit}`),
@@ -72,7 +73,7 @@ function lifterText(line: LifterLine, unit: string): string[] {
     row('bottom', loadText(line.bottom, unit)),
     row('lockout', loadText(line.lockout, unit)),
     row('share', `${line.percentages}, of ${line.reference}`),
-    row('speed', line.speed),
+    row('speed', [speed, strain, shorterRest].filter(Boolean).join('; ')),
     ...line.steps.map((step, index) =>
       row(
         index === 0 ? 'work' : '',

@@ -29,6 +29,7 @@ const cautions: PlanCaution[] = [
   { code: 'lightened', atBottomN: 400 },
   { code: 'maximal', peakShare: 0.93 },
   { code: 'notMade', stoppedAtS: 0.3 },
+  { code: 'notAllReps', set: 3, rep: 4, sets: 5 },
   { code: 'volume', ...zone },
   { code: 'repsInSet', ...zone, zoneTo: null },
   { code: 'minor', age: 15 },

@@ -53,7 +53,7 @@ export function LifterPicture(props: {
         </p>
       )}
       <p className="small quiet">
-        The speed is that of the first rep only: what tires a lifter within a set is not in it.
+        The speed is that of a rested first rep; what the sets of the day take off it stands in the table.
       </p>
     </div>
   );

@@ -101,7 +101,11 @@ export function PlaceRow(props: {
             </p>
           ))}
         </Cell>
-        <Cell head="First rep only">{line.speed}</Cell>
+        <Cell head="First → last rep">
+          <p>{line.effort.speed}</p>
+          <p className="small quiet">{line.effort.strain}</p>
+          <p className="small quiet">{line.effort.shorterRest}</p>
+        </Cell>
         <Cell head="At lockout">
           <LoadCell load={line.lockout} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
         </Cell>

@@ -13,7 +13,7 @@ const columns = [
   'Bar',
   'Bands',
   'Sets × reps',
-  'First rep only',
+  'First → last rep',
   'At lockout',
   'At the bottom',
   'Percentages',

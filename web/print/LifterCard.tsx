@@ -12,6 +12,7 @@ const closest = 3;
 /** A quarter of a page for a lifter's own hand: the same words as on the wall, and why. */
 export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: LifterLine }) {
   const toN = Math.max(...lifter.picture.map((point) => point.totalN));
+  const { effort } = lifter;
   const card = useFitting<HTMLElement>(closest);
   return (
     <section ref={card} className="card" aria-label={`Card of ${lifter.name}`}>
@@ -84,7 +85,8 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
         </div>
       </div>
       <p>
-        {lifter.percentages}, of {lifter.reference}. First rep: {lifter.speed}; later reps are not worked out.
+        {lifter.percentages}, of {lifter.reference}. Speed, first rep to last: {effort.speed}
+        {effort.strain && `; ${effort.strain}`}.{effort.shorterRest && ` ${effort.shorterRest}.`}
       </p>
       {lifter.assumed.map(({ sentence }) => (
         <p key={sentence} className="card-small">

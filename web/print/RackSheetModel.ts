@@ -1,6 +1,7 @@
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { DiscsOnSide } from '#web/charts/LoadedBar.tsx';
 import type { HowKnown } from '#web/parts/Known.tsx';
+import type { EffortWords } from './effortWords.ts';
 
 /** A load at one height as it is written: "181", "174 to 188", "35 % of what can be held there". */
 export interface WrittenLoad {
@@ -50,8 +51,7 @@ export interface LifterLine {
   /** "50 % bar, 76 % lockout". */
   percentages: string;
   reference: string;
-  /** "0.62 m/s, first rep only". */
-  speed: string;
+  effort: EffortWords;
   picture: readonly SmallLoadPoint[];
   assumed: readonly SaidCaution[];
   cautions: readonly SaidCaution[];

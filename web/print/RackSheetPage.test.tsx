@@ -28,7 +28,11 @@ const line = (order: number): LifterLine => ({
   lockout: { load: '181', known: 'estimated', interval: '172 to 190', share: '35 %' },
   percentages: '50 % bar, 75 % lockout',
   reference: 'the best of 200 kg of 2026-05-02',
-  speed: '0.62 m/s, first rep only',
+  effort: {
+    speed: '0.62 → 0.58 m/s',
+    strain: '4 s a set, up and down',
+    shorterRest: 'Rest 0:45: last rep 0.55 m/s',
+  },
   picture: [
     { zM: 1, barN: 900, bandN: 400, chainN: 0, totalN: 1300 },
     { zM: 1.3, barN: 900, bandN: 600, chainN: 0, totalN: 1500 },
@@ -82,10 +86,11 @@ test('a sheet of a day that was changed since says so', () => {
   expect([saysChanged(2), saysChanged(3)]).toEqual([true, false]);
 });
 
-test('a card holds the loads with their intervals and says first rep only', () => {
+test('a card holds the loads with their intervals, first and last speed, and what a shorter rest costs', () => {
   const html = renderToStaticMarkup(<LifterCard sheet={sheet(1)} lifter={line(1)} />);
   expect(html).toContain('172 to 190');
-  expect(html).toContain('first rep only');
+  expect(html).toContain('0.62 → 0.58 m/s');
+  expect(html).toContain('Rest 0:45: last rep 0.55 m/s.');
 });
 
 function saysChanged(lifters: number): boolean {

@@ -8,6 +8,7 @@ import { equipmentWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import type { LengthUnit, MassUnit } from '#web/parts/ViewUnits.tsx';
 import { bandChanges } from './bandChanges.ts';
+import { effortWords, restText } from './effortWords.ts';
 import type { LifterLine, WrittenLoad } from './RackSheetModel.ts';
 
 /** What lines are written with: the club's gear and people, and the units of the view. */
@@ -63,13 +64,13 @@ export function lifterLine(
       reps: block.reps,
       bar: barText(block.barKg, words.mass),
       aSide: aSide(block),
-      rest: `rest ${Math.floor(block.restSeconds / 60)}:${String(block.restSeconds % 60).padStart(2, '0')}`,
+      rest: `rest ${restText(block.restSeconds)}`,
     })),
     bottom: load(explanation.bottom, shares[0]?.share),
     lockout: load(explanation.lockout, shares[shares.length - 1]?.share),
     percentages: percentagesText(explanation),
     reference: referenceText(solved, words),
-    speed: speedText(explanation),
+    effort: effortWords(main),
     picture: [
       { zM: solved.heights.bottomM, ...explanation.bottom },
       { zM: (solved.heights.bottomM + solved.heights.lockoutM) / 2, ...explanation.mid },
@@ -172,10 +173,4 @@ function referenceText({ reference }: Solved, { mass }: LineWords): string {
   const dated = reference.doneOn === null ? '' : ` of ${dateText(reference.doneOn)}`;
   const from = reference.from === 'best' ? `best${dated}` : `est. from the best${dated}`;
   return `${max}, ${from}, ${equipmentWord(reference.equipment)}`;
-}
-
-function speedText({ firstRep }: PlanBlock['explanation']): string {
-  return firstRep.made
-    ? `${firstRep.meanSpeedMps.toFixed(2)} m/s, ${firstRep.durationS.toFixed(1)} s up`
-    : 'not made by this calculation';
 }
