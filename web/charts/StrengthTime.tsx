@@ -1,0 +1,188 @@
+import { type KeyboardEvent, type PointerEvent, useId } from 'react';
+import { fromSi } from '#core/units/units.ts';
+import { CourseBand } from './CourseBand.tsx';
+import { MarkShape } from './MarkShape.tsx';
+import { MassStrip } from './MassStrip.tsx';
+import { MeetRules } from './MeetRules.tsx';
+import { letters, paint } from './paint.ts';
+import { type TimeScene, timeOf } from './TimeScene.ts';
+import { nearestMark, type PlacedMark, placedMarks, type TimeFrame, timeFrame } from './timeFrame.ts';
+
+/** How far from a mark a finger or a mouse still means it (px). */
+const fingerPx = 28;
+/** Marks that a page key skips. */
+const pageMarks = 10;
+
+/**
+ * Strength over time with its ranges, every set where it acted, meets as rules, body mass under it. A tap, the mouse or
+ * the arrow keys choose a set; a screen reader meets a slider that reads the sets one by one.
+ */
+export function StrengthTime(props: {
+  scene: TimeScene;
+  mass: 'kg' | 'lb';
+  widthPx: number;
+  /** The set that is chosen. */
+  chosenKey: string | null;
+  onChoose: (key: string | null) => void;
+}) {
+  const { scene, mass, widthPx, chosenKey, onChoose } = props;
+  const clip = useId();
+  const frame = timeFrame(scene, { widthPx, mass });
+  const placed = placedMarks(scene, frame, mass);
+  const chosen = placed.findIndex(({ mark }) => mark.key === chosenKey);
+  const last = scene.history[scene.history.length - 1];
+  const atKg = (kg: number) => frame.y(fromSi(kg, mass));
+
+  const choose = (event: PointerEvent<HTMLDivElement>) => {
+    const box = event.currentTarget.getBoundingClientRect();
+    const near = nearestMark(placed, event.clientX - box.left, event.clientY - box.top, fingerPx);
+    if (near >= 0 || event.type === 'pointerdown') onChoose(placed[near]?.mark.key ?? null);
+  };
+  const press = (event: KeyboardEvent) => {
+    const next = markAfter(event.key, chosen, placed.length);
+    if (next === null) return;
+    event.preventDefault();
+    event.stopPropagation();
+    onChoose(placed[next]?.mark.key ?? null);
+  };
+  return (
+    <div className="time-picture" style={{ height: frame.heightPx }}>
+      <svg
+        width={widthPx}
+        height={frame.heightPx}
+        viewBox={`0 0 ${widthPx} ${frame.heightPx}`}
+        role="img"
+        aria-label={summary(scene, mass)}
+        fontFamily={letters.family}
+        fontSize={letters.small}
+      >
+        <clipPath id={clip}>
+          <rect
+            x={frame.left}
+            y={frame.top}
+            width={frame.right - frame.left}
+            height={frame.floor - frame.top}
+          />
+        </clipPath>
+        <Axes frame={frame} />
+        <MeetRules meets={scene.meets} frame={frame} />
+        <g clipPath={`url(#${clip})`}>
+          <CourseBand history={scene.history} frame={frame} atKg={atKg} />
+        </g>
+        {inDrawingOrder(placed).map(({ mark, x, y, beyond }) => (
+          <MarkShape
+            key={mark.key}
+            {...{ x, y, beyond }}
+            says={mark.says}
+            doubted={mark.doubted}
+            record={mark.record}
+          />
+        ))}
+        {last && (
+          <text x={frame.right + 6} y={atKg(last.median) + 5} fontSize="15" fontWeight="640" fill={paint.ink}>
+            {Math.round(fromSi(last.median, mass))} {mass}
+          </text>
+        )}
+        <MassStrip bodyMasses={scene.bodyMasses} frame={frame} mass={mass} />
+        {placed[chosen] && <ChosenRing {...placed[chosen]} />}
+      </svg>
+      {placed.length > 0 && (
+        <div
+          className="time-sets"
+          role="slider"
+          tabIndex={0}
+          aria-label="Sets in the picture"
+          aria-valuemin={1}
+          aria-valuemax={placed.length}
+          aria-valuenow={chosen < 0 ? placed.length : chosen + 1}
+          aria-valuetext={placed[chosen]?.mark.words ?? `${placed.length} sets; arrow keys read them`}
+          onPointerDown={choose}
+          onPointerMove={(event) => {
+            if (event.pointerType === 'mouse') choose(event);
+          }}
+          onKeyDown={press}
+        />
+      )}
+    </div>
+  );
+}
+
+function Axes({ frame }: { frame: TimeFrame }) {
+  const { y, left, right, floor, heightPx } = frame;
+  return (
+    <g>
+      {y.ticks(Math.round((floor - frame.top) / 50)).map((tick) => (
+        <g key={tick}>
+          <path d={`M${left} ${y(tick)}H${right}`} stroke={paint.rule} />
+          <text x={left - 6} y={y(tick) + 4} textAnchor="end" fill={paint.quiet}>
+            {tick}
+          </text>
+        </g>
+      ))}
+      <path d={`M${left} ${floor}H${right}`} stroke={paint.ink} />
+      {frame.dates.map(({ atPx, text }) => (
+        <g key={text}>
+          <path d={`M${atPx} ${frame.mass?.floor ?? floor}v5`} stroke={paint.ruleStrong} />
+          <text x={atPx} y={heightPx - 6} textAnchor="middle" fill={paint.quiet}>
+            {text}
+          </text>
+        </g>
+      ))}
+    </g>
+  );
+}
+
+function ChosenRing({ x, y }: PlacedMark) {
+  return (
+    <g>
+      <circle cx={x} cy={y} r="11" fill="none" stroke={paint.paper} strokeWidth="5" />
+      <circle cx={x} cy={y} r="11" fill="none" stroke={paint.ink} strokeWidth="2" />
+    </g>
+  );
+}
+
+/** What says most is drawn last: many made sets lie under records and doubts. */
+function inDrawingOrder(placed: readonly PlacedMark[]): PlacedMark[] {
+  return placed.toSorted((a, b) => weightOf(a) - weightOf(b));
+}
+
+function weightOf({ mark }: PlacedMark): number {
+  return (mark.doubted ? 4 : 0) + (mark.record ? 2 : 0) + (mark.says === 'atLeast' ? 0 : 1);
+}
+
+function markAfter(key: string, chosen: number, count: number): number | null {
+  const from = chosen < 0 ? count : chosen;
+  const inside = (index: number) => Math.min(count - 1, Math.max(0, index));
+  switch (key) {
+    case 'ArrowLeft':
+    case 'ArrowDown':
+      return inside(from - 1);
+    case 'ArrowRight':
+    case 'ArrowUp':
+      return inside(from + 1);
+    case 'PageDown':
+      return inside(from - pageMarks);
+    case 'PageUp':
+      return inside(from + pageMarks);
+    case 'Home':
+      return 0;
+    case 'End':
+      return count - 1;
+    case 'Escape':
+      return chosen < 0 ? null : -1;
+    default:
+      return null;
+  }
+}
+
+function summary({ title, history, marks, meets }: TimeScene, mass: 'kg' | 'lb'): string {
+  const first = history[0];
+  const last = history[history.length - 1];
+  const whole = (kg: number) => `${Math.round(fromSi(kg, mass))} ${mass}`;
+  if (first === undefined || last === undefined) return `${title}: nothing yet.`;
+  return `${title}: ${whole(first.median)} on ${day(first.on)}, ${whole(last.median)} on ${day(last.on)}, between ${whole(last.low95)} and ${whole(last.high95)} 95 times in 100. ${marks.length} sets, ${meets.length} meets.`;
+}
+
+function day(on: string): string {
+  return new Intl.DateTimeFormat('en-GB', { timeZone: 'UTC', dateStyle: 'medium' }).format(timeOf(on));
+}
