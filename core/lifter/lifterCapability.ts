@@ -18,6 +18,11 @@ const REBOUND_SHARE: Record<Start['way'], number> = {
   deficit: 0,
 };
 
+/** Share of the free start's rebound that is left from a start, for lifters whose own nobody knows. */
+export function reboundShare(start: Start['way']): number {
+  return REBOUND_SHARE[start];
+}
+
 /** Standard deviation of ln strength behind one best: a maximum repeats to 2-4 % (Grgic et al. 2020), and it ages. */
 const BEST_SD_LN = 0.03;
 const SD_LN_PER_YEAR = 0.04;

@@ -1,0 +1,336 @@
+import { tiringOf } from '../effort/Tiring.ts';
+import { type Lift, populationShape } from '../lifter/populationShape.ts';
+import { cholesky } from '../numeric/cholesky.ts';
+import { evenNormals } from '../numeric/evenNormals.ts';
+import { drift, type GridResult, gridFilter, type Lattice } from './gridFilter.ts';
+import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
+import {
+  type ParameterName,
+  type Parameters,
+  type Prior,
+  parameterNames,
+  strengthPrior,
+} from './parameters.ts';
+import type { Rigging } from './Rigging.ts';
+import type { LiftModel } from './readGroup.ts';
+import { tabulateResponse } from './response.ts';
+import type { SetEvidence } from './SetEvidence.ts';
+import { type Session, sessionsOf } from './sessions.ts';
+import { type SetModel, setModel } from './setModel.ts';
+
+/** What is asked: a lifter, a lift and everything that was logged of it. */
+export interface StrengthQuestion {
+  lift: Lift;
+  /** The straight lift in which strength is counted: no bands, no chains. */
+  reference: Rigging;
+  bodyMassKg: number;
+  sets: readonly SetEvidence[];
+  /** The day for which strength is wanted, counted like the days of the sets. */
+  onDay: number;
+  prior: Prior;
+}
+
+/** One of the weighted answers: parameters, and ln strength on the day asked for. */
+export interface Particle {
+  parameters: Parameters;
+  weight: number;
+  strength: Lattice;
+}
+
+/** All that is believed of one lifter in one lift. */
+export interface StrengthPosterior {
+  particles: Particle[];
+  /** Number of equally weighted answers that the particles are worth. */
+  effective: number;
+  sessions: Session[];
+  /** Given all sets before it: how surprising each set was (standard deviations), how far it moved ln strength. */
+  surprises: { set: number; surprise: number; movedLn: number }[];
+  /** Sets that no strength explains, such as a start above lockout: left out. */
+  leftOut: number[];
+  lift: LiftModel;
+  active: ParameterName[];
+  /** What was believed of ln strength before any set. */
+  start: { meanLn: number; sdLn: number };
+}
+
+/** Answers asked for in one round. */
+const PARTICLES = 160;
+/** The proposal is this much wider than the normal approximation, so that its tails are never thinner. */
+const WIDER = 1.15;
+/** Below this share of effective answers the proposal is mended with what was found, and asked again. */
+const POOR_SHARE = 0.12;
+const ROUNDS = 3;
+/** Passes of the Kalman filter that linearise about what the one before found. */
+const PASSES = 3;
+
+/**
+ * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie; for each
+ * proposal the exact grid filter gives the probability of the log and the distribution of strength, and the proposals
+ * are weighted by it (importance sampling). Deterministic. Without any sets the prior comes back.
+ */
+export function estimateStrength(question: StrengthQuestion): StrengthPosterior {
+  const { lift, sets, onDay, prior } = question;
+  const { liftModel, models, leftOut } = modelsOf(question);
+  const sessions = sessionsOf(sets, models);
+  const active = activeParameters(sets, models, liftModel, sessions);
+  const strength = strengthPrior(lift);
+  const start = { meanLn: Math.log(question.bodyMassKg) + strength.meanLn, sdLn: strength.sdLn };
+  const found = propose(sessions, liftModel, prior, start, active);
+  let proposal = proposalOf(found, prior, active);
+  let best = weigh(sessions, liftModel, prior, start, active, proposal);
+  for (let round = 1; round < ROUNDS && best.effective < POOR_SHARE * PARTICLES; round++) {
+    proposal = mended(best, active, prior);
+    const next = weigh(sessions, liftModel, prior, start, active, proposal);
+    if (next.effective > best.effective) best = next;
+  }
+  const lastDay = sessions[sessions.length - 1]?.day ?? onDay;
+  return {
+    particles: best.answers.map(({ parameters, weight, result }) => ({
+      parameters,
+      weight,
+      strength: drift(result.last, (onDay - lastDay) / 7, parameters),
+    })),
+    effective: best.effective,
+    sessions,
+    surprises: found.kalman.surprises.flatMap(({ session, group, surprise, movedLn }) =>
+      sessions[session]!.groups[group]!.members.map((set) => ({ set, surprise, movedLn })),
+    ),
+    leftOut,
+    lift: liftModel,
+    active,
+    start,
+  };
+}
+
+/** The lift's population model with the straight lift of one lifter's own range. */
+export function liftModelOf(lift: Lift, reference: Rigging): LiftModel {
+  const shape = populationShape(lift);
+  const tiring = tiringOf(lift);
+  // Without bands and chains the limit does not depend on the mass: any will do.
+  const straight = tabulateResponse(reference, shape, tiring, ANY_KG, ANY_KG);
+  return { shape, tiring, reference: setModel(straight, shape, reference.start, Math.log(ANY_KG)) };
+}
+const ANY_KG = 100;
+
+/** A table for every rigging over the masses that were on it, and each set's place in it. */
+function modelsOf({ lift, reference, sets }: StrengthQuestion) {
+  const liftModel = liftModelOf(lift, reference);
+  const { shape, tiring } = liftModel;
+  const byRigging = new Map<Rigging, number[]>();
+  sets.forEach(({ rigging }, i) => {
+    const members = byRigging.get(rigging);
+    if (members) members.push(i);
+    else byRigging.set(rigging, [i]);
+  });
+  const models: (SetModel | null)[] = sets.map(() => null);
+  const leftOut: number[] = [];
+  for (const [rigging, members] of byRigging) {
+    const totals = members.map((i) => sets[i]!.barKg + sets[i]!.movedBodyKg);
+    try {
+      const response = tabulateResponse(rigging, shape, tiring, Math.min(...totals), Math.max(...totals));
+      const known = new Map<number, SetModel>();
+      members.forEach((i, k) => {
+        const totalKg = totals[k]!;
+        const model = known.get(totalKg) ?? setModel(response, shape, rigging.start, Math.log(totalKg));
+        known.set(totalKg, model);
+        models[i] = model;
+      });
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      leftOut.push(...members);
+    }
+  }
+  return { liftModel, models, leftOut };
+}
+
+/** Parameters of which the sets can tell anything; the others stay as the prior has them. */
+function activeParameters(
+  sets: readonly SetEvidence[],
+  models: readonly (SetModel | null)[],
+  { reference, shape }: LiftModel,
+  sessions: readonly Session[],
+): ParameterName[] {
+  const used = sets.filter((_, i) => models[i] !== null);
+  const groups = sessions.flatMap((session) => session.groups);
+  const speeds = groups.some(({ fastestMps, peakMps }) => fastestMps.count + peakMps.count > 0);
+  const bands = groups.some(({ model }) => model.bandShare !== 0);
+  const starts = new Set([reference.start, ...used.map(({ rigging }) => rigging.start)]);
+  const held = ['box', 'boards', 'paused'] as const;
+  const tells: Record<ParameterName, boolean> = {
+    lnMaxSpeed: speeds,
+    slope: starts.size > 1 || bands,
+    lnRebound: shape.rebound > 0 && (starts.size > 1 || speeds),
+    heldRebound: shape.rebound > 0 && held.some((start) => starts.has(start)),
+    lnTiring: used.some(({ reps, repsInReserve }) => reps > 1 || repsInReserve !== null),
+    bandError: bands,
+    speedOffset: speeds,
+    wraps: groups.some(({ equipment }) => equipment === 'wraps'),
+    singlePly: groups.some(({ equipment }) => equipment === 'singlePly'),
+    multiPly: groups.some(({ equipment }) => equipment === 'multiPly'),
+    platform: groups.some(({ platform }) => platform),
+    weekGain: sessions.length > 1,
+    lnDaySd: sessions.length > 1,
+    lnWeekSd: sessions.length > 1,
+  };
+  return parameterNames.filter((name) => tells[name]);
+}
+
+interface Proposed {
+  kalman: KalmanResult;
+  around: Parameters;
+  hyper: { name: ParameterName; sd: number }[];
+}
+
+/** Where the parameters may lie: passes of the Kalman filter, with the two standard deviations found by parabolas. */
+function propose(
+  sessions: readonly Session[],
+  lift: LiftModel,
+  prior: Prior,
+  start: { meanLn: number; sdLn: number },
+  active: ParameterName[],
+): Proposed {
+  const around = { ...prior.mean };
+  let dayLn: number[] | null = null;
+  const pass = () => kalmanPass(sessions, lift, prior, start, active, around, dayLn);
+  let kalman = pass();
+  for (let i = 1; i < PASSES; i++) {
+    kalman.names.forEach((name, k) => {
+      around[name] = kalman.mean[k + 2]!;
+    });
+    dayLn = kalman.dayLn;
+    kalman = pass();
+  }
+  const hyper: Proposed['hyper'] = [];
+  for (const name of ['lnDaySd', 'lnWeekSd'] as const) {
+    if (!active.includes(name)) continue;
+    const density = (value: number) => {
+      around[name] = value;
+      return pass().lnEvidence - 0.5 * ((value - prior.mean[name]) / prior.sd[name]) ** 2;
+    };
+    const peak = parabolaPeak(density, prior.mean[name], prior.sd[name]);
+    around[name] = peak.at;
+    hyper.push({ name, sd: Math.min(peak.sd, prior.sd[name]) });
+  }
+  kalman = pass();
+  kalman.names.forEach((name, k) => {
+    around[name] = kalman.mean[k + 2]!;
+  });
+  return { kalman, around, hyper };
+}
+
+/** Top of a smooth ln density by three parabolas, and the standard deviation that its bend there stands for. */
+function parabolaPeak(
+  density: (x: number) => number,
+  from: number,
+  step: number,
+): { at: number; sd: number } {
+  let at = from;
+  let size = step;
+  let sd = step;
+  for (let i = 0; i < 2; i++) {
+    const [low, middle, high] = [density(at - size), density(at), density(at + size)];
+    const bend = (low + high - 2 * middle) / (size * size);
+    const slope = (high - low) / (2 * size);
+    if (bend < 0) {
+      sd = 1 / Math.sqrt(-bend);
+      at += Math.min(Math.max(-slope / bend, -2 * size), 2 * size);
+    } else {
+      at += Math.sign(slope) * size;
+    }
+    size = Math.min(size, Math.max(sd, 0.1));
+  }
+  return { at, sd };
+}
+
+interface Proposal {
+  mean: Float64Array;
+  /** Lower triangle of the covariance's root. */
+  root: Float64Array;
+}
+
+function proposalOf({ kalman, around, hyper }: Proposed, prior: Prior, active: ParameterName[]): Proposal {
+  const n = active.length;
+  const covariance = new Float64Array(n * n);
+  const stateSize = kalman.names.length + 2;
+  active.forEach((a, i) => {
+    const own = hyper.find(({ name }) => name === a);
+    if (own) {
+      covariance[i * n + i] = own.sd ** 2;
+      return;
+    }
+    const row = kalman.names.indexOf(a) + 2;
+    active.forEach((b, j) => {
+      const column = kalman.names.indexOf(b) + 2;
+      if (column > 1) covariance[i * n + j] = kalman.covariance[row * stateSize + column]!;
+    });
+    // Never so narrow that nothing beside it is tried.
+    covariance[i * n + i] = Math.max(covariance[i * n + i]!, (0.02 * prior.sd[a]) ** 2);
+  });
+  return { mean: Float64Array.from(active, (name) => around[name]), root: widened(covariance, n) };
+}
+
+interface Weighed {
+  answers: { parameters: Parameters; weight: number; result: GridResult; x: Float64Array }[];
+  effective: number;
+}
+
+function weigh(
+  sessions: readonly Session[],
+  lift: LiftModel,
+  prior: Prior,
+  start: { meanLn: number; sdLn: number },
+  active: ParameterName[],
+  { mean, root }: Proposal,
+): Weighed {
+  const n = active.length;
+  const answers = evenNormals(n === 0 ? 1 : PARTICLES, Math.max(n, 1)).map((z) => {
+    const x = Float64Array.from(mean, (value, i) => {
+      let sum = value;
+      for (let k = 0; k <= i; k++) sum += root[i * n + k]! * z[k]!;
+      return sum;
+    });
+    const parameters = { ...prior.mean };
+    let lnWeight = 0;
+    active.forEach((name, i) => {
+      parameters[name] = x[i]!;
+      lnWeight += 0.5 * z[i]! ** 2 - 0.5 * ((x[i]! - prior.mean[name]) / prior.sd[name]) ** 2;
+    });
+    const result = gridFilter(sessions, lift, start, parameters, false);
+    lnWeight += result.lnEvidence;
+    return { parameters, weight: Number.isNaN(lnWeight) ? Number.NEGATIVE_INFINITY : lnWeight, result, x };
+  });
+  const most = Math.max(...answers.map(({ weight }) => weight));
+  let sum = 0;
+  let squares = 0;
+  for (const answer of answers) {
+    answer.weight = Math.exp(answer.weight - most);
+    sum += answer.weight;
+    squares += answer.weight ** 2;
+  }
+  for (const answer of answers) answer.weight /= sum;
+  return { answers, effective: (sum * sum) / squares };
+}
+
+/** A proposal from weighted answers, pulled a little towards their plain spread so that it does not collapse. */
+function mended({ answers }: Weighed, active: ParameterName[], prior: Prior): Proposal {
+  const n = active.length;
+  const level = answers.map(({ weight }) => 0.8 * weight + 0.2 / answers.length);
+  const mean = new Float64Array(n);
+  answers.forEach(({ x, weight }) => {
+    for (let i = 0; i < n; i++) mean[i]! += weight * x[i]!;
+  });
+  const covariance = new Float64Array(n * n);
+  answers.forEach(({ x }, a) => {
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j < n; j++)
+        covariance[i * n + j]! += level[a]! * (x[i]! - mean[i]!) * (x[j]! - mean[j]!);
+  });
+  active.forEach((name, i) => {
+    covariance[i * n + i] = Math.max(covariance[i * n + i]!, (0.02 * prior.sd[name]) ** 2);
+  });
+  return { mean, root: widened(covariance, n) };
+}
+
+function widened(covariance: Float64Array, n: number): Float64Array {
+  return cholesky(covariance, n).map((value) => WIDER * value);
+}

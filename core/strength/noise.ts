@@ -1,0 +1,33 @@
+/** How far what is written down stands from what the model gives. All assumptions, near the published spreads where named. */
+
+/** Standard deviation of ln strength from set to set within a day: technique, position. */
+export const SET_SD_LN = 0.012;
+/** Share of made-or-missed entries that tell nothing: slips of the pen, a set ended early. */
+export const WRONG_SHARE = 0.02;
+/** Bar speed: one set's own error, and the error shared by alike sets of a day (device, intent); m/s. */
+export const SPEED_SD_MPS = 0.03;
+export const SHARED_SPEED_SD_MPS = 0.025;
+/** Peak speed is read with twice the error (Sanchez-Medina et al. 2017: 0.14 against 0.06 m/s). */
+export const PEAK_FACTOR = 2;
+/** Last rep's speed depends on tiring too, which the model knows only roughly: more error of its own. */
+export const LAST_FACTOR = 1.5;
+/**
+ * Reps in reserve: lifters say about one rep too few (Halperin et al. 2022: 0.95, 0.17 to 1.73; experienced ones near
+ * failure less), and scatter more the more they have left.
+ */
+export const RESERVE_UNSAID_REPS = 0.4;
+export const RESERVE_SD_REPS = 0.7;
+export const RESERVE_SD_PER_REP = 0.2;
+/** Standard deviation of the mean of `count` answers when `left` reps are truly left. */
+export function reserveSd(left: number, count: number): number {
+  return (RESERVE_SD_REPS + RESERVE_SD_PER_REP * Math.max(0, left)) / Math.sqrt(count);
+}
+
+/** Place of a miss: half of them lie outside the sticking region (van den Tillaar & Ettema 2009). */
+export const STOP_SD_S = 0.15;
+/** Degrees of freedom of the errors: Student's t, so that a single wild reading cannot pull much. */
+export const TAIL = 4;
+/** Share of days that went wrong, how far they lie below (in day standard deviations), and how much wider they scatter. */
+export const BAD_DAY_SHARE = 0.06;
+export const BAD_DAY_BELOW = 1.5;
+export const BAD_DAY_FACTOR = 2;

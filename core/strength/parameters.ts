@@ -1,0 +1,105 @@
+import type { Lift } from '../lifter/populationShape.ts';
+
+/**
+ * What is learned of a lifter in one lift beside the strength itself, all on scales on which the prior is normal:
+ *
+ *   lnMaxSpeed     ln of the top speed over the population's
+ *   slope          added to the slope of ln g(s)
+ *   lnRebound      ln of the rebound from a free start over the population's
+ *   heldRebound    logit of the share of it left from a box, boards or a pause, less the population's
+ *   lnTiring       ln of the strength lost per second of effort over the population's
+ *   bandError      ln of straight total mass per share of the mean load that bands carry
+ *   speedOffset    m/s between measured and modelled bar speed
+ *   wraps, singlePly, multiPly   ln of total mass in supportive equipment over raw
+ *   platform       ln of total mass on the platform over an average gym day
+ *   weekGain       mean change of ln total mass in a week
+ *   lnDaySd        ln of the standard deviation from day to day over the population's
+ *   lnWeekSd       ln of the standard deviation of a week's change over the population's
+ */
+export const parameterNames = [
+  'lnMaxSpeed',
+  'slope',
+  'lnRebound',
+  'heldRebound',
+  'lnTiring',
+  'bandError',
+  'speedOffset',
+  'wraps',
+  'singlePly',
+  'multiPly',
+  'platform',
+  'weekGain',
+  'lnDaySd',
+  'lnWeekSd',
+] as const;
+export type ParameterName = (typeof parameterNames)[number];
+/** One value for every name, in the order of `parameterNames`. */
+export type Parameters = Record<ParameterName, number>;
+
+export interface Prior {
+  mean: Parameters;
+  sd: Parameters;
+}
+
+/** Day-to-day standard deviation of ln strength: below the 2 to 4 % to which a tested maximum repeats (Grgic et al. 2020). */
+export const DAY_SD = 0.018;
+/** Standard deviation of a week's change of ln strength: assumption. */
+export const WEEK_SD = 0.006;
+
+/**
+ * Before any set: how lifters differ. Assumptions, as wide as the published spreads where there are any: top speed
+ * and offset so that speed at the maximum scatters by about 0.05 m/s (Helms et al. 2017); equipment common practice,
+ * no source; a gain of 5 % a year with room for a beginner's 30.
+ */
+export function populationPrior(lift: Lift): Prior {
+  const equipment: Record<Lift, [number, number, number]> = {
+    squat: [0.06, 0.1, 0.2],
+    bench: [0.02, 0.12, 0.25],
+    deadlift: [0.01, 0.03, 0.06],
+  };
+  const [wraps, singlePly, multiPly] = equipment[lift];
+  return {
+    mean: {
+      lnMaxSpeed: 0,
+      slope: 0,
+      lnRebound: 0,
+      heldRebound: 0,
+      lnTiring: 0,
+      bandError: 0,
+      speedOffset: 0,
+      wraps,
+      singlePly,
+      multiPly,
+      platform: 0.005,
+      weekGain: 0.001,
+      lnDaySd: 0,
+      lnWeekSd: 0,
+    },
+    sd: {
+      lnMaxSpeed: 0.12,
+      slope: 0.2,
+      lnRebound: 0.3,
+      heldRebound: 1,
+      lnTiring: 0.35,
+      bandError: 0.1,
+      speedOffset: 0.04,
+      wraps: 0.04,
+      singlePly: 0.06,
+      multiPly: 0.09,
+      platform: 0.02,
+      weekGain: 0.0015,
+      lnDaySd: 0.35,
+      lnWeekSd: 0.5,
+    },
+  };
+}
+
+/**
+ * Before any set: ln of the total straight mass (bar and moved body) over body mass, wide enough for a beginner and a
+ * record holder (assumption; totals of competitive lifters: Latella et al. 2020, men 5.89 (1.04) body masses).
+ */
+export function strengthPrior(lift: Lift): { meanLn: number; sdLn: number } {
+  const share: Record<Lift, number> = { squat: 2.5, bench: 1.1, deadlift: 2.3 };
+  const sdLn: Record<Lift, number> = { squat: 0.28, bench: 0.4, deadlift: 0.28 };
+  return { meanLn: Math.log(share[lift]), sdLn: sdLn[lift] };
+}

@@ -1,0 +1,123 @@
+import type { Tiring } from '../effort/Tiring.ts';
+import type { PopulationShape } from '../lifter/populationShape.ts';
+import type { Parameters } from './parameters.ts';
+import { ROOT_STEP, ROOTS, SHORTFALLS } from './response.ts';
+import { coordinateLimits, evaluate, type SetModel, shapeCoordinates } from './setModel.ts';
+
+/** What the estimate knows of the lift: shape, tiring, and the straight lift that strength is counted in. */
+export interface LiftModel {
+  shape: PopulationShape;
+  tiring: Tiring;
+  reference: SetModel;
+}
+
+/** A set model for one set of parameters: plain tables over the surplus of strength. */
+export interface ReadModel {
+  /** ln of the straight total mass that stands for this set's bar. */
+  straightLn: number;
+  speedMps: Float64Array;
+  /** ln strength lost by each rep, at the surplus of its start. */
+  lossLn: Float64Array;
+}
+
+/** ln of total straight mass over S / g for one set of parameters: what `straightLn` counts from. */
+export function referenceLn(parameters: Parameters, { shape, reference }: LiftModel): number {
+  const x = shapeCoordinates(parameters, shape, reference.start);
+  return evaluate(reference.lnLimit, x, coordinateLimits(shape));
+}
+
+export function readModel(
+  model: SetModel,
+  parameters: Parameters,
+  lift: LiftModel,
+  fromReferenceLn: number,
+  into: ReadModel,
+): ReadModel {
+  const x = shapeCoordinates(parameters, lift.shape, model.start);
+  const limits = coordinateLimits(lift.shape);
+  const perSecond = lift.tiring.perSecond * Math.exp(parameters.lnTiring);
+  into.straightLn =
+    model.lnTotal +
+    evaluate(model.lnLimit, x, limits) -
+    fromReferenceLn +
+    parameters.bandError * model.bandShare;
+  for (let j = 0; j < ROOTS; j++) {
+    into.speedMps[j] = Math.max(0.01, evaluate(model.speedMps[j]!, x, limits) + parameters.speedOffset);
+    into.lossLn[j] = perSecond * model.effortS[j]!;
+  }
+  return into;
+}
+
+export function emptyReading(): ReadModel {
+  return { straightLn: 0, speedMps: new Float64Array(ROOTS), lossLn: new Float64Array(ROOTS) };
+}
+
+/** A tabulated quantity at a surplus: straight between the roots, constant outside. */
+export function atSurplus(values: Float64Array, surplus: number): number {
+  if (!(surplus > 0)) return values[0]!;
+  const x = Math.sqrt(surplus) / ROOT_STEP;
+  const j = Math.floor(x);
+  if (j >= ROOTS - 1) return values[ROOTS - 1]!;
+  const low = values[j]!;
+  return low + (x - j) * (values[j + 1]! - low);
+}
+
+/** Surplus with which just `reps` reps are made (any number from 1, between whole ones straight). */
+export function neededSurplus(lossLn: Float64Array, reps: number): number {
+  let needed = 0;
+  const whole = Math.floor(reps);
+  let previous = 0;
+  for (let k = 1; k < Math.ceil(reps); k++) {
+    previous = needed;
+    needed = before(lossLn, needed);
+  }
+  return whole === reps ? needed : previous + (reps - whole) * (needed - previous);
+}
+
+/** Most reps that are counted. */
+const MOST_REPS = 40;
+
+/** Surpluses with which just 1, 2, 3 ... reps are made, as far as the tables go. */
+export function repLadder(lossLn: Float64Array): number[] {
+  const ladder = [0];
+  const farthest = ((ROOTS - 1) * ROOT_STEP) ** 2;
+  while (ladder.length < MOST_REPS && ladder[ladder.length - 1]! < farthest)
+    ladder.push(before(lossLn, ladder[ladder.length - 1]!));
+  return ladder;
+}
+
+/** How many reps a surplus is good for, between whole ones straight: the middle of what counts as n reps is n. */
+export function repsPossible(ladder: readonly number[], surplus: number): number {
+  if (surplus <= 0) return 0.5 + surplus / (ladder[1]! - ladder[0]!);
+  let n = 1;
+  while (n < ladder.length - 1 && ladder[n]! < surplus) n++;
+  const low = ladder[n - 1]!;
+  return n + (surplus - low) / (ladder[n]! - low) - 0.5;
+}
+
+/** The surplus before a rep after which `after` is left. */
+function before(lossLn: Float64Array, after: number): number {
+  let surplus = after + atSurplus(lossLn, after);
+  for (let i = 0; i < 3; i++) surplus = after + atSurplus(lossLn, surplus);
+  return surplus;
+}
+
+/** The surplus that is left at the start of rep `rep` (from 1). */
+export function surplusAtRep(lossLn: Float64Array, surplus: number, rep: number): number {
+  let left = surplus;
+  for (let k = 1; k < rep; k++) left -= atSurplus(lossLn, left);
+  return left;
+}
+
+/** Where a miss stops, by how much strength it lacked. */
+export function stopAt(model: SetModel, shortfall: number): number {
+  const { stopS } = model;
+  if (shortfall <= SHORTFALLS[0]) return stopS[0]!;
+  for (let i = 1; i < SHORTFALLS.length; i++) {
+    const high = SHORTFALLS[i]!;
+    const low = SHORTFALLS[i - 1]!;
+    if (shortfall <= high)
+      return stopS[i - 1]! + ((shortfall - low) / (high - low)) * (stopS[i]! - stopS[i - 1]!);
+  }
+  return stopS[stopS.length - 1]!;
+}

@@ -1,0 +1,268 @@
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
+import { repEffortS } from '#core/effort/repEffort.ts';
+import { tiringOf } from '#core/effort/Tiring.ts';
+import { type Lift, populationShape } from '#core/lifter/populationShape.ts';
+import { compileLoad } from '#core/load/compileLoad.ts';
+import type { Load } from '#core/load/Load.ts';
+import { normalQuantile } from '#core/numeric/normal.ts';
+import { ascend, COARSE } from '#core/rep/ascend.ts';
+import type { Capability } from '#core/rep/Capability.ts';
+import { fitStrength } from '#core/rep/fitStrength.ts';
+import {
+  BAD_DAY_BELOW,
+  BAD_DAY_FACTOR,
+  BAD_DAY_SHARE,
+  RESERVE_SD_PER_REP,
+  RESERVE_SD_REPS,
+  RESERVE_UNSAID_REPS,
+  SET_SD_LN,
+  SHARED_SPEED_SD_MPS,
+  SPEED_SD_MPS,
+  WRONG_SHARE,
+} from '#core/strength/noise.ts';
+import {
+  DAY_SD,
+  type Parameters,
+  parameterNames,
+  populationPrior,
+  strengthPrior,
+  WEEK_SD,
+} from '#core/strength/parameters.ts';
+import type { Rigging } from '#core/strength/Rigging.ts';
+import type { SetEvidence } from '#core/strength/SetEvidence.ts';
+import { reboundOf } from '#core/strength/setModel.ts';
+
+/** A lifter drawn from the prior, with a log that the model itself has written: the truth is known. */
+export interface SimulatedLifter {
+  lift: Lift;
+  reference: Rigging;
+  bodyMassKg: number;
+  sets: SetEvidence[];
+  onDay: number;
+  truth: Parameters & { lnTotal: number };
+}
+
+const G = 9.80665;
+
+export interface Chance {
+  uniform(): number;
+  normal(): number;
+}
+
+/** Random numbers that are the same for the same seed. */
+export function chance(seed: number): Chance {
+  const generator: RandomGenerator = xoroshiro128plus(seed);
+  const uniform = () => ((generator.next() >>> 0) + 0.5) / 4294967296;
+  return { uniform, normal: () => normalQuantile(uniform()) };
+}
+
+/**
+ * Draws a lifter and their true parameters from the prior and lets them train for `weeks` weeks, two to three days a
+ * week: a test in the first session, heavy singles, speed sets off a box with bands, sets of five. The coach chooses
+ * weights from what was logged alone. Reps are simulated by the model's own equation of motion, not by its tables.
+ */
+export function simulateLifter(seed: number, lift: Lift, weeks: number): SimulatedLifter {
+  const random = chance(seed);
+  for (let i = 0; i < 20; i++) random.uniform();
+  const prior = populationPrior(lift);
+  const parameters = { ...prior.mean };
+  for (const name of parameterNames) parameters[name] += prior.sd[name] * random.normal();
+  const bodyMassKg = 60 + 60 * random.uniform();
+  const shape = populationShape(lift);
+  const movedBodyKg = shape.movedBodyShare * bodyMassKg;
+  const range = lift === 'bench' ? { fromM: 0.65, toM: 1.02 } : lift === 'squat' ? { fromM: 0.9, toM: 1.46 } : { fromM: 0.225, toM: 0.76 };
+  const bare = { bands: [], hungBands: [], chains: [], bottomM: range.fromM, lockoutM: range.toM, gravityMps2: G, path: [] };
+  const reference: Rigging = { load: bare, start: 'free', range };
+  const tiring = tiringOf(lift);
+  const perSecond = tiring.perSecond * Math.exp(parameters.lnTiring);
+  const capabilityOf = (start: Rigging['start']): Capability => ({
+    ...shape,
+    maxSpeedMps: shape.maxSpeedMps * Math.exp(parameters.lnMaxSpeed),
+    slope: shape.slope + parameters.slope,
+    rebound: reboundOf(parameters, shape, start),
+    strengthN: 1,
+    movedBodyKg,
+    range,
+  });
+  const lnPerTotal = Math.log(
+    fitStrength({ ...bare, barKg: 100 }, { ...capabilityOf('free'), movedBodyKg: 0 }) / 100,
+  );
+  const strength = strengthPrior(lift);
+  let lnTotal = Math.log(bodyMassKg) + strength.meanLn + strength.sdLn * random.normal();
+  const daySd = DAY_SD * Math.exp(parameters.lnDaySd);
+  const weekSd = WEEK_SD * Math.exp(parameters.lnWeekSd);
+  const t4 = () => {
+    let squares = 0;
+    for (let i = 0; i < 4; i++) squares += random.normal() ** 2;
+    return random.normal() / Math.sqrt(squares / 4);
+  };
+
+  const riggings = riggingsOf(lift, range, bare);
+  const sets: SetEvidence[] = [];
+  const wearing = { fast: 0, slow: 0 };
+  let dayLn = 0;
+  /** One set as it would go; whether all was made. */
+  const lifted = (day: number, rigging: Rigging, barKg: number, reps: number, measured: boolean, said: boolean): boolean => {
+    const restS = 180;
+    wearing.fast *= Math.exp(-restS / tiring.fastS);
+    wearing.slow *= Math.exp(-restS / tiring.slowS);
+    const load: Load = { ...rigging.load, barKg };
+    const compiled = compileLoad(load);
+    const share = bandShare(compiled, movedBodyKg);
+    const wrong = random.uniform() < WRONG_SHARE;
+    const slip = SET_SD_LN * random.normal();
+    const capability = capabilityOf(rigging.start);
+    let left = dayLn + lnPerTotal - wearing.fast - wearing.slow - parameters.bandError * share;
+    let made = 0;
+    let stoppedAtS: number | null = null;
+    let speedMps = 0;
+    let possible = 0;
+    let lost = 0;
+    for (let k = 0; k < 40; k++) {
+      const strong = { ...capability, strengthN: Math.exp(left) };
+      const lucky = { ...capability, strengthN: Math.exp(left + slip) };
+      const ascent = ascend(compiled, strong, COARSE);
+      const goes = ascend(compiled, lucky, COARSE);
+      const end = ascent.states[ascent.states.length - 1]!;
+      if (k === 0 && ascent.made) speedMps = (load.lockoutM - load.bottomM) / end.t;
+      const isMade = wrong ? random.uniform() < 0.5 : goes.made;
+      const loss = perSecond * repEffortS(compiled, strong, ascent, tiring.loweringS);
+      if (k < reps) {
+        lost += loss;
+        if (isMade) made++;
+        else {
+          const stop = goes.states[goes.states.length - 1]!;
+          stoppedAtS = goes.made ? null : (stop.z - range.fromM) / (range.toM - range.fromM);
+          break;
+        }
+      }
+      if (ascent.made) possible++;
+      else break;
+      left -= loss;
+      if (k >= reps - 1 && !said) break;
+    }
+    wearing.fast += tiring.fastShare * lost;
+    wearing.slow += (1 - tiring.fastShare) * lost;
+    const ok = made === reps;
+    const reserve = possible - made + t4() * (RESERVE_SD_REPS + RESERVE_SD_PER_REP * Math.max(0, possible - made)) - RESERVE_UNSAID_REPS;
+    sets.push({
+      day,
+      rigging,
+      barKg,
+      movedBodyKg,
+      equipment: 'raw',
+      platform: false,
+      reps,
+      made,
+      stoppedAtS: null,
+      meanSpeedsMps: measured && made > 0 && speedMps > 0 ? [speedMps + parameters.speedOffset] : [],
+      peakSpeedsMps: [],
+      repsInReserve: said && ok ? reserve : null,
+      restS,
+    });
+    void stoppedAtS;
+    return ok;
+  };
+
+  let guessKg = 0;
+  const total = (share: number) => Math.max(2.5, Math.round((share * (guessKg + movedBodyKg) - movedBodyKg) / 2.5) * 2.5);
+  const lastDay = 7 * weeks;
+  let day = 0;
+  let before = 0;
+  const startKg = Math.max(20, 0.8 * Math.exp(Math.log(bodyMassKg) + strength.meanLn - 2 * strength.sdLn) - movedBodyKg);
+  let kind = 0;
+  while (day < lastDay) {
+    const passed = (day - before) / 7;
+    before = day;
+    lnTotal += passed * parameters.weekGain + Math.sqrt(passed) * weekSd * random.normal();
+    const bad = random.uniform() < BAD_DAY_SHARE;
+    dayLn = lnTotal + daySd * (bad ? -BAD_DAY_BELOW + BAD_DAY_FACTOR * random.normal() : random.normal());
+    wearing.fast = 0;
+    wearing.slow = 0;
+    const firstOfDay = sets.length;
+    if (day === 0) {
+      let kg = startKg;
+      while (lifted(day, reference, kg, 1, true, false) && kg < 900) {
+        guessKg = kg;
+        kg = Math.round((1.06 * (kg + movedBodyKg) - movedBodyKg) / 2.5) * 2.5 + 2.5;
+      }
+      if (guessKg === 0) guessKg = Math.max(5, startKg * 0.8);
+    } else if (kind % 3 === 0) {
+      const rigging = riggings[Math.floor(random.uniform() * riggings.length)]!;
+      let share = rigging === reference ? 0.9 : 0.7;
+      for (let i = 0; i < 5; i++) {
+        const kg = total(share);
+        if (!lifted(day, rigging, kg, 1, random.uniform() < 0.7, false)) break;
+        if (rigging === reference) guessKg = Math.max(guessKg, kg);
+        share += 0.05;
+      }
+    } else if (kind % 3 === 1) {
+      const rigging = riggings[riggings.length - 1]!;
+      for (let i = 0; i < 6; i++) lifted(day, rigging, total(0.6), 2, true, false);
+    } else {
+      for (let i = 0; i < 3; i++) lifted(day, reference, total(0.82), 5, false, true);
+    }
+    blurSpeeds(sets.slice(firstOfDay), t4);
+    kind++;
+    day += random.uniform() < 0.5 ? 2 : 4;
+  }
+  const passed = (lastDay - before) / 7;
+  lnTotal += passed * parameters.weekGain + Math.sqrt(passed) * weekSd * random.normal();
+  return { lift, reference, bodyMassKg, sets, onDay: lastDay, truth: { ...parameters, lnTotal } };
+}
+
+/** Alike sets of a day share part of the error of their speeds. */
+function blurSpeeds(sets: SetEvidence[], t4: () => number): void {
+  const keyOf = ({ rigging, barKg, reps, made }: SetEvidence) =>
+    `${rigging.start}|${rigging.load.hungBands.length}|${barKg}|${reps}|${made}`;
+  const groups = groupBy(sets, keyOf);
+  for (const group of groups.values()) {
+    const measured = group.filter(({ meanSpeedsMps }) => meanSpeedsMps.length > 0);
+    const error = Math.sqrt(SPEED_SD_MPS ** 2 / measured.length + SHARED_SPEED_SD_MPS ** 2) * t4();
+    for (const set of measured) set.meanSpeedsMps = set.meanSpeedsMps.map((v) => Math.max(0.01, v + error));
+  }
+}
+
+function groupBy<T>(items: T[], keyOf: (item: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const group = groups.get(keyOf(item));
+    if (group) group.push(item);
+    else groups.set(keyOf(item), [item]);
+  }
+  return groups;
+}
+
+function riggingsOf(lift: Lift, range: Rigging['range'], bare: Rigging['load']): Rigging[] {
+  const span = range.toM - range.fromM;
+  const hung = (lowN: number, highN: number) => [
+    { verticalAt: [{ zM: range.fromM, forceN: lowN }, { zM: range.toM, forceN: highN }], count: 1 },
+  ];
+  const straight: Rigging = { load: bare, start: 'free', range };
+  if (lift === 'deadlift') {
+    return [
+      straight,
+      { load: { ...bare, bottomM: range.fromM + 0.1 }, start: 'blocks', range },
+      { load: { ...bare, hungBands: hung(80, 500) }, start: 'free', range },
+    ];
+  }
+  const held = lift === 'squat' ? ('box' as const) : ('boards' as const);
+  return [
+    straight,
+    { load: { ...bare, bottomM: range.fromM + 0.05 * span }, start: held, range },
+    { load: { ...bare, hungBands: hung(150, 450) }, start: held, range },
+  ];
+}
+
+function bandShare(compiled: ReturnType<typeof compileLoad>, movedBodyKg: number): number {
+  const { bottomM, lockoutM } = compiled.load;
+  let bandN = 0;
+  let totalN = 0;
+  for (let i = 0; i < 64; i++) {
+    const zM = bottomM + ((i + 0.5) / 64) * (lockoutM - bottomM);
+    bandN += compiled.bandN(zM);
+    totalN += compiled.at(zM).totalN + movedBodyKg * G;
+  }
+  return bandN / totalN;
+}
