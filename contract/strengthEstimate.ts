@@ -50,6 +50,8 @@ export const strengthEstimate = z.strictObject({
       movedKg: n,
     }),
   ),
+  /** Sets and bests that could not be worked out, each with the reason in a sentence. */
+  leftOut: z.array(z.strictObject({ id: z.string(), reason: z.string() })),
   /** Equally likely answers to `what can this lifter do today`, for working out any setup: see core/strength/Draw.ts. */
   draws: z.array(z.record(z.string(), n)),
 });

@@ -106,7 +106,8 @@ function through(
   });
 }
 
-function bodyMassOf(
+/** The newest weighing up to a day, else the first one; assumed where there is none. */
+export function bodyMassOf(
   records: Pick<ClubRecords, 'bodyMass'>,
   lifterId: string,
   on: string,

@@ -1,4 +1,5 @@
 import { normalCdf } from '../numeric/normal.ts';
+import { type Belief, beliefOf } from './belief.ts';
 import type { Draw } from './Draw.ts';
 import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE, SET_SD_LN } from './noise.ts';
 import { DAY_SD, type ParameterName, WEEK_SD } from './parameters.ts';
@@ -105,6 +106,16 @@ export function chanceToSpare(spareLn: number, { lnDaySd }: Draw): number {
   const good = normalCdf(spareLn / Math.hypot(daySd, SET_SD_LN));
   const bad = normalCdf((spareLn - BAD_DAY_BELOW * daySd) / Math.hypot(BAD_DAY_FACTOR * daySd, SET_SD_LN));
   return (1 - BAD_DAY_SHARE) * good + BAD_DAY_SHARE * bad;
+}
+
+/** What each draw makes of the straight competition lift in an equipment; `value` turns ln total mass into what is wanted. */
+export function askedBelief(
+  draws: readonly Draw[],
+  equipment: SetEvidence['equipment'],
+  value: (lnTotal: number) => number,
+): Belief {
+  const name = equipmentParameter[equipment];
+  return beliefOf(draws.map((draw) => value(draw.lnTotal + (name === null ? 0 : draw[name]))));
 }
 
 /** The same lifter some weeks later: what is not known of the drift is drawn from `normals`, one number a draw. */

@@ -334,3 +334,16 @@ function mended({ answers }: Weighed, active: ParameterName[], prior: Prior): Pr
 function widened(covariance: Float64Array, n: number): Float64Array {
   return cholesky(covariance, n).map((value) => WIDER * value);
 }
+
+/** Equally likely answers by even steps through the weights. */
+export function evenly(particles: readonly Particle[], count: number): Particle[] {
+  let before = 0;
+  let at = 0;
+  return Array.from({ length: count }, (_, i) => {
+    while (at < particles.length - 1 && before + particles[at]!.weight < (i + 0.5) / count) {
+      before += particles[at]!.weight;
+      at++;
+    }
+    return particles[at]!;
+  });
+}

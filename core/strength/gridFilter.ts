@@ -304,7 +304,7 @@ function dayFormKernel(sd: number): Float64Array {
  * A step on the grid. Its mean moves the points themselves; its spread is sampled where it is wide and has three points
  * of the same variance where it is narrow.
  */
-function driftKernel(weeks: number, { weekGain, lnWeekSd }: Parameters): Lattice {
+export function driftKernel(weeks: number, { weekGain, lnWeekSd }: Parameters): Lattice {
   const moved = (weeks * weekGain) / STEP_LN;
   const spread = (WEEK_SD * Math.exp(lnWeekSd) * Math.sqrt(weeks)) / STEP_LN;
   if (spread < 0.8) {

@@ -87,7 +87,7 @@ export function kalmanPass(
       Ph[i] = sum;
       variance += h[i]! * sum;
     }
-    return variance;
+    return Math.max(variance, 1e-12);
   };
   /** Moves the mean by Ph * alpha and takes Ph Ph^T * beta off the covariance. */
   const update = (alpha: number, beta: number) => {

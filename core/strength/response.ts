@@ -54,6 +54,8 @@ export function reboundNodes(shape: PopulationShape, start: Rigging['start']): [
 const LIMIT_SHARE = 2e-4;
 /** A table value a hair above the limit stands for the limit itself. */
 const JUST_ABOVE = 1e-4;
+/** Masses nearer than this need no second table. */
+const SAME_MASS_LN = 0.005;
 /** Total masses of neighbouring tables differ by no more than this in ln. */
 const MASS_STEP_LN = 0.25;
 
@@ -71,7 +73,7 @@ export function tabulateResponse(
   const { load } = compiled;
   const straight = load.bands.length + load.hungBands.length + load.chains.length === 0;
   const span = Math.log(highKg / lowKg);
-  const count = straight ? 1 : Math.min(6, 2 + Math.floor(span / MASS_STEP_LN));
+  const count = straight || span < SAME_MASS_LN ? 1 : Math.min(6, 2 + Math.floor(span / MASS_STEP_LN));
   const lnTotals = Array.from({ length: count }, (_, i) =>
     count === 1 ? Math.log(lowKg) : Math.log(lowKg) + (span * i) / (count - 1),
   );

@@ -1,5 +1,5 @@
 import { type Belief, beliefOfMixture } from './belief.ts';
-import type { Particle, StrengthPosterior } from './estimateStrength.ts';
+import { evenly, type StrengthPosterior } from './estimateStrength.ts';
 import { gridFilter, type Lattice, smoothed } from './gridFilter.ts';
 
 /** The pass back is made for this many answers, chosen by their weight. */
@@ -25,18 +25,5 @@ export function strengthHistory(
       strength: path[i]!,
     }));
     return [{ day, belief: beliefOfMixture(parts, (lnTotal) => value(lnTotal, day)) }];
-  });
-}
-
-/** Equally likely answers by even steps through the weights. */
-function evenly(particles: readonly Particle[], count: number): Particle[] {
-  let before = 0;
-  let at = 0;
-  return Array.from({ length: count }, (_, i) => {
-    while (at < particles.length - 1 && before + particles[at]!.weight < (i + 0.5) / count) {
-      before += particles[at]!.weight;
-      at++;
-    }
-    return particles[at]!;
   });
 }

@@ -1,0 +1,61 @@
+import type { StrengthPosterior } from './estimateStrength.ts';
+import { parameterNames } from './parameters.ts';
+import { atSurplus, emptyReading, neededSurplus, readModel, referenceLn } from './readGroup.ts';
+import { ROOT_STEP, ROOTS } from './response.ts';
+import type { EffortGroup } from './sessions.ts';
+
+/** Where a set acted: the straight raw total mass that it stands for, and whether as a bound or nearly as a value. */
+export interface StraightTotal {
+  lnTotal: number;
+  says: 'atLeast' | 'lessThan' | 'near';
+}
+
+/** For every set of a posterior, by its index, at the middle of the parameters; sets left out are missing. */
+export function straightTotalsOf({ particles, sessions, lift }: StrengthPosterior): StraightTotal[] {
+  const parameters = { ...particles[0]!.parameters };
+  for (const name of parameterNames)
+    parameters[name] = particles.reduce((sum, p) => sum + p.weight * p.parameters[name], 0);
+  const fromLn = referenceLn(parameters, lift);
+  const reading = emptyReading();
+  const result: StraightTotal[] = [];
+  for (const { groups } of sessions) {
+    for (const group of groups) {
+      const { straightLn, lossLn, speedMps } = readModel(group.model, parameters, lift, fromLn, reading);
+      const bare =
+        straightLn +
+        group.carriedLn * Math.exp(parameters.lnTiring) -
+        (group.equipment === null ? 0 : parameters[group.equipment]) -
+        (group.platform ? parameters.platform : 0);
+      const acted = actsAt(group, lossLn, speedMps);
+      for (const set of group.members) result[set] = { lnTotal: bare + acted.surplus, says: acted.says };
+    }
+  }
+  return result;
+}
+
+function actsAt(
+  { made, missed, fastestMps, peakMps, reserve, model }: EffortGroup,
+  lossLn: Float64Array,
+  speedMps: Float64Array,
+): { surplus: number; says: StraightTotal['says'] } {
+  if (missed) return { surplus: neededSurplus(lossLn, made + 1), says: 'lessThan' };
+  if (fastestMps.count > 0) return { surplus: surplusAt(speedMps, fastestMps.mean), says: 'near' };
+  if (peakMps.count > 0) {
+    const peaks = speedMps.map((v, j) => v * model.peakRatio[j]!);
+    return { surplus: surplusAt(peaks, peakMps.mean), says: 'near' };
+  }
+  if (reserve.count > 0) return { surplus: neededSurplus(lossLn, made + reserve.mean + 0.5), says: 'near' };
+  return { surplus: neededSurplus(lossLn, Math.max(1, made)), says: 'atLeast' };
+}
+
+/** The surplus at which a table that rises reaches a speed. */
+function surplusAt(values: Float64Array, wantedMps: number): number {
+  let low = 0;
+  let high = ((ROOTS - 1) * ROOT_STEP) ** 2;
+  for (let i = 0; i < 30; i++) {
+    const middle = (low + high) / 2;
+    if (atSurplus(values, middle) < wantedMps) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

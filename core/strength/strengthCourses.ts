@@ -1,0 +1,90 @@
+import { evenly, type StrengthPosterior } from './estimateStrength.ts';
+import { driftKernel, gridFilter, type Lattice, STEP_LN } from './gridFilter.ts';
+import type { Parameters } from './parameters.ts';
+import type { Session } from './sessions.ts';
+
+const ANSWERS = 24;
+const COURSES_EACH = 6;
+/** Steps evenly through (0, 1), whatever the order: fraction of the golden ratio. */
+const GOLDEN = 0.6180339887498949;
+
+/**
+ * Equally likely courses of ln strength with the whole log known, a value at the end of each of the last `weeks` weeks up to
+ * `onDay`, the newest last; shorter where the log is younger. Drawn backwards through the grid filter.
+ */
+export function strengthCourses(posterior: StrengthPosterior, onDay: number, weeks: number): number[][] {
+  const { particles, sessions, lift, start } = posterior;
+  const firstDay = sessions[0]?.day ?? onDay;
+  const days = Array.from({ length: weeks + 1 }, (_, i) => onDay - 7 * (weeks - i)).filter(
+    (day) => day >= firstDay,
+  );
+  let drawn = 0;
+  return evenly(particles, ANSWERS).flatMap(({ parameters, strength }) => {
+    const { filtered } = gridFilter(sessions, lift, start, parameters, true);
+    return Array.from({ length: COURSES_EACH }, () => {
+      const uniform = () => (0.5 + ++drawn * GOLDEN) % 1;
+      const course = courseBack(sessions, filtered, strength, parameters, onDay, uniform);
+      return days.map((day) => valueOn(sessions, course, day, onDay));
+    });
+  });
+}
+
+/** ln strength at every session and, last, on the day asked for. */
+function courseBack(
+  sessions: readonly Session[],
+  filtered: readonly Lattice[],
+  last: Lattice,
+  parameters: Parameters,
+  onDay: number,
+  uniform: () => number,
+): number[] {
+  let point = last.first + pick(last.weights, uniform());
+  const course = [point * STEP_LN];
+  for (let j = sessions.length - 1; j >= 0; j--) {
+    const here = filtered[j]!;
+    const weeks = ((sessions[j + 1]?.day ?? onDay) - sessions[j]!.day) / 7;
+    if (weeks > 0) {
+      const kernel = driftKernel(weeks, parameters);
+      const weights = here.weights.map((weight, i) => {
+        const step = Math.round(point - (here.first + i) - kernel.first);
+        return weight * (kernel.weights[step] ?? 0);
+      });
+      const chosen = pick(weights, uniform());
+      point = chosen < 0 ? nearest(here, point) : here.first + chosen;
+    }
+    course.unshift(point * STEP_LN);
+  }
+  return course;
+}
+
+/** Index at which the sum of the weights passes a share of their total; -1 where they are all nought. */
+function pick(weights: Float64Array, share: number): number {
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  if (!(total > 0)) return -1;
+  let below = 0;
+  for (let i = 0; i < weights.length; i++) {
+    below += weights[i]!;
+    if (below >= share * total) return i;
+  }
+  return weights.length - 1;
+}
+
+function nearest({ first, weights }: Lattice, point: number): number {
+  return first + Math.min(Math.max(Math.round(point - first), 0), weights.length - 1);
+}
+
+/** Straight between sessions. */
+function valueOn(
+  sessions: readonly Session[],
+  course: readonly number[],
+  day: number,
+  onDay: number,
+): number {
+  const dayAt = (i: number) => sessions[i]?.day ?? onDay;
+  let i = 0;
+  while (i < course.length - 1 && dayAt(i + 1) < day) i++;
+  if (i === course.length - 1) return course[i]!;
+  const span = dayAt(i + 1) - dayAt(i);
+  const share = span > 0 ? Math.min(Math.max((day - dayAt(i)) / span, 0), 1) : 1;
+  return course[i]! + share * (course[i + 1]! - course[i]!);
+}
