@@ -12,6 +12,7 @@ import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
 import { csvRoutes } from './routes/csv.ts';
 import { dayRoutes } from './routes/days.ts';
+import { logFileRoutes } from './routes/logFile.ts';
 import { openApiRoutes } from './routes/openApi.ts';
 import { recordRoutes } from './routes/records.ts';
 import { screenRoutes } from './routes/screens.ts';
@@ -41,6 +42,7 @@ export function createApp({ store, webRoot, solveDay = solveHere }: AppParts) {
     .route('/api', archiveRoutes(store))
     .route('/api', dayRoutes(store, solveDay))
     .route('/api', setRoutes(store))
+    .route('/api', logFileRoutes(store))
     .route('/api/compute', computeRoutes)
     .route('/api', openApiRoutes)
     .all('/api/*', (c) => c.notFound())

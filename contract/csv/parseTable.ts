@@ -8,13 +8,13 @@ export interface TableLine {
 }
 
 /**
- * Splits CSV text into cells. Lines without any content are passed over. The header says what stands between the cells:
- * comma, or semicolon or tab as some spreadsheets write it.
+ * Splits CSV text into cells. Lines without any content are passed over. What the header holds most of stands between the
+ * cells: comma, or semicolon or tab as some spreadsheets write it.
  */
 export function parseTable(text: string): { lines: TableLine[] } | { problem: CsvProblem } {
   try {
     const header = text.split('\n', 1)[0] ?? '';
-    const delimiter = [',', ';', '\t'].find((between) => header.includes(between)) ?? ',';
+    const [delimiter = ','] = [',', ';', '\t'].toSorted((a, b) => count(header, b) - count(header, a));
     const options = { bom: true, info: true, relax_column_count: true, delimiter } as const;
     const rows = parse(text, options) as unknown as ParsedRow[];
     let last = 0;
@@ -31,6 +31,10 @@ export function parseTable(text: string): { lines: TableLine[] } | { problem: Cs
       problem: { line, column: '', message: 'The quotes in this line do not close as CSV wants them.' },
     };
   }
+}
+
+function count(text: string, sign: string): number {
+  return text.split(sign).length - 1;
 }
 
 interface ParsedRow {

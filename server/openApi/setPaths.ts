@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { logColumnNames } from '#contract/log/logColumns.ts';
 import { givenSet, loggedSet } from '#contract/records/loggedSet.ts';
 import { answer, body, inPath, object, refusal, seqSchema } from './answers.ts';
 
@@ -43,6 +44,26 @@ export function setPaths() {
       'It is struck already',
     ),
     '/api/sets/{id}/restore': marking('set.restore', 'Let a struck set count again', 'It is not struck'),
+    '/api/sets/csv': {
+      get: {
+        operationId: 'set.writeCsv',
+        summary: 'Every set that counts as CSV, one a line, the units in the header',
+        tags,
+        responses: { 200: answer('The file', text, 'text/csv') },
+      },
+    },
+    '/api/sets/import': {
+      post: {
+        operationId: 'set.readCsv',
+        summary: 'Take a CSV file in, whole or not at all; sets that the log has are passed over',
+        tags,
+        requestBody: body(importAsked),
+        responses: {
+          200: answer('What was taken, or would be', object(importAnswer)),
+          400: refusal('Lines that are wrong; nothing was taken'),
+        },
+      },
+    },
     '/api/sets/band-reps': {
       get: {
         operationId: 'set.bandReps',
@@ -68,6 +89,41 @@ const bandReps = object({
   doneOn: { type: 'string', format: 'date' },
   reps: { type: 'integer' },
 });
+
+const whole = { type: 'integer' };
+const dateOrNull = { type: ['string', 'null'], format: 'date' };
+const textByColumn = { type: 'object', propertyNames: { enum: logColumnNames }, additionalProperties: text };
+
+const importAsked = {
+  type: 'object',
+  required: ['text'],
+  properties: {
+    text,
+    columns: {
+      ...textByColumn,
+      type: ['object', 'null'],
+      description: 'The header of the file for each column; null: the headers that look like it',
+    },
+    dryRun: { type: 'boolean', description: 'Check only; change nothing', default: false },
+  },
+  additionalProperties: false,
+};
+
+const importAnswer = {
+  rows: whole,
+  added: whole,
+  alreadyThere: whole,
+  problems: { type: 'array', items: object({ line: whole, column: text, message: text }) },
+  problemCount: { ...whole, description: 'All of them; the first 50 are told' },
+  headers: { type: 'array', items: text },
+  suggested: textByColumn,
+  units: textByColumn,
+  firstOn: dateOrNull,
+  lastOn: dateOrNull,
+  lifters: { type: 'array', items: text, description: 'Names' },
+  dryRun: { type: 'boolean' },
+  seq: seqSchema,
+};
 
 function marking(operationId: string, summary: string, against: string) {
   return {

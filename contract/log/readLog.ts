@@ -1,0 +1,85 @@
+import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
+import { parseTable, type TableLine } from '#contract/csv/parseTable.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { GivenSet } from '#contract/records/loggedSet.ts';
+import { dateReader } from './dateReader.ts';
+import { type FileColumns, fileColumns } from './fileColumns.ts';
+import { finder } from './readHung.ts';
+import { type LogFile, readLogRow } from './readLogRow.ts';
+import { type ColumnMap, suggestColumns } from './suggestColumns.ts';
+
+/** A file as the sets that it tells of, or, with none of them, everything that is wrong in it. */
+export interface LogReading {
+  sets: GivenSet[];
+  problems: CsvProblem[];
+  /** Lines below the header. */
+  rows: number;
+  headers: string[];
+  suggested: ColumnMap;
+  /** The unit in which each column with a unit was read. */
+  units: LogFile['units'];
+}
+
+/** Reads a file of sets: one of ours, or a club's own whose columns `given` names, or, with null, those that look like ours. */
+export function readLog(text: string, given: Record<string, unknown> | null, club: ClubRecords): LogReading {
+  const table = parseTable(text);
+  const [header, ...lines] = 'lines' in table ? table.lines : [];
+  const headers = header?.cells.map((cell) => cell.trim()) ?? [];
+  const suggested = suggestColumns(headers);
+  const reading = { sets: [], rows: lines.length, headers, suggested, units: {} };
+  if ('problem' in table) return { ...reading, problems: [table.problem] };
+  if (!header) {
+    return {
+      ...reading,
+      problems: [{ line: 1, column: '', message: 'The file is empty; it needs a header line.' }],
+    };
+  }
+  const columns = fileColumns(headers, given ?? suggested, club.club[0]);
+  if ('problems' in columns) {
+    return { ...reading, problems: columns.problems.map((problem) => ({ line: header.line, ...problem })) };
+  }
+  const { sets, problems } = readLines(lines, headers.length, columns, club);
+  const whole = problems.length === 0;
+  return { ...reading, units: columns.units, sets: whole ? sets : [], problems: told(problems) };
+}
+
+function readLines(lines: TableLine[], width: number, columns: FileColumns, club: ClubRecords) {
+  const { indexOf, units, headerOf } = columns;
+  const readDate = dateReader(lines.map((line) => cellAt(line, indexOf.get('date'))));
+  const file: LogFile = { club, find: finder(club), readDate, units, headerOf };
+  const sets: GivenSet[] = [];
+  const problems: CsvProblem[] = [];
+  for (const line of lines) {
+    if (line.cells.length === width) {
+      const row = readLogRow(line.line, (column) => cellAt(line, indexOf.get(column)), file);
+      if ('sets' in row) sets.push(...row.sets);
+      else problems.push(...row.problems);
+    } else {
+      const message = `This line has ${line.cells.length} cells; the header has ${width}.`;
+      problems.push({ line: line.line, column: '', message });
+    }
+  }
+  return { sets, problems };
+}
+
+function cellAt({ cells }: TableLine, at: number | undefined): string {
+  return at === undefined ? '' : (cells[at] ?? '');
+}
+
+/** What is wrong in the same way on many lines is told once, with the first line. */
+function told(problems: CsvProblem[]): CsvProblem[] {
+  const times = new Map<string, number>();
+  for (const { column, message } of problems) {
+    const key = `${column}\n${message}`;
+    times.set(key, (times.get(key) ?? 0) + 1);
+  }
+  const seen = new Set<string>();
+  return problems.flatMap((problem) => {
+    const key = `${problem.column}\n${problem.message}`;
+    const more = (times.get(key) ?? 1) - 1;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    const also = more === 1 ? ' So on 1 more line.' : ` So on ${more} more lines.`;
+    return [{ ...problem, message: problem.message + (more === 0 ? '' : also) }];
+  });
+}
