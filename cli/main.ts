@@ -7,6 +7,7 @@ import { dayCommand } from './commands/day.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
 import { serveCommand } from './commands/serve.ts';
+import { trackCommand } from './commands/track.ts';
 
 /** The terminal's front door. Commands load what they need only when they are called, so that `--help` is quick. */
 const program = new Command('rackwright')
@@ -23,7 +24,15 @@ first. This program does not replace qualified coaching.`,
   )
   .exitOverride();
 
-for (const command of [serveCommand, dayCommand, bandCommand, importCommand, exportCommand, computeCommand]) {
+for (const command of [
+  serveCommand,
+  dayCommand,
+  bandCommand,
+  trackCommand,
+  importCommand,
+  exportCommand,
+  computeCommand,
+]) {
   program.addCommand(command().copyInheritedSettings(program));
 }
 
