@@ -9,12 +9,12 @@ interface ExportOptions {
   out?: string;
 }
 
-/** `export`: the whole club as one JSON file, or one kind of record as CSV. */
+/** `export`: the whole club as one JSON file; the log or one kind of record as CSV. */
 export function exportCommand(): Command {
   return new Command('export')
-    .summary('write the club out: everything as JSON, one kind as CSV')
+    .summary('write the club out: everything as JSON, the log or one kind as CSV')
     .description(
-      'Writes the whole club as one JSON archive, or all records of one kind as CSV with units in the header.',
+      'Writes the whole club as one JSON archive, or all sets done or all records of one kind as CSV with units in the header.',
     )
     .addArgument(whatArgument())
     .addOption(clubOption())
@@ -24,7 +24,9 @@ export function exportCommand(): Command {
 
 async function exportRecords(what: string, { club, out }: ExportOptions): Promise<void> {
   if (!(await knowsWhat(what))) return;
-  const path = what === 'archive' ? '/archive' : `/records/${what}/csv`;
+  const path = pathOf[what] ?? `/records/${what}/csv`;
   const content = await withClub(club, async (store) => (await askApp(store, path)).text());
   await writeOutput(content, out);
 }
+
+const pathOf: Record<string, string> = { archive: '/archive', log: '/sets/csv' };

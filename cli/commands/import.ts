@@ -3,27 +3,37 @@ import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, openClub } from '../clubFile.ts';
 import { readInputText } from '../readInputText.ts';
+import { takeLog } from '../takeLog.ts';
 import { knowsWhat, whatArgument } from '../whatArgument.ts';
 
 interface ImportOptions {
   club: string;
   dryRun?: boolean;
   replace?: boolean;
+  column?: string[];
 }
 
 /** `import`: takes an archive or a CSV file in; all of it or nothing. */
 export function importCommand(): Command {
   return new Command('import')
-    .summary('take records in: one kind from CSV, everything from JSON')
+    .summary('take records in: the log or one kind from CSV, everything from JSON')
     .description(
-      'Takes in a CSV file of one kind, or the JSON archive of a whole club. A file with any wrong line changes nothing.',
+      'Takes in a CSV file of sets done or of one kind, or the JSON archive of a whole club. A file with any wrong line changes nothing.',
     )
     .addArgument(whatArgument())
     .argument('[file]', 'the file; without it, or with -, standard input')
     .addOption(clubOption())
     .option('--dry-run', 'CSV: only check the file and say what it would do')
+    .option(
+      '--column <name=header>',
+      'log: which header of the file holds which column, once for each; otherwise by likeness',
+      (given: string, before: string[] = []) => [...before, given],
+    )
     .option('--replace', 'archive: needed, since it takes the place of all that the club has')
-    .addHelpText('after', '\nA line of a CSV with a known id changes that record; any other line adds one.')
+    .addHelpText(
+      'after',
+      '\nA line of a CSV with a known id changes that record; any other line adds one. A set that the log has is passed over.',
+    )
     .action(importRecords);
 }
 
@@ -48,6 +58,7 @@ async function importRecords(what: string, file: string | undefined, options: Im
       process.stdout.write(`The club is now that of the archive. What it was before is kept in ${keptAs}.\n`);
       return;
     }
+    if (what === 'log') return await takeLog(store, body, options);
     const query = options.dryRun ? '?dryRun=1' : '';
     const answer = await askApp(store, `/records/${what}/csv${query}`, {
       method: 'POST',

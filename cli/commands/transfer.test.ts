@@ -36,6 +36,25 @@ describe('rackwright import and export', () => {
     expect((await runCli(['export', 'bar', ...club('c.sqlite')])).stdout).not.toContain('Short bar');
   });
 
+  it('take a log in by the headers of a spreadsheet, say first what they would do, and give it back', async () => {
+    const here = club('log.sqlite');
+    await runCli(['import', 'lifter', ...here], 'name,category\nIda Quill,women\n');
+    const file = join(folder, 'log.csv');
+    await writeFile(file, 'Who;Day;Lift;Weight (lb);Reps\nIda Quill;13/01/2026;Bench;100;5\n');
+    const dry = await runCli(['import', 'log', file, '--dry-run', ...here]);
+    expect(dry).toMatchObject({ status: 0, stderr: '' });
+    expect(dry.stdout).toMatch(/^bar +Weight \(lb\) in lb$/m);
+    expect(dry.stdout).toContain('Would take in 1 line of the log; sets: 1 new');
+    const taken = await runCli(['import', 'log', file, ...here]);
+    expect(taken.stdout).toContain('From 2026-01-13 to 2026-01-13, of Ida Quill.');
+    const out = await runCli(['export', 'log', ...here]);
+    // NIST SP 811: 100 lb = 45.359237 kg.
+    expect(out.stdout).toContain('2026-01-13,Ida Quill,bench,1,free,,raw,45.359237,');
+    const wrong = await runCli(['import', 'log', '--column', 'date=Tag', file, ...here]);
+    expect(wrong).toMatchObject({ status: 2, stdout: '' });
+    expect(wrong.stderr).toContain('The file has no column "Tag".');
+  });
+
   it('refuse to put an archive over a club unasked', async () => {
     const refused = await runCli(['import', 'archive', ...club('d.sqlite')], '{}');
     expect(refused.status).toBe(2);

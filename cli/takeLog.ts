@@ -1,0 +1,65 @@
+import type { ClubStore } from '#store/ClubStore.ts';
+import { askApp } from './askApp.ts';
+import { CliError } from './CliError.ts';
+
+interface LogAnswer {
+  rows: number;
+  added: number;
+  alreadyThere: number;
+  problems: { line: number; column: string; message: string }[];
+  problemCount: number;
+  suggested: Record<string, string>;
+  units: Record<string, string>;
+  firstOn: string | null;
+  lastOn: string | null;
+  lifters: string[];
+}
+
+interface LogOptions {
+  dryRun?: boolean;
+  column?: string[];
+}
+
+/** Takes a file of sets in, or says what it would do, with the columns as they were understood. */
+export async function takeLog(
+  store: ClubStore,
+  text: string,
+  { dryRun = false, column }: LogOptions,
+): Promise<void> {
+  const columns = column ? Object.fromEntries(column.map(named)) : null;
+  const answer = await askApp(store, '/sets/import', {
+    method: 'POST',
+    body: JSON.stringify({ text, columns, dryRun }),
+    headers: { 'content-type': 'application/json' },
+  });
+  const found = (await answer.json()) as LogAnswer;
+  if (dryRun) process.stdout.write(understood(columns ?? found.suggested, found.units));
+  if (found.problems.length > 0) throw new CliError(wrong(found), 2);
+  const { rows, added, alreadyThere, firstOn, lastOn, lifters } = found;
+  const span = firstOn === null ? '' : ` From ${firstOn} to ${lastOn}, of ${lifters.join(', ')}.`;
+  process.stdout.write(
+    `${dryRun ? 'Would take in' : 'Took in'} ${rows} ${rows === 1 ? 'line' : 'lines'} of the log; sets: ${added} new, ${alreadyThere} already there.${span}\n`,
+  );
+}
+
+function named(given: string): [string, string] {
+  const at = given.indexOf('=');
+  if (at > 0) return [given.slice(0, at), given.slice(at + 1)];
+  throw new CliError(`--column ${given} names no header; write it as name=header.`, 2);
+}
+
+function understood(columns: Record<string, string>, units: Record<string, string>): string {
+  const lines = Object.entries(columns).map(([name, header]) => {
+    const unit = units[name] === undefined ? '' : ` in ${units[name]}`;
+    return `${name.padEnd(14)}${header}${unit}\n`;
+  });
+  return lines.join('');
+}
+
+function wrong({ problems, problemCount }: LogAnswer): string {
+  const lines = problems.map(
+    ({ line, column, message }) => `Line ${line}${column === '' ? '' : `, ${column}`}: ${message}`,
+  );
+  const more = problemCount - problems.length;
+  return [...lines, ...(more > 0 ? [`And ${more} more.`] : [])].join('\n');
+}
