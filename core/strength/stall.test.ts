@@ -63,3 +63,7 @@ test('the longest flat stretch is told, and weeks before the first set are not',
   const roseBefore = flat.map((course) => [course[0]! - 0.1, ...course.slice(5)]);
   expect(stallOf(risesOf(roseBefore, [8, 12]))?.weeks).toBe(8);
 });
+
+test('four flat weeks are no stall, however sure', () => {
+  expect(stallOf(risesOf(courses(8, 0, 0.001), [4]))).toBeNull();
+});

@@ -11,6 +11,8 @@ export interface Rise {
 
 /** A change below one per cent of the maximum is no progress: the smallest step on the bar is about that (judgement). */
 export const WORTH_LN = 0.01;
+/** Within fewer weeks than a usual block of training nobody counts on a rise (common practice, no source). */
+const SHORTEST_WEEKS = 8;
 /** A rise less likely than this is a stall (judgement). */
 const UNLIKELY = 0.2;
 /**
@@ -46,7 +48,8 @@ export function risesOf(courses: readonly (readonly number[])[], windows: readon
 /** The longest of the windows over which a rise is unlikely and the data could have told it; null: nothing to say. */
 export function stallOf(rises: readonly Rise[]): Rise | null {
   const stalled = rises.filter(
-    ({ probability, low80, high80 }) => probability < UNLIKELY && high80 - low80 <= WIDEST_LN,
+    ({ weeks, probability, low80, high80 }) =>
+      weeks >= SHORTEST_WEEKS && probability < UNLIKELY && high80 - low80 <= WIDEST_LN,
   );
   return stalled.reduce<Rise | null>(
     (longest, rise) => (longest !== null && longest.weeks >= rise.weeks ? longest : rise),

@@ -5,13 +5,15 @@ import type { TimeFrame } from './timeFrame.ts';
 
 type Point = TimeScene['history'][number];
 
-/** The course of strength: its middle as a heavy line, within the ranges that hold it with 80 and 95 %. */
-export function CourseBand(props: {
+interface Course {
   history: readonly Point[];
   frame: TimeFrame;
   /** A mass in kg as a height in the drawing. */
   atKg: (kg: number) => number;
-}) {
+}
+
+/** The ranges that hold strength with 80 and 95 %, over time; under the marks. */
+export function CourseBand(props: Course) {
   const { history, frame, atKg } = props;
   const x = (point: Point) => frame.x(timeOf(point.on));
   const strip = (low: (p: Point) => number, high: (p: Point) => number) =>
@@ -41,13 +43,21 @@ export function CourseBand(props: {
       {[(p: Point) => p.low95, (p: Point) => p.high95].map((of, i) => (
         <path key={i} d={edge(of)} fill="none" stroke={paint.ink} strokeWidth="0.75" strokeDasharray="2 2" />
       ))}
-      <path
-        d={edge((p) => p.median)}
-        fill="none"
-        stroke={paint.ink}
-        strokeWidth="2.5"
-        strokeLinejoin="round"
-      />
+    </g>
+  );
+}
+
+/** The middle of what is believed, over the marks: a heavy line with a clear edge. */
+export function CourseLine({ history, frame, atKg }: Course) {
+  const course =
+    line<Point>(
+      (point) => frame.x(timeOf(point.on)),
+      (point) => atKg(point.median),
+    )(history) ?? '';
+  return (
+    <g fill="none" strokeLinejoin="round">
+      <path d={course} stroke={paint.paper} strokeOpacity="0.8" strokeWidth="6" />
+      <path d={course} stroke={paint.ink} strokeWidth="2.5" />
     </g>
   );
 }

@@ -13,10 +13,12 @@ export function MarkShape(props: {
   record?: boolean;
   /** It lies beyond the pane: an arrow stands on the side where it went. */
   beyond?: 'above' | 'below' | null;
+  /** Smaller where many stand close. */
+  scale?: number;
 }) {
-  const { says, x, y, doubted = false, record = false, beyond = null } = props;
+  const { says, x, y, doubted = false, record = false, beyond = null, scale = 1 } = props;
   return (
-    <g>
+    <g transform={scale === 1 ? undefined : `translate(${x} ${y}) scale(${scale}) translate(${-x} ${-y})`}>
       {says === 'atLeast' && (
         <path
           d={`M${x - 3.5} ${y + 2.5}L${x} ${y - 4}L${x + 3.5} ${y + 2.5}Z`}

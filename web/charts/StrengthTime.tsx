@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useId } from 'react';
 import { fromSi } from '#core/units/units.ts';
-import { CourseBand } from './CourseBand.tsx';
+import { CourseBand, CourseLine } from './CourseBand.tsx';
 import { MarkShape } from './MarkShape.tsx';
 import { MassStrip } from './MassStrip.tsx';
 import { MeetRules } from './MeetRules.tsx';
@@ -12,6 +12,8 @@ import { nearestMark, type PlacedMark, placedMarks, type TimeFrame, timeFrame } 
 const fingerPx = 28;
 /** Marks that a page key skips. */
 const pageMarks = 10;
+/** More marks than this for each pixel of width are a crowd, and drawn smaller. */
+const crowd = 0.8;
 
 /**
  * Strength over time with its ranges, every set where it acted, meets as rules, body mass under it. A tap, the mouse or
@@ -30,6 +32,7 @@ export function StrengthTime(props: {
   const frame = timeFrame(scene, { widthPx, mass });
   const placed = placedMarks(scene, frame, mass);
   const chosen = placed.findIndex(({ mark }) => mark.key === chosenKey);
+  const scale = placed.length > crowd * (frame.right - frame.left) ? 0.7 : 1;
   const last = scene.history[scene.history.length - 1];
   const atKg = (kg: number) => frame.y(fromSi(kg, mass));
 
@@ -73,11 +76,15 @@ export function StrengthTime(props: {
           <MarkShape
             key={mark.key}
             {...{ x, y, beyond }}
+            scale={scale}
             says={mark.says}
             doubted={mark.doubted}
             record={mark.record}
           />
         ))}
+        <g clipPath={`url(#${clip})`}>
+          <CourseLine history={scene.history} frame={frame} atKg={atKg} />
+        </g>
         {last && (
           <text x={frame.right + 6} y={atKg(last.median) + 5} fontSize="15" fontWeight="640" fill={paint.ink}>
             {Math.round(fromSi(last.median, mass))} {mass}

@@ -31,6 +31,9 @@ const room = { left: 40, right: 62, top: 34, between: 26, dates: 24 };
 /** The pane reaches this far below and above what is believed, so that light sets do not press the course flat. */
 const reach = { below: 0.82, above: 1.1 };
 
+/** A mark beyond the top stands so far under it that its arrow stays clear of the names of meets (px). */
+const edgePx = 16;
+
 /** Scales and panes for a scene at a width; `mass` is the unit of its letters. */
 export function timeFrame(
   scene: TimeScene,
@@ -85,7 +88,12 @@ export function placedMarks(
   return marks.map((mark) => {
     const at = y(fromSi(mark.straightKg, mass));
     const beyond = at < top ? 'above' : at > floor ? 'below' : null;
-    return { mark, x: x(timeOf(mark.on)), y: Math.min(floor - 5, Math.max(top + 5, at)), beyond };
+    return {
+      mark,
+      x: x(timeOf(mark.on)),
+      y: beyond === 'above' ? top + edgePx : Math.min(floor - 6, at),
+      beyond,
+    };
   });
 }
 

@@ -1,6 +1,8 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { useEstimates } from '#web/api/useEstimates.ts';
+import { useLifterSets } from '#web/api/useLifterSets.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
@@ -12,6 +14,7 @@ import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
 import { lifterRecords } from './lifterRecords.ts';
 import { MinorCaution } from './MinorCaution.tsx';
+import { EstimateSection } from './strength/EstimateSection.tsx';
 import { TrialSection } from './trial/TrialSection.tsx';
 
 /** One lifter: who, what any setup would be, measured heights, bests, body mass. */
@@ -19,6 +22,8 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
   const club = useClub();
   const today = localToday(useClubSettings().timeZone);
   const lifters = useRecords('lifter');
+  const estimates = useEstimates(lifterId);
+  const sets = useLifterSets(lifterId);
   const [editing, setEditing] = useState(false);
   const [, navigate] = useLocation();
   const own = lifterRecords(club, lifterId);
@@ -67,7 +72,11 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       )}
       <MinorCaution lifter={lifter} today={today} />
       <TrialSection own={own} today={today} />
-      <CapabilitySection lifterId={lifter.id} today={today} />
+      {estimates.data && estimates.data.length > 0 && sets.data ? (
+        <EstimateSection own={own} estimates={estimates.data} sets={sets.data} />
+      ) : (
+        <CapabilitySection lifterId={lifter.id} today={today} />
+      )}
       <HeightsSection own={own} today={today} />
       <BestsSection own={own} today={today} />
       <BodyMassSection own={own} today={today} />

@@ -1,0 +1,123 @@
+import { useMemo, useState } from 'react';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { setupKey } from '#contract/setupKey.ts';
+import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { fromSi } from '#core/units/units.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { Known } from '#web/parts/Known.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { type AskedLifter, maxBarOf } from './askDraws.ts';
+import { firstSetups } from './firstSetups.ts';
+import { placeOf } from './placeOf.ts';
+import { SetupForm } from './SetupForm.tsx';
+import { setupWords } from './setWords.ts';
+import { type KeptSetup, useKeptSetups } from './useKeptSetups.ts';
+
+interface Row {
+  kept: KeptSetup;
+  /** Or the sentence that says why there is none. */
+  maxKg: Belief | string;
+}
+
+/** The heaviest bar for any setup, a line each; the coach adds lines, and this browser keeps them. */
+export function AnySetupSection(props: {
+  estimate: StrengthEstimate;
+  lifter: AskedLifter;
+  sets: readonly LoggedSet[];
+}) {
+  const { estimate, lifter, sets } = props;
+  const { lifterId, lift, on } = estimate;
+  const club = useClub();
+  const units = useUnits();
+  const [kept, keep] = useKeptSetups(lifterId);
+  const [adding, setAdding] = useState(false);
+  const [sayAgain, setSayAgain] = useState(false);
+  const setups = useMemo(
+    () => (kept ?? firstSetups(sets)).filter((setup) => setup.lift === lift),
+    [kept, sets, lift],
+  );
+  const rows = useMemo(
+    () =>
+      setups.map((setup): Row => {
+        const place = placeOf(club, { lifterId, lift, setup: setup.setup, on });
+        if (typeof place === 'string') return { kept: setup, maxKg: place };
+        return {
+          kept: setup,
+          maxKg:
+            maxBarOf(lifter, place, setup.equipment) ??
+            'Bands and chains alone are more than this lifter takes to lockout.',
+        };
+      }),
+    [setups, club, lifter, lifterId, lift, on],
+  );
+  const all = kept ?? firstSetups(sets);
+  const add = (draft: Omit<KeptSetup, 'id' | 'lift'>) => {
+    const setup = { ...draft, lift, id: setupKey({ lift, ...draft }) };
+    const known = all.some(({ id }) => id === setup.id);
+    setSayAgain(known);
+    if (!known) keep([...all, setup]);
+    setAdding(false);
+  };
+  const columns: Column<Row>[] = [
+    { key: 'setup', head: 'Setup', cell: (row) => setupWords(club, row.kept, units) },
+    { key: 'max', head: 'Heaviest bar', numeric: true, cell: ({ maxKg }) => <MaxCell maxKg={maxKg} /> },
+    {
+      key: 'off',
+      head: <span className="only-read">Take the line off</span>,
+      cell: (row) => (
+        <button
+          type="button"
+          className="plain screen-only"
+          onClick={() => keep(all.filter(({ id }) => id !== row.kept.id))}
+        >
+          Take off<span className="only-read"> {setupWords(club, row.kept, units)}</span>
+        </button>
+      ),
+    },
+  ];
+  return (
+    <div className="stack strength-setups">
+      <div className="row ends">
+        <h3>Maximum for any setup</h3>
+        <button type="button" className="screen-only" onClick={() => setAdding(true)}>
+          Add a setup
+        </button>
+      </div>
+      {adding && <SetupForm key={lift} lift={lift} onSave={add} onLeave={() => setAdding(false)} />}
+      {sayAgain && <p className="small quiet">That setup is in the list already.</p>}
+      {rows.length === 0 ? (
+        <p>
+          No setup is asked for. Add one: a box, pins, boards, bands or chains, and its heaviest bar is worked
+          out.
+        </p>
+      ) : (
+        <DataTable
+          label="Maximum for any setup"
+          columns={columns}
+          rows={rows}
+          keyOf={({ kept: { id } }) => id}
+          nameOf={(row) => setupWords(club, row.kept, units)}
+        />
+      )}
+      <p className="small quiet">
+        The range holds the heaviest bar of an average rested day 80 times in 100. It is an expectation, not
+        an order: no maximum without warm-up, spotters and the coach's word.
+      </p>
+    </div>
+  );
+}
+
+function MaxCell({ maxKg }: { maxKg: Belief | string }) {
+  const { mass } = useUnits();
+  if (typeof maxKg === 'string') return <span className="small strength-why-not">{maxKg}</span>;
+  const whole = (kg: number) => `${Math.round(fromSi(kg, mass))}`;
+  return (
+    <Known
+      value={whole(maxKg.median)}
+      unit={mass}
+      known="estimated"
+      interval={`${whole(maxKg.low80)} to ${whole(maxKg.high80)}`}
+    />
+  );
+}

@@ -1,0 +1,62 @@
+import { useState } from 'react';
+import { competitionSetup } from '#contract/estimate/riggingOf.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { equipmentWords } from '#web/parts/liftWords.ts';
+import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { BandFields } from '../BandFields.tsx';
+import { StartFields } from '../StartFields.tsx';
+import type { KeptSetup } from './useKeptSetups.ts';
+
+type Draft = Omit<KeptSetup, 'id' | 'lift'>;
+
+/** A setup to ask the maximum of: start and its height, rack, bands, chains, equipment. */
+export function SetupForm(props: { lift: Lift; onSave: (draft: Draft) => void; onLeave: () => void }) {
+  const { lift } = props;
+  const club = useClub();
+  const racks = club.rack.filter((rack) => rack.lifts.includes(lift));
+  const [draft, setDraft] = useState<Draft>(() => ({
+    equipment: 'raw',
+    setup: { ...competitionSetup(lift), rackId: racks[0]?.id ?? null },
+  }));
+  const setSetup = (change: Partial<Draft['setup']>) =>
+    setDraft({ ...draft, setup: { ...draft.setup, ...change } });
+  return (
+    <RecordForm
+      title="Another setup"
+      onSave={() => {
+        props.onSave(draft);
+        return Promise.resolve();
+      }}
+      onLeave={props.onLeave}
+      leaveWord="Not now"
+    >
+      <StartFields lift={lift} start={draft.setup.start} onChange={(start) => setSetup({ start })} />
+      <SelectField
+        label="Lifted in"
+        value={draft.equipment}
+        options={equipmentWords}
+        onChange={(equipment) => setDraft({ ...draft, equipment })}
+      />
+      <SelectField
+        label="Rack"
+        value={draft.setup.rackId ?? ''}
+        options={[
+          { value: '', word: 'none of ours' },
+          ...racks.map((rack) => ({ value: rack.id, word: rack.label })),
+        ]}
+        onChange={(rackId) => setSetup({ rackId: rackId === '' ? null : rackId, bands: [], chains: [] })}
+      />
+      <div className="lifters-whole">
+        <BandFields
+          club={club}
+          rackId={draft.setup.rackId}
+          lift={lift}
+          setup={draft.setup}
+          onChange={setSetup}
+        />
+      </div>
+    </RecordForm>
+  );
+}

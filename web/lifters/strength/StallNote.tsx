@@ -1,0 +1,26 @@
+import { recentWork } from '#contract/recentWork.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { stallSentences } from '#contract/words/stallSentences.ts';
+import { stallOf } from '#core/strength/stall.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { setupWords } from './setWords.ts';
+
+/** States a stall with what changed and what did not; nothing where strength rose or the log cannot tell. */
+export function StallNote({ estimate, sets }: { estimate: StrengthEstimate; sets: readonly LoggedSet[] }) {
+  const club = useClub();
+  const units = useUnits();
+  const stall = stallOf(estimate.rise);
+  if (stall === null) return null;
+  const work = recentWork(sets, estimate.lift, estimate.on, stall.weeks);
+  const [first, ...rest] = stallSentences(stall, work, (set) => setupWords(club, set, units));
+  return (
+    <div className="strength-stall">
+      <p>
+        <strong>{first}</strong>
+      </p>
+      {rest.length > 0 && <p>{rest.join(' ')}</p>}
+    </div>
+  );
+}

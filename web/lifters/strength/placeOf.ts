@@ -1,0 +1,20 @@
+import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
+import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Lift, Setup } from '#contract/records/lift.ts';
+import type { Place } from './askDraws.ts';
+
+/** A lifter at a setup, from the club's records; or the sentence that says what is missing. */
+export function placeOf(
+  club: ClubRecords,
+  asked: { lifterId: string; lift: Lift; setup: Omit<Setup, 'barKg'>; on: string },
+): Place | string {
+  const setup = { ...asked.setup, barKg: 0 };
+  try {
+    const { load, heights } = assembleLoad(club, { ...asked, setup });
+    return { load, start: setup.start.way, range: heights.range };
+  } catch (error) {
+    if (error instanceof CannotAssemble) return error.message;
+    throw error;
+  }
+}
