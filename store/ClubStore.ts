@@ -1,10 +1,11 @@
 import type { FormerRecord } from '#contract/archive/formerRecord.ts';
 import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
+import type { BandReps } from '#contract/log/BandReps.ts';
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { Change } from './changeLog.ts';
-import type { BandReps, SetFilter } from './readSets.ts';
+import type { SetFilter } from './readSets.ts';
 
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
 export type Given = Record<string, unknown>;

@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import { type FormerRecord, formerKinds } from '#contract/archive/formerRecord.ts';
+import type { BandReps } from '#contract/log/BandReps.ts';
 import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { shapeFields } from '#contract/records/fields.ts';
@@ -14,12 +15,6 @@ export interface SetFilter {
   dayId?: string | undefined;
   from?: string | undefined;
   to?: string | undefined;
-}
-
-export interface BandReps {
-  bandPairId: string;
-  doneOn: string;
-  reps: number;
 }
 
 export const setFields = shapeFields(loggedSet.shape);

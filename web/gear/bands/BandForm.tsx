@@ -102,7 +102,8 @@ export function BandForm(props: {
             onChange={(date) => put({ installedOn: date || null })}
           />
           <FigureField
-            label="Reps done with it"
+            label="Reps before the log"
+            hint="Done with it before sets were logged; every logged rep is counted on top."
             value={draft.cycles}
             min={0}
             max={1_000_000}

@@ -1,3 +1,4 @@
+import type { BandReps } from '#contract/log/BandReps.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Club } from '#contract/records/club.ts';
 import type { BandPair, BandReadingRecord } from '#contract/records/gear.ts';
@@ -7,6 +8,7 @@ import { latestMeasuring } from '#core/band/latestMeasuring.ts';
 import { type PairMismatch, pairMismatch } from '#core/band/pairMismatch.ts';
 import { readingFault } from '#core/band/readingFault.ts';
 import { type WearFinding, wear } from '#core/band/wear.ts';
+import { cyclesSince } from './cyclesSince.ts';
 
 /** One loop of a pair: what was read of it, and what follows. */
 export interface SideState {
@@ -35,11 +37,17 @@ export interface PairState {
 }
 
 /** A pair of bands as the club knows it today. */
-export function pairState(records: ClubRecords, club: Club, pair: BandPair, today: string): PairState {
+export function pairState(
+  records: ClubRecords,
+  club: Club,
+  pair: BandPair,
+  today: string,
+  bandReps: readonly BandReps[] = [],
+): PairState {
   const readings = records.bandReading.filter(({ bandPairId }) => bandPairId === pair.id);
   const sides = [
-    sideState(club, pair, 'a', readings, today),
-    sideState(club, pair, 'b', readings, today),
+    sideState(club, pair, 'a', readings, bandReps, today),
+    sideState(club, pair, 'b', readings, bandReps, today),
   ] as const;
   const [a, b] = sides.map(({ curves }) => curves.loading.known === 'measured');
   return {
@@ -55,6 +63,7 @@ function sideState(
   pair: BandPair,
   side: 'a' | 'b',
   ofPair: readonly BandReadingRecord[],
+  bandReps: readonly BandReps[],
   today: string,
 ): SideState {
   const restLengthM = side === 'a' ? pair.restLengthAM : (pair.restLengthBM ?? pair.restLengthAM);
@@ -78,7 +87,7 @@ function sideState(
         restLengthM,
         widthMm: pair.widthMm,
         readings: sound,
-        cyclesSinceMeasured: cyclesSince(pair, readings.at(-1)?.takenOn, today),
+        cyclesSinceMeasured: cyclesSince(pair, readings.at(-1)?.takenOn, bandReps, today),
         longestUseM: null,
       },
       {
@@ -90,15 +99,4 @@ function sideState(
       today,
     ),
   };
-}
-
-/** Reps since the last measuring, if the pair was used evenly since it was new; all of them where its age is unknown. */
-function cyclesSince(
-  { cycles, installedOn }: BandPair,
-  measuredOn: string | undefined,
-  today: string,
-): number {
-  if (installedOn === null || measuredOn === undefined || measuredOn <= installedOn) return cycles;
-  const share = (Date.parse(today) - Date.parse(measuredOn)) / (Date.parse(today) - Date.parse(installedOn));
-  return Math.round(cycles * Math.min(1, Math.max(0, share)));
 }

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Club } from '#contract/records/club.ts';
+import { useBandReps } from '#web/api/useBandReps.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { type HookupPlace, hookupPlaces } from './pairPull.ts';
@@ -20,6 +21,7 @@ export interface Gear {
 export function useGear(): Gear {
   const records = useClub();
   const club = useClubSettings();
+  const bandReps = useBandReps();
   return useMemo(() => {
     const today = localToday(club.timeZone);
     return {
@@ -28,11 +30,11 @@ export function useGear(): Gear {
       today,
       gravityMps2: gravityOf(records),
       pairs: records.bandPair
-        .map((pair) => pairState(records, club, pair, today))
+        .map((pair) => pairState(records, club, pair, today, bandReps))
         .toSorted(
           (x, y) => x.pair.widthMm - y.pair.widthMm || x.pair.label.localeCompare(y.pair.label, 'en'),
         ),
       places: hookupPlaces(records),
     };
-  }, [records, club]);
+  }, [records, club, bandReps]);
 }
