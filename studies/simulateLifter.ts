@@ -18,8 +18,10 @@ import {
   RESERVE_UNSAID_REPS,
   SET_SD_LN,
   SHARED_SPEED_SD_MPS,
+  SLIP_SD_LN,
+  SLIP_SHARE,
   SPEED_SD_MPS,
-  WRONG_SHARE,
+  WILD_SHARE,
 } from '#core/strength/noise.ts';
 import {
   DAY_SD,
@@ -71,8 +73,21 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
   const bodyMassKg = 60 + 60 * random.uniform();
   const shape = populationShape(lift);
   const movedBodyKg = shape.movedBodyShare * bodyMassKg;
-  const range = lift === 'bench' ? { fromM: 0.65, toM: 1.02 } : lift === 'squat' ? { fromM: 0.9, toM: 1.46 } : { fromM: 0.225, toM: 0.76 };
-  const bare = { bands: [], hungBands: [], chains: [], bottomM: range.fromM, lockoutM: range.toM, gravityMps2: G, path: [] };
+  const range =
+    lift === 'bench'
+      ? { fromM: 0.65, toM: 1.02 }
+      : lift === 'squat'
+        ? { fromM: 0.9, toM: 1.46 }
+        : { fromM: 0.225, toM: 0.76 };
+  const bare = {
+    bands: [],
+    hungBands: [],
+    chains: [],
+    bottomM: range.fromM,
+    lockoutM: range.toM,
+    gravityMps2: G,
+    path: [],
+  };
   const reference: Rigging = { load: bare, start: 'free', range };
   const tiring = tiringOf(lift);
   const perSecond = tiring.perSecond * Math.exp(parameters.lnTiring);
@@ -103,15 +118,23 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
   const wearing = { fast: 0, slow: 0 };
   let dayLn = 0;
   /** One set as it would go; whether all was made. */
-  const lifted = (day: number, rigging: Rigging, barKg: number, reps: number, measured: boolean, said: boolean): boolean => {
+  const lifted = (
+    day: number,
+    rigging: Rigging,
+    barKg: number,
+    reps: number,
+    measured: boolean,
+    said: boolean,
+  ): boolean => {
     const restS = 180;
     wearing.fast *= Math.exp(-restS / tiring.fastS);
     wearing.slow *= Math.exp(-restS / tiring.slowS);
     const load: Load = { ...rigging.load, barKg };
     const compiled = compileLoad(load);
     const share = bandShare(compiled, movedBodyKg);
-    const wrong = random.uniform() < WRONG_SHARE;
-    const slip = SET_SD_LN * random.normal();
+    const kind = random.uniform();
+    const wild = kind < WILD_SHARE;
+    const slip = (kind < WILD_SHARE + SLIP_SHARE ? SLIP_SD_LN : SET_SD_LN) * random.normal();
     const capability = capabilityOf(rigging.start);
     let left = dayLn + lnPerTotal - wearing.fast - wearing.slow - parameters.bandError * share;
     let made = 0;
@@ -126,7 +149,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       const goes = ascend(compiled, lucky, COARSE);
       const end = ascent.states[ascent.states.length - 1]!;
       if (k === 0 && ascent.made) speedMps = (load.lockoutM - load.bottomM) / end.t;
-      const isMade = wrong ? random.uniform() < 0.5 : goes.made;
+      const isMade = wild ? random.uniform() < 0.5 : goes.made;
       const loss = perSecond * repEffortS(compiled, strong, ascent, tiring.loweringS);
       if (k < reps) {
         lost += loss;
@@ -145,7 +168,11 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     wearing.fast += tiring.fastShare * lost;
     wearing.slow += (1 - tiring.fastShare) * lost;
     const ok = made === reps;
-    const reserve = possible - made + t4() * (RESERVE_SD_REPS + RESERVE_SD_PER_REP * Math.max(0, possible - made)) - RESERVE_UNSAID_REPS;
+    const reserve =
+      possible -
+      made +
+      t4() * (RESERVE_SD_REPS + RESERVE_SD_PER_REP * Math.max(0, possible - made)) -
+      RESERVE_UNSAID_REPS;
     sets.push({
       day,
       rigging,
@@ -166,11 +193,15 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
   };
 
   let guessKg = 0;
-  const total = (share: number) => Math.max(2.5, Math.round((share * (guessKg + movedBodyKg) - movedBodyKg) / 2.5) * 2.5);
+  const total = (share: number) =>
+    Math.max(2.5, Math.round((share * (guessKg + movedBodyKg) - movedBodyKg) / 2.5) * 2.5);
   const lastDay = 7 * weeks;
   let day = 0;
   let before = 0;
-  const startKg = Math.max(20, 0.8 * Math.exp(Math.log(bodyMassKg) + strength.meanLn - 2 * strength.sdLn) - movedBodyKg);
+  const startKg = Math.max(
+    20,
+    0.8 * Math.exp(Math.log(bodyMassKg) + strength.meanLn - 2 * strength.sdLn) - movedBodyKg,
+  );
   let kind = 0;
   while (day < lastDay) {
     const passed = (day - before) / 7;
@@ -237,7 +268,13 @@ function groupBy<T>(items: T[], keyOf: (item: T) => string): Map<string, T[]> {
 function riggingsOf(lift: Lift, range: Rigging['range'], bare: Rigging['load']): Rigging[] {
   const span = range.toM - range.fromM;
   const hung = (lowN: number, highN: number) => [
-    { verticalAt: [{ zM: range.fromM, forceN: lowN }, { zM: range.toM, forceN: highN }], count: 1 },
+    {
+      verticalAt: [
+        { zM: range.fromM, forceN: lowN },
+        { zM: range.toM, forceN: highN },
+      ],
+      count: 1,
+    },
   ];
   const straight: Rigging = { load: bare, start: 'free', range };
   if (lift === 'deadlift') {

@@ -1,5 +1,6 @@
 import { allocateOperation } from './allocateOperation.ts';
 import { bandCurveOperation } from './bandCurveOperation.ts';
+import { estimateOperation } from './estimateOperation.ts';
 import { fitStrengthOperation } from './fitStrengthOperation.ts';
 import { loadCurveOperation } from './loadCurveOperation.ts';
 import { maxBarOperation } from './maxBarOperation.ts';
@@ -18,6 +19,7 @@ export const operations: readonly Operation[] = [
   platesOperation,
   prescribeOperation,
   allocateOperation,
+  estimateOperation,
 ];
 
 export const operationNames = operations.map(({ name }) => name);

@@ -1,3 +1,4 @@
+import type { EquipmentName } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 
 /** One logged set as evidence. Days count from any fixed day. Sets of a day stand in the order in which they were done. */
@@ -7,7 +8,7 @@ export interface SetEvidence {
   barKg: number;
   /** Share of the body that rises with the bar (kg). */
   movedBodyKg: number;
-  equipment: 'raw' | 'wraps' | 'single-ply' | 'multi-ply';
+  equipment: EquipmentName;
   platform: boolean;
   /** Reps asked for and reps made; fewer made than asked means that the next one was missed. */
   reps: number;

@@ -2,7 +2,7 @@ import { normalCdf } from '../numeric/normal.ts';
 import { type Belief, beliefOf } from './belief.ts';
 import type { Draw } from './Draw.ts';
 import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE, SET_SD_LN } from './noise.ts';
-import { DAY_SD, type ParameterName, WEEK_SD } from './parameters.ts';
+import { DAY_SD, type EquipmentName, equipmentParameter, WEEK_SD } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import {
   atSurplus,
@@ -14,14 +14,13 @@ import {
   surplusAtRep,
 } from './readGroup.ts';
 import { type Response, tabulateResponse } from './response.ts';
-import type { SetEvidence } from './SetEvidence.ts';
 import { setModel } from './setModel.ts';
 
 /** Where and how something is lifted. */
 export interface Asked {
   rigging: Rigging;
   movedBodyKg: number;
-  equipment: SetEvidence['equipment'];
+  equipment: EquipmentName;
   platform: boolean;
 }
 
@@ -111,7 +110,7 @@ export function chanceToSpare(spareLn: number, { lnDaySd }: Draw): number {
 /** What each draw makes of the straight competition lift in an equipment; `value` turns ln total mass into what is wanted. */
 export function askedBelief(
   draws: readonly Draw[],
-  equipment: SetEvidence['equipment'],
+  equipment: EquipmentName,
   value: (lnTotal: number) => number,
 ): Belief {
   const name = equipmentParameter[equipment];
@@ -128,13 +127,6 @@ export function later(draws: readonly Draw[], weeks: number, normals: readonly n
       WEEK_SD * Math.exp(draw.lnWeekSd) * Math.sqrt(Math.max(0, weeks)) * normals[i]!,
   }));
 }
-
-const equipmentParameter: Record<SetEvidence['equipment'], ParameterName | null> = {
-  raw: null,
-  wraps: 'wraps',
-  'single-ply': 'singlePly',
-  'multi-ply': 'multiPly',
-};
 
 function strengthIn({ equipment, platform }: Asked, draw: Draw): number {
   const name = equipmentParameter[equipment];

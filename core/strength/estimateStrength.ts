@@ -167,6 +167,7 @@ function activeParameters(
     wraps: groups.some(({ equipment }) => equipment === 'wraps'),
     singlePly: groups.some(({ equipment }) => equipment === 'singlePly'),
     multiPly: groups.some(({ equipment }) => equipment === 'multiPly'),
+    otherGear: groups.some(({ equipment }) => equipment === 'otherGear'),
     platform: groups.some(({ platform }) => platform),
     weekGain: sessions.length > 1,
     lnDaySd: sessions.length > 1,

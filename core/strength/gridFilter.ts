@@ -9,10 +9,12 @@ import {
   reserveSd,
   SET_SD_LN,
   SHARED_SPEED_SD_MPS,
+  SLIP_SD_LN,
+  SLIP_SHARE,
   SPEED_SD_MPS,
   STOP_SD_S,
   TAIL,
-  WRONG_SHARE,
+  WILD_SHARE,
 } from './noise.ts';
 import { DAY_SD, type Parameters, WEEK_SD } from './parameters.ts';
 import {
@@ -197,8 +199,8 @@ function multiplyIn(
     const at = offset + neededSurplus(lossLn, group.made);
     for (let i = 0; i < count; i++) {
       const z = ((first + i) * STEP_LN - at) / SET_SD_LN;
-      if (z > 5) continue;
-      const one = (1 - WRONG_SHARE) * phi(z) + WRONG_SHARE / 2;
+      if (z > 40) continue;
+      const one = chanceAbove(z);
       values[i]! *= group.count === 1 ? one : one ** Math.min(group.count, 3);
     }
   }
@@ -206,7 +208,7 @@ function multiplyIn(
     const at = offset + neededSurplus(lossLn, group.made + 1);
     for (let i = 0; i < count; i++) {
       const z = (at - (first + i) * STEP_LN) / SET_SD_LN;
-      values[i]! *= (1 - WRONG_SHARE) * phi(z) + WRONG_SHARE / 2;
+      values[i]! *= chanceAbove(z);
     }
   }
   const speed = (told: EffortGroup['fastestMps'], factor: number, table: Float64Array) => {
@@ -259,6 +261,12 @@ export function lastRepTable(speedMps: Float64Array, lossLn: Float64Array, reps:
 function tailed(z: number): number {
   const q = 1 / (1 + (z * z) / TAIL);
   return q * q * Math.sqrt(q);
+}
+
+/** Chance that a set goes as strength, `z` set deviations above what it needs, lets expect; slips and wild entries included. */
+function chanceAbove(z: number): number {
+  const slip = phi((z * SET_SD_LN) / SLIP_SD_LN);
+  return (1 - SLIP_SHARE - WILD_SHARE) * phi(z) + SLIP_SHARE * slip + WILD_SHARE / 2;
 }
 
 /** The normal distribution function read from a table, to 1e-6. */

@@ -6,9 +6,11 @@ import {
   reserveSd,
   SET_SD_LN,
   SHARED_SPEED_SD_MPS,
+  SLIP_SD_LN,
+  SLIP_SHARE,
   SPEED_SD_MPS,
   TAIL,
-  WRONG_SHARE,
+  WILD_SHARE,
 } from './noise.ts';
 import { DAY_SD, type ParameterName, type Parameters, type Prior, WEEK_SD } from './parameters.ts';
 import {
@@ -111,8 +113,12 @@ export function kalmanPass(
   const oneSided = (side: 1 | -1, surplus: number, variance: number): number => {
     const sd = Math.sqrt(variance + SET_SD_LN ** 2);
     const z = (side * surplus) / sd;
-    const likelihood = (1 - WRONG_SHARE) * normalCdf(z) + WRONG_SHARE / 2;
-    const alpha = (side * (1 - WRONG_SHARE) * normalDensity(z)) / (likelihood * sd);
+    const slipSd = Math.sqrt(variance + SLIP_SD_LN ** 2);
+    const slipZ = (side * surplus) / slipSd;
+    const right = 1 - SLIP_SHARE - WILD_SHARE;
+    const likelihood = right * normalCdf(z) + SLIP_SHARE * normalCdf(slipZ) + WILD_SHARE / 2;
+    const alpha =
+      (side * ((right * normalDensity(z)) / sd + (SLIP_SHARE * normalDensity(slipZ)) / slipSd)) / likelihood;
     const beta = Math.max(0, alpha * alpha + (alpha * surplus) / (sd * sd));
     update(alpha, beta);
     lnEvidence += Math.log(likelihood);

@@ -2,8 +2,11 @@
 
 /** Standard deviation of ln strength from set to set within a day: technique, position. */
 export const SET_SD_LN = 0.012;
-/** Share of made-or-missed entries that tell nothing: slips of the pen, a set ended early. */
-export const WRONG_SHARE = 0.02;
+/** Share of entries with a slip of the pen or a short lockout: the mass is off by such a standard deviation of its ln. */
+export const SLIP_SHARE = 0.02;
+export const SLIP_SD_LN = 0.12;
+/** Share of entries that tell nothing at all: pounds for kilograms, another lifter's set. */
+export const WILD_SHARE = 0.003;
 /** Bar speed: one set's own error, and the error shared by alike sets of a day (device, intent); m/s. */
 export const SPEED_SD_MPS = 0.03;
 export const SHARED_SPEED_SD_MPS = 0.025;

@@ -10,7 +10,7 @@ import type { Lift } from '../lifter/populationShape.ts';
  *   lnTiring       ln of the strength lost per second of effort over the population's
  *   bandError      ln of straight total mass per share of the mean load that bands carry
  *   speedOffset    m/s between measured and modelled bar speed
- *   wraps, singlePly, multiPly   ln of total mass in supportive equipment over raw
+ *   wraps, singlePly, multiPly, otherGear   ln of total mass in supportive equipment over raw
  *   platform       ln of total mass on the platform over an average gym day
  *   weekGain       mean change of ln total mass in a week
  *   lnDaySd        ln of the standard deviation from day to day over the population's
@@ -27,6 +27,7 @@ export const parameterNames = [
   'wraps',
   'singlePly',
   'multiPly',
+  'otherGear',
   'platform',
   'weekGain',
   'lnDaySd',
@@ -35,6 +36,18 @@ export const parameterNames = [
 export type ParameterName = (typeof parameterNames)[number];
 /** One value for every name, in the order of `parameterNames`. */
 export type Parameters = Record<ParameterName, number>;
+
+/** Supportive equipment by the club's names; `other` is any that is none of these. */
+export type EquipmentName = 'raw' | 'wraps' | 'single-ply' | 'multi-ply' | 'other';
+
+/** The parameter that tells what an equipment adds; null: nothing. */
+export const equipmentParameter: Record<EquipmentName, ParameterName | null> = {
+  raw: null,
+  wraps: 'wraps',
+  'single-ply': 'singlePly',
+  'multi-ply': 'multiPly',
+  other: 'otherGear',
+};
 
 export interface Prior {
   mean: Parameters;
@@ -70,6 +83,7 @@ export function populationPrior(lift: Lift): Prior {
       wraps,
       singlePly,
       multiPly,
+      otherGear: 0.08,
       platform: 0.005,
       weekGain: 0.001,
       lnDaySd: 0,
@@ -86,6 +100,7 @@ export function populationPrior(lift: Lift): Prior {
       wraps: 0.04,
       singlePly: 0.06,
       multiPly: 0.09,
+      otherGear: 0.1,
       platform: 0.02,
       weekGain: 0.0015,
       lnDaySd: 0.35,
@@ -100,6 +115,6 @@ export function populationPrior(lift: Lift): Prior {
  */
 export function strengthPrior(lift: Lift): { meanLn: number; sdLn: number } {
   const share: Record<Lift, number> = { squat: 2.5, bench: 1.1, deadlift: 2.3 };
-  const sdLn: Record<Lift, number> = { squat: 0.28, bench: 0.4, deadlift: 0.28 };
+  const sdLn: Record<Lift, number> = { squat: 0.33, bench: 0.45, deadlift: 0.33 };
   return { meanLn: Math.log(share[lift]), sdLn: sdLn[lift] };
 }

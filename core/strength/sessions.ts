@@ -1,4 +1,4 @@
-import type { ParameterName } from './parameters.ts';
+import { equipmentParameter, type ParameterName } from './parameters.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import type { SetModel } from './setModel.ts';
 
@@ -37,13 +37,6 @@ export interface Session {
 
 /** Rest where nobody wrote it down (s): assumption. */
 const ASSUMED_REST_S = 180;
-
-const equipmentParameter: Record<SetEvidence['equipment'], ParameterName | null> = {
-  raw: null,
-  wraps: 'wraps',
-  'single-ply': 'singlePly',
-  'multi-ply': 'multiPly',
-};
 
 /** Days with their sets, alike ones together, oldest first. `models[i]` belongs to `sets[i]`; null: left out. */
 export function sessionsOf(sets: readonly SetEvidence[], models: readonly (SetModel | null)[]): Session[] {
