@@ -126,6 +126,7 @@ test('a new lifter starts with estimated heights, and a tape replaces them', asy
 
 test('a removed best comes back with Undo', async ({ page }) => {
   await open(page, 'Ilse Vandermolen');
+  await page.getByRole('radio', { name: 'written down' }).check();
   const bests = page.getByRole('table', { name: 'Bests' });
   const newest = await bests.getByRole('row').nth(1).textContent();
   await bests.getByRole('row').nth(1).press('Enter');

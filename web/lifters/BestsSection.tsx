@@ -1,58 +1,38 @@
 import { useState } from 'react';
 import type { Best } from '#contract/records/lifters.ts';
-import { useClub } from '#web/api/useClub.ts';
-import { type Column, DataTable } from '#web/parts/DataTable.tsx';
-import { equipmentWord, liftWord, startText } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
-import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { Choice } from '#web/parts/Choice.tsx';
 import { BestForm } from './BestForm.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
-import { onBarText } from './onBarText.ts';
+import { RecordsBySetup } from './RecordsBySetup.tsx';
+import { WrittenBests } from './WrittenBests.tsx';
 
-/** How many bests are shown before the rest is asked for. */
-const shownAtFirst = 8;
+const views = [
+  { value: 'setups', word: 'by setup' },
+  { value: 'written', word: 'written down' },
+] as const;
 
-/** Maxima that were made, each with everything that was on the bar. */
-export function BestsSection({ own, today }: { own: LifterRecords; today: string }) {
-  const club = useClub();
-  const units = useUnits();
+/** Records by exact setup, from the log and from what was written down; and the list of the latter to change. */
+export function BestsSection(props: {
+  own: LifterRecords;
+  sets: readonly LoggedSet[];
+  estimates: readonly StrengthEstimate[];
+  today: string;
+}) {
+  const { own, sets, estimates, today } = props;
+  const [view, setView] = useState<(typeof views)[number]['value']>('setups');
   const [editing, setEditing] = useState<Best | 'new' | null>(null);
-  const [all, setAll] = useState(false);
-  const columns: Column<Best>[] = [
-    { key: 'on', head: 'Date', cell: (best) => dateText(best.doneOn) },
-    {
-      key: 'lift',
-      head: 'Lift',
-      cell: (best) => `${liftWord(best.lift)}, ${startText(best.lift, best.setup.start, units.length)}`,
-    },
-    {
-      key: 'bar',
-      head: `Bar, ${units.mass}`,
-      numeric: true,
-      cell: (best) => written(best.setup.barKg, units.mass, 1),
-    },
-    {
-      key: 'with',
-      head: 'Bands and chains',
-      wideOnly: true,
-      cell: (best) => onBarText(best.setup, club) || '–',
-    },
-    { key: 'in', head: 'In', wideOnly: true, cell: (best) => equipmentWord(best.equipment) },
-    {
-      key: 'where',
-      head: 'Where',
-      wideOnly: true,
-      cell: (best) => (best.platform ? `${best.place}, meet` : best.place),
-    },
-  ];
   return (
     <section className="stack ruled">
       <div className="row ends">
         <h2>Bests</h2>
-        <button type="button" onClick={() => setEditing('new')}>
-          Write down a best
-        </button>
+        <div className="row">
+          <Choice label="Bests shown" options={views} value={view} onChange={setView} />
+          <button type="button" onClick={() => setEditing('new')}>
+            Write down a best
+          </button>
+        </div>
       </div>
       {editing && (
         <BestForm
@@ -63,27 +43,15 @@ export function BestsSection({ own, today }: { own: LifterRecords; today: string
           onLeave={() => setEditing(null)}
         />
       )}
-      {own.bests.length === 0 ? (
+      {own.bests.length === 0 && (view === 'written' || sets.length === 0) ? (
         <p>
           No best yet. One heavy single with everything that was on the bar is enough to work out what other
           setups ask.
         </p>
+      ) : view === 'setups' ? (
+        <RecordsBySetup own={own} sets={sets} estimates={estimates} />
       ) : (
-        <DataTable
-          label="Bests"
-          columns={columns}
-          rows={all ? own.bests : own.bests.slice(0, shownAtFirst)}
-          keyOf={(best) => best.id}
-          nameOf={(best) => liftWord(best.lift)}
-          onOpen={setEditing}
-        />
-      )}
-      {own.bests.length > shownAtFirst && (
-        <div>
-          <button type="button" className="plain" onClick={() => setAll(!all)}>
-            {all ? 'Show the newest only' : `Show all ${own.bests.length}`}
-          </button>
-        </div>
+        <WrittenBests bests={own.bests} onOpen={setEditing} />
       )}
     </section>
   );

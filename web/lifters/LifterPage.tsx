@@ -1,5 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useEstimates } from '#web/api/useEstimates.ts';
 import { useLifterSets } from '#web/api/useLifterSets.ts';
@@ -78,8 +80,17 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
         <CapabilitySection lifterId={lifter.id} today={today} />
       )}
       <HeightsSection own={own} today={today} />
-      <BestsSection own={own} today={today} />
+      <BestsSection
+        own={own}
+        sets={sets.data ?? noSets}
+        estimates={estimates.data ?? noEstimates}
+        today={today}
+      />
       <BodyMassSection own={own} today={today} />
     </div>
   );
 }
+
+/** While they are fetched: the same lists each time, so that nothing is worked out again. */
+const noSets: readonly LoggedSet[] = [];
+const noEstimates: readonly StrengthEstimate[] = [];

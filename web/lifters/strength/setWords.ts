@@ -2,6 +2,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { KeyedSetup } from '#contract/setupKey.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { fromSi } from '#core/units/units.ts';
 import { equipmentWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
@@ -48,7 +49,7 @@ export function seenWords({ meanSpeedsMps, peakSpeedsMps, repsInReserve, stopped
 /** "at least 182 kg", "less than 190 kg", "about 186 kg", of straight weight. */
 export function straightWords({ says, straightKg }: Observation, { mass }: TextUnits): string {
   const word = { atLeast: 'at least', lessThan: 'less than', near: 'about' }[says];
-  return `${word} ${oneDecimal(straightKg, mass)} ${mass}`;
+  return `${word} ${Math.round(fromSi(straightKg, mass))} ${mass}`;
 }
 
 /** How well a set agrees with everything before it. */

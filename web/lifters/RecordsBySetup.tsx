@@ -1,0 +1,157 @@
+import { useMemo, useState } from 'react';
+import { nearestSetups } from '#contract/nearestSetups.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { type MadeLift, recordsBySetup, type SetupRecord } from '#contract/recordsBySetup.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { liftWord } from '#web/parts/liftWords.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import { type Units, useUnits } from '#web/parts/ViewUnits.tsx';
+import { oneDecimal } from '#web/parts/written.ts';
+import type { LifterRecords } from './lifterRecords.ts';
+import { isDoubted, setupWords, straightWords } from './strength/setWords.ts';
+
+/** How many setups are shown before the rest is asked for, and how many neighbours of one. */
+const shownAtFirst = 8;
+const neighbours = 4;
+
+interface Row extends SetupRecord {
+  /** What the record stands for in straight weight; null: no estimate knows it. */
+  observation: StrengthEstimate['observations'][number] | null;
+}
+
+/** Personal records, each only ever against the same setup; an opened one beside its nearest setups. */
+export function RecordsBySetup(props: {
+  own: LifterRecords;
+  sets: readonly LoggedSet[];
+  estimates: readonly StrengthEstimate[];
+}) {
+  const { own, sets, estimates } = props;
+  const units = useUnits();
+  const [all, setAll] = useState(false);
+  const [openedKey, setOpenedKey] = useState<string | null>(null);
+  const rows = useMemo(() => {
+    const observed = new Map(
+      estimates.flatMap(({ observations }) => observations.map((one) => [one.setId, one] as const)),
+    );
+    return recordsBySetup(sets, own.bests).map(
+      (record): Row => ({ ...record, observation: observed.get(record.newest.id) ?? null }),
+    );
+  }, [sets, own.bests, estimates]);
+  const opened = rows.find(({ key }) => key === openedKey);
+  const columns = useColumns(units);
+  return (
+    <>
+      <DataTable
+        label="Records by setup"
+        columns={columns}
+        rows={all ? rows : rows.slice(0, shownAtFirst)}
+        keyOf={({ key }) => key}
+        nameOf={({ newest }) => liftWord(newest.lift)}
+        onOpen={({ key }) => setOpenedKey(key === openedKey ? null : key)}
+        selectedKey={openedKey}
+      />
+      {rows.length > shownAtFirst && (
+        <div>
+          <button type="button" className="plain" onClick={() => setAll(!all)}>
+            {all ? 'Show the newest only' : `Show all ${rows.length} setups`}
+          </button>
+        </div>
+      )}
+      {opened ? (
+        <Nearest opened={opened} rows={rows} />
+      ) : (
+        <p className="small quiet">
+          A record counts against the same setup only. Open one to see the setups most like it beside it, all
+          as straight weight.
+        </p>
+      )}
+    </>
+  );
+}
+
+/** The setups most like the opened one, with what their records stand for. */
+function Nearest({ opened, rows }: { opened: Row; rows: readonly Row[] }) {
+  const club = useClub();
+  const units = useUnits();
+  const keyed = rows.map((row) => ({ ...row.newest, row }));
+  const nearest = nearestSetups(opened.newest, keyed, neighbours).map(({ row }) => row);
+  const name = `${liftWord(opened.newest.lift)}, ${setupWords(club, opened.newest, units)}`;
+  const columns: Column<Row>[] = [
+    { key: 'setup', head: 'Setup', cell: ({ newest }) => setupWords(club, newest, units) },
+    { key: 'record', head: 'Record', numeric: true, cell: ({ newest }) => barText(newest, units) },
+    { key: 'on', head: 'Date', wideOnly: true, cell: ({ newest }) => dateText(newest.doneOn) },
+    {
+      key: 'straight',
+      head: 'Stands for, straight',
+      numeric: true,
+      cell: ({ observation }) => <StandsFor observation={observation} />,
+    },
+  ];
+  return (
+    <div className="stack tight">
+      <h3>Nearest to {name}</h3>
+      {nearest.length === 0 ? (
+        <p>No other setup of this lift has a record yet.</p>
+      ) : (
+        <DataTable
+          label={`Nearest to ${name}`}
+          columns={columns}
+          rows={[opened, ...nearest]}
+          keyOf={({ key }) => key}
+          nameOf={({ newest }) => setupWords(club, newest, units)}
+          selectedKey={opened.key}
+        />
+      )}
+    </div>
+  );
+}
+
+function useColumns(units: Pick<Units, 'mass' | 'length'>): Column<Row>[] {
+  const club = useClub();
+  return [
+    {
+      key: 'setup',
+      head: 'Lift and setup',
+      cell: ({ newest }) => `${liftWord(newest.lift)}, ${setupWords(club, newest, units)}`,
+    },
+    { key: 'record', head: 'Record', numeric: true, cell: ({ newest }) => barText(newest, units) },
+    {
+      key: 'on',
+      head: 'Date',
+      cell: ({ newest }) => `${dateText(newest.doneOn)}${newest.platform ? ', meet' : ''}`,
+    },
+    {
+      key: 'before',
+      head: 'Before it',
+      wideOnly: true,
+      cell: ({ before }) =>
+        before === null ? 'the first' : `${barText(before, units)}, ${dateText(before.doneOn)}`,
+    },
+    {
+      key: 'straight',
+      head: 'Stands for, straight',
+      numeric: true,
+      wideOnly: true,
+      cell: ({ observation }) => <StandsFor observation={observation} />,
+    },
+  ];
+}
+
+/** A record that is hardly believed is most often a slip of the pen; it stays in sight until it is struck. */
+function StandsFor({ observation }: Pick<Row, 'observation'>) {
+  const units = useUnits();
+  if (observation === null) return '–';
+  return (
+    <>
+      {straightWords(observation, units)}
+      {isDoubted(observation) && <span className="stop"> hardly believed</span>}
+    </>
+  );
+}
+
+/** "140 kg", "140 kg × 3". */
+function barText({ setup, reps }: MadeLift, { mass }: Pick<Units, 'mass'>): string {
+  return `${oneDecimal(setup.barKg, mass)} ${mass}${reps === 1 ? '' : ` × ${reps}`}`;
+}
