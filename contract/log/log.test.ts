@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
@@ -109,6 +110,11 @@ describe('our own file', () => {
         expect(againstLog(read.sets, logged(sets))).toEqual({ fresh: [], alreadyThere: sets.length });
       }),
     );
+  });
+
+  test('has the columns that the guide names', () => {
+    const guide = readFileSync(new URL('../../docs/guide/log-csv.md', import.meta.url), 'utf8');
+    expect(guide).toContain(`\n${writeLog([], club, [])}\`\`\``);
   });
 
   test('leaves struck sets out and gives no spreadsheet a formula to run', () => {

@@ -9,8 +9,8 @@ import { newClubPath } from './newClubPath.ts';
 const writer = fileURLToPath(new URL('./writeUntilKilled.mjs', import.meta.url));
 
 /** Lets another process write until it has acknowledged `count` records, kills it with -9, and returns all that it acknowledged. */
-async function writtenBeforeKill(path: string, count: number): Promise<string[]> {
-  const child = spawn(process.execPath, ['--import', 'tsx', writer, path], {
+async function writtenBeforeKill(path: string, count: number, what = 'bars'): Promise<string[]> {
+  const child = spawn(process.execPath, ['--import', 'tsx', writer, path, what], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   let said = '';
@@ -40,4 +40,17 @@ test('a process killed while it writes loses no acknowledged record', async () =
   const file = new Database(path, { readonly: true });
   expect(file.pragma('integrity_check', { simple: true })).toBe('ok');
   file.close();
+});
+
+test('a process killed while it logs sets loses no acknowledged set', async () => {
+  const path = newClubPath();
+  const founding = await openClubStore(path);
+  await founding.create('lifter', { name: 'Ida Quill', category: 'women' });
+  await founding.close();
+  const acknowledged = await writtenBeforeKill(path, 150, 'sets');
+  const store = await openClubStore(path);
+  const kept = new Set((await store.loggedSets()).map(({ id }) => id));
+  expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
+  expect(await store.latestSeq()).toBe(1 + kept.size);
+  await store.close();
 });
