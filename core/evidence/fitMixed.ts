@@ -41,8 +41,10 @@ export interface GroupEffect {
 }
 
 const SIMPLEX_EDGE = 0.5;
-const SIMPLEX_TOLERANCE = 1e-9;
-const NEWTON_STEPS = 4;
+const SIMPLEX_TOLERANCE = 1e-5;
+const NEWTON_STEPS = 8;
+/** A step that takes less than this off the deviance changes nothing that anybody reads. */
+const SETTLED = 1e-12;
 const STEP = 1e-4;
 /** Second differences take a longer step: their rounding grows with its square. */
 const SECOND_STEP = 2e-3;
@@ -82,7 +84,7 @@ function bestTheta(cross: CrossProducts): number[] {
     .map((start) => simplexMinimum(at, start, SIMPLEX_EDGE, SIMPLEX_TOLERANCE))
     .sort((a, b) => at(a) - at(b));
   let theta = found[0]!;
-  for (let step = 0; step < NEWTON_STEPS; step++) {
+  for (let turn = 0; turn < NEWTON_STEPS; turn++) {
     const slope = gradient(
       at,
       theta,
@@ -95,8 +97,10 @@ function bestTheta(cross: CrossProducts): number[] {
         theta.map(() => SECOND_STEP),
       ),
     );
-    const next = theta.map((t, i) => t - slope.reduce((sum, g, j) => sum + inverse[i]![j]! * g, 0));
-    if (!(at(next) <= at(theta) + 1e-12 * Math.abs(at(theta)))) break;
+    const step = theta.map((_, i) => slope.reduce((sum, g, j) => sum + inverse[i]![j]! * g, 0));
+    const gain = step.reduce((sum, d, i) => sum + d * slope[i]!, 0);
+    const next = theta.map((t, i) => t - step[i]!);
+    if (gain < SETTLED || !(at(next) <= at(theta) + SETTLED)) break;
     theta = next;
   }
   return theta;
