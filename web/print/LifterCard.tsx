@@ -86,7 +86,8 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
       </div>
       <p>
         {lifter.percentages}, of {lifter.reference}. Speed, first rep to last: {effort.speed}
-        {effort.strain && `; ${effort.strain}`}.{effort.shorterRest && ` ${effort.shorterRest}.`}
+        {effort.strain && `; ${effort.strain}, up and down`}
+        {effort.shorterRest && `; with ${effort.shorterRest}`}.
       </p>
       {lifter.assumed.map(({ sentence }) => (
         <p key={sentence} className="card-small">

@@ -30,8 +30,8 @@ const line = (order: number): LifterLine => ({
   reference: 'the best of 200 kg of 2026-05-02',
   effort: {
     speed: '0.62 → 0.58 m/s',
-    strain: '4 s a set, up and down',
-    shorterRest: 'Rest 0:45: last rep 0.55 m/s',
+    strain: '4 s a set',
+    shorterRest: 'rest 0:45 → 0.55 m/s',
   },
   picture: [
     { zM: 1, barN: 900, bandN: 400, chainN: 0, totalN: 1300 },
@@ -90,7 +90,7 @@ test('a card holds the loads with their intervals, first and last speed, and wha
   const html = renderToStaticMarkup(<LifterCard sheet={sheet(1)} lifter={line(1)} />);
   expect(html).toContain('172 to 190');
   expect(html).toContain('0.62 → 0.58 m/s');
-  expect(html).toContain('Rest 0:45: last rep 0.55 m/s.');
+  expect(html).toContain('rest 0:45 → 0.55 m/s.');
 });
 
 function saysChanged(lifters: number): boolean {

@@ -4,9 +4,9 @@ import type { PlanBlock } from '#contract/dayPlan.ts';
 export interface EffortWords {
   /** First rep to last: "0.62 → 0.58 m/s". */
   speed: string;
-  /** "4 s a set, up and down"; empty where it was not worked out. */
+  /** "4 s a set", ways up and down; empty where it was not worked out. */
   strain: string;
-  /** "Rest 0:30: last rep 0.55 m/s"; empty where a shorter rest was not looked at or every rep is not made anyway. */
+  /** "rest 0:30 → 0.55 m/s", the last rep then; empty where a shorter rest was not looked at or every rep is not made anyway. */
   shorterRest: string;
 }
 
@@ -16,7 +16,7 @@ export function effortWords({ sets, reps, effort, explanation: { firstRep } }: P
     return { speed: `${speed(firstRep.meanSpeedMps)}, first rep only`, strain: '', shorterRest: '' };
   }
   const { firstMps, lastMps, missed, shorterRest } = effort;
-  const strain = `${Math.round(effort.underStrainS)} s a set, up and down`;
+  const strain = `${Math.round(effort.underStrainS)} s a set`;
   if (lastMps === null) {
     const where = missed === null ? '' : `, rep ${missed.rep} of set ${missed.set} not made`;
     return { speed: `${speed(firstMps)} at first${where}`, strain, shorterRest: '' };
@@ -29,8 +29,7 @@ export function effortWords({ sets, reps, effort, explanation: { firstRep } }: P
 }
 
 function withRest({ restS, lastMps }: NonNullable<NonNullable<PlanBlock['effort']>['shorterRest']>): string {
-  const last = lastMps === null ? 'not every rep made' : `last rep ${speed(lastMps)}`;
-  return `Rest ${restText(restS)}: ${last}`;
+  return `rest ${restText(restS)} → ${lastMps === null ? 'a rep missed' : speed(lastMps)}`;
 }
 
 /** "1:15" */

@@ -34,8 +34,8 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
   expect(tall!.lockout).toMatchObject({ load: '150', interval: '144 to 156', known: 'estimated' });
   expect(short!.effort).toEqual({
     speed: '0.62 → 0.58 m/s',
-    strain: '4 s a set, up and down',
-    shorterRest: 'Rest 0:45: last rep 0.55 m/s',
+    strain: '4 s a set',
+    shorterRest: 'rest 0:45 → 0.55 m/s',
   });
   expect(short!.steps[0]).toMatchObject({ sets: 2, bar: '60', rest: 'rest 1:15' });
 });
