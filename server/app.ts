@@ -60,9 +60,9 @@ const noStore = createMiddleware(async (c, next) => {
   c.header('Cache-Control', 'no-store');
 });
 
-/** An archive of decades fits; a body that would fill the memory does not. */
-const maxBodyBytes = 64 * 1024 * 1024;
+/** An archive of half a million sets fits; a body that would fill the memory does not. */
+const maxBodyBytes = 256 * 1024 * 1024;
 
 function tooLarge(c: Context) {
-  return c.json(errorBody('', 'The body is larger than 64 MB, more than this server takes.'), 413);
+  return c.json(errorBody('', 'The body is larger than 256 MB, more than this server takes.'), 413);
 }
