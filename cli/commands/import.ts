@@ -27,7 +27,7 @@ export function importCommand(): Command {
     .option(
       '--column <name=header>',
       'log: which header of the file holds which column, once for each; otherwise by likeness',
-      (given: string, before: string[] = []) => [...before, given],
+      (given: string, before?: string[]) => [...(before ?? []), given],
     )
     .option('--replace', 'archive: needed, since it takes the place of all that the club has')
     .addHelpText(

@@ -22,15 +22,31 @@ export interface LogFile {
   headerOf: (column: LogColumn) => string;
 }
 
+type CellOf = (column: LogColumn) => string;
+
 /** One line as the sets that it stands for, or everything that is wrong with it. Columns that the file lacks are empty. */
 export function readLogRow(
   line: number,
-  cellOf: (column: LogColumn) => string,
+  cellOf: CellOf,
   file: LogFile,
 ): { sets: GivenSet[] } | { problems: CsvProblem[] } {
   const problems: CsvProblem[] = [];
-  const refuse = (column: LogColumn, message: string) =>
-    problems.push({ line, column: file.headerOf(column), message });
+  const refuse: Refuse = (column, message) => problems.push({ line, column: file.headerOf(column), message });
+  for (const column of neededColumns) {
+    if (cellOf(column).trim() === '') refuse(column, `This line has no ${file.headerOf(column)}.`);
+  }
+  if (problems.length > 0) return { problems };
+  const { sets, ...set } = fieldsOf(cellOf, file, refuse);
+  if (problems.length > 0) return { problems };
+  const read = givenSet.safeParse(set);
+  if (read.success) return { sets: Array.from({ length: sets }, () => read.data) };
+  return { problems: read.error.issues.map((issue) => asCsvProblem(line, issueProblem(issue, set), file)) };
+}
+
+type Refuse = (column: LogColumn, message: string) => void;
+
+/** What the cells say, not yet checked as a whole. */
+function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
   const take = (column: LogColumn, read: (cell: string) => CellReading): unknown => {
     const reading = read(cellOf(column));
     if ('value' in reading) return reading.value;
@@ -38,70 +54,80 @@ export function readLogRow(
     return undefined;
   };
   const text = (column: LogColumn) => unguardFormula(cellOf(column));
-  const figure = (column: LogColumn) => take(column, (cell) => readFigure(cell, file.units[column] ?? null));
+  const figure = (column: LogColumn) =>
+    take(column, (cell) => readFigure(cell, file.units[column] ?? null)) as number | null | undefined;
   const named = (column: 'lifter' | 'rack') =>
-    take(column, (cell) => (cell.trim() === '' ? { value: null } : file.find(column, unguardFormula(cell))));
+    take(column, (cell) =>
+      cell.trim() === '' ? { value: null } : file.find(column, unguardFormula(cell)),
+    ) as string | null | undefined;
 
-  const empty = neededColumns.filter((column) => cellOf(column).trim() === '');
-  for (const column of empty) refuse(column, `This line has no ${file.headerOf(column)}.`);
-  if (empty.length > 0) return { problems };
   const lift = namedLift(cellOf('lift'));
   if (lift === null) refuse('lift', noLift(cellOf('lift')));
-  const way = wayOf(cellOf('start'), lift?.way ?? null);
-  const reps = figure('reps');
-  const given = {
+  const hung = readBands(text('bands'), {
+    ...file,
+    rackId: named('rack') ?? null,
+    lift: lift?.lift ?? 'squat',
+  });
+  if ('wrong' in hung) refuse('bands', hung.wrong);
+  const chained = readChains(text('chains'), file.find);
+  if ('wrong' in chained) refuse('chains', chained.wrong);
+  const sets = figure('sets') ?? 1;
+  if (!Number.isInteger(sets) || sets < 1 || sets > 50) refuse('sets', `${sets} is not a number of sets.`);
+  const [reserve, effort] = [figure('repsInReserve'), figure('effort') ?? null];
+  if (effort !== null && reserve !== null)
+    refuse('effort', 'Give the effort rating or the reps in reserve, not both.');
+  const [reps, restS] = [figure('reps'), figure('rest')];
+  return {
+    sets,
     lifterId: named('lifter'),
     doneOn: take('date', file.readDate),
     order: figure('order'),
     lift: lift?.lift,
     equipment: text('equipment').trim().toLowerCase().replace(/ ply$/, '-ply') || 'raw',
+    setup: {
+      ...hung,
+      ...chained,
+      // An unknown word is left for the shape to refuse.
+      start: {
+        way: cellOf('start').trim().toLowerCase() || (lift?.way ?? 'free'),
+        heightM: figure('startHeight'),
+      },
+      barKg: figure('bar'),
+    },
     reps,
     made: figure('made') ?? reps,
     stoppedAtS: figure('stoppedAt'),
     meanSpeedsMps: take('meanSpeeds', readFigures),
     peakSpeedsMps: take('peakSpeeds', readFigures),
-    repsInReserve: figure('repsInReserve'),
-    restS: whole(figure('rest')),
+    repsInReserve: effort === null ? reserve : 10 - effort,
+    // Minutes make whole seconds only up to rounding.
+    restS: typeof restS === 'number' ? Math.round(restS) : restS,
     bodyMassKg: figure('bodyMass'),
     platform: take('platform', (cell) => readCell(yesOrNo, cell)),
     place: text('place'),
     note: text('note'),
   };
-  const effort = figure('effort');
-  if (typeof effort === 'number') {
-    if (given.repsInReserve === null) given.repsInReserve = 10 - effort;
-    else refuse('effort', 'Give the effort rating or the reps in reserve, not both.');
-  }
-  const rackId = (named('rack') ?? null) as string | null;
-  const hung = readBands(text('bands'), { ...file, rackId, lift: lift?.lift ?? 'squat' });
-  if ('wrong' in hung) refuse('bands', hung.wrong);
-  const chained = readChains(text('chains'), file.find);
-  if ('wrong' in chained) refuse('chains', chained.wrong);
-  const start = { way, heightM: figure('startHeight') };
-  const barKg = figure('bar');
-  const sets = figure('sets') ?? 1;
-  if (!Number.isInteger(sets) || Number(sets) < 1 || Number(sets) > 50)
-    refuse('sets', `${sets} is not a number of sets.`);
-  if (problems.length > 0 || 'wrong' in hung || 'wrong' in chained) return { problems };
+}
 
-  const set = {
-    ...given,
-    setup: { rackId: hung.rackId, start, barKg, bands: hung.bands, chains: chained.chains },
+const yesOrNo: Field = { name: 'platform', sort: 'truth', nullable: false, optional: true };
+
+function noLift(cell: string): string {
+  return `"${cell}" is not a lift that is kept here: squat, bench or deadlift, with box, pins, boards, blocks, deficit or paused before or after it.`;
+}
+
+/** Names the column instead of the field, in the sentence too. */
+function asCsvProblem(
+  line: number,
+  { field, message }: { field: string; message: string },
+  file: LogFile,
+): CsvProblem {
+  const [, named] = columnOf.find(([path]) => field.startsWith(path)) ?? [];
+  const column = named === undefined ? field : file.headerOf(named);
+  return {
+    line,
+    column,
+    message: `${column}${message.slice(field.length)}`.replace(' is null;', ' is empty;'),
   };
-  const read = givenSet.safeParse(set);
-  if (read.success) return { sets: Array.from({ length: Number(sets) }, () => read.data) };
-  return { problems: read.error.issues.map((issue) => asCsvProblem(issueProblem(issue, set))) };
-
-  /** Names the column instead of the field, in the sentence too. */
-  function asCsvProblem({ field, message }: { field: string; message: string }): CsvProblem {
-    const known = columnOf.find(([path]) => field.startsWith(path));
-    const column = known ? file.headerOf(known[1]) : '';
-    return {
-      line,
-      column,
-      message: known ? `${column}${message.slice(field.length)}`.replace(' is null;', ' is empty;') : message,
-    };
-  }
 }
 
 const columnOf: readonly (readonly [field: string, column: LogColumn])[] = [
@@ -125,19 +151,3 @@ const columnOf: readonly (readonly [field: string, column: LogColumn])[] = [
   ['place', 'place'],
   ['note', 'note'],
 ];
-
-const yesOrNo: Field = { name: 'platform', sort: 'truth', nullable: false, optional: true };
-
-/** Seconds from minutes are whole up to rounding. */
-function whole(seconds: unknown): unknown {
-  return typeof seconds === 'number' ? Math.round(seconds) : seconds;
-}
-
-/** What the column says, else the lift's name, else a free start. An unknown word is left for the shape to refuse. */
-function wayOf(cell: string, ofLift: string | null): string {
-  return cell.trim().toLowerCase() || (ofLift ?? 'free');
-}
-
-function noLift(cell: string): string {
-  return `"${cell}" is not a lift that is kept here: squat, bench or deadlift, with box, pins, boards, blocks, deficit or paused before or after it.`;
-}

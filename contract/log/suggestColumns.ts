@@ -47,6 +47,6 @@ function dice(a: string, b: string): number {
 
 /** The ends count as letters, so that words of one letter have pairs too. */
 function letterPairs(text: string): string[] {
-  const letters = [' ', ...text.replaceAll(' ', ''), ' '];
-  return letters.slice(1).map((letter, i) => `${letters[i]}${letter}`);
+  const letters = ` ${text.replaceAll(' ', '')} `;
+  return Array.from({ length: letters.length - 1 }, (_, i) => letters.slice(i, i + 2));
 }
