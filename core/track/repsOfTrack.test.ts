@@ -111,7 +111,7 @@ describe('reps of a track', () => {
   it('reads a deadlift set from the floor, where the bar bounces a little', () => {
     const floor = 0.225;
     const pull = [move(floor, 0.75, 1.4), still(0.5, 0.75), move(0.75, floor, 0.7)];
-    const bounce = [move(floor, floor + 0.03, 0.12), move(floor + 0.03, floor, 0.12), still(0.8, floor)];
+    const bounce = [move(floor, floor + 0.045, 0.12), move(floor + 0.045, floor, 0.12), still(0.8, floor)];
     const track = trackOf([still(1, floor), ...pull, ...bounce, ...pull, ...bounce], { noiseM: 0.001 });
     expect(repsOfTrack(track).reps.map(({ made }) => made)).toEqual([true, true]);
   });
