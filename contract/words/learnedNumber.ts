@@ -35,6 +35,7 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
         read: percentMore,
       };
     case 'lnRebound':
+      if (shape.rebound === 0) return null;
       return {
         ...plain('Rebound out of the bottom', '%', 0),
         meaning: 'Force that turning round adds for a moment, without a pause.',
@@ -68,6 +69,8 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
       return equipmentAdds('Single-ply adds');
     case 'multiPly':
       return equipmentAdds('Multi-ply adds');
+    case 'otherGear':
+      return equipmentAdds('Other supportive gear adds');
     case 'platform':
       return {
         ...plain('Platform against gym', '%', 1),

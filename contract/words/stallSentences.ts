@@ -30,15 +30,12 @@ export function stallSentences(
 
 function sameAllAlong({ used, weeks }: RecentWork, setupText: (set: LoggedSet) => string): string[] {
   const steady = used.filter(({ inWeeks, isNew }) => !isNew && inWeeks >= MOST_WEEKS * weeks);
-  const sentences = steady
-    .slice(0, NAMED)
-    .map(
-      ({ example, inWeeks }) =>
-        `The same ${setupText(example)} came in ${inWeeks} of these ${weeks} weeks and before them too.`,
-    );
-  return sentences.length === 0
-    ? []
-    : [...sentences, 'A lifter gets used to what stays the same; another start or other bands may help.'];
+  if (steady.length === 0) return [];
+  const texts = steady.map(({ example, inWeeks }) => `${setupText(example)}, in ${inWeeks}`);
+  return [
+    `Unchanged, of these ${weeks} weeks and before them too: ${named(texts)}.`,
+    'A lifter gets used to what stays the same; another start or other bands may help.',
+  ];
 }
 
 function whatIsNew({ used, dropped }: RecentWork, setupText: (set: LoggedSet) => string): string[] {

@@ -7,17 +7,27 @@ export function MeetRules({ meets, frame }: { meets: TimeScene['meets']; frame: 
   const labels = labelled(meets, frame);
   return (
     <g>
-      {labels.map(({ on, x, text, textX, row }) => (
+      {labels.map(({ on, x, text, row }) => (
         <g key={on}>
           <path
             d={`M${x} ${text === '' ? frame.top : frame.top - 4 - 15 * row}V${frame.floor}`}
             stroke={paint.ruleStrong}
             strokeDasharray="5 3"
           />
-          <text x={textX} y={frame.top - 8 - 14 * row} fill={paint.quiet}>
-            {text}
-          </text>
         </g>
+      ))}
+      {labels.map(({ on, text, textX, row }) => (
+        <text
+          key={on}
+          x={textX}
+          y={frame.top - 8 - 14 * row}
+          fill={paint.quiet}
+          stroke={paint.paper}
+          strokeWidth="4"
+          paintOrder="stroke"
+        >
+          {text}
+        </text>
       ))}
     </g>
   );

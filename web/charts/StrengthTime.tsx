@@ -128,7 +128,7 @@ function Axes({ frame }: { frame: TimeFrame }) {
       ))}
       <path d={`M${left} ${floor}H${right}`} stroke={paint.ink} />
       {frame.dates.map(({ atPx, text }) => (
-        <g key={text}>
+        <g key={atPx}>
           <path d={`M${atPx} ${frame.mass?.floor ?? floor}v5`} stroke={paint.ruleStrong} />
           <text x={atPx} y={heightPx - 6} textAnchor="middle" fill={paint.quiet}>
             {text}

@@ -111,21 +111,45 @@ export function nearestMark(placed: readonly PlacedMark[], x: number, y: number,
   return nearest;
 }
 
-/** As many dates as stand clear of each other: days, months or years, by the length of the time shown. */
+/**
+ * As many dates as stand clear of each other, evenly: days over some months, else months. The year stands with the first
+ * one and with each January.
+ */
 function datesUnder(x: ScaleTime<number, number>, widthPx: number): TimeFrame['dates'] {
-  const wanted = Math.max(2, Math.floor(widthPx / 88));
   const [from, to] = x.domain() as [Date, Date];
-  const days = (to.getTime() - from.getTime()) / 86_400_000;
-  const style: Intl.DateTimeFormatOptions =
-    days <= 120 ? { day: 'numeric', month: 'short' } : { month: 'short', year: 'numeric' };
-  const words = new Intl.DateTimeFormat('en-GB', { timeZone: 'UTC', ...style });
-  let clearFrom = Number.NEGATIVE_INFINITY;
-  return x.ticks(wanted).flatMap((date) => {
-    const text = words.format(date);
-    const atPx = x(date);
-    const half = textWidthPx(text, letters.small) / 2;
-    if (atPx - half < clearFrom) return [];
-    clearFrom = atPx + half + 8;
-    return [{ atPx, text }];
+  const byDay = to.getTime() - from.getTime() <= 120 * 86_400_000;
+  const ticks = x.ticks(Math.max(3, Math.floor(widthPx / 36)));
+  const january = Math.max(
+    0,
+    ticks.findIndex((date) => date.getUTCMonth() === 0),
+  );
+  for (let every = 1; ; every++) {
+    const offset = byDay ? 0 : january % every;
+    const dates = ticks
+      .filter((_, i) => i % every === offset)
+      .map((date, i) => ({ atPx: x(date), text: dateWords(date, byDay, i === 0) }));
+    if (every >= ticks.length || standClear(dates)) return dates;
+  }
+}
+
+function dateWords(date: Date, byDay: boolean, isFirst: boolean): string {
+  const style: Intl.DateTimeFormatOptions = byDay
+    ? { day: 'numeric', month: 'short' }
+    : isFirst || date.getUTCMonth() === 0
+      ? { month: 'short', year: 'numeric' }
+      : { month: 'short' };
+  return new Intl.DateTimeFormat('en-GB', { timeZone: 'UTC', ...style }).format(date);
+}
+
+function standClear(dates: TimeFrame['dates']): boolean {
+  return dates.every((date, i) => {
+    const next = dates[i + 1];
+    return next === undefined || date.atPx + halfPx(date) + betweenDatesPx <= next.atPx - halfPx(next);
   });
+}
+
+const betweenDatesPx = 16;
+
+function halfPx({ text }: { text: string }): number {
+  return textWidthPx(text, letters.small) / 2;
 }

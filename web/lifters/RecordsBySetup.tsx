@@ -80,13 +80,13 @@ function Nearest({ opened, rows }: { opened: Row; rows: readonly Row[] }) {
   const name = `${liftWord(opened.newest.lift)}, ${setupWords(club, opened.newest, units)}`;
   const columns: Column<Row>[] = [
     { key: 'setup', head: 'Setup', cell: ({ newest }) => setupWords(club, newest, units) },
-    { key: 'record', head: 'Record', numeric: true, cell: ({ newest }) => barText(newest, units) },
+    { key: 'record', head: 'Record', numeric: true, cell: (row) => <RecordBar {...row} /> },
     { key: 'on', head: 'Date', wideOnly: true, cell: ({ newest }) => dateText(newest.doneOn) },
     {
       key: 'straight',
       head: 'Stands for, straight',
       numeric: true,
-      cell: ({ observation }) => <StandsFor observation={observation} />,
+      cell: ({ observation }) => (observation ? straightWords(observation, units) : '–'),
     },
   ];
   return (
@@ -116,7 +116,7 @@ function useColumns(units: Pick<Units, 'mass' | 'length'>): Column<Row>[] {
       head: 'Lift and setup',
       cell: ({ newest }) => `${liftWord(newest.lift)}, ${setupWords(club, newest, units)}`,
     },
-    { key: 'record', head: 'Record', numeric: true, cell: ({ newest }) => barText(newest, units) },
+    { key: 'record', head: 'Record', numeric: true, cell: (row) => <RecordBar {...row} /> },
     {
       key: 'on',
       head: 'Date',
@@ -134,19 +134,20 @@ function useColumns(units: Pick<Units, 'mass' | 'length'>): Column<Row>[] {
       head: 'Stands for, straight',
       numeric: true,
       wideOnly: true,
-      cell: ({ observation }) => <StandsFor observation={observation} />,
+      cell: ({ observation }) => (observation ? straightWords(observation, units) : '–'),
     },
   ];
 }
 
 /** A record that is hardly believed is most often a slip of the pen; it stays in sight until it is struck. */
-function StandsFor({ observation }: Pick<Row, 'observation'>) {
+function RecordBar({ newest, observation }: Row) {
   const units = useUnits();
-  if (observation === null) return '–';
   return (
     <>
-      {straightWords(observation, units)}
-      {isDoubted(observation) && <span className="stop"> hardly believed</span>}
+      {barText(newest, units)}
+      {observation !== null && isDoubted(observation) && (
+        <span className="small stop lifters-doubt">hardly believed</span>
+      )}
     </>
   );
 }

@@ -43,7 +43,7 @@ export function StrengthSection(props: {
   const byId = useMemo(() => setsById(own, sets), [own, sets]);
   const chosen = estimate.observations.find(({ setId }) => setId === chosenKey);
   return (
-    <div className="stack">
+    <div className="stack strength">
       <TodayNumbers estimate={estimate} />
       <StallNote estimate={estimate} sets={sets} />
       <div className="row ends">
