@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { blockEffort, explanation, knownHow, planCaution } from './explainedBar.ts';
 import { aim, day as dayKind } from './records/day.ts';
 import { equipment, lift, start } from './records/lift.ts';
+import { belief } from './strengthEstimate.ts';
 
 const id = z.string();
 const setOnBar = z.strictObject({
@@ -33,6 +34,16 @@ const planBlock = z.strictObject({
   explanation,
   /** Null in plans made before sets were worked out, and where a bar takes longer than anybody can strain. */
   effort: blockEffort.nullable().default(null),
+  /** What the lifter's whole log lets expect; null where no estimate was at hand. */
+  expected: z
+    .strictObject({
+      /** Chance that all reps of all sets up to the end of the block are made. */
+      chanceAllReps: z.number(),
+      /** Mean speed of the first rep on an average day. */
+      firstMps: belief,
+    })
+    .nullable()
+    .default(null),
 });
 
 const planPlace = z.strictObject({
@@ -53,7 +64,12 @@ const planPlace = z.strictObject({
       misfit: z.number(),
       reference,
       heights: z.strictObject({ bottomM: z.number(), lockoutM: z.number(), known: knownHow }),
-      strength: z.strictObject({ known: knownHow, sdLn: z.number() }),
+      strength: z.strictObject({
+        known: knownHow,
+        sdLn: z.number(),
+        /** How many logged sets it rests on; null: on a best or on body mass alone. */
+        setCount: z.number().int().nullable().default(null),
+      }),
       blocks: z.array(planBlock),
       cautions: z.array(planCaution),
     })

@@ -1,6 +1,7 @@
 import type { KnownHow } from '#contract/explainedBar.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { type LifterCapability, lifterCapability } from '#core/lifter/lifterCapability.ts';
 import type { Capability } from '#core/rep/Capability.ts';
 import { assembleHeights } from './assembleHeights.ts';
@@ -19,6 +20,8 @@ export interface AssembledCapability {
   best: RecordOf<'best'> | null;
   bodyMassKg: number;
   bodyMassKnown: KnownHow;
+  /** The estimate from the whole log that it rests on instead of one best; null where there is none. */
+  estimate: StrengthEstimate | null;
 }
 
 const ASSUMED_BODY_MASS_KG = 75;
@@ -48,6 +51,7 @@ export function assembleCapability(
     best,
     bodyMassKg,
     bodyMassKnown,
+    estimate: null,
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Reference } from '#contract/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { LifterTask } from '#core/day/misfit.ts';
 import { type AssembledCapability, assembleCapability } from './assembleCapability.ts';
 import type { LifterHeights } from './assembleHeights.ts';
@@ -8,6 +9,7 @@ import { assembleLoad } from './assembleLoad.ts';
 import { pairsInUse } from './assembleRackGear.ts';
 import { bandCurvesOf } from './bandCurvesOf.ts';
 import { CannotAssemble } from './CannotAssemble.ts';
+import { estimatedCapability } from './estimatedCapability.ts';
 import { recordById } from './recordById.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
 
@@ -19,7 +21,13 @@ export interface AssembledPlace {
   reference: Reference;
 }
 
-export function assemblePlace(records: ClubRecords, on: string, group: Group, place: Place): AssembledPlace {
+export function assemblePlace(
+  records: ClubRecords,
+  on: string,
+  group: Group,
+  place: Place,
+  estimates: readonly StrengthEstimate[],
+): AssembledPlace {
   checkByHand(records, on, group, place);
   checkCurves(records, on, group, place);
   const start = place.start ?? group.start;
@@ -27,7 +35,10 @@ export function assemblePlace(records: ClubRecords, on: string, group: Group, pl
   const setup = { rackId, start, barKg: 0, bands: byCoach?.bands ?? [], chains: [] };
   const { load, heights } = assembleLoad(records, { lifterId, lift: group.lift, setup, on });
   const { benchHeightM } = recordById(records, 'rack', rackId);
-  const strength = assembleCapability(records, lifterId, group.lift, start, on, benchHeightM);
+  const estimate = estimates.find((one) => one.lifterId === lifterId && one.lift === group.lift);
+  const strength = estimate
+    ? estimatedCapability(records, estimate, start, benchHeightM)
+    : assembleCapability(records, lifterId, group.lift, start, on, benchHeightM);
   const reference = referenceMaximum(records, lifterId, group.lift, on);
   const { bottomM, lockoutM, gravityMps2, path } = load;
   return {

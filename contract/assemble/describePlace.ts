@@ -12,6 +12,7 @@ import { type BlockEffort, sessionEffort } from '#core/day/sessionEffort.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
+import { expectedOf } from './expectedOf.ts';
 import { placeCautions } from './placeCautions.ts';
 import { recordById } from './recordById.ts';
 
@@ -48,6 +49,7 @@ export function describePlace(
       restS: restSeconds,
     })),
   );
+  const expected = expectedOf(records, group, place, assembled, rack, set);
   const blocks = group.blocks.map((block, i): PlanBlock => {
     const { loadedKg, perSide } = loaded[i]!;
     const effort = efforts?.[i] ?? null;
@@ -66,6 +68,7 @@ export function describePlace(
         cautions: [...explanation.cautions, ...effortCautions(block.sets, effort)],
       },
       effort,
+      expected: effort === null ? null : expected(loadedKg, effort.marginLn),
     };
   });
   const work = blocks.map(({ sets, reps, explanation }) => ({
@@ -88,7 +91,11 @@ export function describePlace(
     misfit,
     reference,
     heights: { bottomM: heights.bottomM, lockoutM: heights.lockoutM, known: heights.known },
-    strength: { known: strength.known, sdLn: strength.strengthSdLn },
+    strength: {
+      known: strength.known,
+      sdLn: strength.strengthSdLn,
+      setCount: strength.estimate?.setCount ?? null,
+    },
     blocks,
     cautions,
   };

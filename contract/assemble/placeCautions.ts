@@ -24,8 +24,12 @@ export function placeCautions(
   if (age !== null && age < ADULT_YEARS) cautions.push({ code: 'minor', age });
   if (heights.known === 'estimated') cautions.push({ code: 'heightsEstimated' });
   if (heights.known === 'assumed') cautions.push({ code: 'heightsAssumed' });
-  const { best } = strength;
-  if (best === null) cautions.push({ code: 'strengthAssumed' });
+  const { best, estimate } = strength;
+  if (estimate !== null) {
+    const { lastSetOn } = estimate;
+    if (lastSetOn !== null && Date.parse(on) - Date.parse(lastSetOn) > MS_A_YEAR)
+      cautions.push({ code: 'strengthOld', doneOn: lastSetOn });
+  } else if (best === null) cautions.push({ code: 'strengthAssumed' });
   else {
     if (Date.parse(on) - Date.parse(best.doneOn) > MS_A_YEAR)
       cautions.push({ code: 'strengthOld', doneOn: best.doneOn });

@@ -1,12 +1,20 @@
 import type { DayPlan } from '#contract/dayPlan.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { gravityOf } from './gravityOf.ts';
 import { planBasis } from './planBasis.ts';
 import { solveGroup } from './solveGroup.ts';
 
-/** Works a training day out: groups run one after another, each with the whole stock of the club. */
-export function solveDay(records: ClubRecords, day: RecordOf<'day'>): DayPlan {
-  const groups = day.groups.map((group) => solveGroup(records, day, group));
+/**
+ * Works a training day out: groups run one after another, each with the whole stock of the club. Lifters with an estimate
+ * of the lift are prescribed by it, the others by their best.
+ */
+export function solveDay(
+  records: ClubRecords,
+  day: RecordOf<'day'>,
+  estimates: readonly StrengthEstimate[] = [],
+): DayPlan {
+  const groups = day.groups.map((group) => solveGroup(records, day, group, estimates));
   return {
     dayId: day.id,
     date: day.date,

@@ -2,6 +2,7 @@ import type { PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { allocate } from '#core/day/allocate.ts';
 import { rankSetups } from '#core/day/rankSetups.ts';
 import { type AssembledPlace, assemblePlace } from './assemblePlace.ts';
@@ -18,9 +19,14 @@ type Day = RecordOf<'day'>;
 type Found = { place: Place; assembled: AssembledPlace } | { place: Place; problem: string };
 
 /** Works out one group: all its racks are in use at once and share the club's gear. */
-export function solveGroup(records: ClubRecords, day: Day, group: Group): PlanGroup {
+export function solveGroup(
+  records: ClubRecords,
+  day: Day,
+  group: Group,
+  estimates: readonly StrengthEstimate[],
+): PlanGroup {
   const found = group.places.map(
-    (place): Found => orProblem(place, () => assemblePlace(records, day.date, group, place)),
+    (place): Found => orProblem(place, () => assemblePlace(records, day.date, group, place, estimates)),
   );
   const ready = found.flatMap((one) => ('assembled' in one ? [one] : []));
   const racks = assembleRackGear(

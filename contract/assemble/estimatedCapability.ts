@@ -1,0 +1,45 @@
+import { competitionSetup, riggingOf } from '#contract/estimate/riggingOf.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Start } from '#contract/records/lift.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { populationShape } from '#core/lifter/populationShape.ts';
+import type { Draw } from '#core/strength/Draw.ts';
+import { centralDraw, drawCapability } from '#core/strength/drawCapability.ts';
+import type { AssembledCapability } from './assembleCapability.ts';
+import { assembleHeights } from './assembleHeights.ts';
+import { recordById } from './recordById.ts';
+
+/** Half the width of an 80 % interval in standard deviations. */
+const SD_80 = 1.2815515655446004;
+
+/** What a lifter can push from a start by all that was logged: the middle of the estimate, with its spread. */
+export function estimatedCapability(
+  records: ClubRecords,
+  estimate: StrengthEstimate,
+  start: Start,
+  benchPadM: number | null,
+): AssembledCapability {
+  const { lifterId, lift, on, bodyMassKg, bodyMassKnown, maxKg } = estimate;
+  const { range } = assembleHeights(records, lifterId, lift, start, on, benchPadM);
+  const movedBodyKg = populationShape(lift).movedBodyShare * bodyMassKg;
+  const { equipment } = recordById(records, 'lifter', lifterId);
+  return {
+    capability: drawCapability(
+      centralDraw(drawsIn(estimate)),
+      lift,
+      riggingOf(records, lifterId, lift, competitionSetup(lift), on),
+      { start: start.way, range, movedBodyKg, equipment },
+    ),
+    strengthSdLn: Math.log((maxKg.high80 + movedBodyKg) / (maxKg.low80 + movedBodyKg)) / (2 * SD_80),
+    known: 'estimated',
+    best: null,
+    bodyMassKg,
+    bodyMassKnown,
+    estimate,
+  };
+}
+
+/** The answers of an estimate as the core asks them. */
+export function drawsIn({ draws }: Pick<StrengthEstimate, 'draws'>): Draw[] {
+  return draws as unknown as Draw[];
+}

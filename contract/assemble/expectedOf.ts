@@ -1,0 +1,49 @@
+import type { PlanBlock } from '#contract/dayPlan.ts';
+import { competitionSetup, riggingOf } from '#contract/estimate/riggingOf.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Group, Place } from '#contract/records/day.ts';
+import type { GearSet } from '#core/day/Gear.ts';
+import { gearLoad } from '#core/day/gearLoad.ts';
+import { beliefOf } from '#core/strength/belief.ts';
+import { chanceOfWork } from '#core/strength/chanceOfWork.ts';
+import { centralDraw } from '#core/strength/drawCapability.ts';
+import { liftModelOf } from '#core/strength/estimateStrength.ts';
+import type { AssembledPlace } from './assemblePlace.ts';
+import type { AssembledRack } from './assembleRackGear.ts';
+import { drawsIn } from './estimatedCapability.ts';
+import { recordById } from './recordById.ts';
+
+type Expected = NonNullable<PlanBlock['expected']>;
+
+/** What the lifter's log lets expect of a bar in this set, and a margin of strength; null without an estimate. */
+export function expectedOf(
+  records: ClubRecords,
+  { lift, start: groupStart }: Group,
+  { lifterId, start }: Place,
+  { task, strength }: AssembledPlace,
+  { gear }: AssembledRack,
+  set: GearSet,
+): (barKg: number, marginLn: number) => Expected | null {
+  const { estimate, capability } = strength;
+  if (estimate === null) return () => null;
+  const draws = drawsIn(estimate);
+  const central = centralDraw(draws);
+  const liftModel = liftModelOf(
+    lift,
+    riggingOf(records, lifterId, lift, competitionSetup(lift), estimate.on),
+  );
+  const asked = {
+    rigging: {
+      load: gearLoad(gear, set, task.travel, 0),
+      start: (start ?? groupStart).way,
+      range: capability.range,
+    },
+    movedBodyKg: capability.movedBodyKg,
+    equipment: recordById(records, 'lifter', lifterId).equipment,
+    platform: false,
+  };
+  return (barKg, marginLn) => {
+    const { chanceAllReps, firstMps } = chanceOfWork(liftModel, asked, { barKg, marginLn }, central, draws);
+    return { chanceAllReps, firstMps: beliefOf(firstMps) };
+  };
+}

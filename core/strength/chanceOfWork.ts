@@ -1,0 +1,40 @@
+import { type Asked, chanceToSpare, expectOf } from './askDraws.ts';
+import type { Draw } from './Draw.ts';
+import type { LiftModel } from './readGroup.ts';
+
+/** A block of sets as the central draw meets it: the bar, and ln strength it has to spare for all reps of all sets. */
+export interface Work {
+  barKg: number;
+  marginLn: number;
+}
+
+/** What is believed of a block: the chance of all its reps, and the speed of its first rep. */
+export interface WorkExpected {
+  chanceAllReps: number;
+  firstMps: number[];
+}
+
+/**
+ * Chances and speeds over all draws from the session of the central one: what the central draw loses from its first rep to
+ * the hardest one, each draw loses by its own tiring; what it has to spare at the first, each draw has more or less.
+ */
+export function chanceOfWork(
+  lift: LiftModel,
+  asked: Asked,
+  { barKg, marginLn }: Work,
+  central: Draw,
+  draws: readonly Draw[],
+): WorkExpected {
+  // The session of the central draw was worked out with the bands as they are read.
+  const asRead = { ...central, bandError: 0 };
+  const [middle, ...each] = expectOf(lift, asked, { barKg, reps: 1, carriedLn: 0 }, [asRead, ...draws]);
+  const lostLn = Math.max(0, middle!.spareLn - marginLn);
+  const chances = each.map(({ spareLn }, i) => {
+    const draw = draws[i]!;
+    return chanceToSpare(spareLn - lostLn * Math.exp(draw.lnTiring - central.lnTiring), draw);
+  });
+  return {
+    chanceAllReps: chances.reduce((sum, chance) => sum + chance, 0) / chances.length,
+    firstMps: each.map(({ firstMps }) => firstMps),
+  };
+}
