@@ -3,9 +3,12 @@ import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { LifterLine } from '#web/print/RackSheetModel.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { PlaceTrial } from './PlaceTrial.tsx';
 import { StartFields } from './StartFields.tsx';
+import { StepEfforts } from './StepEfforts.tsx';
 import type { Solving } from './useSolving.ts';
 
 /** Where the keyboard goes when a cell was opened to be changed. */
@@ -21,6 +24,8 @@ export function PlaceDetail(props: {
   rack: RecordOf<'rack'>;
   order: number;
   name: string;
+  /** Null: nothing was worked out yet. */
+  line: LifterLine | null;
   gravityMps2: number;
   solving: Solving;
   rackIds: readonly string[];
@@ -30,8 +35,9 @@ export function PlaceDetail(props: {
   onLeaveOut: () => void;
   onClose: () => void;
 }) {
-  const { day, group, place, rack, order, name, solving, onChange, onMove, onClose } = props;
+  const { day, group, place, rack, order, name, line, solving, onChange, onMove, onClose } = props;
   const records = useClub();
+  const { mass } = useUnits();
   const others = records.rack.filter((other) => props.rackIds.includes(other.id) && other.id !== rack.id);
   useEffect(() => {
     const leave = (event: KeyboardEvent) => event.key === 'Escape' && onClose();
@@ -58,6 +64,7 @@ export function PlaceDetail(props: {
         onFix={(byCoach) => void fix(byCoach)}
         onStart={(start) => onChange({ ...place, start: sameStart(start, group.start) ? null : start })}
       />
+      {line && <StepEfforts steps={line.steps} unit={mass} name={name} />}
       <div className="stack tight ruled">
         <h4>Start of {name}</h4>
         {place.start === null ? (

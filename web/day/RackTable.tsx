@@ -82,7 +82,7 @@ export function RackTable(props: {
                     <tr className="detail">
                       <td colSpan={columns.length}>
                         <PlaceDetail
-                          {...{ day, group, place, rack, order, name }}
+                          {...{ day, group, place, rack, order, name, line }}
                           gravityMps2={lines.gravityMps2}
                           solving={solving}
                           rackIds={props.rackIds}

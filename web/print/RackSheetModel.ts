@@ -24,6 +24,7 @@ export interface WrittenStep {
   bar: string;
   aSide: string;
   rest: string;
+  effort: EffortWords;
 }
 
 /** A load picture small enough for a row: forces at the bar, in N, from the bottom up. */
@@ -51,6 +52,7 @@ export interface LifterLine {
   /** "50 % bar, 76 % lockout". */
   percentages: string;
   reference: string;
+  /** Of the main step. */
   effort: EffortWords;
   picture: readonly SmallLoadPoint[];
   assumed: readonly SaidCaution[];

@@ -6,6 +6,13 @@ import type { LifterLine, RackSheet } from './RackSheetModel.ts';
 import { RackSheetPage } from './RackSheetPage.tsx';
 import { sheetRows } from './sheetRows.ts';
 
+const effort = {
+  speed: '0.62 → 0.58 m/s',
+  strain: '4 s a set',
+  shorterRest: 'rest 0:45 → 0.55 m/s',
+  spare: '26 %',
+};
+
 const line = (order: number): LifterLine => ({
   lifterId: `lifter-${order}`,
   order,
@@ -21,18 +28,14 @@ const line = (order: number): LifterLine => ({
   hung: ['64-A, doubled, low'],
   changes: order === 1 ? '' : 'same bands',
   steps: [
-    { sets: 2, reps: 2, bar: '70', aSide: '20 + 2.5', rest: 'rest 1:30' },
-    { sets: 8, reps: 2, bar: String(90 + order * 2.5), aSide: '25 + 10', rest: 'rest 1:00' },
+    { sets: 2, reps: 2, bar: '70', aSide: '20 + 2.5', rest: 'rest 1:30', effort },
+    { sets: 8, reps: 2, bar: String(90 + order * 2.5), aSide: '25 + 10', rest: 'rest 1:00', effort },
   ],
   bottom: { load: '137', known: 'estimated', interval: '131 to 143', share: '68 %' },
   lockout: { load: '181', known: 'estimated', interval: '172 to 190', share: '35 %' },
   percentages: '50 % bar, 75 % lockout',
   reference: 'the best of 200 kg of 2026-05-02',
-  effort: {
-    speed: '0.62 → 0.58 m/s',
-    strain: '4 s a set',
-    shorterRest: 'rest 0:45 → 0.55 m/s',
-  },
+  effort,
   picture: [
     { zM: 1, barN: 900, bandN: 400, chainN: 0, totalN: 1300 },
     { zM: 1.3, barN: 900, bandN: 600, chainN: 0, totalN: 1500 },

@@ -8,28 +8,38 @@ export interface EffortWords {
   strain: string;
   /** "rest 0:30 → 0.55 m/s", the last rep then; empty where a shorter rest was not looked at or every rep is not made anyway. */
   shorterRest: string;
+  /** "8 %", the strength to spare with which all reps are just made; "lacks 3 %"; empty where it was not worked out. */
+  spare: string;
 }
 
 export function effortWords({ sets, reps, effort, explanation: { firstRep } }: PlanBlock): EffortWords {
-  if (!firstRep.made) return { speed: 'not made by this calculation', strain: '', shorterRest: '' };
-  if (effort === null) {
-    return { speed: `${speed(firstRep.meanSpeedMps)}, first rep only`, strain: '', shorterRest: '' };
-  }
+  const nothing = { strain: '', shorterRest: '', spare: '' };
+  if (!firstRep.made) return { ...nothing, speed: 'not made by this calculation', spare: spareOf(effort) };
+  if (effort === null) return { ...nothing, speed: `${speed(firstRep.meanSpeedMps)}, first rep only` };
   const { firstMps, lastMps, missed, shorterRest } = effort;
-  const strain = `${Math.round(effort.underStrainS)} s a set`;
+  const known = { strain: `${Math.round(effort.underStrainS)} s a set`, spare: spareOf(effort) };
   if (lastMps === null) {
     const where = missed === null ? '' : `, rep ${missed.rep} of set ${missed.set} not made`;
-    return { speed: `${speed(firstMps)} at first${where}`, strain, shorterRest: '' };
+    return { ...known, speed: `${speed(firstMps)} at first${where}`, shorterRest: '' };
   }
   return {
+    ...known,
     speed: sets * reps === 1 ? speed(lastMps) : `${firstMps.toFixed(2)} → ${speed(lastMps)}`,
-    strain,
     shorterRest: shorterRest === null ? '' : withRest(shorterRest),
   };
 }
 
 function withRest({ restS, lastMps }: NonNullable<NonNullable<PlanBlock['effort']>['shorterRest']>): string {
   return `rest ${restText(restS)} → ${lastMps === null ? 'a rep missed' : speed(lastMps)}`;
+}
+
+/** A margin of ln strength as a share of the lifter's own; beyond a half it is no matter of strength. */
+function spareOf(effort: PlanBlock['effort']): string {
+  if (effort === null) return '';
+  const share = 1 - Math.exp(-effort.marginLn);
+  const percent = Math.round(100 * Math.abs(share));
+  if (share < 0) return `lacks ${percent} %`;
+  return share > 0.5 ? 'half and more' : `${percent} %`;
 }
 
 /** "1:15" */

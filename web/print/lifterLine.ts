@@ -65,6 +65,7 @@ export function lifterLine(
       bar: barText(block.barKg, words.mass),
       aSide: aSide(block),
       rest: `rest ${restText(block.restSeconds)}`,
+      effort: effortWords(block),
     })),
     bottom: load(explanation.bottom, shares[0]?.share),
     lockout: load(explanation.lockout, shares[shares.length - 1]?.share),

@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest';
+import type { PlanBlock } from '#contract/dayPlan.ts';
+import { effortWords } from './effortWords.ts';
+import { inventedPlan } from './tests/inventedPlan.ts';
+
+const block = inventedPlan().groups[0]!.places[0]!.solved!.blocks[1]!;
+const effort = block.effort!;
+const words = (changed: Partial<NonNullable<PlanBlock['effort']>>, part: Partial<PlanBlock> = {}) =>
+  effortWords({ ...block, ...part, effort: { ...effort, ...changed } });
+
+test('a step runs from its first speed to its last, a single has one', () => {
+  expect(words({}).speed).toBe('0.62 → 0.58 m/s');
+  expect(words({}, { sets: 1, reps: 1 }).speed).toBe('0.58 m/s');
+});
+
+test('a rep that is not made is named with its set, and no shorter rest is proposed then', () => {
+  const missed = words({ lastMps: null, missed: { set: 3, rep: 4, stoppedAtS: 0.4 } });
+  expect(missed.speed).toBe('0.62 m/s at first, rep 4 of set 3 not made');
+  expect(missed.shorterRest).toBe('');
+});
+
+test('a shorter rest with which a rep would be missed says so', () => {
+  expect(words({ shorterRest: { restS: 90, lastMps: null, marginLn: -0.01 } }).shorterRest).toBe(
+    'rest 1:30 → a rep missed',
+  );
+});
+
+test("strength to spare is a share of the lifter's own: a margin of ln 1.25 is a fifth less, of ln 0.8 a quarter more", () => {
+  expect(words({ marginLn: Math.log(1.25) }).spare).toBe('20 %');
+  expect(words({ marginLn: Math.log(0.8) }).spare).toBe('lacks 25 %');
+  expect(words({ marginLn: 2 }).spare).toBe('half and more');
+});
+
+test('a plan of before sets were worked out says what it knows: the first rep', () => {
+  expect(effortWords({ ...block, effort: null })).toEqual({
+    speed: '0.62 m/s, first rep only',
+    strain: '',
+    shorterRest: '',
+    spare: '',
+  });
+});
