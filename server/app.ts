@@ -7,11 +7,13 @@ import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
 import type { SolveDay } from './jobs/daySolver.ts';
+import type { WeighEvidence } from './jobs/evidenceWeigher.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
 import { csvRoutes } from './routes/csv.ts';
 import { dayRoutes } from './routes/days.ts';
+import { evidenceRoutes } from './routes/evidence.ts';
 import { logFileRoutes } from './routes/logFile.ts';
 import { openApiRoutes } from './routes/openApi.ts';
 import { recordRoutes } from './routes/records.ts';
@@ -24,10 +26,12 @@ export interface AppParts {
   webRoot: string;
   /** Where days are solved; without it in this thread, which a command that waits for the answer may well block. */
   solveDay?: SolveDay;
+  /** Where the log is weighed; likewise. */
+  weighEvidence?: WeighEvidence;
 }
 
 /** The whole server without a socket: guards first, then what each capability answers, then the screens. */
-export function createApp({ store, webRoot, solveDay = solveHere }: AppParts) {
+export function createApp({ store, webRoot, solveDay = solveHere, weighEvidence = weighHere }: AppParts) {
   return new Hono()
     .onError(answerError)
     .notFound((c) => c.json(errorBody('', `There is nothing at ${c.req.path}.`), 404))
@@ -43,6 +47,7 @@ export function createApp({ store, webRoot, solveDay = solveHere }: AppParts) {
     .route('/api', dayRoutes(store, solveDay))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store))
+    .route('/api', evidenceRoutes(store, weighEvidence))
     .route('/api/compute', computeRoutes)
     .route('/api', openApiRoutes)
     .all('/api/*', (c) => c.notFound())
@@ -52,6 +57,11 @@ export function createApp({ store, webRoot, solveDay = solveHere }: AppParts) {
 const solveHere: SolveDay = async (records, day) => {
   const { solveDay } = await import('#contract/assemble/solveDay.ts');
   return solveDay(records, day);
+};
+
+const weighHere: WeighEvidence = async (records, sets) => {
+  const { clubEvidence } = await import('#contract/evidence/clubEvidence.ts');
+  return clubEvidence(records, sets);
 };
 
 /** What the club keeps stays out of the browser's cache on disk. */

@@ -5,6 +5,7 @@ import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
 import { daySolver } from './jobs/daySolver.ts';
+import { evidenceWeigher } from './jobs/evidenceWeigher.ts';
 
 export interface ServeOptions {
   store: ClubStore;
@@ -29,7 +30,8 @@ export async function serve({
   webRoot = builtScreens,
 }: ServeOptions): Promise<Served> {
   const solver = daySolver();
-  const app = createApp({ store, webRoot, solveDay: solver.solveDay });
+  const weigher = evidenceWeigher();
+  const app = createApp({ store, webRoot, solveDay: solver.solveDay, weighEvidence: weigher.weighEvidence });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   const taken = await listen(server, port);
   return {
@@ -39,7 +41,7 @@ export async function serve({
       const closed = once(server, 'close');
       server.close();
       server.closeAllConnections();
-      await Promise.all([closed, solver.close()]);
+      await Promise.all([closed, solver.close(), weigher.close()]);
     },
   };
 }

@@ -1,6 +1,7 @@
 import { computePaths } from '#contract/compute/openApiPaths.ts';
 import { errorSchema } from './answers.ts';
 import { clubPaths } from './clubPaths.ts';
+import { evidencePaths } from './evidencePaths.ts';
 import { recordPaths } from './recordPaths.ts';
 import { setPaths } from './setPaths.ts';
 
@@ -14,7 +15,7 @@ export function openApiDocument() {
       description:
         'What one club keeps, and the calculations of its training days. All quantities SI, the unit in the field name.',
     },
-    paths: { ...recordPaths(), ...clubPaths(), ...setPaths(), ...computePaths() },
+    paths: { ...recordPaths(), ...clubPaths(), ...setPaths(), ...evidencePaths(), ...computePaths() },
     components: { schemas: { Error: errorSchema } },
   };
 }

@@ -1,0 +1,147 @@
+import type { EffectRange, EvidenceLine, Question } from '#contract/evidence/evidenceReport.ts';
+
+/** How a line is spoken of: the club's unit of mass and height, and whose line it is, where it is one lifter's. */
+export interface EvidenceVoice {
+  massUnit: 'kg' | 'lb';
+  lengthUnit: 'cm' | 'in';
+  /** Null: the club. */
+  lifterName: string | null;
+  /** The variant as the coach calls it, where the line is about one. */
+  variantName?: string;
+}
+
+const CM_AN_INCH = 2.54;
+
+/** What an effect lets one say: that it is there, that it leans that way, or nothing. */
+export type Verdict = 'says' | 'leans' | 'cannotTell' | 'tooLittle';
+
+/** The 95 % range leaves nought out, the 80 % range does, neither does, or there is no range. */
+export function verdictOf({ effect }: Pick<EvidenceLine, 'effect'>): Verdict {
+  if (effect === null) return 'tooLittle';
+  if (effect.low95 > 0 || effect.high95 < 0) return 'says';
+  return effect.low80 > 0 || effect.high80 < 0 ? 'leans' : 'cannotTell';
+}
+
+/** An effect and its ranges in the unit that it is spoken in: of 10 units gained, % for a unit of height, % for 10 points. */
+export function spokenEffect(
+  question: Question,
+  effect: EffectRange,
+  { lengthUnit }: EvidenceVoice,
+): EffectRange {
+  const told = (value: number) =>
+    question === 'boxHeight'
+      ? heightTold(value, lengthUnit)
+      : question === 'bandShare'
+        ? value * 100
+        : value * 10;
+  const { value, low80, high80, low95, high95 } = effect;
+  return {
+    value: told(value),
+    low80: told(low80),
+    high80: told(high80),
+    low95: told(low95),
+    high95: told(high95),
+  };
+}
+
+/** Percent compound: an inch is worth 2.54 centimetres of it. */
+function heightTold(percentACm: number, unit: 'cm' | 'in'): number {
+  return unit === 'cm' ? percentACm : 100 * Math.expm1(CM_AN_INCH * Math.log1p(percentACm / 100));
+}
+
+/** One answer as a coach says it; where the data cannot tell, it says that. */
+export function evidenceSentence(question: Question, line: EvidenceLine, voice: EvidenceVoice): string {
+  const verdict = verdictOf(line);
+  if (line.effect === null || verdict === 'tooLittle') return tooLittle[question](line);
+  const told = spokenEffect(question, line.effect, voice);
+  const sentence = sentences[question](told, verdict, voice);
+  return question === 'equipped'
+    ? sentence
+    : `${voice.lifterName === null ? '' : `${voice.lifterName}: `}${sentence}`;
+}
+
+type Said = (told: EffectRange, verdict: Verdict, voice: EvidenceVoice) => string;
+
+const carried =
+  (what: (voice: EvidenceVoice) => string): Said =>
+  (told, verdict, voice) => {
+    const unit = voice.massUnit;
+    const range = `${figure(told.low80)} to ${figure(told.high80)} ${unit}`;
+    const gained = `10 ${unit} gained ${what(voice)}`;
+    if (verdict === 'cannotTell')
+      return `the data cannot tell what ${gained} was worth on the platform; ${range} would fit what was logged.`;
+    const value = `${figure(told.value)} ${unit}`;
+    if (verdict === 'leans')
+      return `${gained} probably went with about ${value} on the platform (most likely ${range}), but none at all is not ruled out.`;
+    return `${gained} went with about ${value} on the platform (most likely ${range}).`;
+  };
+
+const sentences: Record<Question, Said> = {
+  carryOver: (...args) => capital(carried(() => 'in the gym at a fixed setup')(...args), args[2]),
+  variants: (...args) =>
+    capital(carried(({ variantName }) => `in the ${variantName ?? 'variant'}`)(...args), args[2]),
+  boxHeight(told, verdict, voice) {
+    const unit = voice.lengthUnit === 'cm' ? 'centimetre' : 'inch';
+    const range = `${figure(told.low80)} to ${figure(told.high80)} %`;
+    if (verdict === 'cannotTell')
+      return capital(
+        `the data cannot tell what a ${unit} of box is worth; ${range} of the bar would fit what was logged.`,
+        voice,
+      );
+    const word = told.value > 0 ? 'more' : 'less';
+    const start = unit === 'inch' ? 'an inch' : 'a centimetre';
+    const maybe = verdict === 'leans' ? ' probably' : '';
+    return capital(
+      `${start} more of box${maybe} let up ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}).`,
+      voice,
+    );
+  },
+  bandShare(told, verdict, voice) {
+    const range = `${figure(told.low80)} to ${figure(told.high80)} %`;
+    if (verdict === 'cannotTell')
+      return capital(
+        `the data cannot tell whether more of the load in bands came with larger gains; for 10 points more, ${range} of the lift from meet to meet would fit.`,
+        voice,
+      );
+    const word = told.value > 0 ? 'larger' : 'smaller';
+    const maybe = verdict === 'leans' ? ' probably' : '';
+    return capital(
+      `blocks with 10 points more of the load in bands${maybe} came with gains ${figure(Math.abs(told.value))} % of the lift ${word} (most likely ${range}).`,
+      voice,
+    );
+  },
+  equipped(told, verdict, { massUnit }) {
+    const range = `${figure(told.low80)} to ${figure(told.high80)} ${massUnit}`;
+    if (verdict === 'cannotTell')
+      return `The data cannot tell raw and equipped lifting apart: of 10 ${massUnit} gained in the gym, equipped less raw may be ${range} on the platform.`;
+    const word = told.value > 0 ? 'more' : 'less';
+    const maybe = verdict === 'leans' ? ' probably' : '';
+    return `Of 10 ${massUnit} gained in the gym,${maybe} ${figure(Math.abs(told.value))} ${massUnit} ${word} reached the platform in equipment than raw (most likely ${range}).`;
+  },
+};
+
+const counted = ({ lifters, observations }: EvidenceLine, what: string) =>
+  `so far there ${observations === 1 ? 'is 1' : `are ${observations}`} ${what}${observations === 1 ? '' : 's'} of ${lifters} ${lifters === 1 ? 'lifter' : 'lifters'}`;
+
+const tooLittle: Record<Question, (line: EvidenceLine) => string> = {
+  carryOver: (line) =>
+    `Too little to say: it takes 8 gains from meet to meet of 3 lifters with the same gym setup before both, and ${counted(line, 'gain')}.`,
+  variants: (line) => `Too little to say: it takes 8 gains of 3 lifters, and ${counted(line, 'gain')}.`,
+  boxHeight: (line) =>
+    `Too little to say: it takes 3 lifters who went hard off boxes of different heights with the same bands, and ${counted(line, 'hard lift')} off a box.`,
+  bandShare: (line) =>
+    `Too little to say: it takes 8 blocks from meet to meet of 3 lifters, not all with the same share of bands, and ${counted(line, 'block')}.`,
+  equipped: (line) =>
+    `Too little to say: it takes 8 gains of 3 lifters on either side, raw and equipped, and in all ${counted(line, 'gain')}.`,
+};
+
+/** A sentence begins with a capital where no name stands before it. */
+function capital(text: string, { lifterName }: EvidenceVoice): string {
+  return lifterName === null ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+}
+
+/** Two figures at most, a true minus. */
+function figure(value: number): string {
+  const rounded = Math.abs(value) >= 9.95 ? value.toFixed(0) : value.toFixed(1);
+  return Number(rounded) === 0 ? '0' : rounded.replace('-', '−');
+}
