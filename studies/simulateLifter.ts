@@ -21,6 +21,7 @@ import {
   SLIP_SD_LN,
   SLIP_SHARE,
   SPEED_SD_MPS,
+  STOP_SD_S,
   WILD_SHARE,
 } from '#core/strength/noise.ts';
 import {
@@ -133,7 +134,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     const compiled = compileLoad(load);
     const share = bandShare(compiled, movedBodyKg);
     const kind = random.uniform();
-    const wild = kind < WILD_SHARE;
+    const wildMade =
+      kind >= WILD_SHARE ? null : random.uniform() < 0.5 ? reps : Math.floor(reps * random.uniform());
     const slip = (kind < WILD_SHARE + SLIP_SHARE ? SLIP_SD_LN : SET_SD_LN) * random.normal();
     const capability = capabilityOf(rigging.start);
     let left = dayLn + lnPerTotal - wearing.fast - wearing.slow - parameters.bandError * share;
@@ -147,21 +149,22 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       const lucky = { ...capability, strengthN: Math.exp(left + slip) };
       const ascent = ascend(compiled, strong, COARSE);
       const goes = ascend(compiled, lucky, COARSE);
-      const end = ascent.states[ascent.states.length - 1]!;
-      if (k === 0 && ascent.made) speedMps = (load.lockoutM - load.bottomM) / end.t;
-      const isMade = wild ? random.uniform() < 0.5 : goes.made;
-      const loss = perSecond * repEffortS(compiled, strong, ascent, tiring.loweringS);
+      const went = ascent.made ? ascent : goes;
+      if (k === 0 && went.made)
+        speedMps = (load.lockoutM - load.bottomM) / went.states[went.states.length - 1]!.t;
+      const isMade = wildMade === null ? goes.made : k < wildMade;
+      const loss = perSecond * repEffortS(compiled, strong, went, tiring.loweringS);
       if (k < reps) {
         lost += loss;
         if (isMade) made++;
         else {
           const stop = goes.states[goes.states.length - 1]!;
-          stoppedAtS = goes.made ? null : (stop.z - range.fromM) / (range.toM - range.fromM);
+          if (!goes.made) stoppedAtS = (stop.z - range.fromM) / (range.toM - range.fromM) + STOP_SD_S * t4();
           break;
         }
       }
       if (ascent.made) possible++;
-      else break;
+      else if (k >= reps - 1) break;
       left -= loss;
       if (k >= reps - 1 && !said) break;
     }
@@ -182,13 +185,12 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       platform: false,
       reps,
       made,
-      stoppedAtS: null,
+      stoppedAtS,
       meanSpeedsMps: measured && made > 0 && speedMps > 0 ? [speedMps + parameters.speedOffset] : [],
       peakSpeedsMps: [],
       repsInReserve: said && ok ? reserve : null,
       restS,
     });
-    void stoppedAtS;
     return ok;
   };
 

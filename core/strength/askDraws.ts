@@ -6,11 +6,10 @@ import { DAY_SD, type EquipmentName, equipmentParameter, WEEK_SD } from './param
 import type { Rigging } from './Rigging.ts';
 import {
   atSurplus,
-  emptyReading,
   type LiftModel,
   neededSurplus,
-  readModel,
-  referenceLn,
+  readerOf,
+  straightLnOf,
   surplusAtRep,
 } from './readGroup.ts';
 import { type Response, tabulateResponse } from './response.ts';
@@ -40,13 +39,10 @@ export function maxBarsOf(lift: LiftModel, asked: Asked, draws: readonly Draw[])
     LEAST_SHARE * Math.min(...totals),
     MOST_SHARE * Math.max(...totals),
   );
-  const reading = emptyReading();
   return draws.map((draw) => {
-    const fromLn = referenceLn(draw, lift);
+    const straightLn = straightLnOf(response, asked.rigging.start, draw, lift);
     const wantedLn = strengthIn(asked, draw);
-    const missing = (lnTotal: number) =>
-      readModel(setModel(response, lift.shape, asked.rigging.start, lnTotal), draw, lift, fromLn, reading)
-        .straightLn - wantedLn;
+    const missing = (lnTotal: number) => straightLn(lnTotal) - wantedLn;
     let low = wantedLn + Math.log(LEAST_SHARE);
     let high = wantedLn + Math.log(MOST_SHARE);
     if (missing(low) > 0) return 0;
@@ -78,15 +74,10 @@ export function expectOf(
   draws: readonly Draw[],
 ): Expected[] {
   const totalKg = work.barKg + asked.movedBodyKg;
-  const model = setModel(
-    respond(lift, asked.rigging, totalKg, totalKg),
-    lift.shape,
-    asked.rigging.start,
-    Math.log(totalKg),
-  );
-  const reading = emptyReading();
+  const response = respond(lift, asked.rigging, totalKg, totalKg);
+  const model = setModel(response, asked.rigging.start, Math.log(totalKg));
   return draws.map((draw) => {
-    readModel(model, draw, lift, referenceLn(draw, lift), reading);
+    const reading = readerOf(draw, lift)(model);
     const carriedLn = work.carriedLn * Math.exp(draw.lnTiring);
     const surplus = strengthIn(asked, draw) - reading.straightLn;
     const spareLn = surplus - carriedLn - neededSurplus(reading.lossLn, work.reps);

@@ -108,7 +108,7 @@ export function liftModelOf(lift: Lift, reference: Rigging): LiftModel {
   const tiring = tiringOf(lift);
   // Without bands and chains the limit does not depend on the mass: any will do.
   const straight = tabulateResponse(reference, shape, tiring, ANY_KG, ANY_KG);
-  return { shape, tiring, reference: setModel(straight, shape, reference.start, Math.log(ANY_KG)) };
+  return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG)) };
 }
 const ANY_KG = 100;
 
@@ -131,7 +131,7 @@ function modelsOf({ lift, reference, sets }: StrengthQuestion) {
       const known = new Map<number, SetModel>();
       members.forEach((i, k) => {
         const totalKg = totals[k]!;
-        const model = known.get(totalKg) ?? setModel(response, shape, rigging.start, Math.log(totalKg));
+        const model = known.get(totalKg) ?? setModel(response, rigging.start, Math.log(totalKg));
         known.set(totalKg, model);
         models[i] = model;
       });
@@ -153,7 +153,7 @@ function activeParameters(
   const used = sets.filter((_, i) => models[i] !== null);
   const groups = sessions.flatMap((session) => session.groups);
   const speeds = groups.some(({ fastestMps, peakMps }) => fastestMps.count + peakMps.count > 0);
-  const bands = groups.some(({ model }) => model.bandShare !== 0);
+  const bands = groups.some(({ model }) => model.table.bandShare !== 0);
   const starts = new Set([reference.start, ...used.map(({ rigging }) => rigging.start)]);
   const held = ['box', 'boards', 'paused'] as const;
   const tells: Record<ParameterName, boolean> = {

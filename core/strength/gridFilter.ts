@@ -19,12 +19,10 @@ import {
 import { DAY_SD, type Parameters, WEEK_SD } from './parameters.ts';
 import {
   atSurplus,
-  emptyReading,
   type LiftModel,
   neededSurplus,
   type ReadModel,
-  readModel,
-  referenceLn,
+  readerOf,
   repLadder,
   repsPossible,
   stopAt,
@@ -36,6 +34,8 @@ import type { SetModel } from './setModel.ts';
 
 /** Distance of grid points in ln strength. */
 export const STEP_LN = 0.006;
+/** Alike sets of a day count as no more than this many: what one of them hides, the others hide too. */
+export const MOST_ALIKE = 3;
 /** Parts of the distribution below this share of its peak are let go. */
 const NEGLIGIBLE = 1e-8;
 
@@ -68,7 +68,7 @@ export function gridFilter(
 ): GridResult {
   const daySd = DAY_SD * Math.exp(parameters.lnDaySd);
   const dayForm = dayFormKernel(daySd);
-  const read = reader(parameters, lift);
+  const read = readerOf(parameters, lift);
   let state = priorLattice(strength);
   let lnEvidence = 0;
   let lastDay = sessions[0]?.day ?? 0;
@@ -144,29 +144,10 @@ export function smoothed(
   return result;
 }
 
-interface Reader {
-  of(model: SetModel): ReadModel;
-}
-
-function reader(parameters: Parameters, lift: LiftModel): Reader {
-  const fromLn = referenceLn(parameters, lift);
-  const known = new Map<SetModel, ReadModel>();
-  return {
-    of(model) {
-      let reading = known.get(model);
-      if (reading === undefined) {
-        reading = readModel(model, parameters, lift, fromLn, emptyReading());
-        known.set(model, reading);
-      }
-      return reading;
-    },
-  };
-}
-
 /** Likelihood of all sets of a session over the day's strength, scaled by its own factor. */
 function sessionLikelihood(
   session: Session,
-  read: Reader,
+  read: (model: SetModel) => ReadModel,
   parameters: Parameters,
   first: number,
   count: number,
@@ -174,7 +155,7 @@ function sessionLikelihood(
   const values = new Float64Array(count).fill(1);
   let lnScale = 0;
   for (const group of session.groups) {
-    const reading = read.of(group.model);
+    const reading = read(group.model);
     const offset =
       reading.straightLn +
       group.carriedLn * Math.exp(parameters.lnTiring) -
@@ -191,24 +172,18 @@ function multiplyIn(
   first: number,
   offset: number,
   group: EffortGroup,
-  { speedMps, lossLn }: ReadModel,
+  { speedMps, peakMps, lossLn }: ReadModel,
 ): number {
   const count = values.length;
   let lnScale = 0;
-  if (group.made > 0) {
-    const at = offset + neededSurplus(lossLn, group.made);
+  if (group.made > 0 || group.missed) {
+    const enough = group.made > 0 ? offset + neededSurplus(lossLn, group.made) : Number.NEGATIVE_INFINITY;
+    const more = group.missed ? offset + neededSurplus(lossLn, group.made + 1) : Number.POSITIVE_INFINITY;
+    const times = Math.min(group.count, MOST_ALIKE);
     for (let i = 0; i < count; i++) {
-      const z = ((first + i) * STEP_LN - at) / SET_SD_LN;
-      if (z > 40) continue;
-      const one = chanceAbove(z);
-      values[i]! *= group.count === 1 ? one : one ** Math.min(group.count, 3);
-    }
-  }
-  if (group.missed) {
-    const at = offset + neededSurplus(lossLn, group.made + 1);
-    for (let i = 0; i < count; i++) {
-      const z = (at - (first + i) * STEP_LN) / SET_SD_LN;
-      values[i]! *= chanceAbove(z);
+      const ln = (first + i) * STEP_LN;
+      const one = chanceOf(ln - enough, ln - more);
+      values[i]! *= times === 1 ? one : one ** times;
     }
   }
   const speed = (told: EffortGroup['fastestMps'], factor: number, table: Float64Array) => {
@@ -221,13 +196,7 @@ function multiplyIn(
     }
   };
   speed(group.fastestMps, 1, speedMps);
-  if (group.peakMps.count > 0) {
-    speed(
-      group.peakMps,
-      PEAK_FACTOR,
-      speedMps.map((v, j) => v * group.model.peakRatio[j]!),
-    );
-  }
+  speed(group.peakMps, PEAK_FACTOR, peakMps);
   if (group.lastMps.count > 0) {
     speed(group.lastMps, LAST_FACTOR, lastRepTable(speedMps, lossLn, group.made));
   }
@@ -263,10 +232,14 @@ function tailed(z: number): number {
   return q * q * Math.sqrt(q);
 }
 
-/** Chance that a set goes as strength, `z` set deviations above what it needs, lets expect; slips and wild entries included. */
-function chanceAbove(z: number): number {
-  const slip = phi((z * SET_SD_LN) / SLIP_SD_LN);
-  return (1 - SLIP_SHARE - WILD_SHARE) * phi(z) + SLIP_SHARE * slip + WILD_SHARE / 2;
+/**
+ * Chance that just these reps go with ln strength `enough` above what they need and `more` above what one rep more
+ * needs (infinite where none was asked); slips and wild entries included.
+ */
+function chanceOf(enough: number, more: number): number {
+  const usual = phi(enough / SET_SD_LN) - phi(more / SET_SD_LN);
+  const slipped = phi(enough / SLIP_SD_LN) - phi(more / SLIP_SD_LN);
+  return (1 - SLIP_SHARE - WILD_SHARE) * usual + SLIP_SHARE * slipped + WILD_SHARE / 2;
 }
 
 /** The normal distribution function read from a table, to 1e-6. */

@@ -1,4 +1,5 @@
 import { normalCdf, normalDensity, normalQuantile } from '../numeric/normal.ts';
+import { MOST_ALIKE } from './gridFilter.ts';
 import {
   LAST_FACTOR,
   PEAK_FACTOR,
@@ -15,12 +16,10 @@ import {
 import { DAY_SD, type ParameterName, type Parameters, type Prior, WEEK_SD } from './parameters.ts';
 import {
   atSurplus,
-  emptyReading,
   type LiftModel,
   neededSurplus,
   type ReadModel,
-  readModel,
-  referenceLn,
+  readerOf,
   repLadder,
   repsPossible,
   surplusAtRep,
@@ -185,16 +184,18 @@ export function kalmanPass(
       const loss = reading.now.lossLn;
       // A set says first whether it was made, and then how fast.
       if (group.made > 0) {
-        for (let i = 0; i < Math.min(group.count, 3); i++) {
+        for (let i = 0; i < Math.min(group.count, MOST_ALIKE); i++) {
           const level = surplusBeyond(group.made);
           const likelihood = oneSided(1, level, project());
           if (i === 0) weight(twoSided(likelihood));
         }
       }
       if (group.missed) {
-        const level = surplusBeyond(group.made + 1);
-        const likelihood = oneSided(-1, level, project());
-        weight(-twoSided(likelihood));
+        for (let i = 0; i < Math.min(group.count, MOST_ALIKE); i++) {
+          const level = surplusBeyond(group.made + 1);
+          const likelihood = oneSided(-1, level, project());
+          if (i === 0) weight(-twoSided(likelihood));
+        }
       }
       const speed = (told: EffortGroup['fastestMps'], factor: number, read: (surplus: number) => number) => {
         if (told.count === 0) return;
@@ -213,11 +214,7 @@ export function kalmanPass(
         weight(gauss(told.mean - predicted, project(), sd));
       };
       speed(group.fastestMps, 1, (u) => atSurplus(reading.now.speedMps, u));
-      speed(
-        group.peakMps,
-        PEAK_FACTOR,
-        (u) => atSurplus(reading.now.speedMps, u) * atSurplus(group.model.peakRatio, u),
-      );
+      speed(group.peakMps, PEAK_FACTOR, (u) => atSurplus(reading.now.peakMps, u));
       speed(group.lastMps, LAST_FACTOR, (u) =>
         atSurplus(reading.now.speedMps, surplusAtRep(loss, u, group.made)),
       );
@@ -290,15 +287,12 @@ export function wear(
 
 /** Readings of every model at `around`, and how they change with each parameter, made once a model. */
 function linearReadings(lift: LiftModel, around: Parameters, names: readonly ParameterName[]) {
-  const fromLn = referenceLn(around, lift);
-  const steps = names.map((name) => {
-    const there = { ...around, [name]: around[name] + DIFFERENCE };
-    return { there, fromLn: referenceLn(there, lift) };
-  });
+  const read = readerOf(around, lift);
+  const readBeside = names.map((name) => readerOf({ ...around, [name]: around[name] + DIFFERENCE }, lift));
   const known = new Map<SetModel, ReturnType<typeof make>>();
   const make = (model: SetModel) => {
-    const now = readModel(model, around, lift, fromLn, emptyReading());
-    const moved = steps.map(({ there, fromLn }) => readModel(model, there, lift, fromLn, emptyReading()));
+    const now = read(model);
+    const moved = readBeside.map((beside) => beside(model));
     return {
       now,
       tiredLossLn: now.lossLn.map((loss) => loss * Math.exp(DIFFERENCE)),

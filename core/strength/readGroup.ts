@@ -1,8 +1,9 @@
 import type { Tiring } from '../effort/Tiring.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
 import type { Parameters } from './parameters.ts';
-import { ROOT_STEP, ROOTS, SHORTFALLS } from './response.ts';
-import { coordinateLimits, evaluate, type SetModel, shapeCoordinates } from './setModel.ts';
+import type { Rigging } from './Rigging.ts';
+import { type Response, type ResponseTable, ROOT_STEP, ROOTS, SHORTFALLS } from './response.ts';
+import { type Corners, cornersOf, massWeights, type SetModel } from './setModel.ts';
 
 /** What the estimate knows of the lift: shape, tiring, and the straight lift that strength is counted in. */
 export interface LiftModel {
@@ -15,41 +16,91 @@ export interface LiftModel {
 export interface ReadModel {
   /** ln of the straight total mass that stands for this set's bar. */
   straightLn: number;
+  /** Mean and peak speed over the surplus. */
   speedMps: Float64Array;
+  peakMps: Float64Array;
   /** ln strength lost by each rep, at the surplus of its start. */
   lossLn: Float64Array;
 }
 
-/** ln of total straight mass over S / g for one set of parameters: what `straightLn` counts from. */
-export function referenceLn(parameters: Parameters, { shape, reference }: LiftModel): number {
-  const x = shapeCoordinates(parameters, shape, reference.start);
-  return evaluate(reference.lnLimit, x, coordinateLimits(shape));
+/** Reads set models for one set of parameters; each table is read once, however many masses share it. */
+export function readerOf(parameters: Parameters, lift: LiftModel): (model: SetModel) => ReadModel {
+  const corners = new Map<Rigging['start'], Corners>();
+  const cornersAt = (start: Rigging['start']) => {
+    const found = corners.get(start) ?? cornersOf(parameters, lift.shape, start);
+    corners.set(start, found);
+    return found;
+  };
+  const { reference } = lift;
+  const fromLn = at(reference.table.lnLimit, cornersAt(reference.start));
+  const models = new Map<SetModel, ReadModel>();
+  const tables = new Map<ResponseTable, Omit<ReadModel, 'straightLn'>>();
+  return (model) => {
+    const known = models.get(model);
+    if (known !== undefined) return known;
+    const { table, lnTotal, start } = model;
+    const here = cornersAt(start);
+    const shared = tables.get(table) ?? readTable(table, here, parameters, lift);
+    tables.set(table, shared);
+    const limitLn = at(table.lnLimit, here);
+    const reading: ReadModel = {
+      ...shared,
+      straightLn: lnTotal + limitLn - fromLn + parameters.bandError * table.bandShare,
+    };
+    models.set(model, reading);
+    return reading;
+  };
 }
 
-export function readModel(
-  model: SetModel,
+/** ln of the straight total mass that stands for a total mass in a rigging, for one set of parameters. */
+export function straightLnOf(
+  { lnTotals, tables }: Response,
+  start: Rigging['start'],
   parameters: Parameters,
-  lift: LiftModel,
-  fromReferenceLn: number,
-  into: ReadModel,
-): ReadModel {
-  const x = shapeCoordinates(parameters, lift.shape, model.start);
-  const limits = coordinateLimits(lift.shape);
-  const perSecond = lift.tiring.perSecond * Math.exp(parameters.lnTiring);
-  into.straightLn =
-    model.lnTotal +
-    evaluate(model.lnLimit, x, limits) -
-    fromReferenceLn +
-    parameters.bandError * model.bandShare;
-  for (let j = 0; j < ROOTS; j++) {
-    into.speedMps[j] = Math.max(0.01, evaluate(model.speedMps[j]!, x, limits) + parameters.speedOffset);
-    into.lossLn[j] = perSecond * model.effortS[j]!;
-  }
-  return into;
+  { shape, reference }: LiftModel,
+): (lnTotal: number) => number {
+  const corners = cornersOf(parameters, shape, start);
+  const fromLn = at(reference.table.lnLimit, cornersOf(parameters, shape, reference.start));
+  const values = tables.map(
+    ({ lnLimit, bandShare }) => at(lnLimit, corners) - fromLn + parameters.bandError * bandShare,
+  );
+  return (lnTotal) => {
+    const { nearest, weights } = massWeights(lnTotals, lnTotal);
+    return lnTotal + nearest.reduce((sum, i, k) => sum + weights[k]! * values[i]!, 0);
+  };
 }
 
-export function emptyReading(): ReadModel {
-  return { straightLn: 0, speedMps: new Float64Array(ROOTS), lossLn: new Float64Array(ROOTS) };
+function readTable(
+  { speedMps, effortS, peakRatio }: ResponseTable,
+  { indices, weights }: Corners,
+  { lnTiring, speedOffset }: Parameters,
+  { tiring }: LiftModel,
+): Omit<ReadModel, 'straightLn'> {
+  const perSecond = tiring.perSecond * Math.exp(lnTiring);
+  const reading = {
+    speedMps: new Float64Array(ROOTS),
+    peakMps: new Float64Array(ROOTS),
+    lossLn: new Float64Array(ROOTS),
+  };
+  for (let j = 0; j < ROOTS; j++) {
+    let speed = speedOffset;
+    let effort = 0;
+    for (let i = 0; i < indices.length; i++) {
+      speed += weights[i]! * speedMps[indices[i]!]![j]!;
+      effort += weights[i]! * effortS[indices[i]!]![j]!;
+    }
+    reading.speedMps[j] = Math.max(SLOWEST_MPS, speed);
+    reading.peakMps[j] = reading.speedMps[j]! * peakRatio[j]!;
+    reading.lossLn[j] = perSecond * Math.max(0, effort);
+  }
+  return reading;
+}
+const SLOWEST_MPS = 0.01;
+
+function at(lnLimit: Float64Array, { indices, weights }: Corners): number {
+  let sum = 0;
+  for (let i = 0; i < indices.length; i++) sum += weights[i]! * lnLimit[indices[i]!]!;
+  return sum;
 }
 
 /** A tabulated quantity at a surplus: straight between the roots, constant outside. */
@@ -111,7 +162,7 @@ export function surplusAtRep(lossLn: Float64Array, surplus: number, rep: number)
 
 /** Where a miss stops, by how much strength it lacked. */
 export function stopAt(model: SetModel, shortfall: number): number {
-  const { stopS } = model;
+  const { stopS } = model.table;
   if (shortfall <= SHORTFALLS[0]) return stopS[0]!;
   for (let i = 1; i < SHORTFALLS.length; i++) {
     const high = SHORTFALLS[i]!;

@@ -12,8 +12,8 @@ import type { Rigging } from './Rigging.ts';
 /**
  * How a lifter's strength shows in one rigging, tabulated so that no rep need be simulated again. By the model a rep
  * depends on strength S only through the surplus `u = ln(S / S_limit)`, where `S_limit` just makes the rep; and on
- * bar and moved body only through their sum, the total mass. Each quantity is a quadratic in each of three shape
- * parameters (`shapeSteps`), without cross terms.
+ * bar and moved body only through their sum, the total mass. The lifter's own shape is told by three coordinates, top
+ * speed, slope and rebound: each quantity is tabulated on a grid of them (`shapeNodes`) and runs straight between.
  */
 export interface Response {
   /** ln of total masses at which the table was made, ascending; one where nothing but mass is on the bar. */
@@ -21,15 +21,15 @@ export interface Response {
   tables: ResponseTable[];
 }
 
-/** Values at the population's shape and at each of three parameters a step below and above. */
+/** One total mass. Lists over shapes run over the grid's nodes, rebound fastest, then slope, then top speed. */
 export interface ResponseTable {
-  /** ln(S_limit / (total mass x g)): 1 + 2 x 3 values. */
+  /** ln(S_limit / (total mass x g)) for every shape. */
   lnLimit: Float64Array;
-  /** Mean speed (m/s), peak speed (m/s) and effort (s) at the surpluses `SURPLUS_ROOTS` squared: speed for all seven shapes. */
+  /** For every shape, mean speed (m/s) and effort (s) at the surpluses `ROOT_STEP` squared times 0, 1, 4, 9 ... */
   speedMps: Float64Array[];
-  peakMps: Float64Array;
-  effortS: Float64Array;
-  /** Where a rep with the surplus -`SHORTFALLS` stops, on the lifter's full range. */
+  effortS: Float64Array[];
+  /** Peak over mean speed at the same surpluses, and where a rep with the surplus -`SHORTFALLS` stops, at the population's shape. */
+  peakRatio: Float64Array;
   stopS: Float64Array;
   /** Share of the mean load, moved body included, that bands carry. */
   bandShare: number;
@@ -40,14 +40,24 @@ export const ROOT_STEP = 0.1;
 export const ROOTS = 14;
 /** Surpluses below nought at which the place of a miss is tabulated. */
 export const SHORTFALLS = [0.003, 0.03, 0.1, 0.25] as const;
-/** Distance of the outer table values of ln top speed and slope. */
-export const SHAPE_STEPS = [0.15, 0.25] as const;
 
-/** Rebound of a start as a fraction of force, and the two values beside it at which tables are made. */
-export function reboundNodes(shape: PopulationShape, start: Rigging['start']): [number, number, number] {
-  const middle = shape.rebound * reboundShare(start);
-  if (middle === 0) return [0, 0, 0];
-  return start === 'free' ? [0.4 * middle, middle, 2 * middle] : [0, middle, 0.8 * shape.rebound];
+/** The grid of shapes: what is added to ln top speed and to the slope, and the rebound as a share of force. */
+export interface ShapeNodes {
+  lnMaxSpeed: readonly number[];
+  slope: readonly number[];
+  rebound: readonly number[];
+}
+
+/** Reaches two to three standard deviations of how lifters differ; dense where quantities bend. */
+export function shapeNodes(shape: PopulationShape, start: Rigging['start']): ShapeNodes {
+  const share = reboundShare(start);
+  const middle = shape.rebound * share;
+  const times = start === 'free' ? [0.4, 0.8, 1.2, 2] : [0, 0.25 / share, 0.5 / share, 1 / share];
+  return {
+    lnMaxSpeed: [-0.13, 0.13],
+    slope: [-0.45, -0.15, 0.15, 0.45],
+    rebound: middle === 0 ? [0] : times.map((factor) => factor * middle),
+  };
 }
 
 /** Strength is looked for to this share: far within what a set can tell. */
@@ -89,79 +99,103 @@ function tabulate(
 ): ResponseTable {
   // Bar and body rise together, so that all of the mass may as well be on the bar.
   const compiled = withBarKg(anyBar, totalKg);
-  const { gravityMps2 } = compiled.load;
-  const [lowRebound, rebound, highRebound] = reboundNodes(shape, rigging.start);
+  const weightN = totalKg * compiled.load.gravityMps2;
+  const rebound = shape.rebound * reboundShare(rigging.start);
   const middle: Capability = { ...shape, rebound, strengthN: 1, movedBodyKg: 0, range: rigging.range };
-  const [speedStep, slopeStep] = SHAPE_STEPS;
-  const shapes: Capability[] = [
-    middle,
-    { ...middle, maxSpeedMps: middle.maxSpeedMps * Math.exp(-speedStep) },
-    { ...middle, maxSpeedMps: middle.maxSpeedMps * Math.exp(speedStep) },
-    { ...middle, slope: middle.slope - slopeStep },
-    { ...middle, slope: middle.slope + slopeStep },
-    { ...middle, rebound: lowRebound },
-    { ...middle, rebound: highRebound },
-  ];
-  const weightN = totalKg * gravityMps2;
   const heaviestN = Math.max(...[0, 0.5, 1].map((x) => compiled.at(at(compiled, x)).totalN));
-  let guess = heaviestN;
-  const limits: number[] = [];
+  const middleN = limitStrength(compiled, middle, heaviestN, 0.2);
+  const usual = repsAbove(compiled, middle, middleN, tiring, EVERY_ROOT);
+  const nodes = shapeNodes(shape, rigging.start);
+  const limitsN: number[] = [];
   const speedMps: Float64Array[] = [];
-  const peakMps = new Float64Array(ROOTS);
-  const effortS = new Float64Array(ROOTS);
-  shapes.forEach((capability, i) => {
-    const same = i > 4 && rebound === 0;
-    if (same) {
-      limits.push(limits[0]!);
-      speedMps.push(speedMps[0]!);
-      return;
-    }
-    const limitN = limitStrength(compiled, capability, guess, i === 0 ? 0.2 : 0.03);
-    if (i === 0) guess = limitN;
-    limits.push(limitN);
-    // Off the middle shape every other root is enough: the differences are smooth.
-    const stride = i === 0 ? 1 : 3;
-    const speeds = new Float64Array(ROOTS);
-    for (let j = 0; j < ROOTS; j += 1) {
-      if (j % stride !== 0 && j !== ROOTS - 1) continue;
-      const surplus = Math.max(JUST_ABOVE, (j * ROOT_STEP) ** 2);
-      const strong = { ...capability, strengthN: limitN * Math.exp(surplus) };
-      const ascent = ascend(compiled, strong, COARSE);
-      const end = ascent.states[ascent.states.length - 1]!;
-      speeds[j] = ascent.made ? (compiled.load.lockoutM - compiled.load.bottomM) / end.t : 0;
-      if (i > 0) continue;
-      peakMps[j] = ascent.turns.reduce((v, turn) => Math.max(v, turn.state.v), end.v);
-      effortS[j] = repEffortS(compiled, strong, ascent, tiring.loweringS);
-    }
-    if (stride > 1) fillBetween(speeds, speedMps[0]!, stride);
-    speedMps.push(speeds);
-  });
+  const effortS: Float64Array[] = [];
+  const row = nodes.rebound.length;
+  const layer = row * nodes.slope.length;
+  for (const lnMaxSpeed of nodes.lnMaxSpeed) {
+    nodes.slope.forEach((slope, j) => {
+      nodes.rebound.forEach((rebound, k) => {
+        const capability: Capability = {
+          ...middle,
+          maxSpeedMps: middle.maxSpeedMps * Math.exp(lnMaxSpeed),
+          slope: middle.slope + slope,
+          rebound,
+        };
+        const guessN = guessFrom(limitsN, layer, j > 0 ? row : 0, k > 0 ? 1 : 0) ?? middleN;
+        const limitN = limitStrength(compiled, capability, guessN, 0.01);
+        limitsN.push(limitN);
+        const { speeds, efforts } = repsAbove(compiled, capability, limitN, tiring, SOME_ROOTS);
+        speedMps.push(likeUsual(speeds, usual.speeds));
+        effortS.push(likeUsual(efforts, usual.efforts));
+      });
+    });
+  }
   const stopS = Float64Array.from(SHORTFALLS, (shortfall) => {
-    const { states } = ascend(compiled, { ...middle, strengthN: limits[0]! * Math.exp(-shortfall) }, COARSE);
+    const { states } = ascend(compiled, { ...middle, strengthN: middleN * Math.exp(-shortfall) }, COARSE);
     const { fromM, toM } = rigging.range;
     return (states[states.length - 1]!.z - fromM) / (toM - fromM);
   });
   return {
-    lnLimit: Float64Array.from(limits, (limitN) => Math.log(limitN / weightN)),
+    lnLimit: Float64Array.from(limitsN, (limitN) => Math.log(limitN / weightN)),
     speedMps,
-    peakMps,
     effortS,
+    peakRatio: usual.peaks.map((peak, j) => (usual.speeds[j]! > 0 ? peak / usual.speeds[j]! : 1)),
     stopS,
     bandShare: bandShareOf(compiled),
   };
 }
 
-/** Between the values that were simulated the ratio to the middle shape's runs straight. */
-function fillBetween(speeds: Float64Array, middle: Float64Array, stride: number): void {
-  const last = speeds.length - 1;
-  for (let j = 0; j < last; j++) {
-    if (j % stride === 0) continue;
-    const low = j - (j % stride);
-    const high = Math.min(low + stride, last);
-    const x = (j - low) / (high - low);
-    const ratio = (k: number) => (middle[k]! > 0 ? speeds[k]! / middle[k]! : 1);
-    speeds[j] = middle[j]! * (ratio(low) * (1 - x) + ratio(high) * x);
+/** The next limit by what those found before say: neighbours in one direction, changed as they changed in another. */
+function guessFrom(found: readonly number[], layer: number, row: number, one: number): number | undefined {
+  const n = found.length;
+  const back = (by: number) => found[n - by];
+  if (n >= layer && row + one > 0) {
+    const step = one > 0 ? one : row;
+    return (back(layer)! * back(step)!) / back(layer + step)!;
   }
+  if (row > 0 && one > 0) return (back(row)! * back(one)!) / back(row + one)!;
+  return back(row + one > 0 ? row + one : Math.max(1, layer));
+}
+
+/** Off the population's shape some of the surpluses are enough: the differences are smooth. */
+const EVERY_ROOT = Array.from({ length: ROOTS }, (_, j) => j);
+const SOME_ROOTS = [0, 2, 5, 9, ROOTS - 1];
+
+/** Reps at the surpluses of some roots; the other places stay nought. */
+function repsAbove(
+  compiled: CompiledLoad,
+  capability: Capability,
+  limitN: number,
+  tiring: Tiring,
+  roots: readonly number[],
+) {
+  const speeds = new Float64Array(ROOTS);
+  const peaks = new Float64Array(ROOTS);
+  const efforts = new Float64Array(ROOTS);
+  const heightM = compiled.load.lockoutM - compiled.load.bottomM;
+  for (const j of roots) {
+    const surplus = Math.max(JUST_ABOVE, (j * ROOT_STEP) ** 2);
+    const strong = { ...capability, strengthN: limitN * Math.exp(surplus) };
+    const ascent = ascend(compiled, strong, COARSE);
+    const end = ascent.states[ascent.states.length - 1]!;
+    speeds[j] = ascent.made ? heightM / end.t : 0;
+    peaks[j] = ascent.turns.reduce((v, turn) => Math.max(v, turn.state.v), end.v);
+    efforts[j] = repEffortS(compiled, strong, ascent, tiring.loweringS);
+  }
+  return { speeds, peaks, efforts };
+}
+
+/** Between the places of `SOME_ROOTS` the ratio to the usual values runs straight. */
+function likeUsual(values: Float64Array, usual: Float64Array): Float64Array {
+  const ratio = (j: number) => (usual[j]! > 0 ? values[j]! / usual[j]! : 1);
+  for (let i = 1; i < SOME_ROOTS.length; i++) {
+    const low = SOME_ROOTS[i - 1]!;
+    const high = SOME_ROOTS[i]!;
+    for (let j = low + 1; j < high; j++) {
+      const x = (j - low) / (high - low);
+      values[j] = usual[j]! * (ratio(low) * (1 - x) + ratio(high) * x);
+    }
+  }
+  return values;
 }
 
 /** The least strength that makes the rep. */

@@ -1,6 +1,6 @@
 import type { StrengthPosterior } from './estimateStrength.ts';
 import { parameterNames } from './parameters.ts';
-import { atSurplus, emptyReading, neededSurplus, readModel, referenceLn } from './readGroup.ts';
+import { atSurplus, neededSurplus, type ReadModel, readerOf } from './readGroup.ts';
 import { ROOT_STEP, ROOTS } from './response.ts';
 import type { EffortGroup } from './sessions.ts';
 
@@ -15,18 +15,17 @@ export function straightTotalsOf({ particles, sessions, lift }: StrengthPosterio
   const parameters = { ...particles[0]!.parameters };
   for (const name of parameterNames)
     parameters[name] = particles.reduce((sum, p) => sum + p.weight * p.parameters[name], 0);
-  const fromLn = referenceLn(parameters, lift);
-  const reading = emptyReading();
+  const read = readerOf(parameters, lift);
   const result: StraightTotal[] = [];
   for (const { groups } of sessions) {
     for (const group of groups) {
-      const { straightLn, lossLn, speedMps } = readModel(group.model, parameters, lift, fromLn, reading);
+      const reading = read(group.model);
       const bare =
-        straightLn +
+        reading.straightLn +
         group.carriedLn * Math.exp(parameters.lnTiring) -
         (group.equipment === null ? 0 : parameters[group.equipment]) -
         (group.platform ? parameters.platform : 0);
-      const acted = actsAt(group, lossLn, speedMps);
+      const acted = actsAt(group, reading);
       for (const set of group.members) result[set] = { lnTotal: bare + acted.surplus, says: acted.says };
     }
   }
@@ -34,16 +33,13 @@ export function straightTotalsOf({ particles, sessions, lift }: StrengthPosterio
 }
 
 function actsAt(
-  { made, missed, fastestMps, peakMps, reserve, model }: EffortGroup,
-  lossLn: Float64Array,
-  speedMps: Float64Array,
+  { made, missed, fastestMps, peakMps, reserve }: EffortGroup,
+  reading: ReadModel,
 ): { surplus: number; says: StraightTotal['says'] } {
+  const { lossLn } = reading;
   if (missed) return { surplus: neededSurplus(lossLn, made + 1), says: 'lessThan' };
-  if (fastestMps.count > 0) return { surplus: surplusAt(speedMps, fastestMps.mean), says: 'near' };
-  if (peakMps.count > 0) {
-    const peaks = speedMps.map((v, j) => v * model.peakRatio[j]!);
-    return { surplus: surplusAt(peaks, peakMps.mean), says: 'near' };
-  }
+  if (fastestMps.count > 0) return { surplus: surplusAt(reading.speedMps, fastestMps.mean), says: 'near' };
+  if (peakMps.count > 0) return { surplus: surplusAt(reading.peakMps, peakMps.mean), says: 'near' };
   if (reserve.count > 0) return { surplus: neededSurplus(lossLn, made + reserve.mean + 0.5), says: 'near' };
   return { surplus: neededSurplus(lossLn, Math.max(1, made)), says: 'atLeast' };
 }
