@@ -54,6 +54,7 @@ const header = [
   'last_rep_mean_mps',
   'set_s',
   'all_reps',
+  'chance_all_reps',
 ];
 
 function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
@@ -91,6 +92,7 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     lastSpeed: block.effort?.lastMps ? Number(block.effort.lastMps.toFixed(3)) : null,
     setSeconds: block.effort && tenth(block.effort.underStrainS),
     allReps: block.effort && (block.effort.missed === null ? 'yes' : 'no'),
+    chance: block.expected && Number(block.expected.chanceAllReps.toFixed(3)),
   };
 }
 

@@ -64,7 +64,7 @@ function sheetText(sheet: RackSheet): string {
 
 function lifterText(line: LifterLine, unit: string): string[] {
   const byCoach = line.barByCoach ? ', set by the coach' : '';
-  const { speed, strain, shorterRest } = line.effort;
+  const { speed, strain, shorterRest, allReps } = line.effort;
   const hung = line.hung.length > 0 ? line.hung.join('; ') : 'straight weight';
   return [
     apart(`${line.order}  ${line.name}, ${line.start}`, `${line.bar} ${unit}`),
@@ -73,7 +73,7 @@ function lifterText(line: LifterLine, unit: string): string[] {
     row('bottom', loadText(line.bottom, unit)),
     row('lockout', loadText(line.lockout, unit)),
     row('share', `${line.percentages}, of ${line.reference}`),
-    row('speed', [speed, strain, shorterRest].filter(Boolean).join('; ')),
+    row('speed', [speed, strain, allReps && `all reps ${allReps}`, shorterRest].filter(Boolean).join('; ')),
     ...line.steps.map((step, index) =>
       row(
         index === 0 ? 'work' : '',

@@ -10,8 +10,11 @@ import type { PrescribedSetup } from '#core/day/prescribe.ts';
 import { volumeCautions } from '#core/day/prilepin.ts';
 import { type BlockEffort, sessionEffort } from '#core/day/sessionEffort.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
+import { centralDraw } from '#core/strength/drawCapability.ts';
+import { drawTiring } from '#core/strength/drawTiring.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
+import { drawsIn } from './estimatedCapability.ts';
 import { expectedOf } from './expectedOf.ts';
 import { placeCautions } from './placeCautions.ts';
 import { recordById } from './recordById.ts';
@@ -37,9 +40,12 @@ export function describePlace(
   const isLoadable = Math.abs(nearestKg - wantedKg) <= SAME_BAR_KG;
   const barKg = isLoadable ? nearestKg : wantedKg;
   const loaded = group.blocks.map((block) => plates({ targetKg: barKg * block.shareOfAim, ...rack.gear }));
+  const { estimate } = strength;
+  const tiring =
+    estimate === null ? tiringOf(group.lift) : drawTiring(centralDraw(drawsIn(estimate)), group.lift);
   const efforts = sessionEffort(
     task,
-    tiringOf(group.lift),
+    tiring,
     rack.gear,
     set,
     group.blocks.map(({ sets, reps, restSeconds }, i) => ({

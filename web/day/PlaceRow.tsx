@@ -103,7 +103,10 @@ export function PlaceRow(props: {
         </Cell>
         <Cell head="First → last rep">
           <p>{line.effort.speed}</p>
-          <p className="small quiet">{line.effort.strain}</p>
+          <p className="small quiet">
+            {line.effort.strain}
+            {line.effort.allReps && `, all reps ${line.effort.allReps}`}
+          </p>
           <p className="small quiet">{line.effort.shorterRest}</p>
         </Cell>
         <Cell head="At lockout">

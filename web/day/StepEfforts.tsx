@@ -23,6 +23,7 @@ export function StepEfforts({
               <th scope="col">Up and down</th>
               <th scope="col">Half a minute less</th>
               <th scope="col">Strength to spare</th>
+              <th scope="col">Chance of all reps</th>
             </tr>
           </thead>
           <tbody>
@@ -39,6 +40,7 @@ export function StepEfforts({
                 <td>{effort.strain}</td>
                 <td>{effort.shorterRest}</td>
                 <td>{effort.spare}</td>
+                <td>{effort.allReps || 'no estimate'}</td>
               </tr>
             ))}
           </tbody>

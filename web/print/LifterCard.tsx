@@ -87,6 +87,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
       <p>
         {lifter.percentages}, of {lifter.reference}. Speed, first rep to last: {effort.speed}
         {effort.strain && `; ${effort.strain}, up and down`}
+        {effort.allReps && `; all reps ${effort.allReps}`}
         {effort.shorterRest && `; with ${effort.shorterRest}`}.
       </p>
       {lifter.assumed.map(({ sentence }) => (

@@ -11,6 +11,7 @@ const effort = {
   strain: '4 s a set',
   shorterRest: 'rest 0:45 → 0.55 m/s',
   spare: '26 %',
+  allReps: '96 %',
 };
 
 const line = (order: number): LifterLine => ({
@@ -89,11 +90,12 @@ test('a sheet of a day that was changed since says so', () => {
   expect([saysChanged(2), saysChanged(3)]).toEqual([true, false]);
 });
 
-test('a card holds the loads with their intervals, first and last speed, and what a shorter rest costs', () => {
+test('a card holds the loads with their intervals, first and last speed, the chance of all reps and what a shorter rest costs', () => {
   const html = renderToStaticMarkup(<LifterCard sheet={sheet(1)} lifter={line(1)} />);
   expect(html).toContain('172 to 190');
   expect(html).toContain('0.62 → 0.58 m/s');
   expect(html).toContain('rest 0:45 → 0.55 m/s.');
+  expect(html).toContain('all reps 96 %');
 });
 
 function saysChanged(lifters: number): boolean {

@@ -7,6 +7,8 @@ const block = inventedPlan().groups[0]!.places[0]!.solved!.blocks[1]!;
 const effort = block.effort!;
 const words = (changed: Partial<NonNullable<PlanBlock['effort']>>, part: Partial<PlanBlock> = {}) =>
   effortWords({ ...block, ...part, effort: { ...effort, ...changed } });
+const allReps = (chanceAllReps: number) =>
+  effortWords({ ...block, expected: { ...block.expected!, chanceAllReps } }).allReps;
 
 test('a step runs from its first speed to its last, a single has one', () => {
   expect(words({}).speed).toBe('0.62 → 0.58 m/s');
@@ -31,11 +33,16 @@ test("strength to spare is a share of the lifter's own: a margin of ln 1.25 is a
   expect(words({ marginLn: 2 }).spare).toBe('half and more');
 });
 
+test('a chance is never said to be certain', () => {
+  expect([0.001, 0.42, 0.9999].map(allReps)).toEqual(['under 1 %', '42 %', 'over 99 %']);
+});
+
 test('a plan of before sets were worked out says what it knows: the first rep', () => {
   expect(effortWords({ ...block, effort: null })).toEqual({
     speed: '0.62 m/s, first rep only',
     strain: '',
     shorterRest: '',
     spare: '',
+    allReps: '',
   });
 });

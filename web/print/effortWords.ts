@@ -10,14 +10,26 @@ export interface EffortWords {
   shorterRest: string;
   /** "8 %", the strength to spare with which all reps are just made; "lacks 3 %"; empty where it was not worked out. */
   spare: string;
+  /** "92 %", the chance of all reps of all sets; empty without an estimate. */
+  allReps: string;
 }
 
-export function effortWords({ sets, reps, effort, explanation: { firstRep } }: PlanBlock): EffortWords {
-  const nothing = { strain: '', shorterRest: '', spare: '' };
+export function effortWords({
+  sets,
+  reps,
+  effort,
+  expected,
+  explanation: { firstRep },
+}: PlanBlock): EffortWords {
+  const nothing = { strain: '', shorterRest: '', spare: '', allReps: '' };
   if (!firstRep.made) return { ...nothing, speed: 'not made by this calculation', spare: spareOf(effort) };
   if (effort === null) return { ...nothing, speed: `${speed(firstRep.meanSpeedMps)}, first rep only` };
   const { firstMps, lastMps, missed, shorterRest } = effort;
-  const known = { strain: `${Math.round(effort.underStrainS)} s a set`, spare: spareOf(effort) };
+  const known = {
+    strain: `${Math.round(effort.underStrainS)} s a set`,
+    spare: spareOf(effort),
+    allReps: expected === null ? '' : chance(expected.chanceAllReps),
+  };
   if (lastMps === null) {
     const where = missed === null ? '' : `, rep ${missed.rep} of set ${missed.set} not made`;
     return { ...known, speed: `${speed(firstMps)} at first${where}`, shorterRest: '' };
@@ -40,6 +52,13 @@ function spareOf(effort: PlanBlock['effort']): string {
   const percent = Math.round(100 * Math.abs(share));
   if (share < 0) return `lacks ${percent} %`;
   return share > 0.5 ? 'half and more' : `${percent} %`;
+}
+
+/** No chance is certain: "over 99 %". */
+function chance(share: number): string {
+  if (share > 0.99) return 'over 99 %';
+  if (share < 0.01) return 'under 1 %';
+  return `${Math.round(100 * share)} %`;
 }
 
 /** "1:15" */

@@ -37,6 +37,7 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
     strain: '4 s a set',
     shorterRest: 'rest 0:45 → 0.55 m/s',
     spare: '26 %',
+    allReps: '96 %',
   });
   expect(short!.steps[0]).toMatchObject({ sets: 2, bar: '60', rest: 'rest 1:15' });
 });

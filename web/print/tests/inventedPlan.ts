@@ -70,7 +70,7 @@ function inventedPlace(
       misfit: 0,
       reference: { kg: 200, from: 'best', doneOn: '2026-05-02', equipment: 'raw' },
       heights: { bottomM: 1, lockoutM: 1.6, known },
-      strength: { known: 'estimated', sdLn: 0.03 },
+      strength: { known: 'estimated', sdLn: 0.03, setCount: 120 },
       blocks: [block(2, 60, bands.length), block(8, 90, bands.length)],
       cautions,
     },
@@ -128,6 +128,10 @@ function block(sets: number, barKg: number, pairs: number): PlanBlock {
       missed: null,
       marginLn: 0.3,
       shorterRest: { restS: 45, lastMps: 0.55, marginLn: 0.28 },
+    },
+    expected: {
+      chanceAllReps: 0.96,
+      firstMps: { median: 0.62, low80: 0.6, high80: 0.64, low95: 0.58, high95: 0.66 },
     },
   };
 }
