@@ -136,6 +136,42 @@ test('a removed best comes back with Undo', async ({ page }) => {
   await expect(bests.getByRole('row').nth(1)).toHaveText(newest!);
 });
 
+test('a heavier single on the same box takes the record and names the one before; another box has its own', async ({
+  page,
+}) => {
+  const joined = await page.request.post('/api/records/lifter', {
+    data: { name: 'Newly Joined', category: 'men', statureM: 1.8 },
+  });
+  const lifterId: string = (await joined.json()).record.id;
+  const single = (doneOn: string, heightM: number, barKg: number) => ({
+    lifterId,
+    doneOn,
+    lift: 'squat',
+    setup: { start: { way: 'box', heightM }, barKg },
+    reps: 1,
+    made: 1,
+  });
+  const sets = [
+    single('2025-03-01', 0.415, 90),
+    single('2025-04-01', 0.415, 92.5),
+    single('2025-05-01', 0.425, 91),
+  ];
+  const logged = await page.request.post('/api/sets', { data: { sets } });
+  expect(logged.status()).toBe(201);
+  await page.goto(`/lifters/${lifterId}`);
+  const records = page.getByRole('table', { name: 'Records by setup' });
+  const row = records.getByRole('row', { name: /box 41\.5 cm/ });
+  await expect(row).toContainText('92.5 kg');
+  await expect(row).toContainText('90 kg, 1 Mar 2025');
+  await expect(records.getByRole('row', { name: /box 42\.5 cm/ })).toContainText('the first');
+
+  await row.press('Enter');
+  const nearest = page.getByRole('table', { name: /^Nearest to squat, box 41\.5 cm/ });
+  // The opened record itself stands first, then the box that is one centimetre higher.
+  await expect(nearest.getByRole('row').nth(1)).toContainText('box 41.5 cm');
+  await expect(nearest.getByRole('row').nth(2)).toContainText('box 42.5 cm');
+});
+
 test('the list is walked by arrows and letters, Enter opens and Esc leaves', async ({ page }) => {
   await page.goto('/lifters');
   const rows = page.getByRole('table', { name: 'Lifters' }).getByRole('row');

@@ -31,9 +31,12 @@ export function stallSentences(
 function sameAllAlong({ used, weeks }: RecentWork, setupText: (set: LoggedSet) => string): string[] {
   const steady = used.filter(({ inWeeks, isNew }) => !isNew && inWeeks >= MOST_WEEKS * weeks);
   if (steady.length === 0) return [];
-  const texts = steady.map(({ example, inWeeks }) => `${setupText(example)}, in ${inWeeks}`);
+  const texts = steady.map(
+    ({ example, inWeeks }, i) =>
+      `${setupText(example)}, in ${inWeeks}${i === 0 ? ` of the ${weeks} weeks` : ''}`,
+  );
   return [
-    `Unchanged, of these ${weeks} weeks and before them too: ${named(texts)}.`,
+    `The same as before: ${named(texts)}.`,
     'A lifter gets used to what stays the same; another start or other bands may help.',
   ];
 }

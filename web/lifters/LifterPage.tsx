@@ -79,6 +79,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       ) : (
         <CapabilitySection lifterId={lifter.id} today={today} />
       )}
+      <EstimateState estimates={estimates} sets={sets} />
       <HeightsSection own={own} today={today} />
       <BestsSection
         own={own}
@@ -89,6 +90,20 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       <BodyMassSection own={own} today={today} />
     </div>
   );
+}
+
+/** What one waits for, or why it did not come. */
+function EstimateState({ estimates, sets }: Record<'estimates' | 'sets', Waited>) {
+  const error = estimates.error ?? sets.error;
+  if (error !== null) return <p className="stop">What the log says could not be fetched: {error.message}</p>;
+  if (estimates.isPending || sets.isPending)
+    return <p className="small quiet">Working out from the log what this lifter can do.</p>;
+  return null;
+}
+
+interface Waited {
+  error: Error | null;
+  isPending: boolean;
 }
 
 /** While they are fetched: the same lists each time, so that nothing is worked out again. */

@@ -23,7 +23,7 @@ export function ChosenSet(props: {
   const units = useUnits();
   if (observation === undefined || set === undefined) {
     return (
-      <p className="small quiet strength-chosen">
+      <p className="small quiet strength-chosen screen-only">
         Tap a mark, or walk the marks with the arrow keys, to read what set it was.
       </p>
     );

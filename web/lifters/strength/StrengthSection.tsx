@@ -10,6 +10,7 @@ import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from '../lifterRecords.ts';
 import { ChosenSet } from './ChosenSet.tsx';
+import { LeftOut } from './LeftOut.tsx';
 import { StallNote } from './StallNote.tsx';
 import { setsById, strengthScene } from './strengthScene.ts';
 import { TimeTables } from './TimeTables.tsx';
@@ -64,6 +65,7 @@ export function StrengthSection(props: {
       </MeasuredWidth>
       <ChosenSet observation={chosen} set={chosenKey === null ? undefined : byId.get(chosenKey)} />
       <TimeTables scene={scene} observations={estimate.observations} setsById={byId} />
+      <LeftOut leftOut={estimate.leftOut} setsById={byId} />
     </div>
   );
 }
