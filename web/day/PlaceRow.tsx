@@ -1,9 +1,9 @@
-import type { ReactNode } from 'react';
 import type { Group, Place } from '#contract/records/day.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { startText } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterLine, WrittenLoad } from '#web/print/RackSheetModel.ts';
+import { Cell } from './Cell.tsx';
 import { type Drop, MoveHandle } from './MoveHandle.tsx';
 import type { DetailField } from './PlaceDetail.tsx';
 
@@ -132,18 +132,6 @@ export function PlaceRow(props: {
         </tr>
       )}
     </>
-  );
-}
-
-/** A cell that says its column itself where the table is folded for a narrow screen. */
-function Cell({ head, children }: { head: string; children: ReactNode }) {
-  return (
-    <td>
-      <span className="cell-head" aria-hidden="true">
-        {head}
-      </span>
-      {children}
-    </td>
   );
 }
 

@@ -1,4 +1,15 @@
 import type { WrittenStep } from '#web/print/RackSheetModel.ts';
+import { Cell } from './Cell.tsx';
+
+const columns = [
+  'Step',
+  'Rest',
+  'First → last rep',
+  'Up and down',
+  'Half a minute less',
+  'Strength to spare',
+  'Chance of all reps',
+] as const;
 
 /** Every step of one lifter with what its sets do: speed of the first and the last rep, time, a shorter rest, strength to spare. */
 export function StepEfforts({
@@ -17,30 +28,28 @@ export function StepEfforts({
         <table className="table" aria-label={`Sets and rest of ${name}`}>
           <thead>
             <tr>
-              <th scope="col">Step</th>
-              <th scope="col">Rest</th>
-              <th scope="col">First → last rep</th>
-              <th scope="col">Up and down</th>
-              <th scope="col">Half a minute less</th>
-              <th scope="col">Strength to spare</th>
-              <th scope="col">Chance of all reps</th>
+              {columns.map((column) => (
+                <th key={column} scope="col">
+                  {column}
+                </th>
+              ))}
             </tr>
           </thead>
           <tbody>
             {steps.map(({ sets, reps, bar, rest, effort }, index) => (
               <tr key={index}>
-                <td>
+                <Cell head={columns[0]}>
                   {sets} × {reps}{' '}
                   <b>
                     {bar} {unit}
                   </b>
-                </td>
-                <td>{rest.replace('rest ', '')}</td>
-                <td>{effort.speed}</td>
-                <td>{effort.strain}</td>
-                <td>{effort.shorterRest}</td>
-                <td>{effort.spare}</td>
-                <td>{effort.allReps || 'no estimate'}</td>
+                </Cell>
+                <Cell head={columns[1]}>{rest.replace('rest ', '')}</Cell>
+                <Cell head={columns[2]}>{effort.speed}</Cell>
+                <Cell head={columns[3]}>{effort.strain}</Cell>
+                <Cell head={columns[4]}>{effort.shorterRest || (sets === 1 ? 'one set' : '')}</Cell>
+                <Cell head={columns[5]}>{effort.spare}</Cell>
+                <Cell head={columns[6]}>{effort.allReps || 'no estimate'}</Cell>
               </tr>
             ))}
           </tbody>
