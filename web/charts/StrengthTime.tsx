@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useId } from 'react';
+import { type KeyboardEvent, memo, type PointerEvent, useId, useMemo } from 'react';
 import { fromSi } from '#core/units/units.ts';
 import { CourseBand, CourseLine } from './CourseBand.tsx';
 import { MarkShape } from './MarkShape.tsx';
@@ -28,13 +28,9 @@ export function StrengthTime(props: {
   onChoose: (key: string | null) => void;
 }) {
   const { scene, mass, widthPx, chosenKey, onChoose } = props;
-  const clip = useId();
-  const frame = timeFrame(scene, { widthPx, mass });
-  const placed = placedMarks(scene, frame, mass);
+  const frame = useMemo(() => timeFrame(scene, { widthPx, mass }), [scene, widthPx, mass]);
+  const placed = useMemo(() => placedMarks(scene, frame, mass), [scene, frame, mass]);
   const chosen = placed.findIndex(({ mark }) => mark.key === chosenKey);
-  const scale = placed.length > crowd * (frame.right - frame.left) ? 0.7 : 1;
-  const last = scene.history[scene.history.length - 1];
-  const atKg = (kg: number) => frame.y(fromSi(kg, mass));
 
   const choose = (event: PointerEvent<HTMLDivElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
@@ -59,38 +55,7 @@ export function StrengthTime(props: {
         fontFamily={letters.family}
         fontSize={letters.small}
       >
-        <clipPath id={clip}>
-          <rect
-            x={frame.left}
-            y={frame.top}
-            width={frame.right - frame.left}
-            height={frame.floor - frame.top}
-          />
-        </clipPath>
-        <Axes frame={frame} />
-        <MeetRules meets={scene.meets} frame={frame} />
-        <g clipPath={`url(#${clip})`}>
-          <CourseBand history={scene.history} frame={frame} atKg={atKg} />
-        </g>
-        {inDrawingOrder(placed).map(({ mark, x, y, beyond }) => (
-          <MarkShape
-            key={mark.key}
-            {...{ x, y, beyond }}
-            scale={scale}
-            says={mark.says}
-            doubted={mark.doubted}
-            record={mark.record}
-          />
-        ))}
-        <g clipPath={`url(#${clip})`}>
-          <CourseLine history={scene.history} frame={frame} atKg={atKg} />
-        </g>
-        {last && (
-          <text x={frame.right + 6} y={atKg(last.median) + 5} fontSize="15" fontWeight="640" fill={paint.ink}>
-            {Math.round(fromSi(last.median, mass))} {mass}
-          </text>
-        )}
-        <MassStrip bodyMasses={scene.bodyMasses} frame={frame} mass={mass} />
+        <Drawing {...{ scene, frame, placed, mass }} />
         {placed[chosen] && <ChosenRing {...placed[chosen]} />}
       </svg>
       {placed.length > 0 && (
@@ -113,6 +78,56 @@ export function StrengthTime(props: {
     </div>
   );
 }
+
+/** All but what is chosen: with hundreds of sets it is not drawn again while a mouse moves over it. */
+const Drawing = memo(function Drawing(props: {
+  scene: TimeScene;
+  frame: TimeFrame;
+  placed: readonly PlacedMark[];
+  mass: 'kg' | 'lb';
+}) {
+  const { scene, frame, placed, mass } = props;
+  const clip = useId();
+  const last = scene.history[scene.history.length - 1];
+  const atKg = (kg: number) => frame.y(fromSi(kg, mass));
+  const scale = placed.length > crowd * (frame.right - frame.left) ? 0.7 : 1;
+  return (
+    <>
+      <clipPath id={clip}>
+        <rect
+          x={frame.left}
+          y={frame.top}
+          width={frame.right - frame.left}
+          height={frame.floor - frame.top}
+        />
+      </clipPath>
+      <Axes frame={frame} />
+      <MeetRules meets={scene.meets} frame={frame} />
+      <g clipPath={`url(#${clip})`}>
+        <CourseBand history={scene.history} frame={frame} atKg={atKg} />
+      </g>
+      {inDrawingOrder(placed).map(({ mark, x, y, beyond }) => (
+        <MarkShape
+          key={mark.key}
+          {...{ x, y, beyond }}
+          scale={scale}
+          says={mark.says}
+          doubted={mark.doubted}
+          record={mark.record}
+        />
+      ))}
+      <g clipPath={`url(#${clip})`}>
+        <CourseLine history={scene.history} frame={frame} atKg={atKg} />
+      </g>
+      {last && (
+        <text x={frame.right + 6} y={atKg(last.median) + 5} fontSize="15" fontWeight="640" fill={paint.ink}>
+          {Math.round(fromSi(last.median, mass))} {mass}
+        </text>
+      )}
+      <MassStrip bodyMasses={scene.bodyMasses} frame={frame} mass={mass} />
+    </>
+  );
+});
 
 function Axes({ frame }: { frame: TimeFrame }) {
   const { y, left, right, floor, heightPx } = frame;

@@ -40,7 +40,10 @@ export function StrengthSection(props: {
     [club, own, estimate, sets, mass, length],
   );
   const days = spans.find(({ value }) => value === span)?.days ?? null;
-  const scene = sceneFrom(whole, days === null ? null : daysBefore(estimate.on, days));
+  const scene = useMemo(
+    () => sceneFrom(whole, days === null ? null : daysBefore(estimate.on, days)),
+    [whole, days, estimate.on],
+  );
   const byId = useMemo(() => setsById(own, sets), [own, sets]);
   const chosen = estimate.observations.find(({ setId }) => setId === chosenKey);
   return (

@@ -1,0 +1,90 @@
+import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { renderToStaticMarkup } from 'react-dom/server';
+import { expect, test } from 'vitest';
+import { type StrengthEstimate, strengthEstimate } from '#contract/strengthEstimate.ts';
+import { loggedSquat } from '#contract/tests/loggedSquat.ts';
+import { twoLifters } from '#contract/tests/twoLifters.ts';
+import { populationPrior } from '#core/strength/parameters.ts';
+import { clubKey } from '#web/api/useClub.ts';
+import { ViewUnits } from '#web/parts/ViewUnits.tsx';
+import { lifterRecords } from '../lifterRecords.ts';
+import { EstimateSection } from './EstimateSection.tsx';
+
+const club = twoLifters();
+const sets = Array.from({ length: 16 }, (_, week) => {
+  const doneOn = new Date(Date.UTC(2026, 5, 28) - week * 7 * 86_400_000).toISOString().slice(0, 10);
+  return loggedSquat(`week ${week}`, doneOn, 100, { with: { start: { way: 'box', heightM: 0.3 } } });
+});
+const wide = { median: 0, low80: -0.13, high80: 0.13, low95: -0.2, high95: 0.2 };
+
+/** The shorter lifter, 52 kg, who squats 110 kg straight, surely; `change` says what else the log tells. */
+function estimate(change: Partial<StrengthEstimate> = {}): StrengthEstimate {
+  const middle = { median: 110, low80: 107, high80: 113, low95: 105, high95: 115 };
+  // 0.88 of the body rises with a squat (docs/model.md).
+  const lnTotal = Math.log(110 + 0.88 * 52);
+  return strengthEstimate.parse({
+    lifterId: 'short',
+    lift: 'squat',
+    on: '2026-06-28',
+    setCount: sets.length,
+    lastSetOn: '2026-06-28',
+    bodyMassKg: 52,
+    bodyMassKnown: 'measured',
+    maxKg: middle,
+    inEquipment: [],
+    parameters: [{ name: 'lnTiring', now: { ...wide, low80: -0.05, high80: 0.05 }, before: wide }],
+    history: [{ on: '2026-06-28', ...middle }],
+    observations: [],
+    leftOut: [],
+    draws: Array.from({ length: 10 }, () => ({ ...populationPrior('squat').mean, lnTotal })),
+    ...change,
+  });
+}
+
+/** Eight weeks over which a rise is so likely, and the change so unsure. */
+function over(probability: number, spread: number): Pick<StrengthEstimate, 'rise'> {
+  return { rise: [{ weeks: 8, probability, median: 0, low80: -spread, high80: spread }] };
+}
+
+/** The text on the page, without its tags. */
+function read(shown: StrengthEstimate): string {
+  const client = new QueryClient();
+  client.setQueryData(clubKey, { records: club, seq: 1 });
+  const html = renderToStaticMarkup(
+    <QueryClientProvider client={client}>
+      <ViewUnits clubMass="kg" clubLength="cm">
+        <EstimateSection own={lifterRecords(club, 'short')!} estimates={[shown]} sets={sets} />
+      </ViewUnits>
+    </QueryClientProvider>,
+  );
+  return html.replaceAll(/<[^>]+>/g, ' ').replaceAll(/\s+/g, ' ');
+}
+
+test('the straight lift in the table of setups is the very maximum of the estimate, and the box is there unasked', () => {
+  const text = read(estimate());
+  expect(text).toMatch(/today.{1,6}s maximum, raw 110 kg est\. 105 to 115/);
+  expect(text).toMatch(/Heaviest bar .* free 110 kg est\. 110 to 110/);
+  expect(text).toMatch(/box 30 cm \d+ kg est\./);
+});
+
+test('a stall is said with the box that never changed; a lifter who rises and one nobody can tell of hear nothing', () => {
+  const stalled = read(estimate(over(0.1, 0.01)));
+  expect(stalled).toContain('has probably not risen in the last 8 weeks');
+  expect(stalled).toContain('box 30 cm, in 8 of the 8 weeks');
+  for (const silent of [over(0.7, 0.01), over(0.1, 0.08), { rise: [] }])
+    expect(read(estimate(silent))).not.toContain('probably not risen');
+});
+
+test('only what the log has narrowed is called learned', () => {
+  expect(read(estimate())).toContain('Tiring');
+  const untouched = estimate({ parameters: [{ name: 'lnTiring', now: wide, before: wide }] });
+  expect(read(untouched)).not.toContain('Tiring');
+});
+
+test('a set that could not be used is named with its reason', () => {
+  const text = read(
+    estimate({ leftOut: [{ id: 'week 0', reason: 'The start is too high for this lifter.' }] }),
+  );
+  expect(text).toContain('One set could not be used');
+  expect(text).toContain('28 Jun 2026, 100 kg, a single: The start is too high for this lifter.');
+});
