@@ -2,6 +2,7 @@ import { lift } from '#contract/records/lift.ts';
 import { type GainSlope, gainSlope, slopesByEquipment } from '#core/evidence/gainSlope.ts';
 import { bareLine, emptyLine, rangeOf } from './evidenceLines.ts';
 import type { EvidenceAnswer, EvidenceLine, Variant } from './evidenceReport.ts';
+import { gainNoise } from './gainNoise.ts';
 import type { GymGain } from './gymGains.ts';
 import type { LiftNoise } from './liftNoise.ts';
 import { regressionToTheMean, tooFewMeets } from './trapsOf.ts';
@@ -75,12 +76,6 @@ function variantLines(variant: Variant, gains: readonly GymGain[], noise: LiftNo
   if (gains.length === 0) return [];
   const slope = gainSlope(gains, gainNoise(gains, noise));
   return [clubLine(gains, slope), ...lifterLines(slope)].map((line) => ({ ...line, variant }));
-}
-
-/** The noise of a gain: of two lifts, over the platform lift that gains are counted by. */
-function gainNoise(gains: readonly GymGain[], { share }: LiftNoise): number {
-  const ratios = gains.map(({ from, to, step }) => Math.hypot(from.barKg, to.barKg) / step.before.barKg);
-  return share * Math.sqrt(ratios.reduce((sum, ratio) => sum + ratio ** 2, 0) / Math.max(1, ratios.length));
 }
 
 function clubLine(gains: readonly GymGain[], slope: GainSlope | null): EvidenceLine {

@@ -9,6 +9,9 @@ export interface GymGain extends GainPair {
   /** The gym lifts that the gain is reckoned from. */
   from: HardLift;
   to: HardLift;
+  /** Days on which that setup was done hard before either meet: each is the best of so many. */
+  fromDays: number;
+  toDays: number;
 }
 
 /** Gym lifts of so many days before a meet speak for it (assumption: a block of ten weeks). */
@@ -39,6 +42,8 @@ export function gymGains(steps: readonly MeetStep[], lifts: readonly HardLift[])
         step,
         from,
         to,
+        fromDays: daysOf(first),
+        toDays: daysOf(second),
         lifterId: before.lifterId,
         gymGain: (to.barKg - from.barKg) / before.barKg,
         platformGain: (after.barKg - before.barKg) / before.barKg,
@@ -56,4 +61,8 @@ function windowOf(lifts: readonly HardLift[], meetOn: string, after: string): Ha
 
 function heaviest(lifts: readonly HardLift[]): HardLift {
   return lifts.reduce((a, b) => (b.barKg > a.barKg ? b : a));
+}
+
+function daysOf(lifts: readonly HardLift[]): number {
+  return new Set(lifts.map(({ doneOn }) => doneOn)).size;
 }

@@ -11,6 +11,8 @@ export interface EvidenceVoice {
 }
 
 const CM_AN_INCH = 2.54;
+/** Kilograms or pounds gained in the gym that a sentence speaks of. */
+const GAINED = 10;
 
 /** What an effect lets one say: that it is there, that it leans that way, or nothing. */
 export type Verdict = 'says' | 'leans' | 'cannotTell' | 'tooLittle';
@@ -32,8 +34,8 @@ export function spokenEffect(
     question === 'boxHeight'
       ? heightTold(value, lengthUnit)
       : question === 'bandShare'
-        ? value * 100
-        : value * 10;
+        ? value
+        : value * GAINED;
   const { value, low80, high80, low95, high95 } = effect;
   return {
     value: told(value),
@@ -47,6 +49,12 @@ export function spokenEffect(
 /** Percent compound: an inch is worth 2.54 centimetres of it. */
 function heightTold(percentACm: number, unit: 'cm' | 'in'): number {
   return unit === 'cm' ? percentACm : 100 * Math.expm1(CM_AN_INCH * Math.log1p(percentACm / 100));
+}
+
+/** The same worth by the other unit of height, for whoever counts boxes in it. */
+function otherUnit(percent: number, { lengthUnit }: EvidenceVoice): string {
+  const inOther = 100 * Math.expm1(Math.log1p(percent / 100) * CM_AN_INCH ** (lengthUnit === 'cm' ? 1 : -1));
+  return `${lengthUnit === 'cm' ? 'an inch' : 'a centimetre'} is ${figure(Math.abs(inOther))} %`;
 }
 
 /** One answer as a coach says it; where the data cannot tell, it says that. */
@@ -67,7 +75,7 @@ const carried =
   (told, verdict, voice) => {
     const unit = voice.massUnit;
     const range = `${figure(told.low80)} to ${figure(told.high80)} ${unit}`;
-    const gained = `10 ${unit} gained ${what(voice)}`;
+    const gained = `${GAINED} ${unit} gained ${what(voice)}`;
     if (verdict === 'cannotTell')
       return `the data cannot tell what ${gained} was worth on the platform; ${range} would fit what was logged.`;
     const value = `${figure(told.value)} ${unit}`;
@@ -92,7 +100,7 @@ const sentences: Record<Question, Said> = {
     const start = unit === 'inch' ? 'an inch' : 'a centimetre';
     const maybe = verdict === 'leans' ? ' probably' : '';
     return capital(
-      `${start} more of box${maybe} let up ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}).`,
+      `${start} more of box${maybe} let up ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}); ${otherUnit(told.value, voice)}.`,
       voice,
     );
   },
@@ -113,10 +121,10 @@ const sentences: Record<Question, Said> = {
   equipped(told, verdict, { massUnit }) {
     const range = `${figure(told.low80)} to ${figure(told.high80)} ${massUnit}`;
     if (verdict === 'cannotTell')
-      return `The data cannot tell raw and equipped lifting apart: of 10 ${massUnit} gained in the gym, equipped less raw may be ${range} on the platform.`;
+      return `The data cannot tell raw and equipped lifting apart: of ${GAINED} ${massUnit} gained in the gym, equipped less raw may be ${range} on the platform.`;
     const word = told.value > 0 ? 'more' : 'less';
     const maybe = verdict === 'leans' ? ' probably' : '';
-    return `Of 10 ${massUnit} gained in the gym,${maybe} ${figure(Math.abs(told.value))} ${massUnit} ${word} reached the platform in equipment than raw (most likely ${range}).`;
+    return `Of ${GAINED} ${massUnit} gained in the gym,${maybe} ${figure(Math.abs(told.value))} ${massUnit} ${word} reached the platform in equipment than raw (most likely ${range}).`;
   },
 };
 

@@ -8,7 +8,7 @@ import { lengthWords, massWords } from '#web/parts/ViewUnits.tsx';
 import { useLight } from '#web/theme/useLight.ts';
 import { Tape } from './Tape.tsx';
 
-/** Club name, the three places, and the switches that count for the whole club and this device. */
+/** Club name, the places, and the switches that count for the whole club and this device. */
 export function Header() {
   const club = useClubSettings();
   const clubs = useRecords('club');
@@ -36,6 +36,7 @@ export function Header() {
           <Place to="/day">Day</Place>
           <Place to="/lifters">Lifters</Place>
           <Place to="/gear">Gear</Place>
+          <Place to="/evidence">Evidence</Place>
         </nav>
         <div className="shell-switches">
           <Choice

@@ -1,0 +1,92 @@
+import { Link, useLocation } from 'wouter';
+import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useEvidence } from '#web/api/useEvidence.ts';
+import { EmptyState } from '#web/parts/EmptyState.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
+import { AnswerSection } from './AnswerSection.tsx';
+import { RangeLegend } from './RangeLegend.tsx';
+
+const WHOLE_CLUB = 'club';
+
+/** Every question with its answer, for the club or for one lifter. */
+export function EvidencePage({ lifterId }: { lifterId: string | null }) {
+  const { lifter } = useClub();
+  const { data: report, error } = useEvidence();
+  const [, navigate] = useLocation();
+  const nameOf = (id: string) => lifter.find((one) => one.id === id)?.name ?? 'a lifter no longer kept';
+  if (lifterId !== null && !lifter.some(({ id }) => id === lifterId)) {
+    return (
+      <p>
+        There is no such lifter. <Link href="/">The whole club</Link>
+      </p>
+    );
+  }
+  const who = [...lifter]
+    .sort((a, b) => a.name.localeCompare(b.name))
+    .map(({ id, name }) => ({ value: id, word: name }));
+  return (
+    <div className="stack loose evidence">
+      <div className="row ends">
+        <h1>{lifterId === null ? 'Evidence' : `Evidence for ${nameOf(lifterId)}`}</h1>
+        <UnitSwitch />
+      </div>
+      {error && <p role="alert">{error.message}</p>}
+      {report === undefined && !error && <p className="quiet">Weighing the log.</p>}
+      {report !== undefined && isEmpty(report) && <NothingYet />}
+      {report !== undefined && !isEmpty(report) && (
+        <>
+          <div className="evidence-head">
+            <p className="quiet">{restsOn(report)}</p>
+            <div className="screen-only">
+              <SelectField
+                label="Answers for"
+                value={lifterId ?? WHOLE_CLUB}
+                options={[{ value: WHOLE_CLUB, word: 'the whole club' }, ...who]}
+                onChange={(id) => navigate(id === WHOLE_CLUB ? '/' : `/${id}`)}
+              />
+            </div>
+          </div>
+          <RangeLegend />
+          {report.answers.map((answer) => (
+            <AnswerSection key={answer.question} answer={answer} lifterId={lifterId} nameOf={nameOf} />
+          ))}
+        </>
+      )}
+    </div>
+  );
+}
+
+function isEmpty({ sets, meetLifts }: EvidenceReport): boolean {
+  return sets === 0 && meetLifts === 0;
+}
+
+function restsOn({ sets, meetLifts, from, to, windowDays }: EvidenceReport): string {
+  const days = from !== null && to !== null ? `, ${monthOf(from)} to ${monthOf(to)}` : '';
+  return `From ${sets.toLocaleString('en-GB')} sets and ${meetLifts} lifts at meets${days}. A gain is only ever counted at the same exact setup, by what was done in the ${windowDays} days before each meet. What went together need not be the cause.`;
+}
+
+const month = new Intl.DateTimeFormat('en-GB', { month: 'long', year: 'numeric', timeZone: 'UTC' });
+
+function monthOf(date: string): string {
+  return month.format(new Date(`${date}T00:00:00Z`));
+}
+
+function NothingYet() {
+  return (
+    <EmptyState
+      title="Nothing to weigh yet"
+      steps={[
+        'Log what is done on each day, misses too, with the bar, bands and box as they were.',
+        'Keep a few setups the same from meet to meet: only a gain at the same setup can be counted.',
+        'Write down what was made at meets. From 3 lifters and 8 gains on, this page says what reached the platform.',
+      ]}
+      action={
+        <Link href="~/day" className="button strong">
+          To the days
+        </Link>
+      }
+    />
+  );
+}

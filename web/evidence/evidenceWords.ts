@@ -1,0 +1,76 @@
+import type { EvidenceLine, Question, Variant } from '#contract/evidence/evidenceReport.ts';
+import { liftWord } from '#web/parts/liftWords.ts';
+import type { Units } from '#web/parts/ViewUnits.tsx';
+
+type ViewUnits = Pick<Units, 'mass' | 'length'>;
+
+/** The questions as the page asks them. */
+export function questionText(question: Question, { length }: ViewUnits): string {
+  return {
+    carryOver: 'How much of a gym gain reaches the platform?',
+    boxHeight: `What is ${length === 'cm' ? 'a centimetre' : 'an inch'} of box worth?`,
+    variants: "What did each assistance lift's gain foretell?",
+    bandShare: 'Did more band come with larger gains?',
+    equipped: 'Is it different in equipment?',
+  }[question];
+}
+
+/** What the numbers of an answer count, for axis and table head. */
+export function measureText(question: Question, { mass, length }: ViewUnits): string {
+  const carried = `${mass} on the platform, for 10 ${mass} in the gym`;
+  return {
+    carryOver: carried,
+    variants: carried,
+    equipped: carried,
+    boxHeight: `% of the bar, for ${length === 'cm' ? 'a centimetre' : 'an inch'} more of box`,
+    bandShare: '% of the lift from meet to meet, for 10 points more of the load in bands',
+  }[question];
+}
+
+/** What one observation is. */
+export function countedText(question: Question): string {
+  return {
+    carryOver: 'Gains',
+    variants: 'Gains',
+    equipped: 'Gains',
+    boxHeight: 'Lifts',
+    bandShare: 'Blocks',
+  }[question];
+}
+
+const starts: Record<Variant['way'], string> = {
+  free: '',
+  paused: 'paused ',
+  box: 'box ',
+  pins: 'pin ',
+  boards: 'board ',
+  blocks: 'block ',
+  deficit: 'deficit ',
+};
+
+const hung: Record<Variant['hung'], string> = {
+  straight: ', straight weight',
+  bands: ' with bands',
+  chains: ' with chains',
+  bandsAndChains: ' with bands and chains',
+  lightened: ' with bands from above',
+};
+
+/** "box squat with bands" */
+export function variantText(variant: Variant): string {
+  return `${starts[variant.way]}${liftWord(variant.lift)}${hung[variant.hung]}`;
+}
+
+/** Whose line it is, as picture and table name it. */
+export function lineName(question: Question, line: EvidenceLine, lifterName: string | null): string {
+  const { variant, lift, equipped } = line;
+  if (lifterName !== null) return lifterName;
+  if (variant !== null) return capital(variantText(variant));
+  if (lift !== null) return `Club, ${liftWord(lift)}`;
+  if (equipped !== null) return equipped ? 'In equipment' : 'Raw';
+  return question === 'equipped' ? 'Equipped less raw' : 'The whole club';
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
