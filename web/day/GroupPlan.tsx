@@ -1,13 +1,13 @@
 import type { Group } from '#contract/records/day.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import { liftWords } from '#web/parts/liftWords.ts';
+import { hasHeight, liftWords } from '#web/parts/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
+import { StartFields } from '#web/setup/StartFields.tsx';
 import { AimFields } from './AimFields.tsx';
 import { BlockFields } from './BlockFields.tsx';
-import { StartFields } from './StartFields.tsx';
 import { startingGroup, workWords } from './startingPoints.ts';
 
 /** What a group does: lift, start, aim and steps. Who lifts where stands in the tables below it. */
@@ -39,7 +39,7 @@ export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange
             lift={group.lift}
             start={group.start}
             boxes={boxes}
-            onChange={(start) => put({ start })}
+            onChange={(start) => (start.heightM !== null || !hasHeight(start.way)) && put({ start })}
           />
         </div>
       </div>

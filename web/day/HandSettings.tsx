@@ -4,9 +4,8 @@ import type { Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { RangeField } from '#web/parts/RangeField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { BandPicks } from './BandPicks.tsx';
+import { BandFields } from '#web/setup/BandFields.tsx';
 import { barReach } from './barReach.ts';
-import { ChainPicks } from './ChainPicks.tsx';
 import type { OnBar } from './solvedSetup.ts';
 
 /** What the coach sets by hand for one lifter: it stays, and the rest is worked out around it, until it is given back. */
@@ -59,19 +58,13 @@ export function HandSettings(props: {
         stepSi={reach.stepKg}
         onChange={(barKg) => onTry({ ...onBar, barKg })}
       />
-      <BandPicks
-        pairs={records.bandPair.filter((pair) => pair.retiredOn === null)}
-        hookups={records.hookup.filter((h) => h.rackId === rack.id && h.lifts.includes(group.lift))}
-        bands={onBar.bands}
-        onChange={(bands) => onTry({ ...onBar, bands })}
+      <BandFields
+        club={records}
+        rackId={rack.id}
+        lift={group.lift}
+        setup={onBar}
+        onChange={(change) => onTry({ ...onBar, ...change })}
       />
-      {rack.takesChains && records.chainPair.length > 0 && (
-        <ChainPicks
-          kinds={records.chainPair}
-          chains={onBar.chains}
-          onChange={(chains) => onTry({ ...onBar, chains })}
-        />
-      )}
       <div className="row">
         <button
           type="submit"

@@ -9,7 +9,7 @@ import { liftWords } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
-import { boxHeights } from './boxHeights.ts';
+import { boxHeights } from '#web/setup/boxHeights.ts';
 import { startingGroup, workWords } from './startingPoints.ts';
 
 /** A parallel box for a lifter of middling height; where the club has none so high, the nearest. Assumption. */

@@ -3,18 +3,19 @@ import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { hasHeight } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterLine } from '#web/print/RackSheetModel.ts';
+import { StartFields } from '#web/setup/StartFields.tsx';
 import type { Drop } from './MoveHandle.tsx';
 import { PlaceTrial } from './PlaceTrial.tsx';
-import { StartFields } from './StartFields.tsx';
 import { StepEfforts } from './StepEfforts.tsx';
 import type { Solving } from './useSolving.ts';
 
 /** Where the keyboard goes when a cell was opened to be changed. */
 export type DetailField = 'bar' | 'bands';
 
-const fieldOf: Record<DetailField, string> = { bar: '.number-input input', bands: '.picks select' };
+const fieldOf: Record<DetailField, string> = { bar: '.number-input input', bands: '.band-fields select' };
 
 /** One lifter opened: the picture of this prescription, what the coach fixes by hand, the own start, and where to lift. */
 export function PlaceDetail(props: {
@@ -79,7 +80,7 @@ export function PlaceDetail(props: {
               lift={group.lift}
               start={place.start}
               boxes={records.box}
-              onChange={(start) => onChange({ ...place, start })}
+              onChange={(start) => isWhole(start) && onChange({ ...place, start })}
             />
             <button type="button" className="plain" onClick={() => onChange({ ...place, start: null })}>
               Same start as the group
@@ -119,6 +120,11 @@ export function PlaceDetail(props: {
       </div>
     </section>
   );
+}
+
+/** While a height is being typed it may be unreadable; the day keeps the last one. */
+function isWhole({ way, heightM }: Start): boolean {
+  return heightM !== null || !hasHeight(way);
 }
 
 function sameStart(a: Start, b: Start): boolean {

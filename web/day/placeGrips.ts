@@ -3,8 +3,8 @@ import type { Start } from '#contract/records/lift.ts';
 import type { SceneGrips } from '#web/charts/OnePicture.tsx';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
+import { boxHeights } from '#web/setup/boxHeights.ts';
 import { barReach } from './barReach.ts';
-import { boxHeights } from './boxHeights.ts';
 import type { OnBar } from './solvedSetup.ts';
 
 /** Without boxes of its own a club may turn to any height between these, so finely (m). */

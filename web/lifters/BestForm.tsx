@@ -11,8 +11,8 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { BandFields } from './BandFields.tsx';
-import { StartFields } from './StartFields.tsx';
+import { BandFields } from '#web/setup/BandFields.tsx';
+import { StartFields } from '#web/setup/StartFields.tsx';
 
 type Draft = Omit<Best, 'id' | 'setup'> & { setup: Omit<Setup, 'barKg'> & { barKg: number | null } };
 
@@ -102,7 +102,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
       />
       <CheckField label="At a meet" checked={draft.platform} onChange={(platform) => set({ platform })} />
       {draft.setup.rackId !== null && (
-        <div className="lifters-whole">
+        <div className="whole-line">
           <BandFields
             club={club}
             rackId={draft.setup.rackId}

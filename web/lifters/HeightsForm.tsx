@@ -7,8 +7,8 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { StartFields } from '#web/setup/StartFields.tsx';
 import type { HeightRow } from './heightRows.ts';
-import { StartFields } from './StartFields.tsx';
 
 /** Bottom and lockout of one lift from one start, read off a tape. */
 export function HeightsForm(props: {

@@ -9,8 +9,9 @@ import { liftWord } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { type Units, useUnits } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
+import { setupWords } from '#web/setup/setWords.ts';
 import type { LifterRecords } from './lifterRecords.ts';
-import { isDoubted, setupWords, straightWords } from './strength/setWords.ts';
+import { isDoubted, straightWords } from './strength/setWords.ts';
 
 /** How many setups are shown before the rest is asked for, and how many neighbours of one. */
 const shownAtFirst = 8;

@@ -6,7 +6,7 @@ import { equipmentWord, liftWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { written } from '#web/parts/written.ts';
-import { onBarText } from './onBarText.ts';
+import { onBarText } from '#web/setup/onBarText.ts';
 
 /** How many bests are shown before the rest is asked for. */
 const shownAtFirst = 8;

@@ -7,11 +7,11 @@ import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { setupWords } from '#web/setup/setWords.ts';
 import { type AskedLifter, maxBarOf } from './askDraws.ts';
 import { firstSetups } from './firstSetups.ts';
 import { placeOf } from './placeOf.ts';
 import { SetupForm } from './SetupForm.tsx';
-import { setupWords } from './setWords.ts';
 import { type KeptSetup, useKeptSetups } from './useKeptSetups.ts';
 
 interface Row {

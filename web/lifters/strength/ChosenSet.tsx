@@ -3,15 +3,8 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import {
-  isDoubted,
-  movedWords,
-  repsWords,
-  seenWords,
-  setupWords,
-  straightWords,
-  surpriseWords,
-} from './setWords.ts';
+import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
+import { isDoubted, movedWords, straightWords, surpriseWords } from './setWords.ts';
 
 /** The set that was tapped in the picture: what it was, what it stands for, how well it was believed. */
 export function ChosenSet(props: {

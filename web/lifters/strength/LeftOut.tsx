@@ -2,7 +2,7 @@ import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { repsWords } from './setWords.ts';
+import { repsWords } from '#web/setup/setWords.ts';
 
 /** Sets that the estimate could not use, each with the reason; nothing where all of them count. */
 export function LeftOut(props: {

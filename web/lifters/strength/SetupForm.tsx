@@ -5,8 +5,8 @@ import { useClub } from '#web/api/useClub.ts';
 import { equipmentWords } from '#web/parts/liftWords.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { BandFields } from '../BandFields.tsx';
-import { StartFields } from '../StartFields.tsx';
+import { BandFields } from '#web/setup/BandFields.tsx';
+import { StartFields } from '#web/setup/StartFields.tsx';
 import type { KeptSetup } from './useKeptSetups.ts';
 
 type Draft = Omit<KeptSetup, 'id' | 'lift'>;
@@ -48,7 +48,7 @@ export function SetupForm(props: { lift: Lift; onSave: (draft: Draft) => void; o
         ]}
         onChange={(rackId) => setSetup({ rackId: rackId === '' ? null : rackId, bands: [], chains: [] })}
       />
-      <div className="lifters-whole">
+      <div className="whole-line">
         <BandFields
           club={club}
           rackId={draft.setup.rackId}

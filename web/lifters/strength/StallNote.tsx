@@ -5,7 +5,7 @@ import { stallSentences } from '#contract/words/stallSentences.ts';
 import { stallOf } from '#core/strength/stall.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { setupWords } from './setWords.ts';
+import { setupWords } from '#web/setup/setWords.ts';
 
 /** States a stall with what changed and what did not; nothing where strength rose or the log cannot tell. */
 export function StallNote({ estimate, sets }: { estimate: StrengthEstimate; sets: readonly LoggedSet[] }) {

@@ -7,7 +7,8 @@ import type { TimeScene } from '#web/charts/TimeScene.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { repsWords, setupWords, straightWords, surpriseWords } from './setWords.ts';
+import { repsWords, setupWords } from '#web/setup/setWords.ts';
+import { straightWords, surpriseWords } from './setWords.ts';
 
 type Observation = StrengthEstimate['observations'][number];
 type Point = TimeScene['history'][number];

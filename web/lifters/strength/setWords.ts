@@ -1,13 +1,11 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { KeyedSetup } from '#contract/setupKey.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { fromSi } from '#core/units/units.ts';
-import { equipmentWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
-import { onBarText } from '../onBarText.ts';
+import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
 
 type Observation = StrengthEstimate['observations'][number];
 type TextUnits = Pick<Units, 'mass' | 'length'>;
@@ -17,33 +15,6 @@ const hardlyBelieved = 3;
 
 export function isDoubted({ surprise }: Observation): boolean {
   return Math.abs(surprise) > hardlyBelieved;
-}
-
-/** Everything but the bar: "box 36 cm with 13-A and 29-B (doubled, low), knee wraps". */
-export function setupWords(club: ClubRecords, keyed: KeyedSetup, units: TextUnits): string {
-  const { lift, setup, equipment } = keyed;
-  const on = onBarText(setup, club);
-  const dressed = equipment === 'raw' ? '' : `, ${equipmentWord(equipment)}`;
-  return `${startText(lift, setup.start, units.length)}${on && ` with ${on}`}${dressed}`;
-}
-
-/** "140 kg, 3 reps", "140 kg, 2 of 3 reps", "140 kg, missed". */
-export function repsWords({ setup, reps, made }: LoggedSet, { mass }: TextUnits): string {
-  const bar = `${oneDecimal(setup.barKg, mass)} ${mass}`;
-  if (made === 0) return `${bar}, missed`;
-  if (made < reps) return `${bar}, ${made} of ${reps} reps`;
-  return `${bar}, ${made === 1 ? 'a single' : `${made} reps`}`;
-}
-
-/** What else was seen of a set: speed, reps left, where a miss stopped. Empty where nothing was. */
-export function seenWords({ meanSpeedsMps, peakSpeedsMps, repsInReserve, stoppedAtS }: LoggedSet): string {
-  const seen = [
-    ...speedWords('mean speed', meanSpeedsMps),
-    ...(meanSpeedsMps.length === 0 ? speedWords('peak speed', peakSpeedsMps) : []),
-    ...(repsInReserve === null ? [] : [`${repsInReserve} ${repsInReserve === 1 ? 'rep' : 'reps'} left`]),
-    ...(stoppedAtS === null ? [] : [`stopped ${Math.round(100 * stoppedAtS)} % of the way up`]),
-  ];
-  return seen.join('; ');
 }
 
 /** "at least 182 kg", "less than 190 kg", "about 186 kg", of straight weight. */
@@ -80,8 +51,4 @@ export function setSentence(
 ): string {
   const seen = seenWords(set);
   return `${dateText(set.doneOn)}: ${repsWords(set, units)}, ${setupWords(club, set, units)}${seen && `; ${seen}`}. Stands for ${straightWords(observation, units)} straight, ${surpriseWords(observation)}.`;
-}
-
-function speedWords(word: string, speedsMps: readonly number[]): string[] {
-  return speedsMps.length === 0 ? [] : [`${word} ${speedsMps.map((v) => v.toFixed(2)).join(', ')} m/s`];
 }

@@ -2,8 +2,8 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { hasHeight, liftWords, startWords } from '#web/parts/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { BandFields } from '../BandFields.tsx';
-import { usualHeightM } from '../StartFields.tsx';
+import { BandFields } from '#web/setup/BandFields.tsx';
+import { usualHeightM } from '#web/setup/startHeights.ts';
 import type { Trial } from './Trial.ts';
 
 /** What one chooses for a trial: lifter, lift, start, rack, bands, chains. */

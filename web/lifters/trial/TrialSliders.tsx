@@ -1,6 +1,6 @@
 import { RangeField } from '#web/parts/RangeField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { heightWord } from '../StartFields.tsx';
+import { heightWord } from '#web/setup/startHeights.ts';
 import { barStepKg, startReachM, startStepM, type Trial } from './Trial.ts';
 
 /** What one drags: the mass on the bar and, where there is one, the height of box, pins, boards, blocks or deficit. */

@@ -3,7 +3,7 @@ import { equipmentWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import { written } from '#web/parts/written.ts';
-import { onBarText } from '../onBarText.ts';
+import { onBarText } from '#web/setup/onBarText.ts';
 import type { TrialStrength } from './trialStrength.ts';
 
 /** On what a lifter's strength rests, what was assumed, and how to know better. */

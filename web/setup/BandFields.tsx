@@ -2,6 +2,9 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 
+/** More pairs than this on one bar nobody hangs; a record holds no more. */
+const mostPairs = 6;
+
 /** Bands and chains on the bar at one rack: which pairs, hung how. */
 export function BandFields(props: {
   club: ClubRecords;
@@ -25,9 +28,9 @@ export function BandFields(props: {
   return (
     <div className="stack">
       {setup.bands.map((band, i) => (
-        <div key={band.bandPairId} className="lifters-band">
+        <div key={i} className="band-fields">
           <SelectField
-            label="Band pair"
+            label={`Band pair ${i + 1}`}
             value={band.bandPairId}
             options={pairs
               .filter(
@@ -45,6 +48,7 @@ export function BandFields(props: {
           <button
             type="button"
             className="plain"
+            aria-label={`Take band pair ${i + 1} off`}
             onClick={() => onChange({ ...setup, bands: setup.bands.filter((_, j) => j !== i) })}
           >
             Take off
@@ -74,7 +78,7 @@ export function BandFields(props: {
         {firstHookup && free ? (
           <button
             type="button"
-            disabled={setup.bands.length >= 6}
+            disabled={setup.bands.length >= mostPairs}
             onClick={() =>
               onChange({
                 ...setup,

@@ -1,0 +1,65 @@
+import type { Box } from '#contract/records/gear.ts';
+import type { Lift, Start } from '#contract/records/lift.ts';
+import { formatQuantity } from '#core/units/formatQuantity.ts';
+import { hasHeight, startWords } from '#web/parts/liftWords.ts';
+import { NumberField } from '#web/parts/NumberField.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { boxHeights } from './boxHeights.ts';
+import { heightWord, mostHeightM, usualHeightM } from './startHeights.ts';
+
+/** How the way up begins, and its height. With `boxes` a box is picked from those that the club can build. */
+export function StartFields(props: {
+  lift: Lift;
+  start: Start;
+  boxes?: readonly Box[];
+  /** A height that cannot be read is null here: the form is not saved then. */
+  onChange: (start: Start) => void;
+}) {
+  const { lift, start, onChange } = props;
+  const units = useUnits();
+  const built = boxHeights(props.boxes ?? []);
+  const pickWay = (way: Start['way']) => {
+    const middleBox = way === 'box' ? built[Math.floor(built.length / 2)] : undefined;
+    onChange({ way, heightM: middleBox?.heightM ?? usualHeightM[way] });
+  };
+  return (
+    <>
+      <SelectField label="Start" value={start.way} options={startWords(lift)} onChange={pickWay} />
+      {start.way === 'box' && built.length > 0 && (
+        <SelectField
+          label="Box"
+          value={key(start.heightM)}
+          options={boxOptions(start.heightM)}
+          onChange={(mm) => onChange({ way: 'box', heightM: Number(mm) / 1000 })}
+        />
+      )}
+      {hasHeight(start.way) && (start.way !== 'box' || built.length === 0) && (
+        <NumberField
+          label={heightWord[start.way]}
+          valueSi={start.heightM}
+          unit={units.length}
+          minSi={0.005}
+          maxSi={mostHeightM[start.way]}
+          required
+          onChange={(heightM) => onChange({ ...start, heightM })}
+        />
+      )}
+    </>
+  );
+
+  function boxOptions(heightM: number | null) {
+    const says = (m: number) => formatQuantity(m, units.length);
+    const options = built.map((box) => ({
+      value: key(box.heightM),
+      word: `${says(box.heightM)}: ${box.words}`,
+    }));
+    if (options.some(({ value }) => value === key(heightM))) return options;
+    return [{ value: key(heightM), word: `${says(heightM ?? 0)}: not from the club's boxes` }, ...options];
+  }
+}
+
+/** A height as the value of a choice: whole millimetres. */
+function key(heightM: number | null): string {
+  return String(Math.round((heightM ?? 0) * 1000));
+}
