@@ -23,6 +23,7 @@ const mark = (key: string, says: SetMark['says'], more: Partial<SetMark> = {}): 
 });
 const scene = (marks: SetMark[], more: Partial<TimeScene> = {}): TimeScene => ({
   title: 'Strength of nobody, squat',
+  from: null,
   history: [point('2026-01-01', 140), point('2026-06-01', 160)],
   marks,
   meets: [],

@@ -19,6 +19,8 @@ export interface SetMark {
 export interface TimeScene {
   /** "Strength of Ilse in the squat" */
   title: string;
+  /** The first day shown; null: that of the first set. */
+  from: string | null;
   history: readonly ({ on: string } & Belief)[];
   marks: readonly SetMark[];
   meets: readonly { on: string; place: string }[];
@@ -37,6 +39,7 @@ export function sceneFrom(scene: TimeScene, from: string | null): TimeScene {
   const first = scene.history.findIndex(({ on }) => on >= from);
   return {
     ...scene,
+    from,
     history: first < 0 ? scene.history.slice(-1) : scene.history.slice(Math.max(0, first - 1)),
     marks: since(scene.marks),
     meets: since(scene.meets),

@@ -25,7 +25,7 @@ function scene(days: number, marks: SetMark[] = []): TimeScene {
     low95: 140,
     high95: 160,
   }));
-  return { title: 'Made up', history, marks, meets: [], bodyMasses: [] };
+  return { title: 'Made up', from: null, history, marks, meets: [], bodyMasses: [] };
 }
 
 test('dates under the picture never touch and never vanish, from a week to ten years, from phone to desk', () => {
@@ -68,6 +68,23 @@ test('a heavier set is never drawn lower, and no set leaves the pane, however wr
       }
     }),
   );
+});
+
+test('no two dates under the picture read the same', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 7, max: 3650 }), fc.integer({ min: 300, max: 1600 }), (days, widthPx) => {
+      const { dates } = timeFrame(scene(days), { widthPx, mass: 'kg' });
+      // Within one year a month is named once; the next year begins with its own number.
+      let year = 0;
+      const named = dates.map(({ text }) => `${/\d{4}$/.test(text) ? ++year : year} ${text}`);
+      expect(new Set(named).size).toBe(named.length);
+    }),
+  );
+});
+
+test('twelve weeks are twelve weeks wide, however long ago the last point of the course was', () => {
+  const { x } = timeFrame(sceneFrom(scene(700), dayOn(620)), { widthPx: 800, mass: 'kg' });
+  expect(x.domain().map((date) => date.toISOString().slice(0, 10))).toEqual([dayOn(620), dayOn(700)]);
 });
 
 test('a tap means the nearest set within reach, and beyond it none', () => {

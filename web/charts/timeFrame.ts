@@ -45,7 +45,8 @@ export function timeFrame(
   const massFloor = floor + (massPx === 0 ? 0 : room.between + massPx);
   const right = widthPx - room.right;
   const times = [...scene.history, ...scene.marks].map(({ on }) => timeOf(on));
-  const [from, to] = [Math.min(...times), Math.max(...times)];
+  const from = scene.from === null ? Math.min(...times) : timeOf(scene.from);
+  const to = Math.max(...times);
   // A single day still has a width.
   const x = scaleUtc([from, to > from ? to : from + 7 * 86_400_000], [room.left, right]);
   const low = Math.min(...scene.history.map(({ low95 }) => low95));
@@ -112,13 +113,15 @@ export function nearestMark(placed: readonly PlacedMark[], x: number, y: number,
 }
 
 /**
- * As many dates as stand clear of each other, evenly: days over some months, else months. The year stands with the first
+ * As many dates as stand clear of each other, evenly: days where the scale's steps are days, else months. The year stands with the first
  * one and with each January.
  */
 function datesUnder(x: ScaleTime<number, number>, widthPx: number): TimeFrame['dates'] {
-  const [from, to] = x.domain() as [Date, Date];
-  const byDay = to.getTime() - from.getTime() <= 120 * 86_400_000;
-  const ticks = x.ticks(Math.max(3, Math.floor(widthPx / 36)));
+  // Over a week on a wide screen the scale counts hours; a log counts days.
+  const ticks = x
+    .ticks(Math.max(3, Math.floor(widthPx / 36)))
+    .filter((date) => date.getTime() % 86_400_000 === 0);
+  const byDay = ticks.some((date) => date.getUTCDate() !== 1);
   const january = Math.max(
     0,
     ticks.findIndex((date) => date.getUTCMonth() === 0),

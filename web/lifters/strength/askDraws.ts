@@ -34,23 +34,20 @@ export interface AskedLifter {
   answers: readonly { draw: Draw; capability: Capability }[];
 }
 
-/** So many draws are asked: their 80 % interval is right to about a tenth of its width, and soon there. */
-const ASKED = 60;
-
 /** Makes an estimate ready to be asked. */
 export function askedLifter(
   { lift, draws, bodyMassKg }: Pick<StrengthEstimate, 'lift' | 'draws' | 'bodyMassKg'>,
   straight: Place,
 ): AskedLifter {
-  const every = Math.max(1, draws.length / ASKED);
-  const count = Math.min(ASKED, draws.length);
-  const asked = Array.from({ length: count }, (_, i) => drawOf(draws[Math.floor(i * every)]!));
   return {
     model: liftModelOf(lift, straight),
     lift,
     bodyMassKg,
     straight,
-    answers: asked.map((draw) => ({ draw, capability: capabilityOf(lift, bodyMassKg, draw, straight) })),
+    answers: draws.map(drawOf).map((draw) => ({
+      draw,
+      capability: capabilityOf(lift, bodyMassKg, draw, straight),
+    })),
   };
 }
 

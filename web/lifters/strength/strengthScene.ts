@@ -34,6 +34,7 @@ export function strengthScene(
   });
   return {
     title: `Strength of ${own.lifter.name}, ${liftWord(lift)}`,
+    from: null,
     history,
     marks,
     meets: meetsOf(own, sets, history[0]?.on ?? ''),
