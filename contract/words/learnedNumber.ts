@@ -56,6 +56,13 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
         meaning: 'What banded sets show more, or less, than straight ones, if all of the load were band.',
         read: percentMore,
       };
+    case 'startError':
+      return {
+        ...plain('Other starts against the full lift', '%', 0),
+        signed: true,
+        meaning: 'What box, pins, boards or blocks show more, or less, than is worked out for them.',
+        read: percentMore,
+      };
     case 'speedOffset':
       return {
         ...plain('Speed against the usual', 'm/s', 2),
