@@ -7,12 +7,15 @@ import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
 import type { SolveDay } from './jobs/daySolver.ts';
+import type { EstimateLift } from './jobs/estimateThreads.ts';
 import type { WeighEvidence } from './jobs/evidenceWeigher.ts';
+import { type StrengthEstimator, strengthEstimator } from './jobs/strengthEstimator.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
 import { csvRoutes } from './routes/csv.ts';
 import { dayRoutes } from './routes/days.ts';
+import { estimateRoutes } from './routes/estimates.ts';
 import { evidenceRoutes } from './routes/evidence.ts';
 import { logFileRoutes } from './routes/logFile.ts';
 import { openApiRoutes } from './routes/openApi.ts';
@@ -28,10 +31,18 @@ export interface AppParts {
   solveDay?: SolveDay;
   /** Where the log is weighed; likewise. */
   weighEvidence?: WeighEvidence;
+  /** What works lifters' strength out; likewise. */
+  estimator?: StrengthEstimator;
 }
 
 /** The whole server without a socket: guards first, then what each capability answers, then the screens. */
-export function createApp({ store, webRoot, solveDay = solveHere, weighEvidence = weighHere }: AppParts) {
+export function createApp({
+  store,
+  webRoot,
+  solveDay = solveHere,
+  weighEvidence = weighHere,
+  estimator = strengthEstimator(store, estimateHere),
+}: AppParts) {
   return new Hono()
     .onError(answerError)
     .notFound((c) => c.json(errorBody('', `There is nothing at ${c.req.path}.`), 404))
@@ -44,9 +55,10 @@ export function createApp({ store, webRoot, solveDay = solveHere, weighEvidence 
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store))
-    .route('/api', dayRoutes(store, solveDay))
+    .route('/api', dayRoutes(store, solveDay, estimator))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store))
+    .route('/api', estimateRoutes(store, estimator))
     .route('/api', evidenceRoutes(store, weighEvidence))
     .route('/api/compute', computeRoutes)
     .route('/api', openApiRoutes)
@@ -54,14 +66,19 @@ export function createApp({ store, webRoot, solveDay = solveHere, weighEvidence 
     .route('/', screenRoutes(webRoot));
 }
 
-const solveHere: SolveDay = async (records, day) => {
+const solveHere: SolveDay = async (records, day, estimates) => {
   const { solveDay } = await import('#contract/assemble/solveDay.ts');
-  return solveDay(records, day);
+  return solveDay(records, day, estimates);
 };
 
 const weighHere: WeighEvidence = async (records, sets) => {
   const { clubEvidence } = await import('#contract/evidence/clubEvidence.ts');
   return clubEvidence(records, sets);
+};
+
+const estimateHere: EstimateLift = async ({ records, log, of, prior }) => {
+  const { estimateLift } = await import('#contract/estimate/estimateLift.ts');
+  return estimateLift(records, log, of, prior);
 };
 
 /** What the club keeps stays out of the browser's cache on disk. */

@@ -5,7 +5,9 @@ import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
 import { daySolver } from './jobs/daySolver.ts';
+import { estimateThreads } from './jobs/estimateThreads.ts';
 import { evidenceWeigher } from './jobs/evidenceWeigher.ts';
+import { strengthEstimator } from './jobs/strengthEstimator.ts';
 
 export interface ServeOptions {
   store: ClubStore;
@@ -31,17 +33,26 @@ export async function serve({
 }: ServeOptions): Promise<Served> {
   const solver = daySolver();
   const weigher = evidenceWeigher();
-  const app = createApp({ store, webRoot, solveDay: solver.solveDay, weighEvidence: weigher.weighEvidence });
+  const threads = estimateThreads();
+  const estimator = strengthEstimator(store, threads.estimateLift);
+  const app = createApp({
+    store,
+    webRoot,
+    solveDay: solver.solveDay,
+    weighEvidence: weigher.weighEvidence,
+    estimator,
+  });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   const taken = await listen(server, port);
   return {
     url: `http://${host}:${taken}`,
     port: taken,
     async close() {
+      estimator.stop();
       const closed = once(server, 'close');
       server.close();
       server.closeAllConnections();
-      await Promise.all([closed, solver.close(), weigher.close()]);
+      await Promise.all([closed, solver.close(), weigher.close(), threads.close()]);
     },
   };
 }

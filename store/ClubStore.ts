@@ -2,6 +2,7 @@ import type { FormerRecord } from '#contract/archive/formerRecord.ts';
 import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
 import type { BandReps } from '#contract/log/BandReps.ts';
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { Change } from './changeLog.ts';
@@ -46,6 +47,8 @@ export interface ClubStore {
   restoreSet(id: string): Promise<{ seq: number }>;
   /** The log of the lifters that the club has, struck sets included, by day and order. */
   loggedSets(filter?: SetFilter): Promise<LoggedSet[]>;
+  /** A mark of a lifter's log in each lift that it knows, the same as long as the log is. */
+  logMarks(lifterId: string): Promise<Map<Lift, string>>;
   /** How often each band pair was stretched on each day, by the log. */
   bandReps(): Promise<BandReps[]>;
   /** Gear that these sets name and the club has removed. */

@@ -12,6 +12,7 @@ import { appendChange, changesAfter, latestSeq } from './changeLog.ts';
 import { checkShape } from './checks.ts';
 import { commitChange } from './commitChange.ts';
 import { kindTable } from './kindTable.ts';
+import { logMarks } from './logMarks.ts';
 import { logSets } from './logSets.ts';
 import { migrate } from './migrate.ts';
 import { newId } from './newId.ts';
@@ -98,6 +99,7 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     strikeSet: (id) => markOne(id, 'struck'),
     restoreSet: (id) => markOne(id, 'restored'),
     loggedSets: (filter = {}) => readSets(db, clubId, filter),
+    logMarks: (lifterId) => logMarks(db, clubId, lifterId),
     bandReps: () => bandReps(db, clubId),
     formerGear: (sets) => formerGear(db, clubId, sets),
 

@@ -4,6 +4,7 @@ import type { BandReps } from '#contract/log/BandReps.ts';
 import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { shapeFields } from '#contract/records/fields.ts';
+import type { Lift } from '#contract/records/lift.ts';
 import { type LoggedSet, loggedSet } from '#contract/records/loggedSet.ts';
 import { kindTable } from './kindTable.ts';
 import { valuesOf } from './rows.ts';
@@ -12,6 +13,7 @@ import type { Tables } from './schema.ts';
 /** Which sets are wanted; what is left out does not narrow. Days are local dates, both ends included. */
 export interface SetFilter {
   lifterId?: string | undefined;
+  lift?: Lift | undefined;
   dayId?: string | undefined;
   from?: string | undefined;
   to?: string | undefined;
@@ -21,7 +23,7 @@ export const setFields = shapeFields(loggedSet.shape);
 
 /** The log of the lifters that the club has, by day and order. */
 export async function readSets(db: Kysely<Tables>, clubId: string, filter: SetFilter): Promise<LoggedSet[]> {
-  const { lifterId, dayId, from, to } = filter;
+  const { lifterId, lift, dayId, from, to } = filter;
   let query = db
     .selectFrom('loggedSet')
     .innerJoin('lifter', (join) =>
@@ -31,6 +33,7 @@ export async function readSets(db: Kysely<Tables>, clubId: string, filter: SetFi
     .where('loggedSet.clubId', '=', clubId)
     .where('lifter.removedSeq', 'is', null);
   if (lifterId !== undefined) query = query.where('loggedSet.lifterId', '=', lifterId);
+  if (lift !== undefined) query = query.where('loggedSet.lift', '=', lift);
   if (dayId !== undefined) query = query.where('loggedSet.dayId', '=', dayId);
   if (from !== undefined) query = query.where('loggedSet.doneOn', '>=', from);
   if (to !== undefined) query = query.where('loggedSet.doneOn', '<=', to);

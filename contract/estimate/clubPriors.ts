@@ -15,7 +15,7 @@ const ASSUMED_STATURE_M = 1.75;
  */
 export function clubPriors(
   records: Pick<ClubRecords, 'lifter'>,
-  estimates: readonly StrengthEstimate[],
+  estimates: readonly Pick<StrengthEstimate, 'lifterId' | 'lift' | 'bodyMassKg' | 'parameters'>[],
   lift: Lift,
 ): (lifterId: string) => Prior {
   const population = populationPrior(lift);

@@ -3,17 +3,18 @@ import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
 import type { DayPlan } from '#contract/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 
-export type SolveDay = (records: ClubRecords, day: Day) => Promise<DayPlan>;
+export type SolveDay = (records: ClubRecords, day: Day, estimates: StrengthEstimate[]) => Promise<DayPlan>;
 
 /** Solves training days in a thread of their own, one after another, so that every screen is answered meanwhile. */
 export function daySolver(): { solveDay: SolveDay; close: () => Promise<void> } {
-  let threads: Piscina<{ records: ClubRecords; day: Day }, Solved> | undefined;
+  let threads: Piscina<Asked, Solved> | undefined;
   return {
-    async solveDay(records, day) {
+    async solveDay(records, day, estimates) {
       // Begun when first asked for: the server is up before the solver is loaded.
       threads ??= new Piscina({ filename, minThreads: 0, maxThreads: 1, idleTimeout: keepWarmMs });
-      const solved = await threads.run({ records, day });
+      const solved = await threads.run({ records, day, estimates });
       if ('missing' in solved) throw new CannotAssemble(solved.missing);
       return solved.plan;
     },
@@ -23,6 +24,7 @@ export function daySolver(): { solveDay: SolveDay; close: () => Promise<void> } 
   };
 }
 
+type Asked = { records: ClubRecords; day: Day; estimates: StrengthEstimate[] };
 type Solved = { plan: DayPlan } | { missing: string };
 
 const filename = new URL('./solveDayWorker.mjs', import.meta.url).href;

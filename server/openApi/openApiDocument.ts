@@ -1,6 +1,7 @@
 import { computePaths } from '#contract/compute/openApiPaths.ts';
 import { errorSchema } from './answers.ts';
 import { clubPaths } from './clubPaths.ts';
+import { estimatePaths } from './estimatePaths.ts';
 import { evidencePaths } from './evidencePaths.ts';
 import { recordPaths } from './recordPaths.ts';
 import { setPaths } from './setPaths.ts';
@@ -15,7 +16,14 @@ export function openApiDocument() {
       description:
         'What one club keeps, and the calculations of its training days. All quantities SI, the unit in the field name.',
     },
-    paths: { ...recordPaths(), ...clubPaths(), ...setPaths(), ...evidencePaths(), ...computePaths() },
+    paths: {
+      ...recordPaths(),
+      ...clubPaths(),
+      ...setPaths(),
+      ...estimatePaths(),
+      ...evidencePaths(),
+      ...computePaths(),
+    },
     components: { schemas: { Error: errorSchema } },
   };
 }

@@ -1,17 +1,18 @@
 import { Hono } from 'hono';
 import type { SolveDay } from '#server/jobs/daySolver.ts';
+import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** What was solved for a training day: solve it now, read what was solved last, or what was before it. */
-export function dayRoutes(store: ClubStore, solveDay: SolveDay) {
+export function dayRoutes(store: ClubStore, solveDay: SolveDay, estimator: StrengthEstimator) {
   return new Hono()
     .post('/days/:id/solve', async (c) => {
       const id = c.req.param('id');
       const { records } = await store.records();
       const day = records.day.find((candidate) => candidate.id === id);
       if (!day) throw new Refusal('missing', 'id', `The club has no training day with the id "${id}".`);
-      const plan = await solveDay(records, day);
+      const plan = await solveDay(records, day, await estimator.ofDay(day));
       return c.json(await store.addPrescription(id, new Date().toISOString(), plan));
     })
     .get('/days/:id/prescription', async (c) => {

@@ -1,4 +1,5 @@
-import { type Context, Hono } from 'hono';
+import { Hono } from 'hono';
+import { dateIn } from '#server/guard/dateIn.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -38,10 +39,4 @@ function listOf({ sets, ...rest }: Given): Given[] {
     );
   if (!Array.isArray(sets)) throw new Refusal('invalid', 'sets', 'sets must be a list of sets.');
   return sets as Given[];
-}
-
-function dateIn(c: Context, name: string): string | undefined {
-  const date = c.req.query(name);
-  if (date === undefined || /^\d{4}-\d\d-\d\d$/.test(date)) return date;
-  throw new Refusal('invalid', name, `${name} is "${date}"; it must be a calendar date such as 2026-11-25.`);
 }

@@ -1,12 +1,8 @@
+import { dateAt } from '#contract/dateAt.ts';
+
 /** Today's calendar date where the club is, 2026-11-25. */
 export function localToday(timeZone: string, now: Date = new Date()): string {
-  const parts = new Intl.DateTimeFormat('en-CA', {
-    timeZone,
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-  });
-  return parts.format(now);
+  return dateAt(now, timeZone);
 }
 
 /** A kept date as one reads it: "25 Nov 2026". */

@@ -1,0 +1,58 @@
+import { gearBasis, lifterBasis } from '#contract/assemble/basisRecords.ts';
+import { fingerprint } from '#contract/assemble/fingerprint.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+
+/** The club as it stood at one change. */
+export interface EstimateBasis {
+  records: ClubRecords;
+  /** For each lift that something is known of: a mark that stays the same as long as all that its estimate rests on. */
+  marksOf(lifterId: string): Promise<Map<Lift, string>>;
+}
+
+/** Gives the club as it stands now, read again only after a change. */
+export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
+  let newest: { seq: number; basis: Promise<EstimateBasis> } | undefined;
+  return async () => {
+    const seq = await store.latestSeq();
+    if (newest?.seq === seq) return newest.basis;
+    const basis = readBasis(store);
+    newest = { seq, basis };
+    basis.catch(() => {
+      newest = undefined;
+    });
+    return basis;
+  };
+}
+
+async function readBasis(store: ClubStore): Promise<EstimateBasis> {
+  const { records } = await store.records();
+  const gear = fingerprint(gearBasis(records));
+  const known = new Map<string, Promise<Map<Lift, string>>>();
+  return {
+    records,
+    marksOf(lifterId) {
+      const marks = known.get(lifterId) ?? readMarks(store, records, gear, lifterId);
+      known.set(lifterId, marks);
+      return marks;
+    },
+  };
+}
+
+async function readMarks(
+  store: ClubStore,
+  records: ClubRecords,
+  gear: string,
+  lifterId: string,
+): Promise<Map<Lift, string>> {
+  const log = await store.logMarks(lifterId);
+  const lifter = fingerprint(lifterBasis(records, new Set([lifterId])));
+  const hasBest = (lift: Lift) =>
+    records.best.some((best) => best.lifterId === lifterId && best.lift === lift);
+  return new Map(
+    liftShape.options
+      .filter((lift) => log.has(lift) || hasBest(lift))
+      .map((lift) => [lift, `${gear} ${lifter} ${log.get(lift) ?? ''}`]),
+  );
+}

@@ -1,0 +1,53 @@
+import { z } from 'zod';
+import { strengthEstimate } from '#contract/strengthEstimate.ts';
+import { estimateProgress, strengthSummary } from '#contract/strengthSummary.ts';
+import { answer, object, refusal } from './answers.ts';
+
+/** What each lifter can do, by the whole log. */
+export function estimatePaths() {
+  const estimates = { type: 'array', items: z.toJSONSchema(strengthEstimate, { io: 'output' }) };
+  const summaries = { type: 'array', items: z.toJSONSchema(strengthSummary, { io: 'output' }) };
+  const progress = z.toJSONSchema(estimateProgress, { io: 'output' });
+  return {
+    '/api/estimates': {
+      get: {
+        operationId: 'estimate.lifter',
+        summary: 'What the whole log says of a lifter, one estimate for each lift that something is known of',
+        tags,
+        parameters: [
+          { name: 'lifterId', in: 'query', required: true, schema: { type: 'string' } },
+          {
+            name: 'on',
+            in: 'query',
+            description: "As known on this date; without it, today by the club's clock",
+            schema: { type: 'string', format: 'date' },
+          },
+        ],
+        responses: {
+          200: answer('The estimates', object({ estimates })),
+          400: refusal('No lifter is named, or the date is none'),
+          404: refusal('There is no such lifter'),
+        },
+      },
+    },
+    '/api/estimates/all': {
+      get: {
+        operationId: 'estimate.club',
+        summary:
+          'Estimates of everybody in short, as far as they are known; the rest is worked out meanwhile',
+        tags,
+        responses: { 200: answer('What is known by now', object({ estimates: summaries, progress })) },
+      },
+    },
+    '/api/estimates/progress': {
+      get: {
+        operationId: 'estimate.progress',
+        summary: 'How far the estimates of the whole club are',
+        tags,
+        responses: { 200: answer('Lifts done, of how many', progress) },
+      },
+    },
+  };
+}
+
+const tags = ['log'];
