@@ -138,7 +138,13 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       kind >= WILD_SHARE ? null : random.uniform() < 0.5 ? reps : Math.floor(reps * random.uniform());
     const slip = (kind < WILD_SHARE + SLIP_SHARE ? SLIP_SD_LN : SET_SD_LN) * random.normal();
     const capability = capabilityOf(rigging.start);
-    let left = dayLn + lnPerTotal - wearing.fast - wearing.slow - parameters.bandError * share;
+    let left =
+      dayLn +
+      lnPerTotal -
+      wearing.fast -
+      wearing.slow -
+      parameters.bandError * share -
+      (rigging.start === 'free' ? 0 : parameters.startError);
     let made = 0;
     let stoppedAtS: number | null = null;
     let speedMps = 0;

@@ -19,7 +19,9 @@ export function drawCapability(
 ): Capability {
   const { strengthN: _, ...straight } = shaped(draw, lift, reference.start, reference.range);
   const gear = equipmentParameter[to.equipment];
-  const totalKg = Math.exp(draw.lnTotal + (gear === null ? 0 : draw[gear]));
+  // What another start is worth less to this lifter is missing from the strength there.
+  const lostLn = to.start === reference.start ? 0 : draw.startError;
+  const totalKg = Math.exp(draw.lnTotal - lostLn + (gear === null ? 0 : draw[gear]));
   return {
     ...shaped(draw, lift, to.start, to.range),
     strengthN: fitStrength({ ...reference.load, barKg: totalKg }, { ...straight, strengthN: 1 }),

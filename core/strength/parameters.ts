@@ -9,6 +9,7 @@ import type { Lift } from '../lifter/populationShape.ts';
  *   heldRebound    logit of the share of it left from a box, boards or a pause, less the population's
  *   lnTiring       ln of the strength lost per second of effort over the population's
  *   bandError      ln of straight total mass per share of the mean load that bands carry
+ *   startError     ln of straight total mass by which another start than the reference is worth more than the shape says
  *   speedOffset    m/s between measured and modelled bar speed
  *   wraps, singlePly, multiPly, otherGear   ln of total mass in supportive equipment over raw
  *   platform       ln of total mass on the platform over an average gym day
@@ -23,6 +24,7 @@ export const parameterNames = [
   'heldRebound',
   'lnTiring',
   'bandError',
+  'startError',
   'speedOffset',
   'wraps',
   'singlePly',
@@ -79,6 +81,7 @@ export function populationPrior(lift: Lift): Prior {
       heldRebound: 0,
       lnTiring: 0,
       bandError: 0,
+      startError: 0,
       speedOffset: 0,
       wraps,
       singlePly,
@@ -96,6 +99,7 @@ export function populationPrior(lift: Lift): Prior {
       heldRebound: 1,
       lnTiring: 0.35,
       bandError: 0.1,
+      startError: 0.04,
       speedOffset: 0.04,
       wraps: 0.04,
       singlePly: 0.06,

@@ -3,7 +3,7 @@ import type { PopulationShape } from '../lifter/populationShape.ts';
 import type { Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { type Response, type ResponseTable, ROOT_STEP, ROOTS, SHORTFALLS } from './response.ts';
-import { type Corners, cornersOf, massWeights, type SetModel } from './setModel.ts';
+import { massWeights, nodeWeights, type SetModel } from './setModel.ts';
 
 /** What the estimate knows of the lift: shape, tiring, and the straight lift that strength is counted in. */
 export interface LiftModel {
@@ -25,27 +25,27 @@ export interface ReadModel {
 
 /** Reads set models for one set of parameters; each table is read once, however many masses share it. */
 export function readerOf(parameters: Parameters, lift: LiftModel): (model: SetModel) => ReadModel {
-  const corners = new Map<Rigging['start'], Corners>();
-  const cornersAt = (start: Rigging['start']) => {
-    const found = corners.get(start) ?? cornersOf(parameters, lift.shape, start);
-    corners.set(start, found);
+  const byStart = new Map<Rigging['start'], Float64Array>();
+  const nodesAt = (start: Rigging['start']) => {
+    const found = byStart.get(start) ?? nodeWeights(parameters, lift.shape, start);
+    byStart.set(start, found);
     return found;
   };
   const { reference } = lift;
-  const fromLn = at(reference.table.lnLimit, cornersAt(reference.start));
+  const fromLn = at(reference.table.lnLimit, nodesAt(reference.start));
   const models = new Map<SetModel, ReadModel>();
   const tables = new Map<ResponseTable, Omit<ReadModel, 'straightLn'>>();
   return (model) => {
     const known = models.get(model);
     if (known !== undefined) return known;
     const { table, lnTotal, start } = model;
-    const here = cornersAt(start);
+    const here = nodesAt(start);
     const shared = tables.get(table) ?? readTable(table, here, parameters, lift);
     tables.set(table, shared);
     const limitLn = at(table.lnLimit, here);
     const reading: ReadModel = {
       ...shared,
-      straightLn: lnTotal + limitLn - fromLn + parameters.bandError * table.bandShare,
+      straightLn: lnTotal + limitLn - fromLn + errorLn(parameters, table, start, reference.start),
     };
     models.set(model, reading);
     return reading;
@@ -59,47 +59,56 @@ export function straightLnOf(
   parameters: Parameters,
   { shape, reference }: LiftModel,
 ): (lnTotal: number) => number {
-  const corners = cornersOf(parameters, shape, start);
-  const fromLn = at(reference.table.lnLimit, cornersOf(parameters, shape, reference.start));
+  const nodes = nodeWeights(parameters, shape, start);
+  const fromLn = at(reference.table.lnLimit, nodeWeights(parameters, shape, reference.start));
   const values = tables.map(
-    ({ lnLimit, bandShare }) => at(lnLimit, corners) - fromLn + parameters.bandError * bandShare,
+    (table) => at(table.lnLimit, nodes) - fromLn + errorLn(parameters, table, start, reference.start),
   );
   return (lnTotal) => {
-    const { nearest, weights } = massWeights(lnTotals, lnTotal);
-    return lnTotal + nearest.reduce((sum, i, k) => sum + weights[k]! * values[i]!, 0);
+    const weights = massWeights(lnTotals, lnTotal);
+    return values.reduce((sum, value, i) => sum + weights[i]! * value, lnTotal);
   };
+}
+
+/** What bands and start add to a set beyond the model, by this lifter's own log. */
+function errorLn(
+  { bandError, startError }: Parameters,
+  { bandShare }: ResponseTable,
+  start: Rigging['start'],
+  referenceStart: Rigging['start'],
+): number {
+  return bandError * bandShare + (start === referenceStart ? 0 : startError);
 }
 
 function readTable(
   { speedMps, effortS, peakRatio }: ResponseTable,
-  { indices, weights }: Corners,
+  nodes: Float64Array,
   { lnTiring, speedOffset }: Parameters,
   { tiring }: LiftModel,
 ): Omit<ReadModel, 'straightLn'> {
   const perSecond = tiring.perSecond * Math.exp(lnTiring);
-  const reading = {
-    speedMps: new Float64Array(ROOTS),
-    peakMps: new Float64Array(ROOTS),
-    lossLn: new Float64Array(ROOTS),
-  };
-  for (let j = 0; j < ROOTS; j++) {
-    let speed = speedOffset;
-    let effort = 0;
-    for (let i = 0; i < indices.length; i++) {
-      speed += weights[i]! * speedMps[indices[i]!]![j]!;
-      effort += weights[i]! * effortS[indices[i]!]![j]!;
+  const meanMps = new Float64Array(ROOTS).fill(speedOffset);
+  const lossLn = new Float64Array(ROOTS);
+  nodes.forEach((weight, i) => {
+    if (weight === 0) return;
+    const speeds = speedMps[i]!;
+    const efforts = effortS[i]!;
+    for (let j = 0; j < ROOTS; j++) {
+      meanMps[j]! += weight * speeds[j]!;
+      lossLn[j]! += perSecond * weight * efforts[j]!;
     }
-    reading.speedMps[j] = Math.max(SLOWEST_MPS, speed);
-    reading.peakMps[j] = reading.speedMps[j]! * peakRatio[j]!;
-    reading.lossLn[j] = perSecond * Math.max(0, effort);
+  });
+  for (let j = 0; j < ROOTS; j++) {
+    meanMps[j] = Math.max(SLOWEST_MPS, meanMps[j]!);
+    lossLn[j] = Math.max(0, lossLn[j]!);
   }
-  return reading;
+  return { speedMps: meanMps, peakMps: meanMps.map((mps, j) => mps * peakRatio[j]!), lossLn };
 }
 const SLOWEST_MPS = 0.01;
 
-function at(lnLimit: Float64Array, { indices, weights }: Corners): number {
+function at(lnLimit: Float64Array, nodes: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < indices.length; i++) sum += weights[i]! * lnLimit[indices[i]!]!;
+  for (let i = 0; i < nodes.length; i++) sum += nodes[i]! * lnLimit[i]!;
   return sum;
 }
 
