@@ -64,6 +64,7 @@ function places({ lifter, day, bandPair }) {
     'lifters-new': '/lifters/new',
     ...(byStature[0] && { 'lifters-one': `/lifters/${byStature[0].id}` }),
     gear: '/gear',
+    evidence: '/evidence',
     ...(bandPair[0] && { 'gear-band': `/gear/bands/${bandPair[0].id}` }),
   };
 }

@@ -15,7 +15,7 @@ const LIFTERS = 10;
 const MEETS = 6;
 const CARRY_OVER = 0.7;
 const PERCENT_A_CM = 2;
-const voice = { massUnit: 'kg', lengthUnit: 'cm', lifterName: null } as const;
+const voice = { massUnit: 'kg', lengthUnit: 'cm', speaksOf: null } as const;
 
 const random = xoroshiro128plus(4);
 const normal = (mean: number, sd: number) =>

@@ -4,8 +4,8 @@ import type { EffectRange, EvidenceLine, Question } from '#contract/evidence/evi
 export interface EvidenceVoice {
   massUnit: 'kg' | 'lb';
   lengthUnit: 'cm' | 'in';
-  /** Null: the club. */
-  lifterName: string | null;
+  /** Whom it names first: "Ilse Vandermolen"; null: nobody, on a page that is about the club. */
+  speaksOf: string | null;
   /** The variant as the coach calls it, where the line is about one. */
   variantName?: string;
 }
@@ -65,7 +65,7 @@ export function evidenceSentence(question: Question, line: EvidenceLine, voice: 
   const sentence = sentences[question](told, verdict, voice);
   return question === 'equipped'
     ? sentence
-    : `${voice.lifterName === null ? '' : `${voice.lifterName}: `}${sentence}`;
+    : `${voice.speaksOf === null ? '' : `${voice.speaksOf}: `}${sentence}`;
 }
 
 type Said = (told: EffectRange, verdict: Verdict, voice: EvidenceVoice) => string;
@@ -144,8 +144,8 @@ const tooLittle: Record<Question, (line: EvidenceLine) => string> = {
 };
 
 /** A sentence begins with a capital where no name stands before it. */
-function capital(text: string, { lifterName }: EvidenceVoice): string {
-  return lifterName === null ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+function capital(text: string, { speaksOf }: EvidenceVoice): string {
+  return speaksOf === null ? text.charAt(0).toUpperCase() + text.slice(1) : text;
 }
 
 /** Two figures at most, a true minus. */

@@ -16,7 +16,7 @@ export function trapSentence(trap: Trap): { name: string; text: string } {
     case 'tooFewMeets':
       return {
         name: 'Too few meets',
-        text: `${trap.gains} gains from meet to meet of ${lifters(trap.lifters)}${trap.lifters > 0 ? `, ${(trap.gains / trap.lifters).toFixed(1)} each` : ''}. One lifter's own number leans on the club's until there are many.`,
+        text: `${trap.gains} gains from meet to meet of ${lifters(trap.lifters)}${trap.lifters > 0 ? `, ${Number((trap.gains / trap.lifters).toFixed(1))} each` : ''}. One lifter's own number leans on the club's until there are many.`,
       };
     case 'changedEquipment':
       return {

@@ -103,6 +103,9 @@ function Row(props: {
         fontSize={letters.tag}
         fontWeight={row.isClub ? 640 : 420}
         fill={paint.ink}
+        stroke={paint.paper}
+        strokeWidth="4"
+        paintOrder="stroke"
       >
         {firstThatFits([row.name, row.name.split(' ')[0] ?? ''], letters.tag, isWide ? left - 16 : to - left)}
       </text>

@@ -22,7 +22,7 @@ export function AnswerSection(props: {
   const voiceOf = (line: EvidenceLine) => ({
     massUnit: units.mass,
     lengthUnit: units.length,
-    lifterName: nameOfLine(line),
+    speaksOf: nameOfLine(line) ?? (lifterId === null ? null : 'The whole club'),
     ...(line.variant && { variantName: variantText(line.variant) }),
   });
   const lines: NamedLine[] = shownLines(answer, lifterId).map((line, index) => ({
@@ -42,13 +42,15 @@ export function AnswerSection(props: {
       <h2 id={`evidence-${question}`}>{title}</h2>
       <div className="stack tight evidence-said">
         {saidOf(answer, lifterId).map((line, index) => (
-          <p key={index}>{evidenceSentence(question, line, voiceOf(line))}</p>
-        ))}
-        {lifterId !== null && !answer.lines.some((line) => line.lifterId === lifterId) && (
-          <p className="quiet">
-            {nameOf(lifterId)} has nothing in this answer yet; the club's stands for everybody.
+          <p key={index} className={lifterId !== null && line.lifterId === null ? 'quiet' : undefined}>
+            {unbroken(evidenceSentence(question, line, voiceOf(line)))}
           </p>
-        )}
+        ))}
+        {lifterId !== null &&
+          question !== 'equipped' &&
+          !answer.lines.some((line) => line.lifterId === lifterId) && (
+            <p className="quiet">{nameOf(lifterId)} has nothing in this answer yet.</p>
+          )}
       </div>
       {drawn.length > 0 && (
         <div className="evidence-both">
@@ -72,13 +74,18 @@ export function AnswerSection(props: {
           {traps.map(trapSentence).map(({ name, text }) => (
             <div key={name}>
               <dt>{name}</dt>
-              <dd>{text}</dd>
+              <dd>{unbroken(text)}</dd>
             </div>
           ))}
         </dl>
       </details>
     </section>
   );
+}
+
+/** A number and its unit stay on one line. */
+function unbroken(text: string): string {
+  return text.replaceAll(/(\d) (kg|lb|%)/g, '$1\u00a0$2');
 }
 
 const allOfIt = (mass: string) => ({ value: 10, word: `all of it: ${mass} for ${mass}` });

@@ -49,7 +49,7 @@ const starts: Record<Variant['way'], string> = {
 };
 
 const hung: Record<Variant['hung'], string> = {
-  straight: ', straight weight',
+  straight: ' with straight weight',
   bands: ' with bands',
   chains: ' with chains',
   bandsAndChains: ' with bands and chains',
