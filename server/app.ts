@@ -33,6 +33,8 @@ export interface AppParts {
   weighEvidence?: WeighEvidence;
   /** What works lifters' strength out; likewise. */
   estimator?: StrengthEstimator;
+  /** Called after an archive or a file of the log was taken in. */
+  onFilled?: () => void;
 }
 
 /** The whole server without a socket: guards first, then what each capability answers, then the screens. */
@@ -42,6 +44,7 @@ export function createApp({
   solveDay = solveHere,
   weighEvidence = weighHere,
   estimator = strengthEstimator(store, estimateHere),
+  onFilled = () => {},
 }: AppParts) {
   return new Hono()
     .onError(answerError)
@@ -50,6 +53,7 @@ export function createApp({
     .use(sameOrigin)
     .use('/api/*', bodyLimit({ maxSize: maxBodyBytes, onError: tooLarge }))
     .use('/api/*', noStore)
+    .on('POST', ['/api/archive', '/api/sets/import'], after(onFilled))
     .use(compress())
     .route('/api', clubRoutes(store))
     .route('/api', recordRoutes(store))
@@ -80,6 +84,13 @@ const estimateHere: EstimateLift = async ({ records, log, of, prior }) => {
   const { estimateLift } = await import('#contract/estimate/estimateLift.ts');
   return estimateLift(records, log, of, prior);
 };
+
+function after(done: () => void) {
+  return createMiddleware(async (c, next) => {
+    await next();
+    if (c.res.ok) done();
+  });
+}
 
 /** What the club keeps stays out of the browser's cache on disk. */
 const noStore = createMiddleware(async (c, next) => {

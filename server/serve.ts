@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
+import { clubToday } from './jobs/clubToday.ts';
 import { daySolver } from './jobs/daySolver.ts';
 import { estimateThreads } from './jobs/estimateThreads.ts';
 import { evidenceWeigher } from './jobs/evidenceWeigher.ts';
@@ -41,6 +42,8 @@ export async function serve({
     solveDay: solver.solveDay,
     weighEvidence: weigher.weighEvidence,
     estimator,
+    // Somebody will look at everybody soon.
+    onFilled: () => void clubToday(store).then(estimator.bringUpToDate),
   });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   const taken = await listen(server, port);

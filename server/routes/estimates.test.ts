@@ -92,10 +92,8 @@ test('a day is solved by what the log says of its lifters', async () => {
   const before = (await ask('POST', '/api/days/day-1/solve')).json.document;
   await store.logSets([squatSet({ setup: straight(190) })]);
   const after = (await ask('POST', '/api/days/day-1/solve')).json.document;
-  const strength = (plan: { groups: { places: { solved: { strength: object } }[] }[] }) =>
-    plan.groups[0]!.places[0]!.solved.strength;
-  expect(strength(before)).toMatchObject({ setCount: 1 });
-  expect(strength(after)).toMatchObject({ setCount: 2 });
+  expect(firstStrength(before)).toMatchObject({ setCount: 1 });
+  expect(firstStrength(after)).toMatchObject({ setCount: 2 });
 });
 
 test.each([
@@ -111,4 +109,8 @@ test.each([
 
 function straight(barKg: number) {
   return { rackId: null, start: { way: 'free', heightM: null }, barKg, bands: [], chains: [] };
+}
+
+function firstStrength(plan: { groups: { places: { solved: { strength: object } }[] }[] }) {
+  return plan.groups[0]!.places[0]!.solved.strength;
 }

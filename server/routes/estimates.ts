@@ -1,20 +1,16 @@
 import { Hono } from 'hono';
-import { dateAt } from '#contract/dateAt.ts';
 import { dateIn } from '#server/guard/dateIn.ts';
+import { clubToday } from '#server/jobs/clubToday.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** What each lifter can do, by the whole log: one lifter in full, everybody in short. */
 export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator) {
-  const today = async () => {
-    const [club] = await store.list('club');
-    return dateAt(new Date(), club?.timeZone ?? 'UTC');
-  };
   return new Hono()
     .get('/estimates', async (c) => {
       const lifterId = c.req.query('lifterId');
-      const on = dateIn(c, 'on') ?? (await today());
+      const on = dateIn(c, 'on') ?? (await clubToday(store));
       if (lifterId === undefined)
         throw new Refusal('invalid', 'lifterId', 'lifterId must say whose estimates are asked for.');
       if (!(await store.get('lifter', lifterId)))
@@ -22,7 +18,7 @@ export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator) {
       return c.json({ estimates: await estimator.ofLifter(lifterId, on) });
     })
     .get('/estimates/all', async (c) => {
-      await estimator.bringUpToDate(await today());
+      await estimator.bringUpToDate(await clubToday(store));
       return c.json({ estimates: await estimator.summaries(), progress: estimator.progress() });
     })
     .get('/estimates/progress', (c) => c.json(estimator.progress()));

@@ -1,0 +1,126 @@
+import { clubPriors } from '#contract/estimate/clubPriors.ts';
+import { lift as liftShape } from '#contract/records/lift.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
+import type { Ask, KeptEstimates } from './keptEstimates.ts';
+
+/** Everybody's estimates of one day, worked out behind whatever else is asked for. */
+export interface ClubEstimates {
+  /**
+   * Works out what is out of date. Where that is most of the club it then learns from all of it what to expect of each
+   * lifter, and works everything out once more with that. A run under way is joined.
+   */
+  run(on: string): Promise<void>;
+  /** Whether a run would find anything to do. */
+  isUpToDate(on: string): Promise<boolean>;
+  progress(): EstimateProgress;
+  /** What is known by now, in short; what is out of date is marked. */
+  summaries(): Promise<StrengthSummary[]>;
+}
+
+type Short = Omit<StrengthSummary, 'upToDate'>;
+type Told = Pick<StrengthEstimate, 'lifterId' | 'lift' | 'bodyMassKg' | 'parameters'>;
+interface Noted {
+  mark: string;
+  /** Null where nothing came out. */
+  found: { short: Short; told: Told } | null;
+}
+
+export function clubEstimates({ basis, markOf, estimateOf, expect, onGiven }: KeptEstimates): ClubEstimates {
+  const noted = new Map<string, Noted>();
+  let clubOn = '';
+  let progress = { done: 0, total: 0 };
+  let running: Promise<void> | undefined;
+
+  onGiven((ask, { mark, estimate }) => {
+    if (ask.on === clubOn) noted.set(keyOf(ask), { mark, found: estimate && inShort(estimate) });
+  });
+
+  async function outOfDate(on: string): Promise<Ask[]> {
+    const { records, marksOf } = await basis();
+    const asks: Ask[] = [];
+    for (const { id: lifterId } of records.lifter) {
+      for (const lift of (await marksOf(lifterId)).keys()) {
+        const ask = { lifterId, lift, on };
+        if (noted.get(keyOf(ask))?.mark !== (await markOf(ask))) asks.push(ask);
+      }
+    }
+    return asks;
+  }
+
+  async function workOff(asks: readonly Ask[]): Promise<void> {
+    await Promise.all(
+      asks.map(async (ask) => {
+        try {
+          await estimateOf(ask, 'behind');
+        } catch (error) {
+          // One lifter's fault must not keep the others waiting, nor be tried for ever.
+          noted.set(keyOf(ask), { mark: (await markOf(ask)) ?? '', found: null });
+          console.error(error);
+        }
+        progress.done += 1;
+      }),
+    );
+  }
+
+  async function overClub(): Promise<void> {
+    const first = await outOfDate(clubOn);
+    const learns = first.length > noted.size / 2;
+    progress = { done: 0, total: first.length * (learns ? 2 : 1) };
+    await workOff(first);
+    if (!learns) return;
+    const { records } = await basis();
+    const told = [...noted.values()].flatMap(({ found }) => found?.told ?? []);
+    expect(new Map(liftShape.options.map((lift) => [lift, clubPriors(records, told, lift)])));
+    const second = await outOfDate(clubOn);
+    progress.total = progress.done + second.length;
+    await workOff(second);
+  }
+
+  async function run(on: string): Promise<void> {
+    if (running) {
+      const joined = on === clubOn;
+      await running;
+      return joined ? undefined : run(on);
+    }
+    clubOn = on;
+    running = overClub().finally(() => {
+      running = undefined;
+    });
+    return running;
+  }
+
+  return {
+    run,
+    isUpToDate: async (on) => (await outOfDate(on)).length === 0,
+    progress: () => ({ ...progress, running: running !== undefined }),
+    async summaries() {
+      const { records } = await basis();
+      const inOrder = records.lifter.flatMap(({ id: lifterId }) =>
+        liftShape.options.map((lift): Ask => ({ lifterId, lift, on: clubOn })),
+      );
+      const summaries: StrengthSummary[] = [];
+      for (const ask of inOrder) {
+        const known = noted.get(keyOf(ask));
+        if (known?.found)
+          summaries.push({
+            ...known.found.short,
+            upToDate: known.mark === (await markOf(ask)),
+          });
+      }
+      return summaries;
+    },
+  };
+}
+
+function keyOf({ lifterId, lift }: Ask): string {
+  return `${lifterId} ${lift}`;
+}
+
+function inShort(estimate: StrengthEstimate): Noted['found'] {
+  const { lifterId, lift, on, setCount, lastSetOn, maxKg, bodyMassKg, parameters } = estimate;
+  return {
+    short: { lifterId, lift, on, setCount, lastSetOn, maxKg },
+    told: { lifterId, lift, bodyMassKg, parameters },
+  };
+}
