@@ -4,6 +4,7 @@ import { CliError } from './CliError.ts';
 import { bandCommand } from './commands/band.ts';
 import { computeCommand } from './commands/compute.ts';
 import { dayCommand } from './commands/day.ts';
+import { estimateCommand } from './commands/estimate.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
 import { serveCommand } from './commands/serve.ts';
@@ -28,6 +29,7 @@ for (const command of [
   serveCommand,
   dayCommand,
   bandCommand,
+  estimateCommand,
   trackCommand,
   importCommand,
   exportCommand,

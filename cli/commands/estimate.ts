@@ -1,0 +1,126 @@
+import { Command } from 'commander';
+import { localDate } from '#contract/records/kind.ts';
+import type { Lifter } from '#contract/records/lifters.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { CliError } from '../CliError.ts';
+import { clubOption, withClub } from '../clubFile.ts';
+import { localToday } from '../localToday.ts';
+
+interface EstimateOptions {
+  club: string;
+  lifter?: string;
+  on?: string;
+  json?: true;
+}
+
+/** `estimate`: what each lifter can do, by the whole log. */
+export function estimateCommand(): Command {
+  return new Command('estimate')
+    .summary('what each lifter can do, by the whole log')
+    .description(
+      'Estimates the straight competition maximum of every lifter and lift, raw and rested, from all that was logged.',
+    )
+    .option('--lifter <name>', 'only this lifter')
+    .option('--on <date>', 'as known on this day, as 2026-11-25; without it, today')
+    .option('--json', 'everything that is known of each lift, as JSON in SI units')
+    .addOption(clubOption())
+    .addHelpText(
+      'after',
+      `
+Everybody is worked out even where one lifter is asked for: what the others showed says what to expect of each.
+An estimate is no attempt: it may be wrong by its interval and more, and today is not an average day.`,
+    )
+    .action(writeEstimates);
+}
+
+async function writeEstimates(options: EstimateOptions): Promise<void> {
+  const on = options.on ?? localToday();
+  if (!localDate.safeParse(on).success)
+    throw new CliError(`--on is "${on}"; it must be a date such as ${localToday()}.`, 2);
+  await withClub(options.club, async (store) => {
+    const { records } = await store.records();
+    const lifters = askedFor(records.lifter, options.lifter, on);
+    const estimates = await estimated(store, lifters, on);
+    process.stdout.write(
+      options.json
+        ? `${JSON.stringify(estimates, null, 2)}\n`
+        : await inWords(estimates, lifters, records.club[0]?.massUnit ?? 'kg', on),
+    );
+  });
+}
+
+/** The one by name, or everybody who had not left. */
+function askedFor(lifters: readonly Lifter[], name: string | undefined, on: string): Lifter[] {
+  if (name === undefined) {
+    return lifters
+      .filter(({ leftOn }) => leftOn === null || leftOn > on)
+      .toSorted((a, b) => a.name.localeCompare(b.name));
+  }
+  const same = (one: Lifter) => one.name.toLocaleLowerCase() === name.toLocaleLowerCase();
+  const found = lifters.filter(same);
+  if (found.length === 0) throw new CliError(`The club has no lifter with the name "${name}".`, 2);
+  return found;
+}
+
+async function estimated(store: ClubStore, lifters: readonly Lifter[], on: string) {
+  const { estimateThreads } = await import('#server/jobs/estimateThreads.ts');
+  const { strengthEstimator } = await import('#server/jobs/strengthEstimator.ts');
+  const threads = estimateThreads();
+  const estimator = strengthEstimator(store, threads.estimateLift);
+  const hideProgress = showProgress(estimator);
+  try {
+    await estimator.ofClub(on);
+    return (await Promise.all(lifters.map(({ id }) => estimator.ofLifter(id, on)))).flat();
+  } finally {
+    hideProgress();
+    await threads.close();
+  }
+}
+
+/** One line that is written over, where somebody sees it; a file gets none. */
+function showProgress({ progress }: StrengthEstimator): () => void {
+  if (!process.stderr.isTTY) return () => {};
+  const write = () => {
+    const { done, total } = progress();
+    process.stderr.write(`\rEstimating: ${done} of ${total} `);
+  };
+  const timer = setInterval(write, 250);
+  return () => {
+    clearInterval(timer);
+    process.stderr.write('\r\u001b[K');
+  };
+}
+
+async function inWords(
+  estimates: readonly StrengthEstimate[],
+  lifters: readonly Lifter[],
+  unit: 'kg' | 'lb',
+  on: string,
+): Promise<string> {
+  if (estimates.length === 0) return `Nothing was logged up to ${on} that says what anybody can do.\n`;
+  const { fromSi } = await import('#core/units/units.ts');
+  const { table } = await import('../table.ts');
+  const mass = (kg: number) => fromSi(kg, unit).toFixed(1);
+  const nameOf = new Map(lifters.map(({ id, name }) => [id, name]));
+  const rows = estimates.map(({ lifterId, lift, maxKg, setCount, lastSetOn }) => [
+    nameOf.get(lifterId) ?? '',
+    lift,
+    mass(maxKg.median),
+    mass(maxKg.low80),
+    mass(maxKg.high80),
+    mass(maxKg.low95),
+    mass(maxKg.high95),
+    setCount,
+    lastSetOn ?? '',
+  ]);
+  const head = ['', '', unit, '80 % from', 'to', '95 % from', 'to', 'sets', 'last on'];
+  return [
+    table(head, rows),
+    '',
+    `Estimated maximum on ${on}: straight weight, raw, on an average rested day. Not measured.`,
+    "Not a substitute for qualified coaching; openers and attempts are the coach's to choose.",
+    '',
+  ].join('\n');
+}
