@@ -139,10 +139,7 @@ test('a removed best comes back with Undo', async ({ page }) => {
 test('a heavier single on the same box takes the record and names the one before; another box has its own', async ({
   page,
 }) => {
-  const joined = await page.request.post('/api/records/lifter', {
-    data: { name: 'Newly Joined', category: 'men', statureM: 1.8 },
-  });
-  const lifterId: string = (await joined.json()).record.id;
+  const lifterId = await joins(page);
   const single = (doneOn: string, heightM: number, barKg: number) => ({
     lifterId,
     doneOn,
@@ -170,6 +167,59 @@ test('a heavier single on the same box takes the record and names the one before
   // The opened record itself stands first, then the box that is one centimetre higher.
   await expect(nearest.getByRole('row').nth(1)).toContainText('box 41.5 cm');
   await expect(nearest.getByRole('row').nth(2)).toContainText('box 42.5 cm');
+});
+
+test('every set is walked by keys in the picture of strength, and a setup that was asked for stays asked for', async ({
+  page,
+}) => {
+  const lifterId = await joins(page);
+  const today = Date.now();
+  const daysAgo = (days: number) => new Date(today - days * 86_400_000).toISOString().slice(0, 10);
+  const set = (days: number, barKg: number, reps: number, made: number) => ({
+    lifterId,
+    doneOn: daysAgo(days),
+    lift: 'squat',
+    setup: { start: { way: 'free', heightM: null }, barKg },
+    reps,
+    made,
+  });
+  const sets = [set(200, 140, 1, 1), set(30, 150, 3, 3), set(23, 160, 1, 1), set(16, 172.5, 1, 0)];
+  expect((await page.request.post('/api/sets', { data: { sets } })).status()).toBe(201);
+  await page.goto(`/lifters/${lifterId}`);
+
+  // Made 160 kg, missed 172.5 kg: what is believed lies between, give or take a day's form.
+  const maximum = page.locator('dl', { hasText: "today's maximum, raw" }).locator('.numeral').first();
+  await expect(maximum).toBeVisible();
+  const kg = Number.parseFloat((await maximum.textContent()) ?? '');
+  expect(kg).toBeGreaterThan(150);
+  expect(kg).toBeLessThan(182);
+
+  const picture = page.getByRole('slider', { name: 'Sets in the picture' });
+  await picture.focus();
+  await page.keyboard.press('End');
+  await expect(picture).toHaveAttribute('aria-valuetext', /172\.5 kg, missed, free\. Stands for less than/);
+  await expect(page.getByText('172.5 kg, missed')).toBeVisible();
+  await page.keyboard.press('ArrowLeft');
+  await expect(picture).toHaveAttribute('aria-valuetext', /160 kg, a single/);
+  await expect(picture).toHaveAttribute('aria-valuemax', '4');
+  await page.getByRole('radio', { name: '12 weeks' }).check();
+  await expect(picture).toHaveAttribute('aria-valuemax', '3');
+  await page.getByText('The same as tables').click();
+  await expect(page.getByRole('table', { name: 'Sets in the picture' }).getByRole('row')).toHaveCount(4);
+
+  const setups = page.getByRole('table', { name: 'Maximum for any setup' });
+  await expect(setups.getByRole('row', { name: /^free/ })).toContainText(/\d+\s*kg/);
+  await page.getByRole('button', { name: 'Add a setup' }).click();
+  const form = page.locator('form', { hasText: 'Another setup' });
+  await form.getByLabel('Start', { exact: true }).selectOption('pins');
+  await form.getByLabel('Bar on pins at').fill('130 cm');
+  await form.getByRole('button', { name: 'Save' }).click();
+  await expect(setups.getByRole('row', { name: /^pins 130 cm/ })).toContainText(/\d+ to \d+/);
+  await page.reload();
+  await expect(setups.getByRole('row', { name: /^pins 130 cm/ })).toBeVisible();
+  await setups.getByRole('button', { name: 'Take off pins 130 cm' }).click();
+  await expect(setups.getByRole('row', { name: /^pins 130 cm/ })).toHaveCount(0);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
 test('the list is walked by arrows and letters, Enter opens and Esc leaves', async ({ page }) => {
@@ -203,6 +253,14 @@ for (const light of ['day', 'night'] as const) {
     await page.getByRole('button', { name: 'Write down a best' }).click();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   });
+}
+
+/** Somebody new of whom the club knows nothing but the stature. */
+async function joins(page: Page): Promise<string> {
+  const joined = await page.request.post('/api/records/lifter', {
+    data: { name: 'Newly Joined', category: 'men', statureM: 1.8 },
+  });
+  return (await joined.json()).record.id;
 }
 
 async function open(page: Page, name: string): Promise<void> {

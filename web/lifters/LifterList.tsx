@@ -1,9 +1,10 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { useClubEstimates } from '#web/api/useClubEstimates.ts';
 import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
@@ -13,14 +14,21 @@ import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { written } from '#web/parts/written.ts';
 import { isMinor } from './age.ts';
+import { EstimateProgress } from './EstimateProgress.tsx';
 import { HeightsDrawing } from './HeightsDrawing.tsx';
 import { type LifterRecords, lifterRecords, straightBest } from './lifterRecords.ts';
+import { MaximumCell } from './MaximumCell.tsx';
 
 /** Everybody in the club with the numbers one asks for first. */
 export function LifterList() {
   const club = useClub();
   const settings = useClubSettings();
   const units = useUnits();
+  const { estimates, progress } = useClubEstimates();
+  const estimateOf = useMemo(
+    () => new Map(estimates.map((one) => [`${one.lifterId} ${one.lift}`, one])),
+    [estimates],
+  );
   const [withLeft, setWithLeft] = useState(false);
   const [, navigate] = useLocation();
   const today = localToday(settings.timeZone);
@@ -52,15 +60,18 @@ export function LifterList() {
       </div>
     );
   }
-  const best = (lift: Lift, head: string): Column<LifterRecords> => ({
+  const maximum = (lift: Lift, head: string): Column<LifterRecords> => ({
     key: lift,
     head: `${head}, ${units.mass}`,
     numeric: true,
     wideOnly: lift !== 'squat',
-    cell: ({ bests }) => {
-      const top = straightBest(bests, lift);
-      return top ? written(top.setup.barKg, units.mass, 1) : '–';
-    },
+    cell: ({ lifter, bests }) => (
+      <MaximumCell
+        estimate={estimateOf.get(`${lifter.id} ${lift}`)}
+        best={straightBest(bests, lift)}
+        unit={units.mass}
+      />
+    ),
   });
   const columns: Column<LifterRecords>[] = [
     {
@@ -86,9 +97,9 @@ export function LifterList() {
       numeric: true,
       cell: ({ masses }) => (masses[0] ? written(masses[0].massKg, units.mass, 1) : '–'),
     },
-    best('squat', 'Squat'),
-    best('bench', 'Bench'),
-    best('deadlift', 'Deadlift'),
+    maximum('squat', 'Squat'),
+    maximum('bench', 'Bench'),
+    maximum('deadlift', 'Deadlift'),
     {
       key: 'heights',
       head: 'Heights',
@@ -105,6 +116,7 @@ export function LifterList() {
           {add}
         </div>
       </div>
+      <EstimateProgress progress={progress} />
       <DataTable
         label="Lifters"
         columns={columns}
@@ -121,8 +133,9 @@ export function LifterList() {
         </div>
       )}
       <p className="small quiet">
-        Bests are the heaviest straight lifts written down.{' '}
-        <span className="with-keys">Arrows move, letters find a name, Enter opens.</span>
+        Marked <span className="known-mark">est.</span>: today's maximum with straight weight, raw, by the
+        whole log, and the range that holds it 80 times in 100. Unmarked: the heaviest straight lift written
+        down. <span className="with-keys">Arrows move, letters find a name, Enter opens.</span>
       </p>
     </div>
   );

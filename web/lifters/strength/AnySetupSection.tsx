@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'react';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { setupKey } from '#contract/setupKey.ts';
 import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { fromSi } from '#core/units/units.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -12,6 +11,7 @@ import { type AskedLifter, maxBarOf } from './askDraws.ts';
 import { firstSetups } from './firstSetups.ts';
 import { placeOf } from './placeOf.ts';
 import { SetupForm } from './SetupForm.tsx';
+import { setupToKeep } from './setupToKeep.ts';
 import { type KeptSetup, useKeptSetups } from './useKeptSetups.ts';
 
 interface Row {
@@ -53,7 +53,7 @@ export function AnySetupSection(props: {
   );
   const all = kept ?? firstSetups(sets);
   const add = (draft: Omit<KeptSetup, 'id' | 'lift'>) => {
-    const setup = { ...draft, lift, id: setupKey({ lift, ...draft }) };
+    const setup = setupToKeep({ ...draft, lift });
     const known = all.some(({ id }) => id === setup.id);
     setSayAgain(known);
     if (!known) keep([...all, setup]);

@@ -2,6 +2,7 @@ import { competitionSetup } from '#contract/estimate/riggingOf.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { setupKey } from '#contract/setupKey.ts';
 import { liftWords } from '#web/parts/liftWords.ts';
+import { setupToKeep } from './setupToKeep.ts';
 import type { KeptSetup } from './useKeptSetups.ts';
 
 /** So many setups of each lift's log are asked for before the coach chooses. */
@@ -10,14 +11,14 @@ const mostUsed = 4;
 /** To begin with: the straight competition lift of each lift, and the setups that its log holds most of. */
 export function firstSetups(sets: readonly LoggedSet[]): KeptSetup[] {
   return liftWords.flatMap(({ value: lift }) => {
-    const straight = keptSetup({ lift, equipment: 'raw', setup: competitionSetup(lift) });
+    const straight = setupToKeep({ lift, equipment: 'raw', setup: competitionSetup(lift) });
     const counts = new Map<string, { setup: KeptSetup; count: number }>();
     for (const set of sets) {
       if (set.lift !== lift || set.struckAt !== null) continue;
       const key = setupKey(set);
       const known = counts.get(key);
       if (known) known.count++;
-      else counts.set(key, { setup: keptSetup(set), count: 1 });
+      else counts.set(key, { setup: setupToKeep(set), count: 1 });
     }
     const used = [...counts.values()]
       .sort((a, b) => b.count - a.count)
@@ -25,14 +26,4 @@ export function firstSetups(sets: readonly LoggedSet[]): KeptSetup[] {
       .filter(({ id }) => id !== straight.id);
     return [straight, ...used.slice(0, mostUsed)];
   });
-}
-
-function keptSetup({ lift, equipment, setup }: Omit<KeptSetup, 'id'>): KeptSetup {
-  const { rackId, start, bands, chains } = setup;
-  return {
-    id: setupKey({ lift, equipment, setup }),
-    lift,
-    equipment,
-    setup: { rackId, start, bands, chains },
-  };
 }
