@@ -1,0 +1,22 @@
+import { useQuery } from '@tanstack/react-query';
+import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
+import { request } from './request.ts';
+import { clubKey } from './useClub.ts';
+
+interface ClubEstimates {
+  estimates: StrengthSummary[];
+  progress: EstimateProgress;
+}
+
+/** What is known of everybody's strength by now; looked at again while the server works on the rest. */
+export function useClubEstimates(): ClubEstimates {
+  const { data } = useQuery({
+    queryKey: [...clubKey, 'estimates-in-short'],
+    queryFn: () => request<ClubEstimates>('GET', '/api/estimates/all'),
+    refetchInterval: ({ state }) => (state.data?.progress.running ? lookEveryMs : false),
+  });
+  return data ?? nothingYet;
+}
+
+const lookEveryMs = 800;
+const nothingYet: ClubEstimates = { estimates: [], progress: { done: 0, total: 0, running: false } };
