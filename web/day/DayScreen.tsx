@@ -1,5 +1,6 @@
 import './allocation.css';
 import './day.css';
+import './log/log.css';
 import { lazy } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useClub } from '#web/api/useClub.ts';

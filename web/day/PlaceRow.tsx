@@ -4,6 +4,8 @@ import { startText } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterLine, WrittenLoad } from '#web/print/RackSheetModel.ts';
 import { Cell } from './Cell.tsx';
+import { StepDone } from './log/StepDone.tsx';
+import type { PlaceLog } from './log/useDayLog.ts';
 import { type Drop, MoveHandle } from './MoveHandle.tsx';
 import type { DetailField } from './PlaceDetail.tsx';
 
@@ -18,10 +20,14 @@ export function PlaceRow(props: {
   busy: boolean;
   open: boolean;
   rackIds: readonly string[];
+  /** What of it is on record; null where nothing was worked out. */
+  log: PlaceLog | null;
+  logging: boolean;
   onOpen: (field: DetailField | null) => void;
+  onLog: () => void;
   onMove: (drop: Drop) => void;
 }) {
-  const { group, place, order, name, line, open, onOpen } = props;
+  const { group, place, order, name, line, log, open, onOpen } = props;
   const units = useUnits();
   const drop = { 'data-rack': place.rackId, 'data-order': order };
   const who = (
@@ -98,8 +104,21 @@ export function PlaceRow(props: {
           {line.steps.map((step, index) => (
             <p key={index} className={index < line.steps.length - 1 ? 'quiet' : ''}>
               {step.sets} × {step.reps} <b>{step.bar}</b>
+              {log && <StepDone log={log} step={index} />}
             </p>
           ))}
+          {log && (
+            <button
+              type="button"
+              id={`log-${group.id}-${place.lifterId}`}
+              className="log-sets screen-only"
+              aria-expanded={props.logging}
+              aria-label={`Log sets of ${name}`}
+              onClick={props.onLog}
+            >
+              Log sets
+            </button>
+          )}
         </Cell>
         <Cell head="First → last rep">
           <p>{line.effort.speed}</p>

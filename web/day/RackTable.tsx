@@ -2,6 +2,8 @@ import { Fragment, type ReactNode, useState } from 'react';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { LogPanel } from './log/LogPanel.tsx';
+import { useDayLog } from './log/useDayLog.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { type DetailField, PlaceDetail } from './PlaceDetail.tsx';
 import { PlaceRow } from './PlaceRow.tsx';
@@ -35,9 +37,13 @@ export function RackTable(props: {
 }) {
   const { day, group, rack, places, lines, solving } = props;
   const { lifter: lifters } = useClub();
-  const [opened, setOpened] = useState<{ id: string; field: DetailField | null } | null>(null);
+  const [opened, setOpened] = useState<{ id: string; field: DetailField | 'log' | null } | null>(null);
+  const logOf = useDayLog(day, group.id, solving.prescription);
   const close = () => {
-    if (opened !== null) document.getElementById(`lifter-${group.id}-${opened.id}`)?.focus();
+    if (opened !== null) {
+      const from = opened.field === 'log' ? 'log' : 'lifter';
+      document.getElementById(`${from}-${group.id}-${opened.id}`)?.focus();
+    }
     setOpened(null);
   };
   const nameOf = (id: string) => lifters.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
@@ -62,13 +68,16 @@ export function RackTable(props: {
           </thead>
           <tbody>
             {places.map((place, order) => {
-              const open = opened?.id === place.lifterId;
+              const openedHere = opened?.id === place.lifterId ? opened : null;
+              const log = logOf(place.lifterId);
+              const logging = openedHere?.field === 'log' && log !== null;
+              const open = openedHere !== null && openedHere.field !== 'log';
               const line = lines.of(place.lifterId);
               const name = nameOf(place.lifterId);
               return (
                 <Fragment key={place.lifterId}>
                   <PlaceRow
-                    {...{ group, place, order, name, open }}
+                    {...{ group, place, order, name, open, log, logging }}
                     line={line}
                     problem={lines.problemOf(place.lifterId)}
                     busy={solving.busy}
@@ -76,9 +85,24 @@ export function RackTable(props: {
                     onOpen={(field) =>
                       open && field === null ? close() : setOpened({ id: place.lifterId, field })
                     }
+                    onLog={() => (logging ? close() : setOpened({ id: place.lifterId, field: 'log' }))}
                     onMove={(drop) => props.onMove(place.lifterId, drop)}
                   />
-                  {open && (
+                  {logging && (
+                    <tr className="detail">
+                      <td colSpan={columns.length}>
+                        <LogPanel
+                          dayId={day.id}
+                          dayDate={day.date}
+                          lifterId={place.lifterId}
+                          name={name}
+                          log={log}
+                          onClose={close}
+                        />
+                      </td>
+                    </tr>
+                  )}
+                  {openedHere !== null && openedHere.field !== 'log' && (
                     <tr className="detail">
                       <td colSpan={columns.length}>
                         <PlaceDetail
@@ -86,7 +110,7 @@ export function RackTable(props: {
                           gravityMps2={lines.gravityMps2}
                           solving={solving}
                           rackIds={props.rackIds}
-                          field={opened.field}
+                          field={openedHere.field}
                           onMove={(drop) => props.onMove(place.lifterId, drop)}
                           onChange={props.onChangePlace}
                           onLeaveOut={() => {

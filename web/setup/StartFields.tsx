@@ -4,8 +4,8 @@ import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { hasHeight, startWords } from '#web/parts/liftWords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { boxHeights } from './boxHeights.ts';
+import { type LengthUnit, useUnits } from '#web/parts/ViewUnits.tsx';
+import { type BuiltBox, boxHeights } from './boxHeights.ts';
 import { heightWord, mostHeightM, usualHeightM } from './startHeights.ts';
 
 /** How the way up begins, and its height. With `boxes` a box is picked from those that the club can build. */
@@ -30,7 +30,7 @@ export function StartFields(props: {
         <SelectField
           label="Box"
           value={key(start.heightM)}
-          options={boxOptions(start.heightM)}
+          options={boxOptions(built, start.heightM, units.length)}
           onChange={(mm) => onChange({ way: 'box', heightM: Number(mm) / 1000 })}
         />
       )}
@@ -47,16 +47,16 @@ export function StartFields(props: {
       )}
     </>
   );
+}
 
-  function boxOptions(heightM: number | null) {
-    const says = (m: number) => formatQuantity(m, units.length);
-    const options = built.map((box) => ({
-      value: key(box.heightM),
-      word: `${says(box.heightM)}: ${box.words}`,
-    }));
-    if (options.some(({ value }) => value === key(heightM))) return options;
-    return [{ value: key(heightM), word: `${says(heightM ?? 0)}: not from the club's boxes` }, ...options];
-  }
+function boxOptions(built: readonly BuiltBox[], heightM: number | null, unit: LengthUnit) {
+  const options = built.map((box) => ({
+    value: key(box.heightM),
+    word: `${formatQuantity(box.heightM, unit)}: ${box.words}`,
+  }));
+  if (options.some(({ value }) => value === key(heightM))) return options;
+  const other = `${formatQuantity(heightM ?? 0, unit)}: not from the club's boxes`;
+  return [{ value: key(heightM), word: other }, ...options];
 }
 
 /** A height as the value of a choice: whole millimetres. */

@@ -4,20 +4,28 @@ import type { KeyedSetup } from '#contract/setupKey.ts';
 import { equipmentWord, startText } from '#web/parts/liftWords.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
-import { onBarText } from './onBarText.ts';
+import { type FormerLabels, onBarText } from './onBarText.ts';
 
 type TextUnits = Pick<Units, 'mass' | 'length'>;
 
 /** Everything but the bar: "box 36 cm with 13-A and 29-B (doubled, low), knee wraps". */
-export function setupWords(club: ClubRecords, keyed: KeyedSetup, units: TextUnits): string {
+export function setupWords(
+  club: ClubRecords,
+  keyed: KeyedSetup,
+  units: TextUnits,
+  former: FormerLabels = {},
+): string {
   const { lift, setup, equipment } = keyed;
-  const on = onBarText(setup, club);
+  const on = onBarText(setup, club, former);
   const dressed = equipment === 'raw' ? '' : `, ${equipmentWord(equipment)}`;
   return `${startText(lift, setup.start, units.length)}${on && ` with ${on}`}${dressed}`;
 }
 
 /** "140 kg, 3 reps", "140 kg, 2 of 3 reps", "140 kg, missed". */
-export function repsWords({ setup, reps, made }: LoggedSet, { mass }: TextUnits): string {
+export function repsWords(
+  { setup, reps, made }: Pick<LoggedSet, 'setup' | 'reps' | 'made'>,
+  { mass }: TextUnits,
+): string {
   const bar = `${oneDecimal(setup.barKg, mass)} ${mass}`;
   if (made === 0) return `${bar}, missed`;
   if (made < reps) return `${bar}, ${made} of ${reps} reps`;

@@ -1,0 +1,138 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+import { test } from './walk.ts';
+
+/** Working a day out may take as long as the solver is given; a walk waits for it. */
+const solved = { timeout: 60_000 };
+
+/** No set of a prescription may need more. */
+const mostTaps = 3;
+
+const lifter = 'Lars Østermark';
+
+test.describe.configure({ timeout: 180_000 });
+
+test('a set of the day is on record in three taps, stands in the log, and is struck there', async ({
+  page,
+}) => {
+  await openSolvedDay(page);
+  const taps = await countTaps(page);
+  await page.getByRole('button', { name: `Log sets of ${lifter}` }).click();
+  const panel = page.getByRole('region', { name: `Sets of ${lifter}` });
+  await panel.getByRole('button', { name: 'Set 3: not done yet' }).click();
+  const bar = await panel.locator('.set-lead').textContent();
+  await panel.getByRole('button', { name: /^Made all/ }).click();
+  await expect(panel.getByRole('button', { name: 'Set 3: made' })).toBeVisible();
+  expect(await taps()).toBeLessThanOrEqual(mostTaps);
+
+  // The next one waits with everything filled in; a miss is one tap more.
+  await expect(panel).toContainText('Set 1 of');
+  await panel.getByRole('button', { name: 'Made 1', exact: true }).click();
+  await panel.getByRole('button', { name: 'Set 1: 1 of 2' }).click();
+  await panel.getByRole('button', { name: 'Where did the miss stop, and more' }).click();
+  await panel.getByRole('button', { name: 'near lockout' }).click();
+  await panel.getByRole('button', { name: 'Save' }).click();
+  await expect(panel).toContainText('stopped 85 % of the way up');
+
+  await page.getByRole('link', { name: 'Log', exact: true }).click();
+  const third = page.getByRole('listitem').filter({ hasText: bar!.replace(/\s*kg.*/, ' kg, 2 reps') });
+  await expect(third).toHaveCount(1);
+  await third.getByRole('button', { name: /^Strike/ }).click();
+  await expect(third).toContainText('struck');
+  await page.reload();
+  await expect(third).toContainText('struck');
+  await third.getByRole('button', { name: /^Bring back/ }).click();
+  await expect(third).not.toContainText('struck');
+});
+
+test('a set entered in pounds is undone from the line that says so', async ({ page }) => {
+  await openSolvedDay(page);
+  await page.getByRole('radio', { name: 'lb', exact: true }).last().check();
+  await page.getByRole('button', { name: `Log sets of ${lifter}` }).click();
+  const panel = page.getByRole('region', { name: `Sets of ${lifter}` });
+  await panel.getByRole('button', { name: 'Something was different, or more to write down' }).click();
+  await panel.getByLabel('On the bar').fill('225');
+  await panel.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText(`${lifter}: 225 lb, 2 reps, on record.`)).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(panel.getByRole('button', { name: 'Set 1: not done yet' })).toBeVisible();
+});
+
+test("a club's own file is matched, looked at and taken once", async ({ page }) => {
+  await page.goto('/log/file');
+  await page.getByLabel('Choose a file').setInputFiles({
+    name: 'winter.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(ownFile),
+  });
+  await expect(page.getByRole('heading', { name: 'Nothing can be taken yet' })).toBeVisible();
+  await page.getByLabel('Weight on the bar', { exact: true }).selectOption('Iron lb');
+  await expect(page.getByText('2 new sets')).toBeVisible();
+  await expect(page.getByText('From 3 Feb 2026 to 10 Feb 2026.')).toBeVisible();
+  await page.getByRole('button', { name: 'Take 2 sets in' }).click();
+  await expect(page.getByText('Took 2 sets from winter.csv.')).toBeVisible();
+
+  await page.getByRole('link', { name: 'The log' }).click();
+  await page.getByLabel('Up to').fill('2026-02-28');
+  await page.getByRole('button', { name: /10 February 2026/ }).click();
+  await expect(page.getByRole('listitem').filter({ hasText: '102.1 kg, 2 of 3 reps' })).toBeVisible();
+
+  await page.goto('/log/file');
+  await page.getByLabel('Choose a file').setInputFiles({
+    name: 'winter.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(ownFile.replace('Iron lb', 'weight lb')),
+  });
+  await expect(page.getByText('0 new sets, 2 in the log already')).toBeVisible();
+});
+
+for (const light of ['day', 'night'] as const) {
+  test(`nothing of logging is hidden from a screen reader by ${light}`, async ({ page }) => {
+    await openSolvedDay(page);
+    await page.getByRole('radio', { name: light, exact: true }).check();
+    await page.getByRole('button', { name: `Log sets of ${lifter}` }).click();
+    const panel = page.getByRole('region', { name: `Sets of ${lifter}` });
+    await panel.getByRole('button', { name: 'Made none' }).click();
+    await panel.getByRole('button', { name: 'Set 1: missed' }).click();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    await panel.getByRole('button', { name: 'Where did the miss stop, and more' }).click();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    await page.getByRole('link', { name: 'Log', exact: true }).click();
+    await expect(page.getByRole('listitem').filter({ hasText: 'missed' })).toBeVisible();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    for (const path of ['/log/new', '/log/file']) {
+      await page.goto(path);
+      await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
+      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    }
+  });
+}
+
+/** Dates day first, weight in lb, names of its own; one column that says nothing to us. 225 lb is 102.06 kg. */
+const ownFile = `When,Who,Exercise,Iron lb,Reps,Done,Weather
+03/02/2026,${lifter},squat,225,3,3,rain
+10/02/2026,${lifter},squat,225,3,2,frost
+`;
+
+async function openSolvedDay(page: Page): Promise<void> {
+  await page.goto('/day');
+  await page.getByRole('row', { name: /Speed squat/ }).click();
+  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
+  await expect(page.getByRole('button', { name: `Log sets of ${lifter}` })).toBeVisible(solved);
+}
+
+/** Counts every click that the page sees from now on. */
+async function countTaps(page: Page): Promise<() => Promise<number>> {
+  await page.evaluate(() => {
+    document.documentElement.dataset['taps'] = '0';
+    document.addEventListener(
+      'click',
+      () => {
+        const taps = Number(document.documentElement.dataset['taps']);
+        document.documentElement.dataset['taps'] = String(taps + 1);
+      },
+      true,
+    );
+  });
+  return () => page.evaluate(() => Number(document.documentElement.dataset['taps']));
+}

@@ -1,0 +1,71 @@
+import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
+import { request } from './request.ts';
+import { clubKey } from './useClub.ts';
+
+/** Which part of the log is asked for; dates are local, both ends count. */
+export interface SetsAsked {
+  dayId?: string;
+  lifterId?: string;
+  from?: string;
+  to?: string;
+}
+
+interface SetsAnswer {
+  /** Oldest first, struck ones included. */
+  sets: LoggedSet[];
+  /** What gear was called that the club no longer has, by its id. */
+  formerLabels: Record<string, string>;
+}
+
+const setsKey = [...clubKey, 'sets'] as const;
+
+/** Part of the log; asked again whenever the club changes. What was there stays until the rest has come. */
+export function useSets(asked: SetsAsked) {
+  return useQuery({
+    queryKey: [...setsKey, asked],
+    queryFn: () => request<SetsAnswer>('GET', `/api/sets?${new URLSearchParams({ ...asked })}`),
+    placeholderData: keepPreviousData,
+  });
+}
+
+/** Writes to the log. Each way resolves when the screens show it, or rejects with a `RequestError`. */
+export interface SetWriter {
+  log: (set: GivenSet) => Promise<LoggedSet>;
+  /** Takes a set out of everything that counts; it stays readable. */
+  strike: (id: string) => Promise<void>;
+  restore: (id: string) => Promise<void>;
+  /** The log only grows: the corrected set takes the place of the mistaken one, which is struck. */
+  correct: (mistaken: LoggedSet, set: GivenSet) => Promise<LoggedSet>;
+  busy: boolean;
+}
+
+export function useSetWriter(): SetWriter {
+  const client = useQueryClient();
+  const write = useMutation({
+    mutationFn: (act: () => Promise<unknown>) => act(),
+    onSettled: () => client.invalidateQueries({ queryKey: setsKey }),
+  });
+  const run = async <T>(act: () => Promise<T>) => (await write.mutateAsync(act)) as T;
+  return {
+    log: (set) => run(() => add(set)),
+    strike: (id) => run(() => turn(id, 'strike')),
+    restore: (id) => run(() => turn(id, 'restore')),
+    correct: (mistaken, set) =>
+      run(async () => {
+        const corrected = await add({ ...set, order: mistaken.order });
+        await turn(mistaken.id, 'strike');
+        return corrected;
+      }),
+    busy: write.isPending,
+  };
+}
+
+async function add(set: GivenSet): Promise<LoggedSet> {
+  const { sets } = await request<{ sets: LoggedSet[] }>('POST', '/api/sets', { sets: [set] });
+  return sets[0]!;
+}
+
+async function turn(id: string, way: 'strike' | 'restore'): Promise<void> {
+  await request('POST', `/api/sets/${encodeURIComponent(id)}/${way}`);
+}

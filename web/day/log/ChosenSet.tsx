@@ -1,0 +1,94 @@
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Units } from '#web/parts/ViewUnits.tsx';
+import { oneDecimal } from '#web/parts/written.ts';
+import type { SetDraft } from '#web/setup/setDraft.ts';
+import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
+
+/** The set that comes next, large, and one button for each number of reps that can have been made. */
+export function ChosenNext(props: {
+  draft: SetDraft;
+  number: number;
+  of: number;
+  club: ClubRecords;
+  units: Units;
+  busy: boolean;
+  onMade: (made: number) => void;
+  onDetails: () => void;
+}) {
+  const { draft, club, units } = props;
+  const { reps, setup } = draft;
+  const barKg = setup.barKg ?? 0;
+  const fewer = Array.from({ length: reps }, (_, i) => reps - 1 - i);
+  const made = (count: number) => ({
+    type: 'button' as const,
+    disabled: props.busy,
+    // The second click of a double tap would put the next set on record.
+    onClick: (event: { detail: number }) => event.detail < 2 && props.onMade(count),
+  });
+  return (
+    <div className="stack">
+      <div>
+        <p className="small quiet">
+          {props.number <= props.of ? `Set ${props.number} of ${props.of}` : 'One more than planned'}
+        </p>
+        <p className="set-lead numeral">
+          {oneDecimal(barKg, units.mass)}
+          <span className="unit">{units.mass}</span> × {reps}
+        </p>
+        <p>{setupWords(club, draft, units)}</p>
+      </div>
+      <div className="made-row">
+        <button {...made(reps)} className="strong made-all">
+          {reps === 1 ? 'Made it' : `Made all ${reps}`}
+        </button>
+        {fewer.map((count) => (
+          <button key={count} {...made(count)} className="made-fewer">
+            {count === 0 ? (reps === 1 ? 'Missed it' : 'Made none') : `Made ${count}`}
+          </button>
+        ))}
+      </div>
+      <div>
+        <button type="button" onClick={props.onDetails}>
+          Something was different, or more to write down
+        </button>
+      </div>
+    </div>
+  );
+}
+
+/** A set that is on record: what it was, and the ways to add to it or take it back. */
+export function ChosenDone(props: {
+  set: LoggedSet;
+  number: number;
+  club: ClubRecords;
+  units: Units;
+  busy: boolean;
+  onDetails: () => void;
+  onStrike: () => void;
+}) {
+  const { set, club, units } = props;
+  const seen = seenWords(set);
+  const missed = set.made < set.reps;
+  return (
+    <div className="stack">
+      <div>
+        <p className="small quiet">Set {props.number} is on record</p>
+        <p className="set-kept">{repsWords(set, units)}</p>
+        <p>{setupWords(club, set, units)}</p>
+        {seen && <p>{seen}</p>}
+        {set.note && <p className="quiet">{set.note}</p>}
+      </div>
+      <div className="row">
+        <button type="button" onClick={props.onDetails}>
+          {missed && set.stoppedAtS === null
+            ? 'Where did the miss stop, and more'
+            : 'Change it, or add to it'}
+        </button>
+        <button type="button" disabled={props.busy} onClick={props.onStrike}>
+          Strike this set
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+import type { Day } from '#contract/records/day.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Prescription } from '#contract/records/prescription.ts';
+import { useClubSettings } from '#web/api/useClub.ts';
+import { useSets } from '#web/api/useSets.ts';
+import { localToday } from '#web/parts/localToday.ts';
+import { planOf } from '#web/print/planOf.ts';
+import { type DoneOfPlan, doneOfPlan } from './doneOfPlan.ts';
+import { type PlannedWork, plannedWork } from './plannedSets.ts';
+
+/** What a lifter was given in a group and what of it is on record. */
+export interface PlaceLog extends DoneOfPlan {
+  work: PlannedWork;
+  doneOn: string;
+}
+
+/** The day's part of the log, lifter by lifter; null of a lifter for whom nothing was worked out. */
+export function useDayLog(day: Day, groupId: string, prescription: Prescription | null) {
+  const { data } = useSets({ dayId: day.id });
+  const today = localToday(useClubSettings().timeZone);
+  const plan = prescription === null ? null : planOf(prescription);
+  // A day that is trained before its date was done today.
+  const doneOn = day.date > today ? today : day.date;
+  return (lifterId: string): PlaceLog | null => {
+    const work = plan === null ? null : plannedWork(plan, groupId, lifterId);
+    if (work === null) return null;
+    return { work, doneOn, ...doneOfPlan(work, ofLifter(data?.sets ?? [], lifterId)) };
+  };
+}
+
+function ofLifter(sets: readonly LoggedSet[], lifterId: string): LoggedSet[] {
+  return sets.filter((set) => set.lifterId === lifterId);
+}

@@ -1,0 +1,90 @@
+import { useState } from 'react';
+import { parseTable } from '#contract/csv/parseTable.ts';
+import { type LogColumn, logColumnNames, neededColumns } from '#contract/log/logColumns.ts';
+import type { ColumnMap } from '#contract/log/suggestColumns.ts';
+import type { LogFileAnswer } from '#web/api/logFile.ts';
+import { columnWords } from './columnWords.ts';
+
+/** As many lines are shown as tell dates from names. */
+const shownLines = 3;
+
+/** Enough of a file for its first lines. */
+const firstLetters = 20_000;
+
+/** Which column of the file holds what, with the first lines beside it. */
+export function ColumnMatch(props: {
+  text: string;
+  columns: ColumnMap;
+  answer: LogFileAnswer;
+  busy: boolean;
+  onMatch: (columns: ColumnMap) => void;
+}) {
+  const { text, columns, answer, onMatch } = props;
+  const [lines] = useState(() => firstLines(text));
+  const unused = answer.headers.filter((header) => !Object.values(columns).includes(header));
+  const pick = (column: LogColumn, header: string) => {
+    const { [column]: _, ...others } = columns;
+    onMatch(header === '' ? others : { ...others, [column]: header });
+  };
+  return (
+    <section className="stack" aria-label="Columns of the file">
+      <h2>Which column is what</h2>
+      <p className="small quiet">
+        {unused.length > 0 ? `Not used: ${unused.join(', ')}.` : 'Every column of the file is used.'}
+      </p>
+      <div className="table-scroll">
+        <table className="table column-map" aria-label="Columns matched">
+          <thead>
+            <tr>
+              <th scope="col">in the log</th>
+              <th scope="col">in your file</th>
+              <th scope="col">first lines</th>
+            </tr>
+          </thead>
+          <tbody>
+            {logColumnNames.map((column) => {
+              const header = columns[column];
+              const at = header === undefined ? -1 : answer.headers.indexOf(header);
+              const unit = answer.units[column];
+              return (
+                <tr key={column}>
+                  <th scope="row">
+                    {columnWords[column]}
+                    {neededColumns.includes(column) && <span className="small quiet"> needed</span>}
+                  </th>
+                  <td>
+                    <select
+                      className="input"
+                      aria-label={columnWords[column]}
+                      value={header ?? ''}
+                      disabled={props.busy}
+                      onChange={(event) => pick(column, event.target.value)}
+                    >
+                      <option value="">not in the file</option>
+                      {answer.headers.map((name) => (
+                        <option key={name} value={name}>
+                          {name}
+                        </option>
+                      ))}
+                    </select>
+                  </td>
+                  <td className="quiet">
+                    {at >= 0 && lines.map((cells) => cells[at] || 'empty').join(' · ')}
+                    {unit && ` (read in ${unit})`}
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+function firstLines(text: string): string[][] {
+  const cut = text.slice(0, firstLetters);
+  // The last line may have been cut within a quoted cell.
+  const table = parseTable(text.length > firstLetters ? cut.slice(0, cut.lastIndexOf('\n')) : cut);
+  return 'lines' in table ? table.lines.slice(1, 1 + shownLines).map(({ cells }) => cells) : [];
+}

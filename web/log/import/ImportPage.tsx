@@ -1,0 +1,109 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useId, useState } from 'react';
+import { Link } from 'wouter';
+import type { ColumnMap } from '#contract/log/suggestColumns.ts';
+import { type LogFileAnswer, logFilePath, sendLogFile } from '#web/api/logFile.ts';
+import { clubKey } from '#web/api/useClub.ts';
+import { useToast } from '#web/parts/Toast.tsx';
+import { ColumnMatch } from './ColumnMatch.tsx';
+import { WhatIsFound } from './WhatIsFound.tsx';
+
+interface Tried {
+  name: string;
+  text: string;
+  /** As the coach matched them; what the server suggested at first. */
+  columns: ColumnMap;
+  answer: LogFileAnswer;
+}
+
+/** A club's own file of sets: read, matched column by column, looked at, and then taken whole or not at all. */
+export function ImportPage() {
+  const id = useId();
+  const client = useQueryClient();
+  const say = useToast();
+  const [tried, setTried] = useState<Tried | null>(null);
+  const [busy, setBusy] = useState(false);
+  const during = async (act: () => Promise<void>) => {
+    setBusy(true);
+    try {
+      await act();
+    } catch (error) {
+      say(error instanceof Error ? error.message : String(error));
+    } finally {
+      setBusy(false);
+    }
+  };
+  const read = (file: File) =>
+    during(async () => {
+      const text = await file.text();
+      const answer = await sendLogFile(text, null, true);
+      setTried({ name: file.name, text, columns: answer.suggested, answer });
+    });
+  const match = (columns: ColumnMap) =>
+    during(async () => {
+      if (tried === null) return;
+      setTried({ ...tried, columns });
+      setTried({ ...tried, columns, answer: await sendLogFile(tried.text, columns, true) });
+    });
+  const take = () =>
+    during(async () => {
+      if (tried === null) return;
+      const { added } = await sendLogFile(tried.text, tried.columns, false);
+      setTried(null);
+      await client.invalidateQueries({ queryKey: clubKey });
+      say(`Took ${added === 1 ? 'one set' : `${added} sets`} from ${tried.name}.`);
+    });
+  return (
+    <div className="stack loose">
+      <div className="stack">
+        <p>
+          <Link href="/" className="log-back">
+            The log
+          </Link>
+        </p>
+        <h1>Sets from a file</h1>
+        <p>
+          A table with one set a line, saved as CSV. Its columns may have your own names: you match them here.
+          Nothing is taken before you have seen what would happen, and a set that is in the log already is not
+          taken twice.
+        </p>
+        <div className="row">
+          <label className="button strong" htmlFor={id}>
+            {tried ? 'Read another file' : 'Choose a file'}
+          </label>
+          <input
+            id={id}
+            className="only-read"
+            type="file"
+            accept=".csv,.txt,text/csv,text/plain"
+            onChange={(event) => {
+              const file = event.target.files?.[0];
+              event.target.value = '';
+              if (file) void read(file);
+            }}
+          />
+          <a className="button" href={logFilePath} download="log.csv">
+            Download the log as an example
+          </a>
+        </div>
+        <output className="small quiet">{busy ? 'Reading the file.' : ''}</output>
+      </div>
+      {tried && (
+        <>
+          <WhatIsFound
+            name={tried.name}
+            answer={tried.answer}
+            busy={busy}
+            onTake={() => void take()}
+            onLeave={() => setTried(null)}
+          />
+          <ColumnMatch
+            key={tried.name}
+            {...{ text: tried.text, columns: tried.columns, answer: tried.answer, busy }}
+            onMatch={(columns) => void match(columns)}
+          />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,84 @@
+import type { LogFileAnswer } from '#web/api/logFile.ts';
+import { dateText } from '#web/parts/localToday.ts';
+
+/** What a file would do to the log, or everything that keeps it from being taken. */
+export function WhatIsFound(props: {
+  name: string;
+  answer: LogFileAnswer;
+  busy: boolean;
+  onTake: () => void;
+  onLeave: () => void;
+}) {
+  const { name, answer, busy } = props;
+  const right = answer.problemCount === 0;
+  return (
+    <section className="stack" aria-label={`What ${name} holds`}>
+      <h2>{right ? 'This would be taken' : 'Nothing can be taken yet'}</h2>
+      {right ? <p>{wouldTake(name, answer)}</p> : <Problems name={name} answer={answer} />}
+      <div className="row">
+        {right && answer.added > 0 && (
+          <button type="button" className="strong" disabled={busy} onClick={props.onTake}>
+            {answer.added === 1 ? 'Take this set in' : `Take ${answer.added} sets in`}
+          </button>
+        )}
+        <button type="button" disabled={busy} onClick={props.onLeave}>
+          Leave it
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function wouldTake(name: string, answer: LogFileAnswer): string {
+  const { rows, added, alreadyThere, firstOn, lastOn, lifters } = answer;
+  const lines = rows === 1 ? '1 line' : `${rows} lines`;
+  const known = alreadyThere === 0 ? '' : `, ${alreadyThere} in the log already`;
+  const dates =
+    firstOn === null || lastOn === null
+      ? ''
+      : firstOn === lastOn
+        ? ` Done on ${dateText(firstOn)}.`
+        : ` From ${dateText(firstOn)} to ${dateText(lastOn)}.`;
+  const people = lifters.length === 0 ? '' : ` Of ${listed(lifters)}.`;
+  return `${name} has ${lines}: ${added === 1 ? '1 new set' : `${added} new sets`}${known}.${dates}${people}`;
+}
+
+function listed(names: readonly string[]): string {
+  if (names.length > 8) return `${names.slice(0, 7).join(', ')} and ${names.length - 7} more`;
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}
+
+function Problems({ name, answer }: { name: string; answer: LogFileAnswer }) {
+  const { problems, problemCount } = answer;
+  return (
+    <div className="stack" role="alert">
+      <p className="stop">
+        {problemCount === 1 ? 'One place' : `${problemCount} places`} of {name} cannot be understood. Match
+        the columns below, or mend the file and read it again.
+      </p>
+      <div className="table-scroll">
+        <table className="table" aria-label={`What is wrong in ${name}`}>
+          <thead>
+            <tr>
+              <th scope="col" className="number">
+                line
+              </th>
+              <th scope="col">column</th>
+              <th scope="col">what is wrong</th>
+            </tr>
+          </thead>
+          <tbody>
+            {problems.map(({ line, column, message }) => (
+              <tr key={`${line} ${column} ${message}`}>
+                <td className="number">{line}</td>
+                <td>{column}</td>
+                <td>{message}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {problemCount > problems.length && <p>And {problemCount - problems.length} more.</p>}
+    </div>
+  );
+}

@@ -1,0 +1,156 @@
+import { type ReactNode, useState } from 'react';
+import type { GivenSet } from '#contract/records/loggedSet.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { CheckField } from '#web/parts/CheckField.tsx';
+import { FigureField } from '#web/parts/FigureField.tsx';
+import { equipmentWords, liftWords } from '#web/parts/liftWords.ts';
+import { NumberField } from '#web/parts/NumberField.tsx';
+import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { BandFields } from './BandFields.tsx';
+import { SeenFields } from './SeenFields.tsx';
+import { StartFields } from './StartFields.tsx';
+import type { SetDraft } from './setDraft.ts';
+
+/** What was found elsewhere and is taken over into the set: a track of the bar, say. */
+export type SeenOfSet = Pick<GivenSet, 'reps' | 'made' | 'meanSpeedsMps' | 'peakSpeedsMps' | 'stoppedAtS'>;
+
+/** One set with everything about it. Who, when and which lift are asked only where the day does not tell them. */
+export function SetForm(props: {
+  title: string;
+  initial: SetDraft;
+  /** True: lifter, lift and date are those of the day. */
+  ofDay: boolean;
+  onSave: (set: GivenSet) => Promise<unknown>;
+  onLeave: () => void;
+  leaveWord: string;
+  /** Another way to fill in how it went, above those fields. */
+  door?: (take: (seen: SeenOfSet) => void) => ReactNode;
+}) {
+  const club = useClub();
+  const units = useUnits();
+  const [draft, setDraft] = useState(props.initial);
+  // Fields that keep what is typed begin anew when a door fills them.
+  const [taken, setTaken] = useState(0);
+  const put = (change: Partial<SetDraft>) => setDraft((now) => ({ ...now, ...change }));
+  const putSetup = (change: Partial<SetDraft['setup']>) =>
+    setDraft((now) => ({ ...now, setup: { ...now.setup, ...change } }));
+  const { setup, lift } = draft;
+  const racks = club.rack.filter((rack) => rack.lifts.includes(lift));
+  const save = async () => {
+    const { lifterId } = draft;
+    const { barKg } = setup;
+    if (lifterId === null || barKg === null) return;
+    const missed = draft.made < draft.reps;
+    await props.onSave({
+      ...draft,
+      lifterId,
+      setup: { ...setup, barKg },
+      stoppedAtS: missed ? draft.stoppedAtS : null,
+    });
+  };
+  const pickLift = (next: SetDraft['lift']) =>
+    put({
+      lift: next,
+      setup: { ...setup, start: { way: 'free', heightM: null }, rackId: null, bands: [], chains: [] },
+    });
+  return (
+    <RecordForm title={props.title} onSave={save} onLeave={props.onLeave} leaveWord={props.leaveWord}>
+      {!props.ofDay && (
+        <>
+          <SelectField
+            label="Lifter"
+            value={draft.lifterId}
+            options={club.lifter.map(({ id, name }) => ({ value: id, word: name }))}
+            onChange={(lifterId) =>
+              put({
+                lifterId,
+                equipment: club.lifter.find(({ id }) => id === lifterId)?.equipment ?? draft.equipment,
+              })
+            }
+          />
+          <TextField
+            label="Done on"
+            type="date"
+            value={draft.doneOn}
+            required
+            onChange={(doneOn) => put({ doneOn })}
+          />
+          <SelectField label="Lift" value={lift} options={liftWords} onChange={pickLift} />
+        </>
+      )}
+      <NumberField
+        label="On the bar"
+        valueSi={setup.barKg}
+        unit={units.mass}
+        minSi={0}
+        maxSi={1000}
+        required
+        hint="Bar, discs and collars together."
+        onChange={(barKg) => putSetup({ barKg })}
+      />
+      <FigureField
+        key={`reps ${taken}`}
+        label="Reps asked"
+        value={draft.reps}
+        whole
+        min={1}
+        max={50}
+        onChange={(reps) =>
+          put({ reps, made: draft.made === draft.reps ? reps : Math.min(draft.made, reps) })
+        }
+      />
+      <FigureField
+        key={`made ${taken} ${draft.reps}`}
+        label="Reps made"
+        value={draft.made}
+        whole
+        min={0}
+        max={draft.reps}
+        onChange={(made) => put({ made })}
+      />
+      <StartFields
+        lift={lift}
+        start={setup.start}
+        boxes={club.box}
+        onChange={(start) => putSetup({ start })}
+      />
+      <SelectField
+        label="Lifted in"
+        value={draft.equipment}
+        options={equipmentWords}
+        onChange={(equipment) => put({ equipment })}
+      />
+      <SelectField
+        label="Rack"
+        value={setup.rackId ?? ''}
+        options={[
+          { value: '', word: 'none of ours' },
+          ...racks.map((rack) => ({ value: rack.id, word: rack.label })),
+        ]}
+        onChange={(rackId) => putSetup({ rackId: rackId === '' ? null : rackId, bands: [], chains: [] })}
+      />
+      <div className="whole-line">
+        <BandFields club={club} rackId={setup.rackId} lift={lift} setup={setup} onChange={putSetup} />
+      </div>
+      {props.door && (
+        <div className="whole-line">
+          {props.door((seen) => {
+            put(seen);
+            setTaken((times) => times + 1);
+          })}
+        </div>
+      )}
+      <SeenFields key={taken} set={draft} onChange={put} />
+      {!props.ofDay && (
+        <>
+          <CheckField label="At a meet" checked={draft.platform} onChange={(platform) => put({ platform })} />
+          <TextField label="Place" value={draft.place} maxLength={80} onChange={(place) => put({ place })} />
+        </>
+      )}
+      <TextField label="Note" value={draft.note} maxLength={500} onChange={(note) => put({ note })} />
+    </RecordForm>
+  );
+}

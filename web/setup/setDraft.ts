@@ -1,0 +1,42 @@
+import type { Lift, Setup } from '#contract/records/lift.ts';
+import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
+
+/** A set as it is being typed: the bar, and who lifted it, may be missing yet. */
+export type SetDraft = Omit<GivenSet, 'setup' | 'lifterId'> & {
+  lifterId: string | null;
+  setup: Omit<Setup, 'barKg'> & { barKg: number | null };
+};
+
+/** A set with nothing on the bar and nothing known of it. */
+export function emptySet(lift: Lift, doneOn: string): SetDraft {
+  return {
+    lifterId: null,
+    doneOn,
+    lift,
+    equipment: 'raw',
+    setup: { rackId: null, start: { way: 'free', heightM: null }, barKg: null, bands: [], chains: [] },
+    reps: 1,
+    made: 1,
+    ...nothingSeen,
+    platform: false,
+    place: '',
+    dayId: null,
+    note: '',
+    order: null,
+  };
+}
+
+/** What nobody looked at. */
+export const nothingSeen = {
+  stoppedAtS: null,
+  meanSpeedsMps: [],
+  peakSpeedsMps: [],
+  repsInReserve: null,
+  restS: null,
+  bodyMassKg: null,
+} satisfies Partial<SetDraft>;
+
+/** A logged set as one would enter it again, in its place in the order. */
+export function givenAgain({ id: _id, loggedAt: _at, struckAt: _struck, ...given }: LoggedSet): GivenSet {
+  return given;
+}
