@@ -25,6 +25,8 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('maximal'), peakShare: n }),
   z.strictObject({ code: z.literal('notMade'), stoppedAtS: n }),
   z.strictObject({ code: z.literal('notAllReps'), set: n, rep: n, sets: n }),
+  z.strictObject({ code: z.literal('unlikely'), chance: n }),
+  z.strictObject({ code: z.literal('madeLighter'), fromKg: n, chance: n }),
   z.strictObject({ code: z.literal('volume'), ...zone }),
   z.strictObject({ code: z.literal('repsInSet'), ...zone }),
   z.strictObject({ code: z.literal('minor'), age: n }),

@@ -8,15 +8,11 @@ import type { GearSet } from '#core/day/Gear.ts';
 import { plates } from '#core/day/plates.ts';
 import type { PrescribedSetup } from '#core/day/prescribe.ts';
 import { volumeCautions } from '#core/day/prilepin.ts';
-import { type BlockEffort, sessionEffort } from '#core/day/sessionEffort.ts';
-import { tiringOf } from '#core/effort/Tiring.ts';
-import { centralDraw } from '#core/strength/drawCapability.ts';
-import { drawTiring } from '#core/strength/drawTiring.ts';
+import type { BlockEffort } from '#core/day/sessionEffort.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
-import { drawsIn } from './estimatedCapability.ts';
-import { expectedOf } from './expectedOf.ts';
 import { placeCautions } from './placeCautions.ts';
+import { chanceOfDay, lightenedTo, type PlannedWork, workWith } from './plannedWork.ts';
 import { recordById } from './recordById.ts';
 
 /** A bar set by hand this near to a loadable mass (kg) means that one: 110 on the faces may weigh 109.9. */
@@ -38,27 +34,19 @@ export function describePlace(
   const limits = bandLimitsOf(records);
   const nearestKg = plates({ targetKg: wantedKg, ...rack.gear }).loadedKg;
   const isLoadable = Math.abs(nearestKg - wantedKg) <= SAME_BAR_KG;
-  const barKg = isLoadable ? nearestKg : wantedKg;
-  const loaded = group.blocks.map((block) => plates({ targetKg: barKg * block.shareOfAim, ...rack.gear }));
-  const { estimate } = strength;
-  const tiring =
-    estimate === null ? tiringOf(group.lift) : drawTiring(centralDraw(drawsIn(estimate)), group.lift);
-  const efforts = sessionEffort(
-    task,
-    tiring,
-    rack.gear,
-    set,
-    group.blocks.map(({ sets, reps, restSeconds }, i) => ({
-      barKg: loaded[i]!.loadedKg,
-      sets,
-      reps,
-      restS: restSeconds,
-    })),
-  );
-  const expected = expectedOf(records, group, place, assembled, rack, set);
+  const askedKg = isLoadable ? nearestKg : wantedKg;
+  const workAt = workWith(records, group, place, assembled, rack, set);
+  const asked = workAt(askedKg);
+  // Days of before the field was there have none.
+  const { leastChance = null } = group;
+  const byHand = (place.byCoach?.barKg ?? null) !== null;
+  const work =
+    leastChance === null || byHand
+      ? asked
+      : lightenedTo(leastChance, asked, workAt, (kg) => plates({ targetKg: kg, ...rack.gear }).loadedKg);
   const blocks = group.blocks.map((block, i): PlanBlock => {
-    const { loadedKg, perSide } = loaded[i]!;
-    const effort = efforts?.[i] ?? null;
+    const { loaded, effort, expected } = work.blocks[i]!;
+    const { loadedKg, perSide } = loaded;
     const explanation = explain({ ...task, heightSpread: heights }, rack.gear, set, loadedKg, limits);
     return {
       ...block,
@@ -74,10 +62,10 @@ export function describePlace(
         cautions: [...explanation.cautions, ...effortCautions(block.sets, effort)],
       },
       effort,
-      expected: effort === null ? null : expected(loadedKg, effort.marginLn),
+      expected,
     };
   });
-  const work = blocks.map(({ sets, reps, explanation }) => ({
+  const volume = blocks.map(({ sets, reps, explanation }) => ({
     sets,
     reps,
     share: explanation.percentages.find(({ basis }) => basis === 'mean')!.share,
@@ -85,13 +73,14 @@ export function describePlace(
   const cautions: PlanCaution[] = [
     ...placeCautions(records, place, assembled, rack, set, on),
     ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
-    ...volumeCautions(work),
+    ...chanceCautions(group, asked, work),
+    ...volumeCautions(volume),
   ];
   return {
     set: setInWords(records, rack, set),
-    barKg,
+    barKg: work.barKg,
     byCoach: {
-      bar: (place.byCoach?.barKg ?? null) !== null,
+      bar: byHand,
       set: (place.byCoach?.bands ?? place.byCoach?.chains ?? null) !== null,
     },
     misfit,
@@ -105,6 +94,20 @@ export function describePlace(
     blocks,
     cautions,
   };
+}
+
+/** Of work that is not to be missed; a maximal lift is more likely made than not. */
+const LIKELY: Record<Group['work'], number> = { speed: 0.9, repeated: 0.8, maximal: 0.5 };
+
+function chanceCautions(
+  { work: kind, leastChance }: Group,
+  asked: PlannedWork,
+  done: PlannedWork,
+): PlanCaution[] {
+  const chance = chanceOfDay(done);
+  if (chance === null) return [];
+  if (done.barKg < asked.barKg) return [{ code: 'madeLighter', fromKg: asked.barKg, chance }];
+  return chance < (leastChance ?? LIKELY[kind]) ? [{ code: 'unlikely', chance }] : [];
 }
 
 /** A missed first rep is said by the explanation already. */

@@ -63,6 +63,8 @@ export const group = z.strictObject({
   start,
   aim,
   blocks: z.array(block).min(1).max(12),
+  /** Bars are lightened until all reps are made with at least this chance, by each lifter's whole log; null: as aimed. */
+  leastChance: z.number().min(0.5).max(0.99).nullable().default(null),
   /** Lifters in lifting order. */
   places: z.array(place).max(60),
 });

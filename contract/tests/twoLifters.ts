@@ -115,6 +115,7 @@ export function twoLifters(): ClubRecords {
               { sets: 2, reps: 2, restSeconds: 60, shareOfAim: 0.8 },
               { sets: 6, reps: 2, restSeconds: 60, shareOfAim: 1 },
             ],
+            leastChance: null,
             places: ['short', 'tall'].map((lifterId) => ({
               lifterId,
               rackId: 'rack',

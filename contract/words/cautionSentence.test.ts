@@ -30,6 +30,8 @@ const cautions: PlanCaution[] = [
   { code: 'maximal', peakShare: 0.93 },
   { code: 'notMade', stoppedAtS: 0.3 },
   { code: 'notAllReps', set: 3, rep: 4, sets: 5 },
+  { code: 'unlikely', chance: 0.62 },
+  { code: 'madeLighter', fromKg: 180, chance: 0.91 },
   { code: 'volume', ...zone },
   { code: 'repsInSet', ...zone, zoneTo: null },
   { code: 'minor', age: 15 },

@@ -44,6 +44,10 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return caution.sets === 1
         ? `By the numbers rep ${caution.rep} is not made: fewer reps or a lighter bar.`
         : `By the numbers rep ${caution.rep} of set ${caution.set} is not made: fewer reps, more rest or a lighter bar.`;
+    case 'unlikely':
+      return `By this lifter's whole log all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
+    case 'madeLighter':
+      return `Made lighter, from ${names.mass(caution.fromKg)}, so that all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
     case 'volume':
       return `${caution.reps} reps ${zone(caution)} in one session; trained weightlifters did at most ${caution.mostReps}.`;
     case 'repsInSet':

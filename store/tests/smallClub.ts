@@ -167,6 +167,7 @@ export function smallClub(): ClubRecords {
             start: setup.start,
             aim: { by: 'speed', fromMps: 0.7, toMps: 0.9 },
             blocks: [{ sets: 8, reps: 2, restSeconds: 60, shareOfAim: 1 }],
+            leastChance: null,
             places: [
               {
                 lifterId: 'lifter-1',

@@ -10,6 +10,22 @@ import { AimFields } from './AimFields.tsx';
 import { BlockFields } from './BlockFields.tsx';
 import { startingGroup, workWords } from './startingPoints.ts';
 
+/** How sure a coach may want to be; the chance itself is kept. */
+const sureWords = [
+  { value: 'asAimed', word: 'No, as aimed' },
+  { value: '0.8', word: 'To 8 in 10' },
+  { value: '0.9', word: 'To 9 in 10' },
+  { value: '0.95', word: 'To 19 in 20' },
+] as const;
+type SureWord = (typeof sureWords)[number]['value'];
+
+/** The nearest of the choices to what is kept. */
+function sureWord(leastChance: number | null): SureWord {
+  if (leastChance === null) return 'asAimed';
+  if (leastChance < 0.85) return '0.8';
+  return leastChance < 0.925 ? '0.9' : '0.95';
+}
+
 /** What a group does: lift, start, aim and steps. Who lifts where stands in the tables below it. */
 export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange: (group: Group) => void }) {
   const { group, boxes, onChange } = props;
@@ -46,6 +62,13 @@ export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange
       <div className="stack">
         <h3>What the loads aim at</h3>
         <AimFields aim={group.aim} onChange={(aim) => put({ aim })} />
+        <SelectField
+          label="Lighter where it is not sure enough"
+          value={sureWord(group.leastChance ?? null)}
+          options={sureWords}
+          onChange={(word) => put({ leastChance: word === 'asAimed' ? null : Number(word) })}
+          hint="Chance that all reps of all sets are made, by each lifter's whole log. Bars set by hand stay."
+        />
       </div>
       <div className="stack">
         <h3>Sets and reps, step by step</h3>

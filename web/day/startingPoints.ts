@@ -67,6 +67,7 @@ export function startingGroup(id: string, work: Work, lift: Lift, boxHeightM: nu
     blocks: blocksOf[work].map(
       ([sets, reps, restSeconds, shareOfAim]): Block => ({ sets, reps, restSeconds, shareOfAim }),
     ),
+    leastChance: null,
     places: [],
   };
 }
