@@ -84,6 +84,7 @@ async function take(url, name, path) {
       await page.goto(`${url}${path}`);
       await page.waitForSelector('main h1, main h2');
       await page.evaluate(() => document.fonts.ready);
+      await page.waitForFunction(() => document.querySelector('[aria-busy="true"]') === null);
       const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       if (wide > 0) console.error(`${name} ${size}: ${wide} px wider than the screen`);
       await page.screenshot({ path: `shots/${name}-${size}-${light}.png`, fullPage: true });

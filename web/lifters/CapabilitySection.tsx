@@ -30,7 +30,7 @@ export function CapabilitySection({ lifterId, today }: { lifterId: string; today
   const rows = liftWords.flatMap(({ value: lift }): Row[] => {
     try {
       const start = { way: 'free', heightM: null } as const;
-      return [{ lift, strength: trialStrength(club, { lifterId, lift, start }, today) }];
+      return [{ lift, strength: trialStrength(club, { lifterId, lift, start }, today, []) }];
     } catch (error) {
       if (error instanceof CannotAssemble) return [];
       throw error;

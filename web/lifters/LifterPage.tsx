@@ -97,7 +97,11 @@ function EstimateState({ estimates, sets }: Record<'estimates' | 'sets', Waited>
   const error = estimates.error ?? sets.error;
   if (error !== null) return <p className="stop">What the log says could not be fetched: {error.message}</p>;
   if (estimates.isPending || sets.isPending)
-    return <p className="small quiet">Working out from the log what this lifter can do.</p>;
+    return (
+      <p className="small quiet" aria-busy="true">
+        Working out from the log what this lifter can do.
+      </p>
+    );
   return null;
 }
 

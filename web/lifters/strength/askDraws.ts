@@ -1,3 +1,4 @@
+import { drawsIn } from '#contract/assemble/estimatedCapability.ts';
 import type { Equipment } from '#contract/records/lift.ts';
 import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { repsPossible } from '#core/effort/repsPossible.ts';
@@ -6,15 +7,14 @@ import { populationShape } from '#core/lifter/populationShape.ts';
 import type { Start } from '#core/lifter/startHeights.ts';
 import type { Load } from '#core/load/Load.ts';
 import type { Capability } from '#core/rep/Capability.ts';
-import { fitStrength } from '#core/rep/fitStrength.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
 import { heldForceN } from '#core/rep/strengthCurve.ts';
 import { maxBarsOf } from '#core/strength/askDraws.ts';
 import { beliefOf } from '#core/strength/belief.ts';
 import type { Draw } from '#core/strength/Draw.ts';
+import { drawCapability } from '#core/strength/drawCapability.ts';
 import { liftModelOf } from '#core/strength/estimateStrength.ts';
 import type { LiftModel } from '#core/strength/readGroup.ts';
-import { reboundOf } from '#core/strength/setModel.ts';
 
 /** A place to lift: the load without regard to its bar, how it begins, the lifter's full range. */
 export interface Place {
@@ -39,14 +39,15 @@ export function askedLifter(
   { lift, draws, bodyMassKg }: Pick<StrengthEstimate, 'lift' | 'draws' | 'bodyMassKg'>,
   straight: Place,
 ): AskedLifter {
+  const movedBodyKg = populationShape(lift).movedBodyShare * bodyMassKg;
   return {
     model: liftModelOf(lift, straight),
     lift,
     bodyMassKg,
     straight,
-    answers: draws.map(drawOf).map((draw) => ({
+    answers: drawsIn({ draws }).map((draw) => ({
       draw,
-      capability: capabilityOf(lift, bodyMassKg, draw, straight),
+      capability: drawCapability(draw, lift, straight, { ...straight, movedBodyKg, equipment: 'raw' }),
     })),
   };
 }
@@ -96,34 +97,4 @@ export function repsOf({ lift, answers, straight }: AskedLifter, shares: readonl
       }),
     ),
   );
-}
-
-/** What a draw can push from the straight start: its shape, and the strength that just makes its straight maximum. */
-function capabilityOf(
-  lift: AskedLifter['lift'],
-  bodyMassKg: number,
-  draw: Draw,
-  straight: Place,
-): Capability {
-  const { movedBodyShare, ...usual } = populationShape(lift);
-  const movedBodyKg = movedBodyShare * bodyMassKg;
-  const capability = {
-    ...usual,
-    strengthN: 1,
-    movedBodyKg,
-    range: straight.range,
-    slope: usual.slope + draw.slope,
-    maxSpeedMps: usual.maxSpeedMps * Math.exp(draw.lnMaxSpeed),
-    rebound: reboundOf(draw, populationShape(lift), straight.start),
-  };
-  const barKg = Math.max(LIGHTEST_KG, Math.exp(draw.lnTotal) - movedBodyKg);
-  return { ...capability, strengthN: fitStrength({ ...straight.load, barKg }, capability) };
-}
-
-/** A bar without mass would have no motion of its own. */
-const LIGHTEST_KG = 0.5;
-
-/** A draw travels as a plain record; its names are those of the core. */
-function drawOf(travelled: StrengthEstimate['draws'][number]): Draw {
-  return travelled as unknown as Draw;
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { useEstimates } from '#web/api/useEstimates.ts';
 import { HeightLegend } from '#web/charts/HeightLegend.tsx';
 import { HeightPicture } from '#web/charts/HeightPicture.tsx';
 import { chartUnits } from '#web/parts/chartUnits.ts';
@@ -23,8 +24,13 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
   const gravityMps2 = gravityOf(club);
   const [trial, setTrial] = useState<Trial>(() => firstTrial(own, club));
   const [other, setOther] = useState<Trial | null>(null);
+  const ofOwn = useEstimates(own.lifter.id);
+  const ofOther = useEstimates(other?.lifterId ?? own.lifter.id);
+  const estimates = [...(ofOwn.data ?? []), ...(ofOther.data ?? [])];
   const trials = other === null ? [trial] : [trial, other];
-  const [result = '', otherResult = ''] = trials.map((one) => trialResult(club, one, titleOf(one), today));
+  const [result = '', otherResult = ''] = trials.map((one) =>
+    trialResult(club, one, titleOf(one), today, estimates),
+  );
   const drawn = [
     { trial, result, onChange: setTrial },
     { trial: other ?? trial, result: otherResult, onChange: setOther },

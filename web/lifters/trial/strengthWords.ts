@@ -1,4 +1,5 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { equipmentWord, startText } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
@@ -9,10 +10,11 @@ import type { TrialStrength } from './trialStrength.ts';
 /** On what a lifter's strength rests, what was assumed, and how to know better. */
 export function strengthWords(
   club: ClubRecords,
-  { best, bodyMassKg, bodyMassKnown, capability }: TrialStrength,
+  { best, estimate, bodyMassKg, bodyMassKnown, capability }: TrialStrength,
   units: Pick<Units, 'mass' | 'length'>,
 ): string {
   const mass = (kg: number) => `${written(kg, units.mass)} ${units.mass}`;
+  if (estimate !== null) return estimateWords(estimate);
   const on = best && onBarText(best.setup, club);
   const rests = best
     ? `Rests on ${mass(best.setup.barKg)}${on ? ` with ${on}` : ''} of ${dateText(best.doneOn)} (${startText(best.lift, best.setup.start, units.length)}, ${equipmentWord(best.equipment)}).`
@@ -23,4 +25,11 @@ export function strengthWords(
       ? ''
       : `, and that ${share} % of the body${bodyMassKnown === 'measured' ? '' : `, taken as ${mass(bodyMassKg)},`} rises with the bar`;
   return `${rests} Assumed: strength grows with height and falls with speed as is usual for the lift${body}. A newer best narrows the range.`;
+}
+
+/** Strength by the whole log: its shape is learned as far as the sets tell it. */
+function estimateWords({ setCount, lastSetOn }: StrengthEstimate): string {
+  const newest = lastSetOn === null ? '' : `, the newest of ${dateText(lastSetOn)}`;
+  const sets = setCount === 1 ? 'one set' : `all ${setCount} sets`;
+  return `Rests on ${sets} of this lift${newest}: see below what this lifter can do. What no set has told yet is taken as is usual for the lift.`;
 }

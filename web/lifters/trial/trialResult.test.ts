@@ -1,4 +1,7 @@
 import { expect, test } from 'vitest';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { maxBar } from '#core/rep/maxBar.ts';
+import { populationPrior } from '#core/strength/parameters.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import type { Trial } from './Trial.ts';
 import { type TrialResult, trialResult } from './trialResult.ts';
@@ -66,3 +69,29 @@ test('a start above lockout is answered with one sentence', () => {
 function bottomOnBox(heightM: number): number {
   return workedOut({ ...banded, start: { way: 'box', heightM } }).heights.bottomM;
 }
+
+test('where the log has an estimate, the heaviest bar of the straight lift is its maximum, whatever the bests say', () => {
+  const straight = { ...banded, bands: [] };
+  const movedKg = 0.88 * 52;
+  const middle = { median: 100, low80: 98, high80: 102, low95: 97, high95: 103 };
+  const estimate: StrengthEstimate = {
+    lifterId: shortest.id,
+    lift: 'squat',
+    on: today,
+    setCount: 40,
+    lastSetOn: today,
+    bodyMassKg: 52,
+    bodyMassKnown: 'measured',
+    maxKg: middle,
+    inEquipment: [],
+    parameters: [],
+    history: [{ on: today, ...middle }],
+    rise: [],
+    observations: [],
+    leftOut: [],
+    draws: [{ ...populationPrior('squat').mean, lnTotal: Math.log(100 + movedKg) }],
+  };
+  const result = trialResult(club, straight, 'trial', today, [estimate]);
+  if (typeof result === 'string') throw new Error(result);
+  expect(maxBar(result.load, result.capability)?.barKg).toBeCloseTo(100, 0);
+});

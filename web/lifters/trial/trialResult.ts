@@ -6,6 +6,7 @@ import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
 import { placeCautions } from '#contract/assemble/placeCautions.ts';
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { Explanation } from '#core/day/Explanation.ts';
 import { explain } from '#core/day/explain.ts';
 import type { GearSet, RackGear } from '#core/day/Gear.ts';
@@ -38,19 +39,26 @@ export function trialResult(
   trial: Trial,
   title: string,
   today: string,
+  estimates: readonly StrengthEstimate[] = [],
 ): TrialResult | string {
   try {
-    return workOut(club, trial, title, today);
+    return workOut(club, trial, title, today, estimates);
   } catch (error) {
     if (error instanceof CannotAssemble) return error.message;
     throw error;
   }
 }
 
-function workOut(club: ClubRecords, trial: Trial, title: string, today: string): TrialResult {
+function workOut(
+  club: ClubRecords,
+  trial: Trial,
+  title: string,
+  today: string,
+  estimates: readonly StrengthEstimate[],
+): TrialResult {
   const { lifterId, lift } = trial;
   const { load, heights, bands } = assembleLoad(club, { lifterId, lift, setup: trial, on: today });
-  const strength = trialStrength(club, trial, today);
+  const strength = trialStrength(club, trial, today, estimates);
   const capability = { ...strength.capability, range: heights.range };
   const { gear, set } = gearOf(club, trial, today);
   const { bottomM, lockoutM, gravityMps2, path } = load;
