@@ -7,6 +7,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: '/',
   plugins: [react()],
+  // Tables are split in the browser too, which has no Buffer: the package brings a build with its own.
+  resolve: { alias: { 'csv-parse/sync': 'csv-parse/browser/esm/sync' } },
   build: {
     outDir: 'dist',
     emptyOutDir: true,
