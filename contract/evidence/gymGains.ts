@@ -16,6 +16,10 @@ export interface GymGain extends GainPair {
 
 /** Gym lifts of so many days before a meet speak for it (assumption: a block of ten weeks). */
 export const WINDOW_DAYS = 70;
+/** A greater change, as a share of the platform lift, is no strength: one of the two was not hard (judgement). */
+const MOST_GAIN = 0.25;
+/** One hard day alone may have been a bad one (judgement). */
+const LEAST_DAYS = 2;
 const MS_A_DAY = 86_400_000;
 
 /**
@@ -32,11 +36,14 @@ export function gymGains(steps: readonly MeetStep[], lifts: readonly HardLift[])
     const late = grouped(windowOf(own, after.doneOn, before.doneOn), ({ key }) => key);
     const shared = [...early].flatMap(([key, first]) => {
       const second = late.get(key);
-      return second ? [{ first, second, done: first.length + second.length }] : [];
+      if (!second || Math.min(daysOf(first), daysOf(second)) < LEAST_DAYS) return [];
+      return [{ first, second, done: first.length + second.length }];
     });
     if (shared.length === 0) return [];
     const { first, second } = shared.reduce((a, b) => (b.done > a.done ? b : a));
     const [from, to] = [heaviest(first), heaviest(second)];
+    const gymGain = (to.barKg - from.barKg) / before.barKg;
+    if (Math.abs(gymGain) > MOST_GAIN) return [];
     return [
       {
         step,
@@ -45,7 +52,7 @@ export function gymGains(steps: readonly MeetStep[], lifts: readonly HardLift[])
         fromDays: daysOf(first),
         toDays: daysOf(second),
         lifterId: before.lifterId,
-        gymGain: (to.barKg - from.barKg) / before.barKg,
+        gymGain,
         platformGain: (after.barKg - before.barKg) / before.barKg,
         equipped: after.equipment !== 'raw',
       },

@@ -3,6 +3,7 @@ import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { setupKey } from '#contract/setupKey.ts';
 import { grouped } from '#core/evidence/grouped.ts';
+import { likelyLifts } from './likelyLifts.ts';
 import type { MeanPull } from './meanPull.ts';
 
 /** A lift that tells what a lifter could do that day with one exact setup. */
@@ -14,6 +15,7 @@ export interface HardLift {
   doneOn: string;
   /** The exact setup; see contract/setupKey.ts. */
   key: string;
+  reps: number;
   /** The bar of a single of the same worth. */
   barKg: number;
 }
@@ -21,15 +23,20 @@ export interface HardLift {
 /** More reps say little of a single (judgement; formulas spread from there on). */
 const MOST_REPS = 5;
 const MOST_LEFT = 2;
-/** Without a word on effort, a set of up to so many reps counts where it was that day's heaviest with its setup ... */
+/**
+ * A last rep no faster than this was hard (m/s): mean speed of powerlifters at their maximum, 0.23, 0.10 and 0.14 (Helms et
+ * al. 2017, J Strength Cond Res 31:292), and 0.12 for a rep or two left (judgement).
+ */
+const HARD_MPS: Record<Lift, number> = { squat: 0.35, bench: 0.22, deadlift: 0.26 };
+/** Without a word or a speed, the top of a day counts for up to so many reps ... */
 const MOST_REPS_UNSAID = 3;
-/** ... and was not done again and again, as speed work is. */
-const MOST_SETS_UNSAID = 2;
+/** ... where no bar was lifted in more sets with that setup, as speed work is. */
+const MOST_ALIKE = 2;
 
 /**
- * The hard lifts of the gym: sets with a miss, with at most 2 reps left, or, where nothing is said, the heaviest of the
- * day for up to 3 reps in up to 2 sets (judgement). Several reps become a single by the formula of Epley (1985),
- * `total * (30 + reps) / 31`, on bar, bands and chains together. Bests written down count as singles.
+ * The hard lifts of the gym: sets with a miss, with at most 2 reps left, with a slow last rep, or, where none of this is
+ * told, the top of the day's rise in weight with a setup (judgement). Several reps become a single by the formula of
+ * Epley (1985), `total * (30 + reps) / 31`, on bar, bands and chains together. Bests written down count as singles.
  */
 export function hardLifts(sets: readonly LoggedSet[], bests: readonly Best[], pull: MeanPull): HardLift[] {
   const counting = sets.filter(
@@ -38,26 +45,39 @@ export function hardLifts(sets: readonly LoggedSet[], bests: readonly Best[], pu
   const withKey = counting.map((set) => ({ set, key: setupKey(set) }));
   const days = grouped(withKey, ({ set, key }) => `${set.lifterId} ${set.doneOn} ${key}`);
   const fromLog = [...days.values()].flatMap((day) => {
-    const heaviestKg = Math.max(...day.map(({ set }) => set.setup.barKg));
-    const alike = day.filter(({ set }) => set.setup.barKg === heaviestKg).length;
+    const tops = topsOf(day.map(({ set }) => set));
     return day.flatMap(({ set, key }) => {
-      const unsaid = set.repsInReserve === null && set.made === set.reps;
-      const isTop =
-        set.setup.barKg === heaviestKg && set.made <= MOST_REPS_UNSAID && alike <= MOST_SETS_UNSAID;
-      if (unsaid ? !isTop : set.made === set.reps && set.repsInReserve! > MOST_LEFT) return [];
+      if (!(saidHard(set) ?? tops.includes(set))) return [];
       const hung = pull(set);
-      return hung === null ? [] : [hardLift(set, key, asSingle(set, hung.bandKg + hung.chainKg))];
+      return hung === null ? [] : [hardLift(set, key, set.made, asSingle(set, hung.bandKg + hung.chainKg))];
     });
   });
   const written = bests
     .filter(({ platform }) => !platform)
-    .map((best) => hardLift(best, setupKey(best), best.setup.barKg));
-  return [...fromLog, ...written].sort((a, b) => a.doneOn.localeCompare(b.doneOn));
+    .map((best) => hardLift(best, setupKey(best), 1, best.setup.barKg));
+  return likelyLifts([...fromLog, ...written].sort((a, b) => a.doneOn.localeCompare(b.doneOn)));
 }
 
-function hardLift(done: LoggedSet | Best, key: string, barKg: number): HardLift {
+/** Whether a miss, the reps left or the last rep's speed say that it was hard; null where none of them is told. */
+function saidHard({ made, reps, repsInReserve, meanSpeedsMps, lift }: LoggedSet): boolean | null {
+  if (made < reps) return true;
+  if (repsInReserve !== null) return repsInReserve <= MOST_LEFT;
+  // One speed of several reps is that of the fastest.
+  return meanSpeedsMps.length === made ? meanSpeedsMps.at(-1)! <= HARD_MPS[lift] : null;
+}
+
+/** The heaviest sets of a day with one setup, where the weight rose to them. A single line may be all that was noted of speed work. */
+function topsOf(day: readonly LoggedSet[]): LoggedSet[] {
+  const byBar = [...grouped(day, ({ setup }) => `${setup.barKg}`).values()];
+  const rose = byBar.length > 1 && byBar.every((alike) => alike.length <= MOST_ALIKE);
+  const heaviestKg = Math.max(...day.map(({ setup }) => setup.barKg));
+  if (!rose) return [];
+  return day.filter(({ setup, made }) => setup.barKg === heaviestKg && made <= MOST_REPS_UNSAID);
+}
+
+function hardLift(done: LoggedSet | Best, key: string, reps: number, barKg: number): HardLift {
   const { lifterId, lift, equipment, setup, doneOn } = done;
-  return { lifterId, lift, equipment, setup, doneOn, key, barKg };
+  return { lifterId, lift, equipment, setup, doneOn, key, reps, barKg };
 }
 
 function asSingle({ setup, made, reps, repsInReserve }: LoggedSet, hungKg: number): number {

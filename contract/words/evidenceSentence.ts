@@ -62,10 +62,10 @@ export function evidenceSentence(question: Question, line: EvidenceLine, voice: 
   const verdict = verdictOf(line);
   if (line.effect === null || verdict === 'tooLittle') return tooLittle[question](line);
   const told = spokenEffect(question, line.effect, voice);
-  const sentence = sentences[question](told, verdict, voice);
-  return question === 'equipped'
-    ? sentence
-    : `${voice.speaksOf === null ? '' : `${voice.speaksOf}: `}${sentence}`;
+  // Raw and equipped each have a carry-over of their own; what the question asks is their difference.
+  const said = line.equipped === null ? sentences[question] : line.equipped ? inEquipment : raw;
+  const who = voice.speaksOf === null || question === 'equipped' ? '' : `${voice.speaksOf}: `;
+  return `${who}${said(told, verdict, voice)}`;
 }
 
 type Said = (told: EffectRange, verdict: Verdict, voice: EvidenceVoice) => string;
@@ -84,24 +84,28 @@ const carried =
     return `${gained} went with about ${value} on the platform (most likely ${range}).`;
   };
 
+const inEquipment: Said = (...args) =>
+  capital(carried(() => 'in the gym by those who lift equipped')(...args));
+const raw: Said = (...args) => capital(carried(() => 'in the gym by those who lift raw')(...args));
+
 const sentences: Record<Question, Said> = {
-  carryOver: (...args) => capital(carried(() => 'in the gym at a fixed setup')(...args), args[2]),
+  carryOver: (...args) => capital(carried(() => 'in the gym at a fixed setup')(...args), args[2].speaksOf),
   variants: (...args) =>
-    capital(carried(({ variantName }) => `in the ${variantName ?? 'variant'}`)(...args), args[2]),
+    capital(carried(({ variantName }) => `in the ${variantName ?? 'variant'}`)(...args), args[2].speaksOf),
   boxHeight(told, verdict, voice) {
     const unit = voice.lengthUnit === 'cm' ? 'centimetre' : 'inch';
     const range = `${figure(told.low80)} to ${figure(told.high80)} %`;
     if (verdict === 'cannotTell')
       return capital(
         `the data cannot tell what a ${unit} of box is worth; ${range} of the bar would fit what was logged.`,
-        voice,
+        voice.speaksOf,
       );
     const word = told.value > 0 ? 'more' : 'less';
     const start = unit === 'inch' ? 'an inch' : 'a centimetre';
     const maybe = verdict === 'leans' ? ' probably' : '';
     return capital(
       `${start} more of box${maybe} let up ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}); ${otherUnit(told.value, voice)}.`,
-      voice,
+      voice.speaksOf,
     );
   },
   bandShare(told, verdict, voice) {
@@ -109,16 +113,17 @@ const sentences: Record<Question, Said> = {
     if (verdict === 'cannotTell')
       return capital(
         `the data cannot tell whether more of the load in bands came with larger gains; for 10 points more, ${range} of the lift from meet to meet would fit.`,
-        voice,
+        voice.speaksOf,
       );
     const word = told.value > 0 ? 'larger' : 'smaller';
     const maybe = verdict === 'leans' ? ' probably' : '';
     return capital(
       `blocks with 10 points more of the load in bands${maybe} came with gains ${figure(Math.abs(told.value))} % of the lift ${word} (most likely ${range}).`,
-      voice,
+      voice.speaksOf,
     );
   },
-  equipped(told, verdict, { massUnit }) {
+  equipped(told, verdict, voice) {
+    const { massUnit } = voice;
     const range = `${figure(told.low80)} to ${figure(told.high80)} ${massUnit}`;
     if (verdict === 'cannotTell')
       return `The data cannot tell raw and equipped lifting apart: of ${GAINED} ${massUnit} gained in the gym, equipped less raw may be ${range} on the platform.`;
@@ -144,7 +149,7 @@ const tooLittle: Record<Question, (line: EvidenceLine) => string> = {
 };
 
 /** A sentence begins with a capital where no name stands before it. */
-function capital(text: string, { speaksOf }: EvidenceVoice): string {
+function capital(text: string, speaksOf: string | null = null): string {
   return speaksOf === null ? text.charAt(0).toUpperCase() + text.slice(1) : text;
 }
 

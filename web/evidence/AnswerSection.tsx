@@ -94,6 +94,7 @@ const allOfIt = (mass: string) => ({ value: 10, word: `all of it: ${mass} for ${
 function saidOf({ question, lines }: EvidenceAnswer, lifterId: string | null): EvidenceLine[] {
   const ofClub = lines.filter((line) => line.lifterId === null);
   const own = lifterId === null ? [] : lines.filter((line) => line.lifterId === lifterId);
+  if (question === 'equipped') return ofClub.filter((line) => line.effect !== null || line.equipped === null);
   if (question !== 'variants') return [...own, ...ofClub.slice(0, 1)];
   const telling = ofClub.filter(({ effect }) => effect !== null);
   return own.length > 0 ? own.slice(0, 3) : (telling.length > 0 ? telling : ofClub).slice(0, 3);
