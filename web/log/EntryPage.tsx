@@ -30,6 +30,7 @@ export function EntryPage() {
         </Link>
         <UnitSwitch />
       </div>
+      <h1>Enter a set</h1>
       {club.lifter.length === 0 ? (
         <p>
           The club has no lifters yet: <Link href="~/lifters/new">add the first one</Link>, then come back.

@@ -33,7 +33,7 @@ export function LogPage() {
   const days = byDay(sets);
   const filtered = lifterId !== '' || lift !== '' || until !== '';
   return (
-    <div className="stack loose">
+    <div className="stack loose log-page">
       <header className="row ends base">
         <h1>Log</h1>
         <div className="row">

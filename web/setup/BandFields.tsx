@@ -24,6 +24,9 @@ export function BandFields(props: {
       ...setup,
       bands: setup.bands.map((band, i) => (i === index ? { ...band, ...change } : band)),
     });
+  const needsRack = club.rack.some((one) => one.lifts.includes(lift))
+    ? 'Bands need the rack they hang on: choose it first.'
+    : 'Bands need a rack; add one under Gear.';
   const [chain] = setup.chains;
   return (
     <div className="stack">
@@ -94,7 +97,7 @@ export function BandFields(props: {
         ) : (
           <p className="small quiet">
             {rack === undefined
-              ? 'Bands need a rack; add one under Gear.'
+              ? needsRack
               : firstHookup === undefined
                 ? 'This rack has no hookup for this lift; add one under Gear.'
                 : pairs.length === 0

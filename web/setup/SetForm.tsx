@@ -26,6 +26,8 @@ export function SetForm(props: {
   onSave: (set: GivenSet) => Promise<unknown>;
   onLeave: () => void;
   leaveWord: string;
+  /** How it went stands above what was on the bar: that is what one adds to a set on record. */
+  seenFirst?: boolean;
   /** Another way to fill in how it went, above those fields. */
   door?: (take: (seen: SeenOfSet) => void) => ReactNode;
 }) {
@@ -56,8 +58,10 @@ export function SetForm(props: {
       lift: next,
       setup: { ...setup, start: { way: 'free', heightM: null }, rackId: null, bands: [], chains: [] },
     });
+  const seen = <SeenFields key={taken} set={draft} onChange={put} />;
   return (
     <RecordForm title={props.title} onSave={save} onLeave={props.onLeave} leaveWord={props.leaveWord}>
+      {props.seenFirst && seen}
       {!props.ofDay && (
         <>
           <SelectField
@@ -143,7 +147,7 @@ export function SetForm(props: {
           })}
         </div>
       )}
-      <SeenFields key={taken} set={draft} onChange={put} />
+      {!props.seenFirst && seen}
       {!props.ofDay && (
         <>
           <CheckField label="At a meet" checked={draft.platform} onChange={(platform) => put({ platform })} />

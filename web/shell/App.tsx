@@ -12,15 +12,17 @@ import { ScreenError } from './ScreenError.tsx';
 const places = {
   lifters: () => import('#web/lifters/LiftersScreen.tsx'),
   gear: () => import('#web/gear/GearScreen.tsx'),
+  log: () => import('#web/log/LogScreen.tsx'),
   evidence: () => import('#web/evidence/EvidenceScreen.tsx'),
 };
 const LiftersScreen = lazy(() => places.lifters().then((m) => ({ default: m.LiftersScreen })));
 const GearScreen = lazy(() => places.gear().then((m) => ({ default: m.GearScreen })));
+const LogScreen = lazy(() => places.log().then((m) => ({ default: m.LogScreen })));
 const EvidenceScreen = lazy(() => places.evidence().then((m) => ({ default: m.EvidenceScreen })));
 // The place in the address comes together with the club, not after it.
 const asked = Object.entries(places).find(([place]) => location.pathname.startsWith(`/${place}`));
 void asked?.[1]().catch(() => {});
-const otherPlaces = () => Promise.all([places.lifters(), places.gear(), places.evidence()]);
+const otherPlaces = () => Promise.all(Object.values(places).map((load) => load()));
 
 /** The frame around the places. The days, which open first, come with it; the others when they are opened or a moment later. */
 export function App() {
@@ -50,11 +52,14 @@ export function App() {
                 <Route path="/gear" nest>
                   <GearScreen />
                 </Route>
+                <Route path="/log" nest>
+                  <LogScreen />
+                </Route>
                 <Route path="/evidence" nest>
                   <EvidenceScreen />
                 </Route>
                 <Route>
-                  <p>There is no page here. Day, Lifters, Gear and Evidence are above.</p>
+                  <p>There is no page here. Day, Lifters, Gear, Log and Evidence are above.</p>
                 </Route>
               </Switch>
             </ViewUnits>

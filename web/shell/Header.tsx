@@ -36,6 +36,7 @@ export function Header() {
           <Place to="/day">Day</Place>
           <Place to="/lifters">Lifters</Place>
           <Place to="/gear">Gear</Place>
+          <Place to="/log">Log</Place>
           <Place to="/evidence">Evidence</Place>
         </nav>
         <div className="shell-switches">

@@ -79,6 +79,7 @@ export function LogPanel(props: {
           title={done ? `Change set ${chosen + 1}` : `Set ${chosen + 1}, as it was done`}
           initial={done ? givenAgain(done) : draft}
           ofDay
+          seenFirst={done !== null}
           leaveWord={done ? 'Leave unchanged' : 'Back'}
           onLeave={() => setForm(false)}
           onSave={async (given) => {
