@@ -34,7 +34,7 @@ export function RangeRows(props: {
   const { rows, axis, rule, widthPx } = props;
   const isWide = widthPx >= wide.fromPx;
   const nameWidth = Math.max(...rows.map(({ name }) => textWidthPx(name, letters.tag)));
-  const left = isWide ? Math.min(nameWidth + 24, widthPx * 0.4) : 12;
+  const left = isWide ? Math.min(nameWidth + 24, widthPx * 0.5) : 12;
   const rowPx = isWide ? wide.rowPx : narrowRowPx;
   const floorY = room.top + rows.length * rowPx;
   const x = scaleLinear(domainOf(rows, rule?.value), [left, widthPx - room.right]);

@@ -56,5 +56,6 @@ function range(effect: EffectRange | null, low: 'low80' | 'low95', high: 'high80
 }
 
 function one(value: number): string {
-  return value.toFixed(1).replace('-', '−');
+  const rounded = value.toFixed(1);
+  return Number(rounded) === 0 ? '0.0' : rounded.replace('-', '−');
 }
