@@ -8,6 +8,7 @@ import { integrate } from '../numeric/gaussLegendre.ts';
 import { ascend, COARSE } from '../rep/ascend.ts';
 import type { Capability } from '../rep/Capability.ts';
 import type { Rigging } from './Rigging.ts';
+import { keptTable } from './tableStore.ts';
 
 /**
  * How a lifter's strength shows in one rigging, tabulated so that no rep need be simulated again. By the model a rep
@@ -64,13 +65,13 @@ export function shapeNodes(shape: PopulationShape, start: Rigging['start']): Sha
 const LIMIT_SHARE = 2e-4;
 /** A table value a hair above the limit stands for the limit itself. */
 const JUST_ABOVE = 1e-4;
-/** Masses nearer than this need no second table. */
-const SAME_MASS_LN = 0.005;
-/** Total masses of neighbouring tables differ by no more than this in ln. */
-const MASS_STEP_LN = 0.25;
+/** Total masses of neighbouring tables, in ln: all tables of all riggings stand on one ladder, to be shared. */
+const MASS_STEP_LN = 0.2;
+/** Without bands and chains the mass does not matter: one place on the ladder stands for all. */
+const ANY_STEP = 23;
 
 /**
- * Tabulates one rigging for total masses from `lowKg` to `highKg`. Throws RangeError where no strength makes the rep.
+ * Tables of one rigging for total masses from `lowKg` to `highKg`. Throws RangeError where no strength makes the rep.
  */
 export function tabulateResponse(
   rigging: Rigging,
@@ -82,12 +83,17 @@ export function tabulateResponse(
   const compiled = compileLoad({ ...rigging.load, barKg: lowKg });
   const { load } = compiled;
   const straight = load.bands.length + load.hungBands.length + load.chains.length === 0;
-  const span = Math.log(highKg / lowKg);
-  const count = straight || span < SAME_MASS_LN ? 1 : Math.min(6, 2 + Math.floor(span / MASS_STEP_LN));
-  const lnTotals = Array.from({ length: count }, (_, i) =>
-    count === 1 ? Math.log(lowKg) : Math.log(lowKg) + (span * i) / (count - 1),
-  );
-  return { lnTotals, tables: lnTotals.map((ln) => tabulate(rigging, shape, tiring, compiled, Math.exp(ln))) };
+  const first = straight ? ANY_STEP : Math.floor(Math.log(lowKg) / MASS_STEP_LN);
+  const last = straight ? ANY_STEP : Math.ceil(Math.log(highKg) / MASS_STEP_LN);
+  const lnTotals = Array.from({ length: last - first + 1 }, (_, i) => (first + i) * MASS_STEP_LN);
+  return {
+    lnTotals,
+    tables: lnTotals.map((lnTotal) =>
+      keptTable(shape, rigging, compiled, lnTotal, () =>
+        tabulate(rigging, shape, tiring, compiled, Math.exp(lnTotal)),
+      ),
+    ),
+  };
 }
 
 function tabulate(
