@@ -7,6 +7,7 @@ import { askedBelief } from '#core/strength/askDraws.ts';
 import { beliefOf, beliefOfMixture } from '#core/strength/belief.ts';
 import { drawsOf } from '#core/strength/drawsOf.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
+import { openDraws } from '#core/strength/openDraws.ts';
 import { type Prior, parameterNames } from '#core/strength/parameters.ts';
 import { risesOf } from '#core/strength/stall.ts';
 import { straightTotalsOf } from '#core/strength/straightTotals.ts';
@@ -44,7 +45,7 @@ export function estimateLift(
   const movedOn = (day: number) => movedBodyShare * bodyMassOf(records, lifterId, dateOfDay(day)).massKg;
   const barKg = (lnTotal: number, day: number) => Math.max(0, Math.exp(lnTotal) - movedOn(day));
   const maxKg = beliefOfMixture(posterior.particles, (lnTotal) => barKg(lnTotal, onDay));
-  const draws = drawsOf(posterior, DRAWS);
+  const draws = openDraws(drawsOf(posterior, DRAWS), posterior.active, prior);
   const history = strengthHistory(posterior, barKg).map(({ day, belief }) => ({
     on: dateOfDay(day),
     ...belief,

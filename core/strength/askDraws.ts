@@ -90,11 +90,12 @@ export function expectOf(
   });
 }
 
-/** Chance that what is spare on an average day is not lost to the day's form and the set's luck. */
-export function chanceToSpare(spareLn: number, { lnDaySd }: Draw): number {
+/** Chance that what is spare on an average day is not lost to the day's form, the set's luck and what else is not known. */
+export function chanceToSpare(spareLn: number, { lnDaySd }: Draw, otherSdLn = 0): number {
   const daySd = DAY_SD * Math.exp(lnDaySd);
-  const good = normalCdf(spareLn / Math.hypot(daySd, SET_SD_LN));
-  const bad = normalCdf((spareLn - BAD_DAY_BELOW * daySd) / Math.hypot(BAD_DAY_FACTOR * daySd, SET_SD_LN));
+  const good = normalCdf(spareLn / Math.hypot(daySd, SET_SD_LN, otherSdLn));
+  const badSd = Math.hypot(BAD_DAY_FACTOR * daySd, SET_SD_LN, otherSdLn);
+  const bad = normalCdf((spareLn - BAD_DAY_BELOW * daySd) / badSd);
   return (1 - BAD_DAY_SHARE) * good + BAD_DAY_SHARE * bad;
 }
 
@@ -108,18 +109,20 @@ export function askedBelief(
   return beliefOf(draws.map((draw) => value(draw.lnTotal + (name === null ? 0 : draw[name]))));
 }
 
-/** The same lifter some weeks later: what is not known of the drift is drawn from `normals`, one number a draw. */
-export function later(draws: readonly Draw[], weeks: number, normals: readonly number[]): Draw[] {
-  return draws.map((draw, i) => ({
-    ...draw,
-    lnTotal:
-      draw.lnTotal +
-      weeks * draw.weekGain +
-      WEEK_SD * Math.exp(draw.lnWeekSd) * Math.sqrt(Math.max(0, weeks)) * normals[i]!,
-  }));
+/** How ln strength has changed some weeks later: by the draw's own weekly gain, and by what is not known of the drift. */
+export function driftOver(draw: Draw, weeks: number): { meanLn: number; sdLn: number } {
+  const ahead = Math.max(0, weeks);
+  return {
+    meanLn: ahead * draw.weekGain,
+    sdLn: WEEK_SD * Math.exp(draw.lnWeekSd) * Math.sqrt(ahead),
+  };
 }
 
-function strengthIn({ equipment, platform }: Asked, draw: Draw): number {
+/** ln of the total mass that a draw is good for in an equipment, in the gym or on the platform. */
+export function strengthIn(
+  { equipment, platform }: Pick<Asked, 'equipment' | 'platform'>,
+  draw: Draw,
+): number {
   const name = equipmentParameter[equipment];
   return draw.lnTotal + (name === null ? 0 : draw[name]) + (platform ? draw.platform : 0);
 }
