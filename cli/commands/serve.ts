@@ -47,7 +47,10 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
 
 async function fillWithDemo(store: ClubStore): Promise<void> {
   const { millraceClub } = await import('#demo/millraceClub.ts');
-  await store.importRecords(millraceClub(localToday()));
+  const { millraceLog } = await import('#demo/history/millraceLog.ts');
+  const today = localToday();
+  const records = millraceClub(today);
+  await store.importRecords(records, { sets: millraceLog(records, today) });
 }
 
 function readPort(text: string): number {
