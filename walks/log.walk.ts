@@ -72,7 +72,7 @@ test("a club's own file is matched, looked at and taken once", async ({ page }) 
   await page.getByRole('button', { name: 'Take 2 sets in' }).click();
   await expect(page.getByText('Took 2 sets from winter.csv.')).toBeVisible();
 
-  await page.getByRole('link', { name: 'The log' }).click();
+  await page.getByRole('link', { name: 'The log', exact: true }).click();
   await page.getByLabel('Up to').fill('2026-02-28');
   await page.getByRole('button', { name: /23 February 2026/ }).click();
   await expect(page.getByRole('listitem').filter({ hasText: '102.1 kg, 2 of 3 reps' })).toBeVisible();
