@@ -12,7 +12,7 @@ interface Row {
 }
 
 /** Less than this share of a range gone is nothing learned. */
-const hardlyNarrower = 0.95;
+const hardlyNarrower = 0.85;
 
 /** What the log has taught of one lifter in a lift, beside what was believed before any set. */
 export function LearnedTable({ estimate }: { estimate: StrengthEstimate }) {
