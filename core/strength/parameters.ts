@@ -73,9 +73,11 @@ export function populationPrior(lift: Lift): Prior {
     deadlift: [0.01, 0.03, 0.06],
   };
   const [wraps, singlePly, multiPly] = equipment[lift];
+  // The default squat is slower than the published load-velocity lines (docs/model.md, rep): most lifters will be faster.
+  const lnMaxSpeed = lift === 'squat' ? 0.15 : 0;
   return {
     mean: {
-      lnMaxSpeed: 0,
+      lnMaxSpeed,
       slope: 0,
       lnRebound: 0,
       heldRebound: 0,
@@ -93,7 +95,7 @@ export function populationPrior(lift: Lift): Prior {
       lnWeekSd: 0,
     },
     sd: {
-      lnMaxSpeed: 0.12,
+      lnMaxSpeed: lift === 'squat' ? 0.2 : 0.15,
       slope: 0.2,
       lnRebound: 0.3,
       heldRebound: 1,
