@@ -1,7 +1,7 @@
 import { once } from 'node:events';
 import { get, type IncomingMessage } from 'node:http';
 import { createServer } from 'node:net';
-import { expect, onTestFinished, test } from 'vitest';
+import { expect, onTestFinished, test, vi } from 'vitest';
 import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { openClubStore } from '#store/openClubStore.ts';
@@ -98,6 +98,41 @@ test('while a day is solved, every other request is answered', async () => {
   expect(await answer.json()).toEqual(await store.latestPrescription(day!.id));
 });
 
+test('an estimate from the threads is the one that would be made here', async () => {
+  const { store, ask, webRoot } = await testApp(smallClub());
+  const running = await serve({ store, port: 0, webRoot });
+  onTestFinished(() => running.close());
+  const path = '/api/estimates?lifterId=lifter-1&on=2026-11-25';
+  const answer = await fetch(`${running.url}${path}`);
+  expect(await answer.json()).toEqual((await ask('GET', path)).json);
+});
+
+test('a log that is taken in is estimated before anybody asks', async () => {
+  const { url, store } = await served();
+  await store.importRecords({ ...smallClub(), best: [] });
+  const progress = async () => (await fetch(`${url}/api/estimates/progress`)).json();
+  expect(await progress()).toEqual({ done: 0, total: 0, running: false });
+  const text = 'date,lifter,lift,bar kg,reps\n2026-01-13,Ida Quill,deadlift,100,5\n';
+  const taken = await fetch(`${url}/api/sets/import`, { method: 'POST', ...json({ text }) });
+  expect(taken.status).toBe(200);
+  let seen = await progress();
+  while (seen.total === 0 || seen.running) seen = await progress();
+  const { estimates } = await (await fetch(`${url}/api/estimates/all`)).json();
+  expect(estimates).toMatchObject([{ lift: 'deadlift', setCount: 1, upToDate: true }]);
+});
+
+test('closing in the midst of a run over the club is heard by nobody', async () => {
+  const said = vi.spyOn(console, 'error');
+  onTestFinished(() => said.mockRestore());
+  const { store, webRoot } = await testApp(smallClub());
+  const running = await serve({ store, port: 0, webRoot });
+  const answer = await fetch(`${running.url}/api/estimates/all`);
+  expect(await answer.json()).toMatchObject({ progress: { running: true } });
+  await running.close();
+  await expect(fetch(running.url)).rejects.toThrow();
+  expect(said).not.toHaveBeenCalled();
+});
+
 test('what a day misses in the records comes back from the solver as one sentence', async () => {
   const { solveDay, close } = daySolver();
   onTestFinished(close);
@@ -106,3 +141,7 @@ test('what a day misses in the records comes back from the solver as one sentenc
   const records = { ...club, lifter: [] };
   await expect(solveDay(records, club.day[0]!, [])).rejects.toThrow(CannotAssemble);
 });
+
+function json(body: object) {
+  return { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } };
+}

@@ -5,7 +5,7 @@ import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummar
 import type { Ask, KeptEstimates } from './keptEstimates.ts';
 
 /** Everybody's estimates of one day, worked out behind whatever else is asked for. */
-export interface ClubEstimates {
+interface ClubEstimates {
   /**
    * Works out what is out of date. Where that is most of the club it then learns from all of it what to expect of each
    * lifter, and works everything out once more with that. A run under way is joined.

@@ -6,7 +6,7 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { Prior } from '#core/strength/parameters.ts';
 
 /** One lift of one lifter on a day, with all that the estimate rests on. */
-export interface LiftAsked {
+interface LiftAsked {
   records: ClubRecords;
   log: LoggedSet[];
   of: { lifterId: string; lift: Lift; on: string };
@@ -19,14 +19,17 @@ export type EstimateLift = (asked: LiftAsked) => Promise<StrengthEstimate | null
 export const estimateThreadCount = 2;
 
 /** Estimates lifts in threads of their own, begun when first asked for. */
-export function estimateThreads(): { estimateLift: EstimateLift; close: () => Promise<void> } {
+export function estimateThreads(count = estimateThreadCount): {
+  estimateLift: EstimateLift;
+  close: () => Promise<void>;
+} {
   let threads: Piscina<LiftAsked, StrengthEstimate | null> | undefined;
   return {
     estimateLift(asked) {
       threads ??= new Piscina({
         filename,
         minThreads: 0,
-        maxThreads: estimateThreadCount,
+        maxThreads: count,
         idleTimeout: keepWarmMs,
       });
       return threads.run(asked);

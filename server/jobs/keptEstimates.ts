@@ -15,13 +15,13 @@ export interface Ask {
 }
 
 /** An estimate, and the mark of all that it rests on. */
-export interface Kept {
+interface Kept {
   mark: string;
   estimate: StrengthEstimate | null;
 }
 
 /** What to believe of each lifter before their own log. */
-export type Priors = ReadonlyMap<Lift, (lifterId: string) => Prior>;
+type Priors = ReadonlyMap<Lift, (lifterId: string) => Prior>;
 
 export interface KeptEstimates {
   /** The club as it stands now. */

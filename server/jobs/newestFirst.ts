@@ -1,5 +1,5 @@
 /** Works that wait for their turn under a key of their own. */
-export interface NewestFirst<T> {
+interface NewestFirst<T> {
   /** The same key asked again while it waits is one work. `behind`: only when nobody else waits. */
   ask(key: string, work: () => Promise<T>, behind: boolean): Promise<T>;
 }
