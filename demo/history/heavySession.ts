@@ -17,10 +17,10 @@ const BELIEF_SD = 0.014;
 const STEPS = [0.86, 0.91, 0.95] as const;
 const LIGHT_STEPS = [0.78, 0.84] as const;
 /** Straight weight from so many days before a meet, and no more heavy work from so many days (Travis et al. 2021: 7 to 10). */
-const STRAIGHT_DAYS = 45;
+const STRAIGHT_DAYS = 31;
 const LAST_HEAVY_DAYS = 8;
 /** Before that those who compete in equipment train raw. */
-const IN_GEAR_DAYS = 26;
+const IN_GEAR_DAYS = 20;
 /** Strength lost to a hard set (ln), the share of it that is still gone at the next. */
 const TIRED_BY = 0.012;
 const STILL_TIRED = 0.55;
@@ -33,6 +33,7 @@ const HEAVY_REST_S = [180, 210, 240, 300] as const;
 const LIGHT_WEEK = 4;
 /** Squat and deadlift share the maximal day: squat in two weeks of three. */
 const LOWER_WEEKS = ['squat', 'deadlift', 'squat'] as const;
+const TURNS_A_WEEK: Record<Lift, number> = { squat: 2 / 3, bench: 1, deadlift: 1 / 3 };
 
 export function heavySession(athlete: Athlete, day: number, sort: 'lower' | 'bench', form: number): Draft[] {
   const { chance, life } = athlete;
@@ -42,7 +43,7 @@ export function heavySession(athlete: Athlete, day: number, sort: 'lower' | 'ben
   const lift: Lift = sort === 'bench' ? 'bench' : LOWER_WEEKS[week % LOWER_WEEKS.length]!;
   const isStraight = toMeet <= STRAIGHT_DAYS;
   const rotation = variants(athlete, day)[lift];
-  const turn = lift === 'bench' ? week : Math.floor((week * 2) / 3);
+  const turn = Math.floor(week * TURNS_A_WEEK[lift]);
   const task = isStraight
     ? platformTask(athlete, lift, toMeet > IN_GEAR_DAYS)
     : rotation[turn % rotation.length]!;
