@@ -8,7 +8,7 @@ import { evidenceSentence } from '#contract/words/evidenceSentence.ts';
 import { trapSentence } from '#contract/words/trapSentence.ts';
 import { normalQuantile } from '#core/numeric/normal.ts';
 import { clubEvidence } from './clubEvidence.ts';
-import { evidenceOf } from './evidenceOf.ts';
+import { evidenceForLifter } from './evidenceForLifter.ts';
 import { type EvidenceReport, evidenceReport, type Question } from './evidenceReport.ts';
 
 const LIFTERS = 10;
@@ -57,7 +57,7 @@ describe('evidence from a made-up log', () => {
 
   it('gives every lifter a line of their own, and keeps to one where one is asked for', () => {
     expect(own(report).length).toBe(LIFTERS);
-    expect(own(evidenceOf(report, 'l3')).map((line) => line.lifterId)).toEqual(['l3']);
+    expect(own(evidenceForLifter(report, 'l3')).map((line) => line.lifterId)).toEqual(['l3']);
   });
 
   it('says of raw and equipped, where nobody was equipped, that it is too little', () => {

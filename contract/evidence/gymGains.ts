@@ -1,6 +1,6 @@
 import type { GainPair } from '#core/evidence/gainSlope.ts';
 import { grouped } from '#core/evidence/grouped.ts';
-import type { HardLift } from './hardLifts.ts';
+import type { HardLift } from './HardLift.ts';
 import type { MeetStep } from './meetLifts.ts';
 
 /** A gain between two meets at one exact setup beside the gain on the platform. */

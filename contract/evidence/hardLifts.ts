@@ -1,24 +1,11 @@
-import type { Equipment, Lift, Setup } from '#contract/records/lift.ts';
+import type { Lift } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { setupKey } from '#contract/setupKey.ts';
 import { grouped } from '#core/evidence/grouped.ts';
+import type { HardLift } from './HardLift.ts';
 import { likelyLifts } from './likelyLifts.ts';
 import type { MeanPull } from './meanPull.ts';
-
-/** A lift that tells what a lifter could do that day with one exact setup. */
-export interface HardLift {
-  lifterId: string;
-  lift: Lift;
-  equipment: Equipment;
-  setup: Setup;
-  doneOn: string;
-  /** The exact setup; see contract/setupKey.ts. */
-  key: string;
-  reps: number;
-  /** The bar of a single of the same worth. */
-  barKg: number;
-}
 
 /** More reps say little of a single (judgement; formulas spread from there on). */
 const MOST_REPS = 5;

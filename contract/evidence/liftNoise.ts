@@ -1,5 +1,5 @@
 import { grouped } from '#core/evidence/grouped.ts';
-import type { HardLift } from './hardLifts.ts';
+import type { HardLift } from './HardLift.ts';
 
 /** How much the same lifter's hard lift differs from day to day, as a share of the bar. */
 export interface LiftNoise {

@@ -1,5 +1,5 @@
 import { grouped } from '#core/evidence/grouped.ts';
-import type { HardLift } from './hardLifts.ts';
+import type { HardLift } from './HardLift.ts';
 
 /** What a lifter did with the same setup so many days around a lift says what is likely (judgement). */
 const AROUND_DAYS = 60;

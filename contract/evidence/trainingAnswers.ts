@@ -3,7 +3,7 @@ import { type ShareRow, shareGain } from '#core/evidence/shareGain.ts';
 import { heightRows } from './blockRows.ts';
 import { toldLines } from './evidenceLines.ts';
 import type { EvidenceAnswer } from './evidenceReport.ts';
-import type { HardLift } from './hardLifts.ts';
+import type { HardLift } from './HardLift.ts';
 import { tooFewMeets } from './trapsOf.ts';
 
 /** What a unit of box height is worth: ln of the bar a metre, told as % a cm. */

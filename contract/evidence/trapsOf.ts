@@ -1,7 +1,7 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Trap } from './evidenceReport.ts';
 import type { GymGain } from './gymGains.ts';
-import type { HardLift } from './hardLifts.ts';
+import type { HardLift } from './HardLift.ts';
 import type { LiftNoise } from './liftNoise.ts';
 import type { MeetLift, MeetStep } from './meetLifts.ts';
 

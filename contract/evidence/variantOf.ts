@@ -1,5 +1,5 @@
 import type { Variant } from './evidenceReport.ts';
-import type { HardLift } from './hardLifts.ts';
+import type { HardLift } from './HardLift.ts';
 import type { MeanPull } from './meanPull.ts';
 
 /** The family of a lift: how it starts and what hangs on the bar. Bands that carry part of the bar are a family of their own. */

@@ -1,5 +1,5 @@
 import { Hono } from 'hono';
-import { evidenceOf } from '#contract/evidence/evidenceOf.ts';
+import { evidenceForLifter } from '#contract/evidence/evidenceForLifter.ts';
 import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { WeighEvidence } from '#server/jobs/evidenceWeigher.ts';
@@ -25,7 +25,7 @@ export function evidenceRoutes(store: ClubStore, weighEvidence: WeighEvidence) {
     if (lifterId !== undefined && !records.lifter.some(({ id }) => id === lifterId))
       throw new Refusal('missing', 'lifterId', `The club has no lifter with the id "${lifterId}".`);
     const report = await reportAt(seq);
-    return c.json(lifterId === undefined ? report : evidenceOf(report, lifterId));
+    return c.json(lifterId === undefined ? report : evidenceForLifter(report, lifterId));
   });
 }
 

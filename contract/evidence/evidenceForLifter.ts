@@ -1,7 +1,7 @@
 import type { EvidenceReport } from './evidenceReport.ts';
 
 /** The report with the lines of the club and of one lifter. */
-export function evidenceOf(report: EvidenceReport, lifterId: string): EvidenceReport {
+export function evidenceForLifter(report: EvidenceReport, lifterId: string): EvidenceReport {
   const isAbout = (line: { lifterId: string | null }) => line.lifterId === null || line.lifterId === lifterId;
   return {
     ...report,
