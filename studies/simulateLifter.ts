@@ -222,7 +222,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     const firstOfDay = sets.length;
     if (day === 0) {
       let kg = startKg;
-      while (lifted(day, reference, kg, 1, true, false) && kg < 900) {
+      const test = () => lifted(day, reference, kg, 1, true, false);
+      while (kg < 900 && (test() || test())) {
         guessKg = kg;
         kg = Math.round((1.06 * (kg + movedBodyKg) - movedBodyKg) / 2.5) * 2.5 + 2.5;
       }

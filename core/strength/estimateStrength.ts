@@ -1,8 +1,8 @@
 import { tiringOf } from '../effort/Tiring.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import { cholesky } from '../numeric/cholesky.ts';
-import { evenNormals } from '../numeric/evenNormals.ts';
-import { drift, type GridResult, gridFilter, type Lattice } from './gridFilter.ts';
+import { importanceSample, type NormalShape } from '../numeric/importanceSample.ts';
+import { drift, gridFilter, type Lattice } from './gridFilter.ts';
 import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
 import {
   type ParameterName,
@@ -53,15 +53,14 @@ export interface StrengthPosterior {
   start: { meanLn: number; sdLn: number };
 }
 
-/** Answers asked for in one round. */
-const PARTICLES = 160;
-/** The proposal is this much wider than the normal approximation, so that its tails are never thinner. */
+/** Answers are asked for about the Kalman filter's, then about those found before; many small rounds find the way. */
+const EFFORT = { count: 24, rounds: 16, enough: 72 };
+/** The first proposal is this much wider than the normal approximation, so that its tails are never thinner. */
 const WIDER = 1.15;
-/** Below this share of effective answers the proposal is mended with what was found, and asked again. */
-const POOR_SHARE = 0.12;
-const ROUNDS = 3;
 /** Passes of the Kalman filter that linearise about what the one before found. */
 const PASSES = 3;
+/** The passes go no farther than this many standard deviations of the prior: beyond it lines lead astray. */
+const FARTHEST = 2.5;
 
 /**
  * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie; for each
@@ -76,21 +75,31 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const strength = strengthPrior(lift);
   const start = { meanLn: Math.log(question.bodyMassKg) + strength.meanLn, sdLn: strength.sdLn };
   const found = propose(sessions, liftModel, prior, start, active);
-  let proposal = proposalOf(found, prior, active);
-  let best = weigh(sessions, liftModel, prior, start, active, proposal);
-  for (let round = 1; round < ROUNDS && best.effective < POOR_SHARE * PARTICLES; round++) {
-    proposal = mended(best, active, prior);
-    const next = weigh(sessions, liftModel, prior, start, active, proposal);
-    if (next.effective > best.effective) best = next;
-  }
+  const results: { parameters: Parameters; last: Lattice }[] = [];
+  const lnPosterior = (x: Float64Array) => {
+    const parameters = { ...prior.mean };
+    let ln = 0;
+    active.forEach((name, i) => {
+      parameters[name] = x[i]!;
+      ln -= 0.5 * ((x[i]! - prior.mean[name]) / prior.sd[name]) ** 2;
+    });
+    const { lnEvidence, last } = gridFilter(sessions, liftModel, start, parameters, false);
+    results.push({ parameters, last });
+    return ln + lnEvidence;
+  };
+  const sample = importanceSample(
+    proposalOf(found, prior, active),
+    active.length === 0 ? { count: 1, rounds: 1, enough: 1 } : EFFORT,
+    lnPosterior,
+  );
   const lastDay = sessions[sessions.length - 1]?.day ?? onDay;
   return {
-    particles: best.answers.map(({ parameters, weight, result }) => ({
+    particles: results.map(({ parameters, last }, i) => ({
       parameters,
-      weight,
-      strength: drift(result.last, (onDay - lastDay) / 7, parameters),
+      weight: sample.weights[i]!,
+      strength: drift(last, (onDay - lastDay) / 7, parameters),
     })),
-    effective: best.effective,
+    effective: sample.effective,
     sessions,
     surprises: found.kalman.surprises.flatMap(({ session, group, surprise, movedLn }) =>
       sessions[session]!.groups[group]!.members.map((set) => ({ set, surprise, movedLn })),
@@ -163,6 +172,7 @@ function activeParameters(
     heldRebound: shape.rebound > 0 && held.some((start) => starts.has(start)),
     lnTiring: used.some(({ reps, repsInReserve }) => reps > 1 || repsInReserve !== null),
     bandError: bands,
+    startError: starts.size > 1,
     speedOffset: speeds,
     wraps: groups.some(({ equipment }) => equipment === 'wraps'),
     singlePly: groups.some(({ equipment }) => equipment === 'singlePly'),
@@ -194,10 +204,14 @@ function propose(
   let dayLn: number[] | null = null;
   const pass = () => kalmanPass(sessions, lift, prior, start, active, around, dayLn);
   let kalman = pass();
-  for (let i = 1; i < PASSES; i++) {
+  const moveThere = () =>
     kalman.names.forEach((name, k) => {
-      around[name] = kalman.mean[k + 2]!;
+      const reach = FARTHEST * prior.sd[name];
+      around[name] =
+        prior.mean[name] + Math.min(Math.max(kalman.mean[k + 2]! - prior.mean[name], -reach), reach);
     });
+  for (let i = 1; i < PASSES; i++) {
+    moveThere();
     dayLn = kalman.dayLn;
     kalman = pass();
   }
@@ -213,9 +227,7 @@ function propose(
     hyper.push({ name, sd: Math.min(peak.sd, prior.sd[name]) });
   }
   kalman = pass();
-  kalman.names.forEach((name, k) => {
-    around[name] = kalman.mean[k + 2]!;
-  });
+  moveThere();
   return { kalman, around, hyper };
 }
 
@@ -243,13 +255,7 @@ function parabolaPeak(
   return { at, sd };
 }
 
-interface Proposal {
-  mean: Float64Array;
-  /** Lower triangle of the covariance's root. */
-  root: Float64Array;
-}
-
-function proposalOf({ kalman, around, hyper }: Proposed, prior: Prior, active: ParameterName[]): Proposal {
+function proposalOf({ kalman, around, hyper }: Proposed, prior: Prior, active: ParameterName[]): NormalShape {
   const n = active.length;
   const covariance = new Float64Array(n * n);
   const stateSize = kalman.names.length + 2;
@@ -267,73 +273,10 @@ function proposalOf({ kalman, around, hyper }: Proposed, prior: Prior, active: P
     // Never so narrow that nothing beside it is tried.
     covariance[i * n + i] = Math.max(covariance[i * n + i]!, (0.02 * prior.sd[a]) ** 2);
   });
-  return { mean: Float64Array.from(active, (name) => around[name]), root: widened(covariance, n) };
-}
-
-interface Weighed {
-  answers: { parameters: Parameters; weight: number; result: GridResult; x: Float64Array }[];
-  effective: number;
-}
-
-function weigh(
-  sessions: readonly Session[],
-  lift: LiftModel,
-  prior: Prior,
-  start: { meanLn: number; sdLn: number },
-  active: ParameterName[],
-  { mean, root }: Proposal,
-): Weighed {
-  const n = active.length;
-  const answers = evenNormals(n === 0 ? 1 : PARTICLES, Math.max(n, 1)).map((z) => {
-    const x = Float64Array.from(mean, (value, i) => {
-      let sum = value;
-      for (let k = 0; k <= i; k++) sum += root[i * n + k]! * z[k]!;
-      return sum;
-    });
-    const parameters = { ...prior.mean };
-    let lnWeight = 0;
-    active.forEach((name, i) => {
-      parameters[name] = x[i]!;
-      lnWeight += 0.5 * z[i]! ** 2 - 0.5 * ((x[i]! - prior.mean[name]) / prior.sd[name]) ** 2;
-    });
-    const result = gridFilter(sessions, lift, start, parameters, false);
-    lnWeight += result.lnEvidence;
-    return { parameters, weight: Number.isNaN(lnWeight) ? Number.NEGATIVE_INFINITY : lnWeight, result, x };
-  });
-  const most = Math.max(...answers.map(({ weight }) => weight));
-  let sum = 0;
-  let squares = 0;
-  for (const answer of answers) {
-    answer.weight = Math.exp(answer.weight - most);
-    sum += answer.weight;
-    squares += answer.weight ** 2;
-  }
-  for (const answer of answers) answer.weight /= sum;
-  return { answers, effective: (sum * sum) / squares };
-}
-
-/** A proposal from weighted answers, pulled a little towards their plain spread so that it does not collapse. */
-function mended({ answers }: Weighed, active: ParameterName[], prior: Prior): Proposal {
-  const n = active.length;
-  const level = answers.map(({ weight }) => 0.8 * weight + 0.2 / answers.length);
-  const mean = new Float64Array(n);
-  answers.forEach(({ x, weight }) => {
-    for (let i = 0; i < n; i++) mean[i]! += weight * x[i]!;
-  });
-  const covariance = new Float64Array(n * n);
-  answers.forEach(({ x }, a) => {
-    for (let i = 0; i < n; i++)
-      for (let j = 0; j < n; j++)
-        covariance[i * n + j]! += level[a]! * (x[i]! - mean[i]!) * (x[j]! - mean[j]!);
-  });
-  active.forEach((name, i) => {
-    covariance[i * n + i] = Math.max(covariance[i * n + i]!, (0.02 * prior.sd[name]) ** 2);
-  });
-  return { mean, root: widened(covariance, n) };
-}
-
-function widened(covariance: Float64Array, n: number): Float64Array {
-  return cholesky(covariance, n).map((value) => WIDER * value);
+  return {
+    mean: Float64Array.from(active, (name) => around[name]),
+    root: cholesky(covariance, n).map((value) => WIDER * value),
+  };
 }
 
 /** Equally likely answers by even steps through the weights. */

@@ -32,8 +32,8 @@ import { ROOT_STEP, ROOTS } from './response.ts';
 import type { EffortGroup, Session } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
 
-/** Distance of grid points in ln strength. */
-export const STEP_LN = 0.006;
+/** Distance of grid points in ln strength: below the narrowest error on it, so that sums over points are as good as integrals. */
+export const STEP_LN = 0.008;
 /** Alike sets of a day count as no more than this many: what one of them hides, the others hide too. */
 export const MOST_ALIKE = 3;
 /** Parts of the distribution below this share of its peak are let go. */
@@ -68,6 +68,7 @@ export function gridFilter(
 ): GridResult {
   const daySd = DAY_SD * Math.exp(parameters.lnDaySd);
   const dayForm = dayFormKernel(daySd);
+  const form = dayForm.weights;
   const read = readerOf(parameters, lift);
   let state = priorLattice(strength);
   let lnEvidence = 0;
@@ -77,28 +78,28 @@ export function gridFilter(
   for (const session of sessions) {
     state = drift(state, (session.day - lastDay) / 7, parameters);
     lastDay = session.day;
-    const radius = (dayForm.length - 1) / 2;
     const likelihood = sessionLikelihood(
       session,
       read,
       parameters,
-      state.first - radius,
-      state.weights.length + 2 * radius,
+      state.first + dayForm.first,
+      state.weights.length + dayForm.weights.length - 1,
     );
     const { first, weights } = state;
+    const { values, lnScale } = likelihood;
     const count = weights.length;
     const smooth = new Float64Array(count);
     const product = new Float64Array(count);
     let sum = 0;
     for (let i = 0; i < count; i++) {
       let mean = 0;
-      for (let k = 0; k < dayForm.length; k++) mean += dayForm[k]! * likelihood.values[i + k]!;
+      for (let k = 0; k < form.length; k++) mean += form[k]! * values[i + k]!;
       smooth[i] = mean;
       const weight = weights[i]! * mean;
       product[i] = weight;
       sum += weight;
     }
-    lnEvidence += Math.log(sum) + likelihood.lnScale;
+    lnEvidence += Math.log(sum) + lnScale;
     state = trim({ first, weights: product }, sum);
     if (keep) {
       filtered.push(state);
@@ -267,18 +268,19 @@ function priorLattice({ meanLn, sdLn }: { meanLn: number; sdLn: number }): Latti
 }
 
 /** The day's own form about the average: mostly near, at times a day that went wrong. */
-function dayFormKernel(sd: number): Float64Array {
-  const radius = Math.ceil((Math.max(3.5, BAD_DAY_BELOW + 3 * BAD_DAY_FACTOR) * sd) / STEP_LN);
-  const kernel = Float64Array.from({ length: 2 * radius + 1 }, (_, i) => {
-    const z = ((i - radius) * STEP_LN) / sd;
+function dayFormKernel(sd: number): Lattice {
+  const down = Math.ceil(((BAD_DAY_BELOW + 3 * BAD_DAY_FACTOR) * sd) / STEP_LN);
+  const up = Math.ceil((Math.max(3.5, 3 * BAD_DAY_FACTOR - BAD_DAY_BELOW) * sd) / STEP_LN);
+  const weights = Float64Array.from({ length: down + up + 1 }, (_, i) => {
+    const z = ((i - down) * STEP_LN) / sd;
     const bad = (z + BAD_DAY_BELOW) / BAD_DAY_FACTOR;
     return (
       (1 - BAD_DAY_SHARE) * Math.exp(-0.5 * z * z) +
       (BAD_DAY_SHARE / BAD_DAY_FACTOR) * Math.exp(-0.5 * bad * bad)
     );
   });
-  const sum = kernel.reduce((total, weight) => total + weight, 0);
-  return kernel.map((weight) => weight / sum);
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  return { first: -down, weights: weights.map((weight) => weight / sum) };
 }
 
 /**

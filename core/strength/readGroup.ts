@@ -152,7 +152,7 @@ export function repsPossible(ladder: readonly number[], surplus: number): number
   let n = 1;
   while (n < ladder.length - 1 && ladder[n]! < surplus) n++;
   const low = ladder[n - 1]!;
-  return n + (surplus - low) / (ladder[n]! - low) - 0.5;
+  return Math.min(MOST_REPS, n + (surplus - low) / (ladder[n]! - low) - 0.5);
 }
 
 /** The surplus before a rep after which `after` is left. */

@@ -16,48 +16,34 @@ export interface SetModel {
 export function setModel(response: Response, start: Rigging['start'], lnTotal: number): SetModel {
   const { lnTotals, tables } = response;
   if (tables.length === 1) return { start, lnTotal, table: tables[0]! };
-  const { nearest, weights } = massWeights(lnTotals, lnTotal);
-  const near = nearest.map((i) => tables[i]!);
-  const mix = (read: (table: ResponseTable) => Float64Array) => mixture(near.map(read), weights);
+  const weights = massWeights(lnTotals, lnTotal);
+  const mix = (read: (table: ResponseTable) => Float64Array) => mixture(tables.map(read), weights);
   const table: ResponseTable = {
     lnLimit: mix(({ lnLimit }) => lnLimit),
-    speedMps: near[0]!.speedMps.map((_, i) => mix(({ speedMps }) => speedMps[i]!)),
-    effortS: near[0]!.effortS.map((_, i) => mix(({ effortS }) => effortS[i]!)),
+    speedMps: tables[0]!.speedMps.map((_, i) => mix(({ speedMps }) => speedMps[i]!)),
+    effortS: tables[0]!.effortS.map((_, i) => mix(({ effortS }) => effortS[i]!)),
     peakRatio: mix(({ peakRatio }) => peakRatio),
     stopS: mix(({ stopS }) => stopS),
-    bandShare: near.reduce((sum, { bandShare }, i) => sum + weights[i]! * bandShare, 0),
+    bandShare: tables.reduce((sum, { bandShare }, i) => sum + weights[i]! * bandShare, 0),
   };
   return { start, lnTotal, table };
 }
 
-/** Nodes of the grid of shapes about one set of parameters, and how much each of them counts. */
-export interface Corners {
-  indices: number[];
-  weights: number[];
-}
-
-/** Straight in each of the three coordinates; beyond the outer nodes for one step more, and then held. */
-export function cornersOf(parameters: Parameters, shape: PopulationShape, start: Rigging['start']): Corners {
+/** How much each node of the grid of shapes counts for one set of parameters, in the order of the tables. */
+export function nodeWeights(
+  parameters: Parameters,
+  shape: PopulationShape,
+  start: Rigging['start'],
+): Float64Array {
   const nodes = shapeNodes(shape, start);
-  const along = [
-    place(nodes.lnMaxSpeed, parameters.lnMaxSpeed),
-    place(nodes.slope, parameters.slope),
-    place(nodes.rebound, reboundOf(parameters, shape, start)),
-  ];
-  let corners: Corners = { indices: [0], weights: [1] };
-  [nodes.lnMaxSpeed, nodes.slope, nodes.rebound].forEach(({ length }, axis) => {
-    const { low, share } = along[axis]!;
-    const next: Corners = { indices: [], weights: [] };
-    corners.indices.forEach((index, i) => {
-      next.indices.push(index * length + low);
-      next.weights.push(corners.weights[i]! * (1 - share));
-      if (length === 1) return;
-      next.indices.push(index * length + low + 1);
-      next.weights.push(corners.weights[i]! * share);
-    });
-    corners = next;
-  });
-  return corners;
+  const bySpeed = along(nodes.lnMaxSpeed, parameters.lnMaxSpeed);
+  const bySlope = along(nodes.slope, parameters.slope);
+  const byRebound = along(nodes.rebound, reboundOf(parameters, shape, start));
+  return Float64Array.from(
+    bySpeed.flatMap((speed) =>
+      bySlope.flatMap((slope) => byRebound.map((rebound) => speed * slope * rebound)),
+    ),
+  );
 }
 
 /** Rebound of a start for one lifter, as a share of force. */
@@ -68,31 +54,50 @@ export function reboundOf(parameters: Parameters, shape: PopulationShape, start:
   return free / (1 + ((1 - share) / share) * Math.exp(-parameters.heldRebound));
 }
 
-function place(nodes: readonly number[], x: number): { low: number; share: number } {
-  if (nodes.length === 1) return { low: 0, share: 0 };
+/**
+ * Weights of the nodes at `x`: two parabolas, through the nodes beside it and one more on either side, blended from one
+ * to the other (Overhauser 1968); at an end the one there is. Beyond the outer nodes for one step more, and then held; between and beyond two nodes straight.
+ */
+function along(nodes: readonly number[], x: number): number[] {
+  const n = nodes.length;
+  if (n === 1) return [1];
+  if (n === 2) return lagrange(nodes, [0, 1], x);
+  const reach = nodes[1]! - nodes[0]!;
+  const held = Math.min(Math.max(x, nodes[0]! - reach), nodes[n - 1]! + reach);
   let low = 0;
-  while (low < nodes.length - 2 && x > nodes[low + 1]!) low++;
-  const share = (x - nodes[low]!) / (nodes[low + 1]! - nodes[low]!);
-  return { low, share: Math.min(Math.max(share, -1), 2) };
+  while (low < n - 2 && held > nodes[low + 1]!) low++;
+  const left = Math.max(0, low - 1);
+  const right = Math.min(low, n - 3);
+  const before = lagrange(nodes, [left, left + 1, left + 2], held);
+  const after = lagrange(nodes, [right, right + 1, right + 2], held);
+  const share = Math.min(Math.max((held - nodes[low]!) / (nodes[low + 1]! - nodes[low]!), 0), 1);
+  return before.map((weight, i) => weight * (1 - share) + after[i]! * share);
+}
+
+/** Weights of the polynomial through the chosen nodes; nought for the others. */
+function lagrange(nodes: readonly number[], chosen: readonly number[], x: number): number[] {
+  return nodes.map((node, i) =>
+    chosen.includes(i)
+      ? chosen.reduce((w, j) => (i === j ? w : (w * (x - nodes[j]!)) / (node - nodes[j]!)), 1)
+      : 0,
+  );
 }
 
 function mixture(lists: readonly Float64Array[], weights: readonly number[]): Float64Array {
-  return Float64Array.from(lists[0]!, (_, j) =>
-    lists.reduce((sum, list, i) => sum + weights[i]! * list[j]!, 0),
-  );
+  const mixed = new Float64Array(lists[0]!.length);
+  lists.forEach((list, i) => {
+    const weight = weights[i]!;
+    if (weight === 0) return;
+    for (let j = 0; j < mixed.length; j++) mixed[j]! += weight * list[j]!;
+  });
+  return mixed;
 }
 
-/** Weights of a parabola through the three nodes nearest to `x` (Lagrange), fewer where there are fewer. */
-export function massWeights(nodes: readonly number[], x: number): { nearest: number[]; weights: number[] } {
-  const nearest = nodes
+/** Weights of a parabola through the three masses nearest to `lnTotal`, of all where there are fewer. */
+export function massWeights(lnTotals: readonly number[], lnTotal: number): number[] {
+  const nearest = lnTotals
     .map((_, i) => i)
-    .sort((a, b) => Math.abs(nodes[a]! - x) - Math.abs(nodes[b]! - x))
+    .sort((a, b) => Math.abs(lnTotals[a]! - lnTotal) - Math.abs(lnTotals[b]! - lnTotal))
     .slice(0, 3);
-  const weights = nearest.map((i) =>
-    nearest.reduce(
-      (product, j) => (i === j ? product : (product * (x - nodes[j]!)) / (nodes[i]! - nodes[j]!)),
-      1,
-    ),
-  );
-  return { nearest, weights };
+  return lagrange(lnTotals, nearest, lnTotal);
 }

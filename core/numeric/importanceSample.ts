@@ -1,0 +1,143 @@
+import { cholesky } from './cholesky.ts';
+import { evenNormals } from './evenNormals.ts';
+import { solveLower } from './triangle.ts';
+
+/** A normal distribution by its mean and the lower triangle of its covariance's root. */
+export interface NormalShape {
+  mean: Float64Array;
+  root: Float64Array;
+}
+
+export interface WeightedSample {
+  points: Float64Array[];
+  /** Summing to 1, in the order of the points. */
+  weights: Float64Array;
+  /** Number of equally weighted points that they are worth (Kish). */
+  effective: number;
+}
+
+/** How long to sample: rounds of `count` points each until they are worth `enough`, but at most `rounds` of them. */
+export interface Effort {
+  count: number;
+  rounds: number;
+  enough: number;
+}
+
+/** The later proposals are this much wider than what was found, so that their tails are never thinner. */
+const WIDER = 1.12;
+/** Weights are flattened for finding a proposal until they are worth so many points for each dimension. */
+const WORTH_PER_DIMENSION = 2;
+
+/**
+ * Weighted points of a distribution known by the ln of its density but for a constant: adaptive importance sampling.
+ * The first round draws from `first`, every later one from the normal with mean and covariance of all points so far;
+ * in the end each point counts by its density over the mean of all proposals, as if drawn from their mixture (the
+ * balance heuristic: Veach & Guibas 1995; Cornuet et al. 2012 for several rounds). Deterministic. `lnDensity` is asked once for each point, in order.
+ */
+export function importanceSample(
+  first: NormalShape,
+  { count, rounds, enough }: Effort,
+  lnDensity: (x: Float64Array) => number,
+): WeightedSample {
+  const n = first.mean.length;
+  const even = evenNormals(count * rounds, n);
+  const points: Float64Array[] = [];
+  const lnDensities: number[] = [];
+  const proposals: NormalShape[] = [];
+  let sample: WeightedSample = { points, weights: new Float64Array(0), effective: 0 };
+  while (proposals.length < rounds && sample.effective < enough) {
+    const shape = proposals.length === 0 ? first : fitted(sample, first);
+    proposals.push(shape);
+    for (const z of even.slice(points.length, points.length + count)) {
+      const x = pointAt(shape, z);
+      points.push(x);
+      lnDensities.push(lnDensity(x));
+    }
+    sample = { points, ...weighed(points, lnDensities, proposals) };
+  }
+  return sample;
+}
+
+function pointAt({ mean, root }: NormalShape, z: Float64Array): Float64Array {
+  const n = mean.length;
+  return mean.map((value, i) => {
+    let sum = value;
+    for (let k = 0; k <= i; k++) sum += root[i * n + k]! * z[k]!;
+    return sum;
+  });
+}
+
+function weighed(
+  points: readonly Float64Array[],
+  lnDensities: readonly number[],
+  proposals: readonly NormalShape[],
+): Pick<WeightedSample, 'weights' | 'effective'> {
+  const lnRatios = points.map((x, i) => {
+    const ln = lnDensities[i]!;
+    return Number.isNaN(ln) ? Number.NEGATIVE_INFINITY : ln - lnMixture(x, proposals);
+  });
+  const most = Math.max(...lnRatios);
+  const weights = Float64Array.from(lnRatios, (ratio) => Math.exp(ratio - most));
+  return normed(weights);
+}
+
+function normed(weights: Float64Array): Pick<WeightedSample, 'weights' | 'effective'> {
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  const squares = weights.reduce((total, weight) => total + weight * weight, 0);
+  return { weights: weights.map((weight) => weight / sum), effective: (sum * sum) / squares };
+}
+
+/** ln of the sum of the proposals' densities, but for a constant. */
+function lnMixture(x: Float64Array, proposals: readonly NormalShape[]): number {
+  const lns = proposals.map((shape) => lnNormal(x, shape));
+  const most = Math.max(...lns);
+  return most + Math.log(lns.reduce((sum, ln) => sum + Math.exp(ln - most), 0));
+}
+
+function lnNormal(x: Float64Array, { mean, root }: NormalShape): number {
+  const n = mean.length;
+  const z = solveLower(
+    root,
+    n,
+    x.map((value, i) => value - mean[i]!),
+  );
+  let ln = 0;
+  for (let i = 0; i < n; i++) ln -= 0.5 * z[i]! * z[i]! + Math.log(root[i * n + i]!);
+  return ln;
+}
+
+/** Mean and covariance of the points, their weights flattened where few of them carry all; never quite without `before`. */
+function fitted({ points, weights }: WeightedSample, before: NormalShape): NormalShape {
+  const n = before.mean.length;
+  const flat = flattened(weights, WORTH_PER_DIMENSION * n);
+  const mean = new Float64Array(n);
+  points.forEach((x, i) => {
+    for (let k = 0; k < n; k++) mean[k]! += flat[i]! * x[k]!;
+  });
+  const covariance = new Float64Array(n * n);
+  points.forEach((x, i) => {
+    for (let k = 0; k < n; k++)
+      for (let l = 0; l < n; l++)
+        covariance[k * n + l]! += flat[i]! * (x[k]! - mean[k]!) * (x[l]! - mean[l]!);
+  });
+  // A sample of few points cannot tell all directions: half of the covariance stays the earlier one's.
+  for (let k = 0; k < n; k++)
+    for (let l = 0; l < n; l++) {
+      let earlier = 0;
+      for (let m = 0; m <= Math.min(k, l); m++) earlier += before.root[k * n + m]! * before.root[l * n + m]!;
+      covariance[k * n + l] = (1 - EARLIER) * WIDER * WIDER * covariance[k * n + l]! + EARLIER * earlier;
+    }
+  return { mean, root: cholesky(covariance, n) };
+}
+const EARLIER = 0.5;
+
+/** The weights to the power at which they are worth `wanted` points, or as they are. */
+function flattened(weights: Float64Array, wanted: number): Float64Array {
+  let power = 1;
+  let flat = normed(weights);
+  while (flat.effective < Math.min(wanted, weights.length / 2) && power > 0.05) {
+    power *= 0.8;
+    flat = normed(weights.map((weight) => weight ** power));
+  }
+  return flat.weights;
+}
