@@ -19,7 +19,9 @@ const LIGHT_STEPS = [0.78, 0.84] as const;
 /** Straight weight from so many days before a meet, and no more heavy work from so many days (Travis et al. 2021: 7 to 10). */
 const STRAIGHT_DAYS = 31;
 const LAST_HEAVY_DAYS = 8;
-/** Before that those who compete in equipment train raw. */
+/** In the weeks before that, two setups of each lifter's own come back again and again, to see what they have gained. */
+const TESTED_DAYS = 73;
+/** Those who compete in equipment wear it from so many days before the meet. */
 const IN_GEAR_DAYS = 20;
 /** Strength lost to a hard set (ln), the share of it that is still gone at the next. */
 const TIRED_BY = 0.012;
@@ -42,7 +44,8 @@ export function heavySession(athlete: Athlete, day: number, sort: 'lower' | 'ben
   const week = Math.floor((day - life.firstDay) / 7);
   const lift: Lift = sort === 'bench' ? 'bench' : LOWER_WEEKS[week % LOWER_WEEKS.length]!;
   const isStraight = toMeet <= STRAIGHT_DAYS;
-  const rotation = variants(athlete, day)[lift];
+  const all = variants(athlete, day)[lift];
+  const rotation = toMeet <= TESTED_DAYS ? testsAmong(all, lift, athlete) : all;
   const turn = Math.floor(week * TURNS_A_WEEK[lift]);
   const task = isStraight
     ? platformTask(athlete, lift, toMeet > IN_GEAR_DAYS)
@@ -51,6 +54,12 @@ export function heavySession(athlete: Athlete, day: number, sort: 'lower' | 'ben
   const isLight = weekOfBlock(life, day) === LIGHT_WEEK && toMeet > STRAIGHT_DAYS;
   const reps = athlete.minor ? 3 : chance.pick([1, 1, 1, 1, 1, 1, 2, 3, 3]);
   return workUp(now, task, reps, isLight ? LIGHT_STEPS : STEPS, !isLight && !athlete.minor);
+}
+
+function testsAmong(all: readonly TaskSetup[], lift: Lift, { seed }: Athlete): TaskSetup[] {
+  const [first, second] = all;
+  if (lift === 'deadlift') return [first!];
+  return [first!, (seed / 100) % 2 === 0 ? second! : all.at(-1)!];
 }
 
 /** Nobody makes a best out of nothing: two steps before it, and the best itself as it is listed. */
