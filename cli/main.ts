@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import about from '../package.json' with { type: 'json' };
 import { CliError } from './CliError.ts';
+import { backtestCommand } from './commands/backtest.ts';
 import { bandCommand } from './commands/band.ts';
 import { computeCommand } from './commands/compute.ts';
 import { dayCommand } from './commands/day.ts';
@@ -30,6 +31,7 @@ for (const command of [
   dayCommand,
   bandCommand,
   estimateCommand,
+  backtestCommand,
   trackCommand,
   importCommand,
   exportCommand,

@@ -6,11 +6,13 @@ import type { ClubStore } from '#store/ClubStore.ts';
 import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
+import { type Backtester, backtester } from './jobs/backtester.ts';
 import type { SolveDay } from './jobs/daySolver.ts';
 import type { EstimateLift } from './jobs/estimateThreads.ts';
 import type { WeighEvidence } from './jobs/evidenceWeigher.ts';
 import { type StrengthEstimator, strengthEstimator } from './jobs/strengthEstimator.ts';
 import { archiveRoutes } from './routes/archive.ts';
+import { backtestRoutes } from './routes/backtest.ts';
 import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
 import { csvRoutes } from './routes/csv.ts';
@@ -19,6 +21,7 @@ import { estimateRoutes } from './routes/estimates.ts';
 import { evidenceRoutes } from './routes/evidence.ts';
 import { logFileRoutes } from './routes/logFile.ts';
 import { openApiRoutes } from './routes/openApi.ts';
+import { projectionRoutes } from './routes/projection.ts';
 import { recordRoutes } from './routes/records.ts';
 import { screenRoutes } from './routes/screens.ts';
 import { setRoutes } from './routes/sets.ts';
@@ -33,6 +36,8 @@ export interface AppParts {
   weighEvidence?: WeighEvidence;
   /** What works lifters' strength out; likewise. */
   estimator?: StrengthEstimator;
+  /** What foretells past meets; likewise. */
+  backtests?: Backtester;
   /** Called after an archive or a file of the log was taken in. */
   onFilled?: () => void;
 }
@@ -44,6 +49,7 @@ export function createApp({
   solveDay = solveHere,
   weighEvidence = weighHere,
   estimator = strengthEstimator(store, estimateHere),
+  backtests = backtester(store, estimateHere),
   onFilled = () => {},
 }: AppParts) {
   return new Hono()
@@ -64,6 +70,8 @@ export function createApp({
     .route('/api', logFileRoutes(store))
     .route('/api', estimateRoutes(store, estimator))
     .route('/api', evidenceRoutes(store, weighEvidence))
+    .route('/api', projectionRoutes(store, estimator))
+    .route('/api', backtestRoutes(backtests))
     .route('/api/compute', computeRoutes)
     .route('/api', openApiRoutes)
     .all('/api/*', (c) => c.notFound())

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
+import { backtester } from './jobs/backtester.ts';
 import { clubToday } from './jobs/clubToday.ts';
 import { daySolver } from './jobs/daySolver.ts';
 import { estimateThreads } from './jobs/estimateThreads.ts';
@@ -36,12 +37,16 @@ export async function serve({
   const weigher = evidenceWeigher();
   const threads = estimateThreads();
   const estimator = strengthEstimator(store, threads.estimateLift);
+  // In a thread of its own: what a screen waits for does not queue behind hundreds of past meets.
+  const backThreads = estimateThreads(1);
+  const backtests = backtester(store, backThreads.estimateLift);
   const app = createApp({
     store,
     webRoot,
     solveDay: solver.solveDay,
     weighEvidence: weigher.weighEvidence,
     estimator,
+    backtests,
     // Somebody will look at everybody soon.
     onFilled: () => void clubToday(store).then(estimator.bringUpToDate),
   });
@@ -52,10 +57,11 @@ export async function serve({
     port: taken,
     async close() {
       estimator.stop();
+      backtests.stop();
       const closed = once(server, 'close');
       server.close();
       server.closeAllConnections();
-      await Promise.all([closed, solver.close(), weigher.close(), threads.close()]);
+      await Promise.all([closed, solver.close(), weigher.close(), threads.close(), backThreads.close()]);
     },
   };
 }

@@ -23,7 +23,7 @@ export interface MeetDay {
 
 /** Beyond so much of ln total mass about the draws the chance is nought or one. */
 const FAR_LN = 1;
-const HALVINGS = 44;
+const HALVINGS = 34;
 
 /**
  * Meet day of the straight competition lift. For each draw ln of the total mass that goes up once is

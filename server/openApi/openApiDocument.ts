@@ -3,6 +3,7 @@ import { errorSchema } from './answers.ts';
 import { clubPaths } from './clubPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
 import { evidencePaths } from './evidencePaths.ts';
+import { projectionPaths } from './projectionPaths.ts';
 import { recordPaths } from './recordPaths.ts';
 import { setPaths } from './setPaths.ts';
 
@@ -22,6 +23,7 @@ export function openApiDocument() {
       ...setPaths(),
       ...estimatePaths(),
       ...evidencePaths(),
+      ...projectionPaths(),
       ...computePaths(),
     },
     components: { schemas: { Error: errorSchema } },

@@ -1,7 +1,7 @@
 import { Hono } from 'hono';
 import { evidenceForLifter } from '#contract/evidence/evidenceForLifter.ts';
 import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
 import type { WeighEvidence } from '#server/jobs/evidenceWeigher.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -30,9 +30,6 @@ export function evidenceRoutes(store: ClubStore, weighEvidence: WeighEvidence) {
 }
 
 async function weigh(store: ClubStore, weighEvidence: WeighEvidence): Promise<EvidenceReport> {
-  const [{ records }, sets] = await Promise.all([store.records(), store.loggedSets()]);
-  const former = await store.formerGear(sets);
-  const whole: ClubRecords = { ...records };
-  for (const { kind, record } of former) Object.assign(whole, { [kind]: [...whole[kind], record] });
-  return weighEvidence(whole, sets);
+  const { records, log } = await clubWithFormerGear(store);
+  return weighEvidence(records, log);
 }

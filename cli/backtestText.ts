@@ -1,0 +1,108 @@
+import type { BacktestReport, BacktestScore, Errors } from '#contract/backtest/backtestReport.ts';
+import { table } from './table.ts';
+
+const groupWords: Record<BacktestScore['of'], string> = {
+  all: 'all lifts',
+  squat: 'squat',
+  bench: 'bench press',
+  deadlift: 'deadlift',
+  raw: 'raw',
+  equipped: 'in equipment',
+};
+
+/** The scores of a backtest as tables. */
+export function backtestText(report: BacktestReport): string {
+  const { from, to, meets, lifts, unforetold, scores, attempts, fifths } = report;
+  if (from === null)
+    return `No past meet could be foretold${unforetold > 0 ? unknownBefore(unforetold) : ''}.\n`;
+  const { brier } = attempts;
+  return [
+    `${lifts.length} lifts at ${meets} meets, ${from} to ${to}, each foretold from the days before it alone.`,
+    ...(unforetold > 0 ? [`Not foretold${unknownBefore(unforetold)}.`] : []),
+    '',
+    'How often an interval held the truth, % (in brackets: surely, at most; last: the best made itself)',
+    table(['', 'lifts', '50 %', '', '', '80 %', '', '', '95 %', '', ''], scores.map(coverageRow)),
+    '',
+    `The truths by fifths of the forecasts, %: ${fifths.map((share) => percent(share)).join(', ')} (20 each if they are right).`,
+    '',
+    'Foretold less best made: mean, mean size in kg, mean size in %',
+    table(
+      errorHead,
+      scores.map((score) => errorRow(score, score.errors)),
+    ),
+    '',
+    'The same, only lifts for which all three say something',
+    table(
+      errorHead,
+      scores.map((score) => errorRow(score, score.errorsTogether)),
+    ),
+    '',
+    `Of ${attempts.count} attempts: chance foretold, how many, expected to be made, made`,
+    table(
+      ['chance', 'attempts', 'expected', 'made'],
+      attempts.bins.map((bin) => [
+        `${percent(bin.from)} to ${percent(bin.to)} %`,
+        bin.count,
+        bin.expected.toFixed(1),
+        bin.made,
+      ]),
+    ),
+    '',
+    `Brier score over ${attempts.brierCount} attempts: estimate ${score(brier.estimate)}, best so far ${score(brier.bestSoFar)}, gym gain ${score(brier.rule)} (less is better).`,
+    '',
+  ].join('\n');
+}
+
+const errorHead = [
+  '',
+  'estimate',
+  '',
+  '',
+  'lifts',
+  'best so far',
+  '',
+  '',
+  'lifts',
+  'gym gain',
+  '',
+  '',
+  'lifts',
+];
+
+function coverageRow({ of, lifts, coverage }: BacktestScore): (string | number)[] {
+  return [
+    groupWords[of],
+    lifts,
+    ...coverage.flatMap(({ held, least, most, heldMade }) => [
+      percent(held),
+      `(${percent(least)}, ${percent(most)})`,
+      percent(heldMade),
+    ]),
+  ];
+}
+
+function errorRow({ of }: BacktestScore, errors: BacktestScore['errors']): (string | number)[] {
+  return [
+    groupWords[of],
+    ...errorCells(errors.estimate),
+    ...errorCells(errors.bestSoFar),
+    ...errorCells(errors.rule),
+  ];
+}
+
+function errorCells(one: Errors): (string | number)[] {
+  if (one === null) return ['', '', '', 0];
+  return [one.meanKg.toFixed(1), one.meanAbsKg.toFixed(1), (100 * one.meanAbsShare).toFixed(1), one.count];
+}
+
+function unknownBefore(count: number): string {
+  return `: ${count} ${count === 1 ? 'lift' : 'lifts'} of which nothing was known before`;
+}
+
+function percent(share: number): string {
+  return (100 * share).toFixed(0);
+}
+
+function score(value: number | null): string {
+  return value === null ? 'none' : value.toFixed(3);
+}

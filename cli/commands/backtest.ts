@@ -1,0 +1,60 @@
+import { Command } from 'commander';
+import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { clubOption, withClub } from '../clubFile.ts';
+
+interface BacktestOptions {
+  club: string;
+  json?: true;
+  csv?: true;
+}
+
+/** `backtest`: how past meets would have been foretold. */
+export function backtestCommand(): Command {
+  return new Command('backtest')
+    .summary('how past meets would have been foretold')
+    .description(
+      'Foretells every past meet from what was known the day before, and compares it with what was lifted and with two rules of thumb.',
+    )
+    .option('--json', 'everything, each lift and attempt, as JSON in SI units')
+    .option('--csv', 'a line for each lift, as CSV')
+    .addOption(clubOption())
+    .addHelpText(
+      'after',
+      `
+Rules of thumb: best so far (the heaviest straight lift yet in the same equipment), and gym gain (the last meet, and as
+many kilograms more as the best at one exact gym setup has grown since). It takes some minutes for a year of a club.
+A forecast is no permission for an attempt.`,
+    )
+    .action(writeBacktest);
+}
+
+async function writeBacktest(options: BacktestOptions): Promise<void> {
+  await withClub(options.club, async (store) => {
+    const report = await reported(store);
+    const { records } = await store.records();
+    if (options.json) process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+    else if (options.csv)
+      process.stdout.write((await import('../backtestCsv.ts')).backtestCsv(report, records));
+    else process.stdout.write((await import('../backtestText.ts')).backtestText(report));
+  });
+}
+
+async function reported(store: ClubStore): Promise<BacktestReport> {
+  const { estimateThreads } = await import('#server/jobs/estimateThreads.ts');
+  const { backtester } = await import('#server/jobs/backtester.ts');
+  const threads = estimateThreads();
+  try {
+    return await backtester(store, threads.estimateLift).report(showProgress);
+  } finally {
+    if (process.stderr.isTTY) process.stderr.write('\r\u001b[K');
+    await threads.close();
+  }
+}
+
+/** One line that is written over, where somebody sees it; a file gets ten lines in all. */
+function showProgress(done: number, total: number): void {
+  if (process.stderr.isTTY) process.stderr.write(`\rEstimating: ${done} of ${total} `);
+  else if (Math.floor((10 * done) / total) > Math.floor((10 * (done - 1)) / total))
+    process.stderr.write(`Estimating: ${done} of ${total}\n`);
+}

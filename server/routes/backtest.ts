@@ -1,0 +1,7 @@
+import { Hono } from 'hono';
+import type { Backtester } from '#server/jobs/backtester.ts';
+
+/** How past meets would have been foretold. Asked again until it is up to date: it takes minutes. */
+export function backtestRoutes(backtester: Backtester) {
+  return new Hono().get('/backtest', async (c) => c.json(await backtester.state()));
+}
