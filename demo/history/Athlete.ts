@@ -9,7 +9,7 @@ import { type TrueLifter, trueLifters } from './TrueLifter.ts';
 import { dayOf, trueBody } from './trueBody.ts';
 import { type TaskSetup, type TrueTask, trueTask } from './trueTask.ts';
 
-/** An invented lifter with two invented years: all that the sessions draw from. Days count from today, negative in the past. */
+/** An invented lifter with two invented years, for sessions to draw from. Days count from today, negative in the past. */
 export interface Athlete extends TrueLifter {
   life: LifeCourse;
   chance: Chance;

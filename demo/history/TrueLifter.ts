@@ -40,8 +40,8 @@ const GEAR: Record<string, Record<Lift, number>> = {
 };
 
 /**
- * Moved body. Squat: de Leva 1996 (J Biomech 29:1223) with half of the thighs, 0.744 men, 0.730 women. Bench: forearms, hands and
- * half the upper arms of the same table, 0.072. Deadlift: invented.
+ * Moved body. Squat: de Leva 1996 (J Biomech 29:1223) with half of the thighs, 0.744 men, 0.730 women. Bench: forearms,
+ * hands and half the upper arms of the same table, 0.072. Deadlift: invented.
  */
 const MOVED: Record<Lift, number> = { squat: 0.74, bench: 0.072, deadlift: 0.3 };
 /** Mean speed at the maximum and its spread between powerlifters (m/s): Helms et al. 2017, J Strength Cond Res 31:292. */

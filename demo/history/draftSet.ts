@@ -14,7 +14,7 @@ export interface Today {
   /** Straight total mass, raw, that can just be lifted (kg). */
   straightKg: number;
   movedKg: number;
-  /** Share that this bar reads too fast today, m/s. */
+  /** By how much bars read too fast today (m/s). */
   speedOffset: number;
 }
 

@@ -7,8 +7,9 @@ import { platformTask, variants } from './variants.ts';
 import { writtenDown } from './writtenDown.ts';
 
 /**
- * The maximal days of an invented club: work-up sets to a heavy single, double or triple in a setup that changes from week to
- * week; straight weight in the last weeks before a meet. Bars are chosen by what the coach believes, not by what is true.
+ * The maximal days of an invented club: work-up sets to a heavy single, double or triple in a setup that changes from
+ * week to week; straight weight in the last weeks before a meet. Bars are chosen by what the coach believes, not by what
+ * is true.
  */
 
 /** Standard deviation of what the coach believes of ln strength. */
@@ -16,7 +17,7 @@ const BELIEF_SD = 0.014;
 /** Steps that are written down, as shares of the believed maximum for the reps of the day. */
 const STEPS = [0.86, 0.91, 0.95] as const;
 const LIGHT_STEPS = [0.78, 0.84] as const;
-/** Straight weight from so many days before a meet, and no more heavy work from so many days (Travis et al. 2021: 7 to 10). */
+/** Straight weight from so many days before a meet, no heavy work from so many (Travis et al. 2021: 7 to 10). */
 const STRAIGHT_DAYS = 31;
 const LAST_HEAVY_DAYS = 8;
 /** In the weeks before that, two setups of each lifter's own come back again and again, to see what they have gained. */

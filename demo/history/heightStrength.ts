@@ -2,8 +2,8 @@ import type { Equipment, Lift, Start } from '#contract/records/lift.ts';
 
 /**
  * Strength by height of the invented lifters: what can be held from a dead stop, straight between points that lie at
- * heights in metres above the bar's free bottom. All of it is invented, and on purpose none of the forms that the estimate fits:
- * no smooth curve over shares of the range, and a rebound that fades with the way gone instead of time.
+ * heights in metres above the bar's free bottom. All of it is invented, and on purpose none of the forms that the
+ * estimate fits: no smooth curve over shares of the range, and a rebound that fades with the way gone instead of time.
  *
  *   c(x) = stop(x) (1 + rebound way (1 - (x - bottom) / REBOUND_WAY_M)+) (1 + gear help(x))
  *

@@ -112,7 +112,7 @@ describe('listed bests', () => {
     expect(same).toHaveLength(1);
   });
 
-  /** A maximum repeats to 2 to 4 % (Grgic et al. 2020, Sports Med Open 6:31); with peak and chance of the day up to twice as much. */
+  /** A maximum repeats to 2 to 4 % (Grgic et al. 2020, Sports Med Open 6:31); a day may lie twice as far off. */
   it('lie near the true strength of their day', () => {
     const straight = club.best.filter(
       ({ equipment, setup: { start, bands, chains } }) =>
@@ -151,7 +151,7 @@ describe('how it went', () => {
     expect(made.length / straight.length).toBeLessThan(0.01);
   });
 
-  /** Mean (SD) speed at the maximum of powerlifters: Helms et al. 2017, J Strength Cond Res 31:292. Bars of 95 % move a little faster. */
+  /** Mean, SD at a powerlifter's maximum: Helms et al. 2017, J Strength Cond Res 31:292. 95 % move a little faster. */
   it.each([
     ['squat', 0.23, 0.05],
     ['bench', 0.1, 0.04],

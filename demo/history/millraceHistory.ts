@@ -44,9 +44,10 @@ const DAYS_OFF_AFTER_MEET = 6;
 const BEST_CLEARS_DAYS = 2;
 
 /**
- * Two years of the Millrace Barbell Club: every set, and the strength behind them. Everything is invented, people, places and
- * numbers. It is made by another model than the one that estimates (see strengthCourse.ts, trueTask.ts, writtenDown.ts), with
- * missed days, breaks, an injury here and there and wrong entries, so that an estimate or a backtest on it is put to an honest test.
+ * Two years of the Millrace Barbell Club: every set, and the strength behind them. Everything is invented, people, places
+ * and numbers. It is made by another model than the one that estimates (see strengthCourse.ts, trueTask.ts,
+ * writtenDown.ts), with missed days, breaks, an injury here and there and wrong entries: an estimate or a backtest on it
+ * is put to an honest test.
  */
 export function millraceHistory(records: ClubRecords, today: string): MillraceHistory {
   const people = athletes(records, today);

@@ -6,8 +6,8 @@ const SLIP_SHARE = 0.008;
 const LB_PER_KG = 2.204_622_6;
 
 /**
- * Spoils a few gym sets as hurried people do: a disc too many or too few, the pounds of an old bar sheet, reps and sets swapped, the
- * bar of whoever lifted next. Nothing in the log tells which; `isSpoilt` is for tests alone. Listed bests stay as they are.
+ * Spoils a few gym sets as hurried people do: a disc too many or too few, the pounds of an old bar sheet, reps and sets
+ * swapped, the bar of whoever lifted next. Nothing in the log tells which. Listed bests stay as they are.
  */
 export function withSlips<D extends Draft>(
   drafts: readonly D[],

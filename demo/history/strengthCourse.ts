@@ -20,7 +20,7 @@ export type StrengthCourse = (day: number) => number;
 const BODY = 0.5;
 /** A best lies so much below what was there that day, on average: invented. */
 const BELOW = 0.012;
-/** What is expected of the gain before any best is seen, and how sure that is (standard deviations of ln, of the gain). */
+/** What is expected of the gain before any best is seen, and how sure that is beside how sure a best is. */
 const GAIN = 0.1;
 const GAIN_SD = 0.35;
 const BEST_SD = 0.025;

@@ -11,8 +11,9 @@ import type { TrueLift } from './TrueLifter.ts';
  *
  *   asked = (mean over heights of ((bar + body + extra(z)) / c(z))^p)^(1/p),   p = 8
  *
- * in kg of straight total mass (bar and moved body) from the competition start, raw. No motion is worked out: that is what the estimate
- * does, and this history is to be something else. Bands pull as the invented rubber does, not as any curve fitted to it.
+ * in kg of straight total mass (bar and moved body) from the competition start, raw. No motion is worked out: that is
+ * what the estimate does, and this history is to be something else. Bands pull as the invented rubber does, not as any
+ * curve fitted to it.
  */
 export interface TrueTask {
   /** Strength at each height over that of the straight lift. */

@@ -4,14 +4,17 @@ import { type Draft, draftSet, hasDevice, hasTablet, type Outcome, type Today } 
 import type { TaskSetup } from './trueTask.ts';
 
 /**
- * What lifters and devices write down of a set: speeds, reps left, rest, where a miss stopped. Invented people, published lines:
+ * What lifters and devices write down of a set: speeds, reps left, rest, where a miss stopped. People are invented, lines
+ * published:
  *
- *   bench   % of maximum = 8.4326 v^2 - 73.501 v + 112.33   (Gonzalez-Badillo & Sanchez-Medina 2010, Int J Sports Med 31:347; from memory)
- *   squat   % of maximum = -5.961 v^2 - 50.71 v + 117.0     (Sanchez-Medina et al. 2017, Sports Med Int Open 1:E80; from memory)
+ *   bench: % of maximum = 8.4326 v^2 - 73.501 v + 112.33
+ *          (Gonzalez-Badillo & Sanchez-Medina 2010, Int J Sports Med 31:347; from memory)
+ *   squat: % of maximum = -5.961 v^2 - 50.71 v + 117.0
+ *          (Sanchez-Medina et al. 2017, Sports Med Int Open 1:E80; from memory)
  *   deadlift: straight, 1.2 m/s over the whole range of bars (assumption)
  *
- * each moved to the lifter's own speed at the maximum. Reps left are said about one too few (Halperin et al. 2022, Sports Med
- * 52:377: 0.95, 95 % 0.17 to 1.73).
+ * each moved to the lifter's own speed at the maximum. Reps left are said about one too few (Halperin et al. 2022, Sports
+ * Med 52:377: 0.95, 95 % 0.17 to 1.73).
  */
 export interface Asked {
   barKg: number;
@@ -76,7 +79,7 @@ function saidReserve({ chance }: Athlete, { made, possible }: Outcome): number {
   return Math.round(2 * Math.min(MOST_SAID_REPS, Math.max(0, said))) / 2;
 }
 
-/** Half of the misses lie outside the sticking region (van den Tillaar & Ettema 2009): scattered about the hardest height. */
+/** Scattered about the hardest height: half of the misses lie outside it (van den Tillaar & Ettema 2009). */
 function stoppedAtS({ chance, task }: Athlete, setup: TaskSetup): number {
   const s = task(setup).hardestS + 0.15 * chance.bell();
   return Math.round(100 * Math.min(0.95, Math.max(0, s))) / 100;
