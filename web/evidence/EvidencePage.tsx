@@ -32,6 +32,7 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
         <h1>{lifterId === null ? 'Evidence' : `Evidence for ${nameOf(lifterId)}`}</h1>
         <UnitSwitch />
       </div>
+      <Link href="/backtest">Past meets foretold, beside what was lifted</Link>
       {error && <p role="alert">{error.message}</p>}
       {report === undefined && !error && <p className="quiet">Weighing the log.</p>}
       {report !== undefined && isEmpty(report) && <NothingYet />}

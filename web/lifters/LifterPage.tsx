@@ -16,6 +16,7 @@ import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
 import { lifterRecords } from './lifterRecords.ts';
 import { MinorCaution } from './MinorCaution.tsx';
+import { ProjectionSection } from './projection/ProjectionSection.tsx';
 import { EstimateSection } from './strength/EstimateSection.tsx';
 import { TrialSection } from './trial/TrialSection.tsx';
 
@@ -80,6 +81,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
         <CapabilitySection lifterId={lifter.id} today={today} />
       )}
       <EstimateState estimates={estimates} sets={sets} />
+      <ProjectionSection key={lifter.id} lifter={lifter} today={today} />
       <HeightsSection own={own} today={today} />
       <BestsSection
         own={own}

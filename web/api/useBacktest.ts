@@ -1,0 +1,22 @@
+import { useQuery } from '@tanstack/react-query';
+import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
+import type { EstimateProgress } from '#contract/strengthSummary.ts';
+import { request } from './request.ts';
+import { clubKey } from './useClub.ts';
+
+interface BacktestState {
+  report: BacktestReport | null;
+  upToDate: boolean;
+  progress: EstimateProgress;
+}
+
+const askAgainMs = 2000;
+
+/** How past meets would have been foretold; asked again until all of them are. */
+export function useBacktest() {
+  return useQuery({
+    queryKey: [...clubKey, 'backtest'],
+    queryFn: () => request<BacktestState>('GET', '/api/backtest'),
+    refetchInterval: ({ state }) => (state.data?.upToDate === false ? askAgainMs : false),
+  });
+}

@@ -1,0 +1,23 @@
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import type { LiftProjection } from '#contract/projection/liftProjection.ts';
+import type { Equipment } from '#contract/records/lift.ts';
+import { request } from './request.ts';
+import { clubKey } from './useClub.ts';
+
+/** What a lifter's lifts may be on the day of a meet; the last answer stays until the next is there. */
+export function useProjection(asked: {
+  lifterId: string;
+  on: string;
+  equipment: Equipment;
+  taperPercent: string;
+}) {
+  const query = new URLSearchParams(asked).toString();
+  return useQuery({
+    queryKey: [...clubKey, 'projection', query],
+    queryFn: () =>
+      request<{ projections: LiftProjection[] }>('GET', `/api/projection?${query}`).then(
+        ({ projections }) => projections,
+      ),
+    placeholderData: keepPreviousData,
+  });
+}

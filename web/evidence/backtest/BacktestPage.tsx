@@ -1,0 +1,107 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { useBacktest } from '#web/api/useBacktest.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { Choice } from '#web/parts/Choice.tsx';
+import { EmptyState } from '#web/parts/EmptyState.tsx';
+import { liftWords } from '#web/parts/liftWords.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { backtestSentences } from './backtestSentences.ts';
+import { ChanceSection } from './ChanceSection.tsx';
+import { CoverageTable } from './CoverageTable.tsx';
+import { ErrorTable } from './ErrorTable.tsx';
+import { ForetoldRows } from './ForetoldRows.tsx';
+import { ForetoldTable } from './ForetoldTable.tsx';
+import './backtest.css';
+
+/** Every past meet foretold from the days before it alone, beside what was lifted. */
+export function BacktestPage() {
+  const { data, error } = useBacktest();
+  return (
+    <div className="stack loose evidence">
+      <div className="row ends">
+        <Link href="/">What carried over</Link>
+        <UnitSwitch />
+      </div>
+      <h1>Past meets foretold</h1>
+      {error && <p role="alert">{error.message}</p>}
+      {data && !data.upToDate && <Waiting progress={data.progress} hasOld={data.report !== null} />}
+      {!data && !error && <p className="quiet">Asking for the forecasts.</p>}
+      {data?.report && (data.report.from === null ? <NothingYet /> : <Report report={data.report} />)}
+    </div>
+  );
+}
+
+function Waiting({ progress, hasOld }: { progress: { done: number; total: number }; hasOld: boolean }) {
+  const { done, total } = progress;
+  return (
+    <label className="quiet">
+      Foretelling past meets{total > 0 && `: ${done} of ${total} estimates`}. It takes some minutes; the page
+      may be left meanwhile.{hasOld && ' Until then what stands here is from before the last change.'}
+      <progress className="backtest-progress" value={done} max={Math.max(1, total)} />
+    </label>
+  );
+}
+
+function Report({ report }: { report: BacktestReport }) {
+  const { lifts, scores, attempts, meets, from, to } = report;
+  const { lifter } = useClub();
+  const { mass } = useUnits();
+  const present = liftWords.filter(({ value }) => lifts.some((one) => one.lift === value));
+  const [lift, setLift] = useState<Lift>(present[0]?.value ?? 'squat');
+  const nameOf = (id: string) => lifter.find((one) => one.id === id)?.name ?? 'a lifter no longer kept';
+  const shown = lifts.filter((one) => one.lift === lift);
+  return (
+    <>
+      <p className="quiet">
+        {lifts.length} lifts at {meets} meets, {dateText(from!)} to {dateText(to!)}. Each was foretold from
+        what was known the day before: no set, best, body mass, height or band reading of that day or later.
+        {report.unforetold > 0 &&
+          ` Of ${report.unforetold} more nothing was known before, so nothing was foretold.`}
+      </p>
+      <div className="stack tight evidence-said">
+        {backtestSentences(report, mass).map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+      </div>
+      <section className="stack evidence-answer" aria-labelledby="backtest-lifts">
+        <div className="row ends">
+          <h2 id="backtest-lifts">What was foretold, what was lifted</h2>
+          <Choice label="Lift" options={present} value={lift} onChange={setLift} />
+        </div>
+        <MeasuredWidth>
+          {(widthPx) => <ForetoldRows lifts={shown} nameOf={nameOf} unit={mass} widthPx={widthPx} />}
+        </MeasuredWidth>
+        <details className="evidence-traps">
+          <summary>The same as a table</summary>
+          <ForetoldTable lifts={shown} nameOf={nameOf} />
+        </details>
+      </section>
+      <CoverageTable scores={scores} />
+      <ErrorTable scores={scores} />
+      <ChanceSection attempts={attempts} />
+    </>
+  );
+}
+
+function NothingYet() {
+  return (
+    <EmptyState
+      title="No meet to foretell yet"
+      steps={[
+        'Log attempts at meets as sets at a meet, misses too, or write results down as bests at a meet.',
+        'Log training before them: a meet is foretold from what was known the day before.',
+      ]}
+      action={
+        <Link href="~/lifters" className="button strong">
+          To the lifters
+        </Link>
+      }
+    />
+  );
+}

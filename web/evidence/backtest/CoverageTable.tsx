@@ -1,0 +1,47 @@
+import type { BacktestScore } from '#contract/backtest/backtestReport.ts';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { scoreWords } from './scoreWords.ts';
+
+/** How often the ranges held what was lifted. */
+export function CoverageTable({ scores }: { scores: readonly BacktestScore[] }) {
+  const columns: Column<BacktestScore>[] = [
+    { key: 'of', head: 'Lifts', cell: ({ of }) => scoreWords[of] },
+    { key: 'count', head: 'How many', numeric: true, wideOnly: true, cell: ({ lifts }) => lifts },
+    ...[0, 1, 2].flatMap((i): Column<BacktestScore>[] => [
+      {
+        key: `held${i}`,
+        head: `Of the ${percent(scores[0]?.coverage[i]?.share ?? 0)} range`,
+        numeric: true,
+        cell: ({ coverage }) => percent(coverage[i]!.held),
+      },
+      {
+        key: `bounds${i}`,
+        head: 'surely, at most',
+        numeric: true,
+        wideOnly: true,
+        cell: ({ coverage }) => `${percent(coverage[i]!.least)}, ${percent(coverage[i]!.most)}`,
+      },
+    ]),
+  ];
+  return (
+    <section className="stack evidence-answer paper-whole" aria-labelledby="backtest-coverage">
+      <h2 id="backtest-coverage">How often did the ranges hold?</h2>
+      <DataTable
+        label="Share of results within the ranges"
+        columns={columns}
+        rows={scores}
+        keyOf={({ of }) => of}
+        nameOf={({ of }) => scoreWords[of]}
+      />
+      <p className="small quiet backtest-note">
+        The best made attempt only says that no less was possible that day, and a heavier miss that less than
+        that was. Between the two the forecast's own odds are taken; beside it stands what surely lay within
+        and what may have.
+      </p>
+    </section>
+  );
+}
+
+function percent(share: number): string {
+  return `${Math.round(100 * share)} %`;
+}

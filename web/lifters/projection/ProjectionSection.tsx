@@ -1,0 +1,61 @@
+import { useState } from 'react';
+import type { LiftProjection } from '#contract/projection/liftProjection.ts';
+import type { Equipment, Lift } from '#contract/records/lift.ts';
+import type { Lifter } from '#contract/records/lifters.ts';
+import { useProjection } from '#web/api/useProjection.ts';
+import { Choice } from '#web/parts/Choice.tsx';
+import { equipmentWords, liftWords } from '#web/parts/liftWords.ts';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { MinorCaution } from '../MinorCaution.tsx';
+import { MeetDayView } from './MeetDayView.tsx';
+import './projection.css';
+
+const WEEKS_AHEAD = 4;
+const MS_A_DAY = 86_400_000;
+
+const tapers = [
+  { value: '0', word: 'nothing' },
+  { value: '1', word: '1 %' },
+  { value: '2', word: '2 %' },
+] as const;
+
+/** A meet ahead: its day, the equipment, and what each lift may be. */
+export function ProjectionSection({ lifter, today }: { lifter: Lifter; today: string }) {
+  const [on, setOn] = useState(() =>
+    new Date(Date.parse(today) + 7 * WEEKS_AHEAD * MS_A_DAY).toISOString().slice(0, 10),
+  );
+  const [equipment, setEquipment] = useState<Equipment>(lifter.equipment);
+  const [taperPercent, setTaper] = useState<(typeof tapers)[number]['value']>('0');
+  const [lift, setLift] = useState<Lift>('squat');
+  const { data, error, isPending } = useProjection({ lifterId: lifter.id, on, equipment, taperPercent });
+  const shown = data?.find((one) => one.lift === lift) ?? data?.[0];
+  return (
+    <section className="stack ruled projection" aria-labelledby="projection-title">
+      <div className="row ends">
+        <h2 id="projection-title">At the next meet</h2>
+        {data && data.length > 1 && shown && (
+          <Choice
+            label="Lift at the meet"
+            options={liftWords.filter(({ value }) => data.some((one) => one.lift === value))}
+            value={shown.lift}
+            onChange={setLift}
+          />
+        )}
+      </div>
+      <div className="projection-asked screen-only">
+        <TextField label="Day of the meet" type="date" value={on} onChange={setOn} />
+        <SelectField label="Equipment" value={equipment} options={equipmentWords} onChange={setEquipment} />
+        <Choice label="Taper adds" showLabel options={tapers} value={taperPercent} onChange={setTaper} />
+      </div>
+      <MinorCaution lifter={lifter} today={on} />
+      {error ? <p role="alert">{error.message}</p> : <Shown shown={shown} isPending={isPending} />}
+    </section>
+  );
+}
+
+function Shown({ shown, isPending }: { shown: LiftProjection | undefined; isPending: boolean }) {
+  if (isPending) return <p className="quiet">Carrying the log forward to that day.</p>;
+  if (!shown) return <p>Nothing is logged of this lifter yet: log a few sets or write down a best.</p>;
+  return <MeetDayView projection={shown} />;
+}
