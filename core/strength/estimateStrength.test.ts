@@ -1,0 +1,148 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { populationShape } from '../lifter/populationShape.ts';
+import { fitStrength } from '../rep/fitStrength.ts';
+import { maxBar } from '../rep/maxBar.ts';
+import { maxBarsOf } from './askDraws.ts';
+import { type Belief, beliefOf, beliefOfMixture } from './belief.ts';
+import { drawsOf } from './drawsOf.ts';
+import { estimateStrength, type StrengthPosterior } from './estimateStrength.ts';
+import { populationPrior, strengthPrior } from './parameters.ts';
+import type { Rigging } from './Rigging.ts';
+import type { SetEvidence } from './SetEvidence.ts';
+
+const bodyMassKg = 100;
+const movedBodyKg = populationShape('squat').movedBodyShare * bodyMassKg;
+const range = { fromM: 0.9, toM: 1.46 };
+const bare: Rigging['load'] = {
+  bands: [],
+  hungBands: [],
+  chains: [],
+  bottomM: range.fromM,
+  lockoutM: range.toM,
+  gravityMps2: 9.80665,
+  path: [],
+};
+const straight: Rigging = { load: bare, start: 'free', range };
+const banded: Rigging = {
+  load: {
+    ...bare,
+    hungBands: [
+      {
+        verticalAt: [
+          { zM: range.fromM, forceN: 200 },
+          { zM: range.toM, forceN: 500 },
+        ],
+        count: 1,
+      },
+    ],
+  },
+  start: 'free',
+  range,
+};
+
+describe('estimateStrength without a doubt', () => {
+  // A hundred and twenty days on which 200 kg went and 205 did not: the maximum is between them.
+  const posterior = estimated(
+    Array.from({ length: 120 }, (_, day) => [single(day, 200, true), single(day, 205, false)]).flat(),
+  );
+
+  it('finds the straight maximum between what always goes and what never does', () => {
+    const { median, low95, high95 } = barOf(posterior);
+    expect(median).toBeGreaterThan(200);
+    expect(median).toBeLessThan(205);
+    expect(high95 - low95).toBeLessThan(10);
+  });
+
+  it('gives what the equation of motion gives in a setup never lifted, for a shape that nothing has told of', () => {
+    const { median } = barOf(posterior);
+    const capability = { ...populationShape('squat'), strengthN: 1, movedBodyKg, range };
+    const strengthN = fitStrength({ ...bare, barKg: median }, capability);
+    const expected = maxBar({ ...banded.load, barKg: 0 }, { ...capability, strengthN })!.barKg;
+    const asked = { rigging: banded, movedBodyKg, equipment: 'raw' as const, platform: false };
+    const bars = maxBarsOf(posterior.lift, asked, drawsOf(posterior, 401));
+    expect(Math.abs(beliefOf(bars).median / expected - 1)).toBeLessThan(0.02);
+  });
+});
+
+describe('estimateStrength with little or nothing', () => {
+  it('gives the prior back without sets', () => {
+    const { median, low80, high80 } = lnTotalOf(estimated([]));
+    const { meanLn, sdLn } = strengthPrior('squat');
+    expect(median).toBeCloseTo(Math.log(bodyMassKg) + meanLn, 2);
+    // 80 % of a normal lie within 1.2816 standard deviations.
+    expect(high80 - low80).toBeCloseTo(2 * 1.2816 * sdLn, 2);
+  });
+
+  it('stays wide after one set', () => {
+    const { low80, high80, median } = lnTotalOf(estimated([single(0, 200, true)]));
+    expect(high80 - low80).toBeGreaterThan(0.25);
+    expect(median).toBeGreaterThan(Math.log(200 + movedBodyKg));
+  });
+});
+
+describe('estimateStrength and the errors of those who write logs', () => {
+  const log = Array.from({ length: 30 }, (_, i) => [
+    single(2 * i, 190, true),
+    single(2 * i, 200, i % 3 !== 0),
+    single(2 * i, 210, false),
+  ]).flat();
+  const right = lnTotalOf(estimated(log)).median;
+
+  it.each([
+    ['ten times the weight', 10],
+    ['pounds for kilograms', 2.2046],
+  ])('hardly moves for %s', (_, factor) => {
+    const wrong = log.map((set, i) => (i === 46 ? { ...set, barKg: factor * set.barKg } : set));
+    expect(Math.abs(lnTotalOf(estimated(wrong)).median - right)).toBeLessThan(0.01);
+  });
+
+  it('never falls for a heavier set that was made', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 60, max: 250 }), fc.integer({ min: 0, max: 58 }), (barKg, day) => {
+        const more = lnTotalOf(estimated([...log, single(day, barKg, true)])).median;
+        // Twenty-four times three answers leave so much to chance.
+        expect(more).toBeGreaterThan(right - 0.003);
+      }),
+      { numRuns: 12, seed: 4 },
+    );
+  });
+});
+
+function estimated(sets: SetEvidence[]): StrengthPosterior {
+  const onDay = Math.max(0, ...sets.map(({ day }) => day));
+  return estimateStrength({
+    lift: 'squat',
+    reference: straight,
+    bodyMassKg,
+    sets,
+    onDay,
+    prior: populationPrior('squat'),
+  });
+}
+
+function lnTotalOf({ particles }: StrengthPosterior): Belief {
+  return beliefOfMixture(particles, (lnTotal) => lnTotal);
+}
+
+function barOf({ particles }: StrengthPosterior): Belief {
+  return beliefOfMixture(particles, (lnTotal) => Math.exp(lnTotal) - movedBodyKg);
+}
+
+function single(day: number, barKg: number, made: boolean): SetEvidence {
+  return {
+    day,
+    rigging: straight,
+    barKg,
+    movedBodyKg,
+    equipment: 'raw',
+    platform: false,
+    reps: 1,
+    made: made ? 1 : 0,
+    stoppedAtS: null,
+    meanSpeedsMps: [],
+    peakSpeedsMps: [],
+    repsInReserve: null,
+    restS: null,
+  };
+}
