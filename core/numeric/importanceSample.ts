@@ -109,7 +109,7 @@ function lnNormal(x: Float64Array, { mean, root }: NormalShape): number {
 /** Mean and covariance of the points, their weights flattened where few of them carry all; never quite without `before`. */
 function fitted({ points, weights }: WeightedSample, before: NormalShape): NormalShape {
   const n = before.mean.length;
-  const flat = flattened(weights, WORTH_PER_DIMENSION * n);
+  const { weights: flat } = flattened(weights, WORTH_PER_DIMENSION * n);
   const mean = new Float64Array(n);
   points.forEach((x, i) => {
     for (let k = 0; k < n; k++) mean[k]! += flat[i]! * x[k]!;
@@ -131,13 +131,19 @@ function fitted({ points, weights }: WeightedSample, before: NormalShape): Norma
 }
 const EARLIER = 0.5;
 
-/** The weights to the power at which they are worth `wanted` points, or as they are. */
-function flattened(weights: Float64Array, wanted: number): Float64Array {
+/**
+ * The weights as they are if they are worth `wanted` points, else to the power at which they are: a distribution of the
+ * same points, wider and never narrower.
+ */
+export function flattened(
+  weights: Float64Array,
+  wanted: number,
+): Pick<WeightedSample, 'weights' | 'effective'> {
   let power = 1;
   let flat = normed(weights);
   while (flat.effective < Math.min(wanted, weights.length / 2) && power > 0.05) {
     power *= 0.8;
     flat = normed(weights.map((weight) => weight ** power));
   }
-  return flat.weights;
+  return flat;
 }

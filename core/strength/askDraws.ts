@@ -80,11 +80,14 @@ export function expectOf(
     const reading = readerOf(draw, lift)(model);
     const carriedLn = work.carriedLn * Math.exp(draw.lnTiring);
     const surplus = strengthIn(asked, draw) - reading.straightLn;
-    const spareLn = surplus - carriedLn - neededSurplus(reading.lossLn, work.reps);
+    const spareLn = surplus - carriedLn - neededSurplus(reading.table.lossLn, work.reps);
     return {
       chance: chanceToSpare(spareLn, draw),
-      firstMps: atSurplus(reading.speedMps, surplus),
-      lastMps: atSurplus(reading.speedMps, surplusAtRep(reading.lossLn, surplus - carriedLn, work.reps)),
+      firstMps: atSurplus(reading.table.speedMps, surplus),
+      lastMps: atSurplus(
+        reading.table.speedMps,
+        surplusAtRep(reading.table.lossLn, surplus - carriedLn, work.reps),
+      ),
       spareLn,
     };
   });

@@ -1,7 +1,7 @@
 import { tiringOf } from '../effort/Tiring.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import { cholesky } from '../numeric/cholesky.ts';
-import { importanceSample, type NormalShape } from '../numeric/importanceSample.ts';
+import { flattened, importanceSample, type NormalShape } from '../numeric/importanceSample.ts';
 import { drift, gridFilter, type Lattice } from './gridFilter.ts';
 import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
 import {
@@ -54,7 +54,12 @@ export interface StrengthPosterior {
 }
 
 /** Answers are asked for about the Kalman filter's, then about those found before; many small rounds find the way. */
-const EFFORT = { count: 24, rounds: 16, enough: 72 };
+const EFFORT = { count: 24, rounds: 7, enough: 72 };
+/**
+ * Where a log is so unlike the model that few answers would carry all the weight, the weights are flattened until they are
+ * worth so many: an interval then is wider than the model alone would give it, since the model is in doubt.
+ */
+const LEAST_WORTH = 40;
 /** The first proposal is this much wider than the normal approximation, so that its tails are never thinner. */
 const WIDER = 1.15;
 /** Passes of the Kalman filter that linearise about what the one before found. */
@@ -92,14 +97,15 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
     active.length === 0 ? { count: 1, rounds: 1, enough: 1 } : EFFORT,
     lnPosterior,
   );
+  const { weights, effective } = flattened(sample.weights, LEAST_WORTH);
   const lastDay = sessions[sessions.length - 1]?.day ?? onDay;
   return {
     particles: results.map(({ parameters, last }, i) => ({
       parameters,
-      weight: sample.weights[i]!,
+      weight: weights[i]!,
       strength: drift(last, (onDay - lastDay) / 7, parameters),
     })),
-    effective: sample.effective,
+    effective,
     sessions,
     surprises: found.kalman.surprises.flatMap(({ session, group, surprise, movedLn }) =>
       sessions[session]!.groups[group]!.members.map((set) => ({ set, surprise, movedLn })),
@@ -162,7 +168,7 @@ function activeParameters(
   const used = sets.filter((_, i) => models[i] !== null);
   const groups = sessions.flatMap((session) => session.groups);
   const speeds = groups.some(({ fastestMps, peakMps }) => fastestMps.count + peakMps.count > 0);
-  const bands = groups.some(({ model }) => model.table.bandShare !== 0);
+  const bands = groups.some(({ model }) => model.bandShare !== 0);
   const starts = new Set([reference.start, ...used.map(({ rigging }) => rigging.start)]);
   const held = ['box', 'boards', 'paused'] as const;
   const tells: Record<ParameterName, boolean> = {

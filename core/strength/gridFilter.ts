@@ -22,13 +22,11 @@ import {
   type LiftModel,
   neededSurplus,
   type ReadModel,
+  type ReadTable,
   readerOf,
-  repLadder,
   repsPossible,
   stopAt,
-  surplusAtRep,
 } from './readGroup.ts';
-import { ROOT_STEP, ROOTS } from './response.ts';
 import type { EffortGroup, Session } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
 
@@ -88,20 +86,20 @@ export function gridFilter(
     const { first, weights } = state;
     const { values, lnScale } = likelihood;
     const count = weights.length;
-    const smooth = new Float64Array(count);
+    const smooth = keep ? new Float64Array(count) : null;
     const product = new Float64Array(count);
     let sum = 0;
     for (let i = 0; i < count; i++) {
       let mean = 0;
       for (let k = 0; k < form.length; k++) mean += form[k]! * values[i + k]!;
-      smooth[i] = mean;
+      if (smooth !== null) smooth[i] = mean;
       const weight = weights[i]! * mean;
       product[i] = weight;
       sum += weight;
     }
     lnEvidence += Math.log(sum) + lnScale;
     state = trim({ first, weights: product }, sum);
-    if (keep) {
+    if (smooth !== null) {
       filtered.push(state);
       likelihoods.push({ first, weights: smooth });
     }
@@ -145,6 +143,13 @@ export function smoothed(
   return result;
 }
 
+/** One buffer for the likelihoods of all sessions in turn: a new one for each would be most of the work. */
+let buffer = new Float64Array(1024);
+function scratch(count: number): Float64Array {
+  if (buffer.length < count) buffer = new Float64Array(2 * count);
+  return buffer.subarray(0, count);
+}
+
 /** Likelihood of all sets of a session over the day's strength, scaled by its own factor. */
 function sessionLikelihood(
   session: Session,
@@ -153,7 +158,7 @@ function sessionLikelihood(
   first: number,
   count: number,
 ): { values: Float64Array; lnScale: number } {
-  const values = new Float64Array(count).fill(1);
+  const values = scratch(count).fill(1);
   let lnScale = 0;
   for (const group of session.groups) {
     const reading = read(group.model);
@@ -162,7 +167,7 @@ function sessionLikelihood(
       group.carriedLn * Math.exp(parameters.lnTiring) -
       (group.equipment === null ? 0 : parameters[group.equipment]) -
       (group.platform ? parameters.platform : 0);
-    lnScale += multiplyIn(values, first, offset, group, reading);
+    lnScale += multiplyIn(values, first, offset, group, reading.table);
   }
   return { values, lnScale };
 }
@@ -173,7 +178,7 @@ function multiplyIn(
   first: number,
   offset: number,
   group: EffortGroup,
-  { speedMps, peakMps, lossLn }: ReadModel,
+  { speedMps, peakMps, lossLn, ladder, lastMps }: ReadTable,
 ): number {
   const count = values.length;
   let lnScale = 0;
@@ -199,13 +204,13 @@ function multiplyIn(
   speed(group.fastestMps, 1, speedMps);
   speed(group.peakMps, PEAK_FACTOR, peakMps);
   if (group.lastMps.count > 0) {
-    speed(group.lastMps, LAST_FACTOR, lastRepTable(speedMps, lossLn, group.made));
+    speed(group.lastMps, LAST_FACTOR, lastMps(group.made));
   }
   if (group.reserve.count > 0) {
-    const ladder = repLadder(lossLn);
+    const reps = ladder();
     const said = group.made + group.reserve.mean + RESERVE_UNSAID_REPS;
     for (let i = 0; i < count; i++) {
-      const possible = repsPossible(ladder, (first + i) * STEP_LN - offset);
+      const possible = repsPossible(reps, (first + i) * STEP_LN - offset);
       const sd = reserveSd(possible - group.made, group.reserve.count);
       values[i]! *= tailed((said - possible) / sd) / sd;
     }
@@ -218,13 +223,6 @@ function multiplyIn(
     }
   }
   return lnScale;
-}
-
-/** Speed of the last of `reps` reps over the surplus before the first. */
-export function lastRepTable(speedMps: Float64Array, lossLn: Float64Array, reps: number): Float64Array {
-  return Float64Array.from({ length: ROOTS }, (_, j) =>
-    atSurplus(speedMps, surplusAtRep(lossLn, (j * ROOT_STEP) ** 2, reps)),
-  );
 }
 
 /** Student's density with TAIL = 4 degrees of freedom, but for a constant factor: (1 + z^2/4)^(-5/2). */
@@ -257,7 +255,15 @@ const PHI = Float64Array.from({ length: 2 * PHI_SPAN * PHI_PER_UNIT + 2 }, (_, i
   normalCdf(i / PHI_PER_UNIT - PHI_SPAN),
 );
 
-function priorLattice({ meanLn, sdLn }: { meanLn: number; sdLn: number }): Lattice {
+const priors = new WeakMap<object, Lattice>();
+
+function priorLattice(strength: { meanLn: number; sdLn: number }): Lattice {
+  const lattice = priors.get(strength) ?? normalLattice(strength);
+  priors.set(strength, lattice);
+  return lattice;
+}
+
+function normalLattice({ meanLn, sdLn }: { meanLn: number; sdLn: number }): Lattice {
   const reach = Math.ceil((4.5 * sdLn) / STEP_LN);
   const first = Math.round(meanLn / STEP_LN) - reach;
   const weights = Float64Array.from({ length: 2 * reach + 1 }, (_, i) =>

@@ -20,7 +20,6 @@ import {
   neededSurplus,
   type ReadModel,
   readerOf,
-  repLadder,
   repsPossible,
   surplusAtRep,
 } from './readGroup.ts';
@@ -170,7 +169,7 @@ export function kalmanPass(
 
       /** Surplus left after what just these reps need; needs the loss at hand and how it grows with tiring. */
       const surplusBeyond = (reps: number) => {
-        const needed = neededSurplus(reading.now.lossLn, reps);
+        const needed = neededSurplus(reading.now.table.lossLn, reps);
         const level = surplusOfMean() - needed;
         if (tiringAt < 0) return level;
         const slope = (neededSurplus(reading.tiredLossLn, reps) - needed) / DIFFERENCE;
@@ -181,7 +180,7 @@ export function kalmanPass(
       const weight = (z: number) => {
         if (Math.abs(z) > Math.abs(surprise)) surprise = z;
       };
-      const loss = reading.now.lossLn;
+      const loss = reading.now.table.lossLn;
       // A set says first whether it was made, and then how fast.
       if (group.made > 0) {
         for (let i = 0; i < Math.min(group.count, MOST_ALIKE); i++) {
@@ -213,13 +212,13 @@ export function kalmanPass(
         const sd = factor * Math.sqrt(SPEED_SD_MPS ** 2 / told.count + SHARED_SPEED_SD_MPS ** 2);
         weight(gauss(told.mean - predicted, project(), sd));
       };
-      speed(group.fastestMps, 1, (u) => atSurplus(reading.now.speedMps, u));
-      speed(group.peakMps, PEAK_FACTOR, (u) => atSurplus(reading.now.peakMps, u));
+      speed(group.fastestMps, 1, (u) => atSurplus(reading.now.table.speedMps, u));
+      speed(group.peakMps, PEAK_FACTOR, (u) => atSurplus(reading.now.table.peakMps, u));
       speed(group.lastMps, LAST_FACTOR, (u) =>
-        atSurplus(reading.now.speedMps, surplusAtRep(loss, u, group.made)),
+        atSurplus(reading.now.table.speedMps, surplusAtRep(loss, u, group.made)),
       );
       if (group.reserve.count > 0) {
-        const ladder = repLadder(reading.now.lossLn);
+        const ladder = reading.now.table.ladder();
         const expected = Math.max(group.made, repsPossible(ladder, surplusOfMean()));
         const said = group.made + group.reserve.mean + RESERVE_UNSAID_REPS;
         const reps = said + 0.5;
@@ -264,7 +263,7 @@ function advance(
 /** Tiredness from set to set within a group: its mean at the sets' starts, and what is left after the last. */
 export function wear(
   group: EffortGroup,
-  { lossLn }: ReadModel,
+  { table: { lossLn } }: ReadModel,
   { tiring }: LiftModel,
   surplus: number,
   before: { fast: number; slow: number },
@@ -295,10 +294,10 @@ function linearReadings(lift: LiftModel, around: Parameters, names: readonly Par
     const moved = readBeside.map((beside) => beside(model));
     return {
       now,
-      tiredLossLn: now.lossLn.map((loss) => loss * Math.exp(DIFFERENCE)),
+      tiredLossLn: now.table.lossLn.map((loss) => loss * Math.exp(DIFFERENCE)),
       straightSlope: moved.map(({ straightLn }) => (straightLn - now.straightLn) / DIFFERENCE),
       speedSlope: (k: number, surplus: number) =>
-        (atSurplus(moved[k]!.speedMps, surplus) - atSurplus(now.speedMps, surplus)) / DIFFERENCE,
+        (atSurplus(moved[k]!.table.speedMps, surplus) - atSurplus(now.table.speedMps, surplus)) / DIFFERENCE,
     };
   };
   return {

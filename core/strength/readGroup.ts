@@ -12,15 +12,23 @@ export interface LiftModel {
   reference: SetModel;
 }
 
-/** A set model for one set of parameters: plain tables over the surplus of strength. */
-export interface ReadModel {
-  /** ln of the straight total mass that stands for this set's bar. */
-  straightLn: number;
+/** One table for one set of parameters: plain lists over the surplus of strength. */
+export interface ReadTable {
   /** Mean and peak speed over the surplus. */
   speedMps: Float64Array;
   peakMps: Float64Array;
   /** ln strength lost by each rep, at the surplus of its start. */
   lossLn: Float64Array;
+  /** What follows from these lists, worked out when first asked for. */
+  ladder: () => readonly number[];
+  lastMps: (reps: number) => Float64Array;
+}
+
+/** A set model for one set of parameters. */
+export interface ReadModel {
+  /** ln of the straight total mass that stands for this set's bar. */
+  straightLn: number;
+  table: ReadTable;
 }
 
 /** Reads set models for one set of parameters; each table is read once, however many masses share it. */
@@ -32,20 +40,20 @@ export function readerOf(parameters: Parameters, lift: LiftModel): (model: SetMo
     return found;
   };
   const { reference } = lift;
-  const fromLn = at(reference.table.lnLimit, nodesAt(reference.start));
+  const fromLn = at(reference.lnLimit, nodesAt(reference.start));
   const models = new Map<SetModel, ReadModel>();
-  const tables = new Map<ResponseTable, Omit<ReadModel, 'straightLn'>>();
+  const tables = new Map<ResponseTable, ReadTable>();
   return (model) => {
     const known = models.get(model);
     if (known !== undefined) return known;
-    const { table, lnTotal, start } = model;
+    const { table, lnLimit, bandShare, lnTotal, start } = model;
     const here = nodesAt(start);
     const shared = tables.get(table) ?? readTable(table, here, parameters, lift);
     tables.set(table, shared);
-    const limitLn = at(table.lnLimit, here);
     const reading: ReadModel = {
-      ...shared,
-      straightLn: lnTotal + limitLn - fromLn + errorLn(parameters, table, start, reference.start),
+      table: shared,
+      straightLn:
+        lnTotal + at(lnLimit, here) - fromLn + errorLn(parameters, bandShare, start, reference.start),
     };
     models.set(model, reading);
     return reading;
@@ -60,9 +68,10 @@ export function straightLnOf(
   { shape, reference }: LiftModel,
 ): (lnTotal: number) => number {
   const nodes = nodeWeights(parameters, shape, start);
-  const fromLn = at(reference.table.lnLimit, nodeWeights(parameters, shape, reference.start));
+  const fromLn = at(reference.lnLimit, nodeWeights(parameters, shape, reference.start));
   const values = tables.map(
-    (table) => at(table.lnLimit, nodes) - fromLn + errorLn(parameters, table, start, reference.start),
+    (table) =>
+      at(table.lnLimit, nodes) - fromLn + errorLn(parameters, table.bandShare, start, reference.start),
   );
   return (lnTotal) => {
     const weights = massWeights(lnTotals, lnTotal);
@@ -73,7 +82,7 @@ export function straightLnOf(
 /** What bands and start add to a set beyond the model, by this lifter's own log. */
 function errorLn(
   { bandError, startError }: Parameters,
-  { bandShare }: ResponseTable,
+  bandShare: number,
   start: Rigging['start'],
   referenceStart: Rigging['start'],
 ): number {
@@ -85,7 +94,7 @@ function readTable(
   nodes: Float64Array,
   { lnTiring, speedOffset }: Parameters,
   { tiring }: LiftModel,
-): Omit<ReadModel, 'straightLn'> {
+): ReadTable {
   const perSecond = tiring.perSecond * Math.exp(lnTiring);
   const meanMps = new Float64Array(ROOTS).fill(speedOffset);
   const lossLn = new Float64Array(ROOTS);
@@ -102,8 +111,28 @@ function readTable(
     meanMps[j] = Math.max(SLOWEST_MPS, meanMps[j]!);
     lossLn[j] = Math.max(0, lossLn[j]!);
   }
-  return { speedMps: meanMps, peakMps: meanMps.map((mps, j) => mps * peakRatio[j]!), lossLn };
+  let ladder: readonly number[] | undefined;
+  const lasts = new Map<number, Float64Array>();
+  return {
+    speedMps: meanMps,
+    peakMps: meanMps.map((mps, j) => mps * peakRatio[j]!),
+    lossLn,
+    ladder: () => (ladder ??= repLadder(lossLn)),
+    lastMps(reps) {
+      const found = lasts.get(reps) ?? lastRepSpeeds(meanMps, lossLn, reps);
+      lasts.set(reps, found);
+      return found;
+    },
+  };
 }
+
+/** Speed of the last of `reps` reps over the surplus before the first. */
+function lastRepSpeeds(speedMps: Float64Array, lossLn: Float64Array, reps: number): Float64Array {
+  return Float64Array.from({ length: ROOTS }, (_, j) =>
+    atSurplus(speedMps, surplusAtRep(lossLn, (j * ROOT_STEP) ** 2, reps)),
+  );
+}
+
 const SLOWEST_MPS = 0.01;
 
 function at(lnLimit: Float64Array, nodes: Float64Array): number {
@@ -138,7 +167,7 @@ export function neededSurplus(lossLn: Float64Array, reps: number): number {
 const MOST_REPS = 40;
 
 /** Surpluses with which just 1, 2, 3 ... reps are made, as far as the tables go. */
-export function repLadder(lossLn: Float64Array): number[] {
+function repLadder(lossLn: Float64Array): number[] {
   const ladder = [0];
   const farthest = ((ROOTS - 1) * ROOT_STEP) ** 2;
   while (ladder.length < MOST_REPS && ladder[ladder.length - 1]! < farthest)

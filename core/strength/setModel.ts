@@ -8,17 +8,45 @@ import { type Response, type ResponseTable, shapeNodes } from './response.ts';
 export interface SetModel {
   start: Rigging['start'];
   lnTotal: number;
-  /** The same object for all masses where nothing but mass is on the bar. */
+  /** ln(S_limit / (total mass x g)) for every shape, and the share of the mean load that bands carry. */
+  lnLimit: Float64Array;
+  bandShare: number;
+  /** Speed, effort and place of a miss by surplus; the same object for masses that differ little. */
   table: ResponseTable;
 }
+
+/** As a function of the surplus reps hardly change with the mass: masses this near in ln share a table. */
+const SHARED_LN = 0.05;
 
 /** Reads a response at one total mass: a parabola through the three tables nearest to it, or all there are. */
 export function setModel(response: Response, start: Rigging['start'], lnTotal: number): SetModel {
   const { lnTotals, tables } = response;
-  if (tables.length === 1) return { start, lnTotal, table: tables[0]! };
   const weights = massWeights(lnTotals, lnTotal);
+  return {
+    start,
+    lnTotal,
+    lnLimit: mixture(
+      tables.map(({ lnLimit }) => lnLimit),
+      weights,
+    ),
+    bandShare: tables.reduce((sum, { bandShare }, i) => sum + weights[i]! * bandShare, 0),
+    table: tables.length === 1 ? tables[0]! : sharedTable(response, Math.round(lnTotal / SHARED_LN)),
+  };
+}
+
+const shared = new WeakMap<Response, Map<number, ResponseTable>>();
+
+function sharedTable(response: Response, step: number): ResponseTable {
+  const byStep = shared.get(response) ?? new Map<number, ResponseTable>();
+  shared.set(response, byStep);
+  const table = byStep.get(step) ?? mixedTable(response, massWeights(response.lnTotals, step * SHARED_LN));
+  byStep.set(step, table);
+  return table;
+}
+
+function mixedTable({ tables }: Response, weights: readonly number[]): ResponseTable {
   const mix = (read: (table: ResponseTable) => Float64Array) => mixture(tables.map(read), weights);
-  const table: ResponseTable = {
+  return {
     lnLimit: mix(({ lnLimit }) => lnLimit),
     speedMps: tables[0]!.speedMps.map((_, i) => mix(({ speedMps }) => speedMps[i]!)),
     effortS: tables[0]!.effortS.map((_, i) => mix(({ effortS }) => effortS[i]!)),
@@ -26,7 +54,6 @@ export function setModel(response: Response, start: Rigging['start'], lnTotal: n
     stopS: mix(({ stopS }) => stopS),
     bandShare: tables.reduce((sum, { bandShare }, i) => sum + weights[i]! * bandShare, 0),
   };
-  return { start, lnTotal, table };
 }
 
 /** How much each node of the grid of shapes counts for one set of parameters, in the order of the tables. */

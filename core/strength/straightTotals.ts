@@ -36,10 +36,11 @@ function actsAt(
   { made, missed, fastestMps, peakMps, reserve }: EffortGroup,
   reading: ReadModel,
 ): { surplus: number; says: StraightTotal['says'] } {
-  const { lossLn } = reading;
+  const { lossLn } = reading.table;
   if (missed) return { surplus: neededSurplus(lossLn, made + 1), says: 'lessThan' };
-  if (fastestMps.count > 0) return { surplus: surplusAt(reading.speedMps, fastestMps.mean), says: 'near' };
-  if (peakMps.count > 0) return { surplus: surplusAt(reading.peakMps, peakMps.mean), says: 'near' };
+  if (fastestMps.count > 0)
+    return { surplus: surplusAt(reading.table.speedMps, fastestMps.mean), says: 'near' };
+  if (peakMps.count > 0) return { surplus: surplusAt(reading.table.peakMps, peakMps.mean), says: 'near' };
   if (reserve.count > 0) return { surplus: neededSurplus(lossLn, made + reserve.mean + 0.5), says: 'near' };
   return { surplus: neededSurplus(lossLn, Math.max(1, made)), says: 'atLeast' };
 }
