@@ -15,6 +15,7 @@ import { backtestSentences } from './backtestSentences.ts';
 import { ChanceSection } from './ChanceSection.tsx';
 import { CoverageTable } from './CoverageTable.tsx';
 import { ErrorTable } from './ErrorTable.tsx';
+import { ForetoldLegend } from './ForetoldLegend.tsx';
 import { ForetoldRows } from './ForetoldRows.tsx';
 import { ForetoldTable } from './ForetoldTable.tsx';
 import './backtest.css';
@@ -74,6 +75,7 @@ function Report({ report }: { report: BacktestReport }) {
           <h2 id="backtest-lifts">What was foretold, what was lifted</h2>
           <Choice label="Lift" options={present} value={lift} onChange={setLift} />
         </div>
+        <ForetoldLegend />
         <MeasuredWidth>
           {(widthPx) => <ForetoldRows lifts={shown} nameOf={nameOf} unit={mass} widthPx={widthPx} />}
         </MeasuredWidth>

@@ -10,7 +10,7 @@ export function CoverageTable({ scores }: { scores: readonly BacktestScore[] }) 
     ...[0, 1, 2].flatMap((i): Column<BacktestScore>[] => [
       {
         key: `held${i}`,
-        head: `Of the ${percent(scores[0]?.coverage[i]?.share ?? 0)} range`,
+        head: `${percent(scores[0]?.coverage[i]?.share ?? 0)} range`,
         numeric: true,
         cell: ({ coverage }) => percent(coverage[i]!.held),
       },
@@ -26,6 +26,7 @@ export function CoverageTable({ scores }: { scores: readonly BacktestScore[] }) 
   return (
     <section className="stack evidence-answer paper-whole" aria-labelledby="backtest-coverage">
       <h2 id="backtest-coverage">How often did the ranges hold?</h2>
+      <p className="small quiet">Share of results that each range held</p>
       <DataTable
         label="Share of results within the ranges"
         columns={columns}

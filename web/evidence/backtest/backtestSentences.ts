@@ -17,7 +17,7 @@ export function backtestSentences({ scores }: BacktestReport, unit: 'kg' | 'lb')
       : []),
     ...(estimate && bestSoFar && rule
       ? [
-          `Over the ${estimate.count} lifts for which all three say something the estimate was off by ${told(estimate)} on average, the best so far by ${told(bestSoFar)}, the rule of gym gain by ${told(rule)}: ${leader(estimate, bestSoFar, rule)}.`,
+          `Over the ${estimate.count} lifts for which all three say something the estimate was off by ${told(estimate)} on average (${leaning(estimate.meanKg, mass)}), the best so far by ${told(bestSoFar)}, the rule of gym gain by ${told(rule)}: ${leader(estimate, bestSoFar, rule)}.`,
         ]
       : []),
   ];
@@ -29,6 +29,11 @@ function verdict(held: number, share: number, count: number): string {
   if (Math.abs(apart) <= 2 * Math.sqrt((share * (1 - share)) / count))
     return ', no further off than chance goes';
   return apart > 0 ? ': they are wider than need be' : ': they are too narrow';
+}
+
+/** Where the forecasts lay beside what was made. */
+function leaning(meanKg: number, mass: (kg: number) => string): string {
+  return `in the mean ${mass(Math.abs(meanKg))} too ${meanKg < 0 ? 'little' : 'much'}`;
 }
 
 function leader(
