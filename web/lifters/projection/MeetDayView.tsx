@@ -97,9 +97,9 @@ function RestsOn({ projection }: { projection: LiftProjection }) {
       </li>
       <li>
         {rule === null
-          ? "The trade's rule (a kilogram more at one exact gym setup is a kilogram more on the platform) has nothing to go by: it needs a meet in this equipment, and one setup done hard on two days before it and on two days since."
-          : `By the trade's rule, a kilogram more at one exact gym setup is a kilogram more on the platform: ${written(rule.barKg, mass)} ${mass}, from ${written(rule.lastMeetKg, mass)} ${mass} on ${dateText(rule.lastMeetOn)} and ${written(rule.gainKg, mass)} ${mass} gained since. A hypothesis; how it did so far:`}{' '}
-        <Link href="~/evidence/backtest">past meets foretold</Link>.
+          ? "The trade's rule, that a kilogram more at one exact gym setup is a kilogram more on the platform, has nothing to go by: it needs a meet in this equipment, and one setup done hard on two days before it and on two days since."
+          : `By the trade's rule, that a kilogram more at one exact gym setup is a kilogram more on the platform: ${written(rule.barKg, mass)} ${mass}, from ${written(rule.lastMeetKg, mass)} ${mass} on ${dateText(rule.lastMeetOn)} and ${written(rule.gainKg, mass)} ${mass} gained since. A hypothesis.`}{' '}
+        <Link href="~/evidence/backtest">How estimate and rule foretold past meets</Link>.
       </li>
     </ul>
   );
