@@ -24,7 +24,7 @@ import './backtest.css';
 export function BacktestPage() {
   const { data, error } = useBacktest();
   return (
-    <div className="stack loose evidence">
+    <div className="stack loose evidence backtest">
       <div className="row ends">
         <Link href="/">What carried over</Link>
         <UnitSwitch />
