@@ -145,6 +145,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       wearing.slow -
       parameters.bandError * share -
       (rigging.start === 'free' ? 0 : parameters.startError);
+    const restedLn = left;
     let made = 0;
     let stoppedAtS: number | null = null;
     let speedMps = 0;
@@ -192,7 +193,14 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       reps,
       made,
       stoppedAtS,
-      meanSpeedsMps: measured && made > 0 && speedMps > 0 ? [speedMps + parameters.speedOffset] : [],
+      meanSpeedsMps:
+        measured && made > 0 && speedMps > 0
+          ? [
+              speedMps +
+                parameters.speedOffset +
+                parameters.speedSlope * Math.max(0, restedLn - Math.log(fitStrength(load, capability))),
+            ]
+          : [],
       peakSpeedsMps: [],
       repsInReserve: said && ok ? reserve : null,
       restS,

@@ -17,6 +17,9 @@ export interface LearnedNumber {
   read: (value: number) => number;
 }
 
+/** ln strength to spare with about two thirds of a maximum on the bar. */
+const LIGHT_SURPLUS = 0.4;
+
 /** How each learned parameter of a lift is said; null for one that has no meaning in it. */
 export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | null {
   const shape = populationShape(lift);
@@ -69,6 +72,13 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
         signed: true,
         meaning: 'How much faster, or slower, bars are measured than is worked out.',
         read: (value) => value,
+      };
+    case 'speedSlope':
+      return {
+        ...plain('Speed with light bars', 'm/s', 2),
+        signed: true,
+        meaning: 'How much faster, or slower, than is worked out a bar of about two thirds is moved.',
+        read: (value) => LIGHT_SURPLUS * value,
       };
     case 'wraps':
       return equipmentAdds('Knee wraps add');

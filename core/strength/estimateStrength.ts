@@ -2,8 +2,9 @@ import { tiringOf } from '../effort/Tiring.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import { cholesky } from '../numeric/cholesky.ts';
 import { flattened, importanceSample, type NormalShape } from '../numeric/importanceSample.ts';
-import { drift, gridFilter, type Lattice } from './gridFilter.ts';
+import { gridFilter, type NewestSession } from './gridFilter.ts';
 import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
+import { drift, type Lattice } from './lattice.ts';
 import {
   type ParameterName,
   type Parameters,
@@ -35,6 +36,7 @@ export interface Particle {
   parameters: Parameters;
   weight: number;
   strength: Lattice;
+  newest: NewestSession;
 }
 
 /** All that is believed of one lifter in one lift. */
@@ -80,7 +82,7 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const strength = strengthPrior(lift);
   const start = { meanLn: Math.log(question.bodyMassKg) + strength.meanLn, sdLn: strength.sdLn };
   const found = propose(sessions, liftModel, prior, start, active);
-  const results: { parameters: Parameters; last: Lattice }[] = [];
+  const results: { parameters: Parameters; newest: NewestSession }[] = [];
   const lnPosterior = (x: Float64Array) => {
     const parameters = { ...prior.mean };
     let ln = 0;
@@ -88,8 +90,8 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
       parameters[name] = x[i]!;
       ln -= 0.5 * ((x[i]! - prior.mean[name]) / prior.sd[name]) ** 2;
     });
-    const { lnEvidence, last } = gridFilter(sessions, liftModel, start, parameters, false);
-    results.push({ parameters, last });
+    const { lnEvidence, newest } = gridFilter(sessions, liftModel, start, parameters, false);
+    results.push({ parameters, newest });
     return ln + lnEvidence;
   };
   const sample = importanceSample(
@@ -100,10 +102,11 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const { weights, effective } = flattened(sample.weights, LEAST_WORTH);
   const lastDay = sessions[sessions.length - 1]?.day ?? onDay;
   return {
-    particles: results.map(({ parameters, last }, i) => ({
+    particles: results.map(({ parameters, newest }, i) => ({
       parameters,
       weight: weights[i]!,
-      strength: drift(last, (onDay - lastDay) / 7, parameters),
+      strength: drift(newest.after, (onDay - lastDay) / 7, parameters),
+      newest,
     })),
     effective,
     sessions,
@@ -180,6 +183,7 @@ function activeParameters(
     bandError: bands,
     startError: starts.size > 1,
     speedOffset: speeds,
+    speedSlope: speeds,
     wraps: groups.some(({ equipment }) => equipment === 'wraps'),
     singlePly: groups.some(({ equipment }) => equipment === 'singlePly'),
     multiPly: groups.some(({ equipment }) => equipment === 'multiPly'),

@@ -11,6 +11,7 @@ import type { Lift } from '../lifter/populationShape.ts';
  *   bandError      ln of straight total mass per share of the mean load that bands carry
  *   startError     ln of straight total mass by which another start than the reference is worth more than the shape says
  *   speedOffset    m/s between measured and modelled bar speed
+ *   speedSlope     the same for each unit of surplus: m/s more, or less, than modelled the lighter the bar
  *   wraps, singlePly, multiPly, otherGear   ln of total mass in supportive equipment over raw
  *   platform       ln of total mass on the platform over an average gym day
  *   weekGain       mean change of ln total mass in a week
@@ -26,6 +27,7 @@ export const parameterNames = [
   'bandError',
   'startError',
   'speedOffset',
+  'speedSlope',
   'wraps',
   'singlePly',
   'multiPly',
@@ -85,6 +87,7 @@ export function populationPrior(lift: Lift): Prior {
       bandError: 0,
       startError: 0,
       speedOffset: 0,
+      speedSlope: lift === 'squat' ? 0.2 : 0,
       wraps,
       singlePly,
       multiPly,
@@ -103,6 +106,7 @@ export function populationPrior(lift: Lift): Prior {
       bandError: 0.1,
       startError: 0.04,
       speedOffset: 0.04,
+      speedSlope: lift === 'squat' ? 0.35 : 0.25,
       wraps: 0.04,
       singlePly: 0.06,
       multiPly: 0.09,

@@ -20,6 +20,7 @@ export interface ReadTable {
   /** ln strength lost by each rep, at the surplus of its start. */
   lossLn: Float64Array;
   /** What follows from these lists, worked out when first asked for. */
+  needed: (wholeReps: number) => number;
   ladder: () => readonly number[];
   lastMps: (reps: number) => Float64Array;
 }
@@ -48,8 +49,11 @@ export function readerOf(parameters: Parameters, lift: LiftModel): (model: SetMo
     if (known !== undefined) return known;
     const { table, lnLimit, bandShare, lnTotal, start } = model;
     const here = nodesAt(start);
-    const shared = tables.get(table) ?? readTable(table, here, parameters, lift);
-    tables.set(table, shared);
+    let shared = tables.get(table);
+    if (shared === undefined) {
+      shared = readTable(table, here, parameters, lift);
+      tables.set(table, shared);
+    }
     const reading: ReadModel = {
       table: shared,
       straightLn:
@@ -92,35 +96,47 @@ function errorLn(
 function readTable(
   { speedMps, effortS, peakRatio }: ResponseTable,
   nodes: Float64Array,
-  { lnTiring, speedOffset }: Parameters,
+  { lnTiring, speedOffset, speedSlope }: Parameters,
   { tiring }: LiftModel,
 ): ReadTable {
   const perSecond = tiring.perSecond * Math.exp(lnTiring);
-  const meanMps = new Float64Array(ROOTS).fill(speedOffset);
+  const meanMps = Float64Array.from(
+    { length: ROOTS },
+    (_, j) => speedOffset + speedSlope * (j * ROOT_STEP) ** 2,
+  );
   const lossLn = new Float64Array(ROOTS);
-  nodes.forEach((weight, i) => {
-    if (weight === 0) return;
+  for (let i = 0; i < nodes.length; i++) {
+    const weight = nodes[i]!;
+    if (weight === 0) continue;
     const speeds = speedMps[i]!;
     const efforts = effortS[i]!;
     for (let j = 0; j < ROOTS; j++) {
       meanMps[j]! += weight * speeds[j]!;
       lossLn[j]! += perSecond * weight * efforts[j]!;
     }
-  });
+  }
   for (let j = 0; j < ROOTS; j++) {
     meanMps[j] = Math.max(SLOWEST_MPS, meanMps[j]!);
     lossLn[j] = Math.max(0, lossLn[j]!);
   }
+  const needed = [0];
   let ladder: readonly number[] | undefined;
   const lasts = new Map<number, Float64Array>();
   return {
     speedMps: meanMps,
     peakMps: meanMps.map((mps, j) => mps * peakRatio[j]!),
     lossLn,
+    needed(wholeReps) {
+      while (needed.length < wholeReps) needed.push(before(lossLn, needed[needed.length - 1]!));
+      return needed[wholeReps - 1]!;
+    },
     ladder: () => (ladder ??= repLadder(lossLn)),
     lastMps(reps) {
-      const found = lasts.get(reps) ?? lastRepSpeeds(meanMps, lossLn, reps);
-      lasts.set(reps, found);
+      let found = lasts.get(reps);
+      if (found === undefined) {
+        found = lastRepSpeeds(meanMps, lossLn, reps);
+        lasts.set(reps, found);
+      }
       return found;
     },
   };
