@@ -7,7 +7,6 @@ import { answer, object, refusal } from './answers.ts';
 
 /** Meets ahead, and how meets behind would have been foretold. */
 export function projectionPaths() {
-  const shape = (schema: z.ZodType) => z.toJSONSchema(schema, { io: 'output' });
   return {
     '/api/projection': {
       get: {
@@ -65,3 +64,7 @@ export function projectionPaths() {
 }
 
 const tags = ['log'];
+
+function shape(schema: z.ZodType) {
+  return z.toJSONSchema(schema, { io: 'output' });
+}
