@@ -1,6 +1,6 @@
 import type { Lift } from '#core/lifter/populationShape.ts';
 import { estimateStrength } from '#core/strength/estimateStrength.ts';
-import { STEP_LN } from '#core/strength/gridFilter.ts';
+import { STEP_LN } from '#core/strength/lattice.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { simulateLifter } from './simulateLifter.ts';
 

@@ -1,5 +1,5 @@
-import type { Lattice } from './gridFilter.ts';
-import { STEP_LN } from './gridFilter.ts';
+import type { Lattice } from './lattice.ts';
+import { STEP_LN } from './lattice.ts';
 
 /** The middle of what is believed, and the ranges that hold it with 80 and 95 %. */
 export interface Belief {

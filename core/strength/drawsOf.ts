@@ -1,6 +1,6 @@
 import type { Draw } from './Draw.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
-import { STEP_LN } from './gridFilter.ts';
+import { STEP_LN } from './lattice.ts';
 
 /** The golden ratio's fraction steps through the strengths of the draws evenly, whatever their order. */
 const GOLDEN = 0.6180339887498949;

@@ -1,5 +1,5 @@
 import { normalCdf, normalDensity, normalQuantile } from '../numeric/normal.ts';
-import { MOST_ALIKE } from './gridFilter.ts';
+
 import {
   LAST_FACTOR,
   PEAK_FACTOR,
@@ -23,6 +23,7 @@ import {
   repsPossible,
   surplusAtRep,
 } from './readGroup.ts';
+import { MOST_ALIKE } from './sessionLikelihood.ts';
 import type { EffortGroup, Session } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
 

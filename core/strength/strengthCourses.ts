@@ -1,5 +1,6 @@
 import { evenly, type StrengthPosterior } from './estimateStrength.ts';
-import { driftKernel, gridFilter, type Lattice, STEP_LN } from './gridFilter.ts';
+import { gridFilter } from './gridFilter.ts';
+import { driftKernel, type Lattice, STEP_LN } from './lattice.ts';
 import type { Parameters } from './parameters.ts';
 import type { Session } from './sessions.ts';
 

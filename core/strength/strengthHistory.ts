@@ -1,6 +1,7 @@
 import { type Belief, beliefOfMixture } from './belief.ts';
 import { evenly, type StrengthPosterior } from './estimateStrength.ts';
-import { gridFilter, type Lattice, smoothed } from './gridFilter.ts';
+import { gridFilter, smoothed } from './gridFilter.ts';
+import type { Lattice } from './lattice.ts';
 
 /** The pass back is made for this many answers, chosen by their weight. */
 const ANSWERS = 24;

@@ -1,0 +1,89 @@
+import { type Parameters, WEEK_SD } from './parameters.ts';
+
+/** Distance of grid points in ln strength: below the narrowest error on it, so that sums over points are as good as integrals. */
+export const STEP_LN = 0.008;
+/** Parts of the distribution below this share of its peak are let go. */
+const NEGLIGIBLE = 1e-8;
+
+/** Probabilities on grid points `first`, `first + 1` ... (any number); a point p stands for the ln strength `p STEP_LN`. */
+export interface Lattice {
+  first: number;
+  weights: Float64Array;
+}
+
+/** Strength `weeks` later. */
+export function drift(state: Lattice, weeks: number, parameters: Parameters): Lattice {
+  return weeks > 0 ? convolve(state, driftKernel(weeks, parameters)) : state;
+}
+
+/** The same for many steps: a log has few different gaps between its days. */
+export function drifter(parameters: Parameters): (state: Lattice, weeks: number) => Lattice {
+  const kernels = new Map<number, Lattice>();
+  return (state, weeks) => {
+    if (!(weeks > 0)) return state;
+    let kernel = kernels.get(weeks);
+    if (kernel === undefined) {
+      kernel = driftKernel(weeks, parameters);
+      kernels.set(weeks, kernel);
+    }
+    return convolve(state, kernel);
+  };
+}
+
+/**
+ * A step on the grid. Its mean moves the points themselves; its spread is sampled where it is wide and has three points
+ * of the same variance where it is narrow.
+ */
+export function driftKernel(weeks: number, { weekGain, lnWeekSd }: Parameters): Lattice {
+  const moved = (weeks * weekGain) / STEP_LN;
+  const spread = (WEEK_SD * Math.exp(lnWeekSd) * Math.sqrt(weeks)) / STEP_LN;
+  if (spread < 0.8) {
+    const square = spread * spread;
+    return { first: moved - 1, weights: Float64Array.of(square / 2, 1 - square, square / 2) };
+  }
+  const radius = Math.ceil(4 * spread);
+  return sampled(moved - radius, 2 * radius + 1, (i) => Math.exp(-0.5 * ((i - radius) / spread) ** 2));
+}
+
+/** A normal distribution on the grid. */
+export function normalLattice(mean: number, sd: number): Lattice {
+  const reach = Math.ceil((4.5 * sd) / STEP_LN);
+  const first = Math.round(mean / STEP_LN) - reach;
+  return sampled(first, 2 * reach + 1, (i) => Math.exp(-0.5 * (((first + i) * STEP_LN - mean) / sd) ** 2));
+}
+
+/** Any density at `count` points, normed to 1. */
+export function sampled(first: number, count: number, density: (i: number) => number): Lattice {
+  const weights = new Float64Array(count);
+  let sum = 0;
+  for (let i = 0; i < count; i++) {
+    const weight = density(i);
+    weights[i] = weight;
+    sum += weight;
+  }
+  for (let i = 0; i < count; i++) weights[i]! /= sum;
+  return { first, weights };
+}
+
+/** Normed to 1, without its negligible ends. */
+export function trim({ first, weights }: Lattice, sum: number): Lattice {
+  let peak = 0;
+  for (let i = 0; i < weights.length; i++) if (weights[i]! > peak) peak = weights[i]!;
+  const least = NEGLIGIBLE * peak;
+  let low = 0;
+  let high = weights.length;
+  while (low < high - 1 && weights[low]! < least) low++;
+  while (high > low + 1 && weights[high - 1]! < least) high--;
+  const kept = new Float64Array(high - low);
+  for (let i = low; i < high; i++) kept[i - low] = weights[i]! / sum;
+  return { first: first + low, weights: kept };
+}
+
+function convolve({ first, weights }: Lattice, { first: kernelFirst, weights: kernel }: Lattice): Lattice {
+  const result = new Float64Array(weights.length + kernel.length - 1);
+  for (let i = 0; i < weights.length; i++) {
+    const weight = weights[i]!;
+    for (let k = 0; k < kernel.length; k++) result[i + k]! += weight * kernel[k]!;
+  }
+  return { first: first + kernelFirst, weights: result };
+}

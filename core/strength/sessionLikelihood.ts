@@ -1,0 +1,149 @@
+import { normalCdf } from '../numeric/normal.ts';
+import { STEP_LN } from './lattice.ts';
+import {
+  LAST_FACTOR,
+  PEAK_FACTOR,
+  RESERVE_UNSAID_REPS,
+  reserveSd,
+  SET_SD_LN,
+  SHARED_SPEED_SD_MPS,
+  SLIP_SD_LN,
+  SLIP_SHARE,
+  SPEED_SD_MPS,
+  STOP_SD_S,
+  TAIL,
+  WILD_SHARE,
+} from './noise.ts';
+import type { Parameters } from './parameters.ts';
+import { atSurplus, type ReadModel, type ReadTable, repsPossible, stopAt } from './readGroup.ts';
+import type { EffortGroup, Session, Told } from './sessions.ts';
+import type { SetModel } from './setModel.ts';
+
+/** Alike sets of a day count as no more than this many: what one of them hides, the others hide too. */
+export const MOST_ALIKE = 3;
+
+/**
+ * Likelihood of all sets of a session over the day's strength at the grid points from `first`, scaled by `exp(lnScale)`.
+ * The values stand in a buffer that the next call writes over: a new one for each session would be most of the work.
+ */
+export function sessionLikelihood(
+  session: Session,
+  read: (model: SetModel) => ReadModel,
+  parameters: Parameters,
+  first: number,
+  count: number,
+): { values: Float64Array; lnScale: number } {
+  const values = scratch(count).fill(1);
+  let lnScale = 0;
+  for (const group of session.groups) {
+    const { straightLn, table } = read(group.model);
+    const offset =
+      straightLn +
+      group.carriedLn * Math.exp(parameters.lnTiring) -
+      (group.equipment === null ? 0 : parameters[group.equipment]) -
+      (group.platform ? parameters.platform : 0);
+    lnScale += multiplyIn(values, first * STEP_LN - offset, group, table);
+  }
+  return { values, lnScale };
+}
+
+let buffer = new Float64Array(1024);
+function scratch(count: number): Float64Array {
+  if (buffer.length < count) buffer = new Float64Array(2 * count);
+  return buffer.subarray(0, count);
+}
+
+/** Multiplies one group's likelihood in, the first value at surplus `from`; returns the ln of what does not depend on strength. */
+function multiplyIn(values: Float64Array, from: number, group: EffortGroup, table: ReadTable): number {
+  const { made, missed } = group;
+  if (made > 0 || missed) {
+    const enough = made > 0 ? table.needed(made) : Number.NEGATIVE_INFINITY;
+    const more = missed ? table.needed(made + 1) : Number.POSITIVE_INFINITY;
+    multiplyChance(values, from, enough, more, Math.min(group.count, MOST_ALIKE));
+  }
+  let lnScale = multiplySpeed(values, from, group.fastestMps, 1, table.speedMps);
+  lnScale += multiplySpeed(values, from, group.peakMps, PEAK_FACTOR, table.peakMps);
+  if (group.lastMps.count > 0)
+    lnScale += multiplySpeed(values, from, group.lastMps, LAST_FACTOR, table.lastMps(made));
+  if (group.reserve.count > 0) multiplyReserve(values, from, group, table.ladder());
+  if (group.stopped.count > 0) {
+    const needed = table.needed(made + 1);
+    for (let i = 0; i < values.length; i++) {
+      const shortfall = needed - (from + i * STEP_LN);
+      values[i]! *= tailed((group.stopped.mean - stopAt(group.model, shortfall)) / STOP_SD_S);
+    }
+  }
+  return lnScale;
+}
+
+function multiplyChance(
+  values: Float64Array,
+  from: number,
+  enough: number,
+  more: number,
+  times: number,
+): void {
+  for (let i = 0; i < values.length; i++) {
+    const surplus = from + i * STEP_LN;
+    const one = chanceOf(surplus - enough, surplus - more);
+    values[i]! *= times === 1 ? one : times === 2 ? one * one : one * one * one;
+  }
+}
+
+function multiplySpeed(
+  values: Float64Array,
+  from: number,
+  { mean, count }: Told,
+  factor: number,
+  speedMps: Float64Array,
+): number {
+  if (count === 0) return 0;
+  const sd = factor * Math.sqrt(SPEED_SD_MPS ** 2 / count + SHARED_SPEED_SD_MPS ** 2);
+  for (let i = 0; i < values.length; i++)
+    values[i]! *= tailed((mean - atSurplus(speedMps, from + i * STEP_LN)) / sd);
+  return -Math.log(sd);
+}
+
+function multiplyReserve(
+  values: Float64Array,
+  from: number,
+  { made, reserve }: EffortGroup,
+  ladder: readonly number[],
+): void {
+  const said = made + reserve.mean + RESERVE_UNSAID_REPS;
+  for (let i = 0; i < values.length; i++) {
+    const possible = repsPossible(ladder, from + i * STEP_LN);
+    const sd = reserveSd(possible - made, reserve.count);
+    values[i]! *= tailed((said - possible) / sd) / sd;
+  }
+}
+
+/** Student's density with TAIL = 4 degrees of freedom, but for a constant factor: (1 + z^2/4)^(-5/2). */
+function tailed(z: number): number {
+  const q = 1 / (1 + (z * z) / TAIL);
+  return q * q * Math.sqrt(q);
+}
+
+/**
+ * Chance that just these reps go with ln strength `enough` above what they need and `more` above what one rep more
+ * needs (infinite where none was asked); slips and wild entries included.
+ */
+function chanceOf(enough: number, more: number): number {
+  const usual = phi(enough / SET_SD_LN) - phi(more / SET_SD_LN);
+  const slipped = phi(enough / SLIP_SD_LN) - phi(more / SLIP_SD_LN);
+  return (1 - SLIP_SHARE - WILD_SHARE) * usual + SLIP_SHARE * slipped + WILD_SHARE / 2;
+}
+
+/** The normal distribution function read from a table, to 1e-6. */
+function phi(z: number): number {
+  if (z <= -PHI_SPAN) return 0;
+  if (z >= PHI_SPAN) return 1;
+  const x = (z + PHI_SPAN) * PHI_PER_UNIT;
+  const i = Math.floor(x);
+  return PHI[i]! + (x - i) * (PHI[i + 1]! - PHI[i]!);
+}
+const PHI_SPAN = 8;
+const PHI_PER_UNIT = 128;
+const PHI = Float64Array.from({ length: 2 * PHI_SPAN * PHI_PER_UNIT + 2 }, (_, i) =>
+  normalCdf(i / PHI_PER_UNIT - PHI_SPAN),
+);
