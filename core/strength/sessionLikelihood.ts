@@ -76,6 +76,7 @@ function multiplyIn(values: Float64Array, from: number, group: EffortGroup, tabl
   return lnScale;
 }
 
+/** Multiplies in the chance that just these reps go: `enough` is needed for them, `more` for one more (infinite where none was asked). */
 function multiplyChance(
   values: Float64Array,
   from: number,
@@ -85,7 +86,7 @@ function multiplyChance(
 ): void {
   for (let i = 0; i < values.length; i++) {
     const surplus = from + i * STEP_LN;
-    const one = chanceOf(surplus - enough, surplus - more);
+    const one = WILD_SHARE / 2 + chanceAbove(surplus - enough) - chanceAbove(surplus - more);
     values[i]! *= times === 1 ? one : times === 2 ? one * one : one * one * one;
   }
 }
@@ -124,26 +125,21 @@ function tailed(z: number): number {
   return q * q * Math.sqrt(q);
 }
 
-/**
- * Chance that just these reps go with ln strength `enough` above what they need and `more` above what one rep more
- * needs (infinite where none was asked); slips and wild entries included.
- */
-function chanceOf(enough: number, more: number): number {
-  const usual = phi(enough / SET_SD_LN) - phi(more / SET_SD_LN);
-  const slipped = phi(enough / SLIP_SD_LN) - phi(more / SLIP_SD_LN);
-  return (1 - SLIP_SHARE - WILD_SHARE) * usual + SLIP_SHARE * slipped + WILD_SHARE / 2;
-}
-
-/** The normal distribution function read from a table, to 1e-6. */
-function phi(z: number): number {
-  if (z <= -PHI_SPAN) return 0;
-  if (z >= PHI_SPAN) return 1;
-  const x = (z + PHI_SPAN) * PHI_PER_UNIT;
+/** Chance that ln strength `surplus` above what is needed is enough, slips included, wild entries not: read from a table, to 1e-6. */
+function chanceAbove(surplus: number): number {
+  if (surplus <= -SPAN_LN) return 0;
+  if (surplus >= SPAN_LN) return ABOVE[ABOVE.length - 1]!;
+  const x = (surplus + SPAN_LN) * PER_LN;
   const i = Math.floor(x);
-  return PHI[i]! + (x - i) * (PHI[i + 1]! - PHI[i]!);
+  const low = ABOVE[i]!;
+  return low + (x - i) * (ABOVE[i + 1]! - low);
 }
-const PHI_SPAN = 8;
-const PHI_PER_UNIT = 128;
-const PHI = Float64Array.from({ length: 2 * PHI_SPAN * PHI_PER_UNIT + 2 }, (_, i) =>
-  normalCdf(i / PHI_PER_UNIT - PHI_SPAN),
-);
+const SPAN_LN = 8 * SLIP_SD_LN;
+const PER_LN = 128 / SET_SD_LN;
+const ABOVE = Float64Array.from({ length: Math.ceil(2 * SPAN_LN * PER_LN) + 2 }, (_, i) => {
+  const surplus = i / PER_LN - SPAN_LN;
+  return (
+    (1 - SLIP_SHARE - WILD_SHARE) * normalCdf(surplus / SET_SD_LN) +
+    SLIP_SHARE * normalCdf(surplus / SLIP_SD_LN)
+  );
+});
