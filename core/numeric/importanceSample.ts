@@ -24,7 +24,7 @@ export interface Effort {
 }
 
 /** The later proposals are this much wider than what was found, so that their tails are never thinner. */
-const WIDER = 1.12;
+const WIDER = 1.16;
 /** Weights are flattened for finding a proposal until they are worth so many points for each dimension. */
 const WORTH_PER_DIMENSION = 2;
 
