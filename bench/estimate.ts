@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { Piscina } from 'piscina';
 import type { Lift } from '#core/lifter/populationShape.ts';
 import { populationPrior, strengthPrior } from '#core/strength/parameters.ts';
+import { estimateLog, longLog } from '../studies/longLog.ts';
 import type { SimulatedLifter } from '../studies/simulateLifter.ts';
-import { estimateLog, longLog } from './estimateLog.ts';
 
 const PYTHON = '/usr/bin/python3';
 const LIFTS: readonly Lift[] = ['squat', 'bench', 'deadlift'];

@@ -2,7 +2,7 @@
 import { register } from 'tsx/esm/api';
 
 register();
-const { estimateLog, longLog } = await import('./estimateLog.ts');
+const { estimateLog, longLog } = await import('../studies/longLog.ts');
 
 export default function work({ seed, lift, sets, simulateOnly }) {
   const log = longLog(seed, lift, sets);

@@ -48,7 +48,10 @@ function print(all: readonly Ranks[], seed: number): void {
   for (const name of new Set(all.flatMap(({ ranks }) => Object.keys(ranks)))) {
     const ranks = all.flatMap((lifter) => lifter.ranks[name] ?? []);
     const { count, in80, in95, p } = rankSummary(ranks);
-    const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
     console.log(`| ${name} | ${count} | ${percent(in80)} | ${percent(in95)} | ${p.toFixed(3)} |`);
   }
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(1)} %`;
 }

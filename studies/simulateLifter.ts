@@ -262,14 +262,16 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
 
 /** Alike sets of a day share part of the error of their speeds. */
 function blurSpeeds(sets: SetEvidence[], t4: () => number): void {
-  const keyOf = ({ rigging, barKg, reps, made }: SetEvidence) =>
-    `${rigging.start}|${rigging.load.hungBands.length}|${barKg}|${reps}|${made}`;
   const groups = groupBy(sets, keyOf);
   for (const group of groups.values()) {
     const measured = group.filter(({ meanSpeedsMps }) => meanSpeedsMps.length > 0);
     const error = Math.sqrt(SPEED_SD_MPS ** 2 / measured.length + SHARED_SPEED_SD_MPS ** 2) * t4();
     for (const set of measured) set.meanSpeedsMps = set.meanSpeedsMps.map((v) => Math.max(0.01, v + error));
   }
+}
+
+function keyOf({ rigging, barKg, reps, made }: SetEvidence): string {
+  return `${rigging.start}|${rigging.load.hungBands.length}|${barKg}|${reps}|${made}`;
 }
 
 function groupBy<T>(items: T[], keyOf: (item: T) => string): Map<string, T[]> {

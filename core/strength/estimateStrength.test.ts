@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, integer, property } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { populationShape } from '../lifter/populationShape.ts';
 import { fitStrength } from '../rep/fitStrength.ts';
@@ -98,8 +98,8 @@ describe('estimateStrength and the errors of those who write logs', () => {
   });
 
   it('never falls for a heavier set that was made', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: 60, max: 250 }), fc.integer({ min: 0, max: 58 }), (barKg, day) => {
+    assert(
+      property(integer({ min: 60, max: 250 }), integer({ min: 0, max: 58 }), (barKg, day) => {
         const more = lnTotalOf(estimated([...log, single(day, barKg, true)])).median;
         // Twenty-four times three answers leave so much to chance.
         expect(more).toBeGreaterThan(right - 0.003);

@@ -1,7 +1,7 @@
 import type { Lift } from '#core/lifter/populationShape.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
-import { type SimulatedLifter, simulateLifter } from '../studies/simulateLifter.ts';
+import { type SimulatedLifter, simulateLifter } from './simulateLifter.ts';
 
 const known = new Map<string, SimulatedLifter>();
 /** Sets that a simulated lifter logs in a week, at least. */
