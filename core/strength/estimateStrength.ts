@@ -2,22 +2,18 @@ import { tiringOf } from '../effort/Tiring.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import { cholesky } from '../numeric/cholesky.ts';
 import { flattened, importanceSample, type NormalShape } from '../numeric/importanceSample.ts';
+import { activeParameters } from './activeParameters.ts';
 import { gridFilter, type NewestSession } from './gridFilter.ts';
 import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
 import { drift, type Lattice } from './lattice.ts';
-import {
-  type ParameterName,
-  type Parameters,
-  type Prior,
-  parameterNames,
-  strengthPrior,
-} from './parameters.ts';
+import { modelsOf, type RiggingTables } from './modelsOf.ts';
+import { type ParameterName, type Parameters, type Prior, strengthPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { LiftModel } from './readGroup.ts';
 import { tabulateResponse } from './response.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { type Session, sessionsOf } from './sessions.ts';
-import { type SetModel, setModel } from './setModel.ts';
+import { setModel } from './setModel.ts';
 
 /** What is asked: a lifter, a lift and everything that was logged of it. */
 export interface StrengthQuestion {
@@ -49,10 +45,17 @@ export interface StrengthPosterior {
   surprises: { set: number; surprise: number; movedLn: number }[];
   /** Sets that no strength explains, such as a start above lockout: left out. */
   leftOut: number[];
+  /** How many sets there are, left out or not. */
+  setCount: number;
   lift: LiftModel;
+  riggings: ReadonlyMap<Rigging, RiggingTables>;
+  /** Parameters that the log tells of, and what was believed of all of them before it. */
   active: ParameterName[];
+  prior: Prior;
   /** What was believed of ln strength before any set. */
   start: { meanLn: number; sdLn: number };
+  /** The day that the particles' strength is for. */
+  onDay: number;
 }
 
 /** Answers are asked for about the Kalman filter's, then about those found before; many small rounds find the way. */
@@ -76,9 +79,10 @@ const FARTHEST = 2.5;
  */
 export function estimateStrength(question: StrengthQuestion): StrengthPosterior {
   const { lift, sets, onDay, prior } = question;
-  const { liftModel, models, leftOut } = modelsOf(question);
+  const liftModel = liftModelOf(lift, question.reference);
+  const { models, riggings } = modelsOf(sets, liftModel);
   const sessions = sessionsOf(sets, models);
-  const active = activeParameters(sets, models, liftModel, sessions);
+  const active = activeParameters(sessions, liftModel);
   const strength = strengthPrior(lift);
   const start = { meanLn: Math.log(question.bodyMassKg) + strength.meanLn, sdLn: strength.sdLn };
   const found = propose(sessions, liftModel, prior, start, active);
@@ -113,10 +117,14 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
     surprises: found.kalman.surprises.flatMap(({ session, group, surprise, movedLn }) =>
       sessions[session]!.groups[group]!.members.map((set) => ({ set, surprise, movedLn })),
     ),
-    leftOut,
+    leftOut: models.flatMap((model, i) => (model === null ? i : [])),
+    setCount: sets.length,
     lift: liftModel,
+    riggings,
     active,
+    prior,
     start,
+    onDay,
   };
 }
 
@@ -129,72 +137,6 @@ export function liftModelOf(lift: Lift, reference: Rigging): LiftModel {
   return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG)) };
 }
 const ANY_KG = 100;
-
-/** A table for every rigging over the masses that were on it, and each set's place in it. */
-function modelsOf({ lift, reference, sets }: StrengthQuestion) {
-  const liftModel = liftModelOf(lift, reference);
-  const { shape, tiring } = liftModel;
-  const byRigging = new Map<Rigging, number[]>();
-  sets.forEach(({ rigging }, i) => {
-    const members = byRigging.get(rigging);
-    if (members) members.push(i);
-    else byRigging.set(rigging, [i]);
-  });
-  const models: (SetModel | null)[] = sets.map(() => null);
-  const leftOut: number[] = [];
-  for (const [rigging, members] of byRigging) {
-    const totals = members.map((i) => sets[i]!.barKg + sets[i]!.movedBodyKg);
-    try {
-      const response = tabulateResponse(rigging, shape, tiring, Math.min(...totals), Math.max(...totals));
-      const known = new Map<number, SetModel>();
-      members.forEach((i, k) => {
-        const totalKg = totals[k]!;
-        const model = known.get(totalKg) ?? setModel(response, rigging.start, Math.log(totalKg));
-        known.set(totalKg, model);
-        models[i] = model;
-      });
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
-      leftOut.push(...members);
-    }
-  }
-  return { liftModel, models, leftOut };
-}
-
-/** Parameters of which the sets can tell anything; the others stay as the prior has them. */
-function activeParameters(
-  sets: readonly SetEvidence[],
-  models: readonly (SetModel | null)[],
-  { reference, shape }: LiftModel,
-  sessions: readonly Session[],
-): ParameterName[] {
-  const used = sets.filter((_, i) => models[i] !== null);
-  const groups = sessions.flatMap((session) => session.groups);
-  const speeds = groups.some(({ fastestMps, peakMps }) => fastestMps.count + peakMps.count > 0);
-  const bands = groups.some(({ model }) => model.bandShare !== 0);
-  const starts = new Set([reference.start, ...used.map(({ rigging }) => rigging.start)]);
-  const held = ['box', 'boards', 'paused'] as const;
-  const tells: Record<ParameterName, boolean> = {
-    lnMaxSpeed: speeds,
-    slope: starts.size > 1 || bands,
-    lnRebound: shape.rebound > 0 && (starts.size > 1 || speeds),
-    heldRebound: shape.rebound > 0 && held.some((start) => starts.has(start)),
-    lnTiring: used.some(({ reps, repsInReserve }) => reps > 1 || repsInReserve !== null),
-    bandError: bands,
-    startError: starts.size > 1,
-    speedOffset: speeds,
-    speedSlope: speeds,
-    wraps: groups.some(({ equipment }) => equipment === 'wraps'),
-    singlePly: groups.some(({ equipment }) => equipment === 'singlePly'),
-    multiPly: groups.some(({ equipment }) => equipment === 'multiPly'),
-    otherGear: groups.some(({ equipment }) => equipment === 'otherGear'),
-    platform: groups.some(({ platform }) => platform),
-    weekGain: sessions.length > 1,
-    lnDaySd: sessions.length > 1,
-    lnWeekSd: sessions.length > 1,
-  };
-  return parameterNames.filter((name) => tells[name]);
-}
 
 interface Proposed {
   kalman: KalmanResult;

@@ -1,10 +1,12 @@
 import { equipmentParameter, type ParameterName } from './parameters.ts';
+import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import type { SetModel } from './setModel.ts';
 
 /** Sets of one day that were alike: same rigging, mass, reps asked and made. Their errors of speed are partly shared. */
 export interface EffortGroup {
   model: SetModel;
+  rigging: Rigging;
   equipment: ParameterName | null;
   platform: boolean;
   made: number;
@@ -43,35 +45,64 @@ export function sessionsOf(sets: readonly SetEvidence[], models: readonly (SetMo
   const order = sets.map((_, i) => i).filter((i) => models[i] !== null);
   order.sort((a, b) => sets[a]!.day - sets[b]!.day || a - b);
   const sessions: Session[] = [];
-  for (const i of order) {
-    const set = sets[i]!;
-    let session = sessions[sessions.length - 1];
-    if (session?.day !== set.day) {
-      session = { day: set.day, groups: [] };
-      sessions.push(session);
-    }
-    const model = models[i]!;
-    const missed = set.made < set.reps;
-    // Only neighbours are put together, so that what was carried over from set to set stays in order.
-    const last = session.groups[session.groups.length - 1];
-    const alike =
-      last !== undefined &&
-      last.model === model &&
-      last.made === set.made &&
-      last.missed === missed &&
-      last.platform === set.platform &&
-      last.equipment === equipmentParameter[set.equipment];
-    const group = alike ? last : emptyGroup(set, model, missed);
-    if (!alike) session.groups.push(group);
-    add(group, set, i);
-  }
+  for (const i of order) place(sessions, sets[i]!, i, models[i]!);
   return sessions;
+}
+
+/** Sessions with one more set, the newest; those given stay as they are. */
+export function sessionsWith(
+  sessions: readonly Session[],
+  set: SetEvidence,
+  index: number,
+  model: SetModel,
+): Session[] {
+  const copies = [...sessions];
+  const newest = copies.pop();
+  if (newest !== undefined) copies.push({ day: newest.day, groups: newest.groups.map(copyOf) });
+  place(copies, set, index, model);
+  return copies;
+}
+
+/** Puts a set that was done after all others into its session. */
+function place(sessions: Session[], set: SetEvidence, index: number, model: SetModel): void {
+  let session = sessions[sessions.length - 1];
+  if (session?.day !== set.day) {
+    session = { day: set.day, groups: [] };
+    sessions.push(session);
+  }
+  const missed = set.made < set.reps;
+  // Only neighbours are put together, so that what was carried over from set to set stays in order.
+  const last = session.groups[session.groups.length - 1];
+  const alike =
+    last !== undefined &&
+    last.model === model &&
+    last.made === set.made &&
+    last.missed === missed &&
+    last.platform === set.platform &&
+    last.equipment === equipmentParameter[set.equipment];
+  const group = alike ? last : emptyGroup(set, model, missed);
+  if (!alike) session.groups.push(group);
+  add(group, set, index);
+}
+
+function copyOf(group: EffortGroup): EffortGroup {
+  return {
+    ...group,
+    fastestMps: { ...group.fastestMps },
+    peakMps: { ...group.peakMps },
+    lastMps: { ...group.lastMps },
+    reserve: { ...group.reserve },
+    stopped: { ...group.stopped },
+    restS: [...group.restS],
+    members: [...group.members],
+  };
 }
 
 function emptyGroup(set: SetEvidence, model: SetModel, missed: boolean): EffortGroup {
   const nothing = () => ({ mean: 0, count: 0 });
   return {
     model,
+    rigging: set.rigging,
     equipment: equipmentParameter[set.equipment],
     platform: set.platform,
     made: set.made,

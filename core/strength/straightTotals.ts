@@ -1,5 +1,5 @@
 import type { StrengthPosterior } from './estimateStrength.ts';
-import { parameterNames } from './parameters.ts';
+import { middleParameters } from './middleParameters.ts';
 import { atSurplus, neededSurplus, type ReadModel, readerOf } from './readGroup.ts';
 import { ROOT_STEP, ROOTS } from './response.ts';
 import type { EffortGroup } from './sessions.ts';
@@ -12,9 +12,7 @@ export interface StraightTotal {
 
 /** For every set of a posterior, by its index, at the middle of the parameters; sets left out are missing. */
 export function straightTotalsOf({ particles, sessions, lift }: StrengthPosterior): StraightTotal[] {
-  const parameters = { ...particles[0]!.parameters };
-  for (const name of parameterNames)
-    parameters[name] = particles.reduce((sum, p) => sum + p.weight * p.parameters[name], 0);
+  const parameters = middleParameters(particles);
   const read = readerOf(parameters, lift);
   const result: StraightTotal[] = [];
   for (const { groups } of sessions) {
@@ -41,7 +39,7 @@ function actsAt(
   if (fastestMps.count > 0)
     return { surplus: surplusAt(reading.table.speedMps, fastestMps.mean), says: 'near' };
   if (peakMps.count > 0) return { surplus: surplusAt(reading.table.peakMps, peakMps.mean), says: 'near' };
-  if (reserve.count > 0) return { surplus: neededSurplus(lossLn, made + reserve.mean + 0.5), says: 'near' };
+  if (reserve.count >= 1) return { surplus: neededSurplus(lossLn, made + reserve.mean + 0.5), says: 'near' };
   return { surplus: neededSurplus(lossLn, Math.max(1, made)), says: 'atLeast' };
 }
 
