@@ -14,6 +14,7 @@ import { tabulateResponse } from './response.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { type Session, sessionsOf } from './sessions.ts';
 import { setModel } from './setModel.ts';
+import { readWorkUps } from './workUps.ts';
 
 /** What is asked: a lifter, a lift and everything that was logged of it. */
 export interface StrengthQuestion {
@@ -64,7 +65,7 @@ const EFFORT = { count: 32, rounds: 10, enough: 160 };
  * Where a log is so unlike the model that few answers would carry all the weight, the weights are flattened until they are
  * worth so many: an interval then is wider than the model alone would give it, since the model is in doubt.
  */
-const LEAST_WORTH = 40;
+const LEAST_WORTH = 140;
 /** The first proposal is this much wider than the normal approximation, so that its tails are never thinner. */
 const WIDER = 1.15;
 /** Passes of the Kalman filter that linearise about what the one before found. */
@@ -82,6 +83,7 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const liftModel = liftModelOf(lift, question.reference);
   const { models, riggings } = modelsOf(sets, liftModel);
   const sessions = sessionsOf(sets, models);
+  readWorkUps(sessions);
   const active = activeParameters(sessions, liftModel);
   const strength = strengthPrior(lift);
   const start = { meanLn: Math.log(question.bodyMassKg) + strength.meanLn, sdLn: strength.sdLn };

@@ -1,0 +1,44 @@
+import { RESERVE_SD_PER_REP, RESERVE_SD_REPS, RESERVE_UNSAID_REPS } from './noise.ts';
+import type { EffortGroup, Session } from './sessions.ts';
+
+/** Reps left at the top of a work-up that ended without a miss, and their standard deviation (judgement, common practice). */
+const LEFT_REPS = 1.5;
+const LEFT_SD_REPS = 1.5;
+/** A lifter who stops early does so every time: all tops together count as no more than so many. */
+const WORTH = 6;
+/** A log in which more than this share of the sets tells more is taken at its word alone. */
+const TOLD_SHARE = 0.05;
+/** A work-up is of few reps. */
+const MOST_REPS = 3;
+
+/**
+ * A log with neither speeds nor reps left says "at least" all the time, and hardly ever "less than": nothing keeps the
+ * estimate from above. But a work-up, made sets of few reps that rise in one setup, ends near what the day allows. So in
+ * such a log, and only there, the heaviest set of each work-up is read as one with about one and a half reps left,
+ * roughly and for all of them together no more surely than six answers. Writes into the groups.
+ */
+export function readWorkUps(sessions: readonly Session[]): void {
+  const groups = sessions.flatMap((session) => session.groups);
+  if (groups.filter(tellsMore).length > TOLD_SHARE * groups.length) return;
+  const tops = sessions.flatMap(topsOf).filter((top) => !tellsMore(top));
+  const saidSd = RESERVE_SD_REPS + RESERVE_SD_PER_REP * LEFT_REPS;
+  const count = (saidSd / LEFT_SD_REPS) ** 2 * Math.min(1, WORTH / Math.max(1, tops.length));
+  for (const top of tops) top.reserve = { mean: LEFT_REPS - RESERVE_UNSAID_REPS, count };
+}
+
+function tellsMore({ fastestMps, peakMps, reserve }: EffortGroup): boolean {
+  return fastestMps.count + peakMps.count + reserve.count > 0;
+}
+
+/** The last of at least two made groups that rise in one rigging, where no miss came after. */
+function topsOf({ groups }: Session): EffortGroup[] {
+  const heavy = groups.filter(({ made }) => made <= MOST_REPS);
+  const alike = (a: EffortGroup, b: EffortGroup) =>
+    a.rigging === b.rigging && a.equipment === b.equipment && a.platform === b.platform;
+  return heavy.filter((group) => {
+    const same = heavy.filter((other) => alike(group, other));
+    const lighter = same.some(({ model, missed }) => !missed && model.lnTotal < group.model.lnTotal);
+    const heavier = same.some(({ model }) => model.lnTotal > group.model.lnTotal);
+    return lighter && !heavier && same.every(({ missed }) => !missed);
+  });
+}
