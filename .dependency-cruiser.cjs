@@ -4,7 +4,7 @@ const only = (name, from, allowed) => ({
   severity: 'error',
   comment: `${from} may import only: ${allowed}`,
   from: { path: `^${from}/`, pathNot: '\\.test\\.tsx?$|^core/checks/' },
-  to: { path: '^(core|contract|store|server|cli|web|demo|walks|bench|scripts)/', pathNot: `^(${allowed})/` },
+  to: { path: '^(core|contract|store|server|cli|web|demo|walks|bench|studies|scripts)/', pathNot: `^(${allowed})/` },
 });
 const room = (name, allowed) =>
   only(`core-${name}`, `core/${name}`, allowed.map((r) => `core/${r}`).join('|'));
@@ -16,6 +16,7 @@ module.exports = {
     only('server', 'server', 'server|store|contract|core|demo'),
     only('web', 'web', 'web|contract|core'),
     only('demo', 'demo', 'demo|contract|core'),
+    only('studies', 'studies', 'studies|core'),
     room('units', ['units']),
     room('numeric', ['numeric']),
     room('band', ['band', 'numeric']),
