@@ -118,6 +118,8 @@ export const dayPlan = z.strictObject({
   /** What was asked. */
   oneSetPull: z.number(),
   groups: z.array(planGroup),
+  /** Lifters whose log was still being worked out: they are prescribed by their bests, as long as it is not solved again. */
+  awaited: z.array(id).default([]),
 });
 
 export type DayPlan = z.infer<typeof dayPlan>;

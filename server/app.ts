@@ -78,9 +78,9 @@ export function createApp({
     .route('/', screenRoutes(webRoot));
 }
 
-const solveHere: SolveDay = async (records, day, estimates) => {
+const solveHere: SolveDay = async (records, day, { estimates, awaited }) => {
   const { solveDay } = await import('#contract/assemble/solveDay.ts');
-  return solveDay(records, day, estimates);
+  return solveDay(records, day, estimates, awaited);
 };
 
 const weighHere: WeighEvidence = async (records, sets) => {

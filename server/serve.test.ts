@@ -139,7 +139,9 @@ test('what a day misses in the records comes back from the solver as one sentenc
   const club = smallClub();
   // The day names a lifter who is not in the records.
   const records = { ...club, lifter: [] };
-  await expect(solveDay(records, club.day[0]!, [])).rejects.toThrow(CannotAssemble);
+  await expect(solveDay(records, club.day[0]!, { estimates: [], awaited: [] })).rejects.toThrow(
+    CannotAssemble,
+  );
 });
 
 function json(body: object) {

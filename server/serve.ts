@@ -36,7 +36,7 @@ export async function serve({
   const solver = daySolver();
   const weigher = evidenceWeigher();
   const threads = estimateThreads();
-  const estimator = strengthEstimator(store, threads.estimateLift);
+  const estimator = strengthEstimator(store, threads.estimateLift, patienceMs);
   // In a thread of its own: what a screen waits for does not queue behind hundreds of past meets.
   const backThreads = estimateThreads(1);
   const backtests = backtester(store, backThreads.estimateLift);
@@ -67,6 +67,8 @@ export async function serve({
 }
 
 const host = '127.0.0.1';
+/** A coach who asks for the loads of a day gets them; what the log says of its lifters may follow. */
+const patienceMs = 1500;
 const defaultPort = 4747;
 const portsTried = 50;
 const builtScreens = fileURLToPath(new URL('../web/dist', import.meta.url));

@@ -240,7 +240,7 @@ test('a minor is marked in the list and cautioned about on the page', async ({ p
   await page.goto('/lifters');
   await expect(page.getByRole('row', { name: /Hana/ })).toContainText('under 18');
   await page.getByRole('row', { name: /Hana/ }).click();
-  await expect(page.getByText(/for a qualified coach to decide/)).toBeVisible();
+  await expect(page.getByText(/for a qualified coach to decide/).first()).toBeVisible();
 });
 
 for (const light of ['day', 'night'] as const) {

@@ -7,12 +7,14 @@ import { solveGroup } from './solveGroup.ts';
 
 /**
  * Works a training day out: groups run one after another, each with the whole stock of the club. Lifters with an estimate
- * of the lift are prescribed by it, the others by their best.
+ * of the lift are prescribed by it, the others by their best; `awaited` are those
+ * whose estimate was not there yet.
  */
 export function solveDay(
   records: ClubRecords,
   day: RecordOf<'day'>,
   estimates: readonly StrengthEstimate[] = [],
+  awaited: string[] = [],
 ): DayPlan {
   const groups = day.groups.map((group) => solveGroup(records, day, group, estimates));
   return {
@@ -22,5 +24,6 @@ export function solveDay(
     basis: planBasis(records, day),
     oneSetPull: day.oneSetPull,
     groups,
+    awaited,
   };
 }

@@ -6,9 +6,9 @@ const { CannotAssemble } = await import('#contract/assemble/CannotAssemble.ts');
 const { solveDay } = await import('#contract/assemble/solveDay.ts');
 
 /** Errors lose their class on the way between threads, so what the club's records miss goes back as a value. */
-export default function solve({ records, day, estimates }) {
+export default function solve({ records, day, estimates, awaited }) {
   try {
-    return { plan: solveDay(records, day, estimates) };
+    return { plan: solveDay(records, day, estimates, awaited) };
   } catch (error) {
     if (error instanceof CannotAssemble) return { missing: error.message };
     throw error;

@@ -6,12 +6,18 @@ import { clubEstimates } from './clubEstimates.ts';
 import type { EstimateLift } from './estimateThreads.ts';
 import { type Ask, keptEstimates } from './keptEstimates.ts';
 
+export interface DayEstimates {
+  estimates: StrengthEstimate[];
+  /** Lifters whose estimate was not there in time. */
+  awaited: string[];
+}
+
 /** What the log says of the club's lifters: worked out when asked for, and kept as long as nothing it rests on changes. */
 export interface StrengthEstimator {
   /** Every lift of a lifter of which something is known on a day. */
   ofLifter(lifterId: string, on: string): Promise<StrengthEstimate[]>;
-  /** The lifts of a training day. */
-  ofDay(day: Pick<Day, 'date' | 'groups'>): Promise<StrengthEstimate[]>;
+  /** The lifts of a training day, as far as they are there before patience ends; the others are worked out first of all. */
+  ofDay(day: Pick<Day, 'date' | 'groups'>): Promise<DayEstimates>;
   /** Works out everybody behind everything else that is asked for; resolves when all is done. */
   ofClub(on: string): Promise<void>;
   /** Begins that where something is out of date, and does not wait for its end. */
@@ -23,7 +29,12 @@ export interface StrengthEstimator {
   stop(): void;
 }
 
-export function strengthEstimator(store: ClubStore, estimateLift: EstimateLift): StrengthEstimator {
+/** `patienceMs`: how long a training day waits for its estimates; without it, until all are there. */
+export function strengthEstimator(
+  store: ClubStore,
+  estimateLift: EstimateLift,
+  patienceMs?: number,
+): StrengthEstimator {
   let stopped = false;
   const estimates = keptEstimates(store, async (asked) => {
     try {
@@ -47,7 +58,19 @@ export function strengthEstimator(store: ClubStore, estimateLift: EstimateLift):
         places.map(({ lifterId }): Ask => ({ lifterId, lift, on })),
       );
       const once = new Map(asks.map((ask) => [`${ask.lifterId} ${ask.lift}`, ask]));
-      return found(await Promise.all([...once.values()].map((ask) => estimateOf(ask))));
+      const patience = waitFor(patienceMs);
+      const answers = await Promise.all(
+        [...once.values()].map(async (ask) => ({
+          lifterId: ask.lifterId,
+          estimate: await Promise.race([estimateOf(ask), patience.over]),
+        })),
+      );
+      patience.end();
+      const late = answers.filter(({ estimate }) => estimate === 'late');
+      return {
+        estimates: answers.flatMap(({ estimate }) => (estimate === 'late' || !estimate ? [] : [estimate])),
+        awaited: [...new Set(late.map(({ lifterId }) => lifterId))],
+      };
     },
     ofClub: club.run,
     async bringUpToDate(on) {
@@ -66,4 +89,12 @@ export function strengthEstimator(store: ClubStore, estimateLift: EstimateLift):
 
 function found(estimates: readonly (StrengthEstimate | null)[]): StrengthEstimate[] {
   return estimates.filter((estimate) => estimate !== null);
+}
+
+function waitFor(ms: number | undefined): { over: Promise<'late'>; end: () => void } {
+  let timer: NodeJS.Timeout | undefined;
+  const over = new Promise<'late'>((resolve) => {
+    if (ms !== undefined) timer = setTimeout(resolve, ms, 'late');
+  });
+  return { over, end: () => clearTimeout(timer) };
 }

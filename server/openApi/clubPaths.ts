@@ -81,7 +81,23 @@ export function clubPaths() {
         operationId: 'day.prescription',
         summary: 'What was solved last for a training day',
         tags: ['day'],
-        responses: { 200: solved, 404: refusal('Nothing has been solved for it yet') },
+        responses: {
+          200: answer('What was solved; null: nothing yet', { anyOf: [solvedDay, { type: 'null' }] }),
+          404: refusal('There is no such day'),
+        },
+      },
+    },
+    '/api/days/{id}/awaited': {
+      parameters: [inPath('id', 'string')],
+      get: {
+        operationId: 'day.awaited',
+        summary:
+          'Whose log is still being worked out for a training day; answers soon, whether all are there or not',
+        tags: ['day'],
+        responses: {
+          200: answer('Ids of lifters', object({ awaited: { type: 'array', items: { type: 'string' } } })),
+          404: refusal('There is no such day'),
+        },
       },
     },
     '/api/days/{id}/prescriptions/{number}': {

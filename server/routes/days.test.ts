@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { createApp } from '#server/app.ts';
+import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 
@@ -7,7 +9,7 @@ describe('a training day', () => {
     const { ask, store } = await testApp(smallClub());
     const [day] = await store.list('day');
     const before = await ask('GET', `/api/days/${day!.id}/prescription`);
-    expect(before).toMatchObject({ status: 404, json: { error: { field: 'id' } } });
+    expect(before).toEqual({ status: 200, json: null });
     const first = await ask('POST', `/api/days/${day!.id}/solve`);
     expect(first).toMatchObject({ status: 200, json: { dayId: day!.id, number: 1 } });
     expect(await ask('GET', `/api/days/${day!.id}/prescription`)).toEqual(first);
@@ -19,11 +21,25 @@ describe('a training day', () => {
     expect((await store.snapshot()).prescriptions).toEqual([first.json, second.json]);
   });
 
+  test('does not wait for a log that takes long to work out, and says whose', async () => {
+    const { store, folder } = await testApp(smallClub());
+    const never = () => new Promise<null>(() => {});
+    const estimator = strengthEstimator(store, never, 0);
+    const app = createApp({ store, webRoot: folder, estimator });
+    const [day] = await store.list('day');
+    const everybody = new Set(day!.groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));
+    const solved = await app.request(`/api/days/${day!.id}/solve`, { method: 'POST' });
+    const { document } = await solved.json();
+    expect(document.awaited).toEqual([...everybody]);
+    const still = await app.request(`/api/days/${day!.id}/awaited`);
+    expect(await still.json()).toEqual({ awaited: [...everybody] });
+  });
+
   test('that the club does not have is not solved', async () => {
     const { ask } = await testApp(smallClub());
-    expect(await ask('POST', '/api/days/day-9/solve')).toMatchObject({
-      status: 404,
-      json: { error: { field: 'id' } },
-    });
+    const missing = { status: 404, json: { error: { field: 'id' } } };
+    expect(await ask('POST', '/api/days/day-9/solve')).toMatchObject(missing);
+    expect(await ask('GET', '/api/days/day-9/prescription')).toMatchObject(missing);
+    expect(await ask('GET', '/api/days/day-9/awaited')).toMatchObject(missing);
   });
 });

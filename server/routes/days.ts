@@ -6,19 +6,28 @@ import { Refusal } from '#store/Refusal.ts';
 
 /** What was solved for a training day: solve it now, read what was solved last, or what was before it. */
 export function dayRoutes(store: ClubStore, solveDay: SolveDay, estimator: StrengthEstimator) {
+  async function withDay(id: string) {
+    const { records } = await store.records();
+    const day = records.day.find((candidate) => candidate.id === id);
+    if (!day) throw new Refusal('missing', 'id', `The club has no training day with the id "${id}".`);
+    return { records, day };
+  }
+
   return new Hono()
     .post('/days/:id/solve', async (c) => {
       const id = c.req.param('id');
-      const { records } = await store.records();
-      const day = records.day.find((candidate) => candidate.id === id);
-      if (!day) throw new Refusal('missing', 'id', `The club has no training day with the id "${id}".`);
+      const { records, day } = await withDay(id);
       const plan = await solveDay(records, day, await estimator.ofDay(day));
       return c.json(await store.addPrescription(id, new Date().toISOString(), plan));
     })
     .get('/days/:id/prescription', async (c) => {
-      const latest = await store.latestPrescription(c.req.param('id'));
-      if (!latest) throw new Refusal('missing', 'id', 'Nothing has been solved for this day yet.');
-      return c.json(latest);
+      const { day } = await withDay(c.req.param('id'));
+      return c.json((await store.latestPrescription(day.id)) ?? null);
+    })
+    .get('/days/:id/awaited', async (c) => {
+      const { day } = await withDay(c.req.param('id'));
+      const { awaited } = await estimator.ofDay(day);
+      return c.json({ awaited });
     })
     .get('/days/:id/prescriptions/:number{[0-9]+}', async (c) => {
       const number = Number(c.req.param('number'));

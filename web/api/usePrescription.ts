@@ -1,6 +1,6 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { Prescription } from '#contract/records/prescription.ts';
-import { RequestError, request } from './request.ts';
+import { request } from './request.ts';
 
 const prescriptionKey = (dayId: string) => ['prescription', dayId] as const;
 
@@ -8,13 +8,7 @@ const prescriptionKey = (dayId: string) => ['prescription', dayId] as const;
 export function usePrescription(dayId: string) {
   return useQuery({
     queryKey: prescriptionKey(dayId),
-    queryFn: () =>
-      request<Prescription>('GET', `/api/days/${encodeURIComponent(dayId)}/prescription`).catch(
-        (error: unknown) => {
-          if (error instanceof RequestError && error.status === 404) return null;
-          throw error;
-        },
-      ),
+    queryFn: () => request<Prescription | null>('GET', `/api/days/${encodeURIComponent(dayId)}/prescription`),
   });
 }
 
@@ -28,11 +22,28 @@ export function useEarlierPrescription(dayId: string, number: number | null) {
   });
 }
 
+/** Whose log is still being worked out for a day; asked until nobody is left. Undefined: not known yet. */
+export function useAwaited(dayId: string, wanted: boolean): string[] | undefined {
+  const { data } = useQuery({
+    queryKey: ['awaited', dayId],
+    enabled: wanted,
+    queryFn: () => request<{ awaited: string[] }>('GET', `/api/days/${encodeURIComponent(dayId)}/awaited`),
+    refetchInterval: ({ state }) => (state.data?.awaited.length === 0 ? false : askAgainMs),
+    gcTime: 0,
+  });
+  return data?.awaited;
+}
+
+const askAgainMs = 1000;
+
 /** Solves a day now; its prescription follows. */
 export function useSolveDay(dayId: string) {
   const client = useQueryClient();
   return useMutation({
     mutationFn: () => request<Prescription>('POST', `/api/days/${encodeURIComponent(dayId)}/solve`),
-    onSuccess: (solved) => client.setQueryData(prescriptionKey(dayId), solved),
+    onSuccess: (solved) => {
+      client.setQueryData(prescriptionKey(dayId), solved);
+      client.removeQueries({ queryKey: ['awaited', dayId] });
+    },
   });
 }

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { clockTime } from '#web/parts/dayWords.ts';
+import { Awaited } from './Awaited.tsx';
 import { solvedSentence } from './solvedSentence.ts';
 import type { Solving } from './useSolving.ts';
 
@@ -23,6 +24,7 @@ export function Solved({ solving }: { solving: Solving }) {
         Number {prescription.number} of this day, at {clockTime(prescription.solvedAt, club.timeZone)}.{' '}
         {solvedSentence(prescription)}
       </p>
+      {isLatest && !stale && <Awaited prescription={prescription} />}
       {latest > 1 && (
         <p className="earlier">
           <label htmlFor={id}>Look at number</label>

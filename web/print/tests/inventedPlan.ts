@@ -12,6 +12,7 @@ export function inventedPlan(): DayPlan {
     gravityMps2,
     basis: '',
     oneSetPull: 0.5,
+    awaited: [],
     groups: [
       {
         groupId: 'group',

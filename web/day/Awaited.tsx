@@ -1,0 +1,30 @@
+import type { Prescription } from '#contract/records/prescription.ts';
+import { useAwaited } from '#web/api/usePrescription.ts';
+import { planOf } from '#web/print/planOf.ts';
+
+/** Says whose bests stand in because their log was still being worked out, and when it is worth solving again. */
+export function Awaited({ prescription }: { prescription: Prescription }) {
+  const plan = planOf(prescription);
+  const waited = plan?.awaited ?? [];
+  const still = useAwaited(prescription.dayId, waited.length > 0);
+  if (plan === null || waited.length === 0) return null;
+  const names = plan.groups
+    .flatMap(({ places }) => places)
+    .filter(({ lifterId }, index, all) => waited.includes(lifterId) && isFirst(lifterId, index, all))
+    .map(({ name }) => name);
+  const whose = names.length === 1 ? names[0] : `${names[0]} and ${names.length - 1} more`;
+  const stoodIn = names.length === 1 ? 'the best stands in' : 'their bests stand in';
+  return still?.length === 0 ? (
+    <p>
+      <strong>What the log says of {whose} is worked out now: work the loads out again to use it.</strong>
+    </p>
+  ) : (
+    <p className="quiet">
+      What the log says of {whose} is still being worked out; until then {stoodIn}.
+    </p>
+  );
+}
+
+function isFirst(lifterId: string, index: number, all: readonly { lifterId: string }[]): boolean {
+  return all.findIndex((place) => place.lifterId === lifterId) === index;
+}
