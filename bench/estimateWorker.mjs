@@ -2,9 +2,10 @@
 import { register } from 'tsx/esm/api';
 
 register();
-const { estimateLog, longLog } = await import('../studies/longLog.ts');
+const { estimateLog } = await import('../studies/longLog.ts');
+const { clubLog } = await import('../studies/clubLog.ts');
 
-export default function work({ seed, lift, sets, simulateOnly }) {
-  const log = longLog(seed, lift, sets);
+export default function work({ lifter, lift, sets, simulateOnly }) {
+  const log = clubLog(lifter, lift, sets);
   return simulateOnly ? 0 : estimateLog(log).effective;
 }
