@@ -38,7 +38,7 @@ export function describePlace(
   const workAt = workWith(records, group, place, assembled, rack, set);
   const asked = workAt(askedKg);
   // Days of before the field was there have none.
-  const { leastChance = null } = group;
+  const leastChance = group.leastChance ?? null;
   const byHand = (place.byCoach?.barKg ?? null) !== null;
   const work =
     leastChance === null || byHand

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, integer, property } from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lightenedTo, type PlannedWork } from './plannedWork.ts';
 
@@ -21,8 +21,8 @@ const workAt = (barKg: number): PlannedWork => {
 
 describe('work made lighter until it is sure enough', () => {
   test('is the heaviest loadable bar with the wanted chance', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: 44, max: 76 }), fc.integer({ min: 50, max: 90 }), (steps, percent) => {
+    assert(
+      property(integer({ min: 44, max: 76 }), integer({ min: 50, max: 90 }), (steps, percent) => {
         // Between two loadable bars, so that rounding decides nothing.
         const least = (percent + 0.1) / 100;
         const asked = workAt(2.5 * steps);

@@ -66,7 +66,6 @@ export const chainPair = kind('chainPair', 'chain pair', {
   pairs: z.number().int().min(0).max(20).default(1),
   note,
 });
-export type ChainPair = z.infer<typeof chainPair.shape>;
 
 /** A box to sit on, or a mat that raises one. */
 export const box = kind('box', 'box', {

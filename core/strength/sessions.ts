@@ -98,8 +98,11 @@ function copyOf(group: EffortGroup): EffortGroup {
   };
 }
 
+function nothing(): Told {
+  return { mean: 0, count: 0 };
+}
+
 function emptyGroup(set: SetEvidence, model: SetModel, missed: boolean): EffortGroup {
-  const nothing = () => ({ mean: 0, count: 0 });
   return {
     model,
     rigging: set.rigging,

@@ -20,10 +20,10 @@ export function strengthCourses(posterior: StrengthPosterior, onDay: number, wee
     (day) => day >= firstDay,
   );
   let drawn = 0;
+  const uniform = () => (0.5 + ++drawn * GOLDEN) % 1;
   return evenly(particles, ANSWERS).flatMap(({ parameters, strength }) => {
     const { filtered } = gridFilter(sessions, lift, start, parameters, true);
     return Array.from({ length: COURSES_EACH }, () => {
-      const uniform = () => (0.5 + ++drawn * GOLDEN) % 1;
       const course = courseBack(sessions, filtered, strength, parameters, onDay, uniform);
       return days.map((day) => valueOn(sessions, course, day, onDay));
     });

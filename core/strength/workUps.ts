@@ -33,12 +33,14 @@ function tellsMore({ fastestMps, peakMps, reserve }: EffortGroup): boolean {
 /** The last of at least two made groups that rise in one rigging, where no miss came after. */
 function topsOf({ groups }: Session): EffortGroup[] {
   const heavy = groups.filter(({ made }) => made <= MOST_REPS);
-  const alike = (a: EffortGroup, b: EffortGroup) =>
-    a.rigging === b.rigging && a.equipment === b.equipment && a.platform === b.platform;
   return heavy.filter((group) => {
     const same = heavy.filter((other) => alike(group, other));
     const lighter = same.some(({ model, missed }) => !missed && model.lnTotal < group.model.lnTotal);
     const heavier = same.some(({ model }) => model.lnTotal > group.model.lnTotal);
     return lighter && !heavier && same.every(({ missed }) => !missed);
   });
+}
+
+function alike(a: EffortGroup, b: EffortGroup): boolean {
+  return a.rigging === b.rigging && a.equipment === b.equipment && a.platform === b.platform;
 }

@@ -24,7 +24,7 @@ PER_SECOND, LOWERING, FAST_SHARE, FAST, SLOW = 0.0125, 1.2, 0.85, 22 / np.log(2)
 SET_SD, SLIP, SLIP_SD, WILD = 0.012, 0.02, 0.12, 0.003
 SPEED_SD, SHARED_SD, UNSAID, RESERVE_SD, RESERVE_PER = 0.03, 0.025, 0.4, 0.7, 0.2
 DAY_SD, WEEK_SD, BAD, BAD_BELOW, BAD_WIDER, REST = 0.018, 0.006, 0.06, 1.5, 2.0, 180.0
-NAMES = ["lnMaxSpeed", "slope", "lnTiring", "bandError", "startError", "speedOffset", "weekGain", "lnDaySd", "lnWeekSd"]
+NAMES = ["lnMaxSpeed", "slope", "lnTiring", "bandError", "startError", "speedOffset", "speedSlope", "weekGain", "lnDaySd", "lnWeekSd"]
 LN_TOP = np.array([-0.36, 0.0, 0.36])
 SLOPES = np.array([-0.5, -0.25, 0.0, 0.25, 0.5])
 ROOTS = np.linspace(0, 1.4, 29)
@@ -148,7 +148,8 @@ class Posterior:
         for key, (limit, speed, effort, bands) in self.tables.items():
             offset = mix(limit) - base + p["bandError"] * bands + (0 if key[0] == "free" else p["startError"])
             loss = PER_SECOND * np.exp(p["lnTiring"])[:, None] * mix(effort)
-            out[key] = offset, mix(speed) + p["speedOffset"][:, None], loss
+            lighter = p["speedOffset"][:, None] + p["speedSlope"][:, None] * ROOTS**2
+            out[key] = offset, mix(speed) + lighter, loss
         return out
 
     def filtered(self, theta):
