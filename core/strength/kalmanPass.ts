@@ -230,7 +230,7 @@ export function kalmanPass(
       }
       surprises.push({ session: at, group: g, surprise, movedLn: mean[0]! - before });
     });
-    dayLnNow.push(mean[0] + mean[1]);
+    dayLnNow.push(mean[0]! + mean[1]);
   });
   // Kept at the population's tiring, so that every lifter's own can scale it.
   for (const { groups } of sessions)
