@@ -4,6 +4,7 @@ import type { Lift, Setup } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { setupKey } from '#contract/setupKey.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
+import { RESERVE_UNSAID_REPS } from '#core/strength/noise.ts';
 import type { Rigging } from '#core/strength/Rigging.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
 import { dayNumber } from './dayNumber.ts';
@@ -18,7 +19,7 @@ export interface LoggedEvidence {
   leftOut: { id: string; reason: string }[];
 }
 
-/** Everything up to the day `on`; struck sets do not count. A best that no logged set tells stands for a set with nothing left. */
+/** Everything up to the day `on`; struck sets do not count. A best that no logged set tells stands for a set with nothing left, and so does a logged single that is a best. */
 export function evidenceOf(
   records: CapabilityRecords,
   log: readonly LoggedSet[],
@@ -30,6 +31,9 @@ export function evidenceOf(
     (set) => set.lifterId === lifterId && set.lift === lift && set.struckAt === null && set.doneOn <= on,
   );
   const known = new Set(logged.filter(({ made }) => made > 0).map(bestKey));
+  const maxima = new Set(
+    records.best.filter((best) => best.lifterId === lifterId && best.lift === lift).map(bestKey),
+  );
   const bests = records.best
     .filter((best) => best.lifterId === lifterId && best.lift === lift && best.doneOn <= on)
     .filter((best) => !known.has(bestKey(best)))
@@ -58,11 +62,22 @@ export function evidenceOf(
       stoppedAtS: set.stoppedAtS,
       meanSpeedsMps: set.meanSpeedsMps,
       peakSpeedsMps: set.peakSpeedsMps,
-      repsInReserve: set.repsInReserve,
+      repsInReserve: set.repsInReserve ?? (isMaximum(set, maxima) ? NOTHING_LEFT : null),
       restS: set.restS,
     });
   }
   return result;
+}
+
+/** A best is a maximum: what is left is less than a rep, and nobody said too few, which the estimate would add. */
+const NOTHING_LEFT = -RESERVE_UNSAID_REPS;
+
+/** A single that is written down among the bests too. */
+function isMaximum(
+  set: Pick<LoggedSet, 'reps' | 'made' | 'doneOn' | 'lift' | 'equipment' | 'setup'>,
+  maxima: ReadonlySet<string>,
+): boolean {
+  return set.reps === 1 && set.made === 1 && maxima.has(bestKey(set));
 }
 
 const ONE_REP = {
@@ -71,7 +86,7 @@ const ONE_REP = {
   stoppedAtS: null,
   meanSpeedsMps: [],
   peakSpeedsMps: [],
-  repsInReserve: 0,
+  repsInReserve: null,
   restS: null,
 };
 
