@@ -5,6 +5,7 @@ import type { Lift } from '#core/lifter/populationShape.ts';
 import { addSet } from '#core/strength/addSet.ts';
 import { beliefOfMixture } from '#core/strength/belief.ts';
 import { populationPrior, strengthPrior } from '#core/strength/parameters.ts';
+import { clubLog } from '../studies/clubLog.ts';
 import { estimateLog, longLog } from '../studies/longLog.ts';
 import type { SimulatedLifter } from '../studies/simulateLifter.ts';
 
@@ -60,29 +61,22 @@ function addOne(lifter: SimulatedLifter, fullS: number): void {
 
 /** Every lifter has three lifts. The logs are written before the clock runs; tables are made from scratch. */
 async function wholeClub(): Promise<void> {
-  const threads = new Piscina({
+  const sets = Math.ceil(CLUB.sets / CLUB.lifters / LIFTS.length);
+  const work = Array.from({ length: CLUB.lifters * LIFTS.length }, (_, i) =>
+    clubLog(Math.floor(i / LIFTS.length), LIFTS[i % LIFTS.length]!, sets),
+  );
+  const threads = new Piscina<SimulatedLifter, number>({
     filename: new URL('./estimateWorker.mjs', import.meta.url).href,
     minThreads: 2,
     maxThreads: 2,
     concurrentTasksPerWorker: 1,
   });
-  const sets = Math.ceil(CLUB.sets / CLUB.lifters / LIFTS.length);
-  const work = Array.from({ length: CLUB.lifters * LIFTS.length }, (_, i) => ({
-    lifter: Math.floor(i / LIFTS.length),
-    lift: LIFTS[i % LIFTS.length]!,
-    sets,
-  }));
-  // Each thread writes the logs for itself: several times over, so that both have nearly all.
-  const first = work.slice(0, 4 * LIFTS.length);
-  await Promise.all(
-    [...first, ...first, ...first].map((task) => threads.run({ ...task, simulateOnly: true })),
-  );
   let done = 0;
   const from = performance.now();
   const cpu = process.cpuUsage();
   await Promise.all(
-    work.map(async (task) => {
-      await threads.run(task);
+    work.map(async (log) => {
+      await threads.run(log);
       done++;
       if (process.stderr.isTTY) process.stderr.write(`\r${done} of ${work.length} lifts `);
     }),

@@ -1,11 +1,9 @@
-/** Entry of the threads that estimate a whole club: TypeScript made readable first; logs are simulated once and kept. */
+/** Entry of the threads that estimate a whole club: TypeScript made readable first, then the work. */
 import { register } from 'tsx/esm/api';
 
 register();
 const { estimateLog } = await import('../studies/longLog.ts');
-const { clubLog } = await import('../studies/clubLog.ts');
 
-export default function work({ lifter, lift, sets, simulateOnly }) {
-  const log = clubLog(lifter, lift, sets);
-  return simulateOnly ? 0 : estimateLog(log).effective;
+export default function work(log) {
+  return estimateLog(log).effective;
 }

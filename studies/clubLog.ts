@@ -6,7 +6,7 @@ import type { SimulatedLifter } from './simulateLifter.ts';
 /** So many different logs are simulated; lifters who share one differ in height and strength. */
 const LOGS = 4;
 
-/** The log of one lifter of a club: every lifter lifts through heights of their own, so that hardly a table is shared. */
+/** The log of one lifter of a club: every lifter lifts through heights of their own, so that few tables are shared. */
 export function clubLog(lifter: number, lift: Lift, sets: number): SimulatedLifter {
   const log = longLog(1 + (lifter % LOGS), lift, sets);
   const taller = 0.9 + 0.005 * lifter;

@@ -74,17 +74,15 @@ export function sessionTaker(
       read,
       parameters,
       first + dayForm.first,
-      count + form.length - 1,
+      // One more than needed, so that `means` may take them in pairs.
+      count + form.length,
     );
-    const product = new Float64Array(count);
+    const product = means(values, form, count);
+    smooth?.set(product);
     let sum = 0;
     for (let i = 0; i < count; i++) {
-      let mean = 0;
-      for (let k = 0; k < form.length; k++) mean += form[k]! * values[i + k]!;
-      if (smooth !== null) smooth[i] = mean;
-      const weight = weights[i]! * mean;
-      product[i] = weight;
-      sum += weight;
+      product[i]! *= weights[i]!;
+      sum += product[i]!;
     }
     return {
       before,
@@ -92,6 +90,24 @@ export function sessionTaker(
       lnEvidence: Math.log(sum) + lnScale,
     };
   };
+}
+
+/** Means of the values by a kernel, from each of the first `count` on; two at a time, since one sum alone waits for itself. */
+function means(values: Float64Array, kernel: Float64Array, count: number): Float64Array {
+  const result = new Float64Array(count);
+  for (let i = 0; i < count; i += 2) {
+    let one = 0;
+    let other = 0;
+    let value = values[i]!;
+    for (let k = 0; k < kernel.length; k++) {
+      one += kernel[k]! * value;
+      value = values[i + k + 1]!;
+      other += kernel[k]! * value;
+    }
+    result[i] = one;
+    if (i + 1 < count) result[i + 1] = other;
+  }
+  return result;
 }
 
 /** Strength at every session given all of them: the pass back over what `gridFilter` kept. */
