@@ -60,7 +60,7 @@ export interface StrengthPosterior {
 }
 
 /** Answers are asked for about the Kalman filter's, then about those found before; many small rounds find the way. */
-const EFFORT = { count: 32, rounds: 6, enough: 120 };
+const EFFORT = { count: 40, rounds: 6, enough: 130 };
 /**
  * Where a log is so unlike the model that few answers would carry all the weight, the weights are flattened until they are
  * worth so many: an interval then is wider than the model alone would give it, since the model is in doubt.
