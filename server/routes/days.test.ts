@@ -23,7 +23,6 @@ describe('a training day', () => {
 
   test('does not wait for a log that takes long to work out, and says whose', async () => {
     const { store, folder } = await testApp(smallClub());
-    const never = () => new Promise<null>(() => {});
     const estimator = strengthEstimator(store, never, 0);
     const app = createApp({ store, webRoot: folder, estimator });
     const [day] = await store.list('day');
@@ -43,3 +42,5 @@ describe('a training day', () => {
     expect(await ask('GET', '/api/days/day-9/awaited')).toMatchObject(missing);
   });
 });
+
+const never = () => new Promise<null>(() => {});
