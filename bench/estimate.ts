@@ -111,7 +111,7 @@ function plainPython(lifter: SimulatedLifter): { walkS: number; tableS: number; 
     strengthPrior: strengthPrior(lifter.lift),
     lifter: {
       bodyMassKg: lifter.bodyMassKg,
-      onDay: lifter.onDay,
+      onDay: lifter.sets[lifter.sets.length - 1]!.day,
       movedBodyKg: lifter.sets[0]!.movedBodyKg,
       range: lifter.reference.range,
       riggings: riggings.map(({ start, load }) => {
