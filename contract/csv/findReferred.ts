@@ -16,7 +16,8 @@ export function findReferred(club: ClubRecords, kind: KindName, cell: string, ra
   );
   const [found, second] = here;
   const word = allKinds[kind].word;
-  if (!found) return { wrong: `The club has no ${word} with the id or label "${cell}".` };
+  const calling = kind === 'lifter' ? 'name' : 'label';
+  if (!found) return { wrong: `The club has no ${word} with the id or ${calling} "${cell}".` };
   if (second) return { wrong: `More than one ${word} is called "${cell}"; write the id.` };
   return { value: found.id };
 }
