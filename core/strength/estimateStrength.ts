@@ -65,7 +65,7 @@ const EFFORT = { count: 40, rounds: 6, enough: 130 };
  * Where a log is so unlike the model that few answers would carry all the weight, the weights are flattened until they are
  * worth so many: an interval then is wider than the model alone would give it, since the model is in doubt.
  */
-const LEAST_WORTH = 60;
+const LEAST_WORTH = 100;
 /** The first proposal is this much wider than the normal approximation, so that its tails are never thinner. */
 const WIDER = 1.15;
 /** Passes of the Kalman filter that linearise about what the one before found. */
