@@ -4,7 +4,10 @@ const only = (name, from, allowed) => ({
   severity: 'error',
   comment: `${from} may import only: ${allowed}`,
   from: { path: `^${from}/`, pathNot: '\\.test\\.tsx?$|^core/checks/' },
-  to: { path: '^(core|contract|store|server|cli|web|demo|walks|bench|studies|scripts)/', pathNot: `^(${allowed})/` },
+  to: {
+    path: '^(core|contract|store|server|cli|web|demo|walks|bench|studies|scripts)/',
+    pathNot: `^(${allowed})/`,
+  },
 });
 const room = (name, allowed) =>
   only(`core-${name}`, `core/${name}`, allowed.map((r) => `core/${r}`).join('|'));
@@ -26,7 +29,17 @@ module.exports = {
     room('lifter', ['lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
     room('effort', ['effort', 'lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
     room('strength', ['strength', 'effort', 'lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
-    room('projection', ['projection', 'strength', 'effort', 'lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
+    room('projection', [
+      'projection',
+      'strength',
+      'effort',
+      'lifter',
+      'rep',
+      'load',
+      'rig',
+      'band',
+      'numeric',
+    ]),
     room('track', ['track', 'numeric']),
     room('evidence', ['evidence', 'numeric']),
     room('day', ['day', 'strength', 'effort', 'lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
