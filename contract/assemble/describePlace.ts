@@ -37,7 +37,7 @@ export function describePlace(
   const askedKg = isLoadable ? nearestKg : wantedKg;
   const workAt = workWith(records, group, place, assembled, rack, set);
   const asked = workAt(askedKg);
-  // Days of before the field was there have none.
+  // A day that an undo brought back from before the field was there has none.
   const leastChance = group.leastChance ?? null;
   const byHand = (place.byCoach?.barKg ?? null) !== null;
   const work =

@@ -1,6 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 
-/** The log of sets done, and what a change did to it. */
+/** The log of sets done, and what a change did to it; and how sure the work of a group is to be, which follows from it. */
 export async function up(db: Kysely<unknown>): Promise<void> {
   await db.schema
     .createTable('loggedSet')
@@ -33,8 +33,29 @@ export async function up(db: Kysely<unknown>): Promise<void> {
   await index('doneOn', ['clubId', 'doneOn']).execute();
   await index('dayId', ['clubId', 'dayId']).where(sql.ref('dayId'), 'is not', null).execute();
   await db.schema.alterTable('change').addColumn('sets', 'text').execute();
+  await askForNoChance(db as unknown as Kysely<Days>);
 
   function index(name: string, columns: string[]) {
     return db.schema.createIndex(`loggedSet_by_${name}`).on('loggedSet').columns(columns);
+  }
+}
+
+interface Days {
+  day: { clubId: string; id: string; groups: string };
+}
+
+/** Until now no group of a training day could ask to be made lighter. */
+async function askForNoChance(db: Kysely<Days>): Promise<void> {
+  for (const { clubId, id, groups } of await db
+    .selectFrom('day')
+    .select(['clubId', 'id', 'groups'])
+    .execute()) {
+    const asked = (JSON.parse(groups) as object[]).map((group) => ({ leastChance: null, ...group }));
+    await db
+      .updateTable('day')
+      .set({ groups: JSON.stringify(asked) })
+      .where('clubId', '=', clubId)
+      .where('id', '=', id)
+      .execute();
   }
 }
