@@ -33,7 +33,7 @@ export async function up(db: Kysely<unknown>): Promise<void> {
   await index('doneOn', ['clubId', 'doneOn']).execute();
   await index('dayId', ['clubId', 'dayId']).where(sql.ref('dayId'), 'is not', null).execute();
   await db.schema.alterTable('change').addColumn('sets', 'text').execute();
-  await askForNoChance(db as unknown as Kysely<Days>);
+  await askForNoChance(db);
 
   function index(name: string, columns: string[]) {
     return db.schema.createIndex(`loggedSet_by_${name}`).on('loggedSet').columns(columns);
