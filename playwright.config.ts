@@ -6,7 +6,7 @@ export default defineConfig({
   testMatch: '*.walk.ts',
   fullyParallel: true,
   workers: 2,
-  timeout: 60_000,
+  timeout: 120_000,
   outputDir: '.cache/walks',
   use: {
     trace: 'retain-on-failure',
