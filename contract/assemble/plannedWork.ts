@@ -5,6 +5,7 @@ import type { GearSet } from '#core/day/Gear.ts';
 import { plates } from '#core/day/plates.ts';
 import { type BlockEffort, sessionEffort } from '#core/day/sessionEffort.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
+import type { Draw } from '#core/strength/Draw.ts';
 import { centralDraw } from '#core/strength/drawCapability.ts';
 import { drawTiring } from '#core/strength/drawTiring.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
@@ -35,8 +36,8 @@ export function workWith(
   set: GearSet,
 ): (barKg: number) => PlannedWork {
   const { estimate } = assembled.strength;
-  const tiring =
-    estimate === null ? tiringOf(group.lift) : drawTiring(centralDraw(drawsIn(estimate)), group.lift);
+  const central = estimate === null ? null : centralDraw(drawsIn(estimate));
+  const tiring = central === null ? tiringOf(group.lift) : drawTiring(central, group.lift);
   const expected = expectedOf(records, group, place, assembled, rack, set);
   return (barKg) => {
     const loaded = group.blocks.map(({ shareOfAim }) =>
@@ -58,13 +59,37 @@ export function workWith(
       barKg,
       blocks: loaded.map((one, i) => {
         const effort = efforts?.[i] ?? null;
+        const hoped = effort === null ? null : expected(one.loadedKg, effort.marginLn);
         return {
           loaded: one,
-          effort,
-          expected: effort === null ? null : expected(one.loadedKg, effort.marginLn),
+          effort: effort && hoped && central ? asMeasured(effort, hoped.firstMps.median, central) : effort,
+          expected: hoped,
         };
       }),
     };
+  };
+}
+
+/**
+ * Speeds as this lifter's log has them measured: the first rep's as expected, the last one's by what was learned beside
+ * the model, at the surplus that is about left there.
+ */
+function asMeasured(
+  effort: BlockEffort,
+  firstMps: number,
+  { speedOffset, speedSlope }: Pick<Draw, 'speedOffset' | 'speedSlope'>,
+): BlockEffort {
+  const measured = (lastMps: number | null, leftLn: number) =>
+    lastMps === null ? null : Math.max(0.01, lastMps + speedOffset + speedSlope * Math.max(0, leftLn));
+  const { shorterRest } = effort;
+  return {
+    ...effort,
+    firstMps: effort.firstMps === 0 ? 0 : firstMps,
+    lastMps: measured(effort.lastMps, effort.marginLn),
+    shorterRest: shorterRest && {
+      ...shorterRest,
+      lastMps: measured(shorterRest.lastMps, shorterRest.marginLn),
+    },
   };
 }
 
