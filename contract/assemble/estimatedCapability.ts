@@ -3,14 +3,12 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Start } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
+import { sdOfBelief } from '#core/strength/belief.ts';
 import type { Draw } from '#core/strength/Draw.ts';
 import { centralDraw, drawCapability } from '#core/strength/drawCapability.ts';
 import type { AssembledCapability } from './assembleCapability.ts';
 import { assembleHeights } from './assembleHeights.ts';
 import { recordById } from './recordById.ts';
-
-/** Half the width of an 80 % interval in standard deviations. */
-const SD_80 = 1.2815515655446004;
 
 /** What a lifter can push from a start by all that was logged: the middle of the estimate, with its spread. */
 export function estimatedCapability(
@@ -30,7 +28,10 @@ export function estimatedCapability(
       riggingOf(records, lifterId, lift, competitionSetup(lift), on),
       { start: start.way, range, movedBodyKg, equipment },
     ),
-    strengthSdLn: Math.log((maxKg.high80 + movedBodyKg) / (maxKg.low80 + movedBodyKg)) / (2 * SD_80),
+    strengthSdLn: sdOfBelief({
+      low80: Math.log(maxKg.low80 + movedBodyKg),
+      high80: Math.log(maxKg.high80 + movedBodyKg),
+    }),
     known: 'estimated',
     best: null,
     bodyMassKg,

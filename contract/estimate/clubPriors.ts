@@ -1,11 +1,12 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { sdOfBelief } from '#core/strength/belief.ts';
 import { builds, clubPrior, type LearnedShape } from '#core/strength/clubPrior.ts';
 import { type ParameterName, type Prior, populationPrior } from '#core/strength/parameters.ts';
 
-/** Half the width of an 80 % interval in standard deviations. */
-const SD_80 = 1.2815515655446004;
+/** Never nought: what was learned is divided by its square. */
+const LEAST_SD = 1e-9;
 /** A lifter of unknown stature counts with the club's middle build. */
 const ASSUMED_STATURE_M = 1.75;
 
@@ -33,9 +34,9 @@ export function clubPriors(
       learned: parameters.map(({ name, now, before }) => ({
         name: name as ParameterName,
         mean: now.median,
-        sd: sdOf(now),
+        sd: Math.max(sdOfBelief(now), LEAST_SD),
         priorMean: before.median,
-        priorSd: sdOf(before),
+        priorSd: sdOfBelief(before),
       })),
     }),
   );
@@ -45,8 +46,4 @@ export function clubPriors(
     const others = learned.filter((_, i) => i !== own);
     return clubPrior(others, population)(own < 0 ? 0 : byBuild[own]!);
   };
-}
-
-function sdOf({ low80, high80 }: Belief): number {
-  return Math.max((high80 - low80) / (2 * SD_80), 1e-9);
 }

@@ -1,10 +1,10 @@
 import { bodyMassOf, type CapabilityRecords } from '#contract/assemble/assembleCapability.ts';
 import type { Equipment, Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
 import { askedBelief } from '#core/strength/askDraws.ts';
-import { beliefOf, beliefOfMixture } from '#core/strength/belief.ts';
+import { beliefOf, beliefOfMixture, normalBelief } from '#core/strength/belief.ts';
 import { drawsOf } from '#core/strength/drawsOf.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
 import { openDraws } from '#core/strength/openDraws.ts';
@@ -95,16 +95,6 @@ function parametersOf(posterior: StrengthPosterior, prior: Prior): StrengthEstim
       now: beliefOf(draws.map((draw) => draw[name])),
       before: normalBelief(prior.mean[name], prior.sd[name]),
     }));
-}
-
-function normalBelief(mean: number, sd: number): Belief {
-  return {
-    median: mean,
-    low80: mean - 1.2815515655446004 * sd,
-    high80: mean + 1.2815515655446004 * sd,
-    low95: mean - 1.959963984540054 * sd,
-    high95: mean + 1.959963984540054 * sd,
-  };
 }
 
 function observationsOf(

@@ -4,15 +4,8 @@ import type { Draw } from './Draw.ts';
 import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE, SET_SD_LN } from './noise.ts';
 import { DAY_SD, type EquipmentName, equipmentParameter, WEEK_SD } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
-import {
-  atSurplus,
-  type LiftModel,
-  neededSurplus,
-  readerOf,
-  straightLnOf,
-  surplusAtRep,
-} from './readGroup.ts';
-import { type Response, tabulateResponse } from './response.ts';
+import { atSurplus, type LiftModel, readerOf, straightLnOf } from './readGroup.ts';
+import { tabulateResponse } from './response.ts';
 import { setModel } from './setModel.ts';
 
 /** Where and how something is lifted. */
@@ -33,9 +26,10 @@ const MOST_SHARE = 2.2;
  */
 export function maxBarsOf(lift: LiftModel, asked: Asked, draws: readonly Draw[]): number[] {
   const totals = draws.map((draw) => Math.exp(strengthIn(asked, draw)));
-  const response = respond(
-    lift,
+  const response = tabulateResponse(
     asked.rigging,
+    lift.shape,
+    lift.tiring,
     LEAST_SHARE * Math.min(...totals),
     MOST_SHARE * Math.max(...totals),
   );
@@ -55,41 +49,29 @@ export function maxBarsOf(lift: LiftModel, asked: Asked, draws: readonly Draw[])
   });
 }
 
-/** What each draw expects of one bar. */
-export interface Expected {
-  /** Chance that all reps are made, the day's form and the set's luck included. */
-  chance: number;
-  /** Mean speed of the first and of the last rep (m/s) on an average day; the slowest that goes up where it does not. */
-  firstMps: number;
-  lastMps: number;
-  /** ln strength to spare on an average day; below nought: it lacks. */
+/** What each draw expects of one rep, rested, on an average day. */
+export interface RepExpected {
+  /** Mean speed (m/s); the slowest that goes up where the rep does not. */
+  speedMps: number;
+  /** ln strength to spare; below nought: it lacks. */
   spareLn: number;
 }
 
-/** `carriedLn`: strength still missing from sets before, at the population's tiring. */
-export function expectOf(
+/** One rep of a bar (kg), asked of every draw. */
+export function repExpected(
   lift: LiftModel,
   asked: Asked,
-  work: { barKg: number; reps: number; carriedLn: number },
+  barKg: number,
   draws: readonly Draw[],
-): Expected[] {
-  const totalKg = work.barKg + asked.movedBodyKg;
-  const response = respond(lift, asked.rigging, totalKg, totalKg);
+): RepExpected[] {
+  const totalKg = barKg + asked.movedBodyKg;
+  const { shape, tiring } = lift;
+  const response = tabulateResponse(asked.rigging, shape, tiring, totalKg, totalKg);
   const model = setModel(response, asked.rigging.start, Math.log(totalKg));
   return draws.map((draw) => {
-    const reading = readerOf(draw, lift)(model);
-    const carriedLn = work.carriedLn * Math.exp(draw.lnTiring);
-    const surplus = strengthIn(asked, draw) - reading.straightLn;
-    const spareLn = surplus - carriedLn - neededSurplus(reading.table.lossLn, work.reps);
-    return {
-      chance: chanceToSpare(spareLn, draw),
-      firstMps: atSurplus(reading.table.speedMps, surplus),
-      lastMps: atSurplus(
-        reading.table.speedMps,
-        surplusAtRep(reading.table.lossLn, surplus - carriedLn, work.reps),
-      ),
-      spareLn,
-    };
+    const { straightLn, table } = readerOf(draw, lift)(model);
+    const spareLn = strengthIn(asked, draw) - straightLn;
+    return { speedMps: atSurplus(table.speedMps, spareLn), spareLn };
   });
 }
 
@@ -108,8 +90,7 @@ export function askedBelief(
   equipment: EquipmentName,
   value: (lnTotal: number) => number,
 ): Belief {
-  const name = equipmentParameter[equipment];
-  return beliefOf(draws.map((draw) => value(draw.lnTotal + (name === null ? 0 : draw[name]))));
+  return beliefOf(draws.map((draw) => value(strengthIn({ equipment, platform: false }, draw))));
 }
 
 /** How ln strength has changed some weeks later: by the draw's own weekly gain, and by what is not known of the drift. */
@@ -128,8 +109,4 @@ export function strengthIn(
 ): number {
   const name = equipmentParameter[equipment];
   return draw.lnTotal + (name === null ? 0 : draw[name]) + (platform ? draw.platform : 0);
-}
-
-function respond({ shape, tiring }: LiftModel, rigging: Rigging, lowKg: number, highKg: number): Response {
-  return tabulateResponse(rigging, shape, tiring, lowKg, highKg);
 }

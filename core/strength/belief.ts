@@ -1,3 +1,4 @@
+import { normalQuantile } from '../numeric/normal.ts';
 import type { Lattice } from './lattice.ts';
 import { STEP_LN } from './lattice.ts';
 
@@ -8,6 +9,16 @@ export interface Belief {
   high80: number;
   low95: number;
   high95: number;
+}
+
+/** A belief that is normal. */
+export function normalBelief(mean: number, sd: number): Belief {
+  return beliefFrom((share) => mean + sd * normalQuantile(share));
+}
+
+/** The standard deviation of the normal with this 80 % interval. */
+export function sdOfBelief({ low80, high80 }: Pick<Belief, 'low80' | 'high80'>): number {
+  return (high80 - low80) / (2 * normalQuantile(0.9));
 }
 
 /** A belief from equally likely values. */

@@ -1,4 +1,4 @@
-import { type Asked, chanceToSpare, expectOf } from './askDraws.ts';
+import { type Asked, chanceToSpare, repExpected } from './askDraws.ts';
 import type { Draw } from './Draw.ts';
 import type { LiftModel } from './readGroup.ts';
 
@@ -27,7 +27,7 @@ export function chanceOfWork(
 ): WorkExpected {
   // The session of the central draw was worked out with the bands as they are read.
   const asRead = { ...central, bandError: 0 };
-  const [middle, ...each] = expectOf(lift, asked, { barKg, reps: 1, carriedLn: 0 }, [asRead, ...draws]);
+  const [middle, ...each] = repExpected(lift, asked, barKg, [asRead, ...draws]);
   const lostLn = Math.max(0, middle!.spareLn - marginLn);
   const chances = each.map(({ spareLn }, i) => {
     const draw = draws[i]!;
@@ -35,6 +35,6 @@ export function chanceOfWork(
   });
   return {
     chanceAllReps: chances.reduce((sum, chance) => sum + chance, 0) / chances.length,
-    firstMps: each.map(({ firstMps }) => firstMps),
+    firstMps: each.map(({ speedMps }) => speedMps),
   };
 }

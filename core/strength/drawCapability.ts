@@ -1,9 +1,10 @@
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import type { Capability } from '../rep/Capability.ts';
 import { fitStrength } from '../rep/fitStrength.ts';
+import { strengthIn } from './askDraws.ts';
 import { beliefOf } from './belief.ts';
 import type { Draw } from './Draw.ts';
-import { type EquipmentName, equipmentParameter, type Parameters, parameterNames } from './parameters.ts';
+import { type EquipmentName, type Parameters, parameterNames } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { reboundOf } from './setModel.ts';
 
@@ -18,10 +19,9 @@ export function drawCapability(
   to: Pick<Rigging, 'start' | 'range'> & { movedBodyKg: number; equipment: EquipmentName },
 ): Capability {
   const { strengthN: _, ...straight } = shaped(draw, lift, reference.start, reference.range);
-  const gear = equipmentParameter[to.equipment];
   // What another start is worth less to this lifter is missing from the strength there.
   const lostLn = to.start === reference.start ? 0 : draw.startError;
-  const totalKg = Math.exp(draw.lnTotal - lostLn + (gear === null ? 0 : draw[gear]));
+  const totalKg = Math.exp(strengthIn({ equipment: to.equipment, platform: false }, draw) - lostLn);
   return {
     ...shaped(draw, lift, to.start, to.range),
     strengthN: fitStrength({ ...reference.load, barKg: totalKg }, { ...straight, strengthN: 1 }),

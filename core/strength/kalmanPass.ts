@@ -1,6 +1,7 @@
 import { normalCdf, normalDensity, normalQuantile } from '../numeric/normal.ts';
 
 import {
+  BAD_DAY_SHARE,
   LAST_FACTOR,
   PEAK_FACTOR,
   RESERVE_UNSAID_REPS,
@@ -134,7 +135,7 @@ export function kalmanPass(
       covariance[j * n + 1] = 0;
     }
     mean[1] = 0;
-    covariance[n + 1] = daySd * daySd * (1 + 0.06 * 3);
+    covariance[n + 1] = daySd * daySd * (1 + BAD_DAY_SHARE * 3);
     let tired = { fast: 0, slow: 0 };
     session.groups.forEach((group, g) => {
       const reading = linear.of(group.model);
