@@ -9,6 +9,7 @@ import type { Rigging } from '#core/strength/Rigging.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
 import { dayNumber } from './dayNumber.ts';
 import { riggingOf } from './riggingOf.ts';
+import { setFromBest } from './setFromBest.ts';
 
 /** What the log and the bests of a lifter say of one lift, ready for the estimate. */
 export interface LoggedEvidence {
@@ -37,7 +38,7 @@ export function evidenceOf(
   const bests = records.best
     .filter((best) => best.lifterId === lifterId && best.lift === lift && best.doneOn <= on)
     .filter((best) => !known.has(bestKey(best)))
-    .map((best) => ({ ...best, ...ONE_REP, bodyMassKg: null, order: 1000 }));
+    .map(setFromBest);
   const riggings = riggingsOf(records, lifterId, lift);
   const { movedBodyShare } = populationShape(lift);
   const result: LoggedEvidence = { sets: [], ids: [], leftOut: [] };
@@ -79,16 +80,6 @@ function isMaximum(
 ): boolean {
   return set.reps === 1 && set.made === 1 && maxima.has(bestKey(set));
 }
-
-const ONE_REP = {
-  reps: 1,
-  made: 1,
-  stoppedAtS: null,
-  meanSpeedsMps: [],
-  peakSpeedsMps: [],
-  repsInReserve: null,
-  restS: null,
-};
 
 function bestKey({ doneOn, ...keyed }: Pick<LoggedSet, 'doneOn' | 'lift' | 'equipment' | 'setup'>): string {
   return `${doneOn} ${keyed.setup.barKg} ${setupKey(keyed)}`;

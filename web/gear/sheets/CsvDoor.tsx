@@ -5,6 +5,7 @@ import type { KindName } from '#contract/records/allKinds.ts';
 import { type CsvAnswer, csvPath, sendCsv } from '#web/api/clubFiles.ts';
 import { request } from '#web/api/request.ts';
 import { clubKey } from '#web/api/useClub.ts';
+import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 
 /** A file that was read, and what the server found in it. */
@@ -94,29 +95,7 @@ function Wrong({ name, problems }: { name: string; problems: readonly CsvProblem
   return (
     <div className="stack" role="alert">
       <p className="stop">Nothing of {name} was taken. Mend these places and read it again:</p>
-      <div className="table-scroll">
-        <table className="table" aria-label={`What is wrong in ${name}`}>
-          <thead>
-            <tr>
-              <th scope="col" className="number">
-                line
-              </th>
-              <th scope="col">column</th>
-              <th scope="col">what is wrong</th>
-            </tr>
-          </thead>
-          <tbody>
-            {problems.slice(0, 40).map((problem) => (
-              <tr key={`${problem.line} ${problem.column} ${problem.message}`}>
-                <td className="number">{problem.line}</td>
-                <td>{problem.column}</td>
-                <td>{problem.message}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-      {problems.length > 40 && <p>And {problems.length - 40} more.</p>}
+      <FileProblems name={name} problems={problems.slice(0, 40)} count={problems.length} />
     </div>
   );
 }

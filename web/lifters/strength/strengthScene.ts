@@ -1,3 +1,4 @@
+import { setFromBest } from '#contract/estimate/setFromBest.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { recordsBySetup } from '#contract/recordsBySetup.ts';
@@ -6,7 +7,6 @@ import type { SetMark, TimeScene } from '#web/charts/TimeScene.ts';
 import { liftWord } from '#web/parts/liftWords.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from '../lifterRecords.ts';
-import { setFromBest } from './setFromBest.ts';
 import { isDoubted, setSentence } from './setWords.ts';
 
 /** An estimate with the log beside it, as a picture of strength over time. */

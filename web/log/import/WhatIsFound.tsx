@@ -1,4 +1,5 @@
 import type { LogFileAnswer } from '#web/api/logFile.ts';
+import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { dateText } from '#web/parts/localToday.ts';
 
 /** What a file would do to the log, or everything that keeps it from being taken. */
@@ -56,29 +57,7 @@ function Problems({ name, answer }: { name: string; answer: LogFileAnswer }) {
         {problemCount === 1 ? 'One place' : `${problemCount} places`} of {name} cannot be understood. Match
         the columns below, or mend the file and read it again.
       </p>
-      <div className="table-scroll">
-        <table className="table" aria-label={`What is wrong in ${name}`}>
-          <thead>
-            <tr>
-              <th scope="col" className="number">
-                line
-              </th>
-              <th scope="col">column</th>
-              <th scope="col">what is wrong</th>
-            </tr>
-          </thead>
-          <tbody>
-            {problems.map(({ line, column, message }) => (
-              <tr key={`${line} ${column} ${message}`}>
-                <td className="number">{line}</td>
-                <td>{column}</td>
-                <td>{message}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-      {problemCount > problems.length && <p>And {problemCount - problems.length} more.</p>}
+      <FileProblems name={name} problems={problems} count={problemCount} />
     </div>
   );
 }

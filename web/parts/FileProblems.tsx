@@ -1,0 +1,33 @@
+import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
+
+/** What is wrong in a file, place by place; `count` of all there are, of which the first are given. */
+export function FileProblems(props: { name: string; problems: readonly CsvProblem[]; count: number }) {
+  const { name, problems, count } = props;
+  return (
+    <>
+      <div className="table-scroll">
+        <table className="table" aria-label={`What is wrong in ${name}`}>
+          <thead>
+            <tr>
+              <th scope="col" className="number">
+                line
+              </th>
+              <th scope="col">column</th>
+              <th scope="col">what is wrong</th>
+            </tr>
+          </thead>
+          <tbody>
+            {problems.map(({ line, column, message }) => (
+              <tr key={`${line} ${column} ${message}`}>
+                <td className="number">{line}</td>
+                <td>{column}</td>
+                <td>{message}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {count > problems.length && <p>And {count - problems.length} more.</p>}
+    </>
+  );
+}
