@@ -45,6 +45,8 @@ export interface ClubStore {
   /** Marks a set as a mistake; it stays readable and no longer counts. */
   strikeSet(id: string): Promise<{ seq: number }>;
   restoreSet(id: string): Promise<{ seq: number }>;
+  /** Puts a set in the place of a mistaken one, which is struck, as one change. */
+  correctSet(id: string, given: Given): Promise<{ set: LoggedSet; seq: number }>;
   /** The log of the lifters that the club has, struck sets included, by day and order. */
   loggedSets(filter?: SetFilter): Promise<LoggedSet[]>;
   /** A mark of a lifter's log in each lift that it knows, the same as long as the log is. */

@@ -10,10 +10,10 @@ export interface ChangeEntry<K extends KindName = KindName> {
   after: RecordOf<K> | null;
 }
 
-/** What a change did to the log of sets; a struck set is taken back by restoring it, and the other way round. */
+/** What a change did to the log: which sets count from then on, new or restored, and which no longer do. */
 export interface SetsChange {
-  did: 'logged' | 'struck' | 'restored';
-  ids: string[];
+  counts: string[];
+  struck: string[];
 }
 
 /**
@@ -90,6 +90,17 @@ function toChange({ seq, madeAt, undoes, entries, sets }: ChangeRow): Change {
     madeAt,
     undoes,
     entries: JSON.parse(entries) as ChangeEntry[],
-    sets: sets === null ? null : (JSON.parse(sets) as SetsChange),
+    sets: sets === null ? null : toSetsChange(JSON.parse(sets) as SetsChange | FormerSetsChange),
   };
+}
+
+/** As it was written before one change could do both. */
+interface FormerSetsChange {
+  did: 'logged' | 'struck' | 'restored';
+  ids: string[];
+}
+
+function toSetsChange(kept: SetsChange | FormerSetsChange): SetsChange {
+  if (!('did' in kept)) return kept;
+  return kept.did === 'struck' ? { counts: [], struck: kept.ids } : { counts: kept.ids, struck: [] };
 }

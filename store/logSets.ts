@@ -28,13 +28,18 @@ export async function logSets(
     namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
   );
   await checkThere(named, (kind, ids) => kindTable(db, clubId, kind).among(ids));
+  const sets = await addSets(db, clubId, read.data.sets);
+  const { seq } = await appendChange(db, clubId, [], null, { counts: sets.map(({ id }) => id), struck: [] });
+  return { sets, seq };
+}
+
+/** Writes new sets at the end of the log; the change that tells of them is the caller's. */
+export async function addSets(db: Kysely<Tables>, clubId: string, given: GivenSet[]): Promise<LoggedSet[]> {
   const loggedAt = new Date().toISOString();
-  const inOrder = await ordered(db, clubId, read.data.sets);
+  const inOrder = await ordered(db, clubId, given);
   const sets = inOrder.map((set): LoggedSet => ({ ...set, id: newId(), loggedAt, struckAt: null }));
   await putSets(db, clubId, sets);
-  const ids = sets.map(({ id }) => id);
-  const { seq } = await appendChange(db, clubId, [], null, { did: 'logged', ids });
-  return { sets, seq };
+  return sets;
 }
 
 /** Refuses when a record that is named is not among those that `find` gives. */

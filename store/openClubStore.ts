@@ -11,6 +11,7 @@ import type { ClubStore } from './ClubStore.ts';
 import { appendChange, changesAfter, latestSeq } from './changeLog.ts';
 import { checkShape } from './checks.ts';
 import { commitChange } from './commitChange.ts';
+import { correctSet } from './correctSet.ts';
 import { kindTable } from './kindTable.ts';
 import { logMarks } from './logMarks.ts';
 import { logSets } from './logSets.ts';
@@ -98,6 +99,7 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     logSets: (given) => write((trx) => logSets(trx, clubId, given)),
     strikeSet: (id) => markOne(id, 'struck'),
     restoreSet: (id) => markOne(id, 'restored'),
+    correctSet: (id, given) => write((trx) => correctSet(trx, clubId, id, given)),
     loggedSets: (filter = {}) => readSets(db, clubId, filter),
     logMarks: (lifterId) => logMarks(db, clubId, lifterId),
     bandReps: () => bandReps(db, clubId),

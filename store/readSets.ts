@@ -45,6 +45,13 @@ export async function readSets(db: Kysely<Tables>, clubId: string, filter: SetFi
   return rows.map((row) => valuesOf(setFields, row) as LoggedSet);
 }
 
+/** One set of the log, or null. */
+export async function readSet(db: Kysely<Tables>, clubId: string, id: string): Promise<LoggedSet | null> {
+  const query = db.selectFrom('loggedSet').selectAll().where('clubId', '=', clubId).where('id', '=', id);
+  const row = await query.executeTakeFirst();
+  return row ? (valuesOf(setFields, row) as LoggedSet) : null;
+}
+
 /** The log as an archive keeps it: a day that was removed is no longer named. */
 export async function archivedSets(db: Kysely<Tables>, clubId: string): Promise<LoggedSet[]> {
   const days = new Set((await kindTable(db, clubId, 'day').live()).map(({ id }) => id));

@@ -16,42 +16,56 @@ export async function markSet(
     const sentence = did === 'struck' ? 'This set is struck already.' : 'This set is not struck; it counts.';
     throw new Refusal('conflict', 'id', sentence);
   }
-  return mark(db, clubId, { did, ids: [id] }, null);
+  return turnSets(db, clubId, did === 'struck' ? { counts: [], struck: [id] } : { counts: [id], struck: [] });
 }
 
-/** Takes back what a change did to the log: what it logged or restored is struck, what it struck is restored. */
+/** Takes back what a change did to the log: what counts since then is struck, what it struck counts again. */
 export async function undoSets(
   db: Kysely<Tables>,
   clubId: string,
   seq: number,
-  { did, ids }: SetsChange,
+  { counts, struck }: SetsChange,
 ): Promise<Change> {
-  const now = await marksOf(db, clubId, ids);
-  const asLeft = now.filter(({ struckAt }) => (struckAt !== null) === (did === 'struck'));
-  if (asLeft.length < ids.length) {
+  const counting = await marksOf(db, clubId, counts);
+  const stricken = await marksOf(db, clubId, struck);
+  const asLeft = [
+    ...counting.filter(({ struckAt }) => struckAt === null),
+    ...stricken.filter(({ struckAt }) => struckAt !== null),
+  ];
+  if (asLeft.length < counts.length + struck.length) {
     const sentence = 'This cannot be undone: a set that it touched was struck or restored since.';
     throw new Refusal('conflict', 'seq', sentence);
   }
-  return mark(db, clubId, { did: did === 'struck' ? 'restored' : 'struck', ids }, seq);
+  return turnSets(db, clubId, { counts: struck, struck: counts }, seq);
+}
+
+/** Lets sets count and strikes others, as one change. To be called within a transaction. */
+export async function turnSets(
+  db: Kysely<Tables>,
+  clubId: string,
+  change: SetsChange,
+  undoes: number | null = null,
+): Promise<Change> {
+  const appended = await appendChange(db, clubId, [], undoes, change);
+  await mark(db, clubId, change.counts, null);
+  await mark(db, clubId, change.struck, appended.madeAt);
+  return appended;
 }
 
 async function mark(
   db: Kysely<Tables>,
   clubId: string,
-  change: SetsChange,
-  undoes: number | null,
-): Promise<Change> {
-  const appended = await appendChange(db, clubId, [], undoes, change);
-  const struckAt = change.did === 'struck' ? appended.madeAt : null;
-  for (const ids of inPortions(change.ids)) {
+  ids: string[],
+  struckAt: string | null,
+): Promise<void> {
+  for (const portion of inPortions(ids)) {
     await db
       .updateTable('loggedSet')
       .set({ struckAt })
       .where('clubId', '=', clubId)
-      .where('id', 'in', ids)
+      .where('id', 'in', portion)
       .execute();
   }
-  return appended;
 }
 
 async function marksOf(db: Kysely<Tables>, clubId: string, ids: string[]) {

@@ -44,6 +44,21 @@ export function setPaths() {
       'It is struck already',
     ),
     '/api/sets/{id}/restore': marking('set.restore', 'Let a struck set count again', 'It is not struck'),
+    '/api/sets/{id}/correct': {
+      parameters: [inPath('id', 'string')],
+      post: {
+        operationId: 'set.correct',
+        summary: 'Put a set in the place of a mistaken one, which is struck, as one change',
+        tags,
+        requestBody: body(z.toJSONSchema(givenSet, { io: 'input' })),
+        responses: {
+          200: answer('The corrected set as kept', object({ set, seq: seqSchema })),
+          400: refusal('A field is wrong; nothing was changed'),
+          404: refusal('There is no such set'),
+          409: refusal('It is struck already'),
+        },
+      },
+    },
     '/api/sets/csv': {
       get: {
         operationId: 'set.writeCsv',

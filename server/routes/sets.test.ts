@@ -24,6 +24,23 @@ test('sets are logged, read, narrowed, struck, restored and undone', async () =>
   });
 });
 
+test('a set is corrected in one step, by the same rules as a new one', async () => {
+  const { ask } = await testApp(smallClub());
+  const { sets } = (await ask('POST', '/api/sets', { sets: [squatSet()] })).json;
+  const path = `/api/sets/${sets[0].id}/correct`;
+  const refused = await ask('POST', path, squatSet({ made: 5 }));
+  expect(refused).toMatchObject({ status: 400, json: { error: { field: 'made' } } });
+  expect((await ask('GET', '/api/sets')).json.sets).toEqual(sets);
+  const corrected = await ask('POST', path, squatSet({ reps: 5, made: 5 }));
+  expect(corrected).toMatchObject({ status: 200, json: { seq: 3, set: { reps: 5, order: 1 } } });
+  const again = await ask('POST', path, squatSet());
+  expect(again).toMatchObject({ status: 409, json: { error: { field: 'id' } } });
+  expect(again.json.error.message).toMatch(/^[^.].*\.$/s);
+  expect(await ask('POST', '/api/undo/3')).toEqual({ status: 200, json: { seq: 4 } });
+  expect((await ask('POST', path, squatSet())).status).toBe(200);
+  expect((await ask('POST', '/api/sets/x/correct', squatSet())).status).toBe(404);
+});
+
 test('gear that was removed keeps its label beside the sets that name it', async () => {
   const { ask, store } = await testApp(smallClub());
   await store.logSets([squatSet()]);

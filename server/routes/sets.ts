@@ -4,7 +4,7 @@ import { readJson } from '#server/guard/readJson.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** The log of sets done: read it, add to it, strike a mistake and bring it back. */
+/** The log of sets done: read it, add to it, correct a mistake, strike it and bring it back. */
 export function setRoutes(store: ClubStore) {
   return new Hono()
     .get('/sets', async (c) => {
@@ -20,6 +20,9 @@ export function setRoutes(store: ClubStore) {
     .post('/sets', async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
     .post('/sets/:id/strike', async (c) => c.json(await store.strikeSet(c.req.param('id'))))
     .post('/sets/:id/restore', async (c) => c.json(await store.restoreSet(c.req.param('id'))))
+    .post('/sets/:id/correct', async (c) =>
+      c.json(await store.correctSet(c.req.param('id'), await readJson(c))),
+    )
     .get('/sets/band-reps', async (c) => c.json({ bandReps: await store.bandReps() }));
 }
 

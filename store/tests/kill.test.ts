@@ -54,3 +54,23 @@ test('a process killed while it logs sets loses no acknowledged set', async () =
   expect(await store.latestSeq()).toBe(1 + kept.size);
   await store.close();
 });
+
+test('a process killed while it corrects a set leaves exactly one that counts', async () => {
+  const path = newClubPath();
+  const founding = await openClubStore(path);
+  const { record } = await founding.create('lifter', { name: 'Ida Quill', category: 'women' });
+  const setup = { start: { way: 'free' }, barKg: 100 };
+  const first = { lifterId: record.id, doneOn: '2026-11-25', lift: 'squat', setup, reps: 1, made: 1 };
+  await founding.logSets([first]);
+  await founding.close();
+  for (const count of [1, 23, 60]) {
+    const acknowledged = await writtenBeforeKill(path, count, 'corrections');
+    const store = await openClubStore(path);
+    const sets = await store.loggedSets();
+    expect(sets.filter(({ struckAt }) => struckAt === null)).toHaveLength(1);
+    const kept = new Set(sets.map(({ id }) => id));
+    expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
+    expect(await store.latestSeq()).toBe(1 + kept.size);
+    await store.close();
+  }
+});

@@ -1,3 +1,4 @@
+import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { ClubStore, Given } from '../ClubStore.ts';
 import { databases } from './databases.ts';
@@ -40,7 +41,7 @@ describe.each(databases)('the log on $name', ({ open }) => {
     expect(await store.loggedSets()).toEqual(sets);
     expect(heard).toEqual([seq]);
     expect(await store.latestSeq()).toBe(seq);
-    expect((await store.changesAfter(seq - 1))[0]?.sets?.ids).toEqual(sets.map(({ id }) => id));
+    expect((await store.changesAfter(seq - 1))[0]?.sets?.counts).toEqual(sets.map(({ id }) => id));
   });
 
   test('keeps the order of a day: counted on where none is given, whoever logs at the same time', async () => {
@@ -82,6 +83,65 @@ describe.each(databases)('the log on $name', ({ open }) => {
     expect(await store.loggedSets()).toEqual(sets);
     await expect(store.restoreSet(first!.id)).rejects.toMatchObject({ reason: 'conflict' });
     await expect(store.restoreSet('nobody')).rejects.toMatchObject({ reason: 'missing' });
+  });
+
+  test('corrects a set as one change: the new one takes its place, and one undo brings the old one back', async () => {
+    const heard: number[] = [];
+    const { sets } = await store.logSets([squatSet(), squatSet()]);
+    store.onChange((seq) => heard.push(seq));
+    const [first, second] = sets;
+    const { set, seq } = await store.correctSet(first!.id, squatSet({ reps: 3, made: 3 }));
+    expect(set).toMatchObject({ reps: 3, order: 1, struckAt: null });
+    expect(heard).toEqual([seq]);
+    const counting = async () =>
+      (await store.loggedSets()).filter(({ struckAt }) => struckAt === null).map(({ id }) => id);
+    expect((await counting()).sort()).toEqual([set.id, second!.id].sort());
+    const undone = await store.undo(seq);
+    expect((await counting()).sort()).toEqual([first!.id, second!.id].sort());
+    await store.undo(undone.seq);
+    expect((await counting()).sort()).toEqual([set.id, second!.id].sort());
+    const moved = await store.correctSet(set.id, squatSet({ doneOn: '2026-11-21' }));
+    expect(moved.set).toMatchObject({ doneOn: '2026-11-21', order: 1 });
+  });
+
+  test('corrects nothing that is struck, unknown or wrong, and leaves the log as it was', async () => {
+    const { sets } = await store.logSets([squatSet(), squatSet({ order: 7 })]);
+    const [first, second] = sets;
+    await store.strikeSet(first!.id);
+    const before = await store.loggedSets();
+    const refused = (id: string, fields: Given) => expect(store.correctSet(id, squatSet(fields))).rejects;
+    await refused(first!.id, {}).toMatchObject({ reason: 'conflict', field: 'id' });
+    await refused('nobody', {}).toMatchObject({ reason: 'missing', field: 'id' });
+    await refused(second!.id, { reps: 0 }).toMatchObject({ reason: 'invalid', field: 'reps' });
+    await refused(second!.id, { lifterId: 'x' }).toMatchObject({ reason: 'invalid', field: 'lifterId' });
+    expect(await store.loggedSets()).toEqual(before);
+  });
+
+  test('corrects a set whose gear is gone since, but hangs no other gear that is gone on it', async () => {
+    const { sets } = await store.logSets([squatSet(), squatSet({ setup: straight })]);
+    for (const [kind, id] of [
+      ['day', 'day-1'],
+      ['best', 'best-1'],
+      ['bandPair', 'pair-1'],
+    ] as const) {
+      await store.remove(kind, id);
+    }
+    expect((await store.correctSet(sets[0]!.id, squatSet({ made: 1 }))).set.made).toBe(1);
+    await expect(store.correctSet(sets[1]!.id, squatSet())).rejects.toMatchObject({
+      field: 'setup.bands[0].bandPairId',
+    });
+  });
+
+  test('undoes what was written before one change could both strike and log', async () => {
+    const { sets, seq } = await store.logSets([squatSet()]);
+    const ids = sets.map(({ id }) => id);
+    const file = new Database(store.path);
+    const formerly = JSON.stringify({ did: 'logged', ids });
+    file.prepare('update "change" set "sets" = ? where "seq" = ?').run(formerly, seq);
+    file.close();
+    const undone = await store.undo(seq);
+    expect(undone.sets).toEqual({ counts: [], struck: ids });
+    expect((await store.loggedSets())[0]!.struckAt).not.toBeNull();
   });
 
   test('takes more sets at once than one query can name, and one undo strikes them all', async () => {

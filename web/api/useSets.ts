@@ -35,7 +35,7 @@ export interface SetWriter {
   /** Takes a set out of everything that counts; it stays readable. */
   strike: (id: string) => Promise<void>;
   restore: (id: string) => Promise<void>;
-  /** The log only grows: the corrected set takes the place of the mistaken one, which is struck. */
+  /** The log only grows: the corrected set takes the place of the mistaken one, which is struck, in one step. */
   correct: (mistaken: LoggedSet, set: GivenSet) => Promise<LoggedSet>;
   busy: boolean;
 }
@@ -51,12 +51,7 @@ export function useSetWriter(): SetWriter {
     log: (set) => run(() => add(set)),
     strike: (id) => run(() => turn(id, 'strike')),
     restore: (id) => run(() => turn(id, 'restore')),
-    correct: (mistaken, set) =>
-      run(async () => {
-        const corrected = await add({ ...set, order: mistaken.order });
-        await turn(mistaken.id, 'strike');
-        return corrected;
-      }),
+    correct: (mistaken, set) => run(() => replace(mistaken.id, set)),
     busy: write.isPending,
   };
 }
@@ -64,6 +59,15 @@ export function useSetWriter(): SetWriter {
 async function add(set: GivenSet): Promise<LoggedSet> {
   const { sets } = await request<{ sets: LoggedSet[] }>('POST', '/api/sets', { sets: [set] });
   return sets[0]!;
+}
+
+async function replace(id: string, by: GivenSet): Promise<LoggedSet> {
+  const { set } = await request<{ set: LoggedSet }>(
+    'POST',
+    `/api/sets/${encodeURIComponent(id)}/correct`,
+    by,
+  );
+  return set;
 }
 
 async function turn(id: string, way: 'strike' | 'restore'): Promise<void> {

@@ -1,0 +1,45 @@
+import type { Kysely } from 'kysely';
+import { namedBySet } from '#contract/log/namedBySet.ts';
+import { givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
+import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import type { Given } from './ClubStore.ts';
+import { kindTable } from './kindTable.ts';
+import { addSets, checkThere } from './logSets.ts';
+import { Refusal } from './Refusal.ts';
+import { readSet } from './readSets.ts';
+import type { Tables } from './schema.ts';
+import { turnSets } from './strikeSets.ts';
+
+/**
+ * Puts a set in the place of a mistaken one, which is struck, as one change. Without an order it takes that of the mistaken
+ * set, or comes last where the lifter or the day was the mistake. What the mistaken set named may be named again, even if
+ * the club no longer has it. To be called within a transaction.
+ */
+export async function correctSet(
+  db: Kysely<Tables>,
+  clubId: string,
+  id: string,
+  given: Given,
+): Promise<{ set: LoggedSet; seq: number }> {
+  const mistaken = await readSet(db, clubId, id);
+  if (!mistaken) throw new Refusal('missing', 'id', `The log has no set with the id "${id}".`);
+  if (mistaken.struckAt !== null) {
+    const sentence = 'This set is struck already; only a set that counts can be corrected.';
+    throw new Refusal('conflict', 'id', sentence);
+  }
+  const read = givenSet.safeParse(given);
+  if (!read.success) {
+    const { field, message } = shapeProblem(read.error, given);
+    throw new Refusal('invalid', field, message);
+  }
+  const named = namedBySet(mistaken);
+  const newlyNamed = namedBySet(read.data).filter(
+    (one) => !named.some(({ kind, id }) => kind === one.kind && id === one.id),
+  );
+  await checkThere(newlyNamed, (kind, ids) => kindTable(db, clubId, kind).among(ids));
+  const sameDay = read.data.lifterId === mistaken.lifterId && read.data.doneOn === mistaken.doneOn;
+  const order = read.data.order ?? (sameDay ? mistaken.order : null);
+  const [set] = await addSets(db, clubId, [{ ...read.data, order }]);
+  const { seq } = await turnSets(db, clubId, { counts: [set!.id], struck: [id] });
+  return { set: set!, seq };
+}
