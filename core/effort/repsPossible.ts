@@ -7,7 +7,7 @@ import type { Tiring } from './Tiring.ts';
 import { walkSet } from './walkSession.ts';
 
 /** Nobody counts further: a bar that light is no matter of strength. */
-const MOST_REPS = 100;
+export const MOST_REPS = 100;
 
 /** How many reps a rested lifter makes without rest between them, up to 100. */
 export function repsPossible(load: Load, capability: Capability, tiring: Tiring): number {
