@@ -10,6 +10,7 @@ import { type Backtester, backtester } from './jobs/backtester.ts';
 import type { SolveDay } from './jobs/daySolver.ts';
 import type { EstimateLift } from './jobs/estimateThreads.ts';
 import type { WeighEvidence } from './jobs/evidenceWeigher.ts';
+import { type FollowCapacity, seasonCapacity } from './jobs/seasonCapacity.ts';
 import { type StrengthEstimator, strengthEstimator } from './jobs/strengthEstimator.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { backtestRoutes } from './routes/backtest.ts';
@@ -36,6 +37,8 @@ export interface AppParts {
   weighEvidence?: WeighEvidence;
   /** What works lifters' strength out; likewise. */
   estimator?: StrengthEstimator;
+  /** What follows work capacity; likewise. */
+  followCapacity?: FollowCapacity;
   /** What foretells past meets; likewise. */
   backtests?: Backtester;
   /** Called after an archive or a file of the log was taken in. */
@@ -49,6 +52,7 @@ export function createApp({
   solveDay = solveHere,
   weighEvidence = weighHere,
   estimator = strengthEstimator(store, estimateHere),
+  followCapacity = followHere,
   backtests = backtester(store, estimateHere),
   onFilled = () => {},
 }: AppParts) {
@@ -68,7 +72,7 @@ export function createApp({
     .route('/api', dayRoutes(store, solveDay, estimator))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store))
-    .route('/api', estimateRoutes(store, estimator))
+    .route('/api', estimateRoutes(store, estimator, seasonCapacity(store, estimator, followCapacity)))
     .route('/api', evidenceRoutes(store, weighEvidence))
     .route('/api', projectionRoutes(store, estimator))
     .route('/api', backtestRoutes(backtests))
@@ -91,6 +95,11 @@ const weighHere: WeighEvidence = async (records, sets) => {
 const estimateHere: EstimateLift = async ({ records, log, of, prior }) => {
   const { estimateLift } = await import('#contract/estimate/estimateLift.ts');
   return estimateLift(records, log, of, prior);
+};
+
+const followHere: FollowCapacity = async ({ records, log, estimate }) => {
+  const { liftCapacity } = await import('#contract/estimate/liftCapacity.ts');
+  return liftCapacity(records, log, estimate);
 };
 
 function after(done: () => void) {

@@ -46,6 +46,7 @@ export async function serve({
     solveDay: solver.solveDay,
     weighEvidence: weigher.weighEvidence,
     estimator,
+    followCapacity: threads.followCapacity,
     backtests,
     // Somebody will look at everybody soon.
     onFilled: () => void clubToday(store).then(estimator.bringUpToDate),

@@ -4,6 +4,7 @@ import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { Prior } from '#core/strength/parameters.ts';
+import type { FollowCapacity } from './seasonCapacity.ts';
 
 /** One lift of one lifter on a day, with all that the estimate rests on. */
 interface LiftAsked {
@@ -18,24 +19,22 @@ export type EstimateLift = (asked: LiftAsked) => Promise<StrengthEstimate | null
 /** One thread for each core of a common small computer; more would only slow down the screens. */
 export const estimateThreadCount = 2;
 
-/** Estimates lifts in threads of their own, begun when first asked for. */
+/** Estimates lifts, and follows work capacity, in threads of their own, begun when first asked for. */
 export function estimateThreads(count = estimateThreadCount): {
   estimateLift: EstimateLift;
+  followCapacity: FollowCapacity;
   close: () => Promise<void>;
 } {
-  let threads: Piscina<LiftAsked, StrengthEstimate | null> | undefined;
+  let begun: Piscina | undefined;
+  const threads = () => {
+    begun ??= new Piscina({ filename, minThreads: 0, maxThreads: count, idleTimeout: keepWarmMs });
+    return begun;
+  };
   return {
-    estimateLift(asked) {
-      threads ??= new Piscina({
-        filename,
-        minThreads: 0,
-        maxThreads: count,
-        idleTimeout: keepWarmMs,
-      });
-      return threads.run(asked);
-    },
+    estimateLift: (asked) => threads().run(asked),
+    followCapacity: (asked) => threads().run(asked, { name: 'followCapacity' }),
     async close() {
-      await threads?.destroy();
+      await begun?.destroy();
     },
   };
 }

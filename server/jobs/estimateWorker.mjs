@@ -3,7 +3,12 @@ import { register } from 'tsx/esm/api';
 
 register();
 const { estimateLift } = await import('#contract/estimate/estimateLift.ts');
+const { liftCapacity } = await import('#contract/estimate/liftCapacity.ts');
 
 export default function estimate({ records, log, of, prior }) {
   return estimateLift(records, log, of, prior);
+}
+
+export function followCapacity({ records, log, estimate }) {
+  return liftCapacity(records, log, estimate);
 }

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { capacityReport } from '#contract/estimate/capacityReport.ts';
+import { lift } from '#contract/records/lift.ts';
 import { strengthEstimate } from '#contract/strengthEstimate.ts';
 import { estimateProgress, strengthSummary } from '#contract/strengthSummary.ts';
 import { answer, object, refusal } from './answers.ts';
@@ -27,6 +29,23 @@ export function estimatePaths() {
           200: answer('The estimates', object({ estimates })),
           400: refusal('No lifter is named, or the date is none'),
           404: refusal('There is no such lifter'),
+        },
+      },
+    },
+    '/api/estimates/capacity': {
+      get: {
+        operationId: 'estimate.capacity',
+        summary:
+          "A lifter's work capacity in one lift over the season, each twelve weeks by their own sets, and whether it rose or fell",
+        tags,
+        parameters: [
+          { name: 'lifterId', in: 'query', required: true, schema: { type: 'string' } },
+          { name: 'lift', in: 'query', required: true, schema: z.toJSONSchema(lift, { io: 'input' }) },
+        ],
+        responses: {
+          200: answer('Capacity, stretch by stretch', z.toJSONSchema(capacityReport, { io: 'output' })),
+          400: refusal('No lifter or no lift is named'),
+          404: refusal('There is no such lifter, or nothing is logged of the lift'),
         },
       },
     },

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { capacityReport } from '#contract/estimate/capacityReport.ts';
 import { strengthEstimate } from '#contract/strengthEstimate.ts';
 import { estimateProgress, strengthSummary } from '#contract/strengthSummary.ts';
 import { testApp } from '#server/tests/testApp.ts';
@@ -85,6 +86,46 @@ test('the whole club comes in short, worked out behind the screen, and follows t
   expect(fresh).toMatchObject({ setCount: 2, lastSetOn: '2026-11-20', upToDate: true });
   const inFull = (await ask('GET', `/api/estimates?lifterId=lifter-1`)).json.estimates[0];
   expect(fresh.maxKg).toEqual(inFull.maxKg);
+});
+
+test('work capacity is followed over twelve weeks each, and a stretch whose sets tell too little says so', async () => {
+  const { ask, store } = await testApp(smallClub());
+  const several = { setup: straight(110), reps: 6, made: 6, repsInReserve: 2 };
+  const days = ['2026-10-02', '2026-10-09', '2026-10-16', '2026-10-23', '2026-10-30', '2026-11-06'];
+  await store.logSets([
+    squatSet({ ...several, doneOn: '2026-07-30' }),
+    ...days.flatMap((doneOn) => [
+      squatSet({ ...several, doneOn }),
+      squatSet({ setup: straight(140), doneOn }),
+    ]),
+  ]);
+  const { status, json } = await ask('GET', '/api/estimates/capacity?lifterId=lifter-1&lift=squat');
+  expect(status).toBe(200);
+  const { stretches, better, change } = capacityReport.parse(json);
+  // Eighty-four days end with the newest set.
+  expect(stretches.map(({ from, to }) => [from, to])).toEqual([
+    ['2026-05-23', '2026-08-14'],
+    ['2026-08-15', '2026-11-06'],
+  ]);
+  const [early, late] = stretches;
+  expect(early).toMatchObject({ setsThatTell: 1, told: null });
+  expect(late!.told!.reps.map(({ share }) => share)).toEqual([0.9, 0.8]);
+  const [heavy, lighter] = late!.told!.reps;
+  expect(heavy!.belief.median).toBeLessThan(lighter!.belief.median);
+  expect([better, change]).toEqual([null, 'cannotTell']);
+});
+
+test.each([
+  ['nobody', 'lift=squat', 400, 'lifterId'],
+  ['a stranger', 'lifterId=x&lift=squat', 404, 'lifterId'],
+  ['no lift', 'lifterId=lifter-1', 400, 'lift'],
+  ['a lift that is none', 'lifterId=lifter-1&lift=curl', 400, 'lift'],
+  ['a lift of which nothing is logged', 'lifterId=lifter-1&lift=bench', 404, 'lift'],
+] as const)('work capacity of %s is refused with one sentence', async (_what, query, status, field) => {
+  const { ask } = await testApp(smallClub());
+  const answer = await ask('GET', `/api/estimates/capacity?${query}`);
+  expect(answer).toMatchObject({ status, json: { error: { field } } });
+  expect(answer.json.error.message).toMatch(/^[^.].*\.$/s);
 });
 
 test('a day is solved by what the log says of its lifters', async () => {

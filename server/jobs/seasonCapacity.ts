@@ -1,0 +1,49 @@
+import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { clubWithFormerGear } from './clubWithFormerGear.ts';
+import { ownRecords } from './ownRecords.ts';
+import type { StrengthEstimator } from './strengthEstimator.ts';
+
+/** Works a season out from the log and from the estimate that the whole of it gave. */
+export type FollowCapacity = (asked: {
+  records: ClubRecords;
+  log: LoggedSet[];
+  estimate: StrengthEstimate;
+}) => Promise<CapacityReport>;
+
+/** Work capacity of a lifter in a lift over the season; null where nothing is known of the lift. */
+export type SeasonCapacity = (asked: {
+  lifterId: string;
+  lift: Lift;
+  on: string;
+}) => Promise<CapacityReport | null>;
+
+/** Follows capacity when asked for, once for each estimate: while that is kept, nothing that it rests on has changed. */
+export function seasonCapacity(
+  store: ClubStore,
+  estimator: StrengthEstimator,
+  followCapacity: FollowCapacity,
+): SeasonCapacity {
+  const known = new WeakMap<StrengthEstimate, Promise<CapacityReport>>();
+
+  async function follow(estimate: StrengthEstimate): Promise<CapacityReport> {
+    const { lifterId } = estimate;
+    const { records, log } = await clubWithFormerGear(store, { lifterId });
+    return followCapacity({ records: ownRecords(records, lifterId, []), log, estimate });
+  }
+
+  return async ({ lifterId, lift, on }) => {
+    const estimates = await estimator.ofLifter(lifterId, on);
+    const estimate = estimates.find((one) => one.lift === lift);
+    if (estimate === undefined) return null;
+    const report = known.get(estimate) ?? follow(estimate);
+    known.set(estimate, report);
+    // A fault is told to whoever asked, and the next one asks anew.
+    report.catch(() => known.delete(estimate));
+    return report;
+  };
+}
