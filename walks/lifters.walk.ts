@@ -222,6 +222,40 @@ test('every set is walked by keys in the picture of strength, and a setup that w
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
+test('work capacity over the season is a picture and a table, twelve weeks at a time', async ({ page }) => {
+  const lifterId = await joins(page);
+  const today = Date.now();
+  const daysAgo = (days: number) => new Date(today - days * 86_400_000).toISOString().slice(0, 10);
+  const set = (days: number, barKg: number, reps: number, made: number, repsInReserve: number | null) => ({
+    lifterId,
+    doneOn: daysAgo(days),
+    lift: 'squat',
+    setup: { start: { way: 'free', heightM: null }, barKg },
+    reps,
+    made,
+    repsInReserve,
+  });
+  const weeks = Array.from({ length: 24 }, (_, week) => 7 * week + 1);
+  const sets = weeks.flatMap((days) => [
+    set(days, 155, 1, 1, null),
+    set(days, 165, 1, 0, null),
+    set(days, 127.5, 6, 6, 1),
+  ]);
+  expect((await page.request.post('/api/sets', { data: { sets } })).status()).toBe(201);
+  await page.goto(`/lifters/${lifterId}`);
+  const picture = page.getByRole('img', { name: /^Reps of Newly Joined at 80 % of the maximum, squat/ });
+  await expect(picture).toBeVisible({ timeout: 30_000 });
+  // Every week the same: nobody can say that it changed.
+  await expect(page.getByText(/The log cannot tell whether work capacity rose or fell/)).toBeVisible();
+  await page.getByRole('radio', { name: '90 %' }).check();
+  await expect(page.getByRole('img', { name: /^Reps of Newly Joined at 90 %/ })).toBeVisible();
+  await page.getByText('The same as a table').click();
+  const table = page.getByRole('table', { name: 'Work capacity over the season' });
+  await expect(table.getByRole('row')).toHaveCount(3);
+  await expect(table.getByRole('row').nth(1)).toContainText('12');
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+});
+
 test('the list is walked by arrows and letters, Enter opens and Esc leaves', async ({ page }) => {
   await page.goto('/lifters');
   const rows = page.getByRole('table', { name: 'Lifters' }).getByRole('row');

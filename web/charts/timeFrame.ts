@@ -116,7 +116,7 @@ export function nearestMark(placed: readonly PlacedMark[], x: number, y: number,
  * As many dates as stand clear of each other, evenly: days where the scale's steps are days, else months. The year stands with the first
  * one and with each January.
  */
-function datesUnder(x: ScaleTime<number, number>, widthPx: number): TimeFrame['dates'] {
+export function datesUnder(x: ScaleTime<number, number>, widthPx: number): TimeFrame['dates'] {
   // Over a week on a wide screen the scale counts hours; a log counts days.
   const ticks = x
     .ticks(Math.max(3, Math.floor(widthPx / 36)))

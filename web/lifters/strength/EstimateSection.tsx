@@ -12,6 +12,7 @@ import { AbilitySection } from './AbilitySection.tsx';
 import { AnySetupSection } from './AnySetupSection.tsx';
 import { askedLifter } from './askDraws.ts';
 import { placeOf } from './placeOf.ts';
+import { SeasonCapacity } from './SeasonCapacity.tsx';
 import { StrengthSection } from './StrengthSection.tsx';
 import './strength.css';
 
@@ -57,6 +58,7 @@ function FromDraws(props: { own: LifterRecords; estimate: StrengthEstimate; sets
   return (
     <>
       <AbilitySection name={own.lifter.name} estimate={estimate} lifter={lifter} />
+      <SeasonCapacity name={own.lifter.name} lifterId={lifterId} lift={lift} />
       <AnySetupSection estimate={estimate} lifter={lifter} sets={sets} />
     </>
   );

@@ -1,0 +1,14 @@
+import { useQuery } from '@tanstack/react-query';
+import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { request } from './request.ts';
+import { clubKey } from './useClub.ts';
+
+/** A lifter's work capacity in a lift over the season; asked again whenever the club changes. */
+export function useCapacity(asked: { lifterId: string; lift: Lift }) {
+  const query = new URLSearchParams(asked).toString();
+  return useQuery({
+    queryKey: [...clubKey, 'capacity', query],
+    queryFn: () => request<CapacityReport>('GET', `/api/estimates/capacity?${query}`),
+  });
+}

@@ -1,0 +1,49 @@
+import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
+import type { Belief } from '#contract/strengthEstimate.ts';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { dateText } from '#web/parts/localToday.ts';
+
+type Stretch = CapacityReport['stretches'][number];
+
+/** The picture of work capacity over the season as a table, for those who read rather than look. */
+export function CapacityTable({ stretches }: { stretches: readonly Stretch[] }) {
+  const shares = stretches.find(({ told }) => told !== null)?.told?.reps.map(({ share }) => share) ?? [];
+  const columns: Column<Stretch>[] = [
+    { key: 'to', head: 'Twelve weeks to', cell: ({ to }) => dateText(to) },
+    { key: 'sets', head: 'Sets that tell', numeric: true, cell: ({ setsThatTell }) => setsThatTell },
+    ...shares.flatMap((share): Column<Stretch>[] => {
+      const at = `at ${Math.round(100 * share)} %`;
+      const of = ({ told }: Stretch) => told?.reps.find((one) => one.share === share)?.belief;
+      return [
+        { key: at, head: `Reps ${at}`, numeric: true, cell: (row) => middle(of(row)) },
+        {
+          key: `${at} 95`,
+          head: '95 times in 100',
+          numeric: true,
+          wideOnly: true,
+          cell: (row) => range(of(row)),
+        },
+      ];
+    }),
+  ];
+  return (
+    <details className="screen-only">
+      <summary>The same as a table</summary>
+      <DataTable
+        label="Work capacity over the season"
+        columns={columns}
+        rows={stretches.toReversed()}
+        keyOf={({ to }) => to}
+        nameOf={({ to }) => dateText(to)}
+      />
+    </details>
+  );
+}
+
+function middle(reps: Belief | undefined): string {
+  return reps === undefined ? 'tells too little' : reps.median.toFixed(1);
+}
+
+function range(reps: Belief | undefined): string {
+  return reps === undefined ? '' : `${reps.low95.toFixed(1)} to ${reps.high95.toFixed(1)}`;
+}

@@ -1,0 +1,70 @@
+import { useState } from 'react';
+import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { capacitySentences } from '#contract/words/capacitySentences.ts';
+import { useCapacity } from '#web/api/useCapacity.ts';
+import { CapacityTime } from '#web/charts/CapacityTime.tsx';
+import { Choice } from '#web/parts/Choice.tsx';
+import { liftWord } from '#web/parts/liftWords.ts';
+import { dateText } from '#web/parts/localToday.ts';
+import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+import { CapacityTable } from './CapacityTable.tsx';
+
+const shares = [
+  { value: '0.9', word: '90 %' },
+  { value: '0.8', word: '80 %' },
+] as const;
+type Share = (typeof shares)[number]['value'];
+
+/** Work capacity over the season: whether it rose or fell in a sentence, stretch by stretch as a picture and as a table. */
+export function SeasonCapacity(props: { name: string; lifterId: string; lift: Lift }) {
+  const { name, lifterId, lift } = props;
+  const [share, setShare] = useState<Share>('0.8');
+  const { data, error } = useCapacity({ lifterId, lift });
+  const telling = data?.stretches.some(({ told }) => told !== null) ?? false;
+  return (
+    <div className="stack strength-season">
+      <div className="row ends">
+        <h3>Work capacity over the season</h3>
+        {telling && (
+          <Choice label="Share of the maximum" options={shares} value={share} onChange={setShare} />
+        )}
+      </div>
+      {error !== null && <p className="stop">Work capacity could not be fetched: {error.message}</p>}
+      {error === null && data === undefined && (
+        <p className="small quiet" aria-busy="true">
+          Working it out, twelve weeks at a time.
+        </p>
+      )}
+      {data && <p>{capacitySentences(data, dateText).join(' ')}</p>}
+      {data && telling && (
+        <>
+          <MeasuredWidth>
+            {(widthPx) => (
+              <CapacityTime
+                label={`Reps of ${name} at ${percentOf(share)} of the maximum, ${liftWord(lift)}`}
+                stretches={data.stretches.map((stretch) => repsAt(stretch, Number(share)))}
+                widthPx={widthPx}
+                heightPx={220}
+              />
+            )}
+          </MeasuredWidth>
+          <p className="small quiet">
+            Reps in one rested set at {percentOf(share)} of the maximum; 6.4 is six reps and part of the
+            seventh. Each box is what its own twelve weeks tell, without the others: the inner range holds the
+            truth 80 times in 100, the outer one 95, and few sets leave it near what is usual.
+          </p>
+          <CapacityTable stretches={data.stretches} />
+        </>
+      )}
+    </div>
+  );
+}
+
+function percentOf(share: Share): string {
+  return shares.find(({ value }) => value === share)?.word ?? '';
+}
+
+function repsAt({ from, to, told }: CapacityReport['stretches'][number], wanted: number) {
+  return { from, to, reps: told?.reps.find(({ share }) => share === wanted)?.belief ?? null };
+}
