@@ -10,6 +10,7 @@ import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { GroupSection } from './GroupSection.tsx';
+import { RackLinks } from './RackLinks.tsx';
 import { SolveBar } from './SolveBar.tsx';
 import { startingGroup } from './startingPoints.ts';
 import { useDayDraft } from './useDayDraft.ts';
@@ -34,6 +35,7 @@ export function DayPage({ kept }: { kept: Day }) {
   return (
     <article className="stack loose day">
       <DayHead day={day} change={change} />
+      {solving.prescription && <RackLinks day={day} />}
       <SolveBar draft={draft} solving={solving} />
       {day.groups.map((group) => (
         <GroupSection

@@ -126,7 +126,7 @@ export function PlaceRow(props: {
             {line.effort.strain}
             {line.effort.allReps && `, all reps ${line.effort.allReps}`}
           </p>
-          <p className="small quiet">{line.effort.shorterRest}</p>
+          {line.effort.shorterRest && <p className="small quiet">with {line.effort.shorterRest}</p>}
         </Cell>
         <Cell head="At lockout">
           <LoadCell load={line.lockout} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />

@@ -7,6 +7,7 @@ import { useDayLog } from './log/useDayLog.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { type DetailField, PlaceDetail } from './PlaceDetail.tsx';
 import { PlaceRow } from './PlaceRow.tsx';
+import { rackElementId } from './rackElementId.ts';
 import type { GroupLines } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
 
@@ -48,7 +49,12 @@ export function RackTable(props: {
   };
   const nameOf = (id: string) => lifters.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
   return (
-    <section className="rack" data-rack={rack.id} aria-label={rack.label}>
+    <section
+      id={rackElementId(group.id, rack.id)}
+      className="rack"
+      data-rack={rack.id}
+      aria-label={rack.label}
+    >
       <div className="row base rack-head">
         <h3>{rack.label}</h3>
         <p className="small quiet">{lines.rackSays(rack.id)}</p>
@@ -97,6 +103,7 @@ export function RackTable(props: {
                           lifterId={place.lifterId}
                           name={name}
                           log={log}
+                          steps={line?.steps ?? []}
                           onClose={close}
                         />
                       </td>

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { Setup } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
-import { useClub } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { equipmentWords, liftWord, liftWords } from '#web/parts/liftWords.ts';
@@ -11,15 +10,15 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { BandFields } from '#web/setup/BandFields.tsx';
+import { RackFields } from '#web/setup/RackFields.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
+import { bare } from '#web/setup/setDraft.ts';
 
 type Draft = Omit<Best, 'id' | 'setup'> & { setup: Omit<Setup, 'barKg'> & { barKg: number | null } };
 
 /** A maximum with everything that was on the bar. */
 export function BestForm(props: { lifterId: string; best: Best | null; today: string; onLeave: () => void }) {
   const { best } = props;
-  const club = useClub();
   const units = useUnits();
   const records = useRecords('best');
   const [draft, setDraft] = useState<Draft>(best ?? emptyBest(props.lifterId, props.today));
@@ -32,7 +31,6 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
     await (best ? records.update({ ...record, id: best.id }) : records.create(record));
     props.onLeave();
   };
-  const racks = club.rack.filter((rack) => rack.lifts.includes(draft.lift));
   return (
     <RecordForm
       title={best ? 'Change a best' : 'Write down a best'}
@@ -52,18 +50,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
         label="Lift"
         value={draft.lift}
         options={liftWords}
-        onChange={(lift) =>
-          set({
-            lift,
-            setup: {
-              ...draft.setup,
-              start: { way: 'free', heightM: null },
-              rackId: null,
-              bands: [],
-              chains: [],
-            },
-          })
-        }
+        onChange={(lift) => set({ lift, setup: { ...draft.setup, ...bare } })}
       />
       <StartFields lift={draft.lift} start={draft.setup.start} onChange={(start) => setSetup({ start })} />
       <NumberField
@@ -90,28 +77,8 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
         options={equipmentWords}
         onChange={(equipment) => set({ equipment })}
       />
-      <SelectField
-        label="Rack"
-        value={draft.setup.rackId ?? ''}
-        options={[
-          { value: '', word: 'none of ours' },
-          ...racks.map((rack) => ({ value: rack.id, word: rack.label })),
-        ]}
-        hint="Bands and chains need the rack they hung on."
-        onChange={(rackId) => setSetup({ rackId: rackId === '' ? null : rackId, bands: [], chains: [] })}
-      />
       <CheckField label="At a meet" checked={draft.platform} onChange={(platform) => set({ platform })} />
-      {draft.setup.rackId !== null && (
-        <div className="whole-line">
-          <BandFields
-            club={club}
-            rackId={draft.setup.rackId}
-            lift={draft.lift}
-            setup={draft.setup}
-            onChange={setSetup}
-          />
-        </div>
-      )}
+      <RackFields lift={draft.lift} setup={draft.setup} onChange={setSetup} />
     </RecordForm>
   );
 }
@@ -124,7 +91,7 @@ function emptyBest(lifterId: string, today: string): Draft {
     place: '',
     platform: false,
     equipment: 'raw',
-    setup: { rackId: null, start: { way: 'free', heightM: null }, barKg: null, bands: [], chains: [] },
+    setup: { ...bare, barKg: null },
     note: '',
   };
 }

@@ -1,6 +1,8 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
+import { ChainFields } from './ChainFields.tsx';
+import { freeChains } from './chainChoices.ts';
 
 /** More pairs than this on one bar nobody hangs; a record holds no more. */
 const mostPairs = 6;
@@ -13,32 +15,30 @@ export function BandFields(props: {
   setup: Pick<Setup, 'bands' | 'chains'>;
   onChange: (change: Pick<Setup, 'bands' | 'chains'>) => void;
 }) {
-  const { club, rackId, lift, setup, onChange } = props;
+  const { club, rackId, lift, onChange } = props;
+  const { bands, chains } = props.setup;
   const hookups = club.hookup.filter((hookup) => hookup.rackId === rackId && hookup.lifts.includes(lift));
   const rack = club.rack.find((candidate) => candidate.id === rackId);
   const [firstHookup] = hookups;
   const pairs = club.bandPair.filter((pair) => pair.retiredOn === null).sort((a, b) => a.widthMm - b.widthMm);
-  const free = pairs.find((pair) => !setup.bands.some((band) => band.bandPairId === pair.id));
+  const freePairs = pairs.filter((pair) => !bands.some((band) => band.bandPairId === pair.id));
+  const [freePair] = freePairs;
+  const [freeChain] = rack?.takesChains ? freeChains(club, chains) : [];
+  const setBands = (next: Setup['bands']) => onChange({ bands: next, chains });
   const setBand = (index: number, change: Partial<Setup['bands'][number]>) =>
-    onChange({
-      ...setup,
-      bands: setup.bands.map((band, i) => (i === index ? { ...band, ...change } : band)),
-    });
+    setBands(bands.map((band, i) => (i === index ? { ...band, ...change } : band)));
   const needsRack = club.rack.some((one) => one.lifts.includes(lift))
     ? 'Bands need the rack they hang on: choose it first.'
     : 'Bands need a rack; add one under Gear.';
-  const [chain] = setup.chains;
   return (
     <div className="stack">
-      {setup.bands.map((band, i) => (
+      {bands.map((band, i) => (
         <div key={i} className="band-fields">
           <SelectField
             label={`Band pair ${i + 1}`}
             value={band.bandPairId}
-            options={pairs
-              .filter(
-                (pair) => pair.id === band.bandPairId || !setup.bands.some((b) => b.bandPairId === pair.id),
-              )
+            options={club.bandPair
+              .filter((pair) => pair.id === band.bandPairId || freePairs.includes(pair))
               .map((pair) => ({ value: pair.id, word: `${pair.label}, ${pair.widthMm} mm` }))}
             onChange={(bandPairId) => setBand(i, { bandPairId })}
           />
@@ -52,44 +52,23 @@ export function BandFields(props: {
             type="button"
             className="plain"
             aria-label={`Take band pair ${i + 1} off`}
-            onClick={() => onChange({ ...setup, bands: setup.bands.filter((_, j) => j !== i) })}
+            onClick={() => setBands(bands.filter((_, j) => j !== i))}
           >
             Take off
           </button>
         </div>
       ))}
-      {rack?.takesChains && club.chainPair.length > 0 && (
-        <SelectField
-          label="Chains"
-          value={chain ? `${chain.chainPairId} ${chain.pairs}` : ''}
-          options={[
-            { value: '', word: 'none' },
-            ...club.chainPair.flatMap((kind) =>
-              Array.from({ length: kind.pairs }, (_, n) => ({
-                value: `${kind.id} ${n + 1}`,
-                word: `${n === 0 ? 'a pair' : `${n + 1} pairs`} of ${kind.label}`,
-              })),
-            ),
-          ]}
-          onChange={(value) => {
-            const [chainPairId, count] = value.split(' ');
-            onChange({ ...setup, chains: chainPairId ? [{ chainPairId, pairs: Number(count) }] : [] });
-          }}
-        />
-      )}
-      <div>
-        {firstHookup && free ? (
+      <ChainFields club={club} chains={chains} onChange={(next) => onChange({ bands, chains: next })} />
+      <div className="row">
+        {firstHookup && freePair ? (
           <button
             type="button"
-            disabled={setup.bands.length >= mostPairs}
+            disabled={bands.length >= mostPairs}
             onClick={() =>
-              onChange({
-                ...setup,
-                bands: [
-                  ...setup.bands,
-                  { bandPairId: free.id, hookupId: setup.bands[0]?.hookupId ?? firstHookup.id },
-                ],
-              })
+              setBands([
+                ...bands,
+                { bandPairId: freePair.id, hookupId: bands[0]?.hookupId ?? firstHookup.id },
+              ])
             }
           >
             Hang a pair of bands
@@ -104,6 +83,14 @@ export function BandFields(props: {
                   ? 'There is no band yet; hang the first one from a scale under Gear.'
                   : 'Every pair of bands hangs already.'}
           </p>
+        )}
+        {freeChain && (
+          <button
+            type="button"
+            onClick={() => onChange({ bands, chains: [...chains, { chainPairId: freeChain.id, pairs: 1 }] })}
+          >
+            {chains.length === 0 ? 'Hang chains' : 'Hang another kind of chain'}
+          </button>
         )}
       </div>
     </div>

@@ -4,20 +4,23 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { SpeedsField } from './SpeedsField.tsx';
 import { StoppedAt } from './StoppedAt.tsx';
 import type { SetDraft } from './setDraft.ts';
+import type { StartPlace } from './startPlace.ts';
 
 /** How a set went, as far as somebody looked: where a miss stopped, speeds, reps left, rest, body mass. */
 export function SeenFields({
   set,
+  place,
   onChange,
 }: {
   set: SetDraft;
+  place: StartPlace | null;
   onChange: (change: Partial<SetDraft>) => void;
 }) {
   const units = useUnits();
   return (
     <>
       {set.made < set.reps && (
-        <StoppedAt s={set.stoppedAtS} onChange={(stoppedAtS) => onChange({ stoppedAtS })} />
+        <StoppedAt s={set.stoppedAtS} place={place} onChange={(stoppedAtS) => onChange({ stoppedAtS })} />
       )}
       <SelectField
         label="Reps left"

@@ -9,12 +9,14 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { BandFields } from './BandFields.tsx';
+import { onRange } from './missPlaces.ts';
+import { RackFields } from './RackFields.tsx';
 import { SeenFields } from './SeenFields.tsx';
 import { StartFields } from './StartFields.tsx';
-import type { SetDraft } from './setDraft.ts';
+import { bare, type SetDraft } from './setDraft.ts';
+import { startPlace } from './startPlace.ts';
 
-/** What was found elsewhere and is taken over into the set: a track of the bar, say. */
+/** What was found elsewhere and is taken over into the set: a track of the bar, say; it counts `stoppedAtS` from the start. */
 export type SeenOfSet = Pick<GivenSet, 'reps' | 'made' | 'meanSpeedsMps' | 'peakSpeedsMps' | 'stoppedAtS'>;
 
 /** One set with everything about it. Who, when and which lift are asked only where the day does not tell them. */
@@ -40,7 +42,7 @@ export function SetForm(props: {
   const putSetup = (change: Partial<SetDraft['setup']>) =>
     setDraft((now) => ({ ...now, setup: { ...now.setup, ...change } }));
   const { setup, lift } = draft;
-  const racks = club.rack.filter((rack) => rack.lifts.includes(lift));
+  const place = startPlace(club, draft);
   const save = async () => {
     const { lifterId } = draft;
     const { barKg } = setup;
@@ -53,12 +55,8 @@ export function SetForm(props: {
       stoppedAtS: missed ? draft.stoppedAtS : null,
     });
   };
-  const pickLift = (next: SetDraft['lift']) =>
-    put({
-      lift: next,
-      setup: { ...setup, start: { way: 'free', heightM: null }, rackId: null, bands: [], chains: [] },
-    });
-  const seen = <SeenFields key={taken} set={draft} onChange={put} />;
+  const pickLift = (next: SetDraft['lift']) => put({ lift: next, setup: { ...setup, ...bare } });
+  const seen = <SeenFields key={taken} set={draft} place={place} onChange={put} />;
   return (
     <RecordForm title={props.title} onSave={save} onLeave={props.onLeave} leaveWord={props.leaveWord}>
       {props.seenFirst && seen}
@@ -127,22 +125,12 @@ export function SetForm(props: {
         options={equipmentWords}
         onChange={(equipment) => put({ equipment })}
       />
-      <SelectField
-        label="Rack"
-        value={setup.rackId ?? ''}
-        options={[
-          { value: '', word: 'none of ours' },
-          ...racks.map((rack) => ({ value: rack.id, word: rack.label })),
-        ]}
-        onChange={(rackId) => putSetup({ rackId: rackId === '' ? null : rackId, bands: [], chains: [] })}
-      />
-      <div className="whole-line">
-        <BandFields club={club} rackId={setup.rackId} lift={lift} setup={setup} onChange={putSetup} />
-      </div>
+      <RackFields lift={lift} setup={setup} onChange={putSetup} />
       {props.door && (
         <div className="whole-line">
-          {props.door((seen) => {
-            put(seen);
+          {props.door((found) => {
+            const { stoppedAtS: share } = found;
+            put({ ...found, stoppedAtS: share === null ? null : inLog(onRange(share, place)) });
             setTaken((times) => times + 1);
           })}
         </div>
@@ -157,4 +145,9 @@ export function SetForm(props: {
       <TextField label="Note" value={draft.note} maxLength={500} onChange={(note) => put({ note })} />
     </RecordForm>
   );
+}
+
+/** To a hundredth, within what the log keeps. */
+function inLog(s: number): number {
+  return Math.min(1, Math.max(-0.2, Math.round(100 * s) / 100));
 }

@@ -1,12 +1,13 @@
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
-import { hasHeight, startWords } from '#web/parts/liftWords.ts';
+import { hasHeight } from '#web/parts/liftWords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { type LengthUnit, useUnits } from '#web/parts/ViewUnits.tsx';
 import { type BuiltBox, boxHeights } from './boxHeights.ts';
-import { heightWord, mostHeightM, usualHeightM } from './startHeights.ts';
+import { StartWayField } from './StartWayField.tsx';
+import { heightWord, mostHeightM } from './startHeights.ts';
 
 /** How the way up begins, and its height. With `boxes` a box is picked from those that the club can build. */
 export function StartFields(props: {
@@ -19,13 +20,9 @@ export function StartFields(props: {
   const { lift, start, onChange } = props;
   const units = useUnits();
   const built = boxHeights(props.boxes ?? []);
-  const pickWay = (way: Start['way']) => {
-    const middleBox = way === 'box' ? built[Math.floor(built.length / 2)] : undefined;
-    onChange({ way, heightM: middleBox?.heightM ?? usualHeightM[way] });
-  };
   return (
     <>
-      <SelectField label="Start" value={start.way} options={startWords(lift)} onChange={pickWay} />
+      <StartWayField lift={lift} start={start} built={built} onChange={onChange} />
       {start.way === 'box' && built.length > 0 && (
         <SelectField
           label="Box"

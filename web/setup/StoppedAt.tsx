@@ -1,31 +1,40 @@
 import { useId } from 'react';
-
-/** Where bars stop, as shares of the way from bottom to lockout. Common practice, no source. */
-const places = [
-  { s: 0.05, word: 'at the bottom' },
-  { s: 0.4, word: 'half way' },
-  { s: 0.85, word: 'near lockout' },
-] as const;
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { lowestPlace, missPlaces, placeStep, placeWords } from './missPlaces.ts';
+import type { StartPlace } from './startPlace.ts';
 
 const drawing = { width: 72, height: 96, foot: 10 } as const;
 
-/** Where a miss stopped: three words for a tap, a slider for those who saw it closely, and a drawing that follows. */
-export function StoppedAt({ s, onChange }: { s: number | null; onChange: (s: number | null) => void }) {
+/**
+ * Where a miss stopped: three words for a tap, a slider for those who saw it closely, and a drawing that follows. The
+ * slider begins where the lift does, below the competition range too.
+ */
+export function StoppedAt(props: {
+  s: number | null;
+  /** Null: not known; the lift is taken to begin at the bottom of the competition range. */
+  place: StartPlace | null;
+  onChange: (s: number | null) => void;
+}) {
+  const { s, place, onChange } = props;
   const id = useId();
+  const { length } = useUnits();
+  const places = missPlaces(place);
+  const lowest = Math.min(lowestPlace(place), s ?? 1);
+  const words = s === null ? 'Not said.' : placeWords(s, place, length);
   return (
     <fieldset className="stopped-at whole-line">
       <legend className="field-label">Where the miss stopped</legend>
-      <StoppedDrawing s={s} />
+      <StoppedDrawing s={s} lowest={Math.min(0, lowest)} />
       <div className="stack tight">
         <div className="row">
-          {places.map((place) => (
+          {places.map(({ s: at, word }) => (
             <button
-              key={place.word}
+              key={word}
               type="button"
-              aria-pressed={s !== null && nearest(s) === place.word}
-              onClick={() => onChange(place.s)}
+              aria-pressed={s !== null && places.every((other) => Math.abs(at - s) <= Math.abs(other.s - s))}
+              onClick={() => onChange(at)}
             >
-              {place.word}
+              {word}
             </button>
           ))}
           <button type="button" className="plain" disabled={s === null} onClick={() => onChange(null)}>
@@ -39,29 +48,28 @@ export function StoppedAt({ s, onChange }: { s: number | null; onChange: (s: num
           id={id}
           className="range"
           type="range"
-          min={0}
+          min={lowest}
           max={1}
-          step={0.05}
-          value={s ?? 0.4}
-          aria-valuetext={s === null ? 'not said' : `${Math.round(100 * s)} % of the way up`}
+          step={placeStep}
+          value={s ?? places[1]?.s}
+          aria-valuetext={words}
           onChange={(event) => onChange(Number(event.target.value))}
         />
-        <p className="small quiet">
-          {s === null ? 'Not said.' : `${Math.round(100 * s)} % of the way from the bottom to lockout.`}
-        </p>
+        <p className="small quiet">{words}</p>
       </div>
     </fieldset>
   );
 }
 
-function StoppedDrawing({ s }: { s: number | null }) {
+/** The competition range between dotted lines, and what lies below it where the lift begins there. */
+function StoppedDrawing({ s, lowest }: { s: number | null; lowest: number }) {
   const { width, height, foot } = drawing;
-  const y = (share: number) => height - foot - share * (height - 2 * foot);
+  const y = (share: number) => height - foot - ((share - lowest) / (1 - lowest)) * (height - 2 * foot);
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
       <g stroke="var(--rule-strong)" strokeWidth={1}>
         <path d={`M8 ${y(0)}H64 M8 ${y(1)}H64`} strokeDasharray="3 3" />
-        <path d={`M36 ${y(0)}V${y(1)}`} />
+        <path d={`M36 ${y(lowest)}V${y(1)}`} />
       </g>
       {s !== null && (
         <path
@@ -72,12 +80,4 @@ function StoppedDrawing({ s }: { s: number | null }) {
       )}
     </svg>
   );
-}
-
-function nearest(s: number): string {
-  const [first, ...others] = places;
-  return others.reduce(
-    (near, place) => (Math.abs(place.s - s) < Math.abs(near.s - s) ? place : near),
-    first as (typeof places)[number],
-  ).word;
 }

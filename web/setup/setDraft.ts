@@ -14,7 +14,7 @@ export function emptySet(lift: Lift, doneOn: string): SetDraft {
     doneOn,
     lift,
     equipment: 'raw',
-    setup: { rackId: null, start: { way: 'free', heightM: null }, barKg: null, bands: [], chains: [] },
+    setup: { ...bare, barKg: null },
     reps: 1,
     made: 1,
     ...nothingSeen,
@@ -25,6 +25,14 @@ export function emptySet(lift: Lift, doneOn: string): SetDraft {
     order: null,
   };
 }
+
+/** Nothing beside the bar; what another lift begins with. */
+export const bare = {
+  rackId: null,
+  start: { way: 'free', heightM: null },
+  bands: [],
+  chains: [],
+} satisfies Omit<Setup, 'barKg'>;
 
 /** What nobody looked at. */
 export const nothingSeen = {

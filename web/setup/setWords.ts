@@ -38,9 +38,16 @@ export function seenWords({ meanSpeedsMps, peakSpeedsMps, repsInReserve, stopped
     ...speedWords('mean speed', meanSpeedsMps),
     ...(meanSpeedsMps.length === 0 ? speedWords('peak speed', peakSpeedsMps) : []),
     ...(repsInReserve === null ? [] : [`${repsInReserve} ${repsInReserve === 1 ? 'rep' : 'reps'} left`]),
-    ...(stoppedAtS === null ? [] : [`stopped ${Math.round(100 * stoppedAtS)} % of the way up`]),
+    ...(stoppedAtS === null ? [] : [stoppedWords(stoppedAtS)]),
   ];
   return seen.join('; ');
+}
+
+function stoppedWords(s: number): string {
+  const percent = Math.round(100 * Math.abs(s));
+  return s < 0
+    ? `stopped below the competition range, by ${percent} % of it`
+    : `stopped ${percent} % of the way up`;
 }
 
 function speedWords(word: string, speedsMps: readonly number[]): string[] {

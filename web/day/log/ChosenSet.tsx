@@ -2,6 +2,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
+import type { EffortWords } from '#web/print/effortWords.ts';
 import type { SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
 
@@ -10,13 +11,15 @@ export function ChosenNext(props: {
   draft: SetDraft;
   number: number;
   of: number;
+  /** What its step is expected to do; null beyond the plan. */
+  expected: EffortWords | null;
   club: ClubRecords;
   units: Units;
   busy: boolean;
   onMade: (made: number) => void;
   onDetails: () => void;
 }) {
-  const { draft, club, units } = props;
+  const { draft, expected, club, units } = props;
   const { reps, setup } = draft;
   const barKg = setup.barKg ?? 0;
   const fewer = Array.from({ length: reps }, (_, i) => reps - 1 - i);
@@ -37,6 +40,7 @@ export function ChosenNext(props: {
           <span className="unit">{units.mass}</span> × {reps}
         </p>
         <p>{setupWords(club, draft, units)}</p>
+        {expected && <p className="quiet">{expectedWords(expected)}</p>}
       </div>
       <div className="made-row">
         <button {...made(reps)} className="strong made-all">
@@ -49,12 +53,18 @@ export function ChosenNext(props: {
         ))}
       </div>
       <div>
-        <button type="button" onClick={props.onDetails}>
+        <button type="button" className="plain" onClick={props.onDetails}>
           Something was different, or more to write down
         </button>
       </div>
     </div>
   );
+}
+
+/** "Expected, first rep to last: 0.62 → 0.58 m/s; all reps 92 %." */
+function expectedWords({ speed, allReps }: EffortWords): string {
+  const chance = allReps === '' ? '' : `; chance of all reps ${allReps}`;
+  return `Expected, first rep to last: ${speed}${chance}.`;
 }
 
 /** A set that is on record: what it was, and the ways to add to it or take it back. */

@@ -1,14 +1,17 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useClub } from '#web/api/useClub.ts';
 import { useSetWriter } from '#web/api/useSets.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { WrittenStep } from '#web/print/RackSheetModel.ts';
 import { SetForm } from '#web/setup/SetForm.tsx';
 import { givenAgain, type SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords } from '#web/setup/setWords.ts';
+import { startPlace } from '#web/setup/startPlace.ts';
 import { ChosenDone, ChosenNext } from './ChosenSet.tsx';
 import { draftOf } from './draftOf.ts';
+import { MissAsked } from './MissAsked.tsx';
 import { SetButtons } from './SetButtons.tsx';
 import type { PlaceLog } from './useDayLog.ts';
 
@@ -19,9 +22,11 @@ export function LogPanel(props: {
   lifterId: string;
   name: string;
   log: PlaceLog;
+  /** What each step is expected to do. */
+  steps: readonly WrittenStep[];
   onClose: () => void;
 }) {
-  const { dayId, lifterId, name, log, onClose } = props;
+  const { dayId, lifterId, name, log, steps, onClose } = props;
   const club = useClub();
   const units = useUnits();
   const say = useToast();
@@ -30,6 +35,13 @@ export function LogPanel(props: {
   // Null: whatever comes next.
   const [picked, setPicked] = useState<number | null>(null);
   const [form, setForm] = useState(false);
+  // How many reps of a set with a miss were made, until it is said where the miss stopped.
+  const [missedAfter, setMissedAfter] = useState<number | null>(null);
+  const panel = useRef<HTMLElement>(null);
+  // The buttons for what was made are the reason to be here.
+  useEffect(() => {
+    panel.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const next = log.done.indexOf(null);
   const chosen = picked ?? (next < 0 ? sets.length : next);
   const planned = sets[chosen] ?? null;
@@ -41,9 +53,15 @@ export function LogPanel(props: {
     const logged = await writer.log({ ...set, lifterId });
     setPicked(null);
     setForm(false);
+    setMissedAfter(null);
     say(`${name}: ${repsWords(logged, units)}, on record.`, () => {
       writer.strike(logged.id).catch(fail);
     });
+  };
+  const made = (count: number, stoppedAtS: number | null) => {
+    const { barKg } = draft.setup;
+    if (barKg === null) return;
+    record({ ...draft, setup: { ...draft.setup, barKg }, made: count, stoppedAtS }).catch(fail);
   };
   const strike = () => {
     if (done === null) return;
@@ -58,9 +76,10 @@ export function LogPanel(props: {
   const pick = (index: number) => {
     setPicked(index);
     setForm(false);
+    setMissedAfter(null);
   };
   return (
-    <section className="log-panel stack" aria-label={`Sets of ${name}`}>
+    <section ref={panel} className="log-panel stack" aria-label={`Sets of ${name}`}>
       <div className="row ends">
         <h4>Sets of {name}</h4>
         <button type="button" onClick={onClose}>
@@ -96,14 +115,21 @@ export function LogPanel(props: {
           onDetails={() => setForm(true)}
           onStrike={strike}
         />
+      ) : missedAfter !== null ? (
+        <MissAsked
+          reps={draft.reps}
+          made={missedAfter}
+          place={startPlace(club, draft)}
+          busy={writer.busy}
+          onAnswer={(stoppedAtS) => made(missedAfter, stoppedAtS)}
+          onBack={() => setMissedAfter(null)}
+        />
       ) : (
         <ChosenNext
           {...{ draft, number: chosen + 1, of: sets.length, club, units }}
+          expected={planned === null ? null : (steps[planned.step]?.effort ?? null)}
           busy={writer.busy}
-          onMade={(made) => {
-            const { barKg } = draft.setup;
-            if (barKg !== null) record({ ...draft, setup: { ...draft.setup, barKg }, made }).catch(fail);
-          }}
+          onMade={(count) => (count === draft.reps ? made(count, null) : setMissedAfter(count))}
           onDetails={() => setForm(true)}
         />
       )}

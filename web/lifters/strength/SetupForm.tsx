@@ -5,7 +5,7 @@ import { useClub } from '#web/api/useClub.ts';
 import { equipmentWords } from '#web/parts/liftWords.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { BandFields } from '#web/setup/BandFields.tsx';
+import { RackFields } from '#web/setup/RackFields.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import type { KeptSetup } from './useKeptSetups.ts';
 
@@ -39,24 +39,7 @@ export function SetupForm(props: { lift: Lift; onSave: (draft: Draft) => void; o
         options={equipmentWords}
         onChange={(equipment) => setDraft({ ...draft, equipment })}
       />
-      <SelectField
-        label="Rack"
-        value={draft.setup.rackId ?? ''}
-        options={[
-          { value: '', word: 'none of ours' },
-          ...racks.map((rack) => ({ value: rack.id, word: rack.label })),
-        ]}
-        onChange={(rackId) => setSetup({ rackId: rackId === '' ? null : rackId, bands: [], chains: [] })}
-      />
-      <div className="whole-line">
-        <BandFields
-          club={club}
-          rackId={draft.setup.rackId}
-          lift={lift}
-          setup={draft.setup}
-          onChange={setSetup}
-        />
-      </div>
+      <RackFields lift={lift} setup={draft.setup} onChange={setSetup} />
     </RecordForm>
   );
 }

@@ -1,9 +1,9 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import { hasHeight, liftWords, startWords } from '#web/parts/liftWords.ts';
+import { liftWords } from '#web/parts/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { BandFields } from '#web/setup/BandFields.tsx';
-import { usualHeightM } from '#web/setup/startHeights.ts';
+import { RackFields } from '#web/setup/RackFields.tsx';
+import { StartWayField } from '#web/setup/StartWayField.tsx';
 import type { Trial } from './Trial.ts';
 
 /** What one chooses for a trial: lifter, lift, start, rack, bands, chains. */
@@ -17,7 +17,6 @@ export function TrialChoices(props: {
   const { club, trial, onChange } = props;
   const { start, lift } = trial;
   const set = (change: Partial<Trial>) => onChange({ ...trial, ...change });
-  const racks = club.rack.filter((rack) => rack.lifts.includes(lift));
   return (
     <div className="stack trial-choices">
       <div className="fields">
@@ -35,25 +34,12 @@ export function TrialChoices(props: {
           options={liftWords}
           onChange={(next) => onChange(withLift(trial, next, club))}
         />
-        <SelectField
-          label="Start"
-          value={start.way}
-          options={startWords(lift)}
-          onChange={(way) => set({ start: { way, heightM: hasHeight(way) ? usualHeightM[way] : null } })}
-        />
-        <SelectField
-          label="Rack"
-          value={trial.rackId ?? ''}
-          options={racks.length === 0 ? noRack : racks.map((rack) => ({ value: rack.id, word: rack.label }))}
-          onChange={(rackId) => set({ rackId, bands: [], chains: [] })}
-        />
+        <StartWayField lift={lift} start={start} onChange={(next) => set({ start: next })} />
+        <RackFields lift={lift} setup={trial} onChange={set} />
       </div>
-      <BandFields club={club} rackId={trial.rackId} lift={lift} setup={trial} onChange={set} />
     </div>
   );
 }
-
-const noRack = [{ value: '', word: 'none yet' }];
 
 /** Another lift keeps lifter and bar, and takes off what the rack cannot hang for it. */
 function withLift(trial: Trial, lift: Lift, club: ClubRecords): Trial {

@@ -1,0 +1,26 @@
+import type { Lift, Start } from '#contract/records/lift.ts';
+import { startWords } from '#web/parts/liftWords.ts';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import type { BuiltBox } from './boxHeights.ts';
+import { usualHeightM } from './startHeights.ts';
+
+/** How the way up begins; another way begins at its usual height, a box at the middle one of those that can be built. */
+export function StartWayField(props: {
+  lift: Lift;
+  start: Start;
+  built?: readonly BuiltBox[];
+  onChange: (start: Start) => void;
+}) {
+  const { lift, start, built = [], onChange } = props;
+  return (
+    <SelectField
+      label="Start"
+      value={start.way}
+      options={startWords(lift)}
+      onChange={(way) => {
+        const middleBox = way === 'box' ? built[Math.floor(built.length / 2)] : undefined;
+        onChange({ way, heightM: middleBox?.heightM ?? usualHeightM[way] });
+      }}
+    />
+  );
+}

@@ -1,0 +1,65 @@
+import { formatQuantity } from '#core/units/formatQuantity.ts';
+import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
+import type { StartPlace } from './startPlace.ts';
+
+/** A place where bars stop, as the log counts it: 0 at the bottom of the competition range, 1 at lockout. */
+export interface MissPlace {
+  s: number;
+  word: string;
+}
+
+/** Where bars stop, as shares of the way from the start to lockout. Common practice, no source. */
+const usual = [
+  { share: 0.05, word: 'at the bottom' },
+  { share: 0.4, word: 'half way' },
+  { share: 0.85, word: 'near lockout' },
+] as const;
+
+/** Nobody sees it finer. */
+export const placeStep = 0.05;
+
+/** Starts nearer to the bottom of the competition range than this are at it. */
+const atBottomS = 0.02;
+
+/** The usual places of a lift that begins where it does; unknown, at the bottom of the competition range. */
+export function missPlaces(place: StartPlace | null): MissPlace[] {
+  return usual.map(({ share, word }) => ({ s: toStep(onRange(share, place)), word }));
+}
+
+/** A share of the way from the start to lockout as one of the competition range. */
+export function onRange(share: number, place: StartPlace | null): number {
+  const startS = place?.startS ?? 0;
+  return startS + share * (1 - startS);
+}
+
+/** The lowest step at which the bar can stop, from where it starts. */
+export function lowestPlace(place: StartPlace | null): number {
+  const steps = Math.floor((place?.startS ?? 0) / placeStep + 1e-9);
+  return toStep(steps * placeStep);
+}
+
+/** In words: "40 % of the way from the bottom to lockout.", "5 cm below the bottom of the competition range." */
+export function placeWords(s: number, place: StartPlace | null, unit: LengthUnit): string {
+  const startS = place?.startS ?? 0;
+  const begins =
+    Math.abs(startS) < atBottomS
+      ? ''
+      : startS > 0
+        ? ` This start begins at ${percent(startS)}.`
+        : ` This start begins ${below(startS, place, unit)} it.`;
+  if (s < 0) return `${below(s, place, unit)} the bottom of the competition range.${begins}`;
+  const bottom = begins === '' ? 'the bottom' : 'the bottom of the competition range';
+  return `${percent(s)} of the way from ${bottom} to lockout.${begins}`;
+}
+
+function below(s: number, place: StartPlace | null, unit: LengthUnit): string {
+  return place === null ? `${percent(-s)} below` : `${formatQuantity(-s * place.rangeM, unit)} below`;
+}
+
+function percent(share: number): string {
+  return `${Math.round(100 * share)} %`;
+}
+
+function toStep(s: number): number {
+  return Math.round(Math.round(s / placeStep) * 5) / 100;
+}
