@@ -89,8 +89,16 @@ describe('a file that is read', () => {
         { id: 'new-1', label: 'Thick', massKg: 25, weighed: false, note: '' },
       ],
       added: 2,
+      changed: 1,
       problems: [],
     });
+  });
+
+  test('counts a line that says what the club has already as no change', () => {
+    const text = 'id,label,mass_kg,weighed\nbar-1,Long,20,yes\nnew,Short,10,no\n';
+    expect(readCsv('bar', text, club, newId)).toMatchObject({ added: 1, changed: 0 });
+    const heavier = text.replace('Long,20', 'Long,20.3');
+    expect(readCsv('bar', heavier, club, newId)).toMatchObject({ added: 1, changed: 1 });
   });
 
   test.each([';', '\t'])('may have %j between its cells, and line ends of either sort', (between) => {

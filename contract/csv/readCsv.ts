@@ -10,6 +10,8 @@ export interface CsvReading<K extends KindName> {
   records: RecordOf<K>[];
   /** How many of them the club does not have yet. */
   added: number;
+  /** How many of them are not as the club has them. */
+  changed: number;
   problems: CsvProblem[];
 }
 
@@ -36,13 +38,15 @@ export function readCsv<K extends KindName>(
   const problems = rows.flatMap((row) => ('problems' in row ? row.problems : []));
   problems.push(...clashes(kind, good, club));
   if (problems.length > 0) return refused(problems.toSorted((a, b) => a.line - b.line));
-  const known = new Set(club[kind].map(({ id }) => id));
+  const known = new Map(club[kind].map((record) => [record.id, JSON.stringify(record)]));
   const records = good.map(({ record }) => record);
-  return { records, added: records.filter(({ id }) => !known.has(id)).length, problems: [] };
+  const added = records.filter(({ id }) => !known.has(id)).length;
+  const unchanged = records.filter((record) => known.get(record.id) === JSON.stringify(record)).length;
+  return { records, added, changed: records.length - added - unchanged, problems: [] };
 }
 
 function refused<K extends KindName>(problems: CsvProblem[]): CsvReading<K> {
-  return { records: [], added: 0, problems };
+  return { records: [], added: 0, changed: 0, problems };
 }
 
 function readHeader(

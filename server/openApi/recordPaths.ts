@@ -75,6 +75,8 @@ function pathsOf(kind: KindName) {
 const taken = object({
   rows: { type: 'integer' },
   added: { type: 'integer' },
+  changed: { type: 'integer' },
+  unchanged: { type: 'integer' },
   dryRun: { type: 'boolean' },
   seq: seqSchema,
 });

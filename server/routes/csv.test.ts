@@ -24,10 +24,23 @@ test('a dry run checks and changes nothing', async () => {
   const csv = 'label,mass_kg\nThick bar,25\n';
   const seq = await store.latestSeq();
   const dry = await ask('POST', '/api/records/bar/csv?dryRun=1', csv, 'text/csv');
-  expect(dry).toEqual({ status: 200, json: { rows: 1, added: 1, dryRun: true, seq } });
+  const counts = { rows: 1, added: 1, changed: 0, unchanged: 0 };
+  expect(dry).toEqual({ status: 200, json: { ...counts, dryRun: true, seq } });
   expect((await store.records()).records).toEqual(smallClub());
   await ask('POST', '/api/records/bar/csv', csv, 'text/csv');
   expect((await store.list('bar')).map(({ label }) => label)).toContain('Thick bar');
+});
+
+test('a file that was downloaded and not touched changes nothing, and says so', async () => {
+  const { app, ask, store } = await testApp(smallClub());
+  const seq = await store.latestSeq();
+  for (const kind of kindNames) {
+    const csv = await (await app.request(`/api/records/${kind}/csv`)).text();
+    const rows = smallClub()[kind].length;
+    const counts = { rows, added: 0, changed: 0, unchanged: rows };
+    const taken = await ask('POST', `/api/records/${kind}/csv`, csv, 'text/csv');
+    expect(taken).toEqual({ status: 200, json: { ...counts, dryRun: false, seq } });
+  }
 });
 
 test('a file with one wrong line is refused whole, by line and column, and one undo takes a file back', async () => {

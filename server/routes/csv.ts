@@ -22,14 +22,17 @@ export function csvRoutes(store: ClubStore) {
       const kind = kindOf(c.req.param('kind'));
       const text = await readText(c, 'text/csv');
       const club = await store.records();
-      const { records, added, problems } = readCsv(kind, text, club.records, newId);
+      const { records, added, changed, problems } = readCsv(kind, text, club.records, newId);
       const [first] = problems;
       if (first) {
         const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;
         return c.json({ ...errorBody(field, first.message), problems }, 400);
       }
       const dryRun = c.req.query('dryRun') === '1';
-      const { seq } = dryRun ? club : await store.putAll(kind, records);
-      return c.json({ rows: records.length, added, dryRun, seq });
+      const rows = records.length;
+      const counts = { rows, added, changed, unchanged: rows - added - changed };
+      // A file that says only what is there makes no change that one could undo.
+      const { seq } = dryRun || added + changed === 0 ? club : await store.putAll(kind, records);
+      return c.json({ ...counts, dryRun, seq });
     });
 }

@@ -2,9 +2,17 @@ import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { RequestError } from './request.ts';
 
+/** Lines of a spreadsheet file, by what they would do to the club. */
+export interface CsvCounts {
+  rows: number;
+  added: number;
+  changed: number;
+  unchanged: number;
+}
+
 /** What the server says to a spreadsheet file: what it holds, or every wrong place in it. */
 export type CsvAnswer =
-  | { ok: true; rows: number; added: number; seq: number }
+  | ({ ok: true; seq: number } & CsvCounts)
   | { ok: false; problems: readonly CsvProblem[] };
 
 /** Where a kind's records are downloaded as CSV, and sent to. */
@@ -16,7 +24,7 @@ export function csvPath(kind: KindName): string {
 export async function sendCsv(kind: KindName, text: string, dryRun: boolean): Promise<CsvAnswer> {
   const answer = await sendText(`${csvPath(kind)}${dryRun ? '?dryRun=1' : ''}`, 'text/csv', text);
   const said: unknown = await answer.json();
-  if (answer.ok) return { ok: true, ...(said as { rows: number; added: number; seq: number }) };
+  if (answer.ok) return { ok: true, ...(said as CsvCounts & { seq: number }) };
   const { problems, error } = said as { problems?: CsvProblem[]; error?: { message: string } };
   if (problems) return { ok: false, problems };
   throw new RequestError(answer.status, error?.message ?? 'The file was not taken.', null);

@@ -2,11 +2,12 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useId, useState } from 'react';
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
-import { type CsvAnswer, csvPath, sendCsv } from '#web/api/clubFiles.ts';
+import { type CsvAnswer, type CsvCounts, csvPath, sendCsv } from '#web/api/clubFiles.ts';
 import { request } from '#web/api/request.ts';
 import { clubKey } from '#web/api/useClub.ts';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
+import { csvCounts } from './csvCounts.ts';
 
 /** A file that was read, and what the server found in it. */
 interface Tried {
@@ -33,7 +34,7 @@ export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
     if (!answer.ok) return setTried({ name, text, answer });
     setTried(null);
     await refresh();
-    say(`Took ${answer.rows} ${answer.rows === 1 ? 'line' : 'lines'} from ${name}.`, () => {
+    say(`Took ${csvCounts(answer)} from ${name}.`, () => {
       request('POST', `/api/undo/${answer.seq}`).then(refresh, fail);
     });
   };
@@ -71,16 +72,17 @@ export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
         {tried?.answer.ok && (
           <output className="stack">
             <p>
-              {tried.name}: {tried.answer.rows} {tried.answer.rows === 1 ? 'line is' : 'lines are'} right,{' '}
-              {tried.answer.added} new and {tried.answer.rows - tried.answer.added} changed. Nothing is taken
-              yet.
+              {tried.name} has no wrong line: {csvCounts(tried.answer)}.{' '}
+              {changesNothing(tried.answer) ? 'There is nothing to take.' : 'Nothing is taken yet.'}
             </p>
             <div className="row">
-              <button type="button" className="strong" onClick={() => take(tried).catch(fail)}>
-                Take them
-              </button>
+              {!changesNothing(tried.answer) && (
+                <button type="button" className="strong" onClick={() => take(tried).catch(fail)}>
+                  Take them
+                </button>
+              )}
               <button type="button" onClick={() => setTried(null)}>
-                Leave it
+                {changesNothing(tried.answer) ? 'Close' : 'Leave it'}
               </button>
             </div>
           </output>
@@ -89,6 +91,10 @@ export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
       </div>
     </details>
   );
+}
+
+function changesNothing({ added, changed }: CsvCounts): boolean {
+  return added + changed === 0;
 }
 
 function Wrong({ name, problems }: { name: string; problems: readonly CsvProblem[] }) {
