@@ -9,8 +9,8 @@ import { liftWord } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { type Units, useUnits } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
-import { setupWords } from '#web/setup/setWords.ts';
 import type { LifterRecords } from './lifterRecords.ts';
+import { setupNames } from './setupNames.ts';
 import { isDoubted, straightWords } from './strength/setWords.ts';
 
 /** How many setups are shown before the rest is asked for, and how many neighbours of one. */
@@ -18,6 +18,8 @@ const shownAtFirst = 8;
 const neighbours = 4;
 
 interface Row extends SetupRecord {
+  /** The setup in words. */
+  name: string;
   /** What the record stands for in straight weight; null: no estimate knows it. */
   observation: StrengthEstimate['observations'][number] | null;
 }
@@ -29,19 +31,30 @@ export function RecordsBySetup(props: {
   estimates: readonly StrengthEstimate[];
 }) {
   const { own, sets, estimates } = props;
-  const units = useUnits();
+  const club = useClub();
+  const { mass, length } = useUnits();
   const [all, setAll] = useState(false);
   const [openedKey, setOpenedKey] = useState<string | null>(null);
   const rows = useMemo(() => {
     const observed = new Map(
       estimates.flatMap(({ observations }) => observations.map((one) => [one.setId, one] as const)),
     );
-    return recordsBySetup(sets, own.bests).map(
-      (record): Row => ({ ...record, observation: observed.get(record.newest.id) ?? null }),
+    const records = recordsBySetup(sets, own.bests);
+    const names = setupNames(
+      club,
+      records.map(({ newest }) => newest),
+      { mass, length },
     );
-  }, [sets, own.bests, estimates]);
+    return records.map(
+      (record, i): Row => ({
+        ...record,
+        name: names[i]!,
+        observation: observed.get(record.newest.id) ?? null,
+      }),
+    );
+  }, [club, sets, own.bests, estimates, mass, length]);
   const opened = rows.find(({ key }) => key === openedKey);
-  const columns = useColumns(units);
+  const columns = columnsIn({ mass, length });
   return (
     <>
       <DataTable
@@ -74,13 +87,12 @@ export function RecordsBySetup(props: {
 
 /** The setups most like the opened one, with what their records stand for. */
 function Nearest({ opened, rows }: { opened: Row; rows: readonly Row[] }) {
-  const club = useClub();
   const units = useUnits();
   const keyed = rows.map((row) => ({ ...row.newest, row }));
   const nearest = nearestSetups(opened.newest, keyed, neighbours).map(({ row }) => row);
-  const name = `${liftWord(opened.newest.lift)}, ${setupWords(club, opened.newest, units)}`;
+  const name = `${liftWord(opened.newest.lift)}, ${opened.name}`;
   const columns: Column<Row>[] = [
-    { key: 'setup', head: 'Setup', cell: ({ newest }) => setupWords(club, newest, units) },
+    { key: 'setup', head: 'Setup', cell: ({ name }) => name },
     { key: 'record', head: 'Record', numeric: true, cell: (row) => <RecordBar {...row} /> },
     { key: 'on', head: 'Date', wideOnly: true, cell: ({ newest }) => dateText(newest.doneOn) },
     {
@@ -101,7 +113,7 @@ function Nearest({ opened, rows }: { opened: Row; rows: readonly Row[] }) {
           columns={columns}
           rows={[opened, ...nearest]}
           keyOf={({ key }) => key}
-          nameOf={({ newest }) => setupWords(club, newest, units)}
+          nameOf={(row) => row.name}
           selectedKey={opened.key}
         />
       )}
@@ -109,19 +121,23 @@ function Nearest({ opened, rows }: { opened: Row; rows: readonly Row[] }) {
   );
 }
 
-function useColumns(units: Pick<Units, 'mass' | 'length'>): Column<Row>[] {
-  const club = useClub();
+function columnsIn(units: Pick<Units, 'mass' | 'length'>): Column<Row>[] {
   return [
     {
       key: 'setup',
       head: 'Lift and setup',
-      cell: ({ newest }) => `${liftWord(newest.lift)}, ${setupWords(club, newest, units)}`,
+      cell: ({ newest, name }) => `${liftWord(newest.lift)}, ${name}`,
     },
     { key: 'record', head: 'Record', numeric: true, cell: (row) => <RecordBar {...row} /> },
     {
       key: 'on',
       head: 'Date',
-      cell: ({ newest }) => `${dateText(newest.doneOn)}${newest.platform ? ', meet' : ''}`,
+      cell: ({ newest }) => (
+        <>
+          <span className="lifters-date">{dateText(newest.doneOn)}</span>
+          {newest.platform && ', meet'}
+        </>
+      ),
     },
     {
       key: 'before',

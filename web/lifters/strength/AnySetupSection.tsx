@@ -6,7 +6,7 @@ import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { setupWords } from '#web/setup/setWords.ts';
+import { setupNames } from '../setupNames.ts';
 import { type AskedLifter, maxBarOf } from './askDraws.ts';
 import { firstSetups } from './firstSetups.ts';
 import { placeOf } from './placeOf.ts';
@@ -16,6 +16,8 @@ import { type KeptSetup, useKeptSetups } from './useKeptSetups.ts';
 
 interface Row {
   kept: KeptSetup;
+  /** The setup in words. */
+  name: string;
   /** Or the sentence that says why there is none. */
   maxKg: Belief | string;
 }
@@ -37,20 +39,20 @@ export function AnySetupSection(props: {
     () => (kept ?? firstSetups(sets)).filter((setup) => setup.lift === lift),
     [kept, sets, lift],
   );
-  const rows = useMemo(
+  const names = setupNames(club, setups, units);
+  const answers = useMemo(
     () =>
-      setups.map((setup): Row => {
+      setups.map((setup): Row['maxKg'] => {
         const place = placeOf(club, { lifterId, lift, setup: setup.setup, on });
-        if (typeof place === 'string') return { kept: setup, maxKg: place };
-        return {
-          kept: setup,
-          maxKg:
-            maxBarOf(lifter, place, setup.equipment) ??
-            'Bands and chains alone are more than this lifter takes to lockout.',
-        };
+        if (typeof place === 'string') return place;
+        return (
+          maxBarOf(lifter, place, setup.equipment) ??
+          'Bands and chains alone are more than this lifter takes to lockout.'
+        );
       }),
     [setups, club, lifter, lifterId, lift, on],
   );
+  const rows = setups.map((setup, i): Row => ({ kept: setup, name: names[i]!, maxKg: answers[i]! }));
   const all = kept ?? firstSetups(sets);
   const add = (draft: Omit<KeptSetup, 'id' | 'lift'>) => {
     const setup = setupToKeep({ ...draft, lift });
@@ -60,7 +62,7 @@ export function AnySetupSection(props: {
     setAdding(false);
   };
   const columns: Column<Row>[] = [
-    { key: 'setup', head: 'Setup', cell: (row) => setupWords(club, row.kept, units) },
+    { key: 'setup', head: 'Setup', cell: ({ name }) => name },
     { key: 'max', head: 'Heaviest bar', numeric: true, cell: ({ maxKg }) => <MaxCell maxKg={maxKg} /> },
     {
       key: 'off',
@@ -71,7 +73,7 @@ export function AnySetupSection(props: {
           className="plain screen-only"
           onClick={() => keep(all.filter(({ id }) => id !== row.kept.id))}
         >
-          Take off<span className="only-read"> {setupWords(club, row.kept, units)}</span>
+          Take off<span className="only-read"> {row.name}</span>
         </button>
       ),
     },
@@ -97,7 +99,7 @@ export function AnySetupSection(props: {
           columns={columns}
           rows={rows}
           keyOf={({ kept: { id } }) => id}
-          nameOf={(row) => setupWords(club, row.kept, units)}
+          nameOf={({ name }) => name}
         />
       )}
       <p className="small quiet">

@@ -14,6 +14,7 @@ import { askedLifter } from './askDraws.ts';
 import { placeOf } from './placeOf.ts';
 import { SeasonCapacity } from './SeasonCapacity.tsx';
 import { StrengthSection } from './StrengthSection.tsx';
+import { WorkCapacity } from './WorkCapacity.tsx';
 import './strength.css';
 
 /** What the whole log says of this lifter, one lift at a time. */
@@ -58,7 +59,11 @@ function FromDraws(props: { own: LifterRecords; estimate: StrengthEstimate; sets
   return (
     <>
       <AbilitySection name={own.lifter.name} estimate={estimate} lifter={lifter} />
-      <SeasonCapacity name={own.lifter.name} lifterId={lifterId} lift={lift} />
+      <div className="stack strength-season">
+        <h3>Work capacity</h3>
+        <WorkCapacity lifter={lifter} />
+        <SeasonCapacity name={own.lifter.name} lifterId={lifterId} lift={lift} />
+      </div>
       <AnySetupSection estimate={estimate} lifter={lifter} sets={sets} />
     </>
   );

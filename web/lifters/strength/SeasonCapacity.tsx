@@ -23,9 +23,9 @@ export function SeasonCapacity(props: { name: string; lifterId: string; lift: Li
   const { data, error } = useCapacity({ lifterId, lift });
   const telling = data?.stretches.some(({ told }) => told !== null) ?? false;
   return (
-    <div className="stack strength-season">
+    <div className="stack">
       <div className="row ends">
-        <h3>Work capacity over the season</h3>
+        <h4>Over the season</h4>
         {telling && (
           <Choice label="Share of the maximum" options={shares} value={share} onChange={setShare} />
         )}
