@@ -5,6 +5,7 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
 import { sdOfBelief } from '#core/strength/belief.ts';
 import { CAPACITY_SHARES, capacityCourse } from '#core/strength/capacityCourse.ts';
+import { type ParameterName, type Prior, populationPrior } from '#core/strength/parameters.ts';
 import type { CapacityReport } from './capacityReport.ts';
 import { dateOfDay } from './dayNumber.ts';
 import { evidenceOf } from './evidenceOf.ts';
@@ -17,8 +18,8 @@ export function liftCapacity(
   estimate: Pick<StrengthEstimate, 'lifterId' | 'lift' | 'on' | 'bodyMassKg' | 'parameters' | 'draws'>,
 ): CapacityReport {
   const { lifterId, lift, on, bodyMassKg, parameters } = estimate;
-  const before = parameters.find(({ name }) => name === 'lnTiring')?.before;
-  if (before === undefined) return { lifterId, lift, stretches: [], better: null, change: 'cannotTell' };
+  if (!parameters.some(({ name }) => name === 'lnTiring'))
+    return { lifterId, lift, stretches: [], better: null, change: 'cannotTell' };
   const course = capacityCourse({
     lift,
     reference: riggingOf(records, lifterId, lift, competitionSetup(lift), on),
@@ -26,7 +27,7 @@ export function liftCapacity(
     movedBodyKg: populationShape(lift).movedBodyShare * bodyMassKg,
     sets: evidenceOf(records, log, lifterId, lift, on).sets,
     whole: drawsIn(estimate),
-    before: { mean: before.median, sd: sdOfBelief(before) },
+    prior: priorOf(estimate),
   });
   return {
     lifterId,
@@ -43,4 +44,14 @@ export function liftCapacity(
     better: course.better,
     change: course.change,
   };
+}
+
+/** What was believed before any set: told for every parameter of which a set could tell anything. */
+function priorOf({ lift, parameters }: Pick<StrengthEstimate, 'lift' | 'parameters'>): Prior {
+  const { mean, sd } = populationPrior(lift);
+  for (const { name, before } of parameters) {
+    mean[name as ParameterName] = before.median;
+    sd[name as ParameterName] = sdOfBelief(before);
+  }
+  return { mean, sd };
 }

@@ -170,7 +170,7 @@ function courseFrom(sets: SetEvidence[]): CapacityCourse {
     movedBodyKg,
     sets,
     whole: openDraws(drawsOf(posterior, 120), posterior.active, before),
-    before: { mean: before.mean.lnTiring, sd: before.sd.lnTiring },
+    prior: before,
   });
 }
 

@@ -9,7 +9,7 @@ import { centralDraw, drawCapability } from './drawCapability.ts';
 import { drawsOf } from './drawsOf.ts';
 import { drawTiring } from './drawTiring.ts';
 import { estimateStrength } from './estimateStrength.ts';
-import { type Parameters, type Prior, parameterNames } from './parameters.ts';
+import type { Prior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 
@@ -23,8 +23,8 @@ export interface CapacityQuestion {
   sets: readonly SetEvidence[];
   /** Equally likely answers by the whole log. */
   whole: readonly Draw[];
-  /** What was believed of ln tiring before any set of this lifter. */
-  before: { mean: number; sd: number };
+  /** What was believed of this lifter before any set. */
+  prior: Prior;
 }
 
 /** What one stretch of the log tells of work capacity by itself. */
@@ -66,18 +66,19 @@ const HARDLY_NARROWER = 0.85;
 const SURE = 0.95;
 /** Answers of each stretch. */
 const DRAWS = 200;
-/** What the whole log seems to know exactly is held a little loose all the same. */
-const LEAST_SD = 1e-3;
 
 /**
- * Work capacity over the season: tiring estimated anew from each stretch of the log alone. All that the whole log says of
- * the other parameters is held as it was found, each as a normal with its mean and spread, so that tiring alone is asked of
- * a stretch; strength and tiring are as open as before any set. Reps are those of the lifter in the middle of the whole
- * log, so that from stretch to stretch tiring alone differs.
+ * Work capacity over the season: tiring estimated anew from each stretch of the log alone. What is believed before it is what
+ * was believed before any set, but for the middle of tiring, which is the whole log's: a stretch that tells little stays near
+ * the lifter's own, and may lie as far from it as lifters lie from each other. The other parameters are not held at what the
+ * whole log says of them: that counts every set twice, and came out too sure of itself (docs/model.md). Reps are those of the lifter in the
+ * middle of the whole log, so that from stretch to stretch tiring alone differs.
  */
 export function capacityCourse(question: CapacityQuestion): CapacityCourse {
-  const prior = stretchPrior(question);
-  const repsOf = repsByTiring(question);
+  const central = centralDraw(question.whole);
+  const { mean, sd } = question.prior;
+  const prior = { mean: { ...mean, lnTiring: central.lnTiring }, sd };
+  const repsOf = repsByTiring(question, central);
   const found = stretchesOf(question.sets).map(({ fromDay, toDay, sets }) => {
     const setsThatTell = sets.filter(tells).length;
     const lnTirings = setsThatTell < FEWEST_SETS ? null : tiringsOf(question, sets, toDay, prior);
@@ -131,26 +132,8 @@ function tiringsOf(
   return sdOfBelief(beliefOf(values)) > HARDLY_NARROWER * prior.sd.lnTiring ? null : values;
 }
 
-/** The whole log's normals, but for tiring what was believed before it. */
-function stretchPrior({ whole, before }: CapacityQuestion): Prior {
-  const mean: Partial<Parameters> = {};
-  const sd: Partial<Parameters> = {};
-  for (const name of parameterNames) {
-    const values = whole.map((draw) => draw[name]);
-    const middle = values.reduce((sum, value) => sum + value, 0) / values.length;
-    const squares = values.reduce((sum, value) => sum + (value - middle) ** 2, 0) / values.length;
-    mean[name] = middle;
-    sd[name] = Math.max(Math.sqrt(squares), LEAST_SD);
-  }
-  return {
-    mean: { ...(mean as Parameters), lnTiring: before.mean },
-    sd: { ...(sd as Parameters), lnTiring: before.sd },
-  };
-}
-
 /** For each share of the maximum: reps by ln tiring, for the lifter in the middle of the whole log. */
-function repsByTiring({ lift, reference, movedBodyKg, whole }: CapacityQuestion) {
-  const central = centralDraw(whole);
+function repsByTiring({ lift, reference, movedBodyKg }: CapacityQuestion, central: Draw) {
   const capability = drawCapability(central, lift, reference, {
     ...reference,
     movedBodyKg,

@@ -51,8 +51,8 @@ export function SeasonCapacity(props: { name: string; lifterId: string; lift: Li
           </MeasuredWidth>
           <p className="small quiet">
             Reps in one rested set at {percentOf(share)} of the maximum; 6.4 is six reps and part of the
-            seventh. Each box is what its own twelve weeks tell, without the others: the inner range holds the
-            truth 80 times in 100, the outer one 95, and few sets leave it near what is usual.
+            seventh. Each box is what its own twelve weeks tell: the inner range holds the truth 80 times in
+            100, the outer one 95, and few sets leave it wide and near what the whole log says.
           </p>
           <CapacityTable stretches={data.stretches} />
         </>
