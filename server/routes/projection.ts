@@ -1,5 +1,6 @@
 import { type Context, Hono } from 'hono';
 import { dayNumber } from '#contract/estimate/dayNumber.ts';
+import { mostDaysAhead } from '#contract/projection/mostDaysAhead.ts';
 import { projectLift } from '#contract/projection/projectLift.ts';
 import { type Equipment, equipment as equipmentShape } from '#contract/records/lift.ts';
 import { dateIn } from '#server/guard/dateIn.ts';
@@ -9,8 +10,6 @@ import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** Further ahead nothing can be said of a lifter. */
-const MOST_DAYS_AHEAD = 366;
 const MOST_TAPER_PERCENT = 5;
 
 /** What one lifter's lifts may be on the day of a meet ahead. */
@@ -37,11 +36,11 @@ export function projectionRoutes(store: ClubStore, estimator: StrengthEstimator)
 function meetDate(c: Context, today: string): string {
   const on = dateIn(c, 'on');
   const ahead = on === undefined ? Number.NaN : dayNumber(on) - dayNumber(today);
-  if (on !== undefined && ahead >= 0 && ahead <= MOST_DAYS_AHEAD) return on;
+  if (on !== undefined && ahead >= 0 && ahead <= mostDaysAhead) return on;
   throw new Refusal(
     'invalid',
     'on',
-    `on is "${on ?? ''}"; it must be the date of a meet from today, ${today}, to ${MOST_DAYS_AHEAD} days ahead.`,
+    `on is "${on ?? ''}"; it must be the date of a meet from today, ${today}, to ${mostDaysAhead} days ahead.`,
   );
 }
 

@@ -4,13 +4,16 @@ import type { Equipment } from '#contract/records/lift.ts';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
 
-/** What a lifter's lifts may be on the day of a meet; the last answer stays until the next is there. */
-export function useProjection(asked: {
-  lifterId: string;
-  on: string;
-  equipment: Equipment;
-  taperPercent: string;
-}) {
+/** What a lifter's lifts may be on the day of a meet; the last answer stays until the next is there. Not asked for while `enabled` is false. */
+export function useProjection(
+  asked: {
+    lifterId: string;
+    on: string;
+    equipment: Equipment;
+    taperPercent: string;
+  },
+  enabled: boolean,
+) {
   const query = new URLSearchParams(asked).toString();
   return useQuery({
     queryKey: [...clubKey, 'projection', query],
@@ -18,6 +21,7 @@ export function useProjection(asked: {
       request<{ projections: LiftProjection[] }>('GET', `/api/projection?${query}`).then(
         ({ projections }) => projections,
       ),
+    enabled,
     placeholderData: keepPreviousData,
   });
 }

@@ -9,6 +9,7 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { MinorCaution } from '../MinorCaution.tsx';
 import { MeetDayView } from './MeetDayView.tsx';
+import { wrongMeetDay } from './wrongMeetDay.ts';
 import './projection.css';
 
 const WEEKS_AHEAD = 4;
@@ -28,7 +29,11 @@ export function ProjectionSection({ lifter, today }: { lifter: Lifter; today: st
   const [equipment, setEquipment] = useState<Equipment>(lifter.equipment);
   const [taperPercent, setTaper] = useState<(typeof tapers)[number]['value']>('0');
   const [lift, setLift] = useState<Lift>('squat');
-  const { data, error, isPending } = useProjection({ lifterId: lifter.id, on, equipment, taperPercent });
+  const wrong = wrongMeetDay(on, today);
+  const { data, error, isPending } = useProjection(
+    { lifterId: lifter.id, on, equipment, taperPercent },
+    wrong === null,
+  );
   const shown = data?.find((one) => one.lift === lift) ?? data?.[0];
   return (
     <section className="stack ruled projection" aria-labelledby="projection-title">
@@ -44,12 +49,13 @@ export function ProjectionSection({ lifter, today }: { lifter: Lifter; today: st
         )}
       </div>
       <div className="projection-asked screen-only">
-        <TextField label="Day of the meet" type="date" value={on} onChange={setOn} />
+        <TextField label="Day of the meet" type="date" value={on} onChange={setOn} error={wrong} />
         <SelectField label="Equipment" value={equipment} options={equipmentWords} onChange={setEquipment} />
         <Choice label="Taper adds" showLabel options={tapers} value={taperPercent} onChange={setTaper} />
       </div>
-      <MinorCaution lifter={lifter} today={on} />
-      {error ? <p role="alert">{error.message}</p> : <Shown shown={shown} isPending={isPending} />}
+      <MinorCaution lifter={lifter} today={wrong === null ? on : today} />
+      {error && <p role="alert">{error.message}</p>}
+      {wrong === null && error === null && <Shown shown={shown} isPending={isPending} />}
     </section>
   );
 }
