@@ -90,7 +90,14 @@ function MassForm(props: { lifterId: string; mass: BodyMass | null; today: strin
         required
         onChange={setMassKg}
       />
-      <TextField label="Weighed on" type="date" value={takenOn} required onChange={setTakenOn} />
+      <TextField
+        label="Weighed on"
+        type="date"
+        value={takenOn}
+        required
+        until={props.today}
+        onChange={setTakenOn}
+      />
     </RecordForm>
   );
 }

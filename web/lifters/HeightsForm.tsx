@@ -89,7 +89,14 @@ export function HeightsForm(props: {
         hint="At the bottom, against its place at lockout; a minus is behind. Empty: straight up is assumed."
         onChange={setBottomForwardM}
       />
-      <TextField label="Measured on" type="date" value={measuredOn} required onChange={setMeasuredOn} />
+      <TextField
+        label="Measured on"
+        type="date"
+        value={measuredOn}
+        required
+        until={props.today}
+        onChange={setMeasuredOn}
+      />
     </RecordForm>
   );
 }

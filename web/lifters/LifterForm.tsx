@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import type { Lifter } from '#contract/records/lifters.ts';
+import { useClubSettings } from '#web/api/useClub.ts';
 import { equipmentWords } from '#web/parts/liftWords.ts';
+import { localToday } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
@@ -22,6 +24,7 @@ export function LifterForm(props: {
   const isNew = props.onRemove === undefined;
   const [draft, setDraft] = useState(props.initial);
   const units = useUnits();
+  const today = localToday(useClubSettings().timeZone);
   const set = (change: Partial<LifterDraft>) => setDraft({ ...draft, ...change });
   return (
     <RecordForm
@@ -48,6 +51,7 @@ export function LifterForm(props: {
         label="Born on"
         type="date"
         value={draft.bornOn ?? ''}
+        until={today}
         hint="Lifters under 18 are marked and get cautions of their own."
         onChange={(bornOn) => set({ bornOn: bornOn === '' ? null : bornOn })}
       />

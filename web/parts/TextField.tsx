@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { Field } from './Field.tsx';
+import { dateText } from './localToday.ts';
 import { useWrong } from './useWrong.ts';
 
 /** A line of text or a date. */
@@ -10,6 +11,8 @@ export function TextField(props: {
   type?: 'text' | 'date';
   required?: boolean | undefined;
   maxLength?: number | undefined;
+  /** The last date that may be: what was done was not done tomorrow. */
+  until?: string | undefined;
   hint?: string | undefined;
   error?: string | null | undefined;
 }) {
@@ -41,11 +44,15 @@ function wrongWith(props: {
   value: string;
   required?: boolean | undefined;
   maxLength?: number | undefined;
+  until?: string | undefined;
 }): string | null {
-  const { label, value, required, maxLength } = props;
+  const { label, value, required, maxLength, until } = props;
   if (required && value.trim() === '') return `${label} is needed.`;
   if (maxLength !== undefined && value.length > maxLength) {
     return `${label} has ${value.length} letters; at most ${maxLength} are kept.`;
+  }
+  if (until !== undefined && value > until) {
+    return `${label} is ${dateText(value)}; allowed is up to ${dateText(until)}.`;
   }
   return null;
 }

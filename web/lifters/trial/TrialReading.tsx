@@ -62,7 +62,7 @@ function Percentages({ result }: { result: TrialResult }) {
       ? `best of ${dateText(reference.doneOn)}`
       : 'maximum by the model';
   const shares = result.explanation.percentages.map(
-    ({ basis, share }) => `${basis} ${Math.round(100 * share)} %`,
+    ({ basis, share }) => `${basis} ${Math.round(100 * share)}\u00a0%`,
   );
   return (
     <p className="small">
