@@ -26,14 +26,23 @@ export function estimateThreads(count = estimateThreadCount): {
   close: () => Promise<void>;
 } {
   let begun: Piscina | undefined;
+  let isClosed = false;
   const threads = () => {
     begun ??= new Piscina({ filename, minThreads: 0, maxThreads: count, idleTimeout: keepWarmMs });
     return begun;
   };
   return {
     estimateLift: (asked) => threads().run(asked),
-    followCapacity: (asked) => threads().run(asked, { name: 'followCapacity' }),
+    async followCapacity(asked) {
+      try {
+        return await threads().run(asked, { name: 'followCapacity' });
+      } catch (error) {
+        // When the server ends, whoever asked is gone already.
+        return isClosed ? new Promise(() => {}) : Promise.reject(error);
+      }
+    },
     async close() {
+      isClosed = true;
       await begun?.destroy();
     },
   };
