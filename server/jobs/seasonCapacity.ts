@@ -6,7 +6,6 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubWithFormerGear } from './clubWithFormerGear.ts';
 import { ownRecords } from './ownRecords.ts';
-import type { StrengthEstimator } from './strengthEstimator.ts';
 
 /** Works a season out from the log and from the estimate that the whole of it gave. */
 export type FollowCapacity = (asked: {
@@ -25,7 +24,7 @@ export type SeasonCapacity = (asked: {
 /** Follows capacity when asked for, once for each estimate: while that is kept, nothing that it rests on has changed. */
 export function seasonCapacity(
   store: ClubStore,
-  estimator: StrengthEstimator,
+  estimator: { ofLifter(lifterId: string, on: string): Promise<StrengthEstimate[]> },
   followCapacity: FollowCapacity,
 ): SeasonCapacity {
   const known = new WeakMap<StrengthEstimate, Promise<CapacityReport>>();
