@@ -18,7 +18,7 @@ export async function restoreArchive(
   text: string,
 ): Promise<{ seq: number; keptAs: string }> {
   const read = readArchive(text);
-  if ('problem' in read) throw new Refusal('invalid', read.problem.field, read.problem.message);
+  if ('problems' in read) throw new Refusal('invalid', read.problems[0].field, read.problems[0].message);
   const moment = new Date().toISOString().replaceAll(/[:.]/g, '-');
   const keptAs = `${store.path}.before-restore-${moment}.json`;
   await writeFile(keptAs, await exportArchive(store), { flag: 'wx', mode: 0o600 });

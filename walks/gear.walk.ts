@@ -129,6 +129,27 @@ test('a spreadsheet with a wrong line is refused by line and column, and nothing
   await expect(bars).toHaveCount(3);
 });
 
+test('an archive is looked into before it may take the place of the club', async ({ page }) => {
+  const text = await (await page.request.get('/api/archive')).text();
+  const archive = (content: string) => ({
+    name: 'club.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(content),
+  });
+  await page.goto('/gear/club');
+  const input = page.getByLabel('Look into an archive');
+  await input.setInputFiles(archive(text.replace('"massKg":20.05', '"massKg":-1')));
+  const wrong = page.getByRole('table', { name: 'What is wrong in club.json' }).locator('tbody tr');
+  await expect(wrong).toHaveCount(1);
+  await expect(wrong).toContainText('massKg');
+  await expect(page.getByRole('button', { name: 'Replace everything' })).toBeHidden();
+  await input.setInputFiles(archive(text));
+  const holds = page.getByRole('table', { name: 'What club.json holds' });
+  await expect(holds.getByRole('row', { name: /^lifters 14 14$/ })).toBeVisible();
+  await page.getByRole('button', { name: 'Replace everything' }).click();
+  await expect(page.getByText('The club is now what club.json holds.')).toBeVisible();
+});
+
 for (const light of ['light', 'dark'] as const) {
   test.describe(`by ${light}`, () => {
     test.use({ colorScheme: light });

@@ -1,31 +1,59 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import { type Problem, shapeProblem } from '#contract/words/shapeProblem.ts';
+import { issueProblem, type Problem } from '#contract/words/shapeProblem.ts';
 import { archiveFormat, archiveShape, archiveVersion } from './archiveShape.ts';
 import type { FormerRecord } from './formerRecord.ts';
+import { jsonLine, lineAt } from './jsonLine.ts';
 import type { ArchiveContent } from './writeArchive.ts';
 
-/** The content of an archive, or the first thing that is wrong with it. */
-export function readArchive(text: string): { content: ArchiveContent } | { problem: Problem } {
+/** What is wrong with an archive, and the line on which it stands, as an editor counts it. */
+export interface ArchiveProblem extends Problem {
+  line: number;
+}
+
+/** Of a file in which everything is wrong, so many places are named. */
+const mostProblems = 20;
+
+/** The content of an archive, or what is wrong with it, in the order of the file. */
+export function readArchive(
+  text: string,
+): { content: ArchiveContent } | { problems: [ArchiveProblem, ...ArchiveProblem[]] } {
   let document: unknown;
   try {
     document = JSON.parse(text);
-  } catch {
-    return { problem: { field: '', message: 'The file is not valid JSON, so it is no club archive.' } };
+  } catch (error) {
+    const line = lineAt(text, placeOf(error) ?? text.trimEnd().length);
+    const message = `The file is not valid JSON at line ${line}, so it is no club archive.`;
+    return { problems: [{ field: '', message, line }] };
   }
+  const wrong = (field: string, message: string) => ({
+    problems: [{ field, message, line: jsonLine(text, [field]) }] as [ArchiveProblem],
+  });
   const { format, version } = Object(document) as { format?: unknown; version?: unknown };
   if (format !== archiveFormat) {
-    return { problem: { field: 'format', message: `The file is not a "${archiveFormat}".` } };
+    return wrong('format', `The file is not a "${archiveFormat}".`);
   }
   if (version !== 1 && version !== archiveVersion) {
     const message = `The archive has version ${JSON.stringify(version)}; this program reads versions 1 to ${archiveVersion}.`;
-    return { problem: { field: 'version', message } };
+    return wrong('version', message);
   }
   const today = version === 1 ? withLog(Object(document)) : document;
   const read = archiveShape.safeParse(today);
-  if (!read.success) return { problem: shapeProblem(read.error, today) };
+  if (!read.success) {
+    const [first, ...others] = read.error.issues
+      .slice(0, mostProblems)
+      .map((issue) => ({ ...issueProblem(issue, today), line: jsonLine(text, issue.path) }))
+      .toSorted((a, b) => a.line - b.line);
+    return first ? { problems: [first, ...others] } : wrong('', 'The archive cannot be read.');
+  }
   const { records, prescriptions, sets, former } = read.data;
   const content = { records: records as unknown as ClubRecords, prescriptions, sets };
   return { content: { ...content, former: former as FormerRecord[] } };
+}
+
+/** Where the parser stopped, as far as it says so. */
+function placeOf(error: unknown): number | null {
+  const place = error instanceof SyntaxError ? /position (\d+)/.exec(error.message)?.[1] : undefined;
+  return place === undefined ? null : Number(place);
 }
 
 /** An archive of version 1 knows no log. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { archiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
 import { dayPlan } from '#contract/dayPlan.ts';
 import { prescription } from '#contract/records/prescription.ts';
@@ -23,10 +24,15 @@ export function clubPaths() {
     '/api/events': {
       get: {
         operationId: 'club.events',
-        summary: 'The number of each change as it is made; resumes after the header Last-Event-ID or ?after=',
+        summary:
+          'The number of each change as it is made, and when estimates became better without one; resumes after the header Last-Event-ID or ?after=',
         tags: ['club'],
         responses: {
-          200: answer('Server-sent events "now" and "change"', { type: 'string' }, 'text/event-stream'),
+          200: answer(
+            'Server-sent events "now", "change" and "estimates"',
+            { type: 'string' },
+            'text/event-stream',
+          ),
         },
       },
     },
@@ -54,11 +60,16 @@ export function clubPaths() {
         operationId: 'archive.restore',
         summary: 'Put an archive in the place of the whole club; what was there is kept in a file beside it',
         tags: ['archive'],
-        parameters: [{ ...inQuery('replace', 'Says that the club is to be replaced'), required: true }],
+        parameters: [
+          inQuery('replace', 'Says that the club is to be replaced'),
+          inQuery('dryRun', 'Says what the archive and the club hold; nothing is changed'),
+        ],
         requestBody: body(archive),
         responses: {
-          200: answer('The club is replaced', object({ seq: seqSchema, keptAs: { type: 'string' } })),
-          400: refusal('The archive is wrong; nothing was changed'),
+          200: answer('The club is replaced; or, of a dry run, what the archive and the club hold', {
+            anyOf: [object({ seq: seqSchema, keptAs: { type: 'string' } }), archiveTried()],
+          }),
+          400: refusal('The archive is wrong; nothing was changed. A dry run names every place by its line'),
         },
       },
     },
@@ -110,4 +121,9 @@ export function clubPaths() {
       },
     },
   };
+}
+
+function archiveTried() {
+  const look = z.toJSONSchema(archiveLook, { io: 'output' });
+  return object({ dryRun: { const: true }, archive: look, here: look });
 }

@@ -1,10 +1,14 @@
 import { Hono } from 'hono';
+import { lookAt } from '#contract/archive/archiveLook.ts';
+import { type ArchiveProblem, readArchive } from '#contract/archive/readArchive.ts';
+import { errorBody } from '#server/guard/errors.ts';
 import { readText } from '#server/guard/readText.ts';
 import { exportArchive, restoreArchive } from '#store/archive.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import { openClubStore } from '#store/openClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** The whole club as one file, out and in. */
+/** The whole club as one file, out and in; a dry run says what a file holds, what is here now, and what is wrong in the file. */
 export function archiveRoutes(store: ClubStore) {
   return new Hono()
     .get('/archive', async (c) =>
@@ -14,12 +18,41 @@ export function archiveRoutes(store: ClubStore) {
       }),
     )
     .post('/archive', async (c) => {
-      if (c.req.query('replace') !== '1') {
-        const message = 'An archive takes the place of the whole club; ask for that with ?replace=1.';
+      const dryRun = c.req.query('dryRun') === '1';
+      if (!dryRun && c.req.query('replace') !== '1') {
+        const message =
+          'An archive takes the place of the whole club; ask for that with ?replace=1, or look at it first with ?dryRun=1.';
         throw new Refusal('invalid', 'replace', message);
       }
-      return c.json(await restoreArchive(store, await readText(c, 'application/json')));
+      const text = await readText(c, 'application/json');
+      if (!dryRun) return c.json(await restoreArchive(store, text));
+      const tried = await tryArchive(text);
+      if ('look' in tried) {
+        return c.json({ dryRun: true, archive: tried.look, here: lookAt(await store.snapshot()) });
+      }
+      const [first] = tried.problems;
+      return c.json({ ...errorBody(first.field, first.message), problems: tried.problems }, 400);
     });
+}
+
+/** Takes the archive into a club in memory, so that everything is asked of it that would be asked of it here. */
+async function tryArchive(text: string) {
+  const read = readArchive(text);
+  if ('problems' in read) return read;
+  const { records, ...rest } = read.content;
+  const trial = await openClubStore(':memory:');
+  try {
+    await trial.importRecords(records, rest);
+    return { look: lookAt(read.content) };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    const { field, message } = error;
+    // What does not fit together stands on no one line.
+    const problem: Omit<ArchiveProblem, 'line'> & { line: null } = { field, message, line: null };
+    return { problems: [problem] as const };
+  } finally {
+    await trial.close();
+  }
 }
 
 /** Says whose club it is and of which day: `millrace-barbell-club-2026-11-25.json`. */

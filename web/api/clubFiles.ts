@@ -1,3 +1,4 @@
+import type { ArchiveLook } from '#contract/archive/archiveLook.ts';
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { RequestError } from './request.ts';
@@ -28,6 +29,27 @@ export async function sendCsv(kind: KindName, text: string, dryRun: boolean): Pr
   const { problems, error } = said as { problems?: CsvProblem[]; error?: { message: string } };
   if (problems) return { ok: false, problems };
   throw new RequestError(answer.status, error?.message ?? 'The file was not taken.', null);
+}
+
+/** What the server says to an archive before it may take the club's place. */
+export type ArchiveAnswer =
+  | { ok: true; archive: ArchiveLook; here: ArchiveLook }
+  | { ok: false; problems: readonly { line: number | null; column: string; message: string }[] };
+
+/** Looks into an archive; nothing is changed. */
+export async function tryArchive(text: string): Promise<ArchiveAnswer> {
+  const answer = await sendText('/api/archive?dryRun=1', 'application/json', text);
+  const said: unknown = await answer.json();
+  if (answer.ok) return { ok: true, ...(said as { archive: ArchiveLook; here: ArchiveLook }) };
+  const { problems, error } = said as {
+    problems?: { line: number | null; field: string; message: string }[];
+    error?: { message: string };
+  };
+  if (!problems) throw new RequestError(answer.status, error?.message ?? 'The file was not read.', null);
+  return {
+    ok: false,
+    problems: problems.map(({ line, field, message }) => ({ line, column: field, message })),
+  };
 }
 
 /** Puts an archive in the place of the whole club. */

@@ -8,7 +8,13 @@ import type { FormerLabels } from '#web/setup/onBarText.ts';
 import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
 
 /** One set of the log on a line, to be struck as a mistake and brought back. */
-export function SetLine(props: { set: LoggedSet; before: LoggedSet | null; formerLabels: FormerLabels }) {
+export function SetLine(props: {
+  set: LoggedSet;
+  before: LoggedSet | null;
+  /** The place stands above already. */
+  placeSaid: boolean;
+  formerLabels: FormerLabels;
+}) {
   const { set, before } = props;
   const club = useClub();
   const units = useUnits();
@@ -19,7 +25,8 @@ export function SetLine(props: { set: LoggedSet; before: LoggedSet | null; forme
   const alike = before !== null && words(before) === words(set);
   const seen = [
     seenWords(set),
-    ...(set.platform ? [set.place ? `at a meet, ${set.place}` : 'at a meet'] : set.place ? [set.place] : []),
+    set.platform ? 'at a meet' : '',
+    props.placeSaid ? '' : set.place,
     set.note,
   ].filter(Boolean);
   const struck = set.struckAt !== null;

@@ -1,7 +1,12 @@
-import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
+/** A wrong place of a file: its line, null where the file as a whole is meant, and the column or field. */
+interface FileProblem {
+  line: number | null;
+  column: string;
+  message: string;
+}
 
 /** What is wrong in a file, place by place; `count` of all there are, of which the first are given. */
-export function FileProblems(props: { name: string; problems: readonly CsvProblem[]; count: number }) {
+export function FileProblems(props: { name: string; problems: readonly FileProblem[]; count: number }) {
   const { name, problems, count } = props;
   return (
     <>
@@ -12,14 +17,14 @@ export function FileProblems(props: { name: string; problems: readonly CsvProble
               <th scope="col" className="number">
                 line
               </th>
-              <th scope="col">column</th>
+              <th scope="col">where</th>
               <th scope="col">what is wrong</th>
             </tr>
           </thead>
           <tbody>
             {problems.map(({ line, column, message }) => (
               <tr key={`${line} ${column} ${message}`}>
-                <td className="number">{line}</td>
+                <td className="number">{line ?? 'all'}</td>
                 <td>{column}</td>
                 <td>{message}</td>
               </tr>

@@ -142,7 +142,9 @@ export function SetForm(props: {
           <TextField label="Place" value={draft.place} maxLength={80} onChange={(place) => put({ place })} />
         </>
       )}
-      <TextField label="Note" value={draft.note} maxLength={500} onChange={(note) => put({ note })} />
+      <div className="whole-line note-line">
+        <TextField label="Note" value={draft.note} maxLength={500} onChange={(note) => put({ note })} />
+      </div>
     </RecordForm>
   );
 }

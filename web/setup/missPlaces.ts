@@ -15,8 +15,8 @@ const usual = [
   { share: 0.85, word: 'near lockout' },
 ] as const;
 
-/** Nobody sees it finer. */
-export const placeStep = 0.05;
+/** The log tells places to a hundredth. */
+export const placeStep = 0.01;
 
 /** Starts nearer to the bottom of the competition range than this are at it. */
 const atBottomS = 0.02;
@@ -32,10 +32,9 @@ export function onRange(share: number, place: StartPlace | null): number {
   return startS + share * (1 - startS);
 }
 
-/** The lowest step at which the bar can stop, from where it starts. */
+/** The lowest step at which the bar can stop: none lies below where it starts. */
 export function lowestPlace(place: StartPlace | null): number {
-  const steps = Math.floor((place?.startS ?? 0) / placeStep + 1e-9);
-  return toStep(steps * placeStep);
+  return toStep(Math.ceil((place?.startS ?? 0) / placeStep - 1e-9) * placeStep);
 }
 
 /** In words: "40 % of the way from the bottom to lockout.", "5 cm below the bottom of the competition range." */
@@ -61,5 +60,6 @@ function percent(share: number): string {
 }
 
 function toStep(s: number): number {
-  return Math.round(Math.round(s / placeStep) * 5) / 100;
+  // Adding 0 makes a plain 0 of -0.
+  return Math.round(s / placeStep) / Math.round(1 / placeStep) + 0;
 }

@@ -1,65 +1,104 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { Club } from '#contract/records/club.ts';
-import { restoreArchive } from '#web/api/clubFiles.ts';
+import { type ArchiveAnswer, restoreArchive, tryArchive } from '#web/api/clubFiles.ts';
+import { FilePick } from '#web/parts/FilePick.tsx';
+import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
+import './archive.css';
+import { ArchiveHolds } from './ArchiveHolds.tsx';
 
-/** The whole club as one file: to keep safe, to move to another machine, to put in this club's place. */
+/** A file that was read, and what the server found in it. */
+interface Tried {
+  name: string;
+  text: string;
+  answer: ArchiveAnswer;
+}
+
+/** The whole club as one file: to keep safe, to move to another machine; looked into before it may take this club's place. */
 export function ArchiveDoor({ club }: { club: Club }) {
-  const id = useId();
   const client = useQueryClient();
   const say = useToast();
-  const [chosen, setChosen] = useState<{ name: string; text: string } | null>(null);
+  const [tried, setTried] = useState<Tried | null>(null);
+  const [doing, setDoing] = useState<'reading' | 'replacing' | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  const restore = async ({ name, text }: { name: string; text: string }) => {
-    await restoreArchive(text);
-    setChosen(null);
-    await client.invalidateQueries();
-    say(`The club is now what ${name} holds.`);
+  const during = async (what: 'reading' | 'replacing', act: () => Promise<void>) => {
+    setDoing(what);
+    setRefused(null);
+    try {
+      await act();
+    } catch (error) {
+      setRefused(error instanceof Error ? error.message : String(error));
+    } finally {
+      setDoing(null);
+    }
   };
-  const fail = (error: Error) => setRefused(error.message);
+  const read = (file: File) =>
+    during('reading', async () => {
+      setTried(null);
+      const text = await file.text();
+      setTried({ name: file.name, text, answer: await tryArchive(text) });
+    });
+  const restore = ({ name, text }: Tried) =>
+    during('replacing', async () => {
+      await restoreArchive(text);
+      setTried(null);
+      await client.invalidateQueries();
+      say(`The club is now what ${name} holds.`);
+    });
   return (
     <section className="stack ruled">
       <h2>Everything in one file</h2>
       <p>
-        The archive holds all of {club.name}: gear, readings, lifters, bests and days. Keep a copy where this
-        machine is not; restored, it gives back exactly what was.
+        The archive holds all of {club.name}: gear, readings, lifters, bests, days and the log. Keep a copy
+        where this machine is not; restored, it gives back exactly what was.
       </p>
       <div className="row">
         <a className="button strong" href="/api/archive" download>
           Download the archive
         </a>
-        <label className="button" htmlFor={id}>
-          Restore from an archive
-        </label>
-        <input
-          id={id}
-          className="only-read"
-          type="file"
+        <FilePick
+          word="Look into an archive"
           accept=".json,application/json"
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            event.target.value = '';
-            setRefused(null);
-            file?.text().then((text) => setChosen({ name: file.name, text }), fail);
-          }}
+          onPick={(file) => void read(file)}
         />
       </div>
-      {chosen && (
-        <div className="caution stack" role="alert">
-          <p>
-            <strong>Everything that {club.name} holds now would be replaced</strong> by what {chosen.name}{' '}
-            holds. There is no undo: download the archive first if you may want it back.
+      <output className="small quiet">{doing === 'reading' ? 'Reading the file.' : ''}</output>
+      {tried?.answer.ok === false && (
+        <div className="stack" role="alert">
+          <p className="stop">
+            {tried.name} cannot take this club's place. Nothing was changed; these places are wrong:
           </p>
-          <div className="row">
-            <button type="button" className="strong" onClick={() => restore(chosen).catch(fail)}>
-              Replace everything
-            </button>
-            <button type="button" onClick={() => setChosen(null)}>
-              Keep what is here
-            </button>
-          </div>
+          <FileProblems
+            name={tried.name}
+            problems={tried.answer.problems}
+            count={tried.answer.problems.length}
+          />
         </div>
+      )}
+      {tried?.answer.ok && (
+        <>
+          <ArchiveHolds name={tried.name} archive={tried.answer.archive} here={tried.answer.here} />
+          <div className="caution stack">
+            <p>
+              <strong>Everything that {club.name} holds now would be replaced</strong> by what {tried.name}{' '}
+              holds. There is no undo here: download the archive first if you may want it back.
+            </p>
+            <div className="row">
+              <button
+                type="button"
+                className="strong"
+                disabled={doing !== null}
+                onClick={() => void restore(tried)}
+              >
+                {doing === 'replacing' ? 'Replacing everything' : 'Replace everything'}
+              </button>
+              <button type="button" disabled={doing !== null} onClick={() => setTried(null)}>
+                Keep what is here
+              </button>
+            </div>
+          </div>
+        </>
       )}
       {refused && (
         <p className="field-error" role="alert">

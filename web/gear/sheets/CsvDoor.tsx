@@ -1,10 +1,11 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { type CsvAnswer, type CsvCounts, csvPath, sendCsv } from '#web/api/clubFiles.ts';
 import { request } from '#web/api/request.ts';
 import { clubKey } from '#web/api/useClub.ts';
+import { FilePick } from '#web/parts/FilePick.tsx';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { csvCounts } from './csvCounts.ts';
@@ -18,7 +19,6 @@ interface Tried {
 
 /** Records of one kind out to a spreadsheet and in again; a file is first only read, and taken whole or not at all. */
 export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
-  const id = useId();
   const client = useQueryClient();
   const say = useToast();
   const [tried, setTried] = useState<Tried | null>(null);
@@ -49,20 +49,7 @@ export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
           <a className="button" href={csvPath(kind)} download={`${kind}.csv`}>
             Download CSV
           </a>
-          <label className="button" htmlFor={id}>
-            Read a CSV
-          </label>
-          <input
-            id={id}
-            className="only-read"
-            type="file"
-            accept=".csv,text/csv"
-            onChange={(event) => {
-              const file = event.target.files?.[0];
-              event.target.value = '';
-              if (file) read(file).catch(fail);
-            }}
-          />
+          <FilePick word="Read a CSV" accept=".csv,text/csv" onPick={(file) => read(file).catch(fail)} />
         </div>
         <p className="small quiet">
           Download it first: the head line names every column with its unit. A line with a known id changes

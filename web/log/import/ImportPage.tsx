@@ -1,9 +1,10 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import type { ColumnMap } from '#contract/log/suggestColumns.ts';
 import { type LogFileAnswer, logFilePath, sendLogFile } from '#web/api/logFile.ts';
 import { clubKey } from '#web/api/useClub.ts';
+import { FilePick, tableFile } from '#web/parts/FilePick.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { ColumnMatch } from './ColumnMatch.tsx';
 import { WhatIsFound } from './WhatIsFound.tsx';
@@ -18,7 +19,6 @@ interface Tried {
 
 /** A club's own file of sets: read, matched column by column, looked at, and then taken whole or not at all. */
 export function ImportPage() {
-  const id = useId();
   const client = useQueryClient();
   const say = useToast();
   const [tried, setTried] = useState<Tried | null>(null);
@@ -68,19 +68,11 @@ export function ImportPage() {
           taken twice.
         </p>
         <div className="row">
-          <label className="button strong" htmlFor={id}>
-            {tried ? 'Read another file' : 'Choose a file'}
-          </label>
-          <input
-            id={id}
-            className="only-read"
-            type="file"
-            accept=".csv,.txt,text/csv,text/plain"
-            onChange={(event) => {
-              const file = event.target.files?.[0];
-              event.target.value = '';
-              if (file) void read(file);
-            }}
+          <FilePick
+            word={tried ? 'Read another file' : 'Choose a file'}
+            accept={tableFile}
+            strong
+            onPick={(file) => void read(file)}
           />
           <a className="button" href={logFilePath} download="log.csv">
             Download the log as an example

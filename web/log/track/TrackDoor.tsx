@@ -1,8 +1,9 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import { readTrack } from '#contract/track/readTrack.ts';
 import { repsOfTrack } from '#core/track/repsOfTrack.ts';
 import type { TrackReading } from '#core/track/Track.ts';
+import { FilePick, tableFile } from '#web/parts/FilePick.tsx';
 import { TrackFound, type TrackSpeeds } from './TrackFound.tsx';
 
 type Tried = { name: string } & ({ reading: TrackReading } | { problems: readonly CsvProblem[] });
@@ -12,7 +13,6 @@ type Tried = { name: string } & ({ reading: TrackReading } | { problems: readonl
  * them into the set that is being written down.
  */
 export function TrackDoor({ onTake }: { onTake: (speeds: TrackSpeeds) => void }) {
-  const id = useId();
   const [tried, setTried] = useState<Tried | null>(null);
   const read = async (file: File) => {
     const track = readTrack(await file.text());
@@ -28,19 +28,10 @@ export function TrackDoor({ onTake }: { onTake: (speeds: TrackSpeeds) => void })
       <summary>Speeds from a track of the bar</summary>
       <div className="stack">
         <div className="row">
-          <label className="button" htmlFor={id}>
-            Read a track
-          </label>
-          <input
-            id={id}
-            className="only-read"
-            type="file"
-            accept=".csv,.txt,text/csv,text/plain"
-            onChange={(event) => {
-              const file = event.target.files?.[0];
-              event.target.value = '';
-              if (file) read(file).catch(() => unreadable(file.name));
-            }}
+          <FilePick
+            word="Read a track"
+            accept={tableFile}
+            onPick={(file) => read(file).catch(() => unreadable(file.name))}
           />
         </div>
         <p className="small quiet">

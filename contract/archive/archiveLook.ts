@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import { type KindName, kindNames } from '#contract/records/allKinds.ts';
+import { localDate } from '#contract/records/kind.ts';
+import type { ArchiveContent } from './writeArchive.ts';
+
+const count = z.number().int().min(0);
+const counts = Object.fromEntries(kindNames.map((kind) => [kind, count])) as Record<KindName, typeof count>;
+
+/** What a club holds, seen from outside: enough to tell two of them apart, and the older of two. */
+export const archiveLook = z.strictObject({
+  name: z.string(),
+  counts: z.strictObject({ ...counts, prescriptions: count, sets: count }),
+  /** The newest date on which anything in it was measured, done, worked out or logged; null: nothing has a date. */
+  newestOn: localDate.nullable(),
+});
+export type ArchiveLook = z.infer<typeof archiveLook>;
+
+/** Looks at what an archive, or the club as it is, holds. */
+export function lookAt({ records, prescriptions, sets }: ArchiveContent): ArchiveLook {
+  const dates = [
+    ...records.bandReading.map(({ takenOn }) => takenOn),
+    ...records.bodyMass.map(({ takenOn }) => takenOn),
+    ...records.liftHeights.map(({ measuredOn }) => measuredOn),
+    ...records.best.map(({ doneOn }) => doneOn),
+    ...prescriptions.map(({ solvedAt }) => solvedAt.slice(0, dayLength)),
+    ...sets.map(({ loggedAt }) => loggedAt.slice(0, dayLength)),
+  ];
+  const numbers = Object.fromEntries(kindNames.map((kind) => [kind, records[kind].length]));
+  return {
+    name: records.club[0]?.name ?? '',
+    counts: {
+      ...(numbers as Record<KindName, number>),
+      prescriptions: prescriptions.length,
+      sets: sets.length,
+    },
+    newestOn: dates.reduce<string | null>(
+      (newest, on) => (newest !== null && newest > on ? newest : on),
+      null,
+    ),
+  };
+}
+
+/** Of "2026-11-25T17:00:00Z" the day. */
+const dayLength = 10;
