@@ -51,7 +51,11 @@ test('a lifter changes place with the keyboard, and the order stays', async ({ p
   await expect(north.getByRole('row').nth(2)).toContainText('Emre');
 });
 
-test('a new day from a starting point teaches what comes next', async ({ page }) => {
+test('a new day from a starting point teaches what comes next, and asks the server for nothing that is not there', async ({
+  page,
+}) => {
+  const refused: string[] = [];
+  page.on('response', (answer) => answer.status() >= 400 && refused.push(answer.url()));
   await page.goto('/day');
   await page.getByRole('link', { name: 'New day' }).click();
   await page.getByRole('radio', { name: /maximal effort/ }).check();
@@ -60,6 +64,9 @@ test('a new day from a starting point teaches what comes next', async ({ page })
   await page.getByLabel('Put a lifter on North rack').selectOption({ label: 'Ilse Vandermolen' });
   await expect(page.getByRole('table', { name: /North rack/ })).toContainText('Ilse Vandermolen');
   await expect(page.getByRole('button', { name: 'Work the loads out' })).toBeEnabled();
+  await page.reload();
+  await expect(page.getByRole('table', { name: /North rack/ })).toContainText('Ilse Vandermolen');
+  expect(refused).toEqual([]);
 });
 
 for (const light of ['day', 'night'] as const) {

@@ -131,11 +131,6 @@ test('a spreadsheet with a wrong line is refused by line and column, and nothing
 
 test('an archive is looked into before it may take the place of the club', async ({ page }) => {
   const text = await (await page.request.get('/api/archive')).text();
-  const archive = (content: string) => ({
-    name: 'club.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(content),
-  });
   await page.goto('/gear/club');
   const input = page.getByLabel('Look into an archive');
   await input.setInputFiles(archive(text.replace('"massKg":20.05', '"massKg":-1')));
@@ -185,3 +180,7 @@ test.describe('a club that has nothing yet', () => {
     await expect(page.getByRole('heading', { name: 'A new pair of bands' })).toBeVisible();
   });
 });
+
+function archive(content: string) {
+  return { name: 'club.json', mimeType: 'application/json', buffer: Buffer.from(content) };
+}

@@ -2,6 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { useId } from 'react';
 import { type ChartUnits, lengthText } from './ChartUnits.ts';
+import { PlotFrame } from './PlotFrame.tsx';
 import { letters, paint } from './paint.ts';
 
 /** The fitted curve of one direction at a row of lengths, as `bandTensionInterval` of the core gives it. */
@@ -89,26 +90,18 @@ export function BandFit(props: {
           height={floorY - room.top}
         />
       </clipPath>
-      {y.ticks(Math.max(3, Math.floor(heightPx / 60))).map((tick) => (
-        <g key={tick}>
-          <path d={`M${room.left} ${y(tick)}H${widthPx - room.right}`} stroke={paint.rule} />
-          <text x={room.left - 8} y={y(tick) + 4} textAnchor="end" fill={paint.quiet}>
-            {tick}
-          </text>
-        </g>
-      ))}
-      {x.ticks(Math.max(3, Math.floor(widthPx / 90))).map((tick) => (
-        <g key={tick}>
-          <path d={`M${x(tick)} ${floorY}v5`} stroke={paint.ruleStrong} />
-          <text x={x(tick)} y={floorY + 18} textAnchor="middle" fill={paint.quiet}>
-            {tick}
-          </text>
-        </g>
-      ))}
+      <PlotFrame
+        x={x}
+        y={y}
+        along={x.ticks(Math.max(3, Math.floor(widthPx / 90)))}
+        up={y.ticks(Math.max(3, Math.floor(heightPx / 60))).map((value) => ({ value, word: String(value) }))}
+        leftPx={room.left}
+        rightPx={widthPx - room.right}
+        floorPx={floorY}
+      />
       <text x={room.left} y={heightPx - 8} fill={paint.quiet}>
         length of the loop, {units.lengthUnit}; pull, {units.massUnit} on the scale
       </text>
-      <path d={`M${room.left} ${floorY}H${widthPx - room.right}`} stroke={paint.ink} />
       <g clipPath={`url(#${clip})`}>
         {curves.map((curve) => (
           <FittedCurve key={curve.direction} curve={curve} px={px} py={py} />

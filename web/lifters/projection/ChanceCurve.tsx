@@ -2,6 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { curveMonotoneX, line } from 'd3-shape';
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
 import { fromSi } from '#core/units/units.ts';
+import { PlotFrame } from '#web/charts/PlotFrame.tsx';
 import { letters, paint, textWidthPx } from '#web/charts/paint.ts';
 
 const heightPx = 280;
@@ -37,23 +38,15 @@ export function ChanceCurve(props: {
       fontSize={letters.small}
       fill={paint.quiet}
     >
-      {[0, 0.25, 0.5, 0.75, 1].map((share) => (
-        <g key={share}>
-          <path d={`M${room.left} ${y(share)}H${widthPx - room.right}`} stroke={paint.rule} />
-          <text x={room.left - 8} y={y(share) + 4} textAnchor="end">
-            {100 * share} %
-          </text>
-        </g>
-      ))}
-      {x.ticks(Math.max(3, Math.floor(widthPx / 90))).map((tick) => (
-        <g key={tick}>
-          <path d={`M${x(tick)} ${floor}v5`} stroke={paint.ruleStrong} />
-          <text x={x(tick)} y={floor + 18} textAnchor="middle">
-            {tick}
-          </text>
-        </g>
-      ))}
-      <path d={`M${room.left} ${floor}H${widthPx - room.right}`} stroke={paint.ink} />
+      <PlotFrame
+        x={x}
+        y={y}
+        along={x.ticks(Math.max(3, Math.floor(widthPx / 90)))}
+        up={[0, 0.25, 0.5, 0.75, 1].map((share) => ({ value: share, word: `${100 * share} %` }))}
+        leftPx={room.left}
+        rightPx={widthPx - room.right}
+        floorPx={floor}
+      />
       <text x={widthPx - room.right} y={floor + 36} textAnchor="end">
         {unit} on the bar
       </text>
