@@ -19,6 +19,11 @@ export const strengthEstimate = z.strictObject({
   on: date,
   /** Sets it rests on. */
   setCount: z.number().int(),
+  /**
+   * How many of them were taken in alone since the whole log was last weighed, the newest ones; 0: none. Their surprises, the
+   * course before them and the rise follow when it is weighed again.
+   */
+  takenIn: z.number().int().nonnegative().default(0),
   lastSetOn: date.nullable(),
   bodyMassKg: n,
   bodyMassKnown: knownHow,
@@ -44,8 +49,8 @@ export const strengthEstimate = z.strictObject({
       says: z.enum(['atLeast', 'lessThan', 'near']),
       /** The straight bar that it stands for. */
       straightKg: n,
-      /** In standard deviations, given all sets before it; beyond 3 either way it was hardly believed. */
-      surprise: n,
+      /** In standard deviations, given all sets before it; beyond 3 either way it was hardly believed. Null: not yet weighed so. */
+      surprise: n.nullable(),
       /** How far it moved the middle of the estimate of its day, in kg. */
       movedKg: n,
     }),

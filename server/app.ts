@@ -10,6 +10,7 @@ import { type Backtester, backtester } from './jobs/backtester.ts';
 import type { SolveDay } from './jobs/daySolver.ts';
 import type { EstimateLift } from './jobs/estimateThreads.ts';
 import type { WeighEvidence } from './jobs/evidenceWeigher.ts';
+import { byWholeLog } from './jobs/liftThreads.ts';
 import { type FollowCapacity, seasonCapacity } from './jobs/seasonCapacity.ts';
 import { type StrengthEstimator, strengthEstimator } from './jobs/strengthEstimator.ts';
 import { archiveRoutes } from './routes/archive.ts';
@@ -51,7 +52,7 @@ export function createApp({
   webRoot,
   solveDay = solveHere,
   weighEvidence = weighHere,
-  estimator = strengthEstimator(store, estimateHere),
+  estimator = strengthEstimator(store, byWholeLog(estimateHere)),
   followCapacity = followHere,
   backtests = backtester(store, estimateHere),
   onFilled = () => {},
@@ -65,7 +66,7 @@ export function createApp({
     .use('/api/*', noStore)
     .on('POST', ['/api/archive', '/api/sets/import'], after(onFilled))
     .use(compress())
-    .route('/api', clubRoutes(store))
+    .route('/api', clubRoutes(store, estimator))
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store))

@@ -6,6 +6,7 @@ import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { openClubStore } from '#store/openClubStore.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
+import { squatSet } from '#store/tests/squatSet.ts';
 import { daySolver } from './jobs/daySolver.ts';
 import { serve } from './serve.ts';
 import { testApp } from './tests/testApp.ts';
@@ -30,6 +31,11 @@ async function openEvents(url: string, headers: Record<string, string> = {}) {
     async changes(count: number): Promise<number[]> {
       while (ids().length < count) text += String((await once(answer, 'data'))[0]);
       return ids();
+    },
+    /** Waits for news that estimates are better. */
+    async betterEstimates(): Promise<void> {
+      while (!text.includes('event: estimates\n')) text += String((await once(answer, 'data'))[0]);
+      text = text.replace('event: estimates\n', '');
     },
   };
 }
@@ -119,6 +125,25 @@ test('a log that is taken in is estimated before anybody asks', async () => {
   while (seen.total === 0 || seen.running) seen = await progress();
   const { estimates } = await (await fetch(`${url}/api/estimates/all`)).json();
   expect(estimates).toMatchObject([{ lift: 'deadlift', setCount: 1, upToDate: true }]);
+});
+
+test('a listener hears when the whole club was worked out, and when a log was weighed after a set was taken in', async () => {
+  const { url, store } = await served();
+  await store.importRecords(smallClub());
+  const events = await openEvents(url);
+  await fetch(`${url}/api/estimates/all`);
+  await events.betterEstimates();
+  const progress = await (await fetch(`${url}/api/estimates/progress`)).json();
+  expect(progress).toMatchObject({ running: false });
+
+  const today = (await (await fetch(`${url}/api/estimates/all`)).json()).estimates[0].on;
+  const taken = async () =>
+    (await (await fetch(`${url}/api/estimates?lifterId=lifter-1`)).json()).estimates[0].takenIn;
+  expect(await taken()).toBe(0);
+  await store.logSets([squatSet({ doneOn: today, setup: { start: { way: 'free' }, barKg: 90 } })]);
+  expect(await taken()).toBe(1);
+  await events.betterEstimates();
+  expect(await taken()).toBe(0);
 });
 
 test('closing in the midst of a run over the club is heard by nobody', async () => {

@@ -9,6 +9,7 @@ import { clubToday } from './jobs/clubToday.ts';
 import { daySolver } from './jobs/daySolver.ts';
 import { estimateThreads } from './jobs/estimateThreads.ts';
 import { evidenceWeigher } from './jobs/evidenceWeigher.ts';
+import { liftThreads } from './jobs/liftThreads.ts';
 import { strengthEstimator } from './jobs/strengthEstimator.ts';
 
 export interface ServeOptions {
@@ -36,7 +37,8 @@ export async function serve({
   const solver = daySolver();
   const weigher = evidenceWeigher();
   const threads = estimateThreads();
-  const estimator = strengthEstimator(store, threads.estimateLift, patienceMs);
+  const lifts = liftThreads(threads);
+  const estimator = strengthEstimator(store, lifts, patienceMs);
   // In a thread of its own: what a screen waits for does not queue behind hundreds of past meets.
   const backThreads = estimateThreads(1);
   const backtests = backtester(store, backThreads.estimateLift);
@@ -62,7 +64,14 @@ export async function serve({
       const closed = once(server, 'close');
       server.close();
       server.closeAllConnections();
-      await Promise.all([closed, solver.close(), weigher.close(), threads.close(), backThreads.close()]);
+      await Promise.all([
+        closed,
+        solver.close(),
+        weigher.close(),
+        threads.close(),
+        lifts.close(),
+        backThreads.close(),
+      ]);
     },
   };
 }

@@ -6,6 +6,7 @@ import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { Change } from './changeLog.ts';
+import type { LogMark } from './logMarks.ts';
 import type { SetFilter } from './readSets.ts';
 
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
@@ -49,8 +50,8 @@ export interface ClubStore {
   correctSet(id: string, given: Given): Promise<{ set: LoggedSet; seq: number }>;
   /** The log of the lifters that the club has, struck sets included, by day and order. */
   loggedSets(filter?: SetFilter): Promise<LoggedSet[]>;
-  /** A mark of a lifter's log in each lift that it knows, the same as long as the log is. */
-  logMarks(lifterId: string): Promise<Map<Lift, string>>;
+  /** What tells one state of a lifter's log from another, for each lift that it knows. */
+  logMarks(lifterId: string): Promise<Map<Lift, LogMark>>;
   /** How often each band pair was stretched on each day, by the log. */
   bandReps(): Promise<BandReps[]>;
   /** Gear that these sets name and the club has removed. */

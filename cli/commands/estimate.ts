@@ -66,9 +66,10 @@ function askedFor(lifters: readonly Lifter[], name: string | undefined, on: stri
 
 async function estimated(store: ClubStore, lifters: readonly Lifter[], on: string) {
   const { estimateThreads } = await import('#server/jobs/estimateThreads.ts');
+  const { byWholeLog } = await import('#server/jobs/liftThreads.ts');
   const { strengthEstimator } = await import('#server/jobs/strengthEstimator.ts');
   const threads = estimateThreads();
-  const estimator = strengthEstimator(store, threads.estimateLift);
+  const estimator = strengthEstimator(store, byWholeLog(threads.estimateLift));
   const hideProgress = showProgress(estimator);
   try {
     await estimator.ofClub(on);

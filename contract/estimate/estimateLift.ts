@@ -1,36 +1,59 @@
 import { bodyMassOf, type CapabilityRecords } from '#contract/assemble/assembleCapability.ts';
-import type { Equipment, Lift } from '#contract/records/lift.ts';
+import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import { populationShape } from '#core/lifter/populationShape.ts';
-import { askedBelief } from '#core/strength/askDraws.ts';
-import { beliefOf, beliefOfMixture, normalBelief } from '#core/strength/belief.ts';
-import { drawsOf } from '#core/strength/drawsOf.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
-import { openDraws } from '#core/strength/openDraws.ts';
-import { type Prior, parameterNames } from '#core/strength/parameters.ts';
+import type { Prior } from '#core/strength/parameters.ts';
 import { risesOf } from '#core/strength/stall.ts';
 import { straightTotalsOf } from '#core/strength/straightTotals.ts';
 import { strengthCourses } from '#core/strength/strengthCourses.ts';
 import { strengthHistory } from '#core/strength/strengthHistory.ts';
+import { answersOf, type BarKg, barKgOf } from './answersOf.ts';
 import { dateOfDay, dayNumber } from './dayNumber.ts';
 import { evidenceOf } from './evidenceOf.ts';
+import type { Riggings } from './evidenceReader.ts';
 import { competitionSetup, riggingOf } from './riggingOf.ts';
 
 /** Windows over which a rise is asked for. */
 const RISE_WEEKS = [4, 8, 12, 16, 26];
-/** Answers that travel to the screens. */
-const DRAWS = 120;
+
+/** One lift of one lifter, as known on a day. */
+export interface LiftOnDay {
+  lifterId: string;
+  lift: Lift;
+  on: string;
+}
+
+/** An estimate with what it takes to go on from it. */
+interface WeighedLift {
+  estimate: StrengthEstimate;
+  posterior: StrengthPosterior;
+  riggings: Riggings;
+  /** When the last set was done, and its place in that day. */
+  last: Pick<LoggedSet, 'doneOn' | 'order'>;
+}
 
 /** Everything that a lifter's log says of one lift up to the day `on`; null where it says nothing. */
 export function estimateLift(
   records: CapabilityRecords,
   log: readonly LoggedSet[],
-  { lifterId, lift, on }: { lifterId: string; lift: Lift; on: string },
+  of: LiftOnDay,
   prior: Prior,
 ): StrengthEstimate | null {
-  const evidence = evidenceOf(records, log, lifterId, lift, on);
-  if (evidence.sets.length === 0) return null;
+  return weighLift(records, log, of, prior)?.estimate ?? null;
+}
+
+/** The same with what is needed to take later sets in alone. */
+export function weighLift(
+  records: CapabilityRecords,
+  log: readonly LoggedSet[],
+  { lifterId, lift, on }: LiftOnDay,
+  prior: Prior,
+): WeighedLift | null {
+  const riggings: Riggings = new Map();
+  const evidence = evidenceOf(records, log, lifterId, lift, on, riggings);
+  const { last } = evidence;
+  if (evidence.sets.length === 0 || last === null) return null;
   const body = bodyMassOf(records, lifterId, on);
   const onDay = dayNumber(on);
   const posterior = estimateStrength({
@@ -41,30 +64,22 @@ export function estimateLift(
     onDay,
     prior,
   });
-  const { movedBodyShare } = populationShape(lift);
-  const movedOn = (day: number) => movedBodyShare * bodyMassOf(records, lifterId, dateOfDay(day)).massKg;
-  const barKg = (lnTotal: number, day: number) => Math.max(0, Math.exp(lnTotal) - movedOn(day));
-  const maxKg = beliefOfMixture(posterior.particles, (lnTotal) => barKg(lnTotal, onDay));
-  const draws = openDraws(drawsOf(posterior, DRAWS), posterior.active, prior);
+  const barKg = barKgOf(records, lifterId, lift);
+  const answers = answersOf(posterior, on, barKg);
   const history = strengthHistory(posterior, barKg).map(({ day, belief }) => ({
     on: dateOfDay(day),
     ...belief,
   }));
-  return {
+  const estimate: StrengthEstimate = {
     lifterId,
     lift,
-    on,
     setCount: evidence.sets.length,
+    takenIn: 0,
     lastSetOn: dateOfDay(evidence.sets.at(-1)!.day),
     bodyMassKg: body.massKg,
     bodyMassKnown: body.known,
-    maxKg,
-    inEquipment: equipmentOf(posterior).map((equipment) => ({
-      equipment,
-      maxKg: askedBelief(draws, equipment, (lnTotal) => barKg(lnTotal, onDay)),
-    })),
-    parameters: parametersOf(posterior, prior),
-    history: history.at(-1)?.on === on ? history : [...history, { on, ...maxKg }],
+    ...answers,
+    history: history.at(-1)?.on === on ? history : [...history, { on, ...answers.maxKg }],
     rise: risesOf(strengthCourses(posterior, onDay, RISE_WEEKS.at(-1)!), RISE_WEEKS),
     observations: observationsOf(posterior, evidence, barKg),
     leftOut: [
@@ -74,33 +89,15 @@ export function estimateLift(
         reason: 'No strength makes this lift as it is written down: look at its heights and its bar.',
       })),
     ],
-    draws: draws.map((draw) => ({ ...draw })),
   };
-}
-
-function equipmentOf({ sessions }: StrengthPosterior): Equipment[] {
-  const names = { wraps: 'wraps', singlePly: 'single-ply', multiPly: 'multi-ply' } as const;
-  const used = new Set(sessions.flatMap(({ groups }) => groups.map(({ equipment }) => equipment)));
-  return Object.entries(names).flatMap(([name, equipment]) =>
-    used.has(name as keyof typeof names) ? [equipment] : [],
-  );
-}
-
-function parametersOf(posterior: StrengthPosterior, prior: Prior): StrengthEstimate['parameters'] {
-  const draws = drawsOf(posterior, 400);
-  return parameterNames
-    .filter((name) => posterior.active.includes(name))
-    .map((name) => ({
-      name,
-      now: beliefOf(draws.map((draw) => draw[name])),
-      before: normalBelief(prior.mean[name], prior.sd[name]),
-    }));
+  const { doneOn, order } = last;
+  return { estimate, posterior, riggings, last: { doneOn, order } };
 }
 
 function observationsOf(
   posterior: StrengthPosterior,
   { sets, ids }: { sets: readonly { day: number }[]; ids: readonly string[] },
-  barKg: (lnTotal: number, day: number) => number,
+  barKg: BarKg,
 ): StrengthEstimate['observations'] {
   const straight = straightTotalsOf(posterior);
   return posterior.surprises

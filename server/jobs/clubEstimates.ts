@@ -1,8 +1,9 @@
 import { clubPriors } from '#contract/estimate/clubPriors.ts';
+import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import { lift as liftShape } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
-import type { Ask, KeptEstimates } from './keptEstimates.ts';
+import type { KeptEstimates } from './keptEstimates.ts';
 
 /** Everybody's estimates of one day, worked out behind whatever else is asked for. */
 interface ClubEstimates {
@@ -26,7 +27,11 @@ interface Noted {
   found: { short: Short; told: Told } | null;
 }
 
-export function clubEstimates({ basis, markOf, estimateOf, expect, onGiven }: KeptEstimates): ClubEstimates {
+/** `onLearned` hears when everybody was worked out once more by what the club had shown. */
+export function clubEstimates(
+  { basis, markOf, estimateOf, expect, onGiven }: KeptEstimates,
+  onLearned: () => void,
+): ClubEstimates {
   const noted = new Map<string, Noted>();
   let clubOn = '';
   let progress = { done: 0, total: 0 };
@@ -36,9 +41,9 @@ export function clubEstimates({ basis, markOf, estimateOf, expect, onGiven }: Ke
     if (ask.on === clubOn) noted.set(keyOf(ask), { mark, found: estimate && inShort(estimate) });
   });
 
-  async function outOfDate(on: string): Promise<Ask[]> {
+  async function outOfDate(on: string): Promise<LiftOnDay[]> {
     const { records, marksOf } = await basis();
-    const asks: Ask[] = [];
+    const asks: LiftOnDay[] = [];
     for (const { id: lifterId } of records.lifter) {
       for (const lift of (await marksOf(lifterId)).keys()) {
         const ask = { lifterId, lift, on };
@@ -48,7 +53,7 @@ export function clubEstimates({ basis, markOf, estimateOf, expect, onGiven }: Ke
     return asks;
   }
 
-  async function workOff(asks: readonly Ask[]): Promise<void> {
+  async function workOff(asks: readonly LiftOnDay[]): Promise<void> {
     await Promise.all(
       asks.map(async (ask) => {
         try {
@@ -75,6 +80,7 @@ export function clubEstimates({ basis, markOf, estimateOf, expect, onGiven }: Ke
     const second = await outOfDate(clubOn);
     progress.total = progress.done + second.length;
     await workOff(second);
+    onLearned();
   }
 
   async function run(on: string): Promise<void> {
@@ -97,7 +103,7 @@ export function clubEstimates({ basis, markOf, estimateOf, expect, onGiven }: Ke
     async summaries() {
       const { records } = await basis();
       const inOrder = records.lifter.flatMap(({ id: lifterId }) =>
-        liftShape.options.map((lift): Ask => ({ lifterId, lift, on: clubOn })),
+        liftShape.options.map((lift): LiftOnDay => ({ lifterId, lift, on: clubOn })),
       );
       const summaries: StrengthSummary[] = [];
       for (const ask of inOrder) {
@@ -113,7 +119,7 @@ export function clubEstimates({ basis, markOf, estimateOf, expect, onGiven }: Ke
   };
 }
 
-function keyOf({ lifterId, lift }: Ask): string {
+function keyOf({ lifterId, lift }: LiftOnDay): string {
   return `${lifterId} ${lift}`;
 }
 

@@ -3,12 +3,22 @@ import { fingerprint } from '#contract/assemble/fingerprint.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import { emptyLog } from '#store/logMarks.ts';
 
 /** The club as it stood at one change. */
 export interface EstimateBasis {
   records: ClubRecords;
-  /** For each lift that something is known of: a mark that stays the same as long as all that its estimate rests on. */
-  marksOf(lifterId: string): Promise<Map<Lift, string>>;
+  /** For each lift that something is known of: what tells one state of all that its estimate rests on from another. */
+  marksOf(lifterId: string): Promise<Map<Lift, BasisMark>>;
+}
+
+export interface BasisMark {
+  /** The same as long as everything is. */
+  mark: string;
+  /** The same as long as nothing happened but that sets were added to the log. */
+  butForNewSets: string;
+  /** How many sets of the lift the log has, struck ones too. */
+  setsInLog: number;
 }
 
 /** Gives the club as it stands now, read again only after a change. */
@@ -29,7 +39,7 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
 async function readBasis(store: ClubStore): Promise<EstimateBasis> {
   const { records } = await store.records();
   const gear = fingerprint(gearBasis(records));
-  const known = new Map<string, Promise<Map<Lift, string>>>();
+  const known = new Map<string, Promise<Map<Lift, BasisMark>>>();
   return {
     records,
     marksOf(lifterId) {
@@ -45,7 +55,7 @@ async function readMarks(
   records: ClubRecords,
   gear: string,
   lifterId: string,
-): Promise<Map<Lift, string>> {
+): Promise<Map<Lift, BasisMark>> {
   const log = await store.logMarks(lifterId);
   const lifter = fingerprint(lifterBasis(records, new Set([lifterId])));
   const hasBest = (lift: Lift) =>
@@ -53,6 +63,13 @@ async function readMarks(
   return new Map(
     liftShape.options
       .filter((lift) => log.has(lift) || hasBest(lift))
-      .map((lift) => [lift, `${gear} ${lifter} ${log.get(lift) ?? ''}`]),
+      .map((lift) => {
+        const { mark, strikes, sets } = log.get(lift) ?? emptyLog;
+        const rest = `${gear} ${lifter}`;
+        return [
+          lift,
+          { mark: `${rest} ${mark}`, butForNewSets: `${rest} ${strikes}`, setsInLog: sets },
+        ] as const;
+      }),
   );
 }

@@ -1,20 +1,12 @@
 import { Piscina } from 'piscina';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Lift } from '#contract/records/lift.ts';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { WholeAsked } from '#contract/estimate/weighAndRemember.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import type { Prior } from '#core/strength/parameters.ts';
 import type { FollowCapacity } from './seasonCapacity.ts';
 
-/** One lift of one lifter on a day, with all that the estimate rests on. */
-interface LiftAsked {
-  records: ClubRecords;
-  log: LoggedSet[];
-  of: { lifterId: string; lift: Lift; on: string };
-  prior: Prior;
-}
+export type EstimateLift = (asked: Omit<WholeAsked, 'basis'>) => Promise<StrengthEstimate | null>;
 
-export type EstimateLift = (asked: LiftAsked) => Promise<StrengthEstimate | null>;
+/** The same with what it takes to go on from it, written as bytes. */
+type WeighLift = (asked: WholeAsked) => Promise<{ estimate: StrengthEstimate; state: Uint8Array } | null>;
 
 /** One thread for each core of a common small computer; more would only slow down the screens. */
 export const estimateThreadCount = 2;
@@ -22,6 +14,7 @@ export const estimateThreadCount = 2;
 /** Estimates lifts, and follows work capacity, in threads of their own, begun when first asked for. */
 export function estimateThreads(count = estimateThreadCount): {
   estimateLift: EstimateLift;
+  weighLift: WeighLift;
   followCapacity: FollowCapacity;
   close: () => Promise<void>;
 } {
@@ -33,6 +26,7 @@ export function estimateThreads(count = estimateThreadCount): {
   };
   return {
     estimateLift: (asked) => threads().run(asked),
+    weighLift: (asked) => threads().run(asked, { name: 'weigh' }),
     async followCapacity(asked) {
       try {
         return await threads().run(asked, { name: 'followCapacity' });

@@ -1,18 +1,13 @@
+import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { type Prior, populationPrior } from '#core/strength/parameters.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { type EstimateBasis, newestBasis } from './estimateBasis.ts';
-import { type EstimateLift, estimateThreadCount } from './estimateThreads.ts';
+import { estimateThreadCount } from './estimateThreads.ts';
+import type { LiftThreads } from './liftThreads.ts';
+import { liftWorks } from './liftWorks.ts';
 import { newestFirst } from './newestFirst.ts';
-import { ownRecords } from './ownRecords.ts';
-
-/** One lift of one lifter, as known on a day. */
-export interface Ask {
-  lifterId: string;
-  lift: Lift;
-  on: string;
-}
 
 /** An estimate, and the mark of all that it rests on. */
 interface Kept {
@@ -27,81 +22,121 @@ export interface KeptEstimates {
   /** The club as it stands now. */
   basis(): Promise<EstimateBasis>;
   /** The mark that an estimate made now would bear; undefined where nothing is known of the lift. */
-  markOf(ask: Ask): Promise<string | undefined>;
-  /** Null where nothing is known. `behind`: after all that somebody waits for. */
-  estimateOf(ask: Ask, behind?: 'behind'): Promise<StrengthEstimate | null>;
+  markOf(of: LiftOnDay): Promise<string | undefined>;
+  /**
+   * Null where nothing is known. Sets logged since the estimate before are taken into it alone, and the whole log is weighed
+   * again afterwards. `behind`: after all that somebody waits for, and by the whole log.
+   */
+  estimateOf(of: LiftOnDay, behind?: 'behind'): Promise<StrengthEstimate | null>;
   /** From now on lifters are believed to be so before their logs; without it, as in the population. */
   expect(priors: Priors): void;
   /** Tells each estimate that is given out. */
-  onGiven(listener: (ask: Ask, kept: Kept) => void): void;
+  onGiven(listener: (of: LiftOnDay, kept: Kept) => void): void;
+}
+
+interface Hearers {
+  /** The whole log was weighed in the place of an estimate that had taken sets in alone. */
+  onWeighed: () => void;
+  /** What nobody waits for went wrong. */
+  onFault: (error: unknown) => void;
 }
 
 /** Whole estimates that are kept; the one not asked for the longest goes first. */
 const keptCount = 240;
 
 /** Works estimates out once for each state of what they rest on. */
-export function keptEstimates(store: ClubStore, estimateLift: EstimateLift): KeptEstimates {
+export function keptEstimates(
+  store: ClubStore,
+  threads: LiftThreads,
+  { onWeighed, onFault }: Hearers,
+): KeptEstimates {
   const basis = newestBasis(store);
-  const queue = newestFirst<StrengthEstimate | null>(estimateThreadCount);
+  const works = liftWorks(store, basis, threads);
+  const wholes = newestFirst<StrengthEstimate | null>(estimateThreadCount);
+  const quicks = newestFirst<StrengthEstimate | null>(1);
   const kept = new Map<string, Kept>();
   const atWork = new Map<string, { mark: string; result: Promise<StrengthEstimate | null> }>();
   const listeners: Parameters<KeptEstimates['onGiven']>[0][] = [];
   let priors: Priors = new Map();
   let timesExpected = 0;
 
-  async function markOf({ lifterId, lift, on }: Ask): Promise<string | undefined> {
-    const marks = await (await basis()).marksOf(lifterId);
-    const mark = marks.get(lift);
-    return mark && `${on} ${timesExpected} ${mark}`;
+  async function marksOf({ lifterId, lift, on }: LiftOnDay) {
+    const found = (await (await basis()).marksOf(lifterId)).get(lift);
+    if (found === undefined) return undefined;
+    const { mark, butForNewSets, setsInLog } = found;
+    return {
+      mark: `${on} ${timesExpected} ${mark}`,
+      butForNewSets: `${timesExpected} ${butForNewSets}`,
+      setsInLog,
+      prior: priors.get(lift)?.(lifterId) ?? populationPrior(lift),
+    };
   }
 
-  async function estimateOf(ask: Ask, behind?: 'behind'): Promise<StrengthEstimate | null> {
-    const mark = await markOf(ask);
-    if (mark === undefined) return null;
-    const key = keyOf(ask);
+  async function estimateOf(of: LiftOnDay, behind?: 'behind'): Promise<StrengthEstimate | null> {
+    const marks = await marksOf(of);
+    if (marks === undefined) return null;
+    const known = kept.get(keyOf(of));
+    if (known?.mark === marks.mark) return keep(of, known);
+    if (behind || !works.remembers(of)) return weigh(of, behind !== undefined);
+    return (await quicks.ask(keyOf(of), () => takeIn(of), false)) ?? weigh(of, false);
+  }
+
+  /** Null where it takes the whole log. A work that waited is done with the club as it is when its turn comes. */
+  async function takeIn(of: LiftOnDay): Promise<StrengthEstimate | null> {
+    const marks = await marksOf(of);
+    if (marks === undefined) return null;
+    const known = kept.get(keyOf(of));
+    if (known?.mark === marks.mark) return keep(of, known);
+    const taken = await works.takeIn(of, marks);
+    if (taken === null) return null;
+    weigh(of, !taken.wholeIsDue).catch(onFault);
+    return keep(of, { mark: marks.mark, estimate: taken.estimate });
+  }
+
+  async function weigh(of: LiftOnDay, behind: boolean): Promise<StrengthEstimate | null> {
+    const mark = (await marksOf(of))?.mark;
+    const begun = atWork.get(keyOf(of));
+    return begun !== undefined && begun.mark === mark
+      ? begun.result
+      : wholes.ask(keyOf(of), () => beginWhole(of), behind);
+  }
+
+  async function beginWhole(of: LiftOnDay): Promise<StrengthEstimate | null> {
+    const marks = await marksOf(of);
+    if (marks === undefined) return null;
+    const { mark } = marks;
+    const key = keyOf(of);
     const known = kept.get(key);
-    if (known?.mark === mark) return keep(ask, known);
-    const begun = atWork.get(key);
-    return begun?.mark === mark ? begun.result : queue.ask(key, () => begin(ask), behind !== undefined);
-  }
-
-  /** A work that waited is done with the club as it is when its turn comes. */
-  async function begin(ask: Ask): Promise<StrengthEstimate | null> {
-    const mark = await markOf(ask);
-    if (mark === undefined) return null;
-    const key = keyOf(ask);
+    if (known?.mark === mark && !known.estimate?.takenIn) return keep(of, known);
     const begun = atWork.get(key);
     if (begun?.mark === mark) return begun.result;
-    const work = { mark, result: workOut(ask) };
+    const work = { mark, result: works.weigh(of, marks) };
     atWork.set(key, work);
     try {
-      return keep(ask, { mark, estimate: await work.result });
+      const estimate = await work.result;
+      const newest = (await marksOf(of))?.mark;
+      // What was taken in meanwhile is not forgotten again.
+      return newest !== mark && kept.get(key)?.mark === newest ? estimate : keep(of, { mark, estimate });
     } finally {
       if (atWork.get(key) === work) atWork.delete(key);
     }
   }
 
-  async function workOut(of: Ask): Promise<StrengthEstimate | null> {
-    const { lifterId, lift, on } = of;
-    const [{ records }, log] = await Promise.all([basis(), store.loggedSets({ lifterId, lift, to: on })]);
-    const former = await store.formerGear(log);
-    const prior = priors.get(lift)?.(lifterId) ?? populationPrior(lift);
-    return estimateLift({ records: ownRecords(records, lifterId, former), log, of, prior });
-  }
-
-  function keep(ask: Ask, one: Kept): StrengthEstimate | null {
-    const key = keyOf(ask);
+  function keep(of: LiftOnDay, one: Kept): StrengthEstimate | null {
+    const key = keyOf(of);
+    const before = kept.get(key)?.estimate;
     kept.delete(key);
     kept.set(key, one);
     const [oldest] = kept.keys();
     if (kept.size > keptCount) kept.delete(oldest!);
-    for (const listener of listeners) listener(ask, one);
+    for (const listener of listeners) listener(of, one);
+    if (before?.takenIn && !one.estimate?.takenIn) onWeighed();
     return one.estimate;
   }
 
   return {
     basis,
-    markOf,
+    markOf: async (of) => (await marksOf(of))?.mark,
     estimateOf,
     expect(learned) {
       priors = learned;
@@ -111,6 +146,6 @@ export function keptEstimates(store: ClubStore, estimateLift: EstimateLift): Kep
   };
 }
 
-function keyOf({ lifterId, lift, on }: Ask): string {
+function keyOf({ lifterId, lift, on }: LiftOnDay): string {
   return `${lifterId} ${lift} ${on}`;
 }

@@ -1,10 +1,12 @@
+import { EventEmitter } from 'node:events';
+import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import type { Day } from '#contract/records/day.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubEstimates } from './clubEstimates.ts';
-import type { EstimateLift } from './estimateThreads.ts';
-import { type Ask, keptEstimates } from './keptEstimates.ts';
+import { keptEstimates } from './keptEstimates.ts';
+import type { LiftThreads } from './liftThreads.ts';
 
 export interface DayEstimates {
   estimates: StrengthEstimate[];
@@ -25,6 +27,11 @@ export interface StrengthEstimator {
   /** What is known of everybody by now, in short. */
   summaries(): Promise<StrengthSummary[]>;
   progress(): EstimateProgress;
+  /**
+   * Calls back when estimates became better without any change of the club: the whole log was weighed after sets had been
+   * taken in alone, or everybody was worked out by what the club had shown. Until the returned function is called.
+   */
+  onNews(listener: () => void): () => void;
   /** Begins nothing more; what is under way fails in silence. */
   stop(): void;
 }
@@ -32,20 +39,33 @@ export interface StrengthEstimator {
 /** `patienceMs`: how long a training day waits for its estimates; without it, until all are there. */
 export function strengthEstimator(
   store: ClubStore,
-  estimateLift: EstimateLift,
+  threads: LiftThreads,
   patienceMs?: number,
 ): StrengthEstimator {
   let stopped = false;
-  const estimates = keptEstimates(store, async (asked) => {
+  const news = new EventEmitter<{ news: [] }>().setMaxListeners(0);
+  const tell = () => void news.emit('news');
+  const onFault = (error: unknown) => {
+    if (!stopped) console.error(error);
+  };
+  const unlessStopped = async <T>(work: () => Promise<T>) => {
     try {
-      return stopped ? null : await estimateLift(asked);
+      return stopped ? null : await work();
     } catch (error) {
       if (stopped) return null;
       throw error;
     }
-  });
+  };
+  const estimates = keptEstimates(
+    store,
+    {
+      weigh: (...asked) => unlessStopped(() => threads.weigh(...asked)),
+      takeIn: (...asked) => unlessStopped(() => threads.takeIn(...asked)),
+    },
+    { onWeighed: tell, onFault },
+  );
   const { basis, estimateOf } = estimates;
-  const club = clubEstimates(estimates);
+  const club = clubEstimates(estimates, tell);
 
   return {
     async ofLifter(lifterId, on) {
@@ -55,7 +75,7 @@ export function strengthEstimator(
     },
     async ofDay({ date: on, groups }) {
       const asks = groups.flatMap(({ lift, places }) =>
-        places.map(({ lifterId }): Ask => ({ lifterId, lift, on })),
+        places.map(({ lifterId }): LiftOnDay => ({ lifterId, lift, on })),
       );
       const once = new Map(asks.map((ask) => [`${ask.lifterId} ${ask.lift}`, ask]));
       const patience = waitFor(patienceMs);
@@ -75,12 +95,14 @@ export function strengthEstimator(
     ofClub: club.run,
     async bringUpToDate(on) {
       if (club.progress().running || (await club.isUpToDate(on))) return;
-      club.run(on).catch((error) => {
-        if (!stopped) console.error(error);
-      });
+      club.run(on).catch(onFault);
     },
     summaries: club.summaries,
     progress: club.progress,
+    onNews(listener) {
+      news.on('news', listener);
+      return () => news.off('news', listener);
+    },
     stop() {
       stopped = true;
     },

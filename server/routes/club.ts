@@ -1,23 +1,37 @@
 import { Hono } from 'hono';
 import { type SSEStreamingApi, streamSSE } from 'hono/streaming';
+import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
-/** The whole club in one document, and the news of each change to it. */
-export function clubRoutes(store: ClubStore) {
+/** The whole club in one document, and the news of each change to it and of better estimates. */
+export function clubRoutes(store: ClubStore, estimator: StrengthEstimator) {
   return new Hono()
     .get('/club', async (c) => c.json(await store.records()))
     .get('/events', async (c) => {
       const asked = c.req.header('last-event-id') ?? c.req.query('after') ?? '';
       const known = /^\d+$/.test(asked) ? Number(asked) : await store.latestSeq();
-      return streamSSE(c, (stream) => tellChanges(store, stream, known));
+      return streamSSE(c, (stream) => tellNews(store, estimator, stream, known));
     });
 }
 
-/** Tells the number of every change after `known`, those already made and those to come, until the reader leaves. */
-async function tellChanges(store: ClubStore, stream: SSEStreamingApi, known: number): Promise<void> {
+/**
+ * Tells the number of every change after `known`, those already made and those to come, and that estimates became better
+ * though nothing was changed, until the reader leaves.
+ */
+async function tellNews(
+  store: ClubStore,
+  estimator: StrengthEstimator,
+  stream: SSEStreamingApi,
+  known: number,
+): Promise<void> {
   let told = known;
   let wake: (() => void) | undefined;
+  let estimatesAreBetter = false;
   const stopListening = store.onChange(() => wake?.());
+  const stopWaiting = estimator.onNews(() => {
+    estimatesAreBetter = true;
+    wake?.();
+  });
   // A command in the terminal may write to the same file; only a look at the log tells.
   const looking = setInterval(() => wake?.(), lookEveryMs);
   stream.onAbort(() => wake?.());
@@ -33,11 +47,17 @@ async function tellChanges(store: ClubStore, stream: SSEStreamingApi, known: num
         await stream.writeSSE({ event: 'change', id: String(seq), data: JSON.stringify({ seq }) });
         told = seq;
       }
+      if (estimatesAreBetter) {
+        estimatesAreBetter = false;
+        // Without an id: it is no change from which to resume.
+        await stream.writeSSE({ event: 'estimates', data: JSON.stringify({ seq: told }) });
+      }
       if (!stream.aborted) await nextChange;
     }
   } finally {
     clearInterval(looking);
     stopListening();
+    stopWaiting();
   }
 }
 

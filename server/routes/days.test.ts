@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createApp } from '#server/app.ts';
+import { byWholeLog } from '#server/jobs/liftThreads.ts';
 import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
@@ -23,7 +24,7 @@ describe('a training day', () => {
 
   test('does not wait for a log that takes long to work out, and says whose', async () => {
     const { store, folder } = await testApp(smallClub());
-    const estimator = strengthEstimator(store, never, 0);
+    const estimator = strengthEstimator(store, byWholeLog(never), 0);
     const app = createApp({ store, webRoot: folder, estimator });
     const [day] = await store.list('day');
     const everybody = new Set(day!.groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));

@@ -14,7 +14,7 @@ type TextUnits = Pick<Units, 'mass' | 'length'>;
 const hardlyBelieved = 3;
 
 export function isDoubted({ surprise }: Observation): boolean {
-  return Math.abs(surprise) > hardlyBelieved;
+  return surprise !== null && Math.abs(surprise) > hardlyBelieved;
 }
 
 /** "at least 182 kg", "less than 190 kg", "about 186 kg", of straight weight. */
@@ -26,6 +26,7 @@ export function straightWords({ says, straightKg }: Observation, { mass }: TextU
 /** How well a set agrees with everything before it. */
 export function surpriseWords(observation: Observation): string {
   const { surprise } = observation;
+  if (surprise === null) return 'just logged, not yet weighed against all sets before it';
   const size = Math.abs(surprise);
   const way = surprise > 0 ? 'stronger' : 'weaker';
   if (isDoubted(observation))

@@ -79,6 +79,7 @@ test('where the log has an estimate, the heaviest bar of the straight lift is it
     lift: 'squat',
     on: today,
     setCount: 40,
+    takenIn: 0,
     lastSetOn: today,
     bodyMassKg: 52,
     bodyMassKnown: 'measured',

@@ -1,0 +1,105 @@
+import { expect, onTestFinished, test } from 'vitest';
+import { estimateLift } from '#contract/estimate/estimateLift.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { testApp } from '#server/tests/testApp.ts';
+import { smallClub } from '#store/tests/smallClub.ts';
+import { squatSet } from '#store/tests/squatSet.ts';
+import { estimateThreads } from './estimateThreads.ts';
+import { byWholeLog, liftThreads } from './liftThreads.ts';
+import { strengthEstimator } from './strengthEstimator.ts';
+
+const TODAY = '2026-11-25';
+
+async function threaded() {
+  const { store } = await testApp(smallClub());
+  const threads = estimateThreads();
+  const lifts = liftThreads(threads);
+  const estimator = strengthEstimator(store, lifts);
+  const here = strengthEstimator(store, byWholeLog(wholeHere));
+  onTestFinished(async () => {
+    estimator.stop();
+    await Promise.all([threads.close(), lifts.close()]);
+  });
+  const squat = async () => only(await estimator.ofLifter('lifter-1', TODAY));
+  return {
+    store,
+    squat,
+    /** As it would be made from the whole log at once. */
+    whole: async () => only(await here.ofLifter('lifter-1', TODAY)),
+    /** Once the whole log has been weighed behind. */
+    async settled() {
+      for (;;) {
+        const news = new Promise<void>((resolve) => {
+          const stop = estimator.onNews(() => {
+            stop();
+            resolve();
+          });
+        });
+        const now = await squat();
+        if (now.takenIn === 0) return now;
+        await news;
+      }
+    },
+  };
+}
+
+const wholeHere: Parameters<typeof byWholeLog>[0] = async ({ records, log, of, prior }) =>
+  estimateLift(records, log, of, prior);
+
+function only(estimates: StrengthEstimate[]): StrengthEstimate {
+  expect(estimates).toHaveLength(1);
+  return estimates[0]!;
+}
+
+const straight = (barKg: number) => ({ start: { way: 'free' }, barKg });
+const days = ['2026-11-02', '2026-11-06', '2026-11-09', '2026-11-13', '2026-11-16', '2026-11-20'];
+const log = days.flatMap((doneOn, i) =>
+  [90, 95, 100].map((barKg) =>
+    squatSet({ setup: straight(barKg + i), doneOn, reps: 3, made: 3, repsInReserve: 2 }),
+  ),
+);
+
+test('twenty sets in a row are each taken in, and each in the end is weighed with the whole log', async () => {
+  const { store, squat, settled, whole } = await threaded();
+  await store.logSets(log);
+  const before = await squat();
+  expect(before.takenIn).toBe(0);
+  const answers: StrengthEstimate[] = [];
+  for (let i = 0; i < 20; i += 1) {
+    const setup = straight(85 + i);
+    await store.logSets([
+      squatSet({ setup, doneOn: TODAY, reps: 2, made: 2, meanSpeedsMps: [0.5 - 0.01 * i] }),
+    ]);
+    answers.push(await squat());
+  }
+  expect(answers.map(({ setCount }) => setCount - before.setCount)).toEqual(answers.map((_, i) => i + 1));
+  expect(answers[0]!.takenIn).toBe(1);
+  const full = await settled();
+  expect(full).toEqual(await whole());
+  const last = answers.at(-1)!;
+  const width = full.maxKg.high80 - full.maxKg.low80;
+  expect(Math.abs(last.maxKg.median - full.maxKg.median) / width).toBeLessThan(0.1);
+});
+
+test('a set that is struck, restored, corrected or from an earlier day takes the whole log at once', async () => {
+  const { store, squat, settled, whole } = await threaded();
+  const { sets } = await store.logSets(log);
+  await squat();
+  await store.logSets([squatSet({ setup: straight(96), doneOn: TODAY })]);
+  expect((await squat()).takenIn).toBe(1);
+  await settled();
+  const id = sets.at(-1)!.id;
+  const changes = [
+    () => store.strikeSet(id),
+    () => store.restoreSet(id),
+    () => store.correctSet(id, squatSet({ setup: straight(97) })),
+    () => store.logSets([squatSet({ setup: straight(94), doneOn: '2026-11-03' })]),
+    () => store.create('bodyMass', { lifterId: 'lifter-1', takenOn: '2026-11-24', massKg: 53 }),
+  ];
+  for (const change of changes) {
+    await change();
+    const now = await squat();
+    expect(now.takenIn).toBe(0);
+    expect(now).toEqual(await whole());
+  }
+});

@@ -1,0 +1,61 @@
+import { Piscina } from 'piscina';
+import type { NewestAsked, NewestTaken } from '#contract/estimate/takeNewest.ts';
+import type { WholeAsked } from '#contract/estimate/weighAndRemember.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { EstimateLift, estimateThreads } from './estimateThreads.ts';
+
+/** Which estimate is gone on from: its lift, and a number of its own. */
+export interface Version {
+  key: string;
+  version: number;
+}
+
+/** Where lifts are estimated. */
+export interface LiftThreads {
+  /** By the whole log; what it takes to go on from there is remembered. */
+  weigh(asked: WholeAsked, version: Version): Promise<StrengthEstimate | null>;
+  /** The newest sets alone; null where that takes the whole log or nothing is remembered. */
+  takeIn(asked: NewestAsked, version: Version): Promise<Omit<NewestTaken, 'remembered'> | null>;
+}
+
+/**
+ * The whole log is weighed in the given threads, and new sets are taken in by a thread of its own, to which each estimate is
+ * handed over: a set that was just logged waits for no whole log.
+ */
+export function liftThreads({
+  weighLift,
+}: Pick<ReturnType<typeof estimateThreads>, 'weighLift'>): LiftThreads & { close: () => Promise<void> } {
+  let begun: Piscina | undefined;
+  let handedOver: Promise<unknown> = Promise.resolve();
+  const thread = () => {
+    begun ??= new Piscina({ filename, minThreads: 0, maxThreads: 1, idleTimeout: keepWarmMs });
+    return begun;
+  };
+  return {
+    async weigh(asked, version) {
+      const weighed = await weighLift(asked);
+      if (weighed === null) return null;
+      // Nobody waits for that; where it fails, new sets take the whole log.
+      const handing = thread().run({ ...version, state: weighed.state }, { name: 'remember' });
+      handedOver = Promise.allSettled([handedOver, handing]);
+      return weighed.estimate;
+    },
+    async takeIn(asked, version) {
+      // The thread may do what it was given later first.
+      await handedOver;
+      return thread().run({ ...version, asked }, { name: 'takeIn' });
+    },
+    async close() {
+      await begun?.destroy();
+    },
+  };
+}
+
+/** Every estimate by the whole log; nothing is remembered. */
+export function byWholeLog(estimateLift: EstimateLift): LiftThreads {
+  return { weigh: estimateLift, takeIn: async () => null };
+}
+
+const filename = new URL('./takeInWorker.mjs', import.meta.url).href;
+/** An evening of training with all its pauses. */
+const keepWarmMs = 3 * 60 * 60 * 1000;

@@ -1,0 +1,77 @@
+import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
+import { withTakenIn } from '#contract/estimate/withTakenIn.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { Prior } from '#core/strength/parameters.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import type { EstimateBasis } from './estimateBasis.ts';
+import type { LiftThreads } from './liftThreads.ts';
+import { ownRecords } from './ownRecords.ts';
+
+/** What an estimate is to rest on: see BasisMark. */
+export interface LiftBasis {
+  butForNewSets: string;
+  setsInLog: number;
+  prior: Prior;
+}
+
+/** The two ways to an estimate: by the whole log, or from the one before and the sets logged since. */
+export interface LiftWorks {
+  weigh(of: LiftOnDay, basis: LiftBasis): Promise<StrengthEstimate | null>;
+  /** Whether there is an estimate to go on from. */
+  remembers(of: LiftOnDay): boolean;
+  /** Null where it takes the whole log after all. */
+  takeIn(
+    of: LiftOnDay,
+    basis: LiftBasis,
+  ): Promise<{ estimate: StrengthEstimate; wholeIsDue: boolean } | null>;
+}
+
+/** The threads may remember fewer; then they say so. */
+const rememberedCount = 120;
+
+export function liftWorks(
+  store: ClubStore,
+  basis: () => Promise<EstimateBasis>,
+  threads: LiftThreads,
+): LiftWorks {
+  const remembered = new Map<string, { version: number; estimate: StrengthEstimate }>();
+  let versions = 0;
+
+  function remember(key: string, version: number, estimate: StrengthEstimate): void {
+    remembered.delete(key);
+    remembered.set(key, { version, estimate });
+    if (remembered.size > rememberedCount) remembered.delete(remembered.keys().next().value!);
+  }
+
+  return {
+    remembers: (of) => remembered.has(keyOf(of)),
+    async weigh(of, { prior, butForNewSets }) {
+      const { lifterId, lift, on } = of;
+      const [{ records }, log] = await Promise.all([basis(), store.loggedSets({ lifterId, lift, to: on })]);
+      const former = await store.formerGear(log);
+      const version = { key: keyOf(of), version: ++versions };
+      const asked = { records: ownRecords(records, lifterId, former), log, of, prior, basis: butForNewSets };
+      const estimate = await threads.weigh(asked, version);
+      if (estimate) remember(version.key, version.version, estimate);
+      return estimate;
+    },
+    async takeIn(of, { butForNewSets, setsInLog }) {
+      const key = keyOf(of);
+      const before = remembered.get(key);
+      if (!before) return null;
+      const { lifterId, lift, on } = of;
+      const { version, estimate: earlier } = before;
+      const sets = await store.loggedSets({ lifterId, lift, from: earlier.lastSetOn ?? undefined, to: on });
+      const answer = await threads.takeIn({ of, sets, setsInLog, basis: butForNewSets }, { key, version });
+      if (!answer) return null;
+      const estimate = withTakenIn(earlier, answer.taken);
+      // Another may have been handed over meanwhile.
+      if (remembered.get(key)?.version === version) remember(key, version, estimate);
+      return { estimate, wholeIsDue: answer.wholeIsDue };
+    },
+  };
+}
+
+function keyOf({ lifterId, lift }: LiftOnDay): string {
+  return `${lifterId} ${lift}`;
+}
