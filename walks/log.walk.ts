@@ -54,7 +54,7 @@ test('a set entered in pounds is undone from the line that says so', async ({ pa
   await page.getByRole('radio', { name: 'lb', exact: true }).last().check();
   await page.getByRole('button', { name: `Log sets of ${lifter}` }).click();
   const panel = page.getByRole('region', { name: `Sets of ${lifter}` });
-  await panel.getByRole('button', { name: 'Something was different, or more to write down' }).click();
+  await panel.getByRole('button', { name: 'Something else to write down' }).click();
   await panel.getByLabel('On the bar').fill('225');
   await panel.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText(`${lifter}: 225 lb, 2 reps, on record.`)).toBeVisible();

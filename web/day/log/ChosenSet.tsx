@@ -54,7 +54,7 @@ export function ChosenNext(props: {
       </div>
       <div>
         <button type="button" className="plain" onClick={props.onDetails}>
-          Something was different, or more to write down
+          Something else to write down
         </button>
       </div>
     </div>
