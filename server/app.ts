@@ -10,6 +10,7 @@ import { type Backtester, backtester } from './jobs/backtester.ts';
 import type { SolveDay } from './jobs/daySolver.ts';
 import type { EstimateLift } from './jobs/estimateThreads.ts';
 import type { WeighEvidence } from './jobs/evidenceWeigher.ts';
+import { type ImportLog, importLog } from './jobs/importLog.ts';
 import { byWholeLog } from './jobs/liftThreads.ts';
 import { type FollowCapacity, seasonCapacity } from './jobs/seasonCapacity.ts';
 import { type StrengthEstimator, strengthEstimator } from './jobs/strengthEstimator.ts';
@@ -40,6 +41,8 @@ export interface AppParts {
   estimator?: StrengthEstimator;
   /** What follows work capacity; likewise. */
   followCapacity?: FollowCapacity;
+  /** Where files of sets are taken in; likewise. */
+  takeFileIn?: ImportLog;
   /** What foretells past meets; likewise. */
   backtests?: Backtester;
   /** Called after an archive or a file of the log was taken in. */
@@ -54,6 +57,7 @@ export function createApp({
   weighEvidence = weighHere,
   estimator = strengthEstimator(store, byWholeLog(estimateHere)),
   followCapacity = followHere,
+  takeFileIn = importLog,
   backtests = backtester(store, estimateHere),
   onFilled = () => {},
 }: AppParts) {
@@ -72,7 +76,7 @@ export function createApp({
     .route('/api', archiveRoutes(store))
     .route('/api', dayRoutes(store, solveDay, estimator))
     .route('/api', setRoutes(store))
-    .route('/api', logFileRoutes(store))
+    .route('/api', logFileRoutes(store, takeFileIn))
     .route('/api', estimateRoutes(store, estimator, seasonCapacity(store, estimator, followCapacity)))
     .route('/api', evidenceRoutes(store, weighEvidence))
     .route('/api', projectionRoutes(store, estimator))

@@ -146,6 +146,32 @@ test('a listener hears when the whole club was worked out, and when a log was we
   expect(await taken()).toBe(0);
 });
 
+test('while a file of 30,000 sets is taken in, every other request is answered; then all of them are there', async () => {
+  const { url, store } = await served();
+  await store.importRecords(smallClub());
+  const lines = Array.from({ length: 30_000 }, (_, i) => {
+    const day = new Date(Date.UTC(2015, 0, 1 + Math.floor(i / 10))).toISOString().slice(0, 10);
+    return `${day},Ida Quill,bench,${40 + (i % 10)},5`;
+  });
+  const text = ['date,lifter,lift,bar kg,reps', ...lines].join('\n');
+  let taken = false;
+  const taking = fetch(`${url}/api/sets/import`, { method: 'POST', ...json({ text }) }).finally(() => {
+    taken = true;
+  });
+  const answeredBefore = [];
+  for (const path of ['/api/club', '/api/sets', '/api/sets?lifterId=lifter-1', '/api/club']) {
+    const answer = await fetch(`${url}${path}`);
+    expect(answer.status).toBe(200);
+    const { sets = [] } = await answer.json();
+    answeredBefore.push(!taken);
+    expect(sets).toEqual([]);
+  }
+  expect(answeredBefore).toEqual([true, true, true, true]);
+  expect(await (await taking).json()).toMatchObject({ rows: 30_000, added: 30_000, problems: [] });
+  expect(await store.loggedSets()).toHaveLength(30_000);
+  expect(await store.latestSeq()).toBe(2);
+});
+
 test('closing in the midst of a run over the club is heard by nobody', async () => {
   const said = vi.spyOn(console, 'error');
   onTestFinished(() => said.mockRestore());

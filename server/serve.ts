@@ -9,6 +9,7 @@ import { clubToday } from './jobs/clubToday.ts';
 import { daySolver } from './jobs/daySolver.ts';
 import { estimateThreads } from './jobs/estimateThreads.ts';
 import { evidenceWeigher } from './jobs/evidenceWeigher.ts';
+import { importThread } from './jobs/importThread.ts';
 import { liftThreads } from './jobs/liftThreads.ts';
 import { strengthEstimator } from './jobs/strengthEstimator.ts';
 
@@ -36,6 +37,7 @@ export async function serve({
 }: ServeOptions): Promise<Served> {
   const solver = daySolver();
   const weigher = evidenceWeigher();
+  const importer = importThread();
   const threads = estimateThreads();
   const lifts = liftThreads(threads);
   const estimator = strengthEstimator(store, lifts, patienceMs);
@@ -47,6 +49,7 @@ export async function serve({
     webRoot,
     solveDay: solver.solveDay,
     weighEvidence: weigher.weighEvidence,
+    takeFileIn: importer.importLog,
     estimator,
     followCapacity: threads.followCapacity,
     backtests,
@@ -68,6 +71,7 @@ export async function serve({
         closed,
         solver.close(),
         weigher.close(),
+        importer.close(),
         threads.close(),
         lifts.close(),
         backThreads.close(),

@@ -13,28 +13,35 @@ import { setFields } from './readSets.ts';
 import { cellsOf } from './rows.ts';
 import type { LoggedSetRow, Tables } from './schema.ts';
 
+/** Sets as their shape reads them, defaults filled in; refused with the first field that is wrong. */
+export function checkSets(given: readonly Given[]): GivenSet[] {
+  const read = z.strictObject({ sets: z.array(givenSet).min(1) }).safeParse({ sets: given });
+  if (read.success) return read.data.sets;
+  const { field, message } = shapeProblem(read.error, { sets: given });
+  throw new Refusal('invalid', field, message);
+}
+
 /** Adds sets at the end of the log, all of them as one change or none. To be called within a transaction. */
 export async function logSets(
   db: Kysely<Tables>,
   clubId: string,
-  given: readonly Given[],
+  given: readonly GivenSet[],
 ): Promise<{ sets: LoggedSet[]; seq: number }> {
-  const read = z.strictObject({ sets: z.array(givenSet).min(1) }).safeParse({ sets: given });
-  if (!read.success) {
-    const { field, message } = shapeProblem(read.error, { sets: given });
-    throw new Refusal('invalid', field, message);
-  }
-  const named = read.data.sets.flatMap((set, i) =>
+  const named = given.flatMap((set, i) =>
     namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
   );
   await checkThere(named, (kind, ids) => kindTable(db, clubId, kind).among(ids));
-  const sets = await addSets(db, clubId, read.data.sets);
+  const sets = await addSets(db, clubId, given);
   const { seq } = await appendChange(db, clubId, [], null, { counts: sets.map(({ id }) => id), struck: [] });
   return { sets, seq };
 }
 
 /** Writes new sets at the end of the log; the change that tells of them is the caller's. */
-export async function addSets(db: Kysely<Tables>, clubId: string, given: GivenSet[]): Promise<LoggedSet[]> {
+export async function addSets(
+  db: Kysely<Tables>,
+  clubId: string,
+  given: readonly GivenSet[],
+): Promise<LoggedSet[]> {
   const loggedAt = new Date().toISOString();
   const inOrder = await ordered(db, clubId, given);
   const sets = inOrder.map((set): LoggedSet => ({ ...set, id: newId(), loggedAt, struckAt: null }));
@@ -74,7 +81,7 @@ export async function putSets(db: Kysely<Tables>, clubId: string, sets: readonly
 const rowsInOneQuery = 200;
 
 /** Sets given without an order come after those that the lifter has done on that day. */
-async function ordered(db: Kysely<Tables>, clubId: string, sets: GivenSet[]) {
+async function ordered(db: Kysely<Tables>, clubId: string, sets: readonly GivenSet[]) {
   const lastOf = new Map<string, number>();
   const inOrder = [];
   for (const set of sets) {

@@ -14,7 +14,7 @@ import { commitChange } from './commitChange.ts';
 import { correctSet } from './correctSet.ts';
 import { kindTable } from './kindTable.ts';
 import { logMarks } from './logMarks.ts';
-import { logSets } from './logSets.ts';
+import { checkSets, logSets } from './logSets.ts';
 import { migrate } from './migrate.ts';
 import { newId } from './newId.ts';
 import { openSqlite } from './open/sqlite.ts';
@@ -60,6 +60,11 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     return done;
   }
 
+  /** Reads everything as it stood at one moment, whoever writes meanwhile. */
+  function read<T>(work: (trx: Transaction<Tables>) => Promise<T>): Promise<T> {
+    return db.transaction().setAccessMode('read only').execute(work);
+  }
+
   async function markOne(id: string, did: 'struck' | 'restored'): Promise<{ seq: number }> {
     const { seq } = await write((trx) => markSet(trx, clubId, id, did));
     return { seq };
@@ -89,14 +94,14 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     putAll: (kind, records) => write(async (trx) => ({ seq: await put(trx, kind, records) })),
 
     records: () =>
-      db.transaction().execute(async (trx) => ({
-        records: await allRecords(trx),
-        seq: await latestSeq(trx, clubId),
-      })),
+      read(async (trx) => ({ records: await allRecords(trx), seq: await latestSeq(trx, clubId) })),
     importRecords: (records, rest = {}) =>
       write((trx) => replaceClub(trx, clubId, { prescriptions: [], sets: [], former: [], ...rest, records })),
 
-    logSets: (given) => write((trx) => logSets(trx, clubId, given)),
+    logSets: async (given) => {
+      const sets = checkSets(given);
+      return write((trx) => logSets(trx, clubId, sets));
+    },
     strikeSet: (id) => markOne(id, 'struck'),
     restoreSet: (id) => markOne(id, 'restored'),
     correctSet: (id, given) => write((trx) => correctSet(trx, clubId, id, given)),
@@ -125,7 +130,7 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     latestPrescription: (dayId) => latestPrescription(db, clubId, dayId),
     prescription: (dayId, number) => prescriptionOf(db, clubId, dayId, number),
     snapshot: () =>
-      db.transaction().execute(async (trx) => {
+      read(async (trx) => {
         const sets = await archivedSets(trx, clubId);
         return {
           records: await allRecords(trx),

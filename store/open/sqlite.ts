@@ -11,14 +11,17 @@ import {
   SqliteDialect,
   type SqliteDialectConfig,
   SqliteDriver,
+  type TransactionSettings,
 } from 'kysely';
 import type { Tables } from '../schema.ts';
 
 /** Opens an SQLite file so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. */
 export function openSqlite(path: string): Kysely<Tables> {
-  mkdirSync(dirname(path), { recursive: true });
-  // Bodies and birth dates of people, minors among them: a new file is for its owner's eyes only.
-  closeSync(openSync(path, 'a', 0o600));
+  if (path !== inMemory) {
+    mkdirSync(dirname(path), { recursive: true });
+    // Bodies and birth dates of people, minors among them: a new file is for its owner's eyes only.
+    closeSync(openSync(path, 'a', 0o600));
+  }
   const database = new Database(path);
   database.pragma('journal_mode = WAL');
   database.pragma('synchronous = FULL');
@@ -27,6 +30,9 @@ export function openSqlite(path: string): Kysely<Tables> {
   database.pragma('busy_timeout = 5000');
   return new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) });
 }
+
+/** SQLite's name for a database without a file. */
+const inMemory = ':memory:';
 
 class ImmediateDialect extends SqliteDialect {
   readonly #config: SqliteDialectConfig;
@@ -52,9 +58,16 @@ class WholeMigrationAdapter extends SqliteAdapter {
   }
 }
 
-/** Takes the write lock at the start: a transaction that reads first could otherwise fail when it comes to write. */
+/**
+ * Takes the write lock at the start: a transaction that reads first could otherwise fail when it comes to write. One that only
+ * reads waits for no writer.
+ */
 class ImmediateDriver extends SqliteDriver {
-  override async beginTransaction(connection: DatabaseConnection): Promise<void> {
-    await connection.executeQuery(CompiledQuery.raw('begin immediate'));
+  override async beginTransaction(
+    connection: DatabaseConnection,
+    { accessMode }: TransactionSettings = {},
+  ): Promise<void> {
+    const begin = accessMode === 'read only' ? 'begin' : 'begin immediate';
+    await connection.executeQuery(CompiledQuery.raw(begin));
   }
 }

@@ -3,7 +3,7 @@ import { kindNames } from '#contract/records/allKinds.ts';
 import { changesAfter, latestSeq } from '../changeLog.ts';
 import { commitChange } from '../commitChange.ts';
 import { kindTable } from '../kindTable.ts';
-import { logSets } from '../logSets.ts';
+import { checkSets, logSets } from '../logSets.ts';
 import { migrate } from '../migrate.ts';
 import { openSqlite } from '../open/sqlite.ts';
 import { allPrescriptions, appendPrescription, latestPrescription } from '../prescriptions.ts';
@@ -23,7 +23,7 @@ test('two clubs in one database, alike to the last id, never touch each other', 
   onTestFinished(() => db.destroy());
   await migrate(db);
   for (const club of ['here', 'there']) await replaceClub(db, club, { ...nothingElse, records: smallClub() });
-  const logged = await logSets(db, 'there', [squatSet()]);
+  const logged = await logSets(db, 'there', checkSets([squatSet()]));
   await appendPrescription(db, 'there', 'day-1', '2026-11-25T05:00:00.000Z', { of: 'there' });
 
   const bar = { ...smallClub().bar[1]!, massKg: 17 };
