@@ -69,6 +69,8 @@ const planPlace = z.strictObject({
         sdLn: z.number(),
         /** How many logged sets it rests on; null: on a best or on body mass alone. */
         setCount: z.number().int().nullable().default(null),
+        /** The straight maximum by the log that it went by; null where it went by a best, and in older plans. */
+        maxKg: z.number().nullable().default(null),
       }),
       blocks: z.array(planBlock),
       cautions: z.array(planCaution),

@@ -90,6 +90,7 @@ export function describePlace(
       known: strength.known,
       sdLn: strength.strengthSdLn,
       setCount: strength.estimate?.setCount ?? null,
+      maxKg: strength.estimate?.maxKg.median ?? null,
     },
     blocks,
     cautions,

@@ -106,7 +106,23 @@ export function clubPaths() {
           'Whose log is still being worked out for a training day; answers soon, whether all are there or not',
         tags: ['day'],
         responses: {
-          200: answer('Ids of lifters', object({ awaited: { type: 'array', items: { type: 'string' } } })),
+          200: answer('Ids of lifters', object({ awaited: ids })),
+          404: refusal('There is no such day'),
+        },
+      },
+    },
+    '/api/days/{id}/moved': {
+      parameters: [inPath('id', 'string')],
+      get: {
+        operationId: 'day.moved',
+        summary:
+          'Whose maximum the log has moved by more than one per cent since a day was solved that has not begun; answers soon, whether all are known or not',
+        tags: ['day'],
+        responses: {
+          200: answer(
+            'Ids of lifters, and of those whose log is still being worked out',
+            object({ moved: ids, awaited: ids }),
+          ),
           404: refusal('There is no such day'),
         },
       },
@@ -127,3 +143,5 @@ function archiveTried() {
   const look = z.toJSONSchema(archiveLook, { io: 'output' });
   return object({ dryRun: { const: true }, archive: look, here: look });
 }
+
+const ids = { type: 'array', items: { type: 'string' } };

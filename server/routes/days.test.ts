@@ -4,6 +4,7 @@ import { byWholeLog } from '#server/jobs/liftThreads.ts';
 import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
+import { squatSet } from '#store/tests/squatSet.ts';
 
 describe('a training day', () => {
   test('is solved, kept, and read again as it was solved', async () => {
@@ -33,6 +34,28 @@ describe('a training day', () => {
     expect(document.awaited).toEqual([...everybody]);
     const still = await app.request(`/api/days/${day!.id}/awaited`);
     expect(await still.json()).toEqual({ awaited: [...everybody] });
+  });
+
+  test('not yet begun says whose strength the log has moved since it was solved; begun or past it says nothing', async () => {
+    const { ask, store } = await testApp(smallClub());
+    const today = new Date().toISOString().slice(0, 10);
+    const { id, ...day } = (await store.list('day'))[0]!;
+    await store.update('day', id, { ...day, date: today });
+    const moved = async () => (await ask('GET', `/api/days/${id}/moved`)).json;
+    const nobody = { moved: [], awaited: [] };
+    expect(await moved()).toEqual(nobody);
+    await ask('POST', `/api/days/${id}/solve`);
+    expect(await moved()).toEqual(nobody);
+    const setup = { start: { way: 'free' }, barKg: 240 };
+    await store.logSets([squatSet({ setup, doneOn: '2026-10-10' })]);
+    expect(await moved()).toEqual({ moved: ['lifter-1'], awaited: [] });
+    const { sets } = await store.logSets([squatSet({ dayId: id, doneOn: today })]);
+    expect(await moved()).toEqual(nobody);
+    await store.strikeSet(sets[0]!.id);
+    expect(await moved()).toMatchObject({ moved: ['lifter-1'] });
+    await store.update('day', id, { ...day, date: '2026-11-01' });
+    expect(await moved()).toEqual(nobody);
+    expect((await ask('GET', '/api/days/day-9/moved')).status).toBe(404);
   });
 
   test('that the club does not have is not solved', async () => {

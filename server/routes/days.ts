@@ -1,16 +1,26 @@
 import { Hono } from 'hono';
+import { movedSince } from '#contract/assemble/movedSince.ts';
+import { dayPlan } from '#contract/dayPlan.ts';
+import type { Day } from '#contract/records/day.ts';
+import { clubToday } from '#server/jobs/clubToday.ts';
 import type { SolveDay } from '#server/jobs/daySolver.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** What was solved for a training day: solve it now, read what was solved last, or what was before it. */
+/** What was solved for a training day: solve it now, read what was solved last, or what was before it, and whether it still holds. */
 export function dayRoutes(store: ClubStore, solveDay: SolveDay, estimator: StrengthEstimator) {
   async function withDay(id: string) {
     const { records } = await store.records();
     const day = records.day.find((candidate) => candidate.id === id);
     if (!day) throw new Refusal('missing', 'id', `The club has no training day with the id "${id}".`);
     return { records, day };
+  }
+
+  /** What is lifted already is no longer to be planned anew. */
+  async function hasBegun({ id, date }: Day): Promise<boolean> {
+    if (date < (await clubToday(store))) return true;
+    return (await store.loggedSets({ dayId: id })).some(({ struckAt }) => struckAt === null);
   }
 
   return new Hono()
@@ -28,6 +38,14 @@ export function dayRoutes(store: ClubStore, solveDay: SolveDay, estimator: Stren
       const { day } = await withDay(c.req.param('id'));
       const { awaited } = await estimator.ofDay(day);
       return c.json({ awaited });
+    })
+    .get('/days/:id/moved', async (c) => {
+      const { day } = await withDay(c.req.param('id'));
+      const kept = await store.latestPrescription(day.id);
+      const plan = kept && dayPlan.safeParse(kept.document).data;
+      if (!plan || (await hasBegun(day))) return c.json({ moved: [], awaited: [] });
+      const { estimates, awaited } = await estimator.ofDay(day);
+      return c.json({ moved: movedSince(plan, estimates), awaited });
     })
     .get('/days/:id/prescriptions/:number{[0-9]+}', async (c) => {
       const number = Number(c.req.param('number'));

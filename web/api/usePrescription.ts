@@ -1,6 +1,7 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { request } from './request.ts';
+import { clubKey } from './useClub.ts';
 
 const prescriptionKey = (dayId: string) => ['prescription', dayId] as const;
 
@@ -34,6 +35,17 @@ export function useAwaited(dayId: string, wanted: boolean): string[] | undefined
   return data?.awaited;
 }
 
+/** Whose strength the log has moved since a day was solved that has not begun; asked again whenever the club changes. */
+export function useMoved(dayId: string): string[] {
+  const { data } = useQuery({
+    queryKey: [...clubKey, 'moved', dayId],
+    queryFn: () =>
+      request<{ moved: string[]; awaited: string[] }>('GET', `/api/days/${encodeURIComponent(dayId)}/moved`),
+    refetchInterval: ({ state }) => ((state.data?.awaited.length ?? 0) > 0 ? askAgainMs : false),
+  });
+  return data?.moved ?? [];
+}
+
 const askAgainMs = 1000;
 
 /** Solves a day now; its prescription follows. */
@@ -44,6 +56,7 @@ export function useSolveDay(dayId: string) {
     onSuccess: (solved) => {
       client.setQueryData(prescriptionKey(dayId), solved);
       client.removeQueries({ queryKey: ['awaited', dayId] });
+      client.removeQueries({ queryKey: [...clubKey, 'moved', dayId] });
     },
   });
 }

@@ -2,6 +2,7 @@ import { useId } from 'react';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { clockTime } from '#web/parts/dayWords.ts';
 import { Awaited } from './Awaited.tsx';
+import { Moved } from './Moved.tsx';
 import { solvedSentence } from './solvedSentence.ts';
 import type { Solving } from './useSolving.ts';
 
@@ -25,6 +26,7 @@ export function Solved({ solving }: { solving: Solving }) {
         {solvedSentence(prescription)}
       </p>
       {isLatest && !stale && <Awaited prescription={prescription} />}
+      {isLatest && !stale && <Moved key={prescription.number} prescription={prescription} />}
       {latest > 1 && (
         <p className="earlier">
           <label htmlFor={id}>Look at number</label>
