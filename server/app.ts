@@ -1,6 +1,5 @@
 import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
-import { compress } from 'hono/compress';
 import { createMiddleware } from 'hono/factory';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { answerError, errorBody } from './guard/errors.ts';
@@ -69,7 +68,6 @@ export function createApp({
     .use('/api/*', bodyLimit({ maxSize: maxBodyBytes, onError: tooLarge }))
     .use('/api/*', noStore)
     .on('POST', ['/api/archive', '/api/sets/import'], after(onFilled))
-    .use(compress())
     .route('/api', clubRoutes(store, estimator))
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
