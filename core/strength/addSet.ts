@@ -2,7 +2,6 @@ import { evenNormals } from '../numeric/evenNormals.ts';
 import { activeParameters } from './activeParameters.ts';
 import type { Particle, StrengthPosterior } from './estimateStrength.ts';
 import { sessionTaker } from './gridFilter.ts';
-import { wear } from './kalmanPass.ts';
 import { drift, type Lattice, STEP_LN } from './lattice.ts';
 import { middleParameters } from './middleParameters.ts';
 import { modelWith } from './modelsOf.ts';
@@ -10,6 +9,7 @@ import { type ParameterName, type Prior, parameterNames } from './parameters.ts'
 import { type LiftModel, readerOf } from './readGroup.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { type Session, sessionsWith } from './sessions.ts';
+import { wear } from './wear.ts';
 
 /** Answers that weigh less than this cannot be seen in any figure. */
 const NEGLIGIBLE = 1e-7;

@@ -8,12 +8,12 @@ export interface LearnedShape {
 }
 
 /** The club's middle may lie this share of the population's spread off, and a unit of build shift it by that one. */
-const MIDDLE_SHARE = 0.7;
+const MIDDLE_SHARE = 0.3;
 const BUILD_SHARE = 0.3;
 /** The spread within the club is believed to be the population's as if so many lifters had shown it. */
-const SPREAD_WORTH = 6;
+const SPREAD_WORTH = 15;
 /** Never so narrow that a new lifter could not differ. */
-const LEAST_SPREAD = 0.4;
+const LEAST_SPREAD = 0.7;
 const STEPS = 25;
 
 /**

@@ -1,7 +1,8 @@
 import { tiringOf } from '../effort/Tiring.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import { cholesky } from '../numeric/cholesky.ts';
-import { flattened, importanceSample, type NormalShape } from '../numeric/importanceSample.ts';
+import { type Effort, flattened, importanceSample, type NormalShape } from '../numeric/importanceSample.ts';
+import { nearerPeak } from '../numeric/nearerPeak.ts';
 import { activeParameters } from './activeParameters.ts';
 import { gridFilter, type NewestSession } from './gridFilter.ts';
 import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
@@ -59,23 +60,25 @@ export interface StrengthPosterior {
   onDay: number;
 }
 
-/** Answers are asked for about the Kalman filter's, then about those found before; many small rounds find the way. */
-const EFFORT = { count: 40, rounds: 6, enough: 130 };
+/** A short log is soon read, so it is given more answers than a long one. */
+const SESSIONS_READ = 12_000;
 /**
  * Where a log is so unlike the model that few answers would carry all the weight, the weights are flattened until they are
  * worth so many: an interval then is wider than the model alone would give it, since the model is in doubt.
  */
-const LEAST_WORTH = 100;
+const LEAST_WORTH = 50;
 /** The first proposal is this much wider than the normal approximation, so that its tails are never thinner. */
 const WIDER = 1.15;
 /** Passes of the Kalman filter that linearise about what the one before found. */
-const PASSES = 3;
+const PASSES = 5;
+/** From the third pass on they go only this share of the way: else they swing about what they look for. */
+const SHARE_OF_WAY = 0.5;
 /** The passes go no farther than this many standard deviations of the prior: beyond it lines lead astray. */
 const FARTHEST = 2.5;
 
 /**
- * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie; for each
- * proposal the exact grid filter gives the probability of the log and the distribution of strength, and the proposals
+ * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie, a step of
+ * Newton brings that nearer to where they are likeliest; for each proposal the exact grid filter gives the probability of the log and the distribution of strength, and the proposals
  * are weighted by it (importance sampling). Deterministic. Without any sets the prior comes back.
  */
 export function estimateStrength(question: StrengthQuestion): StrengthPosterior {
@@ -88,22 +91,26 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const strength = strengthPrior(lift);
   const start = { meanLn: Math.log(question.bodyMassKg) + strength.meanLn, sdLn: strength.sdLn };
   const found = propose(sessions, liftModel, prior, start, active);
-  const results: { parameters: Parameters; newest: NewestSession }[] = [];
-  const lnPosterior = (x: Float64Array) => {
+  const answer = (x: Float64Array) => {
     const parameters = { ...prior.mean };
-    let ln = 0;
+    let lnPrior = 0;
     active.forEach((name, i) => {
       parameters[name] = x[i]!;
-      ln -= 0.5 * ((x[i]! - prior.mean[name]) / prior.sd[name]) ** 2;
+      lnPrior -= 0.5 * ((x[i]! - prior.mean[name]) / prior.sd[name]) ** 2;
     });
     const { lnEvidence, newest } = gridFilter(sessions, liftModel, start, parameters, false);
-    results.push({ parameters, newest });
-    return ln + lnEvidence;
+    return { parameters, newest, lnPosterior: lnPrior + lnEvidence };
   };
+  const results: ReturnType<typeof answer>[] = [];
+  const peak = nearerPeak(proposalOf(found, prior, active), (x) => answer(x).lnPosterior);
   const sample = importanceSample(
-    proposalOf(found, prior, active),
-    active.length === 0 ? { count: 1, rounds: 1, enough: 1 } : EFFORT,
-    lnPosterior,
+    { mean: peak.mean, root: peak.root.map((value) => WIDER * value) },
+    active.length === 0 ? { count: 1, rounds: 1, enough: 1 } : effortFor(sessions.length),
+    (x) => {
+      const result = answer(x);
+      results.push(result);
+      return result.lnPosterior;
+    },
   );
   const { weights, effective } = flattened(sample.weights, LEAST_WORTH);
   const lastDay = sessions[sessions.length - 1]?.day ?? onDay;
@@ -128,6 +135,11 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
     start,
     onDay,
   };
+}
+
+/** Answers are asked for about the Kalman filter's, then about those found before; many small rounds find the way. */
+function effortFor(sessions: number): Effort {
+  return { count: 30, rounds: 20, enough: Math.min(Math.max(SESSIONS_READ / sessions, 60), 250) };
 }
 
 /** The lift's population model with the straight lift of one lifter's own range. */
@@ -158,14 +170,14 @@ function propose(
   let dayLn: number[] | null = null;
   const pass = () => kalmanPass(sessions, lift, prior, start, active, around, dayLn);
   let kalman = pass();
-  const moveThere = () =>
+  const moveThere = (share: number) =>
     kalman.names.forEach((name, k) => {
       const reach = FARTHEST * prior.sd[name];
-      around[name] =
-        prior.mean[name] + Math.min(Math.max(kalman.mean[k + 2]! - prior.mean[name], -reach), reach);
+      const to = prior.mean[name] + Math.min(Math.max(kalman.mean[k + 2]! - prior.mean[name], -reach), reach);
+      around[name] += share * (to - around[name]);
     });
   for (let i = 1; i < PASSES; i++) {
-    moveThere();
+    moveThere(i < 2 ? 1 : SHARE_OF_WAY);
     dayLn = kalman.dayLn;
     kalman = pass();
   }
@@ -181,7 +193,7 @@ function propose(
     hyper.push({ name, sd: Math.min(peak.sd, prior.sd[name]) });
   }
   kalman = pass();
-  moveThere();
+  moveThere(1);
   return { kalman, around, hyper };
 }
 
@@ -229,7 +241,7 @@ function proposalOf({ kalman, around, hyper }: Proposed, prior: Prior, active: P
   });
   return {
     mean: Float64Array.from(active, (name) => around[name]),
-    root: cholesky(covariance, n).map((value) => WIDER * value),
+    root: cholesky(covariance, n),
   };
 }
 

@@ -4,6 +4,7 @@ import {
   BAD_DAY_SHARE,
   LAST_FACTOR,
   PEAK_FACTOR,
+  RESERVE_SD_PER_REP,
   RESERVE_UNSAID_REPS,
   reserveSd,
   SET_SD_LN,
@@ -18,15 +19,16 @@ import { DAY_SD, type ParameterName, type Parameters, type Prior, WEEK_SD } from
 import {
   atSurplus,
   type LiftModel,
-  neededSurplus,
-  type ReadModel,
-  readerOf,
+  neededFor,
+  type ReadTable,
   repsPossible,
   surplusAtRep,
 } from './readGroup.ts';
+import { DIFFERENCE, readingsBeside } from './readingsBeside.ts';
 import { MOST_ALIKE } from './sessionLikelihood.ts';
-import type { EffortGroup, Session } from './sessions.ts';
-import type { SetModel } from './setModel.ts';
+import type { Session, Told } from './sessions.ts';
+import { wear } from './wear.ts';
+import { LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
 
 /** A normal approximation of everything that is believed after the last session. */
 export interface KalmanResult {
@@ -41,13 +43,10 @@ export interface KalmanResult {
   surprises: { session: number; group: number; surprise: number; movedLn: number }[];
 }
 
-/** Steps by which the change of a reading with each parameter is taken. */
-const DIFFERENCE = 0.02;
-
 /**
  * One pass of an extended Kalman filter over the sessions, with the state (strength, the day's form, parameters).
- * Speeds and reps left are linearised about `around` and the day's strength `dayLn` of an earlier pass; a made or missed
- * set, one-sided evidence, is met by its first two moments. Errors are Student's: a reading counts less the wilder it is.
+ * Speeds and reps left are linearised about `around` and the strength believed by then; a made or missed set, one-sided
+ * evidence, is met by its first two moments. Tiredness goes by the day's strength `dayLn` of an earlier pass. Errors are Student's: a reading counts less the wilder it is.
  * Also writes into each group what the sets before it had left of tiredness.
  */
 export function kalmanPass(
@@ -73,7 +72,7 @@ export function kalmanPass(
   const weekSd = WEEK_SD * Math.exp(around.lnWeekSd);
   const gainIndex = names.indexOf('weekGain') + 2;
   const tiringAt = names.indexOf('lnTiring');
-  const linear = linearReadings(lift, around, names);
+  const read = readingsBeside(lift, around, names);
   const h = new Float64Array(n);
   const Ph = new Float64Array(n);
   let lnEvidence = 0;
@@ -138,7 +137,7 @@ export function kalmanPass(
     covariance[n + 1] = daySd * daySd * (1 + BAD_DAY_SHARE * 3);
     let tired = { fast: 0, slow: 0 };
     session.groups.forEach((group, g) => {
-      const reading = linear.of(group.model);
+      const reading = read(group.model);
       const setOff = (name: ParameterName | null, value: number) => {
         const k = name === null ? -1 : names.indexOf(name);
         if (k >= 0) h[k + 2] = value;
@@ -169,20 +168,21 @@ export function kalmanPass(
       tired = worn.after;
       group.carriedLn = worn.carriedLn;
 
-      /** Surplus left after what just these reps need; needs the loss at hand and how it grows with tiring. */
+      /** Surplus left after what just these reps need; what they need depends on the shape too. */
       const surplusBeyond = (reps: number) => {
-        const needed = neededSurplus(reading.now.table.lossLn, reps);
-        const level = surplusOfMean() - needed;
-        if (tiringAt < 0) return level;
-        const slope = (neededSurplus(reading.tiredLossLn, reps) - needed) / DIFFERENCE;
-        h[tiringAt + 2]! -= slope;
-        return level - slope * (mean[tiringAt + 2]! - around.lnTiring);
+        const needed = neededFor(reading.now.table, reps);
+        let level = surplusOfMean() - needed;
+        for (const k of reading.bearing) {
+          const slope = (neededFor(reading.beside[k]!.table, reps) - needed) / DIFFERENCE;
+          h[k + 2]! -= slope;
+          level -= slope * (mean[k + 2]! - around[names[k]!]);
+        }
+        return level;
       };
       let surprise = 0;
       const weight = (z: number) => {
         if (Math.abs(z) > Math.abs(surprise)) surprise = z;
       };
-      const loss = reading.now.table.lossLn;
       // A set says first whether it was made, and then how fast.
       if (group.made > 0) {
         for (let i = 0; i < Math.min(group.count, MOST_ALIKE); i++) {
@@ -198,37 +198,44 @@ export function kalmanPass(
           if (i === 0) weight(-twoSided(likelihood));
         }
       }
-      const speed = (told: EffortGroup['fastestMps'], factor: number, read: (surplus: number) => number) => {
-        if (told.count === 0) return;
-        const level = surplusOfMean();
-        const base = Math.max(level, 0.002);
-        const slope = (read(base + 0.01) - read(Math.max(0, base - 0.01))) / (0.01 + Math.min(0.01, base));
-        const expected = read(base);
+      /** A quantity that tables tell by surplus was found to be `value`, within `sd`. */
+      const found = (value: number, sd: number, quantity: (table: ReadTable, surplus: number) => number) => {
+        const { table } = reading.now;
+        const base = Math.max(surplusOfMean(), 0.002);
+        const change = quantity(table, base + 0.01) - quantity(table, Math.max(0, base - 0.01));
+        const slope = change / (0.01 + Math.min(0.01, base));
         for (let i = 0; i < n; i++) h[i]! *= slope;
-        for (let k = 0; k < names.length; k++) {
-          h[k + 2]! += reading.speedSlope(k, base);
-        }
-        let predicted = expected;
-        for (let k = 0; k < names.length; k++)
-          predicted += reading.speedSlope(k, base) * (mean[k + 2]! - around[names[k]!]);
-        const sd = factor * Math.sqrt(SPEED_SD_MPS ** 2 / told.count + SHARED_SPEED_SD_MPS ** 2);
-        weight(gauss(told.mean - predicted, project(), sd));
+        let predicted = quantity(table, base);
+        reading.beside.forEach((moved, k) => {
+          const ownSlope = (quantity(moved.table, base) - quantity(table, base)) / DIFFERENCE;
+          h[k + 2]! += ownSlope;
+          predicted += ownSlope * (mean[k + 2]! - around[names[k]!]);
+        });
+        weight(gauss(value - predicted, project(), sd));
       };
-      speed(group.fastestMps, 1, (u) => atSurplus(reading.now.table.speedMps, u));
-      speed(group.peakMps, PEAK_FACTOR, (u) => atSurplus(reading.now.table.peakMps, u));
-      speed(group.lastMps, LAST_FACTOR, (u) =>
-        atSurplus(reading.now.table.speedMps, surplusAtRep(loss, u, group.made)),
+      const speed = (told: Told, factor: number, quantity: (table: ReadTable, surplus: number) => number) => {
+        if (told.count > 0)
+          found(
+            told.mean,
+            factor * Math.hypot(SPEED_SD_MPS / Math.sqrt(told.count), SHARED_SPEED_SD_MPS),
+            quantity,
+          );
+      };
+      speed(group.fastestMps, 1, ({ speedMps }, u) => atSurplus(speedMps, u));
+      speed(group.peakMps, PEAK_FACTOR, ({ peakMps }, u) => atSurplus(peakMps, u));
+      speed(group.lastMps, LAST_FACTOR, ({ speedMps, lossLn }, u) =>
+        atSurplus(speedMps, surplusAtRep(lossLn, u, group.made)),
       );
-      if (group.reserve.count > 0) {
-        const ladder = reading.now.table.ladder();
-        const expected = Math.max(group.made, repsPossible(ladder, surplusOfMean()));
-        const said = group.made + group.reserve.mean + RESERVE_UNSAID_REPS;
-        const reps = said + 0.5;
-        const perRep = neededSurplus(loss, said + 1) - neededSurplus(loss, said);
-        const sdLn = Math.max(SET_SD_LN, reserveSd(expected - group.made, group.reserve.count) * perRep);
-        const level = surplusBeyond(reps);
-        weight(-gauss(-level, project(), sdLn));
+      const { count, mean: left } = group.reserve;
+      if (count > 0) {
+        const expected = possibleReps(reading.now.table, surplusOfMean());
+        const sd = reserveSd(expected - group.made, count);
+        // The fewer reps are left the surer the answer, which makes fewer of them the likelier.
+        const said = group.made + left + RESERVE_UNSAID_REPS - (RESERVE_SD_PER_REP * sd) / Math.sqrt(count);
+        found(said, sd, possibleReps);
       }
+      if (group.topShare > 0)
+        found(group.made + LEFT_REPS, LEFT_SD_REPS / Math.sqrt(group.topShare), possibleReps);
       surprises.push({ session: at, group: g, surprise, movedLn: mean[0]! - before });
     });
     dayLnNow.push(mean[0]! + mean[1]);
@@ -262,51 +269,6 @@ function advance(
   covariance[0]! += weeks * weekSd * weekSd;
 }
 
-/** Tiredness from set to set within a group: its mean at the sets' starts, and what is left after the last. */
-export function wear(
-  group: EffortGroup,
-  { table: { lossLn } }: ReadModel,
-  { tiring }: LiftModel,
-  surplus: number,
-  before: { fast: number; slow: number },
-): { carriedLn: number; after: { fast: number; slow: number } } {
-  let { fast, slow } = before;
-  let sum = 0;
-  for (const restS of group.restS) {
-    fast *= Math.exp(-restS / tiring.fastS);
-    slow *= Math.exp(-restS / tiring.slowS);
-    const carried = fast + slow;
-    sum += carried;
-    const reps = group.made + (group.missed ? 1 : 0);
-    const start = Math.max(surplus - carried, neededSurplus(lossLn, Math.max(1, group.made)));
-    const lost = Math.min(0.5, start - surplusAtRep(lossLn, start, reps + 1));
-    fast += tiring.fastShare * lost;
-    slow += (1 - tiring.fastShare) * lost;
-  }
-  return { carriedLn: sum / group.restS.length, after: { fast, slow } };
-}
-
-/** Readings of every model at `around`, and how they change with each parameter, made once a model. */
-function linearReadings(lift: LiftModel, around: Parameters, names: readonly ParameterName[]) {
-  const read = readerOf(around, lift);
-  const readBeside = names.map((name) => readerOf({ ...around, [name]: around[name] + DIFFERENCE }, lift));
-  const known = new Map<SetModel, ReturnType<typeof make>>();
-  const make = (model: SetModel) => {
-    const now = read(model);
-    const moved = readBeside.map((beside) => beside(model));
-    return {
-      now,
-      tiredLossLn: now.table.lossLn.map((loss) => loss * Math.exp(DIFFERENCE)),
-      straightSlope: moved.map(({ straightLn }) => (straightLn - now.straightLn) / DIFFERENCE),
-      speedSlope: (k: number, surplus: number) =>
-        (atSurplus(moved[k]!.table.speedMps, surplus) - atSurplus(now.table.speedMps, surplus)) / DIFFERENCE,
-    };
-  };
-  return {
-    of(model: SetModel) {
-      const found = known.get(model) ?? make(model);
-      known.set(model, found);
-      return found;
-    },
-  };
+function possibleReps({ ladder }: ReadTable, surplus: number): number {
+  return repsPossible(ladder(), surplus);
 }

@@ -1,9 +1,9 @@
 import { type Parameters, WEEK_SD } from './parameters.ts';
 
 /** Distance of grid points in ln strength: below the narrowest error on it, so that sums over points are as good as integrals. */
-export const STEP_LN = 0.008;
+export const STEP_LN = 0.01;
 /** Parts of the distribution below this share of its peak are let go. */
-const NEGLIGIBLE = 1e-6;
+const NEGLIGIBLE = 1e-5;
 
 /** Probabilities on grid points `first`, `first + 1` ... (any number); a point p stands for the ln strength `p STEP_LN`. */
 export interface Lattice {

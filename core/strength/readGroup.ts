@@ -168,15 +168,10 @@ export function atSurplus(values: Float64Array, surplus: number): number {
 }
 
 /** Surplus with which just `reps` reps are made (any number from 1, between whole ones straight). */
-export function neededSurplus(lossLn: Float64Array, reps: number): number {
-  let needed = 0;
+export function neededFor({ needed }: ReadTable, reps: number): number {
   const whole = Math.floor(reps);
-  let previous = 0;
-  for (let k = 1; k < Math.ceil(reps); k++) {
-    previous = needed;
-    needed = before(lossLn, needed);
-  }
-  return whole === reps ? needed : previous + (reps - whole) * (needed - previous);
+  const low = needed(whole);
+  return whole === reps ? low : low + (reps - whole) * (needed(whole + 1) - low);
 }
 
 /** Most reps that are counted. */

@@ -42,11 +42,19 @@ export const ROOTS = 14;
 /** Surpluses below nought at which the place of a miss is tabulated. */
 export const SHORTFALLS = [0.003, 0.03, 0.1, 0.25] as const;
 
-/** The grid of shapes: what is added to ln top speed and to the slope, and the rebound as a share of force. */
+/**
+ * The shapes that are tabulated: what is added to ln top speed and to the slope, and the rebound as a share of force.
+ * All of slope by rebound stand at the middle top speed; at the two others the differences from it are smooth enough for
+ * a few of them.
+ */
 export interface ShapeNodes {
-  lnMaxSpeed: readonly number[];
+  /** Below the middle, the middle, above it. */
+  lnMaxSpeed: readonly [number, number, number];
   slope: readonly number[];
   rebound: readonly number[];
+  /** Places in `slope` and `rebound` at the outer top speeds. */
+  outerSlopes: readonly number[];
+  outerRebounds: readonly number[];
 }
 
 /** Reaches two to three standard deviations of how lifters differ; dense where quantities bend. */
@@ -55,10 +63,27 @@ export function shapeNodes(shape: PopulationShape, start: Rigging['start']): Sha
   const middle = shape.rebound * share;
   const times = start === 'free' ? [0.4, 0.8, 1.2, 2] : [0, 0.25 / share, 0.5 / share, 1 / share];
   return {
-    lnMaxSpeed: [-0.13, 0.13],
-    slope: [-0.45, -0.15, 0.15, 0.45],
+    lnMaxSpeed: [-0.2, 0.1, 0.4],
+    slope: [-0.5, -0.25, 0, 0.25, 0.5],
     rebound: middle === 0 ? [0] : times.map((factor) => factor * middle),
+    outerSlopes: [1, 3],
+    outerRebounds: middle === 0 ? [0] : [1, 2],
   };
+}
+
+/** The shapes in the order of a table's lists. */
+function shapesOf({
+  lnMaxSpeed: [low, middle, high],
+  slope,
+  rebound,
+  outerSlopes,
+  outerRebounds,
+}: ShapeNodes) {
+  const inner = slope.flatMap((by, j) =>
+    rebound.map((value, k) => ({ lnMaxSpeed: middle, slope: by, rebound: value, j, k })),
+  );
+  const outer = inner.filter(({ j, k }) => outerSlopes.includes(j) && outerRebounds.includes(k));
+  return [...inner, ...[low, high].flatMap((lnMaxSpeed) => outer.map((shape) => ({ ...shape, lnMaxSpeed })))];
 }
 
 /** Strength is looked for to this share: far within what a set can tell. */
@@ -115,25 +140,19 @@ function tabulate(
   const limitsN: number[] = [];
   const speedMps: Float64Array[] = [];
   const effortS: Float64Array[] = [];
-  const row = nodes.rebound.length;
-  const layer = row * nodes.slope.length;
-  for (const lnMaxSpeed of nodes.lnMaxSpeed) {
-    nodes.slope.forEach((slope, j) => {
-      nodes.rebound.forEach((rebound, k) => {
-        const capability: Capability = {
-          ...middle,
-          maxSpeedMps: middle.maxSpeedMps * Math.exp(lnMaxSpeed),
-          slope: middle.slope + slope,
-          rebound,
-        };
-        const guessN = guessFrom(limitsN, layer, j > 0 ? row : 0, k > 0 ? 1 : 0) ?? middleN;
-        const limitN = limitStrength(compiled, capability, guessN, 0.01);
-        limitsN.push(limitN);
-        const { speeds, efforts } = repsAbove(compiled, capability, limitN, tiring, SOME_ROOTS);
-        speedMps.push(likeUsual(speeds, usual.speeds));
-        effortS.push(likeUsual(efforts, usual.efforts));
-      });
-    });
+  for (const { lnMaxSpeed, slope, rebound, j, k } of shapesOf(nodes)) {
+    const capability: Capability = {
+      ...middle,
+      maxSpeedMps: middle.maxSpeedMps * Math.exp(lnMaxSpeed),
+      slope: middle.slope + slope,
+      rebound,
+    };
+    const guessN = guessFrom(limitsN, nodes, j, k) ?? middleN;
+    const limitN = limitStrength(compiled, capability, guessN, 0.01);
+    limitsN.push(limitN);
+    const { speeds, efforts } = repsAbove(compiled, capability, limitN, tiring, SOME_ROOTS);
+    speedMps.push(likeUsual(speeds, usual.speeds));
+    effortS.push(likeUsual(efforts, usual.efforts));
   }
   const stopS = Float64Array.from(SHORTFALLS, (shortfall) => {
     const { states } = ascend(compiled, { ...middle, strengthN: middleN * Math.exp(-shortfall) }, COARSE);
@@ -150,16 +169,13 @@ function tabulate(
   };
 }
 
-/** The next limit by what those found before say: neighbours in one direction, changed as they changed in another. */
-function guessFrom(found: readonly number[], layer: number, row: number, one: number): number | undefined {
-  const n = found.length;
-  const back = (by: number) => found[n - by];
-  if (n >= layer && row + one > 0) {
-    const step = one > 0 ? one : row;
-    return (back(layer)! * back(step)!) / back(layer + step)!;
-  }
-  if (row > 0 && one > 0) return (back(row)! * back(one)!) / back(row + one)!;
-  return back(row + one > 0 ? row + one : Math.max(1, layer));
+/** The next limit by what those found before say: changed as it changed beside there; at an outer top speed the middle's. */
+function guessFrom(found: readonly number[], { slope, rebound }: ShapeNodes, j: number, k: number) {
+  const row = rebound.length;
+  const at = (slopeAt: number, reboundAt: number) => found[slopeAt * row + reboundAt]!;
+  if (found.length >= slope.length * row) return at(j, k);
+  if (j === 0) return found[found.length - 1];
+  return k === 0 ? at(j - 1, 0) : (at(j - 1, k) * at(j, k - 1)) / at(j - 1, k - 1);
 }
 
 /** Off the population's shape some of the surpluses are enough: the differences are smooth. */

@@ -18,6 +18,7 @@ import type { Parameters } from './parameters.ts';
 import { atSurplus, type ReadModel, type ReadTable, repsPossible, stopAt } from './readGroup.ts';
 import type { EffortGroup, Session, Told } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
+import { LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
 
 /** Alike sets of a day count as no more than this many: what one of them hides, the others hide too. */
 export const MOST_ALIKE = 3;
@@ -56,16 +57,20 @@ function scratch(count: number): Float64Array {
 /** Multiplies one group's likelihood in, the first value at surplus `from`; returns the ln of what does not depend on strength. */
 function multiplyIn(values: Float64Array, from: number, group: EffortGroup, table: ReadTable): number {
   const { made, missed } = group;
-  if (made > 0 || missed) {
+  const times = Math.min(group.count, MOST_ALIKE);
+  let lnScale = 0;
+  if (missed) {
     const enough = made > 0 ? table.needed(made) : Number.NEGATIVE_INFINITY;
-    const more = missed ? table.needed(made + 1) : Number.POSITIVE_INFINITY;
-    multiplyChance(values, from, enough, more, Math.min(group.count, MOST_ALIKE));
+    multiplyMissed(values, from, enough, table.needed(made + 1), times);
+  } else if (made > 0) {
+    lnScale += multiplyMade(values, from, table.needed(made), times);
   }
-  let lnScale = multiplySpeed(values, from, group.fastestMps, 1, table.speedMps);
+  lnScale += multiplySpeed(values, from, group.fastestMps, 1, table.speedMps);
   lnScale += multiplySpeed(values, from, group.peakMps, PEAK_FACTOR, table.peakMps);
   if (group.lastMps.count > 0)
     lnScale += multiplySpeed(values, from, group.lastMps, LAST_FACTOR, table.lastMps(made));
   if (group.reserve.count > 0) multiplyReserve(values, from, group, table.ladder());
+  if (group.topShare > 0) multiplyTop(values, from, group, table.ladder());
   if (group.stopped.count > 0) {
     const needed = table.needed(made + 1);
     for (let i = 0; i < values.length; i++) {
@@ -76,8 +81,16 @@ function multiplyIn(values: Float64Array, from: number, group: EffortGroup, tabl
   return lnScale;
 }
 
-/** Multiplies in the chance that just these reps go: `enough` is needed for them, `more` for one more (infinite where none was asked). */
-function multiplyChance(
+/** Multiplies in the chance that all reps go, over the chance that strength in plenty has; returns the ln of that. */
+function multiplyMade(values: Float64Array, from: number, enough: number, times: number): number {
+  const reach = Math.min(values.length, Math.ceil((enough + SPAN_LN - from) / STEP_LN));
+  for (let i = 0; i < reach; i++)
+    values[i]! *= power((WILD_SHARE / 2 + chanceAbove(from + i * STEP_LN - enough)) / IN_PLENTY, times);
+  return times * Math.log(IN_PLENTY);
+}
+
+/** Multiplies in the chance that just these reps go: `enough` is needed for them, `more` for one more. */
+function multiplyMissed(
   values: Float64Array,
   from: number,
   enough: number,
@@ -86,9 +99,12 @@ function multiplyChance(
 ): void {
   for (let i = 0; i < values.length; i++) {
     const surplus = from + i * STEP_LN;
-    const one = WILD_SHARE / 2 + chanceAbove(surplus - enough) - chanceAbove(surplus - more);
-    values[i]! *= times === 1 ? one : times === 2 ? one * one : one * one * one;
+    values[i]! *= power(WILD_SHARE / 2 + chanceAbove(surplus - enough) - chanceAbove(surplus - more), times);
   }
+}
+
+function power(chance: number, times: number): number {
+  return times === 1 ? chance : times === 2 ? chance * chance : chance * chance * chance;
 }
 
 function multiplySpeed(
@@ -119,6 +135,17 @@ function multiplyReserve(
   }
 }
 
+function multiplyTop(
+  values: Float64Array,
+  from: number,
+  { made, topShare }: EffortGroup,
+  ladder: readonly number[],
+): void {
+  const sd = LEFT_SD_REPS / Math.sqrt(topShare);
+  for (let i = 0; i < values.length; i++)
+    values[i]! *= tailed((made + LEFT_REPS - repsPossible(ladder, from + i * STEP_LN)) / sd);
+}
+
 /** Student's density with TAIL = 4 degrees of freedom, but for a constant factor: (1 + z^2/4)^(-5/2). */
 function tailed(z: number): number {
   const q = 1 / (1 + (z * z) / TAIL);
@@ -143,3 +170,5 @@ const ABOVE = Float64Array.from({ length: Math.ceil(2 * SPAN_LN * PER_LN) + 2 },
     SLIP_SHARE * normalCdf(surplus / SLIP_SD_LN)
   );
 });
+/** Chance of a made entry where strength is in plenty. */
+const IN_PLENTY = WILD_SHARE / 2 + ABOVE[ABOVE.length - 1]!;

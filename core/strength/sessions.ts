@@ -19,6 +19,8 @@ export interface EffortGroup {
   lastMps: Told;
   reserve: Told;
   stopped: Told;
+  /** How much of an answer it is that a work-up ended here; 0: none. See `readWorkUps`. */
+  topShare: number;
   /** ln strength still missing from the sets before, averaged, at the population's tiring; set by the first pass. */
   carriedLn: number;
   /** Rest before each of the sets (s), in order; and which sets they are. */
@@ -116,6 +118,7 @@ function emptyGroup(set: SetEvidence, model: SetModel, missed: boolean): EffortG
     lastMps: nothing(),
     reserve: nothing(),
     stopped: nothing(),
+    topShare: 0,
     carriedLn: 0,
     restS: [],
     members: [],

@@ -56,21 +56,34 @@ function mixedTable({ tables }: Response, weights: readonly number[]): ResponseT
   };
 }
 
-/** How much each node of the grid of shapes counts for one set of parameters, in the order of the tables. */
+/** How much each of the tabulated shapes counts for one set of parameters, in the order of the tables. */
 export function nodeWeights(
   parameters: Parameters,
   shape: PopulationShape,
   start: Rigging['start'],
 ): Float64Array {
   const nodes = shapeNodes(shape, start);
-  const bySpeed = along(nodes.lnMaxSpeed, parameters.lnMaxSpeed);
-  const bySlope = along(nodes.slope, parameters.slope);
-  const byRebound = along(nodes.rebound, reboundOf(parameters, shape, start));
-  return Float64Array.from(
-    bySpeed.flatMap((speed) =>
-      bySlope.flatMap((slope) => byRebound.map((rebound) => speed * slope * rebound)),
-    ),
+  const { slope, outerSlopes, outerRebounds } = nodes;
+  const rebound = reboundOf(parameters, shape, start);
+  const [low, , high] = lagrange(nodes.lnMaxSpeed, [0, 1, 2], parameters.lnMaxSpeed);
+  const row = nodes.rebound.length;
+  const inner = products(along(slope, parameters.slope), along(nodes.rebound, rebound));
+  const few = products(
+    lagrange(slope, outerSlopes, parameters.slope),
+    lagrange(nodes.rebound, outerRebounds, rebound),
   );
+  // What the outer top speeds add is their difference from the middle at the same shapes.
+  few.forEach((weight, at) => {
+    inner[at]! -= (low! + high!) * weight;
+  });
+  const outer = few.filter(
+    (_, at) => outerSlopes.includes(Math.floor(at / row)) && outerRebounds.includes(at % row),
+  );
+  return Float64Array.from([...inner, ...outer.map((w) => low! * w), ...outer.map((w) => high! * w)]);
+}
+
+function products(slopes: readonly number[], rebounds: readonly number[]): number[] {
+  return slopes.flatMap((slope) => rebounds.map((rebound) => slope * rebound));
 }
 
 /** Rebound of a start for one lifter, as a share of force. */

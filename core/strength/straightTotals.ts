@@ -1,6 +1,6 @@
 import type { StrengthPosterior } from './estimateStrength.ts';
 import { middleParameters } from './middleParameters.ts';
-import { atSurplus, neededSurplus, type ReadModel, readerOf } from './readGroup.ts';
+import { atSurplus, neededFor, type ReadModel, readerOf } from './readGroup.ts';
 import { ROOT_STEP, ROOTS } from './response.ts';
 import type { EffortGroup } from './sessions.ts';
 
@@ -32,15 +32,13 @@ export function straightTotalsOf({ particles, sessions, lift }: StrengthPosterio
 
 function actsAt(
   { made, missed, fastestMps, peakMps, reserve }: EffortGroup,
-  reading: ReadModel,
+  { table }: ReadModel,
 ): { surplus: number; says: StraightTotal['says'] } {
-  const { lossLn } = reading.table;
-  if (missed) return { surplus: neededSurplus(lossLn, made + 1), says: 'lessThan' };
-  if (fastestMps.count > 0)
-    return { surplus: surplusAt(reading.table.speedMps, fastestMps.mean), says: 'near' };
-  if (peakMps.count > 0) return { surplus: surplusAt(reading.table.peakMps, peakMps.mean), says: 'near' };
-  if (reserve.count >= 1) return { surplus: neededSurplus(lossLn, made + reserve.mean + 0.5), says: 'near' };
-  return { surplus: neededSurplus(lossLn, Math.max(1, made)), says: 'atLeast' };
+  if (missed) return { surplus: table.needed(made + 1), says: 'lessThan' };
+  if (fastestMps.count > 0) return { surplus: surplusAt(table.speedMps, fastestMps.mean), says: 'near' };
+  if (peakMps.count > 0) return { surplus: surplusAt(table.peakMps, peakMps.mean), says: 'near' };
+  if (reserve.count >= 1) return { surplus: neededFor(table, made + reserve.mean + 0.5), says: 'near' };
+  return { surplus: table.needed(Math.max(1, made)), says: 'atLeast' };
 }
 
 /** The surplus at which a table that rises reaches a speed. */

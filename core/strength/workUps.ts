@@ -1,9 +1,8 @@
-import { RESERVE_SD_PER_REP, RESERVE_SD_REPS, RESERVE_UNSAID_REPS } from './noise.ts';
 import type { EffortGroup, Session } from './sessions.ts';
 
 /** Reps left at the top of a work-up that ended without a miss, and their standard deviation (judgement, common practice). */
-const LEFT_REPS = 1.5;
-const LEFT_SD_REPS = 1.5;
+export const LEFT_REPS = 1.5;
+export const LEFT_SD_REPS = 1.5;
 /** A lifter who stops early does so every time: all tops together count as no more than so many. */
 const WORTH = 6;
 /** A log in which more than this share of the sets tells more is taken at its word alone. */
@@ -21,9 +20,7 @@ export function readWorkUps(sessions: readonly Session[]): void {
   const groups = sessions.flatMap((session) => session.groups);
   if (groups.filter(tellsMore).length > TOLD_SHARE * groups.length) return;
   const tops = sessions.flatMap(topsOf).filter((top) => !tellsMore(top));
-  const saidSd = RESERVE_SD_REPS + RESERVE_SD_PER_REP * LEFT_REPS;
-  const count = (saidSd / LEFT_SD_REPS) ** 2 * Math.min(1, WORTH / Math.max(1, tops.length));
-  for (const top of tops) top.reserve = { mean: LEFT_REPS - RESERVE_UNSAID_REPS, count };
+  for (const top of tops) top.topShare = Math.min(1, WORTH / tops.length);
 }
 
 function tellsMore({ fastestMps, peakMps, reserve }: EffortGroup): boolean {

@@ -1,0 +1,26 @@
+import { type LiftModel, type ReadModel, surplusAtRep } from './readGroup.ts';
+import type { EffortGroup } from './sessions.ts';
+
+/** Tiredness from set to set within a group: its mean at the sets' starts, and what is left after the last. */
+export function wear(
+  group: EffortGroup,
+  { table }: ReadModel,
+  { tiring }: LiftModel,
+  surplus: number,
+  before: { fast: number; slow: number },
+): { carriedLn: number; after: { fast: number; slow: number } } {
+  let { fast, slow } = before;
+  let sum = 0;
+  for (const restS of group.restS) {
+    fast *= Math.exp(-restS / tiring.fastS);
+    slow *= Math.exp(-restS / tiring.slowS);
+    const carried = fast + slow;
+    sum += carried;
+    const reps = group.made + (group.missed ? 1 : 0);
+    const start = Math.max(surplus - carried, table.needed(Math.max(1, group.made)));
+    const lost = Math.min(0.5, start - surplusAtRep(table.lossLn, start, reps + 1));
+    fast += tiring.fastShare * lost;
+    slow += (1 - tiring.fastShare) * lost;
+  }
+  return { carriedLn: sum / group.restS.length, after: { fast, slow } };
+}
