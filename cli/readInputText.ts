@@ -7,7 +7,16 @@ export async function readInputText(file: string | undefined): Promise<string> {
   if (file === undefined || file === '-') return text(process.stdin);
   try {
     return await readFile(file, 'utf8');
-  } catch {
-    throw new CliError(`The file ${file} cannot be read.`, 2);
+  } catch (error) {
+    throw new CliError(`The file ${file} cannot be read: ${whyNot(error)}`, 2);
   }
+}
+
+/** What the disk said, in a coach's words where it is one of the usual troubles. */
+function whyNot(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? error.code : null;
+  if (code === 'ENOENT' || code === 'ENOTDIR') return 'there is no such file.';
+  if (code === 'EISDIR') return 'it is a folder.';
+  if (code === 'EACCES' || code === 'EPERM') return 'this user may not read it.';
+  return error instanceof Error ? error.message : String(error);
 }

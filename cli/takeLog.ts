@@ -26,13 +26,8 @@ export async function takeLog(
   text: string,
   { dryRun = false, column }: LogOptions,
 ): Promise<void> {
-  const columns = column ? Object.fromEntries(column.map(named)) : null;
-  const answer = await askApp(store, '/sets/import', {
-    method: 'POST',
-    body: JSON.stringify({ text, columns, dryRun }),
-    headers: { 'content-type': 'application/json' },
-  });
-  const found = (await answer.json()) as LogAnswer;
+  const columns = column ? withSuggested(column.map(named), await headerLine(store, text)) : null;
+  const found = await asked(store, { text, columns, dryRun });
   if (dryRun) process.stdout.write(understood(columns ?? found.suggested, found.units));
   if (found.problems.length > 0) throw new CliError(wrong(found), 2);
   const { rows, added, alreadyThere, firstOn, lastOn, lifters } = found;
@@ -40,6 +35,32 @@ export async function takeLog(
   process.stdout.write(
     `${dryRun ? 'Would take in' : 'Took in'} ${rows} ${rows === 1 ? 'line' : 'lines'} of the log; sets: ${added} new, ${alreadyThere} already there.${span}\n`,
   );
+}
+
+async function asked(store: ClubStore, body: object): Promise<LogAnswer> {
+  const answer = await askApp(store, '/sets/import', {
+    method: 'POST',
+    body: JSON.stringify(body),
+    headers: { 'content-type': 'application/json' },
+  });
+  return (await answer.json()) as LogAnswer;
+}
+
+/** What the headers alone are taken for. */
+async function headerLine(store: ClubStore, text: string): Promise<Record<string, string>> {
+  const end = text.search(/[\r\n]/);
+  const head = end < 0 ? text : text.slice(0, end);
+  return (await asked(store, { text: head, columns: null, dryRun: true })).suggested;
+}
+
+/** The columns that were named, and by likeness those that were not, from headers still free. */
+function withSuggested(
+  given: readonly [string, string][],
+  suggested: Record<string, string>,
+): Record<string, string> {
+  const taken = new Set(given.map(([, header]) => header));
+  const free = Object.entries(suggested).filter(([, header]) => !taken.has(header));
+  return { ...Object.fromEntries(free), ...Object.fromEntries(given) };
 }
 
 function named(given: string): [string, string] {

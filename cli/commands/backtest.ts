@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubOption, withClub } from '../clubFile.ts';
@@ -17,7 +17,7 @@ export function backtestCommand(): Command {
       'Foretells every past meet from what was known the day before, and compares it with what was lifted and with two rules of thumb.',
     )
     .option('--json', 'everything, each lift and attempt, as JSON in SI units')
-    .option('--csv', 'a line for each lift, as CSV')
+    .addOption(new Option('--csv', 'a line for each lift, as CSV').conflicts('json'))
     .addOption(clubOption())
     .addHelpText(
       'after',

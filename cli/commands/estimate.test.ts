@@ -52,9 +52,12 @@ describe('rackwright estimate', () => {
   it('refuses a stranger and what is no date by name and value', async () => {
     const stranger = await estimate('--lifter', 'Nobody');
     expect(stranger).toMatchObject({ status: 2, stdout: '' });
-    expect(stranger.stderr).toBe('The club has no lifter with the name "Nobody".\n');
+    expect(stranger.stderr).toMatch(/^--lifter is "Nobody"; .*Ida Quill.*\.\n$/);
     const noDate = await estimate('--on', 'soon');
     expect(noDate).toMatchObject({ status: 2, stdout: '' });
     expect(noDate.stderr).toMatch(/^--on is "soon"; it must be a date such as [\d-]+\.\n$/);
+    const tooFar = await estimate('--on', '2999-01-01');
+    expect(tooFar).toMatchObject({ status: 2, stdout: '' });
+    expect(tooFar.stderr).toMatch(/^--on is "2999-01-01"; it must be a day up to [\d-]+\.\n$/);
   });
 });

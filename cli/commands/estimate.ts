@@ -1,4 +1,6 @@
 import { Command } from 'commander';
+import { dateOfDay, dayNumber } from '#contract/estimate/dayNumber.ts';
+import { mostDaysAhead } from '#contract/projection/mostDaysAhead.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
@@ -36,9 +38,7 @@ An estimate is no attempt: it may be wrong by its interval and more, and today i
 }
 
 async function writeEstimates(options: EstimateOptions): Promise<void> {
-  const on = options.on ?? localToday();
-  if (!localDate.safeParse(on).success)
-    throw new CliError(`--on is "${on}"; it must be a date such as ${localToday()}.`, 2);
+  const on = dayAskedFor(options.on);
   await withClub(options.club, async (store) => {
     const { records } = await store.records();
     const lifters = askedFor(records.lifter, options.lifter, on);
@@ -51,6 +51,17 @@ async function writeEstimates(options: EstimateOptions): Promise<void> {
   });
 }
 
+/** Today where no day is named; further ahead than a year nothing can be said of anybody. */
+function dayAskedFor(given: string | undefined): string {
+  const today = localToday();
+  if (given === undefined) return today;
+  if (!localDate.safeParse(given).success)
+    throw new CliError(`--on is "${given}"; it must be a date such as ${today}.`, 2);
+  const last = dateOfDay(dayNumber(today) + mostDaysAhead);
+  if (given > last) throw new CliError(`--on is "${given}"; it must be a day up to ${last}.`, 2);
+  return given;
+}
+
 /** The one by name, or everybody who had not left. */
 function askedFor(lifters: readonly Lifter[], name: string | undefined, on: string): Lifter[] {
   if (name === undefined) {
@@ -60,8 +71,10 @@ function askedFor(lifters: readonly Lifter[], name: string | undefined, on: stri
   }
   const same = (one: Lifter) => one.name.toLocaleLowerCase() === name.toLocaleLowerCase();
   const found = lifters.filter(same);
-  if (found.length === 0) throw new CliError(`The club has no lifter with the name "${name}".`, 2);
-  return found;
+  if (found.length > 0) return found;
+  const known = lifters.map((one) => one.name).toSorted((a, b) => a.localeCompare(b));
+  const allowed = known.length === 0 ? 'it has none yet' : `it has ${known.join(', ')}`;
+  throw new CliError(`--lifter is "${name}"; the club has no lifter of that name: ${allowed}.`, 2);
 }
 
 async function estimated(store: ClubStore, lifters: readonly Lifter[], on: string) {

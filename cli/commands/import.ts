@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
-import { clubOption, openClub } from '../clubFile.ts';
+import { clubOption, openClub, openExistingClub } from '../clubFile.ts';
 import { readInputText } from '../readInputText.ts';
 import { takeLog } from '../takeLog.ts';
 import { knowsWhat, whatArgument } from '../whatArgument.ts';
@@ -45,8 +45,10 @@ async function importRecords(what: string, file: string | undefined, options: Im
       2,
     );
   }
+  refuseOutOfPlace(what, options);
   const body = await readInputText(file);
-  const store = await openClub(options.club);
+  // Sets are of lifters that a club has; a new club can only begin with records.
+  const store = await (what === 'log' ? openExistingClub : openClub)(options.club);
   try {
     if (what === 'archive') {
       const answer = await askApp(store, '/archive?replace=1', {
@@ -73,4 +75,14 @@ async function importRecords(what: string, file: string | undefined, options: Im
   } finally {
     await store.close();
   }
+}
+
+/** An option that this import would pass over could be meant in earnest: above all a dry run. */
+function refuseOutOfPlace(what: string, { dryRun, replace, column }: ImportOptions): void {
+  if (dryRun && what === 'archive')
+    throw new CliError('--dry-run is for CSV, the log or one kind; an archive has no dry run.', 2);
+  if (replace && what !== 'archive')
+    throw new CliError(`--replace is for an archive alone; ${what} is only ever added to or corrected.`, 2);
+  if (column && what !== 'log')
+    throw new CliError(`--column is for the log alone; ${what} has columns with fixed names.`, 2);
 }

@@ -55,6 +55,29 @@ describe('rackwright import and export', () => {
     expect(wrong.stderr).toContain('The file has no column "Tag".');
   });
 
+  it('find the other columns of a log by likeness where one is named', async () => {
+    const here = club('named.sqlite');
+    await runCli(['import', 'lifter', ...here], 'name,category\nIda Quill,women\n');
+    const text = 'Who,Day,Lift,Load (kg),Reps\nIda Quill,2026-01-13,Bench,50,5\n';
+    const dry = await runCli(['import', 'log', '--column', 'bar=Load (kg)', '--dry-run', ...here], text);
+    expect(dry).toMatchObject({ status: 0, stderr: '' });
+    expect(dry.stdout).toMatch(/^lifter +Who$/m);
+    expect(dry.stdout).toContain('Would take in 1 line of the log; sets: 1 new');
+  });
+
+  it.each([
+    [['import', 'archive', '--dry-run', '--replace'], '--dry-run is for CSV'],
+    [['import', 'log', '--replace'], '--replace is for an archive alone'],
+    [['import', 'lifter', '--column', 'name=Who'], '--column is for the log alone'],
+    [['import', 'log'], 'There is no club in '],
+  ])('refuse what does not go together and found no club for it: %j', async (args, said) => {
+    const refused = await runCli([...args, ...club('apart.sqlite')], 'name,category\nIda Quill,women\n');
+    expect(refused).toMatchObject({ stdout: '' });
+    expect(refused.status).not.toBe(0);
+    expect(refused.stderr).toContain(said);
+    expect(existsSync(join(folder, 'apart.sqlite'))).toBe(false);
+  });
+
   it('refuse to put an archive over a club unasked', async () => {
     const refused = await runCli(['import', 'archive', ...club('d.sqlite')], '{}');
     expect(refused.status).toBe(2);
