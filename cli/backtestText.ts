@@ -20,7 +20,7 @@ export function backtestText(report: BacktestReport): string {
     `${lifts.length} lifts at ${meets} meets, ${from} to ${to}, each foretold from the days before it alone.`,
     ...(unforetold > 0 ? [`Not foretold${unknownBefore(unforetold)}.`] : []),
     '',
-    'How often an interval held the truth, % (in brackets: surely, at most; last: the best made itself)',
+    'How often an interval held the truth, % (in brackets: at least, at most; last: the best made itself)',
     table(['', 'lifts', '50 %', '', '', '80 %', '', '', '95 %', '', ''], scores.map(coverageRow)),
     '',
     `The truths by fifths of the forecasts, %: ${fifths.map((share) => percent(share)).join(', ')} (20 each if they are right).`,

@@ -8,6 +8,7 @@ interface LogAnswer {
   alreadyThere: number;
   problems: { line: number; column: string; message: string }[];
   problemCount: number;
+  headers: string[];
   suggested: Record<string, string>;
   units: Record<string, string>;
   firstOn: string | null;
@@ -77,10 +78,18 @@ function understood(columns: Record<string, string>, units: Record<string, strin
   return lines.join('');
 }
 
-function wrong({ problems, problemCount }: LogAnswer): string {
+function wrong(found: LogAnswer): string {
+  const { problems, problemCount } = found;
   const lines = problems.map(
     ({ line, column, message }) => `Line ${line}${column === '' ? '' : `, ${column}`}: ${message}`,
   );
   const more = problemCount - problems.length;
-  return [...lines, ...(more > 0 ? [`And ${more} more.`] : [])].join('\n');
+  const headers = problems.some(({ line }) => line === 1) && found.headers.length > 0;
+  return [
+    ...lines,
+    ...(more > 0 ? [`And ${more} more.`] : []),
+    ...(headers
+      ? [`The file has ${found.headers.join(', ')}; --column date=HEADER says which of them is the date.`]
+      : []),
+  ].join('\n');
 }

@@ -52,7 +52,7 @@ describe('rackwright import and export', () => {
     expect(out.stdout).toContain('2026-01-13,Ida Quill,bench,1,free,,raw,45.359237,');
     const wrong = await runCli(['import', 'log', '--column', 'date=Tag', file, ...here]);
     expect(wrong).toMatchObject({ status: 2, stdout: '' });
-    expect(wrong.stderr).toContain('The file has no column "Tag".');
+    expect(wrong.stderr).toContain('The file has no column "Tag"; it has Who, Day, Lift, ');
   });
 
   it('find the other columns of a log by likeness where one is named', async () => {

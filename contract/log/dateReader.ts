@@ -28,7 +28,7 @@ function checked(text: string, year: string, month: string, day: string): CellRe
   const date = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
   const moment = new Date(`${date}T00:00:00Z`);
   if (!Number.isNaN(moment.getTime()) && moment.toISOString().startsWith(date)) return { value: date };
-  return { wrong: `"${text}" is not a day of the calendar.` };
+  return { wrong: `"${text}" is not a day of the calendar; write it as 2026-04-03.` };
 }
 
 function contradiction(dayFirst: string, monthFirst: string): string {

@@ -28,7 +28,10 @@ export function fileColumns(
         message: `"${name}" is not a column of the log; allowed are ${allowed}.`,
       });
     } else if (at < 0) {
-      problems.push({ column: name, message: `The file has no column "${String(header)}".` });
+      problems.push({
+        column: name,
+        message: `The file has no column "${String(header)}"; it has ${headers.join(', ')}.`,
+      });
     } else if (headers.lastIndexOf(String(header)) > at) {
       problems.push({ column: String(header), message: `The column "${String(header)}" stands twice.` });
     } else {
@@ -43,7 +46,7 @@ export function fileColumns(
     if (column in given) continue;
     problems.push({
       column: headerOf(column),
-      message: `No column of the file tells the ${wordFor[column] ?? column}.`,
+      message: `No column of the file tells the ${wordFor[column] ?? column}; one with the header ${headerOf(column)} would.`,
     });
   }
   return problems.length > 0 ? { problems } : { indexOf, units, headerOf };

@@ -36,6 +36,10 @@ describe('what an effect lets one say', () => {
     }
   });
 
+  it('of raw and equipped, which way the difference may go', () => {
+    expect(evidenceSentence('equipped', open, voice)).toContain('from 5.0 kg less to 11 kg more');
+  });
+
   it('names the lifter first', () => {
     expect(evidenceSentence('carryOver', clear, { ...voice, speaksOf: 'Ilse' })).toMatch(/^Ilse: 10 kg/);
   });

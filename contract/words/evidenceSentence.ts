@@ -104,7 +104,7 @@ const sentences: Record<Question, Said> = {
     const start = unit === 'inch' ? 'an inch' : 'a centimetre';
     const maybe = verdict === 'leans' ? ' probably' : '';
     return capital(
-      `${start} more of box${maybe} let up ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}); ${otherUnit(told.value, voice)}.`,
+      `${start} more of box${maybe} allowed ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}); ${otherUnit(told.value, voice)}.`,
       voice.speaksOf,
     );
   },
@@ -126,7 +126,7 @@ const sentences: Record<Question, Said> = {
     const { massUnit } = voice;
     const range = `${figure(told.low80)} to ${figure(told.high80)} ${massUnit}`;
     if (verdict === 'cannotTell')
-      return `The data cannot tell raw and equipped lifting apart: of ${GAINED} ${massUnit} gained in the gym, equipped less raw may be ${range} on the platform.`;
+      return `The data cannot tell raw and equipped lifting apart: of ${GAINED} ${massUnit} gained in the gym, equipped lifters may have brought anything from ${figure(-told.low80)} ${massUnit} less to ${figure(told.high80)} ${massUnit} more of it to the platform than raw ones.`;
     const word = told.value > 0 ? 'more' : 'less';
     const maybe = verdict === 'leans' ? ' probably' : '';
     return `Of ${GAINED} ${massUnit} gained in the gym,${maybe} ${figure(Math.abs(told.value))} ${massUnit} ${word} reached the platform in equipment than raw (most likely ${range}).`;

@@ -32,7 +32,7 @@ export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator, c
 
 async function lifterNamed(store: ClubStore, id: string | undefined, what: string) {
   if (id === undefined)
-    throw new Refusal('invalid', 'lifterId', `lifterId must say whose ${what} asked for.`);
+    throw new Refusal('invalid', 'lifterId', `lifterId is missing; it must say whose ${what} asked for.`);
   const lifter = await store.get('lifter', id);
   if (!lifter) throw new Refusal('missing', 'lifterId', `The club has no lifter with the id "${id}".`);
   return lifter;
@@ -45,7 +45,7 @@ function liftNamed(given: string | undefined): Lift {
     'invalid',
     'lift',
     given === undefined
-      ? `lift must say which lift is asked for, one of ${liftShape.options.join(', ')}.`
+      ? `lift is missing; it must be one of ${liftShape.options.join(', ')}.`
       : `lift is "${given}"; it must be one of ${liftShape.options.join(', ')}.`,
   );
 }

@@ -54,8 +54,15 @@ test('a file with a wrong line is refused whole; the first fifty wrong places ar
   expect(await store.loggedSets()).toEqual([]);
   const dry = await ask('POST', '/api/sets/import', { text: `${text}${wrong}\n`, dryRun: true });
   expect(dry).toMatchObject({ status: 200, json: { added: 0, problemCount: 60 } });
-  for (const body of [{}, { text: 1 }, { text, columns: [] }, { text, dryRun: 'yes' }]) {
-    expect((await ask('POST', '/api/sets/import', body)).status).toBe(400);
+  for (const [body, start] of [
+    [{}, 'text is missing; '],
+    [{ text: 1 }, 'text is 1; '],
+    [{ text, columns: [] }, 'columns is []; '],
+    [{ text, dryRun: 'yes' }, 'dryRun is "yes"; '],
+  ] as const) {
+    const answer = await ask('POST', '/api/sets/import', body);
+    expect(answer.status).toBe(400);
+    expect(answer.json.error.message).toContain(start);
   }
 });
 

@@ -27,14 +27,20 @@ export function logFileRoutes(store: ClubStore, importLog: ImportLog) {
 }
 
 function askedOf({ text, columns = null, dryRun = false }: Given): ImportAsked {
-  if (typeof text !== 'string') throw new Refusal('invalid', 'text', 'text must be the content of the file.');
-  if (typeof dryRun !== 'boolean') throw new Refusal('invalid', 'dryRun', 'dryRun must be true or false.');
+  if (typeof text !== 'string')
+    throw new Refusal('invalid', 'text', `text is ${said(text)}; it must be the content of the file.`);
+  if (typeof dryRun !== 'boolean')
+    throw new Refusal('invalid', 'dryRun', `dryRun is ${said(dryRun)}; it must be true or false.`);
   if (typeof columns !== 'object' || Array.isArray(columns)) {
     throw new Refusal(
       'invalid',
       'columns',
-      'columns must name a header of the file for each column, or be null.',
+      `columns is ${said(columns)}; it must be an object with a header of the file for each column, or null.`,
     );
   }
   return { text, columns: columns as Given | null, dryRun };
+}
+
+function said(value: unknown): string {
+  return JSON.stringify(value) ?? 'missing';
 }

@@ -17,7 +17,7 @@ export function projectionRoutes(store: ClubStore, estimator: StrengthEstimator)
   return new Hono().get('/projection', async (c) => {
     const lifterId = c.req.query('lifterId');
     if (lifterId === undefined)
-      throw new Refusal('invalid', 'lifterId', 'lifterId must say whose meet is asked for.');
+      throw new Refusal('invalid', 'lifterId', 'lifterId is missing; it must say whose meet is asked for.');
     const lifter = await store.get('lifter', lifterId);
     if (!lifter)
       throw new Refusal('missing', 'lifterId', `The club has no lifter with the id "${lifterId}".`);
@@ -40,7 +40,7 @@ function meetDate(c: Context, today: string): string {
   throw new Refusal(
     'invalid',
     'on',
-    `on is "${on ?? ''}"; it must be the date of a meet from today, ${today}, to ${mostDaysAhead} days ahead.`,
+    `on is ${on === undefined ? 'missing' : `"${on}"`}; it must be the date of a meet from today, ${today}, to ${mostDaysAhead} days ahead.`,
   );
 }
 

@@ -40,6 +40,11 @@ function listOf({ sets, ...rest }: Given): Given[] {
       other,
       `${other} is not a field that is known here; the body is {"sets": [...]}.`,
     );
-  if (!Array.isArray(sets)) throw new Refusal('invalid', 'sets', 'sets must be a list of sets.');
+  if (!Array.isArray(sets))
+    throw new Refusal(
+      'invalid',
+      'sets',
+      `sets is ${JSON.stringify(sets) ?? 'missing'}; it must be a list of sets.`,
+    );
   return sets as Given[];
 }

@@ -68,7 +68,7 @@ export function lineName(question: Question, line: EvidenceLine, lifterName: str
   if (variant !== null) return capital(variantText(variant));
   if (lift !== null) return `Club, ${liftWord(lift)}`;
   if (equipped !== null) return equipped ? 'In equipment' : 'Raw';
-  return question === 'equipped' ? 'Equipped less raw' : 'The whole club';
+  return question === 'equipped' ? 'Equipped minus raw' : 'The whole club';
 }
 
 function capital(text: string): string {

@@ -1,4 +1,5 @@
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
+import type { EffortWords } from './effortWords.ts';
 import { PaperLoad } from './PaperLoad.tsx';
 import { pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from './RackSheetModel.ts';
@@ -84,12 +85,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
           </p>
         </div>
       </div>
-      <p>
-        {lifter.percentages}, of {lifter.reference}. Speed, first rep to last: {effort.speed}
-        {effort.strain && `; ${effort.strain}, up and down`}
-        {effort.allReps && `; all reps ${effort.allReps}`}
-        {effort.shorterRest && `; with ${effort.shorterRest}`}.
-      </p>
+      <p>{unbroken(`${lifter.percentages}, of ${lifter.reference}. ${effortSentence(effort)}`)}</p>
       {lifter.assumed.map(({ sentence }) => (
         <p key={sentence} className="card-small">
           {sentence}
@@ -100,5 +96,21 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
 }
 
 function rest({ interval, share }: WrittenLoad): string {
-  return [interval && `, ${interval}`, share && `; ${share}`].join('');
+  return unbroken([interval && `, ${interval}`, share && `; ${share}`].join(''));
+}
+
+/** "Speed, first rep to last: 0.43 → 0.39 m/s; 5 s under the bar a set; chance of all reps 92 %." */
+function effortSentence({ speed, strain, allReps, shorterRest }: EffortWords): string {
+  const parts = [
+    `${speed.includes('→') ? 'Speed, first rep to last' : 'Speed'}: ${speed}`,
+    strain && `under the bar ${strain}`,
+    allReps && `chance of all reps ${allReps}`,
+    shorterRest && `with ${shorterRest}`,
+  ];
+  return `${parts.filter((part) => part !== '').join('; ')}.`;
+}
+
+/** A number and its unit stay on one line. */
+function unbroken(text: string): string {
+  return text.replaceAll(/(\d) (kg|lb|%|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
 }

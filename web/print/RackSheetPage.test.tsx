@@ -91,12 +91,24 @@ test('a sheet of a day that was changed since says so', () => {
 });
 
 test('a card holds the loads with their intervals, first and last speed, the chance of all reps and what a shorter rest costs', () => {
-  const html = renderToStaticMarkup(<LifterCard sheet={sheet(1)} lifter={line(1)} />);
+  const html = cardOf(line(1));
   expect(html).toContain('172 to 190');
   expect(html).toContain('0.62 → 0.58 m/s');
   expect(html).toContain('rest 0:45 → 0.55 m/s.');
   expect(html).toContain('all reps 96 %');
 });
+
+test('a card speaks of a first and a last rep only where there are two speeds', () => {
+  const { effort, ...lifter } = line(1);
+  const single = cardOf({ ...lifter, effort: { ...effort, speed: '0.29 m/s' } });
+  expect(single).toContain('Speed: 0.29 m/s; under the bar 4 s a set');
+  expect(cardOf({ ...lifter, effort })).toContain('Speed, first rep to last: 0.62');
+});
+
+/** With spaces that break, as a reader sees them. */
+function cardOf(lifter: ReturnType<typeof line>): string {
+  return renderToStaticMarkup(<LifterCard sheet={sheet(1)} lifter={lifter} />).replaceAll('\u00a0', ' ');
+}
 
 function saysChanged(lifters: number): boolean {
   return renderToStaticMarkup(<RackSheetPage sheet={sheet(lifters)} paper="a4" />).includes(

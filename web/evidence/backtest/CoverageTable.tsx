@@ -16,10 +16,10 @@ export function CoverageTable({ scores }: { scores: readonly BacktestScore[] }) 
       },
       {
         key: `bounds${i}`,
-        head: 'surely, at most',
+        head: 'least to most',
         numeric: true,
         wideOnly: true,
-        cell: ({ coverage }) => `${percent(coverage[i]!.least)}, ${percent(coverage[i]!.most)}`,
+        cell: ({ coverage }) => `${Math.round(100 * coverage[i]!.least)} to ${percent(coverage[i]!.most)}`,
       },
     ]),
   ];
@@ -36,8 +36,8 @@ export function CoverageTable({ scores }: { scores: readonly BacktestScore[] }) 
       />
       <p className="small quiet backtest-note">
         The best made attempt only says that no less was possible that day, and a heavier miss that less than
-        that was. Between the two the forecast's own odds are taken; beside it stands what surely lay within
-        and what may have.
+        that was. Between the two the forecast's own odds are taken. Least is what surely lay within the
+        range, most what may have.
       </p>
     </section>
   );

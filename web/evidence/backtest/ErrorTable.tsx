@@ -43,7 +43,7 @@ export function ErrorTable({ scores }: { scores: readonly BacktestScore[] }) {
       },
       {
         key: `mean ${way}`,
-        head: 'on average',
+        head: 'on balance',
         numeric: true,
         wideOnly: true,
         cell: ({ errorsTogether }) => signed(errorsTogether[way]?.meanKg ?? 0),
@@ -65,10 +65,11 @@ export function ErrorTable({ scores }: { scores: readonly BacktestScore[] }) {
         />
       )}
       <p className="small quiet backtest-note">
-        Foretold less best made: mean size, and on average, where + is too much. Best so far: the heaviest
-        straight lift yet in the same equipment. Gym gain: the last meet, and as many kilograms more as the
-        best at one exact gym setup has grown since. Made attempts are chosen with something in hand, so that
-        a right forecast of the maximum lies a little above them.
+        How far the forecast lay from the best made, on average; on balance, too much and too little are set
+        off against each other, and + is foretold too much. Best so far: the heaviest straight lift yet in the
+        same equipment. Gym gain: the last meet, and as many kilograms more as the best at one exact gym setup
+        has grown since. Made attempts are chosen with something in hand, so that a right forecast of the
+        maximum lies a little above them.
       </p>
     </section>
   );

@@ -33,7 +33,7 @@ function verdict(held: number, share: number, count: number): string {
 
 /** Where the forecasts lay beside what was made. */
 function leaning(meanKg: number, mass: (kg: number) => string): string {
-  return `in the mean ${mass(Math.abs(meanKg))} too ${meanKg < 0 ? 'little' : 'much'}`;
+  return `on balance ${mass(Math.abs(meanKg))} too ${meanKg < 0 ? 'little' : 'much'}`;
 }
 
 function leader(

@@ -81,7 +81,7 @@ function RestsOn({ projection }: { projection: LiftProjection }) {
         lifter has been changing, at {written(bodyMassKg, mass, 1)} {mass} of body mass.
       </li>
       <li>
-        On the platform over an average gym day: {percent(platformShare.median)} %, 80 times in 100{' '}
+        What the platform adds to an average gym day: {percent(platformShare.median)} %, 80 times in 100{' '}
         {percent(platformShare.low80)} to {percent(platformShare.high80)} %.{' '}
         {meets === 0
           ? 'No meet of this lifter is known: it is what lifters of the club do.'
