@@ -110,7 +110,7 @@ function effortSentence({ speed, strain, allReps, shorterRest }: EffortWords): s
   return `${parts.filter((part) => part !== '').join('; ')}.`;
 }
 
-/** A number and its unit stay on one line. */
+/** A number stays on one line with its unit, and with the arrow that leads to it. */
 function unbroken(text: string): string {
-  return text.replaceAll(/(\d) (kg|lb|%|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
+  return text.replaceAll(' → ', ' →\u00a0').replaceAll(/(\d) (kg|lb|%|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
 }

@@ -82,8 +82,8 @@ function Row(props: {
   unit: 'kg' | 'lb';
 }) {
   const { lifter, rowMm, numeralMm, unit } = props;
-  // What is drawn of a bar is 0.56 m long and as high as the largest disc, 0.45 m.
-  const barMm = Math.min(29, ((rowMm - 15) * 0.56) / 0.45);
+  // What is drawn of a bar is 0.56 m long and as high as the largest disc, 0.45 m; the coach's line needs room below it.
+  const barMm = Math.min(lifter.barByCoach ? 24 : 29, ((rowMm - 15) * 0.56) / 0.45);
   return (
     <li className="sheet-row" style={{ height: `${rowMm}mm` }}>
       <div className="sheet-who">
@@ -116,7 +116,7 @@ function Row(props: {
           figures={false}
         />
         <p>
-          {lifter.aSide} <span>kg a side</span>
+          {lifter.aSide.replaceAll(' × ', '\u00a0×\u00a0')} <span>kg a side</span>
         </p>
         {lifter.barByCoach && <p className="sheet-own">set by the coach</p>}
       </div>
