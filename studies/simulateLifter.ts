@@ -3,6 +3,7 @@ import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import { repEffortS } from '#core/effort/repEffort.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
 import { type Lift, populationShape } from '#core/lifter/populationShape.ts';
+import { bareLoad } from '#core/load/bareLoad.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { normalQuantile } from '#core/numeric/normal.ts';
@@ -17,11 +18,10 @@ import {
   RESERVE_SD_REPS,
   RESERVE_UNSAID_REPS,
   SET_SD_LN,
-  SHARED_SPEED_SD_MPS,
   SLIP_SD_LN,
   SLIP_SHARE,
-  SPEED_SD_MPS,
   STOP_SD_S,
+  speedSdMps,
   WILD_SHARE,
 } from '#core/strength/noise.ts';
 import {
@@ -45,8 +45,6 @@ export interface SimulatedLifter {
   onDay: number;
   truth: Parameters & { lnTotal: number };
 }
-
-const G = 9.80665;
 
 export interface Chance {
   uniform(): number;
@@ -80,15 +78,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       : lift === 'squat'
         ? { fromM: 0.9, toM: 1.46 }
         : { fromM: 0.225, toM: 0.76 };
-  const bare = {
-    bands: [],
-    hungBands: [],
-    chains: [],
-    bottomM: range.fromM,
-    lockoutM: range.toM,
-    gravityMps2: G,
-    path: [],
-  };
+  const bare = bareLoad(range.fromM, range.toM);
   const reference: Rigging = { load: bare, start: 'free', range };
   const tiring = tiringOf(lift);
   const perSecond = tiring.perSecond * Math.exp(parameters.lnTiring);
@@ -265,7 +255,7 @@ function blurSpeeds(sets: SetEvidence[], t4: () => number): void {
   const groups = groupBy(sets, keyOf);
   for (const group of groups.values()) {
     const measured = group.filter(({ meanSpeedsMps }) => meanSpeedsMps.length > 0);
-    const error = Math.sqrt(SPEED_SD_MPS ** 2 / measured.length + SHARED_SPEED_SD_MPS ** 2) * t4();
+    const error = speedSdMps(measured.length) * t4();
     for (const set of measured) set.meanSpeedsMps = set.meanSpeedsMps.map((v) => Math.max(0.01, v + error));
   }
 }
@@ -318,7 +308,7 @@ function bandShare(compiled: ReturnType<typeof compileLoad>, movedBodyKg: number
   for (let i = 0; i < 64; i++) {
     const zM = bottomM + ((i + 0.5) / 64) * (lockoutM - bottomM);
     bandN += compiled.bandN(zM);
-    totalN += compiled.at(zM).totalN + movedBodyKg * G;
+    totalN += compiled.at(zM).totalN + movedBodyKg * compiled.load.gravityMps2;
   }
   return bandN / totalN;
 }

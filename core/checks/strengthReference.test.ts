@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { bareLoad } from '#core/load/bareLoad.ts';
 import { beliefOfMixture } from '#core/strength/belief.ts';
 import { estimateStrength } from '#core/strength/estimateStrength.ts';
 import type { Prior } from '#core/strength/parameters.ts';
@@ -47,13 +48,8 @@ test.each(Object.keys(lifters))(
     const rigged = riggings.map(
       ({ start, bottomM, lockoutM, band }): Rigging => ({
         load: {
-          bands: [],
+          ...bareLoad(bottomM, lockoutM),
           hungBands: band === null ? [] : [{ verticalAt: band, count: 1 }],
-          chains: [],
-          bottomM,
-          lockoutM,
-          gravityMps2: 9.80665,
-          path: [],
         },
         start,
         range,

@@ -1,24 +1,15 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { populationShape } from '../lifter/populationShape.ts';
+import { bareLoad } from '../load/bareLoad.ts';
 import { compileLoad } from '../load/compileLoad.ts';
-import type { Load } from '../load/Load.ts';
 import { repsAndPart } from './repsAndPart.ts';
 import { repsPossible } from './repsPossible.ts';
 import { repTable } from './repTable.ts';
 import { tiringOf } from './Tiring.ts';
 
 const range = { fromM: 0.9, toM: 1.46 };
-const load: Load = {
-  barKg: 150,
-  bands: [],
-  hungBands: [],
-  chains: [],
-  bottomM: range.fromM,
-  lockoutM: range.toM,
-  gravityMps2: 9.80665,
-  path: [],
-};
+const load = { ...bareLoad(range.fromM, range.toM), barKg: 150 };
 const capability = { ...populationShape('squat'), strengthN: 2500, movedBodyKg: 88, range };
 const usual = tiringOf('squat');
 const table = repTable(compileLoad(load), capability, usual.loweringS)!;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { populationShape } from '../lifter/populationShape.ts';
+import { bareLoad } from '../load/bareLoad.ts';
 import { addSet } from './addSet.ts';
 import { type Belief, beliefOfMixture } from './belief.ts';
 import { estimateStrength, type StrengthPosterior } from './estimateStrength.ts';
@@ -11,15 +12,7 @@ const bodyMassKg = 90;
 const movedBodyKg = populationShape('squat').movedBodyShare * bodyMassKg;
 const range = { fromM: 0.9, toM: 1.46 };
 const straight: Rigging = {
-  load: {
-    bands: [],
-    hungBands: [],
-    chains: [],
-    bottomM: range.fromM,
-    lockoutM: range.toM,
-    gravityMps2: 9.80665,
-    path: [],
-  },
+  load: bareLoad(range.fromM, range.toM),
   start: 'free',
   range,
 };

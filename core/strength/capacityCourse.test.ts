@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { repsPossible } from '../effort/repsPossible.ts';
 import { tiringOf } from '../effort/Tiring.ts';
 import { populationShape } from '../lifter/populationShape.ts';
+import { bareLoad } from '../load/bareLoad.ts';
 import { normalQuantile } from '../numeric/normal.ts';
 import type { Capability } from '../rep/Capability.ts';
 import { maxBar } from '../rep/maxBar.ts';
@@ -17,15 +18,7 @@ import type { SetEvidence } from './SetEvidence.ts';
 const bodyMassKg = 100;
 const range = { fromM: 0.9, toM: 1.46 };
 const reference: Rigging = {
-  load: {
-    bands: [],
-    hungBands: [],
-    chains: [],
-    bottomM: range.fromM,
-    lockoutM: range.toM,
-    gravityMps2: 9.80665,
-    path: [],
-  },
+  load: bareLoad(range.fromM, range.toM),
   start: 'free',
   range,
 };

@@ -1,6 +1,7 @@
 import { assert, integer, property } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { populationShape } from '../lifter/populationShape.ts';
+import { bareLoad } from '../load/bareLoad.ts';
 import { fitStrength } from '../rep/fitStrength.ts';
 import { maxBar } from '../rep/maxBar.ts';
 import { maxBarsOf } from './askDraws.ts';
@@ -14,15 +15,7 @@ import type { SetEvidence } from './SetEvidence.ts';
 const bodyMassKg = 100;
 const movedBodyKg = populationShape('squat').movedBodyShare * bodyMassKg;
 const range = { fromM: 0.9, toM: 1.46 };
-const bare: Rigging['load'] = {
-  bands: [],
-  hungBands: [],
-  chains: [],
-  bottomM: range.fromM,
-  lockoutM: range.toM,
-  gravityMps2: 9.80665,
-  path: [],
-};
+const bare: Rigging['load'] = bareLoad(range.fromM, range.toM);
 const straight: Rigging = { load: bare, start: 'free', range };
 const banded: Rigging = {
   load: {

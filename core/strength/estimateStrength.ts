@@ -78,8 +78,9 @@ const FARTHEST = 2.5;
 
 /**
  * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie, a step of
- * Newton brings that nearer to where they are likeliest; for each proposal the exact grid filter gives the probability of the log and the distribution of strength, and the proposals
- * are weighted by it (importance sampling). Deterministic. Without any sets the prior comes back.
+ * Newton brings that nearer to where they are likeliest; for each proposal the exact grid filter gives the probability of
+ * the log and the distribution of strength, and the proposals are weighted by it (importance sampling). Deterministic.
+ * Without any sets the prior comes back.
  */
 export function estimateStrength(question: StrengthQuestion): StrengthPosterior {
   const { lift, sets, onDay, prior } = question;

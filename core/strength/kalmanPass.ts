@@ -1,5 +1,4 @@
 import { normalCdf, normalDensity, normalQuantile } from '../numeric/normal.ts';
-
 import {
   BAD_DAY_SHARE,
   LAST_FACTOR,
@@ -8,10 +7,9 @@ import {
   RESERVE_UNSAID_REPS,
   reserveSd,
   SET_SD_LN,
-  SHARED_SPEED_SD_MPS,
   SLIP_SD_LN,
   SLIP_SHARE,
-  SPEED_SD_MPS,
+  speedSdMps,
   TAIL,
   WILD_SHARE,
 } from './noise.ts';
@@ -46,8 +44,8 @@ export interface KalmanResult {
 /**
  * One pass of an extended Kalman filter over the sessions, with the state (strength, the day's form, parameters).
  * Speeds and reps left are linearised about `around` and the strength believed by then; a made or missed set, one-sided
- * evidence, is met by its first two moments. Tiredness goes by the day's strength `dayLn` of an earlier pass. Errors are Student's: a reading counts less the wilder it is.
- * Also writes into each group what the sets before it had left of tiredness.
+ * evidence, is met by its first two moments. Tiredness goes by the day's strength `dayLn` of an earlier pass. Errors are
+ * Student's: a reading counts less the wilder it is. Also writes into each group what the sets before it had left of tiredness.
  */
 export function kalmanPass(
   sessions: readonly Session[],
@@ -199,7 +197,7 @@ export function kalmanPass(
         }
       }
       /** A quantity that tables tell by surplus was found to be `value`, within `sd`. */
-      const found = (value: number, sd: number, quantity: (table: ReadTable, surplus: number) => number) => {
+      const found = (value: number, sd: number, quantity: Quantity) => {
         const { table } = reading.now;
         const base = Math.max(surplusOfMean(), 0.002);
         const change = quantity(table, base + 0.01) - quantity(table, Math.max(0, base - 0.01));
@@ -213,13 +211,8 @@ export function kalmanPass(
         });
         weight(gauss(value - predicted, project(), sd));
       };
-      const speed = (told: Told, factor: number, quantity: (table: ReadTable, surplus: number) => number) => {
-        if (told.count > 0)
-          found(
-            told.mean,
-            factor * Math.hypot(SPEED_SD_MPS / Math.sqrt(told.count), SHARED_SPEED_SD_MPS),
-            quantity,
-          );
+      const speed = (told: Told, factor: number, quantity: Quantity) => {
+        if (told.count > 0) found(told.mean, factor * speedSdMps(told.count), quantity);
       };
       speed(group.fastestMps, 1, ({ speedMps }, u) => atSurplus(speedMps, u));
       speed(group.peakMps, PEAK_FACTOR, ({ peakMps }, u) => atSurplus(peakMps, u));
@@ -245,6 +238,9 @@ export function kalmanPass(
     for (const group of groups) group.carriedLn *= Math.exp(-around.lnTiring);
   return { lnEvidence, names, mean, covariance, dayLn: dayLnNow, surprises };
 }
+
+/** What a table tells by the surplus of strength. */
+type Quantity = (table: ReadTable, surplus: number) => number;
 
 /** A likelihood of 1 surprises nobody; one of 0.05 is as surprising as two standard deviations. */
 function twoSided(likelihood: number): number {

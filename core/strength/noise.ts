@@ -8,8 +8,12 @@ export const SLIP_SD_LN = 0.12;
 /** Share of entries that tell nothing at all: pounds for kilograms, another lifter's set. */
 export const WILD_SHARE = 0.003;
 /** Bar speed: one set's own error, and the error shared by alike sets of a day (device, intent); m/s. */
-export const SPEED_SD_MPS = 0.03;
-export const SHARED_SPEED_SD_MPS = 0.025;
+const SPEED_SD_MPS = 0.03;
+const SHARED_SPEED_SD_MPS = 0.025;
+/** Standard deviation of the mean speed of `count` alike sets of a day. */
+export function speedSdMps(count: number): number {
+  return Math.sqrt(SPEED_SD_MPS ** 2 / count + SHARED_SPEED_SD_MPS ** 2);
+}
 /** Peak speed is read with twice the error (Sanchez-Medina et al. 2017: 0.14 against 0.06 m/s). */
 export const PEAK_FACTOR = 2;
 /** Last rep's speed depends on tiring too, which the model knows only roughly: more error of its own. */

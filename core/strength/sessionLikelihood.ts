@@ -6,11 +6,10 @@ import {
   RESERVE_UNSAID_REPS,
   reserveSd,
   SET_SD_LN,
-  SHARED_SPEED_SD_MPS,
   SLIP_SD_LN,
   SLIP_SHARE,
-  SPEED_SD_MPS,
   STOP_SD_S,
+  speedSdMps,
   TAIL,
   WILD_SHARE,
 } from './noise.ts';
@@ -115,7 +114,7 @@ function multiplySpeed(
   speedMps: Float64Array,
 ): number {
   if (count === 0) return 0;
-  const sd = factor * Math.sqrt(SPEED_SD_MPS ** 2 / count + SHARED_SPEED_SD_MPS ** 2);
+  const sd = factor * speedSdMps(count);
   for (let i = 0; i < values.length; i++)
     values[i]! *= tailed((mean - atSurplus(speedMps, from + i * STEP_LN)) / sd);
   return -Math.log(sd);

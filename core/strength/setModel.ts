@@ -66,18 +66,16 @@ export function nodeWeights(
   const { slope, outerSlopes, outerRebounds } = nodes;
   const rebound = reboundOf(parameters, shape, start);
   const [low, , high] = lagrange(nodes.lnMaxSpeed, [0, 1, 2], parameters.lnMaxSpeed);
-  const row = nodes.rebound.length;
   const inner = products(along(slope, parameters.slope), along(nodes.rebound, rebound));
-  const few = products(
-    lagrange(slope, outerSlopes, parameters.slope),
-    lagrange(nodes.rebound, outerRebounds, rebound),
-  );
+  const bySlope = lagrange(slope, outerSlopes, parameters.slope);
+  const byRebound = lagrange(nodes.rebound, outerRebounds, rebound);
   // What the outer top speeds add is their difference from the middle at the same shapes.
-  few.forEach((weight, at) => {
+  products(bySlope, byRebound).forEach((weight, at) => {
     inner[at]! -= (low! + high!) * weight;
   });
-  const outer = few.filter(
-    (_, at) => outerSlopes.includes(Math.floor(at / row)) && outerRebounds.includes(at % row),
+  const outer = products(
+    outerSlopes.map((j) => bySlope[j]!),
+    outerRebounds.map((k) => byRebound[k]!),
   );
   return Float64Array.from([...inner, ...outer.map((w) => low! * w), ...outer.map((w) => high! * w)]);
 }
