@@ -104,6 +104,24 @@ describe('the newest sets taken in alone', () => {
     expect(due({ ...next, doneOn: dateOfDay(dayNumber(next.doneOn) + 15) })).toBe(true);
   });
 
+  test('it takes the whole log before sets that contradict all before them make it too sure of itself', () => {
+    let known: Remembered | null = start.remembered;
+    let taken = 0;
+    for (let i = 1; known !== null && i <= 20; i += 1) {
+      // Every one of them heavier by far than all that the log has.
+      const set = loggedSquat(`new ${i}`, today, 110 + 10 * i, { order: 10 + i, meanSpeedsMps: [0.4] });
+      const answer = take(known, [set]);
+      if (answer !== null) {
+        // Fewer equally weighted answers (Kish) leave the spread of a normal uncertain by more than a fifth.
+        expect(answer.remembered.posterior.effective).toBeGreaterThanOrEqual(15);
+        taken += 1;
+      }
+      known = answer?.remembered ?? null;
+    }
+    expect(taken).toBeGreaterThan(0);
+    expect(known).toBeNull();
+  });
+
   test('it takes the whole log where a set is a best, or another best counts since', () => {
     const { equipment, setup } = records.best[0]!;
     const lifted = { ...next, equipment, setup };

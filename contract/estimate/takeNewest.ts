@@ -35,10 +35,12 @@ const MOST_TAKEN = 6;
 const LONGEST_DAYS = 14;
 /** Answers may lose so much of their worth before they are to be found anew. */
 const LEAST_WORTH = 0.5;
+/** Answers worth fewer than so many equal ones lie too near together: they would make the estimate surer than the log is. */
+const FEWEST_ANSWERS = 15;
 
 /**
  * Takes the newest sets into what is remembered of a lift, in hundredths of a second. Null where that takes the whole
- * log: something else has changed too, or the sets are not simply the newest.
+ * log: something else has changed too, the sets are not simply the newest, or hardly any answer agrees with them.
  */
 export function takeNewest(known: Remembered, asked: NewestAsked): NewestTaken | null {
   const { of } = asked;
@@ -51,7 +53,7 @@ export function takeNewest(known: Remembered, asked: NewestAsked): NewestTaken |
   if (!evidence.every((read) => typeof read !== 'string')) return null;
   const barKg = barKgOf(records, of.lifterId, of.lift);
   const added = addAll(before, of.on, barKg, evidence, fresh);
-  if (added === null) return null;
+  if (added === null || added.posterior.effective < FEWEST_ANSWERS) return null;
   const { posterior, observations } = added;
   const takenIn = known.takenIn + fresh.length;
   const { doneOn, order } = fresh.at(-1)!;
