@@ -4,6 +4,7 @@ import { lift as liftShape } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
 import type { KeptEstimates } from './keptEstimates.ts';
+import { liftKey } from './liftKey.ts';
 
 /** Everybody's estimates of one day, worked out behind whatever else is asked for. */
 interface ClubEstimates {
@@ -38,7 +39,7 @@ export function clubEstimates(
   let running: Promise<void> | undefined;
 
   onGiven((ask, { mark, estimate }) => {
-    if (ask.on === clubOn) noted.set(keyOf(ask), { mark, found: estimate && inShort(estimate) });
+    if (ask.on === clubOn) noted.set(liftKey(ask), { mark, found: estimate && inShort(estimate) });
   });
 
   async function outOfDate(on: string): Promise<LiftOnDay[]> {
@@ -47,7 +48,7 @@ export function clubEstimates(
     for (const { id: lifterId } of records.lifter) {
       for (const lift of (await marksOf(lifterId)).keys()) {
         const ask = { lifterId, lift, on };
-        if (noted.get(keyOf(ask))?.mark !== (await markOf(ask))) asks.push(ask);
+        if (noted.get(liftKey(ask))?.mark !== (await markOf(ask))) asks.push(ask);
       }
     }
     return asks;
@@ -60,7 +61,7 @@ export function clubEstimates(
           await estimateOf(ask, 'behind');
         } catch (error) {
           // One lifter's fault must not keep the others waiting, nor be tried for ever.
-          noted.set(keyOf(ask), { mark: (await markOf(ask)) ?? '', found: null });
+          noted.set(liftKey(ask), { mark: (await markOf(ask)) ?? '', found: null });
           console.error(error);
         }
         progress.done += 1;
@@ -107,7 +108,7 @@ export function clubEstimates(
       );
       const summaries: StrengthSummary[] = [];
       for (const ask of inOrder) {
-        const known = noted.get(keyOf(ask));
+        const known = noted.get(liftKey(ask));
         if (known?.found)
           summaries.push({
             ...known.found.short,
@@ -117,10 +118,6 @@ export function clubEstimates(
       return summaries;
     },
   };
-}
-
-function keyOf({ lifterId, lift }: LiftOnDay): string {
-  return `${lifterId} ${lift}`;
 }
 
 function inShort(estimate: StrengthEstimate): Noted['found'] {

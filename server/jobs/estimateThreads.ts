@@ -1,6 +1,6 @@
-import { Piscina } from 'piscina';
 import type { WholeAsked } from '#contract/estimate/weighAndRemember.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { lazyThreads } from './lazyThreads.ts';
 import type { FollowCapacity } from './seasonCapacity.ts';
 
 export type EstimateLift = (asked: Omit<WholeAsked, 'basis'>) => Promise<StrengthEstimate | null>;
@@ -18,18 +18,14 @@ export function estimateThreads(count = estimateThreadCount): {
   followCapacity: FollowCapacity;
   close: () => Promise<void>;
 } {
-  let begun: Piscina | undefined;
+  const threads = lazyThreads(worker, keepWarmMs, count);
   let isClosed = false;
-  const threads = () => {
-    begun ??= new Piscina({ filename, minThreads: 0, maxThreads: count, idleTimeout: keepWarmMs });
-    return begun;
-  };
   return {
-    estimateLift: (asked) => threads().run(asked),
-    weighLift: (asked) => threads().run(asked, { name: 'weigh' }),
+    estimateLift: (asked) => threads.run(asked),
+    weighLift: (asked) => threads.run(asked, 'weigh'),
     async followCapacity(asked) {
       try {
-        return await threads().run(asked, { name: 'followCapacity' });
+        return await threads.run(asked, 'followCapacity');
       } catch (error) {
         // When the server ends, whoever asked is gone already.
         return isClosed ? new Promise(() => {}) : Promise.reject(error);
@@ -37,10 +33,10 @@ export function estimateThreads(count = estimateThreadCount): {
     },
     async close() {
       isClosed = true;
-      await begun?.destroy();
+      await threads.close();
     },
   };
 }
 
-const filename = new URL('./estimateWorker.mjs', import.meta.url).href;
+const worker = new URL('./estimateWorker.mjs', import.meta.url);
 const keepWarmMs = 10 * 60 * 1000;

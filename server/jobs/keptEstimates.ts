@@ -8,6 +8,7 @@ import { estimateThreadCount } from './estimateThreads.ts';
 import type { LiftThreads } from './liftThreads.ts';
 import { liftWorks } from './liftWorks.ts';
 import { newestFirst } from './newestFirst.ts';
+import { newestKept } from './newestKept.ts';
 
 /** An estimate, and the mark of all that it rests on. */
 interface Kept {
@@ -54,7 +55,7 @@ export function keptEstimates(
   const works = liftWorks(store, basis, threads);
   const wholes = newestFirst<StrengthEstimate | null>(estimateThreadCount);
   const quicks = newestFirst<StrengthEstimate | null>(1);
-  const kept = new Map<string, Kept>();
+  const kept = newestKept<Kept>(keptCount);
   const atWork = new Map<string, { mark: string; result: Promise<StrengthEstimate | null> }>();
   const listeners: Parameters<KeptEstimates['onGiven']>[0][] = [];
   let priors: Priors = new Map();
@@ -125,10 +126,7 @@ export function keptEstimates(
   function keep(of: LiftOnDay, one: Kept): StrengthEstimate | null {
     const key = keyOf(of);
     const before = kept.get(key)?.estimate;
-    kept.delete(key);
     kept.set(key, one);
-    const [oldest] = kept.keys();
-    if (kept.size > keptCount) kept.delete(oldest!);
     for (const listener of listeners) listener(of, one);
     if (before?.takenIn && !one.estimate?.takenIn) onWeighed();
     return one.estimate;

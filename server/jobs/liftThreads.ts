@@ -1,8 +1,8 @@
-import { Piscina } from 'piscina';
 import type { NewestAsked, NewestTaken } from '#contract/estimate/takeNewest.ts';
 import type { WholeAsked } from '#contract/estimate/weighAndRemember.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { EstimateLift, estimateThreads } from './estimateThreads.ts';
+import { lazyThreads } from './lazyThreads.ts';
 
 /** Which estimate is gone on from: its lift, and a number of its own. */
 export interface Version {
@@ -25,29 +25,23 @@ export interface LiftThreads {
 export function liftThreads({
   weighLift,
 }: Pick<ReturnType<typeof estimateThreads>, 'weighLift'>): LiftThreads & { close: () => Promise<void> } {
-  let begun: Piscina | undefined;
+  const thread = lazyThreads(worker, keepWarmMs);
   let handedOver: Promise<unknown> = Promise.resolve();
-  const thread = () => {
-    begun ??= new Piscina({ filename, minThreads: 0, maxThreads: 1, idleTimeout: keepWarmMs });
-    return begun;
-  };
   return {
     async weigh(asked, version) {
       const weighed = await weighLift(asked);
       if (weighed === null) return null;
       // Nobody waits for that; where it fails, new sets take the whole log.
-      const handing = thread().run({ ...version, state: weighed.state }, { name: 'remember' });
+      const handing = thread.run({ ...version, state: weighed.state }, 'remember');
       handedOver = Promise.allSettled([handedOver, handing]);
       return weighed.estimate;
     },
     async takeIn(asked, version) {
       // The thread may do what it was given later first.
       await handedOver;
-      return thread().run({ ...version, asked }, { name: 'takeIn' });
+      return thread.run({ ...version, asked }, 'takeIn');
     },
-    async close() {
-      await begun?.destroy();
-    },
+    close: thread.close,
   };
 }
 
@@ -56,6 +50,6 @@ export function byWholeLog(estimateLift: EstimateLift): LiftThreads {
   return { weigh: estimateLift, takeIn: async () => null };
 }
 
-const filename = new URL('./takeInWorker.mjs', import.meta.url).href;
+const worker = new URL('./takeInWorker.mjs', import.meta.url);
 /** An evening of training with all its pauses. */
 const keepWarmMs = 3 * 60 * 60 * 1000;

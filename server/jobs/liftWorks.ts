@@ -4,7 +4,9 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { Prior } from '#core/strength/parameters.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import type { EstimateBasis } from './estimateBasis.ts';
+import { liftKey } from './liftKey.ts';
 import type { LiftThreads } from './liftThreads.ts';
+import { newestKept } from './newestKept.ts';
 import { ownRecords } from './ownRecords.ts';
 
 /** What an estimate is to rest on: see BasisMark. */
@@ -34,29 +36,23 @@ export function liftWorks(
   basis: () => Promise<EstimateBasis>,
   threads: LiftThreads,
 ): LiftWorks {
-  const remembered = new Map<string, { version: number; estimate: StrengthEstimate }>();
+  const remembered = newestKept<{ version: number; estimate: StrengthEstimate }>(rememberedCount);
   let versions = 0;
 
-  function remember(key: string, version: number, estimate: StrengthEstimate): void {
-    remembered.delete(key);
-    remembered.set(key, { version, estimate });
-    if (remembered.size > rememberedCount) remembered.delete(remembered.keys().next().value!);
-  }
-
   return {
-    remembers: (of) => remembered.has(keyOf(of)),
+    remembers: (of) => remembered.has(liftKey(of)),
     async weigh(of, { prior, butForNewSets }) {
       const { lifterId, lift, on } = of;
       const [{ records }, log] = await Promise.all([basis(), store.loggedSets({ lifterId, lift, to: on })]);
       const former = await store.formerGear(log);
-      const version = { key: keyOf(of), version: ++versions };
+      const version = { key: liftKey(of), version: ++versions };
       const asked = { records: ownRecords(records, lifterId, former), log, of, prior, basis: butForNewSets };
       const estimate = await threads.weigh(asked, version);
-      if (estimate) remember(version.key, version.version, estimate);
+      if (estimate) remembered.set(version.key, { version: version.version, estimate });
       return estimate;
     },
     async takeIn(of, { butForNewSets, setsInLog }) {
-      const key = keyOf(of);
+      const key = liftKey(of);
       const before = remembered.get(key);
       if (!before) return null;
       const { lifterId, lift, on } = of;
@@ -66,12 +62,8 @@ export function liftWorks(
       if (!answer) return null;
       const estimate = withTakenIn(earlier, answer.taken);
       // Another may have been handed over meanwhile.
-      if (remembered.get(key)?.version === version) remember(key, version, estimate);
+      if (remembered.get(key)?.version === version) remembered.set(key, { version, estimate });
       return { estimate, wholeIsDue: answer.wholeIsDue };
     },
   };
-}
-
-function keyOf({ lifterId, lift }: LiftOnDay): string {
-  return `${lifterId} ${lift}`;
 }

@@ -1,6 +1,6 @@
 import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
+import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -15,11 +15,7 @@ export type FollowCapacity = (asked: {
 }) => Promise<CapacityReport>;
 
 /** Work capacity of a lifter in a lift over the season; null where nothing is known of the lift. */
-export type SeasonCapacity = (asked: {
-  lifterId: string;
-  lift: Lift;
-  on: string;
-}) => Promise<CapacityReport | null>;
+export type SeasonCapacity = (of: LiftOnDay) => Promise<CapacityReport | null>;
 
 /** Follows capacity when asked for, once for each estimate: while that is kept, nothing that it rests on has changed. */
 export function seasonCapacity(

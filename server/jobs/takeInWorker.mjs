@@ -4,13 +4,13 @@ import { register } from 'tsx/esm/api';
 
 register();
 const { takeNewest } = await import('#contract/estimate/takeNewest.ts');
+const { newestKept } = await import('./newestKept.ts');
 
-/** Some megabytes each: a club of twenty in three lifts. The one not asked for the longest goes first. */
-const most = 60;
-const known = new Map();
+/** Some megabytes each: a club of twenty in three lifts. */
+const known = newestKept(60);
 
 export function remember({ key, version, state }) {
-  keep(key, { version, remembered: deserialize(state) });
+  known.set(key, { version, remembered: deserialize(state) });
 }
 
 export function takeIn({ key, version, asked }) {
@@ -18,12 +18,6 @@ export function takeIn({ key, version, asked }) {
   const answer = one?.version === version ? takeNewest(one.remembered, asked) : null;
   if (answer === null) return null;
   const { remembered, ...rest } = answer;
-  keep(key, { version, remembered });
+  known.set(key, { version, remembered });
   return rest;
-}
-
-function keep(key, one) {
-  known.delete(key);
-  known.set(key, one);
-  if (known.size > most) known.delete(known.keys().next().value);
 }
