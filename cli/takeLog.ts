@@ -1,3 +1,5 @@
+import { parseTable } from '#contract/csv/parseTable.ts';
+import { suggestColumns } from '#contract/log/suggestColumns.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from './askApp.ts';
 import { CliError } from './CliError.ts';
@@ -27,8 +29,13 @@ export async function takeLog(
   text: string,
   { dryRun = false, column }: LogOptions,
 ): Promise<void> {
-  const columns = column ? withSuggested(column.map(named), await headerLine(store, text)) : null;
-  const found = await asked(store, { text, columns, dryRun });
+  const columns = column ? withSuggested(column.map(named), suggestedFor(text)) : null;
+  const answer = await askApp(store, '/sets/import', {
+    method: 'POST',
+    body: JSON.stringify({ text, columns, dryRun }),
+    headers: { 'content-type': 'application/json' },
+  });
+  const found = (await answer.json()) as LogAnswer;
   if (dryRun) process.stdout.write(understood(columns ?? found.suggested, found.units));
   if (found.problems.length > 0) throw new CliError(wrong(found), 2);
   const { rows, added, alreadyThere, firstOn, lastOn, lifters } = found;
@@ -38,20 +45,11 @@ export async function takeLog(
   );
 }
 
-async function asked(store: ClubStore, body: object): Promise<LogAnswer> {
-  const answer = await askApp(store, '/sets/import', {
-    method: 'POST',
-    body: JSON.stringify(body),
-    headers: { 'content-type': 'application/json' },
-  });
-  return (await answer.json()) as LogAnswer;
-}
-
-/** What the headers alone are taken for. */
-async function headerLine(store: ClubStore, text: string): Promise<Record<string, string>> {
-  const end = text.search(/[\r\n]/);
-  const head = end < 0 ? text : text.slice(0, end);
-  return (await asked(store, { text: head, columns: null, dryRun: true })).suggested;
+/** What the headers are taken for. */
+function suggestedFor(text: string): Record<string, string> {
+  const table = parseTable(text);
+  const [header] = 'lines' in table ? table.lines : [];
+  return suggestColumns(header?.cells.map((cell) => cell.trim()) ?? []);
 }
 
 /** The columns that were named, and by likeness those that were not, from headers still free. */

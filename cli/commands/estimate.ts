@@ -1,6 +1,5 @@
 import { Command } from 'commander';
-import { dateOfDay, dayNumber } from '#contract/estimate/dayNumber.ts';
-import { mostDaysAhead } from '#contract/projection/mostDaysAhead.ts';
+import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
@@ -57,7 +56,7 @@ function dayAskedFor(given: string | undefined): string {
   if (given === undefined) return today;
   if (!localDate.safeParse(given).success)
     throw new CliError(`--on is "${given}"; it must be a date such as ${today}.`, 2);
-  const last = dateOfDay(dayNumber(today) + mostDaysAhead);
+  const last = lastDayAhead(today);
   if (given > last) throw new CliError(`--on is "${given}"; it must be a day up to ${last}.`, 2);
   return given;
 }

@@ -141,6 +141,8 @@ test.each([
   ['nobody', '/api/estimates', 400, 'lifterId'],
   ['a stranger', '/api/estimates?lifterId=x', 404, 'lifterId'],
   ['a date that is none', '/api/estimates?lifterId=lifter-1&on=today', 400, 'on'],
+  ['a day that no calendar has', '/api/estimates?lifterId=lifter-1&on=2026-02-30', 400, 'on'],
+  ['a day of which nothing can be said', '/api/estimates?lifterId=lifter-1&on=2099-01-01', 400, 'on'],
 ] as const)('%s is refused with one sentence', async (_who, path, status, field) => {
   const { ask } = await testApp(smallClub());
   const answer = await ask('GET', path);

@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
 import { dateIn } from '#server/guard/dateIn.ts';
 import { clubToday } from '#server/jobs/clubToday.ts';
@@ -11,7 +12,7 @@ import { Refusal } from '#store/Refusal.ts';
 export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator, capacityOf: SeasonCapacity) {
   return new Hono()
     .get('/estimates', async (c) => {
-      const on = dateIn(c, 'on') ?? (await clubToday(store));
+      const on = dayAskedFor(dateIn(c, 'on'), await clubToday(store));
       const lifter = await lifterNamed(store, c.req.query('lifterId'), 'estimates are');
       return c.json({ estimates: await estimator.ofLifter(lifter.id, on) });
     })
@@ -28,6 +29,12 @@ export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator, c
       return c.json({ estimates: await estimator.summaries(), progress: estimator.progress() });
     })
     .get('/estimates/progress', (c) => c.json(estimator.progress()));
+}
+
+function dayAskedFor(given: string | undefined, today: string): string {
+  const last = lastDayAhead(today);
+  if (given === undefined || given <= last) return given ?? today;
+  throw new Refusal('invalid', 'on', `on is "${given}"; it must be a day up to ${last}.`);
 }
 
 async function lifterNamed(store: ClubStore, id: string | undefined, what: string) {

@@ -1,6 +1,5 @@
 import { type Context, Hono } from 'hono';
-import { dayNumber } from '#contract/estimate/dayNumber.ts';
-import { mostDaysAhead } from '#contract/projection/mostDaysAhead.ts';
+import { lastDayAhead, mostDaysAhead } from '#contract/projection/lastDayAhead.ts';
 import { projectLift } from '#contract/projection/projectLift.ts';
 import { type Equipment, equipment as equipmentShape } from '#contract/records/lift.ts';
 import { dateIn } from '#server/guard/dateIn.ts';
@@ -35,8 +34,7 @@ export function projectionRoutes(store: ClubStore, estimator: StrengthEstimator)
 
 function meetDate(c: Context, today: string): string {
   const on = dateIn(c, 'on');
-  const ahead = on === undefined ? Number.NaN : dayNumber(on) - dayNumber(today);
-  if (on !== undefined && ahead >= 0 && ahead <= mostDaysAhead) return on;
+  if (on !== undefined && today <= on && on <= lastDayAhead(today)) return on;
   throw new Refusal(
     'invalid',
     'on',
