@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import { Command, InvalidArgumentError } from 'commander';
 import { Piscina } from 'piscina';
 import type { Ranks } from './calibrateOne.ts';
 import { rankSummary } from './rankSummary.ts';
@@ -9,11 +9,10 @@ import { rankSummary } from './rankSummary.ts';
  */
 export async function run(args: readonly string[]): Promise<void> {
   const command = new Command('calibrate')
-    .option('--lifters <count>', 'how many lifters are simulated', '500')
-    .option('--seed <number>', 'other lifters for another seed', '1')
+    .option('--lifters <count>', 'how many lifters are simulated', wholeFrom(1), 500)
+    .option('--seed <number>', 'other lifters for another seed', wholeFrom(0), 1)
     .parse([...args], { from: 'user' });
-  const { lifters, seed } = command.opts<{ lifters: string; seed: string }>();
-  const count = Number(lifters);
+  const { lifters: count, seed } = command.opts<{ lifters: number; seed: number }>();
   const threads = new Piscina<{ seed: number; index: number }, Ranks>({
     filename: new URL('./calibrateWorker.mjs', import.meta.url).href,
     maxThreads: 2,
@@ -22,7 +21,7 @@ export async function run(args: readonly string[]): Promise<void> {
   let done = 0;
   const all = await Promise.all(
     Array.from({ length: count }, async (_, index) => {
-      const ranks = await threads.run({ seed: Number(seed), index });
+      const ranks = await threads.run({ seed, index });
       done++;
       if (done % 25 === 0 || done === count)
         process.stderr.write(
@@ -33,7 +32,15 @@ export async function run(args: readonly string[]): Promise<void> {
   );
   await threads.destroy();
   process.stderr.write('\n');
-  print(all, Number(seed));
+  print(all, seed);
+}
+
+/** Reads a whole number of at least `least` that an option was given. */
+function wholeFrom(least: number): (given: string) => number {
+  return (given) => {
+    if (/^\d+$/.test(given) && Number(given) >= least) return Number(given);
+    throw new InvalidArgumentError(`It must be a whole number from ${least} up.`);
+  };
 }
 
 function print(all: readonly Ranks[], seed: number): void {

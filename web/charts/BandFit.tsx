@@ -2,8 +2,9 @@ import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { useId } from 'react';
 import { type ChartUnits, lengthText } from './ChartUnits.ts';
+import { Plot } from './Plot.tsx';
 import { PlotFrame } from './PlotFrame.tsx';
-import { letters, paint } from './paint.ts';
+import { paint } from './paint.ts';
 
 /** The fitted curve of one direction at a row of lengths, as `bandTensionInterval` of the core gives it. */
 export interface BandFitCurve {
@@ -73,15 +74,7 @@ export function BandFit(props: {
   const py = (forceN: number) => y(forceN / units.newtonPerMass);
   const floorY = heightPx - room.bottom;
   return (
-    <svg
-      width={widthPx}
-      height={heightPx}
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
-      aria-label={summary(props)}
-      fontFamily={letters.family}
-      fontSize={letters.small}
-    >
+    <Plot label={summary(props)} widthPx={widthPx} heightPx={heightPx}>
       <clipPath id={clip}>
         <rect
           x={room.left}
@@ -135,7 +128,7 @@ export function BandFit(props: {
           y={py(reading.forceN)}
         />
       ))}
-    </svg>
+    </Plot>
   );
 }
 

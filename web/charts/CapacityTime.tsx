@@ -1,6 +1,8 @@
 import { scaleLinear, scaleUtc } from 'd3-scale';
 import type { Belief } from '#contract/strengthEstimate.ts';
+import { Plot } from './Plot.tsx';
 import { firstThatFits, letters, paint } from './paint.ts';
+import { TimeAxes } from './TimeAxes.tsx';
 import { timeOf } from './TimeScene.ts';
 import { datesUnder } from './timeFrame.ts';
 
@@ -37,26 +39,13 @@ export function CapacityTime(props: {
   const fewest = Math.min(most - 1, ...told.map(({ low95 }) => low95));
   const y = scaleLinear([Math.max(0, Math.floor(fewest - 0.5)), most + 0.2], [floor, room.top]);
   return (
-    <svg
-      width={widthPx}
-      height={heightPx}
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
-      aria-label={`${label}. ${stretches.map(spoken).join(' ')}`}
-      fontFamily={letters.family}
-      fontSize={letters.small}
-    >
-      {y
-        .ticks(mostFigures)
-        .filter(Number.isInteger)
-        .map((tick) => (
-          <g key={tick}>
-            <path d={`M${left} ${y(tick)}H${right}`} stroke={paint.rule} />
-            <text x={left - 6} y={y(tick) + 4} textAnchor="end" fill={paint.quiet}>
-              {tick}
-            </text>
-          </g>
-        ))}
+    <Plot label={`${label}. ${stretches.map(spoken).join(' ')}`} widthPx={widthPx} heightPx={heightPx}>
+      <TimeAxes
+        {...{ y, left, right, floor, heightPx }}
+        figures={y.ticks(mostFigures).filter(Number.isInteger)}
+        dates={datesUnder(x, Math.min(right - left, datesPx))}
+        datesPx={floor}
+      />
       {stretches.map(({ from, to, reps }) => {
         const box = { fromX: x(timeOf(from)), toX: x(timeOf(to) + msADay) - betweenPx, y };
         return reps === null ? (
@@ -65,16 +54,7 @@ export function CapacityTime(props: {
           <Box key={from} {...box} reps={reps} />
         );
       })}
-      <path d={`M${left} ${floor}H${right}`} stroke={paint.ink} />
-      {datesUnder(x, Math.min(right - left, datesPx)).map(({ atPx, text }) => (
-        <g key={atPx}>
-          <path d={`M${atPx} ${floor}v5`} stroke={paint.ruleStrong} />
-          <text x={atPx} y={heightPx - 6} textAnchor="middle" fill={paint.quiet}>
-            {text}
-          </text>
-        </g>
-      ))}
-    </svg>
+    </Plot>
   );
 }
 

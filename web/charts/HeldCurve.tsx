@@ -3,6 +3,7 @@ import { area, line } from 'd3-shape';
 import type { Belief } from '#contract/strengthEstimate.ts';
 import { AxisFigures } from './AxisFigures.tsx';
 import { type ChartUnits, lengthText, massText } from './ChartUnits.ts';
+import { Plot } from './Plot.tsx';
 import { letters, paint, textWidthPx } from './paint.ts';
 
 /** What can be held still at a height; forces in N at the bar. */
@@ -48,14 +49,10 @@ export function HeldCurve(props: {
     room.left + 4 + textWidthPx(bottomText, letters.tag),
   );
   return (
-    <svg
-      width={widthPx}
-      height={heightPx}
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
-      aria-label={`${label}: ${said(first, units)} at the bottom, ${said(last, units)} at lockout.`}
-      fontFamily={letters.family}
-      fontSize={letters.small}
+    <Plot
+      label={`${label}: ${said(first, units)} at the bottom, ${said(last, units)} at lockout.`}
+      widthPx={widthPx}
+      heightPx={heightPx}
     >
       <AxisFigures
         at={x}
@@ -91,7 +88,7 @@ export function HeldCurve(props: {
       <text {...number} x={bottomRightX} y={y(first.zM) - 6} textAnchor="end">
         {bottomText}
       </text>
-    </svg>
+    </Plot>
   );
 }
 

@@ -5,6 +5,7 @@ import { MarkShape } from './MarkShape.tsx';
 import { MassStrip } from './MassStrip.tsx';
 import { MeetRules } from './MeetRules.tsx';
 import { letters, paint } from './paint.ts';
+import { TimeAxes } from './TimeAxes.tsx';
 import { type TimeScene, timeOf } from './TimeScene.ts';
 import { nearestMark, type PlacedMark, placedMarks, type TimeFrame, timeFrame } from './timeFrame.ts';
 
@@ -101,7 +102,11 @@ const Drawing = memo(function Drawing(props: {
           height={frame.floor - frame.top}
         />
       </clipPath>
-      <Axes frame={frame} />
+      <TimeAxes
+        {...frame}
+        figures={frame.y.ticks(Math.round((frame.floor - frame.top) / 50))}
+        datesPx={frame.mass?.floor ?? frame.floor}
+      />
       <MeetRules meets={scene.meets} frame={frame} />
       <g clipPath={`url(#${clip})`}>
         <CourseBand history={scene.history} frame={frame} atKg={atKg} />
@@ -128,31 +133,6 @@ const Drawing = memo(function Drawing(props: {
     </>
   );
 });
-
-function Axes({ frame }: { frame: TimeFrame }) {
-  const { y, left, right, floor, heightPx } = frame;
-  return (
-    <g>
-      {y.ticks(Math.round((floor - frame.top) / 50)).map((tick) => (
-        <g key={tick}>
-          <path d={`M${left} ${y(tick)}H${right}`} stroke={paint.rule} />
-          <text x={left - 6} y={y(tick) + 4} textAnchor="end" fill={paint.quiet}>
-            {tick}
-          </text>
-        </g>
-      ))}
-      <path d={`M${left} ${floor}H${right}`} stroke={paint.ink} />
-      {frame.dates.map(({ atPx, text }) => (
-        <g key={atPx}>
-          <path d={`M${atPx} ${frame.mass?.floor ?? floor}v5`} stroke={paint.ruleStrong} />
-          <text x={atPx} y={heightPx - 6} textAnchor="middle" fill={paint.quiet}>
-            {text}
-          </text>
-        </g>
-      ))}
-    </g>
-  );
-}
 
 function ChosenRing({ x, y }: PlacedMark) {
   return (

@@ -2,6 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import type { TrackReading, TrackRep } from '#core/track/Track.ts';
 import { AxisFigures } from './AxisFigures.tsx';
 import { type ChartUnits, lengthText } from './ChartUnits.ts';
+import { Plot } from './Plot.tsx';
 import { letters, paint, textWidthPx } from './paint.ts';
 
 const heightPx = 220;
@@ -38,15 +39,7 @@ export function TrackDrawing({
   };
   const place = (tS: number) => Math.min(zM.length - 1, Math.round((tS - startS) * rateHz));
   return (
-    <svg
-      width={widthPx}
-      height={heightPx}
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
-      aria-label={summary(reading)}
-      fontFamily={letters.family}
-      fontSize={letters.small}
-    >
+    <Plot label={summary(reading)} widthPx={widthPx} heightPx={heightPx}>
       {range &&
         [range.lockoutM, range.bottomM].map((levelM) => (
           <path key={levelM} d={`M${leftPx} ${y(levelM)}H${widthPx - leftPx}`} stroke={paint.rule} />
@@ -73,7 +66,7 @@ export function TrackDrawing({
         x={leftPx}
         width={widthPx - 2 * leftPx}
       />
-    </svg>
+    </Plot>
   );
 }
 

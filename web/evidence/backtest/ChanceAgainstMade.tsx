@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
-import { letters, paint } from '#web/charts/paint.ts';
+import { Plot } from '#web/charts/Plot.tsx';
+import { paint } from '#web/charts/paint.ts';
 
 const mostPx = 380;
 const room = { left: 48, right: 20, top: 16, bottom: 44 };
@@ -12,14 +13,10 @@ export function ChanceAgainstMade(props: { bins: BacktestReport['attempts']['bin
   const x = scaleLinear([0, 1], [room.left, size - room.right]);
   const y = scaleLinear([0, 1], [floor, room.top]);
   return (
-    <svg
-      width={size}
-      height={size}
-      viewBox={`0 0 ${size} ${size}`}
-      role="img"
-      aria-label="Share of attempts made against the chance foretold. The table beside it tells the same."
-      fontFamily={letters.family}
-      fontSize={letters.small}
+    <Plot
+      label="Share of attempts made against the chance foretold. The table beside it tells the same."
+      widthPx={size}
+      heightPx={size}
       fill={paint.quiet}
     >
       {[0, 0.5, 1].map((share) => (
@@ -66,7 +63,7 @@ export function ChanceAgainstMade(props: { bins: BacktestReport['attempts']['bin
           </text>
         </g>
       ))}
-    </svg>
+    </Plot>
   );
 }
 

@@ -2,6 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { curveMonotoneX, line } from 'd3-shape';
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
 import { fromSi } from '#core/units/units.ts';
+import { Plot } from '#web/charts/Plot.tsx';
 import { PlotFrame } from '#web/charts/PlotFrame.tsx';
 import { letters, paint, textWidthPx } from '#web/charts/paint.ts';
 
@@ -28,14 +29,10 @@ export function ChanceCurve(props: {
     ({ chance }) => y(chance),
   ).curve(curveMonotoneX)([...chances]);
   return (
-    <svg
-      width={widthPx}
-      height={heightPx}
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
-      aria-label={`${props.label}. The table beside it tells the same.`}
-      fontFamily={letters.family}
-      fontSize={letters.small}
+    <Plot
+      label={`${props.label}. The table beside it tells the same.`}
+      widthPx={widthPx}
+      heightPx={heightPx}
       fill={paint.quiet}
     >
       <PlotFrame
@@ -66,7 +63,7 @@ export function ChanceCurve(props: {
       {chances.map(({ barKg, chance }) => (
         <circle key={barKg} cx={atKg(barKg)} cy={y(chance)} r="2.5" fill={paint.ink} />
       ))}
-    </svg>
+    </Plot>
   );
 }
 
