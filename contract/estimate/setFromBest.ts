@@ -1,5 +1,5 @@
 import type { Best } from '#contract/records/lifters.ts';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { type LoggedSet, nothingSeen } from '#contract/records/loggedSet.ts';
 
 /** A best that was written down, as the single that it was: it acts on the estimate like a logged set. */
 export function setFromBest(best: Best): LoggedSet {
@@ -7,12 +7,7 @@ export function setFromBest(best: Best): LoggedSet {
     ...best,
     reps: 1,
     made: 1,
-    stoppedAtS: null,
-    meanSpeedsMps: [],
-    peakSpeedsMps: [],
-    repsInReserve: null,
-    restS: null,
-    bodyMassKg: null,
+    ...nothingSeen,
     dayId: null,
     order: 1000,
     loggedAt: `${best.doneOn}T00:00:00Z`,

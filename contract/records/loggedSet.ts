@@ -58,6 +58,16 @@ export const givenSet = z
   .superRefine(agrees);
 export type GivenSet = z.infer<typeof givenSet>;
 
+/** What nobody looked at. */
+export const nothingSeen = {
+  stoppedAtS: null,
+  meanSpeedsMps: [],
+  peakSpeedsMps: [],
+  repsInReserve: null,
+  restS: null,
+  bodyMassKg: null,
+} satisfies Partial<GivenSet>;
+
 type Done = z.infer<z.ZodObject<typeof whatWasDone>>;
 
 /** What no field tells alone: reps, speeds and the miss, the start and its height. */

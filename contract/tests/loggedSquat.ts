@@ -1,5 +1,5 @@
 import type { Setup } from '#contract/records/lift.ts';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { type LoggedSet, nothingSeen } from '#contract/records/loggedSet.ts';
 
 /** A logged single of a made-up lifter in the straight squat; `change` says what differs. */
 export function loggedSquat(
@@ -25,12 +25,7 @@ export function loggedSquat(
     },
     reps: 1,
     made: 1,
-    stoppedAtS: null,
-    meanSpeedsMps: [],
-    peakSpeedsMps: [],
-    repsInReserve: null,
-    restS: null,
-    bodyMassKg: null,
+    ...nothingSeen,
     platform: false,
     place: '',
     dayId: null,

@@ -9,8 +9,8 @@ import { estimateHeights } from '../lifter/estimateHeights.ts';
 import { lifterCapability } from '../lifter/lifterCapability.ts';
 import type { Lift } from '../lifter/populationShape.ts';
 import type { Start } from '../lifter/startHeights.ts';
+import { bareLoad } from '../load/bareLoad.ts';
 import { compileLoad, withBarKg } from '../load/compileLoad.ts';
-import { STANDARD_GRAVITY_MPS2 } from '../load/localGravity.ts';
 import data from './reps.json' with { type: 'json' };
 
 const { willardson2005, speedDoubles, ...formulas } = data;
@@ -22,13 +22,7 @@ function lifter(lift: Lift, way: Start['way'], maxKg: number) {
   const range = { fromM: bottomM, toM: lockoutM };
   const load = {
     barKg: maxKg,
-    bands: [],
-    hungBands: [],
-    chains: [],
-    bottomM,
-    lockoutM,
-    gravityMps2: STANDARD_GRAVITY_MPS2,
-    path: [],
+    ...bareLoad(bottomM, lockoutM),
   };
   const today = { start: way, range, bodyMassKg: BODY_KG };
   return { load, ...lifterCapability(lift, today, { ...today, load, yearsAgo: 0 }), tiring: tiringOf(lift) };

@@ -5,6 +5,7 @@ import { estimateHeights } from '../lifter/estimateHeights.ts';
 import { lifterCapability } from '../lifter/lifterCapability.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import type { Start } from '../lifter/startHeights.ts';
+import { bareLoad } from '../load/bareLoad.ts';
 import type { Load } from '../load/Load.ts';
 import { STANDARD_GRAVITY_MPS2 } from '../load/localGravity.ts';
 import type { Capability } from '../rep/Capability.ts';
@@ -23,13 +24,7 @@ function lifter(lift: Lift, best: Start['way'], start: Start['way']): { load: Lo
   const range = { fromM: bottomM, toM: lockoutM };
   const load: Load = {
     barKg: MAX_KG[lift],
-    bands: [],
-    hungBands: [],
-    chains: [],
-    bottomM,
-    lockoutM,
-    gravityMps2: STANDARD_GRAVITY_MPS2,
-    path: [],
+    ...bareLoad(bottomM, lockoutM),
   };
   const today = { start, range, bodyMassKg: 100 };
   return { load, ...lifterCapability(lift, today, { ...today, load, start: best, yearsAgo: 0 }) };

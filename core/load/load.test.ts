@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitBand } from '../band/fitBand.ts';
+import { bareLoad } from './bareLoad.ts';
 import type { Load } from './Load.ts';
 import { loadCurve } from './loadCurve.ts';
 import { STANDARD_GRAVITY_MPS2 } from './localGravity.ts';
@@ -14,14 +15,9 @@ const readings = [1.1, 1.3, 1.5, 1.8, 2.1, 2.4].map((lambda) => ({
 }));
 const curves = fitBand({ restLengthM: REST_M, widthMm: 45, readings });
 const banded = (bottomM: number, lockoutM: number, zM = 0.1): Load => ({
+  ...bareLoad(bottomM, lockoutM),
   barKg: 100,
   bands: [{ curves, hookup: { way: 'doubled' }, anchor: { xM: 0, yM: 0, zM }, count: 2 }],
-  hungBands: [],
-  chains: [],
-  bottomM,
-  lockoutM,
-  gravityMps2: STANDARD_GRAVITY_MPS2,
-  path: [],
 });
 
 // Neo-Hookean strain energy: W = (mu/2)(lambda^2 + 2/lambda - 3) per volume (Treloar 1943; Rivlin 1948).

@@ -1,5 +1,5 @@
 import type { Lift } from '#contract/records/lift.ts';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { type LoggedSet, nothingSeen } from '#contract/records/loggedSet.ts';
 import type { Athlete } from './Athlete.ts';
 import { askedKg, type TaskSetup, totalFor } from './trueTask.ts';
 
@@ -87,12 +87,7 @@ export function draftSet(
     lift,
     equipment,
     setup: { ...setup, barKg },
-    stoppedAtS: null,
-    meanSpeedsMps: [],
-    peakSpeedsMps: [],
-    repsInReserve: null,
-    restS: null,
-    bodyMassKg: null,
+    ...nothingSeen,
     platform: false,
     place: 'Millrace',
     dayId: null,

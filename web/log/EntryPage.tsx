@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { nothingSeen } from '#contract/records/loggedSet.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useSetWriter } from '#web/api/useSets.ts';
 import { localToday } from '#web/parts/localToday.ts';
@@ -7,7 +8,7 @@ import { useToast } from '#web/parts/Toast.tsx';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { SetForm } from '#web/setup/SetForm.tsx';
-import { emptySet, nothingSeen, type SetDraft } from '#web/setup/setDraft.ts';
+import { emptySet, type SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords } from '#web/setup/setWords.ts';
 import { TrackDoor } from './track/TrackDoor.tsx';
 

@@ -1,5 +1,5 @@
 import type { Lift, Setup } from '#contract/records/lift.ts';
-import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
+import { type GivenSet, type LoggedSet, nothingSeen } from '#contract/records/loggedSet.ts';
 
 /** A set as it is being typed: the bar, and who lifted it, may be missing yet. */
 export type SetDraft = Omit<GivenSet, 'setup' | 'lifterId'> & {
@@ -33,16 +33,6 @@ export const bare = {
   bands: [],
   chains: [],
 } satisfies Omit<Setup, 'barKg'>;
-
-/** What nobody looked at. */
-export const nothingSeen = {
-  stoppedAtS: null,
-  meanSpeedsMps: [],
-  peakSpeedsMps: [],
-  repsInReserve: null,
-  restS: null,
-  bodyMassKg: null,
-} satisfies Partial<SetDraft>;
 
 /** A logged set as one would enter it again, in its place in the order. */
 export function givenAgain({ id: _id, loggedAt: _at, struckAt: _struck, ...given }: LoggedSet): GivenSet {

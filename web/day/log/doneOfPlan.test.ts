@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { type LoggedSet, nothingSeen } from '#contract/records/loggedSet.ts';
 import { doneOfPlan } from './doneOfPlan.ts';
 import type { PlannedWork } from './plannedSets.ts';
 
@@ -56,12 +56,7 @@ function logged(id: string, barKg: number): LoggedSet {
     setup: setup(barKg),
     reps: 2,
     made: 2,
-    stoppedAtS: null,
-    meanSpeedsMps: [],
-    peakSpeedsMps: [],
-    repsInReserve: null,
-    restS: null,
-    bodyMassKg: null,
+    ...nothingSeen,
     platform: false,
     place: '',
     dayId: 'day-1',

@@ -1,5 +1,5 @@
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { nothingSeen, type SetDraft } from '#web/setup/setDraft.ts';
+import { type LoggedSet, nothingSeen } from '#contract/records/loggedSet.ts';
+import type { SetDraft } from '#web/setup/setDraft.ts';
 import type { PlannedSet } from './plannedSets.ts';
 import type { PlaceLog } from './useDayLog.ts';
 
