@@ -3,7 +3,8 @@ import { CliError } from './CliError.ts';
 
 interface Refused {
   error: { field: string; message: string };
-  problems?: { line: number; column: string; message: string }[];
+  /** The line is null where no one line is meant; a place within an archive has no column. */
+  problems?: { line: number | null; column?: string; message: string }[];
 }
 
 /** Asks the server's app in this process, so that the terminal keeps the same rules as the screens. */
@@ -18,6 +19,8 @@ export async function askApp(store: ClubStore, path: string, request: RequestIni
 function sentences({ error, problems = [] }: Refused): string {
   if (problems.length === 0) return error.message;
   return problems
-    .map(({ line, column, message }) => `Line ${line}${column === '' ? '' : `, ${column}`}: ${message}`)
+    .map(({ line, column = '', message }) =>
+      line === null ? message : `Line ${line}${column === '' ? '' : `, ${column}`}: ${message}`,
+    )
     .join('\n');
 }

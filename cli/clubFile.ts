@@ -31,6 +31,11 @@ export async function openClub(file: string): Promise<ClubStore> {
   }
 }
 
+/** Opens the club in `file` to try something against it; where there is none, an empty one in memory: a try founds nothing. */
+export async function openClubToTry(file: string): Promise<ClubStore> {
+  return openClub(existsSync(file) ? file : ':memory:');
+}
+
 /** Hands an open club to `work` and closes it, however that ends. */
 export async function withClub<Result>(
   file: string,

@@ -1,8 +1,10 @@
+import { basename } from 'node:path';
 import { Command } from 'commander';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
-import { clubOption, openClub, openExistingClub } from '../clubFile.ts';
+import { clubOption, openClub, openClubToTry, openExistingClub } from '../clubFile.ts';
 import { readInputText } from '../readInputText.ts';
+import { takeArchive } from '../takeArchive.ts';
 import { takeLog } from '../takeLog.ts';
 import { knowsWhat, whatArgument } from '../whatArgument.ts';
 
@@ -23,7 +25,7 @@ export function importCommand(): Command {
     .addArgument(whatArgument())
     .argument('[file]', 'the file; without it, or with -, standard input')
     .addOption(clubOption())
-    .option('--dry-run', 'CSV: only check the file and say what it would do')
+    .option('--dry-run', 'only check the file and say what it would do')
     .option(
       '--column <name=header>',
       'log: which header of the file holds which column, once for each; otherwise by likeness',
@@ -39,36 +41,32 @@ export function importCommand(): Command {
 
 async function importRecords(what: string, file: string | undefined, options: ImportOptions): Promise<void> {
   if (!(await knowsWhat(what))) return;
-  if (what === 'archive' && !options.replace) {
+  const { dryRun = false, replace = false } = options;
+  if (what === 'archive' && !dryRun && !replace) {
     throw new CliError(
-      'An archive takes the place of all that the club has; say --replace if that is wanted.',
+      'An archive takes the place of all that the club has; say --replace if that is wanted, or look at it first with --dry-run.',
       2,
     );
   }
   refuseOutOfPlace(what, options);
   const body = await readInputText(file);
   // Sets are of lifters that a club has; a new club can only begin with records.
-  const store = await (what === 'log' ? openExistingClub : openClub)(options.club);
+  const open = what === 'log' ? openExistingClub : dryRun ? openClubToTry : openClub;
+  const store = await open(options.club);
   try {
     if (what === 'archive') {
-      const answer = await askApp(store, '/archive?replace=1', {
-        method: 'POST',
-        body,
-        headers: { 'content-type': 'application/json' },
-      });
-      const { keptAs } = (await answer.json()) as { keptAs: string };
-      process.stdout.write(`The club is now that of the archive. What it was before is kept in ${keptAs}.\n`);
-      return;
+      const name = file === undefined || file === '-' ? 'The file' : basename(file);
+      return await takeArchive(store, body, { file: name, dryRun });
     }
     if (what === 'log') return await takeLog(store, body, options);
-    const query = options.dryRun ? '?dryRun=1' : '';
+    const query = dryRun ? '?dryRun=1' : '';
     const answer = await askApp(store, `/records/${what}/csv${query}`, {
       method: 'POST',
       body,
       headers: { 'content-type': 'text/csv' },
     });
     const { rows, added } = (await answer.json()) as { rows: number; added: number };
-    const done = options.dryRun ? 'Would take in' : 'Took in';
+    const done = dryRun ? 'Would take in' : 'Took in';
     process.stdout.write(
       `${done} ${rows} ${rows === 1 ? 'line' : 'lines'} of ${what}: ${added} new, ${rows - added} known.\n`,
     );
@@ -77,10 +75,8 @@ async function importRecords(what: string, file: string | undefined, options: Im
   }
 }
 
-/** An option that this import would pass over could be meant in earnest: above all a dry run. */
-function refuseOutOfPlace(what: string, { dryRun, replace, column }: ImportOptions): void {
-  if (dryRun && what === 'archive')
-    throw new CliError('--dry-run is for CSV, the log or one kind; an archive has no dry run.', 2);
+/** An option that this import would pass over could be meant in earnest. */
+function refuseOutOfPlace(what: string, { replace, column }: ImportOptions): void {
   if (replace && what !== 'archive')
     throw new CliError(`--replace is for an archive alone; ${what} is only ever added to or corrected.`, 2);
   if (column && what !== 'log')

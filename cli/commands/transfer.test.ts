@@ -66,7 +66,6 @@ describe('rackwright import and export', () => {
   });
 
   it.each([
-    [['import', 'archive', '--dry-run', '--replace'], '--dry-run is for CSV'],
     [['import', 'log', '--replace'], '--replace is for an archive alone'],
     [['import', 'lifter', '--column', 'name=Who'], '--column is for the log alone'],
     [['import', 'log'], 'There is no club in '],
@@ -76,6 +75,27 @@ describe('rackwright import and export', () => {
     expect(refused.status).not.toBe(0);
     expect(refused.stderr).toContain(said);
     expect(existsSync(join(folder, 'apart.sqlite'))).toBe(false);
+  });
+
+  it('say what an archive holds beside the club and what is wrong in it, and change or found nothing', async () => {
+    await runCli(['import', 'bar', ...club('from.sqlite')], 'label,mass_kg\nLong bar,20.4\nShort bar,15\n');
+    const archive = await runCli(['export', 'archive', ...club('from.sqlite')]);
+    await runCli(['import', 'bar', ...club('into.sqlite')], 'label,mass_kg\nSpare bar,20\n');
+    const before = (await runCli(['export', 'archive', ...club('into.sqlite')])).stdout;
+    // Whoever says both wants to see first.
+    const both = ['import', 'archive', '--dry-run', '--replace'];
+    const tried = await runCli([...both, ...club('into.sqlite')], archive.stdout);
+    expect(tried).toMatchObject({ status: 0, stderr: '' });
+    expect(tried.stdout).toMatch(/^bars +2 +1$/m);
+    expect(tried.stdout).toContain('would be replaced');
+    expect((await runCli(['export', 'archive', ...club('into.sqlite')])).stdout).toBe(before);
+
+    const line = 1 + archive.stdout.split('\n').findIndex((text) => text.includes('20.4'));
+    const wrong = archive.stdout.replace('20.4', '-20.4');
+    const refused = await runCli(['import', 'archive', '--dry-run', ...club('none.sqlite')], wrong);
+    expect(refused).toMatchObject({ status: 2, stdout: '' });
+    expect(refused.stderr).toMatch(new RegExp(`^Line ${line}: records\\.bar\\[0\\]\\.massKg is -20\\.4; `));
+    expect(existsSync(join(folder, 'none.sqlite'))).toBe(false);
   });
 
   it('refuse to put an archive over a club unasked', async () => {

@@ -1,9 +1,11 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { Club } from '#contract/records/club.ts';
+import { archiveWords } from '#contract/words/archiveWords.ts';
 import { type ArchiveAnswer, restoreArchive, tryArchive } from '#web/api/clubFiles.ts';
 import { FilePick } from '#web/parts/FilePick.tsx';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
+import { dateText } from '#web/parts/localToday.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import './archive.css';
 import { ArchiveHolds } from './ArchiveHolds.tsx';
@@ -46,6 +48,8 @@ export function ArchiveDoor({ club }: { club: Club }) {
       await client.invalidateQueries();
       say(`The club is now what ${name} holds.`);
     });
+  const words =
+    tried?.answer.ok && archiveWords(tried.name, tried.answer.archive, tried.answer.here, dateText);
   return (
     <section className="stack ruled">
       <h2>Everything in one file</h2>
@@ -76,13 +80,13 @@ export function ArchiveDoor({ club }: { club: Club }) {
           />
         </div>
       )}
-      {tried?.answer.ok && (
+      {tried && words && (
         <>
-          <ArchiveHolds name={tried.name} archive={tried.answer.archive} here={tried.answer.here} />
+          <ArchiveHolds name={tried.name} words={words} />
           <div className="caution stack">
             <p>
-              <strong>Everything that {club.name} holds now would be replaced</strong> by what {tried.name}{' '}
-              holds. There is no undo here: download the archive first if you may want it back.
+              <strong>{words.replaced}</strong> There is no undo here: download the archive first if you may
+              want it back.
             </p>
             <div className="row">
               <button
