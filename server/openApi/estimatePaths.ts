@@ -55,7 +55,10 @@ export function estimatePaths() {
         summary:
           'Estimates of everybody in short, as far as they are known; the rest is worked out meanwhile',
         tags,
-        responses: { 200: answer('What is known by now', object({ estimates: summaries, progress })) },
+        responses: {
+          200: answer('What is known by now', object({ estimates: summaries, progress })),
+          400: refusal('A field is given; there is none here'),
+        },
       },
     },
     '/api/estimates/progress': {

@@ -20,6 +20,7 @@ export function evidencePaths() {
         ],
         responses: {
           200: answer('The questions and their answers', z.toJSONSchema(evidenceReport, { io: 'output' })),
+          400: refusal('A field is unknown'),
           404: refusal('There is no such lifter'),
         },
       },

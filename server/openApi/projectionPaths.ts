@@ -57,6 +57,7 @@ export function projectionPaths() {
               progress: shape(estimateProgress),
             }),
           ),
+          400: refusal('A field is given; there is none here'),
         },
       },
     },

@@ -20,7 +20,10 @@ function pathsOf(kind: KindName) {
         operationId: `${kind}.list`,
         summary: `Every ${word} of the club`,
         tags,
-        responses: { 200: answer('The records', object({ records: { type: 'array', items: record } })) },
+        responses: {
+          200: answer('The records', object({ records: { type: 'array', items: record } })),
+          400: noFields,
+        },
       },
       post: {
         operationId: `${kind}.create`,
@@ -55,7 +58,7 @@ function pathsOf(kind: KindName) {
         operationId: `${kind}.writeCsv`,
         summary: `Every ${word} as CSV, the units in the header`,
         tags,
-        responses: { 200: answer('The file', { type: 'string' }, 'text/csv') },
+        responses: { 200: answer('The file', { type: 'string' }, 'text/csv'), 400: noFields },
       },
       post: {
         operationId: `${kind}.readCsv`,
@@ -81,6 +84,7 @@ const taken = object({
   seq: seqSchema,
 });
 
+const noFields = refusal('A field is given; there is none here');
 const wrong = refusal('A field is wrong');
 const missing = refusal('There is no such record');
 const against = refusal('Something else stands against it');

@@ -14,17 +14,13 @@ export function setPaths() {
         operationId: 'set.list',
         summary: 'Sets done, struck ones included, by day and order',
         tags,
-        parameters: [
-          narrowing('lifterId', 'Only of this lifter'),
-          narrowing('dayId', 'Only those entered from this training day'),
-          narrowing('from', 'From this date on'),
-          narrowing('to', 'Up to this date'),
-        ],
+        parameters: narrowed,
         responses: {
           200: answer(
             'The sets, and how gear was called that is no longer there',
             object({ sets, formerLabels }),
           ),
+          ...noPart,
         },
       },
       post: {
@@ -64,7 +60,8 @@ export function setPaths() {
         operationId: 'set.writeCsv',
         summary: 'Every set that counts as CSV, one a line, the units in the header',
         tags,
-        responses: { 200: answer('The file', text, 'text/csv') },
+        parameters: narrowed,
+        responses: { 200: answer('The file', text, 'text/csv'), ...noPart },
       },
     },
     '/api/sets/import': {
@@ -94,6 +91,7 @@ export function setPaths() {
 
 const tags = ['log'];
 const text = { type: 'string' };
+const date = { type: 'string', format: 'date' };
 const formerLabels = {
   type: 'object',
   additionalProperties: text,
@@ -101,9 +99,20 @@ const formerLabels = {
 };
 const bandReps = object({
   bandPairId: text,
-  doneOn: { type: 'string', format: 'date' },
+  doneOn: date,
   reps: { type: 'integer' },
 });
+
+const narrowed = [
+  narrowing('lifterId', 'Only of this lifter'),
+  narrowing('dayId', 'Only those entered from this training day'),
+  narrowing('from', 'From this date on', date),
+  narrowing('to', 'Up to this date', date),
+];
+const noPart = {
+  400: refusal('A date is none, from is after to, or a field is unknown'),
+  404: refusal('There is no such lifter or training day'),
+};
 
 const whole = { type: 'integer' };
 const dateOrNull = { type: ['string', 'null'], format: 'date' };
@@ -156,6 +165,6 @@ function marking(operationId: string, summary: string, against: string) {
   };
 }
 
-function narrowing(name: string, description: string) {
-  return { name, in: 'query', schema: text, description };
+function narrowing(name: string, description: string, schema: object = text) {
+  return { name, in: 'query', schema, description };
 }

@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { lookAt } from '#contract/archive/archiveLook.ts';
 import { type ArchiveProblem, readArchive } from '#contract/archive/readArchive.ts';
 import { errorBody } from '#server/guard/errors.ts';
+import { readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
 import { exportArchive, restoreArchive } from '#store/archive.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -18,8 +19,8 @@ export function archiveRoutes(store: ClubStore) {
       }),
     )
     .post('/archive', async (c) => {
-      const dryRun = c.req.query('dryRun') === '1';
-      if (!dryRun && c.req.query('replace') !== '1') {
+      const { dryRun, replace } = readQuery(c, { dryRun: wishInQuery, replace: wishInQuery });
+      if (!dryRun && !replace) {
         const message =
           'An archive takes the place of the whole club; ask for that with ?replace=1, or look at it first with ?dryRun=1.';
         throw new Refusal('invalid', 'replace', message);

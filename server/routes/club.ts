@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import { type SSEStreamingApi, streamSSE } from 'hono/streaming';
+import { numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
@@ -8,11 +9,17 @@ export function clubRoutes(store: ClubStore, estimator: StrengthEstimator) {
   return new Hono()
     .get('/club', async (c) => c.json(await store.records()))
     .get('/events', async (c) => {
-      const asked = c.req.header('last-event-id') ?? c.req.query('after') ?? '';
-      const known = /^\d+$/.test(asked) ? Number(asked) : await store.latestSeq();
+      const asked = readQuery(c, { after: changeNumber.optional() });
+      const seen = c.req.header('last-event-id') ?? '';
+      const known = /^\d+$/.test(seen) ? Number(seen) : (asked.after ?? (await store.latestSeq()));
       return streamSSE(c, (stream) => tellNews(store, estimator, stream, known));
     });
 }
+
+const changeNumber = numberInQuery(
+  'the number of a change, such as 12',
+  (seq) => Number.isSafeInteger(seq) && seq >= 0,
+);
 
 /**
  * Tells the number of every change after `known`, those already made and those to come, and that estimates became better

@@ -3,6 +3,7 @@ import { readCsv } from '#contract/csv/readCsv.ts';
 import { writeCsv } from '#contract/csv/writeCsv.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { kindOf } from '#server/guard/kindOf.ts';
+import { readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { newId } from '#store/newId.ts';
@@ -12,6 +13,7 @@ export function csvRoutes(store: ClubStore) {
   return new Hono()
     .get('/records/:kind/csv', async (c) => {
       const kind = kindOf(c.req.param('kind'));
+      readQuery(c, {});
       const csv = writeCsv(kind, await store.list(kind));
       return c.body(csv, 200, {
         'Content-Type': 'text/csv; charset=utf-8',
@@ -20,6 +22,7 @@ export function csvRoutes(store: ClubStore) {
     })
     .post('/records/:kind/csv', async (c) => {
       const kind = kindOf(c.req.param('kind'));
+      const { dryRun } = readQuery(c, { dryRun: wishInQuery });
       const text = await readText(c, 'text/csv');
       const club = await store.records();
       const { records, added, changed, problems } = readCsv(kind, text, club.records, newId);
@@ -28,7 +31,6 @@ export function csvRoutes(store: ClubStore) {
         const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;
         return c.json({ ...errorBody(field, first.message), problems }, 400);
       }
-      const dryRun = c.req.query('dryRun') === '1';
       const rows = records.length;
       const counts = { rows, added, changed, unchanged: rows - added - changed };
       // A file that says only what is there makes no change that one could undo.

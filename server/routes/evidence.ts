@@ -1,10 +1,12 @@
 import { Hono } from 'hono';
+import { z } from 'zod';
 import { evidenceForLifter } from '#contract/evidence/evidenceForLifter.ts';
 import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
+import { readQuery } from '#server/guard/readQuery.ts';
+import { recordNamed } from '#server/guard/recordNamed.ts';
 import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
 import type { WeighEvidence } from '#server/jobs/evidenceWeigher.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
-import { Refusal } from '#store/Refusal.ts';
 
 /** What the log says of the club's rules of thumb. Weighed once for each state of the club, whoever asks. */
 export function evidenceRoutes(store: ClubStore, weighEvidence: WeighEvidence) {
@@ -20,11 +22,9 @@ export function evidenceRoutes(store: ClubStore, weighEvidence: WeighEvidence) {
     return report;
   };
   return new Hono().get('/evidence', async (c) => {
-    const lifterId = c.req.query('lifterId');
-    const { records, seq } = await store.records();
-    if (lifterId !== undefined && !records.lifter.some(({ id }) => id === lifterId))
-      throw new Refusal('missing', 'lifterId', `The club has no lifter with the id "${lifterId}".`);
-    const report = await reportAt(seq);
+    const { lifterId } = readQuery(c, { lifterId: z.string().optional() });
+    if (lifterId !== undefined) await recordNamed(store, 'lifter', 'lifterId', lifterId);
+    const report = await reportAt(await store.latestSeq());
     return c.json(lifterId === undefined ? report : evidenceForLifter(report, lifterId));
   });
 }

@@ -66,6 +66,15 @@ test('a file with a wrong line is refused whole; the first fifty wrong places ar
   }
 });
 
+test('a part of the log is written as a file by the same fields as it is read', async () => {
+  const { app, store } = await testApp(smallClub());
+  const days = ['2026-11-18', '2026-11-19', '2026-11-20'];
+  await store.logSets(days.map((doneOn) => squatSet({ doneOn })));
+  const file = await app.request('/api/sets/csv?lifterId=lifter-1&from=2026-11-19&to=2026-11-19');
+  const [, ...lines] = (await file.text()).trim().split('\n');
+  expect(lines.map((line) => line.slice(0, days[0]!.length))).toEqual(['2026-11-19']);
+});
+
 test('the file of one club makes the same log in another; gear of old keeps its label in it', async () => {
   const from = await testApp(smallClub());
   const spoken = {

@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { writeLog } from '#contract/log/writeLog.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
+import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
 import type { ImportAsked, ImportLog } from '#server/jobs/importLog.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -10,7 +11,8 @@ import { Refusal } from '#store/Refusal.ts';
 export function logFileRoutes(store: ClubStore, importLog: ImportLog) {
   return new Hono()
     .get('/sets/csv', async (c) => {
-      const [sets, { records }] = await Promise.all([store.loggedSets(), store.records()]);
+      const asked = await setsAskedFor(c, store);
+      const [sets, { records }] = await Promise.all([store.loggedSets(asked), store.records()]);
       return c.body(writeLog(sets, records, await store.formerGear(sets)), 200, {
         'Content-Type': 'text/csv; charset=utf-8',
         'Content-Disposition': 'attachment; filename="log.csv"',

@@ -1,13 +1,18 @@
 import { Hono } from 'hono';
 import { kindOf } from '#server/guard/kindOf.ts';
 import { readJson } from '#server/guard/readJson.ts';
+import { readQuery } from '#server/guard/readQuery.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** Records of every kind: list, add, replace, remove, and take a change back. */
 export function recordRoutes(store: ClubStore) {
   return new Hono()
-    .get('/records/:kind', async (c) => c.json({ records: await store.list(kindOf(c.req.param('kind'))) }))
+    .get('/records/:kind', async (c) => {
+      const kind = kindOf(c.req.param('kind'));
+      readQuery(c, {});
+      return c.json({ records: await store.list(kind) });
+    })
     .post('/records/:kind', async (c) => {
       const kind = kindOf(c.req.param('kind'));
       return c.json(await store.create(kind, withoutId(await readJson(c), null)), 201);

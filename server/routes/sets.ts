@@ -1,6 +1,6 @@
 import { Hono } from 'hono';
-import { dateIn } from '#server/guard/dateIn.ts';
 import { readJson } from '#server/guard/readJson.ts';
+import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
@@ -8,13 +8,7 @@ import { Refusal } from '#store/Refusal.ts';
 export function setRoutes(store: ClubStore) {
   return new Hono()
     .get('/sets', async (c) => {
-      const [from, to] = [dateIn(c, 'from'), dateIn(c, 'to')];
-      const sets = await store.loggedSets({
-        lifterId: c.req.query('lifterId'),
-        dayId: c.req.query('dayId'),
-        from,
-        to,
-      });
+      const sets = await store.loggedSets(await setsAskedFor(c, store));
       return c.json({ sets, formerLabels: await formerLabels(store, sets) });
     })
     .post('/sets', async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
