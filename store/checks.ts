@@ -1,4 +1,6 @@
 import type { Kysely } from 'kysely';
+import { dateAt } from '#contract/dateAt.ts';
+import { aheadOfToday } from '#contract/records/aheadOfToday.ts';
 import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { labelKey } from '#contract/records/labels.ts';
 import { neverChanged, references, referredBy } from '#contract/records/references.ts';
@@ -104,6 +106,18 @@ export async function checkTaut(db: Kysely<Tables>, clubId: string, entries: Cha
     const fault = after && slackFault(after, before, club);
     if (fault) throw new Refusal('invalid', fault.field, fault.message);
   }
+}
+
+/** Today's date by the club's clock. */
+export async function today(db: Kysely<Tables>, clubId: string): Promise<string> {
+  const [club] = await kindTable(db, clubId, 'club').live();
+  return dateAt(new Date(), club?.timeZone ?? 'UTC');
+}
+
+/** Nothing was measured or done on a day that is still to come. */
+export function checkHappened({ kind, before, after }: ChangeEntry, onDay: string): void {
+  const fault = after && aheadOfToday(kind, after, before, onDay);
+  if (fault) throw new Refusal('invalid', fault.field, fault.message);
 }
 
 /** What a coach can do with a record that has a past and therefore stays. */

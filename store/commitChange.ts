@@ -1,7 +1,16 @@
 import type { Kysely } from 'kysely';
 import { type KindName, kindNames, type RecordOf } from '#contract/records/allKinds.ts';
 import { appendChange, type Change, type ChangeEntry } from './changeLog.ts';
-import { checkLabels, checkNamed, checkOnce, checkShape, checkTaut, checkUnused } from './checks.ts';
+import {
+  checkHappened,
+  checkLabels,
+  checkNamed,
+  checkOnce,
+  checkShape,
+  checkTaut,
+  checkUnused,
+  today,
+} from './checks.ts';
 import { kindTable } from './kindTable.ts';
 import type { Tables } from './schema.ts';
 
@@ -25,6 +34,11 @@ export async function commitChange(
 ): Promise<Change> {
   const entries = (await entriesOf(db, clubId, edits)).filter(differs);
   entries.forEach(checkOnce);
+  // An undo brings back what was there, whatever its date.
+  if (undoes === null) {
+    const onDay = await today(db, clubId);
+    for (const entry of entries) checkHappened(entry, onDay);
+  }
   await checkLabels(db, clubId, entries);
   await checkNamed(db, clubId, entries);
   const change = await appendChange(db, clubId, entries, undoes);

@@ -3,8 +3,9 @@ import { namedBySet } from '#contract/log/namedBySet.ts';
 import { givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import type { Given } from './ClubStore.ts';
+import { today } from './checks.ts';
 import { kindTable } from './kindTable.ts';
-import { addSets, checkThere } from './logSets.ts';
+import { addSets, checkDone, checkThere } from './logSets.ts';
 import { Refusal } from './Refusal.ts';
 import { readSet } from './readSets.ts';
 import type { Tables } from './schema.ts';
@@ -37,7 +38,9 @@ export async function correctSet(
     (one) => !named.some(({ kind, id }) => kind === one.kind && id === one.id),
   );
   await checkThere(newlyNamed, (kind, ids) => kindTable(db, clubId, kind).among(ids));
-  const sameDay = read.data.lifterId === mistaken.lifterId && read.data.doneOn === mistaken.doneOn;
+  const { doneOn } = read.data;
+  if (doneOn !== mistaken.doneOn) checkDone('doneOn', doneOn, await today(db, clubId));
+  const sameDay = read.data.lifterId === mistaken.lifterId && doneOn === mistaken.doneOn;
   const order = read.data.order ?? (sameDay ? mistaken.order : null);
   const [set] = await addSets(db, clubId, [{ ...read.data, order }]);
   const { seq } = await turnSets(db, clubId, { counts: [set!.id], struck: [id] });

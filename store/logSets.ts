@@ -1,11 +1,13 @@
 import type { Kysely } from 'kysely';
 import { z } from 'zod';
 import { type Named, namedBySet } from '#contract/log/namedBySet.ts';
+import { aheadSentence } from '#contract/records/aheadOfToday.ts';
 import { allKinds } from '#contract/records/allKinds.ts';
 import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import type { Given } from './ClubStore.ts';
 import { appendChange } from './changeLog.ts';
+import { today } from './checks.ts';
 import { kindTable } from './kindTable.ts';
 import { newId } from './newId.ts';
 import { Refusal } from './Refusal.ts';
@@ -31,9 +33,16 @@ export async function logSets(
     namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
   );
   await checkThere(named, (kind, ids) => kindTable(db, clubId, kind).among(ids));
+  const onDay = await today(db, clubId);
+  given.forEach(({ doneOn }, i) => checkDone(`sets[${i}].doneOn`, doneOn, onDay));
   const sets = await addSets(db, clubId, given);
   const { seq } = await appendChange(db, clubId, [], null, { counts: sets.map(({ id }) => id), struck: [] });
   return { sets, seq };
+}
+
+/** No set was done on a day that is still to come. */
+export function checkDone(field: string, doneOn: string, onDay: string): void {
+  if (doneOn > onDay) throw new Refusal('invalid', field, aheadSentence(field, `"${doneOn}"`, onDay));
 }
 
 /** Writes new sets at the end of the log; the change that tells of them is the caller's. */

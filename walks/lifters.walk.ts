@@ -130,7 +130,9 @@ test('what was done or weighed was not so tomorrow', async ({ page }) => {
   await page.getByLabel('Body mass', { exact: true }).fill('52');
   await page.getByLabel('Weighed on').fill('2999-01-01');
   await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByText(/^Weighed on is 1 Jan 2999; allowed is up to \d+ \w+ \d{4}\.$/)).toBeVisible();
+  await expect(
+    page.getByText(/^Weighed on is 1 Jan 2999; it must be no later than today, \d+ \w+ \d{4}\.$/),
+  ).toBeVisible();
 });
 
 test('a removed best comes back with Undo', async ({ page }) => {

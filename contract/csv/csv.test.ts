@@ -7,8 +7,14 @@ import { arbitraryRecord } from '#contract/tests/arbitraryRecord.ts';
 import { readCsv } from './readCsv.ts';
 import { writeCsv } from './writeCsv.ts';
 
-const noId = () => {
-  throw new Error('No line of this file needs a new id.');
+/** No record of these tests is dated later; how a date ahead is refused has a test of its own. */
+const LAST_DAY = '2100-01-01';
+
+const neverNew = {
+  newId: () => {
+    throw new Error('No line of this file needs a new id.');
+  },
+  today: LAST_DAY,
 };
 
 function clubOf(lists: { [K in KindName]?: object[] }): ClubRecords {
@@ -41,8 +47,8 @@ describe('a file that was written', () => {
         // A file holds one club and only changes it.
         if (kind === 'club') Object.assign(club, { club: written });
         const text = writeCsv(kind, written);
-        expect(readCsv(kind, text, club, noId)).toMatchObject({ records: written, problems: [] });
-        expect(readCsv(kind, `\ufeff${text}`, club, noId).records).toEqual(written);
+        expect(readCsv(kind, text, club, neverNew)).toMatchObject({ records: written, problems: [] });
+        expect(readCsv(kind, `\ufeff${text}`, club, neverNew).records).toEqual(written);
       }),
     );
   });
@@ -74,15 +80,18 @@ describe('a file that is read', () => {
   const wide = { id: 'pair-1', label: 'Wide 1' };
   const club = clubOf({ bar: [bar], bandPair: [wide, { id: 'pair-2', label: 'Wide 2' }] });
   let count = 0;
-  const newId = () => {
-    count += 1;
-    return `new-${count}`;
+  const making = {
+    newId: () => {
+      count += 1;
+      return `new-${count}`;
+    },
+    today: LAST_DAY,
   };
 
   test('changes known ids, adds unknown ones as given, and makes ids where there are none', () => {
     count = 0;
     const text = 'label,id,mass_kg\nLong,bar-1,20.3\nShort,mine,10\nThick,,25\n';
-    expect(readCsv('bar', text, club, newId)).toEqual({
+    expect(readCsv('bar', text, club, making)).toEqual({
       records: [
         { ...bar, massKg: 20.3 },
         { id: 'mine', label: 'Short', massKg: 10, weighed: false, note: '' },
@@ -96,20 +105,20 @@ describe('a file that is read', () => {
 
   test('counts a line that says what the club has already as no change', () => {
     const text = 'id,label,mass_kg,weighed\nbar-1,Long,20,yes\nnew,Short,10,no\n';
-    expect(readCsv('bar', text, club, newId)).toMatchObject({ added: 1, changed: 0 });
+    expect(readCsv('bar', text, club, making)).toMatchObject({ added: 1, changed: 0 });
     const heavier = text.replace('Long,20', 'Long,20.3');
-    expect(readCsv('bar', heavier, club, newId)).toMatchObject({ added: 1, changed: 1 });
+    expect(readCsv('bar', heavier, club, making)).toMatchObject({ added: 1, changed: 1 });
   });
 
   test.each([';', '\t'])('may have %j between its cells, and line ends of either sort', (between) => {
     const text = [`label`, `mass_kg`].join(between) + `\r\n` + ['A, thick', '25'].join(between) + '\r\n';
-    const { records } = readCsv('bar', text, club, newId);
+    const { records } = readCsv('bar', text, club, making);
     expect(records).toMatchObject([{ label: 'A, thick', massKg: 25 }]);
   });
 
   test('takes the label of a band pair for its id, whatever its capitals', () => {
     const text = 'band_pair_id,side,taken_on,length_m,force_N\nwide 2,a,2026-11-25,1.5,210\n';
-    const { records, problems } = readCsv('bandReading', text, club, newId);
+    const { records, problems } = readCsv('bandReading', text, club, making);
     expect(problems).toEqual([]);
     expect(records[0]?.bandPairId).toBe('pair-2');
   });
@@ -126,7 +135,7 @@ describe('a file that is read', () => {
       ],
     });
     const text = 'anchor_id,rack_id,label,way,lifts\nlow,Two,doubled,doubled,"[""squat""]"\n';
-    expect(readCsv('hookup', text, racks, newId).records[0]?.anchorId).toBe('a2');
+    expect(readCsv('hookup', text, racks, making).records[0]?.anchorId).toBe('a2');
   });
 
   test('reports every wrong line by line and column', () => {
@@ -141,7 +150,7 @@ describe('a file that is read', () => {
       ',LONG,25,no,',
       ',long,25,no,',
     ].join('\n');
-    const { problems } = readCsv('bar', text, club, newId);
+    const { problems } = readCsv('bar', text, club, making);
     expect(problems.map(({ line, column }) => [line, column])).toEqual([
       [2, 'mass_kg'],
       [4, 'mass_kg'],
@@ -171,7 +180,7 @@ describe('a file that is read', () => {
     ['a list that is none', 'rack', 'label,lifts\nA,squat\n', 2, 'lifts'],
     ['a second club', 'club', 'name\nAnother\n', 2, 'id'],
   ] as const)('is refused for %s', (_why, kind, text, line, column) => {
-    const { problems, records } = readCsv(kind, text, clubOf({}), newId);
+    const { problems, records } = readCsv(kind, text, clubOf({}), making);
     expect(problems).toHaveLength(1);
     expect(problems[0]).toMatchObject({ line, column });
     expect(records).toEqual([]);
@@ -184,7 +193,7 @@ describe('a file that is read', () => {
         { id: 'l2', name: 'Ida Quill' },
       ],
     });
-    const mass = readCsv('bodyMass', 'lifter_id,taken_on,mass_kg\nIda Quill,2026-11-25,80\n', twins, newId);
+    const mass = readCsv('bodyMass', 'lifter_id,taken_on,mass_kg\nIda Quill,2026-11-25,80\n', twins, making);
     expect(mass.problems[0]).toMatchObject({ line: 2, column: 'lifter_id' });
     const reading = {
       id: 'x',
@@ -195,7 +204,7 @@ describe('a file that is read', () => {
       forceN: 210,
     };
     const held = { ...club, bandReading: [{ ...reading, direction: 'loading' }] } as ClubRecords;
-    const changed = readCsv('bandReading', 'id,force_N\nx,250\n', held, newId);
+    const changed = readCsv('bandReading', 'id,force_N\nx,250\n', held, making);
     expect(changed.problems[0]).toMatchObject({ line: 2, column: 'id' });
   });
 
@@ -205,14 +214,14 @@ describe('a file that is read', () => {
     const taut = clubOf({ bandPair: [pair], bandReading: [reading] });
     const text =
       'band_pair_id,side,taken_on,length_m,force_N\nWide 1,a,2026-11-25,1.05,9\nWide 1,b,2026-11-25,1.1,9\n';
-    expect(readCsv('bandReading', text, taut, newId).problems).toEqual([
+    expect(readCsv('bandReading', text, taut, making).problems).toEqual([
       {
         line: 3,
         column: 'length_m',
         message: 'length_m is 1.1; it must be more than 1.1, the rest length of band b of pair "Wide 1".',
       },
     ]);
-    expect(readCsv('bandPair', 'id,rest_length_b_m\npair-1,1.5\n', taut, newId).problems).toEqual([
+    expect(readCsv('bandPair', 'id,rest_length_b_m\npair-1,1.5\n', taut, making).problems).toEqual([
       {
         line: 2,
         column: 'rest_length_b_m',
@@ -220,5 +229,41 @@ describe('a file that is read', () => {
           'rest_length_b_m is 1.5; it must be less than 1.5, the shortest length that band b was read at.',
       },
     ]);
+  });
+
+  test.each([
+    ['bodyMass', 'lifter_id,mass_kg,taken_on\nIda Quill,80,'],
+    [
+      'liftHeights',
+      'lifter_id,lift,start,bottom_m,lockout_m,measured_on\nIda Quill,squat,"{""way"":""free""}",0.7,1.2,',
+    ],
+    ['best', 'lifter_id,lift,setup,done_on\nIda Quill,squat,"{""start"":{""way"":""free""},""barKg"":100}",'],
+    ['bandReading', 'band_pair_id,side,length_m,force_N,taken_on\nWide 1,a,1.5,200,'],
+    ['lifter', 'name,category,born_on\nTor Fenn,men,'],
+  ] as const)(
+    'refuses a %s of tomorrow, takes one of today, and leaves one that is kept alone',
+    (kind, line) => {
+      const pair = { ...wide, widthMm: 44, restLengthAM: 1, restLengthBM: null };
+      const people = clubOf({ bandPair: [pair], lifter: [{ id: 'l1', name: 'Ida Quill' }] });
+      const on = { newId: making.newId, today: '2026-11-25' };
+      const { records, problems } = readCsv(kind, `${line}2026-11-25\n`, people, on);
+      expect(problems).toEqual([]);
+      const column = line.split('\n')[0]!.split(',').at(-1)!;
+      expect(readCsv(kind, `${line}2026-11-26\n`, people, on).problems).toEqual([
+        {
+          line: 2,
+          column,
+          message: `${column} is "2026-11-26"; it must be no later than today, 2026-11-25.`,
+        },
+      ]);
+      const kept = { ...people, [kind]: records };
+      const again = { ...on, today: '2026-11-20' };
+      expect(readCsv(kind, writeCsv(kind, records), kept, again).problems).toEqual([]);
+    },
+  );
+
+  test('takes a training day that lies ahead', () => {
+    const on = { newId: making.newId, today: '2026-11-25' };
+    expect(readCsv('day', 'date,groups\n2026-12-25,[]\n', clubOf({}), on).problems).toEqual([]);
   });
 });

@@ -3,7 +3,7 @@ import type { CsvProblem } from './CsvProblem.ts';
 import { clashes } from './clashes.ts';
 import { type Column, columnsOf } from './columns.ts';
 import { parseTable, type TableLine } from './parseTable.ts';
-import { type ReadRow, readRow } from './readRow.ts';
+import { type ReadRow, type RowMaking, readRow } from './readRow.ts';
 
 /** A file as the records it would make, or, with none of them, everything that is wrong in it. */
 export interface CsvReading<K extends KindName> {
@@ -23,7 +23,7 @@ export function readCsv<K extends KindName>(
   kind: K,
   text: string,
   club: ClubRecords,
-  newId: () => string,
+  { newId, today }: RowMaking,
 ): CsvReading<K> {
   const table = parseTable(text);
   if ('problem' in table) return refused([table.problem]);
@@ -33,7 +33,7 @@ export function readCsv<K extends KindName>(
   const columns = readHeader(kind, header);
   if ('problems' in columns) return refused(columns.problems);
 
-  const rows = lines.map((line) => readRow(kind, line, columns.columns, club, newId));
+  const rows = lines.map((line) => readRow(kind, line, columns.columns, club, { newId, today }));
   const good = rows.filter((row): row is ReadRow<K> => 'record' in row);
   const problems = rows.flatMap((row) => ('problems' in row ? row.problems : []));
   problems.push(...clashes(kind, good, club));

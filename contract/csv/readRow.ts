@@ -1,3 +1,4 @@
+import { aheadOfToday } from '#contract/records/aheadOfToday.ts';
 import { allKinds, type ClubRecords, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { neverChanged, referredBy } from '#contract/records/references.ts';
 import { slackFault } from '#contract/records/slackReading.ts';
@@ -13,13 +14,20 @@ export interface ReadRow<K extends KindName> {
   record: RecordOf<K>;
 }
 
+/** What making a record of a line takes beside the line and the club. */
+export interface RowMaking {
+  newId: () => string;
+  /** What was measured or done was not done later. */
+  today: string;
+}
+
 /** One line as a record, or everything that is wrong with it. */
 export function readRow<K extends KindName>(
   kind: K,
   { line, cells }: TableLine,
   columns: Column[],
   club: ClubRecords,
-  newId: () => string,
+  { newId, today }: RowMaking,
 ): ReadRow<K> | { problems: CsvProblem[] } {
   if (cells.length !== columns.length) {
     const message = `This line has ${cells.length} cells; the header has ${columns.length}.`;
@@ -51,10 +59,12 @@ export function readRow<K extends KindName>(
   }
   const record = read.data as RecordOf<K>;
   const slack = slackFault(record, known ?? null, club);
+  const ahead = aheadOfToday(kind, record, known ?? null, today);
   const wrong = [
     ...againstRules(kind, known, record),
     ...namesNobody(kind, record, club),
     ...(slack ? [slack] : []),
+    ...(ahead ? [ahead] : []),
   ];
   return wrong.length > 0
     ? { problems: wrong.map((problem) => asCsvProblem(kind, line, problem)) }

@@ -8,6 +8,9 @@ import { againstLog } from './againstLog.ts';
 import { readLog } from './readLog.ts';
 import { writeLog } from './writeLog.ts';
 
+/** No set of these tests is dated later; how a date ahead is refused has a test of its own. */
+const LAST_DAY = '2090-01-01';
+
 const rack = twoLifters().rack[0]!;
 const hookup = twoLifters().hookup[0]!;
 const anchor = twoLifters().anchor[0]!;
@@ -105,7 +108,7 @@ describe('our own file', () => {
   test('is read back exactly, whatever a set holds, and brings nothing that the log has', () => {
     fc.assert(
       fc.property(fc.array(set, { maxLength: 4 }), (sets) => {
-        const read = readLog(writeLog(logged(sets), club, []), null, club);
+        const read = readLog(writeLog(logged(sets), club, []), null, club, LAST_DAY);
         expect(read).toMatchObject({ sets, problems: [], rows: sets.length });
         expect(againstLog(read.sets, logged(sets))).toEqual({ fresh: [], alreadyThere: sets.length });
       }),
@@ -140,7 +143,7 @@ describe("a club's own spreadsheet", () => {
 
   test('is understood by its headers, in pounds and inches, with decimal commas and sets that are alike', () => {
     const text = `${header}\n13/01/2026;=tor;Box Squat;225,5;3;5;14;8,5;2,5;"good, fast";7\n`;
-    const { sets, suggested, units, problems } = readLog(text, null, club);
+    const { sets, suggested, units, problems } = readLog(text, null, club, LAST_DAY);
     expect(problems).toEqual([]);
     expect(suggested).toEqual({
       date: 'Day',
@@ -173,13 +176,13 @@ describe("a club's own spreadsheet", () => {
   test('takes the columns that the coach names, and says which cannot be', () => {
     const text = 'A,B,C,D,E\n2026-01-13,l1,bench,100,5\n';
     const columns = { date: 'A', lifter: 'B', lift: 'C', bar: 'D', reps: 'E' };
-    expect(readLog(text, columns, club).sets).toMatchObject([
+    expect(readLog(text, columns, club, LAST_DAY).sets).toMatchObject([
       { lift: 'bench', reps: 5, setup: { barKg: 100 } },
     ]);
-    const wrong = readLog(text, { ...columns, bar: 'F', shoe: 'A' }, club);
+    const wrong = readLog(text, { ...columns, bar: 'F', shoe: 'A' }, club, LAST_DAY);
     expect(wrong.sets).toEqual([]);
     expect(wrong.problems.map(({ column }) => column)).toEqual(['bar', 'shoe']);
-    expect(readLog(text, null, club).problems.map(({ line }) => line)).toEqual([1, 1, 1, 1, 1]);
+    expect(readLog(text, null, club, LAST_DAY).problems.map(({ line }) => line)).toEqual([1, 1, 1, 1, 1]);
   });
 
   test.each([
@@ -192,7 +195,7 @@ describe("a club's own spreadsheet", () => {
   ])('knows what %s means', (name, { lift, way }) => {
     const height = way === 'free' || way === 'paused' ? '' : '0.1';
     const text = `date,lifter,lift,bar,reps,start_height_m\n2026-01-13,l1,${name},100,5,${height}\n`;
-    expect(readLog(text, null, club).sets).toMatchObject([{ lift, setup: { start: { way } } }]);
+    expect(readLog(text, null, club, LAST_DAY).sets).toMatchObject([{ lift, setup: { start: { way } } }]);
   });
 
   test('reads dates only where the file as a whole tells day from month', () => {
@@ -220,6 +223,17 @@ describe("a club's own spreadsheet", () => {
     }
   });
 
+  test('refuses a set of tomorrow in the words of the file, and takes one of today', () => {
+    const of = (day: string) => `When,Who,lift,bar,reps\n${day},l1,squat,100,5\n`;
+    const today = '2026-11-25';
+    expect(readLog(of(today), null, club, today)).toMatchObject({ sets: [{ doneOn: today }], problems: [] });
+    const message = 'When is "2026-11-26"; it must be no later than today, 2026-11-25.';
+    expect(readLog(of('2026-11-26'), null, club, today)).toMatchObject({
+      sets: [],
+      problems: [{ line: 2, column: 'When', message }],
+    });
+  });
+
   test('hangs a pair where only one hookup can be meant, and asks where several can', () => {
     const hung = { rackId: 'r1', bands: [{ bandPairId: 'p1', hookupId: 'h-r1' }] };
     expect(bandsFile('wide 1', 'Window').sets).toMatchObject([{ setup: hung }]);
@@ -241,7 +255,7 @@ describe("a club's own spreadsheet", () => {
       '2026-01-13,l1,squat,heavy,5,,,suit,',
       '2026-01-13,l1,squat,100,5,,,suit,',
     ].join('\n');
-    const { sets, problems } = readLog(text, null, club);
+    const { sets, problems } = readLog(text, null, club, LAST_DAY);
     expect(sets).toEqual([]);
     expect(problems.map(({ line, column }) => [line, column])).toEqual([
       [3, 'lift'],
@@ -288,7 +302,12 @@ describe('against the log', () => {
       const day = new Date(Date.UTC(2024, 0, 1 + (i % 700))).toISOString().slice(0, 10);
       return `${day},l${1 + (i % 3)},squat,${60 + (i % 97)},${1 + (i % 5)}`;
     });
-    const { sets, problems } = readLog(`date,lifter,lift,bar,reps\n${lines.join('\n')}\n`, null, club);
+    const { sets, problems } = readLog(
+      `date,lifter,lift,bar,reps\n${lines.join('\n')}\n`,
+      null,
+      club,
+      LAST_DAY,
+    );
     expect(problems).toEqual([]);
     const { fresh } = againstLog(sets, []);
     expect(fresh).toHaveLength(30_000);
@@ -303,12 +322,12 @@ describe('against the log', () => {
 
 function datesFile(...dates: string[]) {
   const lines = dates.map((day) => `${day},l1,squat,100,5`);
-  return readLog(['date,lifter,lift,bar,reps', ...lines].join('\n'), null, club);
+  return readLog(['date,lifter,lift,bar,reps', ...lines].join('\n'), null, club, LAST_DAY);
 }
 
 function bandsFile(bands: string, where: string) {
   const line = `2026-01-13,l1,squat,100,5,${bands},${where}`;
-  return readLog(`date,lifter,lift,bar,reps,bands,rack\n${line}\n`, null, club);
+  return readLog(`date,lifter,lift,bar,reps,bands,rack\n${line}\n`, null, club, LAST_DAY);
 }
 
 function given(fields: object = {}): GivenSet {

@@ -20,8 +20,16 @@ export interface LogReading {
   units: LogFile['units'];
 }
 
-/** Reads a file of sets: one of ours, or a club's own whose columns `given` names, or, with null, those that look like ours. */
-export function readLog(text: string, given: Record<string, unknown> | null, club: ClubRecords): LogReading {
+/**
+ * Reads a file of sets: one of ours, or a club's own whose columns `given` names, or, with null, those that look like ours.
+ * None was done later than `today`.
+ */
+export function readLog(
+  text: string,
+  given: Record<string, unknown> | null,
+  club: ClubRecords,
+  today: string,
+): LogReading {
   const table = parseTable(text);
   const [header, ...lines] = 'lines' in table ? table.lines : [];
   const headers = header?.cells.map((cell) => cell.trim()) ?? [];
@@ -38,15 +46,20 @@ export function readLog(text: string, given: Record<string, unknown> | null, clu
   if ('problems' in columns) {
     return { ...reading, problems: columns.problems.map((problem) => ({ line: header.line, ...problem })) };
   }
-  const { sets, problems } = readLines(lines, headers.length, columns, club);
+  const { sets, problems } = readLines(lines, headers.length, columns, { club, today });
   const whole = problems.length === 0;
   return { ...reading, units: columns.units, sets: whole ? sets : [], problems: told(problems) };
 }
 
-function readLines(lines: TableLine[], width: number, columns: FileColumns, club: ClubRecords) {
+function readLines(
+  lines: TableLine[],
+  width: number,
+  columns: FileColumns,
+  { club, today }: Pick<LogFile, 'club' | 'today'>,
+) {
   const { indexOf, units, headerOf } = columns;
   const readDate = dateReader(lines.map((line) => cellAt(line, indexOf.get('date'))));
-  const file: LogFile = { club, find: finder(club), readDate, units, headerOf };
+  const file: LogFile = { club, today, find: finder(club), readDate, units, headerOf };
   const sets: GivenSet[] = [];
   const problems: CsvProblem[] = [];
   for (const line of lines) {

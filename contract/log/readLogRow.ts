@@ -1,6 +1,7 @@
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import { type CellReading, readCell } from '#contract/csv/cells.ts';
 import { unguardFormula } from '#contract/csv/formulaGuard.ts';
+import { aheadSentence } from '#contract/records/aheadOfToday.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Field } from '#contract/records/fields.ts';
 import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
@@ -14,6 +15,8 @@ import { type Find, readBands, readChains } from './readHung.ts';
 /** How the columns of one file are to be read. */
 export interface LogFile {
   club: ClubRecords;
+  /** The last day on which a set can have been done. */
+  today: string;
   find: Find;
   readDate: (cell: string) => CellReading;
   /** Units of the columns that count a mass, a length or a time. */
@@ -39,6 +42,10 @@ export function readLogRow(
   const { sets, ...set } = fieldsOf(cellOf, file, refuse);
   if (problems.length > 0) return { problems };
   const read = givenSet.safeParse(set);
+  if (read.success && read.data.doneOn > file.today) {
+    refuse('date', aheadSentence(file.headerOf('date'), `"${read.data.doneOn}"`, file.today));
+    return { problems };
+  }
   if (read.success) return { sets: Array.from({ length: sets }, () => read.data) };
   return { problems: read.error.issues.map((issue) => asCsvProblem(line, issueProblem(issue, set), file)) };
 }

@@ -6,7 +6,12 @@ export const club = kind('club', 'club', {
   name: z.string().trim().min(1).max(80),
   /** True when the club and its people are made up, as in the demo; shown on screen and paper. */
   invented: z.boolean().default(false),
-  timeZone: z.string().min(1).default('UTC'),
+  /** Decides which day is today. */
+  timeZone: z
+    .string()
+    .refine(isTimeZone, 'it must be a time zone such as Europe/London')
+    .meta({ format: 'time-zone' })
+    .default('UTC'),
   massUnit: z.enum(['kg', 'lb']).default('kg'),
   lengthUnit: z.enum(['cm', 'in']).default('cm'),
   /** With both known, local gravity is computed; otherwise standard gravity is used and said. */
@@ -23,3 +28,11 @@ export const club = kind('club', 'club', {
   note,
 });
 export type Club = z.infer<typeof club.shape>;
+
+function isTimeZone(name: string): boolean {
+  try {
+    return new Intl.DateTimeFormat('en', { timeZone: name }).resolvedOptions().timeZone !== '';
+  } catch {
+    return false;
+  }
+}

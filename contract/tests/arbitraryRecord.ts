@@ -48,6 +48,8 @@ function arbitrary(schema: Schema): fc.Arbitrary<unknown> {
         maxLength: Math.min(schema.maxItems ?? 3, 3),
       });
     case 'string':
+      if (schema.format === 'time-zone')
+        return fc.constantFrom('UTC', 'Europe/London', 'America/Argentina/Ushuaia');
       return schema.format === 'date'
         ? date
         : fc.string({ unit, minLength: schema.minLength ?? 0, maxLength: 8 });

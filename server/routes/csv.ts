@@ -5,6 +5,7 @@ import { errorBody } from '#server/guard/errors.ts';
 import { kindOf } from '#server/guard/kindOf.ts';
 import { readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
+import { clubToday } from '#server/jobs/clubToday.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { newId } from '#store/newId.ts';
 
@@ -25,7 +26,8 @@ export function csvRoutes(store: ClubStore) {
       const { dryRun } = readQuery(c, { dryRun: wishInQuery });
       const text = await readText(c, 'text/csv');
       const club = await store.records();
-      const { records, added, changed, problems } = readCsv(kind, text, club.records, newId);
+      const making = { newId, today: await clubToday(store) };
+      const { records, added, changed, problems } = readCsv(kind, text, club.records, making);
       const [first] = problems;
       if (first) {
         const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;

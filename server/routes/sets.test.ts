@@ -41,6 +41,23 @@ test('a set is corrected in one step, by the same rules as a new one', async () 
   expect((await ask('POST', '/api/sets/x/correct', squatSet())).status).toBe(404);
 });
 
+test('a set of a day that is still to come is refused, however it comes; one of today is taken', async () => {
+  const { ask, store } = await testApp(smallClub());
+  const today = new Date().toISOString().slice(0, 10);
+  const ahead = squatSet({ doneOn: '2999-01-01' });
+  const logged = await ask('POST', '/api/sets', { sets: [squatSet({ doneOn: today })] });
+  expect(logged.status).toBe(201);
+  const before = await store.loggedSets();
+  const both = await ask('POST', '/api/sets', { sets: [squatSet(), ahead] });
+  expect(both).toMatchObject({ status: 400, json: { error: { field: 'sets[1].doneOn' } } });
+  expect(both.json.error.message).toMatch(/is "2999-01-01"; it must be no later than today, 2\d{3}-/);
+  const moved = await ask('POST', `/api/sets/${logged.json.sets[0].id}/correct`, ahead);
+  expect(moved).toMatchObject({ status: 400, json: { error: { field: 'doneOn' } } });
+  const text = 'date,lifter,lift,bar,reps\n2999-01-01,Ida Quill,squat,100,5\n';
+  expect((await ask('POST', '/api/sets/import', { text })).json.error.field).toBe('line 2, date');
+  expect(await store.loggedSets()).toEqual(before);
+});
+
 test('gear that was removed keeps its label beside the sets that name it', async () => {
   const { ask, store } = await testApp(smallClub());
   await store.logSets([squatSet()]);

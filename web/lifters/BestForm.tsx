@@ -68,7 +68,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
         type="date"
         value={draft.doneOn}
         required
-        until={props.today}
+        today={props.today}
         onChange={(doneOn) => set({ doneOn })}
       />
       <TextField label="Place" value={draft.place} maxLength={80} onChange={(place) => set({ place })} />

@@ -95,7 +95,7 @@ function MassForm(props: { lifterId: string; mass: BodyMass | null; today: strin
         type="date"
         value={takenOn}
         required
-        until={props.today}
+        today={props.today}
         onChange={setTakenOn}
       />
     </RecordForm>

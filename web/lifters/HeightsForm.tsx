@@ -94,7 +94,7 @@ export function HeightsForm(props: {
         type="date"
         value={measuredOn}
         required
-        until={props.today}
+        today={props.today}
         onChange={setMeasuredOn}
       />
     </RecordForm>

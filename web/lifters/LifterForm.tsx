@@ -51,7 +51,7 @@ export function LifterForm(props: {
         label="Born on"
         type="date"
         value={draft.bornOn ?? ''}
-        until={today}
+        today={today}
         hint="Lifters under 18 are marked and get cautions of their own."
         onChange={(bornOn) => set({ bornOn: bornOn === '' ? null : bornOn })}
       />

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { aheadSentence } from '#contract/records/aheadOfToday.ts';
 import { Field } from './Field.tsx';
 import { dateText } from './localToday.ts';
 import { useWrong } from './useWrong.ts';
@@ -11,8 +12,8 @@ export function TextField(props: {
   type?: 'text' | 'date';
   required?: boolean | undefined;
   maxLength?: number | undefined;
-  /** The last date that may be: what was done was not done tomorrow. */
-  until?: string | undefined;
+  /** Given where the date tells what was done or measured: it was not done tomorrow. */
+  today?: string | undefined;
   hint?: string | undefined;
   error?: string | null | undefined;
 }) {
@@ -44,15 +45,13 @@ function wrongWith(props: {
   value: string;
   required?: boolean | undefined;
   maxLength?: number | undefined;
-  until?: string | undefined;
+  today?: string | undefined;
 }): string | null {
-  const { label, value, required, maxLength, until } = props;
+  const { label, value, required, maxLength, today } = props;
   if (required && value.trim() === '') return `${label} is needed.`;
   if (maxLength !== undefined && value.length > maxLength) {
     return `${label} has ${value.length} letters; at most ${maxLength} are kept.`;
   }
-  if (until !== undefined && value > until) {
-    return `${label} is ${dateText(value)}; allowed is up to ${dateText(until)}.`;
-  }
+  if (today !== undefined && value > today) return aheadSentence(label, dateText(value), dateText(today));
   return null;
 }

@@ -1,9 +1,10 @@
 import { type ReactNode, useState } from 'react';
 import type { GivenSet } from '#contract/records/loggedSet.ts';
-import { useClub } from '#web/api/useClub.ts';
+import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { equipmentWords, liftWords } from '#web/parts/liftWords.ts';
+import { localToday } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
@@ -35,6 +36,7 @@ export function SetForm(props: {
 }) {
   const club = useClub();
   const units = useUnits();
+  const today = localToday(useClubSettings().timeZone);
   const [draft, setDraft] = useState(props.initial);
   // Fields that keep what is typed begin anew when a door fills them.
   const [taken, setTaken] = useState(0);
@@ -78,6 +80,7 @@ export function SetForm(props: {
             type="date"
             value={draft.doneOn}
             required
+            today={today}
             onChange={(doneOn) => put({ doneOn })}
           />
           <SelectField label="Lift" value={lift} options={liftWords} onChange={pickLift} />

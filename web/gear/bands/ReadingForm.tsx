@@ -3,7 +3,6 @@ import type { BandPair } from '#contract/records/gear.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
 import { Choice } from '#web/parts/Choice.tsx';
-import { dateText } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -28,9 +27,7 @@ export function ReadingForm(props: {
   const [takenOn, setTakenOn] = useState(props.today);
   const [lengthM, setLengthM] = useState<number | null>(null);
   const [forceN, setForceN] = useState<number | null>(null);
-  const [refused, setRefused] = useState<{ field: 'length' | 'force' | 'date'; sentence: string } | null>(
-    null,
-  );
+  const [refused, setRefused] = useState<{ field: 'length' | 'force'; sentence: string } | null>(null);
   const [kept, setKept] = useState(0);
 
   const inputs = () => form.current?.querySelectorAll<HTMLInputElement>('.number-input input') ?? [];
@@ -54,10 +51,6 @@ export function ReadingForm(props: {
       const sentence = `Length is ${say(lengthM)}; a pulled loop is longer than the ${say(side.restLengthM)} of band ${side.side} at rest.`;
       setRefused({ field: 'length', sentence });
       length?.focus();
-      return;
-    }
-    if (takenOn > props.today) {
-      setRefused({ field: 'date', sentence: `Read on is ${dateText(takenOn)}; it cannot be after today.` });
       return;
     }
     try {
@@ -120,7 +113,7 @@ export function ReadingForm(props: {
           setRefused(null);
         }}
         required
-        error={refused?.field === 'date' ? refused.sentence : null}
+        today={props.today}
       />
     </form>
   );

@@ -118,7 +118,7 @@ export function scaleSheet(
         required: true,
         hint: 'What the scale shows less the empty bar; minus where they lift.',
       },
-      { as: 'date', name: 'takenOn', label: 'Read on', required: true },
+      { as: 'date', name: 'takenOn', label: 'Read on', required: true, today },
     ],
   };
 }

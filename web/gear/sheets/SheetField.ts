@@ -19,7 +19,14 @@ interface Said {
 /** What one field of a form is: which value of the record it holds, how it is typed, what is allowed. */
 export type SheetField<K extends KindName> = Said &
   (
-    | { as: 'text' | 'date'; name: Holding<K, string | null>; required?: boolean }
+    | { as: 'text'; name: Holding<K, string | null>; required?: boolean }
+    | {
+        as: 'date';
+        name: Holding<K, string | null>;
+        required?: boolean;
+        /** Of what was done or measured: no later than this. */
+        today?: string;
+      }
     | {
         as: 'quantity';
         name: Holding<K, number | null>;

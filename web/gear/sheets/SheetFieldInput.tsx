@@ -29,6 +29,7 @@ export function SheetFieldInput<K extends KindName>(props: {
           value={typeof value === 'string' ? value : ''}
           required={field.required ?? false}
           maxLength={field.name === 'note' ? 2000 : 80}
+          today={field.as === 'date' ? field.today : undefined}
           onChange={(text) => onChange(field.as === 'date' && text === '' ? null : text)}
         />
       );
