@@ -1,4 +1,5 @@
 import { parseTable } from '#contract/csv/parseTable.ts';
+import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
 import { suggestColumns } from '#contract/log/suggestColumns.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from './askApp.ts';
@@ -12,6 +13,7 @@ interface LogAnswer {
   problemCount: number;
   headers: string[];
   suggested: Record<string, string>;
+  notTaken: string[];
   units: Record<string, string>;
   firstOn: string | null;
   lastOn: string | null;
@@ -37,6 +39,8 @@ export async function takeLog(
   });
   const found = (await answer.json()) as LogAnswer;
   if (dryRun) process.stdout.write(understood(columns ?? found.suggested, found.units));
+  const left = notTakenSentence(found.notTaken);
+  if (left !== null) process.stdout.write(`${left}\n`);
   if (found.problems.length > 0) throw new CliError(wrong(found), 2);
   const { rows, added, alreadyThere, firstOn, lastOn, lifters } = found;
   const span = firstOn === null ? '' : ` From ${firstOn} to ${lastOn}, of ${lifters.join(', ')}.`;

@@ -104,6 +104,7 @@ test("a club's own file is matched, looked at and taken once", async ({ page }) 
   await page.getByLabel('Weight on the bar', { exact: true }).selectOption('Iron lb');
   await expect(page.getByText('2 new sets')).toBeVisible();
   await expect(page.getByText('From 3 Feb 2026 to 23 Feb 2026.')).toBeVisible();
+  await expect(page.getByText('One column of the file is not taken: Weather.')).toBeVisible();
   await page.getByRole('button', { name: 'Take 2 sets in' }).click();
   await expect(page.getByText('Took 2 sets from winter.csv.')).toBeVisible();
 

@@ -40,10 +40,11 @@ describe('rackwright import and export', () => {
     const here = club('log.sqlite');
     await runCli(['import', 'lifter', ...here], 'name,category\nIda Quill,women\n');
     const file = join(folder, 'log.csv');
-    await writeFile(file, 'Who;Day;Lift;Weight (lb);Reps\nIda Quill;13/01/2026;Bench;100;5\n');
+    await writeFile(file, 'Who;Day;Lift;Weight (lb);Reps;Sky\nIda Quill;13/01/2026;Bench;100;5;grey\n');
     const dry = await runCli(['import', 'log', file, '--dry-run', ...here]);
     expect(dry).toMatchObject({ status: 0, stderr: '' });
     expect(dry.stdout).toMatch(/^bar +Weight \(lb\) in lb$/m);
+    expect(dry.stdout).toContain('One column of the file is not taken: Sky.\n');
     expect(dry.stdout).toContain('Would take in 1 line of the log; sets: 1 new');
     const taken = await runCli(['import', 'log', file, ...here]);
     expect(taken.stdout).toContain('From 2026-01-13 to 2026-01-13, of Ida Quill.');

@@ -5,6 +5,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { againstLog } from './againstLog.ts';
+import { notTakenSentence } from './columnsNotTaken.ts';
 import { readLog } from './readLog.ts';
 import { writeLog } from './writeLog.ts';
 
@@ -143,8 +144,9 @@ describe("a club's own spreadsheet", () => {
 
   test('is understood by its headers, in pounds and inches, with decimal commas and sets that are alike', () => {
     const text = `${header}\n13/01/2026;=tor;Box Squat;225,5;3;5;14;8,5;2,5;"good, fast";7\n`;
-    const { sets, suggested, units, problems } = readLog(text, null, club, LAST_DAY);
+    const { sets, suggested, notTaken, units, problems } = readLog(text, null, club, LAST_DAY);
     expect(problems).toEqual([]);
+    expect(notTaken).toEqual(['Mood']);
     expect(suggested).toEqual({
       date: 'Day',
       lifter: 'Name',
@@ -171,6 +173,17 @@ describe("a club's own spreadsheet", () => {
     // NIST SP 811: 1 lb = 0.45359237 kg, 1 in = 0.0254 m.
     expect(on.barKg).toBeCloseTo(225.5 * 0.45359237, 9);
     expect(on.start).toEqual({ way: 'box', heightM: 14 * 0.0254 });
+  });
+
+  test('says of every column that it leaves behind, also of one without a header that holds something', () => {
+    const text = 'date,lifter,lift,bar,reps,,,Mood\n2026-01-13,l1,bench,100,5,sunny,,7\n';
+    const { notTaken } = readLog(text, null, club, LAST_DAY);
+    expect(notTaken).toEqual(['column 6, which has no header', 'Mood']);
+    expect(notTakenSentence(notTaken)).toBe(
+      '2 columns of the file are not taken: column 6, which has no header, Mood.',
+    );
+    const columns = { date: 'date', lifter: 'lifter', lift: 'lift', bar: 'Mood', reps: 'reps' };
+    expect(readLog(text, columns, club, LAST_DAY).notTaken).toContain('bar');
   });
 
   test('takes the columns that the coach names, and says which cannot be', () => {
@@ -224,11 +237,13 @@ describe("a club's own spreadsheet", () => {
   });
 
   test('refuses a set of tomorrow in the words of the file, and takes one of today', () => {
-    const of = (day: string) => `When,Who,lift,bar,reps\n${day},l1,squat,100,5\n`;
     const today = '2026-11-25';
-    expect(readLog(of(today), null, club, today)).toMatchObject({ sets: [{ doneOn: today }], problems: [] });
+    expect(readLog(oneSetOn(today), null, club, today)).toMatchObject({
+      sets: [{ doneOn: today }],
+      problems: [],
+    });
     const message = 'When is "2026-11-26"; it must be no later than today, 2026-11-25.';
-    expect(readLog(of('2026-11-26'), null, club, today)).toMatchObject({
+    expect(readLog(oneSetOn('2026-11-26'), null, club, today)).toMatchObject({
       sets: [],
       problems: [{ line: 2, column: 'When', message }],
     });
@@ -319,6 +334,10 @@ describe('against the log', () => {
     expect(againstLog(sets, logged(fresh))).toEqual({ fresh: [], alreadyThere: 30_000 });
   });
 });
+
+function oneSetOn(day: string) {
+  return `When,Who,lift,bar,reps\n${day},l1,squat,100,5\n`;
+}
 
 function datesFile(...dates: string[]) {
   const lines = dates.map((day) => `${day},l1,squat,100,5`);

@@ -2,6 +2,7 @@ import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import { parseTable, type TableLine } from '#contract/csv/parseTable.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { GivenSet } from '#contract/records/loggedSet.ts';
+import { columnsNotTaken } from './columnsNotTaken.ts';
 import { dateReader } from './dateReader.ts';
 import { type FileColumns, fileColumns } from './fileColumns.ts';
 import { finder } from './readHung.ts';
@@ -16,6 +17,8 @@ export interface LogReading {
   rows: number;
   headers: string[];
   suggested: ColumnMap;
+  /** Headers that stand for no column of the log. */
+  notTaken: string[];
   /** The unit in which each column with a unit was read. */
   units: LogFile['units'];
 }
@@ -34,7 +37,9 @@ export function readLog(
   const [header, ...lines] = 'lines' in table ? table.lines : [];
   const headers = header?.cells.map((cell) => cell.trim()) ?? [];
   const suggested = suggestColumns(headers);
-  const reading = { sets: [], rows: lines.length, headers, suggested, units: {} };
+  const named = given ?? suggested;
+  const notTaken = columnsNotTaken(headers, named, lines);
+  const reading = { sets: [], rows: lines.length, headers, suggested, notTaken, units: {} };
   if ('problem' in table) return { ...reading, problems: [table.problem] };
   if (!header) {
     return {
@@ -42,7 +47,7 @@ export function readLog(
       problems: [{ line: 1, column: '', message: 'The file is empty; it needs a header line.' }],
     };
   }
-  const columns = fileColumns(headers, given ?? suggested, club.club[0]);
+  const columns = fileColumns(headers, named, club.club[0]);
   if ('problems' in columns) {
     return { ...reading, problems: columns.problems.map((problem) => ({ line: header.line, ...problem })) };
   }

@@ -72,7 +72,7 @@ export function setPaths() {
         requestBody: body(importAsked),
         responses: {
           200: answer('What was taken, or would be', object(importAnswer)),
-          400: refusal('Lines that are wrong; nothing was taken'),
+          400: refusal('Lines or fields that are wrong; nothing was taken'),
         },
       },
     },
@@ -141,6 +141,11 @@ const importAnswer = {
   problemCount: { ...whole, description: 'All of them; the first 50 are told' },
   headers: { type: 'array', items: text },
   suggested: textByColumn,
+  notTaken: {
+    type: 'array',
+    items: text,
+    description: 'Headers that stand for no column: what is under them is left behind',
+  },
   units: textByColumn,
   firstOn: dateOrNull,
   lastOn: dateOrNull,

@@ -16,6 +16,7 @@ test('a file is looked at first, then taken, and not taken twice; one undo strik
     problemCount: 0,
     headers: header.split(','),
     suggested: { date: 'date', lifter: 'lifter', lift: 'lift', bar: 'weight kg', reps: 'reps' },
+    notTaken: [],
     units: { bar: 'kg' },
     firstOn: '2026-01-13',
     lastOn: '2026-01-20',
@@ -59,6 +60,7 @@ test('a file with a wrong line is refused whole; the first fifty wrong places ar
     [{ text: 1 }, 'text is 1; '],
     [{ text, columns: [] }, 'columns is []; '],
     [{ text, dryRun: 'yes' }, 'dryRun is "yes"; '],
+    [{ text, dryrun: true }, 'dryrun is not a field that is known here; '],
   ] as const) {
     const answer = await ask('POST', '/api/sets/import', body);
     expect(answer.status).toBe(400);

@@ -28,7 +28,14 @@ export function logFileRoutes(store: ClubStore, importLog: ImportLog) {
     });
 }
 
-function askedOf({ text, columns = null, dryRun = false }: Given): ImportAsked {
+function askedOf({ text, columns = null, dryRun = false, ...rest }: Given): ImportAsked {
+  const [other] = Object.keys(rest);
+  if (other !== undefined)
+    throw new Refusal(
+      'invalid',
+      other,
+      `${other} is not a field that is known here; the body is {"text": "...", "columns": {...}, "dryRun": true}.`,
+    );
   if (typeof text !== 'string')
     throw new Refusal('invalid', 'text', `text is ${said(text)}; it must be the content of the file.`);
   if (typeof dryRun !== 'boolean')

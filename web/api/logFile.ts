@@ -15,6 +15,8 @@ export interface LogFileAnswer {
   problemCount: number;
   headers: readonly string[];
   suggested: ColumnMap;
+  /** Headers that stand for no column of the log. */
+  notTaken: readonly string[];
   /** The unit in which each column with a unit was read. */
   units: Partial<Record<keyof ColumnMap, string>>;
   firstOn: string | null;

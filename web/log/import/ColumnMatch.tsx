@@ -21,7 +21,6 @@ export function ColumnMatch(props: {
 }) {
   const { text, columns, answer, onMatch } = props;
   const [lines] = useState(() => firstLines(text));
-  const unused = answer.headers.filter((header) => !Object.values(columns).includes(header));
   const pick = (column: LogColumn, header: string) => {
     const { [column]: _, ...others } = columns;
     onMatch(header === '' ? others : { ...others, [column]: header });
@@ -29,9 +28,6 @@ export function ColumnMatch(props: {
   return (
     <section className="stack" aria-label="Columns of the file">
       <h2>Which column is what</h2>
-      <p className="small quiet">
-        {unused.length > 0 ? `Not used: ${unused.join(', ')}.` : 'Every column of the file is used.'}
-      </p>
       <div className="table-scroll">
         <table className="table column-map" aria-label="Columns matched">
           <thead>

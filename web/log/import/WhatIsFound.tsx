@@ -1,3 +1,4 @@
+import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
 import type { LogFileAnswer } from '#web/api/logFile.ts';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { dateText } from '#web/parts/localToday.ts';
@@ -12,10 +13,12 @@ export function WhatIsFound(props: {
 }) {
   const { name, answer, busy } = props;
   const right = answer.problemCount === 0;
+  const left = notTakenSentence(answer.notTaken);
   return (
     <section className="stack" aria-label={`What ${name} holds`}>
       <h2>{right ? 'This would be taken' : 'Nothing can be taken yet'}</h2>
       {right ? <p>{wouldTake(name, answer)}</p> : <Problems name={name} answer={answer} />}
+      {left && <p>{left}</p>}
       <div className="row">
         {right && answer.added > 0 && (
           <button type="button" className="strong" disabled={busy} onClick={props.onTake}>
