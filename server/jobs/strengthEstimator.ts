@@ -1,6 +1,7 @@
 import { EventEmitter } from 'node:events';
 import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import type { Day } from '#contract/records/day.ts';
+import type { Lift } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -16,8 +17,8 @@ export interface DayEstimates {
 
 /** What the log says of the club's lifters: worked out when asked for, and kept as long as nothing it rests on changes. */
 export interface StrengthEstimator {
-  /** Every lift of a lifter of which something is known on a day. */
-  ofLifter(lifterId: string, on: string): Promise<StrengthEstimate[]>;
+  /** Every lift of a lifter of which something is known on a day, or one of them. */
+  ofLifter(lifterId: string, on: string, lift?: Lift): Promise<StrengthEstimate[]>;
   /** The lifts of a training day, as far as they are there before patience ends; the others are worked out first of all. */
   ofDay(day: Pick<Day, 'date' | 'groups'>): Promise<DayEstimates>;
   /** Works out everybody behind everything else that is asked for; resolves when all is done. */
@@ -68,9 +69,9 @@ export function strengthEstimator(
   const club = clubEstimates(estimates, tell);
 
   return {
-    async ofLifter(lifterId, on) {
+    async ofLifter(lifterId, on, only) {
       const { marksOf } = await basis();
-      const lifts = [...(await marksOf(lifterId)).keys()];
+      const lifts = [...(await marksOf(lifterId)).keys()].filter((lift) => lift === (only ?? lift));
       return found(await Promise.all(lifts.map((lift) => estimateOf({ lifterId, lift, on }))));
     },
     async ofDay({ date: on, groups }) {

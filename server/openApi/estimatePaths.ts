@@ -24,10 +24,16 @@ export function estimatePaths() {
             description: "As known on this date; without it, today by the club's clock",
             schema: { type: 'string', format: 'date' },
           },
+          {
+            name: 'lift',
+            in: 'query',
+            description: 'This lift alone: it waits for no other',
+            schema: z.toJSONSchema(lift, { io: 'input' }),
+          },
         ],
         responses: {
           200: answer('The estimates', object({ estimates })),
-          400: refusal('No lifter is named, or the date is none'),
+          400: refusal('No lifter is named, or the date or lift is none'),
           404: refusal('There is no such lifter'),
         },
       },

@@ -21,6 +21,21 @@ test('a lifter is estimated from the log and the bests, each lift that something
   expect(deadlift!.maxKg.median).toBeGreaterThan(100);
 });
 
+test('one lift can be asked for alone; one of which nothing is known has no estimate', async () => {
+  const { ask, store } = await testApp(smallClub());
+  await store.logSets([squatSet({ lift: 'deadlift', setup: straight(100) })]);
+  const all = (await ask('GET', address)).json.estimates;
+  const alone = async (lift: string) => (await ask('GET', `${address}&lift=${lift}`)).json.estimates;
+  expect(all).toHaveLength(2);
+  expect(await alone('squat')).toEqual([all[0]]);
+  expect(await alone('deadlift')).toEqual([all[1]]);
+  expect(await alone('bench')).toEqual([]);
+  expect(await ask('GET', `${address}&lift=clean`)).toMatchObject({
+    status: 400,
+    json: { error: { field: 'lift' } },
+  });
+});
+
 test('a set that is logged, struck or restored counts at once, and a day before it does not know it', async () => {
   const { ask } = await testApp(smallClub());
   const deadlift = squatSet({ lift: 'deadlift', setup: straight(140) });

@@ -15,10 +15,10 @@ import { Refusal } from '#store/Refusal.ts';
 export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator, capacityOf: SeasonCapacity) {
   return new Hono()
     .get('/estimates', async (c) => {
-      const asked = readQuery(c, { lifterId, on: localDate.optional() });
+      const asked = readQuery(c, { lifterId, on: localDate.optional(), lift: lift.optional() });
       const on = dayAskedFor(asked.on, await clubToday(store));
       const lifter = await lifterNamed(store, asked.lifterId, 'estimates are');
-      return c.json({ estimates: await estimator.ofLifter(lifter.id, on) });
+      return c.json({ estimates: await estimator.ofLifter(lifter.id, on, asked.lift) });
     })
     .get('/estimates/capacity', async (c) => {
       const asked = readQuery(c, { lifterId, lift });

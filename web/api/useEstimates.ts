@@ -1,18 +1,53 @@
-import { useQuery } from '@tanstack/react-query';
+import { type UseQueryResult, useQueries } from '@tanstack/react-query';
+import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { RequestError, request } from './request.ts';
 import { clubKey } from './useClub.ts';
 
-/** What is known of a lifter's strength, one estimate a lift; asked again whenever the club changes. */
-export function useEstimates(lifterId: string) {
-  return useQuery({
-    queryKey: [...clubKey, 'estimates', lifterId],
-    queryFn: () =>
-      request<{ estimates: StrengthEstimate[] }>(
-        'GET',
-        `/api/estimates?lifterId=${encodeURIComponent(lifterId)}`,
-      ).then(({ estimates }) => estimates, noneOfThese),
+export interface LifterEstimates {
+  /** One a lift of which something is known, as far as they are there. */
+  estimates: readonly StrengthEstimate[];
+  /** Lifts that the server is at: for the first time, or again after a change while the last answer stands. */
+  awaited: readonly Lift[];
+  /** Lifts of which nothing came yet. */
+  missing: readonly Lift[];
+  error: Error | null;
+}
+
+/** What is known of a lifter's strength, each lift as soon as it is worked out; asked again whenever the club changes. */
+export function useEstimates(lifterId: string): LifterEstimates {
+  return useQueries({
+    queries: askedFor.map((lift) => ({
+      queryKey: [...clubKey, 'estimates', lifterId, lift],
+      queryFn: () =>
+        request<{ estimates: StrengthEstimate[] }>(
+          'GET',
+          `/api/estimates?${new URLSearchParams({ lifterId, lift })}`,
+        ).then(({ estimates }) => estimates, noneOfThese),
+    })),
+    combine: together,
   });
+}
+
+/** The last one first: of what waits, the server does first what was asked for last. */
+const askedFor: readonly Lift[] = liftShape.options.toReversed();
+
+function together(answers: readonly UseQueryResult<StrengthEstimate[]>[]): LifterEstimates {
+  const inOrder = answers
+    .map(({ data, error, isFetching, isPending }, i) => ({
+      lift: askedFor[i]!,
+      data,
+      error,
+      isFetching,
+      isPending,
+    }))
+    .toReversed();
+  return {
+    estimates: inOrder.flatMap(({ data }) => data ?? []),
+    awaited: inOrder.flatMap(({ isFetching, lift }) => (isFetching ? [lift] : [])),
+    missing: inOrder.flatMap(({ isPending, lift }) => (isPending ? [lift] : [])),
+    error: inOrder.find(({ error }) => error !== null)?.error ?? null,
+  };
 }
 
 /** A lifter of whom nothing can be said yet has no estimate. */

@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
-import { useEstimates } from '#web/api/useEstimates.ts';
+import { type LifterEstimates, useEstimates } from '#web/api/useEstimates.ts';
 import { useLifterSets } from '#web/api/useLifterSets.ts';
 import { useRecords } from '#web/api/useRecords.ts';
+import { liftWords } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { BestsSection } from './BestsSection.tsx';
@@ -14,6 +14,7 @@ import { CapabilitySection } from './CapabilitySection.tsx';
 import { HeightsSection } from './HeightsSection.tsx';
 import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
+import { LiftsAwaited } from './LiftsAwaited.tsx';
 import { lifterRecords } from './lifterRecords.ts';
 import { MinorCaution } from './MinorCaution.tsx';
 import { ProjectionSection } from './projection/ProjectionSection.tsx';
@@ -25,7 +26,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
   const club = useClub();
   const today = localToday(useClubSettings().timeZone);
   const lifters = useRecords('lifter');
-  const estimates = useEstimates(lifterId);
+  const known = useEstimates(lifterId);
   const sets = useLifterSets(lifterId);
   const [editing, setEditing] = useState(false);
   const [, navigate] = useLocation();
@@ -47,6 +48,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
     );
   }
   const { lifter } = own;
+  const fault = known.error ?? sets.error;
   const remove = () => {
     navigate('/');
     void lifters.remove(lifter.id, lifter.name);
@@ -57,6 +59,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
         <Link href="/" className="lifters-back">
           All lifters
         </Link>
+        <LiftsAwaited awaited={known.awaited} />
         <UnitSwitch />
       </div>
       {editing ? (
@@ -75,43 +78,32 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       )}
       <MinorCaution lifter={lifter} today={today} />
       <TrialSection own={own} today={today} />
-      {estimates.data && estimates.data.length > 0 && sets.data ? (
-        <EstimateSection own={own} estimates={estimates.data} sets={sets.data} />
+      {opensWithEstimate(known) && sets.data ? (
+        <EstimateSection own={own} estimates={known.estimates} sets={sets.data} />
       ) : (
         <CapabilitySection lifterId={lifter.id} today={today} />
       )}
-      <EstimateState estimates={estimates} sets={sets} />
-      <ProjectionSection key={lifter.id} lifter={lifter} today={today} />
-      <HeightsSection own={own} today={today} />
-      <BestsSection
-        own={own}
-        sets={sets.data ?? noSets}
-        estimates={estimates.data ?? noEstimates}
+      {fault !== null && <p className="stop">What the log says could not be fetched: {fault.message}</p>}
+      <ProjectionSection
+        key={lifter.id}
+        lifter={lifter}
         today={today}
+        hasEstimates={known.missing.length === 0}
       />
+      <HeightsSection own={own} today={today} />
+      <BestsSection own={own} sets={sets.data ?? noSets} estimates={known.estimates} today={today} />
       <BodyMassSection own={own} today={today} />
     </div>
   );
 }
 
-/** What one waits for, or why it did not come. */
-function EstimateState({ estimates, sets }: Record<'estimates' | 'sets', Waited>) {
-  const error = estimates.error ?? sets.error;
-  if (error !== null) return <p className="stop">What the log says could not be fetched: {error.message}</p>;
-  if (estimates.isPending || sets.isPending)
-    return (
-      <p className="small quiet" aria-busy="true">
-        Working out from the log what this lifter can do.
-      </p>
-    );
-  return null;
-}
-
-interface Waited {
-  error: Error | null;
-  isPending: boolean;
-}
-
-/** While they are fetched: the same lists each time, so that nothing is worked out again. */
+/** While they are fetched: the same list each time, so that nothing is worked out again. */
 const noSets: readonly LoggedSet[] = [];
-const noEstimates: readonly StrengthEstimate[] = [];
+
+/** Whether the first lift that the section opens with is there: it does not turn to another while one reads. */
+function opensWithEstimate({ estimates, missing }: LifterEstimates): boolean {
+  const first = liftWords.find(
+    ({ value }) => missing.includes(value) || estimates.some(({ lift }) => lift === value),
+  );
+  return first !== undefined && !missing.includes(first.value);
+}

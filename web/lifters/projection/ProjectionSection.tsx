@@ -22,7 +22,13 @@ const tapers = [
 ] as const;
 
 /** A meet ahead: its day, the equipment, and what each lift may be. */
-export function ProjectionSection({ lifter, today }: { lifter: Lifter; today: string }) {
+export function ProjectionSection(props: {
+  lifter: Lifter;
+  today: string;
+  /** While estimates are worked out for the first time there is nothing to carry forward. */
+  hasEstimates: boolean;
+}) {
+  const { lifter, today, hasEstimates } = props;
   const [on, setOn] = useState(() =>
     new Date(Date.parse(today) + 7 * WEEKS_AHEAD * MS_A_DAY).toISOString().slice(0, 10),
   );
@@ -32,7 +38,7 @@ export function ProjectionSection({ lifter, today }: { lifter: Lifter; today: st
   const wrong = wrongMeetDay(on, today);
   const { data, error, isPending } = useProjection(
     { lifterId: lifter.id, on, equipment, taperPercent },
-    wrong === null,
+    wrong === null && hasEstimates,
   );
   const shown = data?.find((one) => one.lift === lift) ?? data?.[0];
   return (

@@ -26,7 +26,7 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
   const [other, setOther] = useState<Trial | null>(null);
   const ofOwn = useEstimates(own.lifter.id);
   const ofOther = useEstimates(other?.lifterId ?? own.lifter.id);
-  const estimates = [...(ofOwn.data ?? []), ...(ofOther.data ?? [])];
+  const estimates = [...ofOwn.estimates, ...ofOther.estimates];
   const trials = other === null ? [trial] : [trial, other];
   const [result = '', otherResult = ''] = trials.map((one) =>
     trialResult(club, one, titleOf(one), today, estimates),
