@@ -6,6 +6,7 @@ import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { AnswerTable } from './AnswerTable.tsx';
 import { lineName, measureText, questionText, variantText } from './evidenceWords.ts';
+import { sharedSentence } from './sharedSentence.ts';
 import { type NamedLine, shownLines } from './shownLines.ts';
 
 /** One question: its sentence first, the picture, the numbers, the traps. */
@@ -36,6 +37,7 @@ export function AnswerSection(props: {
     effect ? [{ key, name: nameInPicture(name, line), isClub: line.lifterId === null, ...effect }] : [],
   );
   const title = questionText(question, units);
+  const shared = sharedSentence(answer, lifterId, nameOf);
   const measure = measureText(question, units);
   return (
     <section className="stack evidence-answer paper-whole" aria-labelledby={`evidence-${question}`}>
@@ -46,6 +48,7 @@ export function AnswerSection(props: {
             {unbroken(evidenceSentence(question, line, voiceOf(line)))}
           </p>
         ))}
+        {shared !== null && <p className={lifterId === null ? 'quiet' : undefined}>{shared}</p>}
         {lifterId !== null &&
           question !== 'equipped' &&
           !answer.lines.some((line) => line.lifterId === lifterId) && (
@@ -91,9 +94,10 @@ function unbroken(text: string): string {
 const allOfIt = (mass: string) => ({ value: 10, word: `all of it: ${mass} for ${mass}` });
 
 /** The lines that are spoken: of a lifter their own and the club's; of variants the three with most gains. */
-function saidOf({ question, lines }: EvidenceAnswer, lifterId: string | null): EvidenceLine[] {
+function saidOf(answer: EvidenceAnswer, lifterId: string | null): EvidenceLine[] {
+  const { question, lines } = answer;
   const ofClub = lines.filter((line) => line.lifterId === null);
-  const own = lifterId === null ? [] : lines.filter((line) => line.lifterId === lifterId);
+  const own = lifterId === null ? [] : shownLines(answer, lifterId).filter((line) => line.lifterId !== null);
   if (question === 'equipped') return ofClub.filter((line) => line.effect !== null || line.equipped === null);
   if (question !== 'variants') return [...own, ...ofClub.slice(0, 1)];
   const telling = ofClub.filter(({ effect }) => effect !== null);

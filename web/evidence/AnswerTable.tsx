@@ -13,7 +13,7 @@ export function AnswerTable(props: {
   const { question, lines } = props;
   const isCorrected = lines.some(({ effect, naive }) => naive !== null && naive.value !== effect?.value);
   const columns: Column<NamedLine>[] = [
-    { key: 'who', head: 'Who', cell: ({ name }) => name },
+    { key: 'who', head: question === 'variants' ? 'Lift' : 'Who', cell: ({ name }) => name },
     { key: 'effect', head: 'Effect', numeric: true, cell: ({ effect }) => effect && one(effect.value) },
     { key: '80', head: '80 %', numeric: true, cell: ({ effect }) => range(effect, 'low80', 'high80') },
     {

@@ -1,0 +1,27 @@
+import type { EvidenceAnswer } from '#contract/evidence/evidenceReport.ts';
+import { countedText } from './evidenceWords.ts';
+import { sharedLines } from './shownLines.ts';
+
+/** Who shares the club's number, said once in place of a row each; null where nobody does. */
+export function sharedSentence(
+  answer: EvidenceAnswer,
+  lifterId: string | null,
+  nameOf: (lifterId: string) => string,
+): string | null {
+  const shared = sharedLines(answer).filter((line) => lifterId === null || line.lifterId === lifterId);
+  if (shared.length === 0) return null;
+  const counts = shared.map(({ observations }) => observations);
+  const each = countText(Math.min(...counts), Math.max(...counts), countedText(answer.question));
+  const names = shared.map((line) => nameOf(line.lifterId ?? '')).sort((a, b) => a.localeCompare(b));
+  if (shared.length === 1) return `${names[0]}: as the whole club; ${each} of their own tell no difference.`;
+  const everybody = answer.lines.filter((line) => line.lifterId !== null).length === shared.length;
+  const who = everybody ? `All ${shared.length} lifters` : `${shared.length} lifters (${names.join(', ')})`;
+  return `${who} share the club's number: ${each} of each tell no difference between them.`;
+}
+
+/** "6 to 30 lifts", "1 lift". */
+function countText(least: number, most: number, what: string): string {
+  const word = what.toLowerCase();
+  if (least === most) return `${least} ${least === 1 ? word.replace(/s$/, '') : word}`;
+  return `${least} to ${most} ${word}`;
+}
