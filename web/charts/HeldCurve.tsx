@@ -1,9 +1,9 @@
-import { scaleLinear } from 'd3-scale';
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import type { Belief } from '#contract/strengthEstimate.ts';
-import { AxisFigures } from './AxisFigures.tsx';
 import { type ChartUnits, lengthText, massText } from './ChartUnits.ts';
 import { Plot } from './Plot.tsx';
+import { PlotFrame } from './PlotFrame.tsx';
 import { letters, paint, textWidthPx } from './paint.ts';
 
 /** What can be held still at a height; forces in N at the bar. */
@@ -12,6 +12,8 @@ export interface HeldPoint {
   held: Belief;
 }
 
+/** Between the figures of two heights (px). */
+const clearPx = 24;
 const room = { left: 56, right: 64, top: 20, bottom: 44 };
 
 /** What the lifter can hold still at each height of the lift, with the ranges that hold it 80 and 95 times in 100. */
@@ -54,21 +56,18 @@ export function HeldCurve(props: {
       widthPx={widthPx}
       heightPx={heightPx}
     >
-      <AxisFigures
-        at={x}
-        values={x.ticks(Math.max(2, Math.floor((toX - room.left) / 70)))}
-        names={[`${units.massUnit} on the bar, held still`, `${units.massUnit} held still`]}
-        x={room.left}
-        width={toX - room.left}
-        y={floor + 16}
-        ruleTopY={room.top}
+      <PlotFrame
+        x={x}
+        y={y}
+        along={x.ticks(Math.max(2, Math.floor((toX - room.left) / 70)))}
+        up={heightsBeside(y, units).map((zM) => ({ value: zM, word: lengthText(units, zM) }))}
+        leftPx={room.left}
+        rightPx={toX}
+        floorPx={floor}
       />
-      <path d={`M${room.left} ${room.top}V${floor}H${toX}`} fill="none" stroke={paint.ink} />
-      {[first, last].map((point) => (
-        <text key={point.zM} x={room.left - 6} y={y(point.zM) + 4} textAnchor="end" fill={paint.quiet}>
-          {lengthText(units, point.zM)}
-        </text>
-      ))}
+      <text x={toX} y={floor + 36} textAnchor="end" fill={paint.quiet}>
+        {units.massUnit} on the bar, held still
+      </text>
       <path d={strip('low95', 'high95')} fill={paint.ink} fillOpacity="0.1" />
       <path d={strip('low80', 'high80')} fill={paint.ink} fillOpacity="0.16" />
       {(['low95', 'high95'] as const).map((of) => (
@@ -90,6 +89,16 @@ export function HeldCurve(props: {
       </text>
     </Plot>
   );
+}
+
+/** Both ends, and round heights between them that stand clear of these. */
+function heightsBeside(y: ScaleLinear<number, number>, { metrePerLength }: ChartUnits): number[] {
+  const [low = 0, high = 0] = y.domain();
+  const between = scaleLinear([low / metrePerLength, high / metrePerLength], y.range())
+    .ticks(5)
+    .map((height) => height * metrePerLength)
+    .filter((zM) => [low, high].every((end) => Math.abs(y(zM) - y(end)) > clearPx));
+  return [low, ...between, high];
 }
 
 const number = {

@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import { Plot } from './Plot.tsx';
 import { firstThatFits, letters, paint, textWidthPx } from './paint.ts';
 
 /** One effect with its two ranges, by name. */
@@ -40,14 +41,10 @@ export function RangeRows(props: {
   const x = scaleLinear(domainOf(rows, rule?.value), [left, widthPx - room.right]);
   const [from, to] = [left, widthPx - room.right];
   return (
-    <svg
-      width={widthPx}
-      height={floorY + room.bottom}
-      viewBox={`0 0 ${widthPx} ${floorY + room.bottom}`}
-      role="img"
-      aria-label={`${props.label}. ${rows.map(spoken).join(' ')}`}
-      fontFamily={letters.family}
-      fontSize={letters.small}
+    <Plot
+      label={`${props.label}. ${rows.map(spoken).join(' ')}`}
+      widthPx={widthPx}
+      heightPx={floorY + room.bottom}
     >
       {x.ticks(Math.max(3, Math.floor((to - from) / 80))).map((tick) => (
         <g key={tick}>
@@ -78,7 +75,7 @@ export function RangeRows(props: {
       {rows.map((row, i) => (
         <Row key={row.key} row={row} x={x} topY={room.top + i * rowPx} left={left} isWide={isWide} to={to} />
       ))}
-    </svg>
+    </Plot>
   );
 }
 

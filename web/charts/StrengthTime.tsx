@@ -4,7 +4,8 @@ import { CourseBand, CourseLine } from './CourseBand.tsx';
 import { MarkShape } from './MarkShape.tsx';
 import { MassStrip } from './MassStrip.tsx';
 import { MeetRules } from './MeetRules.tsx';
-import { letters, paint } from './paint.ts';
+import { Plot } from './Plot.tsx';
+import { paint } from './paint.ts';
 import { TimeAxes } from './TimeAxes.tsx';
 import { type TimeScene, timeOf } from './TimeScene.ts';
 import { nearestMark, type PlacedMark, placedMarks, type TimeFrame, timeFrame } from './timeFrame.ts';
@@ -47,18 +48,10 @@ export function StrengthTime(props: {
   };
   return (
     <div className="time-picture" style={{ height: frame.heightPx }}>
-      <svg
-        width={widthPx}
-        height={frame.heightPx}
-        viewBox={`0 0 ${widthPx} ${frame.heightPx}`}
-        role="img"
-        aria-label={summary(scene, mass)}
-        fontFamily={letters.family}
-        fontSize={letters.small}
-      >
+      <Plot label={summary(scene, mass)} widthPx={widthPx} heightPx={frame.heightPx}>
         <Drawing {...{ scene, frame, placed, mass }} />
         {placed[chosen] && <ChosenRing {...placed[chosen]} />}
-      </svg>
+      </Plot>
       {placed.length > 0 && (
         <div
           className="time-sets"

@@ -1,14 +1,15 @@
 import { scaleLinear } from 'd3-scale';
 import type { TrackReading, TrackRep } from '#core/track/Track.ts';
-import { AxisFigures } from './AxisFigures.tsx';
 import { type ChartUnits, lengthText } from './ChartUnits.ts';
 import { Plot } from './Plot.tsx';
+import { PlotFrame } from './PlotFrame.tsx';
 import { letters, paint, textWidthPx } from './paint.ts';
 
 const heightPx = 220;
 const topPx = 26;
 const floorPx = heightPx - 44;
-const leftPx = 8;
+const leftPx = 64;
+const rightPx = 8;
 /** More points than this on a pixel are not seen. */
 const pointsPerPx = 2;
 
@@ -24,7 +25,7 @@ export function TrackDrawing({
 }) {
   const { zM, rateHz, startS, range, reps } = reading;
   const lastsS = (zM.length - 1) / rateHz;
-  const x = scaleLinear([0, lastsS], [leftPx, widthPx - leftPx]);
+  const x = scaleLinear([0, lastsS], [leftPx, widthPx - rightPx]);
   const lowM = zM.reduce((a, b) => Math.min(a, b));
   const highM = zM.reduce((a, b) => Math.max(a, b));
   const y = scaleLinear([lowM, Math.max(highM, lowM + 0.05)], [floorPx, topPx]);
@@ -40,10 +41,21 @@ export function TrackDrawing({
   const place = (tS: number) => Math.min(zM.length - 1, Math.round((tS - startS) * rateHz));
   return (
     <Plot label={summary(reading)} widthPx={widthPx} heightPx={heightPx}>
-      {range &&
-        [range.lockoutM, range.bottomM].map((levelM) => (
-          <path key={levelM} d={`M${leftPx} ${y(levelM)}H${widthPx - leftPx}`} stroke={paint.rule} />
-        ))}
+      <PlotFrame
+        x={x}
+        y={y}
+        along={x.ticks(Math.max(2, Math.floor(widthPx / 60)))}
+        up={(range ? [range.lockoutM, range.bottomM] : []).map((zM) => ({
+          value: zM,
+          word: lengthText(units, zM),
+        }))}
+        leftPx={leftPx}
+        rightPx={widthPx - rightPx}
+        floorPx={floorPx}
+      />
+      <text x={widthPx - rightPx} y={floorPx + 36} textAnchor="end" fill={paint.quiet}>
+        {range ? `s; range ${lengthText(units, range.lockoutM - range.bottomM)}` : 's'}
+      </text>
       <path d={way(0, zM.length - 1)} fill="none" stroke={paint.ironLine} strokeWidth="1.5" />
       {reps.map((rep) => (
         <path
@@ -57,14 +69,6 @@ export function TrackDrawing({
       <Labels
         labels={reps.map((rep) => ({ rep, x: x(rep.endS - startS), y: y(rep.topM) }))}
         widthPx={widthPx}
-      />
-      <AxisFigures
-        at={x}
-        values={x.ticks(Math.max(2, Math.floor(widthPx / 60)))}
-        names={range ? [`s; range ${lengthText(units, range.lockoutM - range.bottomM)}`, 's'] : ['s']}
-        y={heightPx - 24}
-        x={leftPx}
-        width={widthPx - 2 * leftPx}
       />
     </Plot>
   );
@@ -82,7 +86,7 @@ function Labels({
   return labels.map(({ rep, x, y }) => {
     const text = rep.made ? rep.meanSpeedMps.toFixed(2) : 'missed';
     const wide = textWidthPx(text, letters.tag);
-    const from = Math.min(Math.max(leftPx, x - wide / 2), widthPx - leftPx - wide);
+    const from = Math.min(Math.max(leftPx, x - wide / 2), widthPx - rightPx - wide);
     const fits = from >= takenPx;
     if (fits) takenPx = from + wide + 4;
     return (

@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { ForetoldLift } from '#contract/backtest/backtestReport.ts';
 import { fromSi } from '#core/units/units.ts';
+import { Plot } from '#web/charts/Plot.tsx';
 import { firstThatFits, letters, paint } from '#web/charts/paint.ts';
 import { dateText } from '#web/parts/localToday.ts';
 
@@ -28,14 +29,10 @@ export function ForetoldRows(props: {
   const reach = reachOf(lifts);
   const x = scaleLinear([-reach, reach], [from, to]).clamp(true);
   return (
-    <svg
-      width={widthPx}
-      height={floor + room.bottom}
-      viewBox={`0 0 ${widthPx} ${floor + room.bottom}`}
-      role="img"
-      aria-label={`What was foretold and what was lifted, ${lifts.length} lifts. The table under it tells the same.`}
-      fontFamily={letters.family}
-      fontSize={letters.small}
+    <Plot
+      label={`What was foretold and what was lifted, ${lifts.length} lifts. The table under it tells the same.`}
+      widthPx={widthPx}
+      heightPx={floor + room.bottom}
       fill={paint.quiet}
     >
       <path d={`M${x(0)} ${room.top}V${floor}`} stroke={paint.ruleStrong} />
@@ -63,7 +60,7 @@ export function ForetoldRows(props: {
           {...{ x, unit, widthPx, isWide }}
         />
       ))}
-    </svg>
+    </Plot>
   );
 }
 

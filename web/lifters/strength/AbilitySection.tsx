@@ -29,7 +29,7 @@ export function AbilitySection(props: { name: string; estimate: StrengthEstimate
               points={curve}
               units={chartUnits(units, gravityMps2)}
               widthPx={widthPx}
-              heightPx={260}
+              heightPx={360}
             />
           )}
         </MeasuredWidth>
