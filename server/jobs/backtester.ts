@@ -10,6 +10,8 @@ import { runBacktest } from './runBacktest.ts';
 export interface BacktestState {
   /** The newest that is done; null before the first. */
   report: BacktestReport | null;
+  /** When that was worked out. */
+  workedOutAt: string | null;
   /** False while something it rests on has changed since. */
   upToDate: boolean;
   progress: EstimateProgress;
@@ -26,7 +28,7 @@ export interface Backtester {
 }
 
 export function backtester(store: ClubStore, estimateLift: EstimateLift): Backtester {
-  let newest: { mark: string; report: BacktestReport } | undefined;
+  let newest: { mark: string; report: BacktestReport; workedOutAt: string } | undefined;
   let running: Promise<BacktestReport> | undefined;
   let failed: { mark: string; error: unknown } | undefined;
   let progress = { done: 0, total: 0 };
@@ -46,7 +48,7 @@ export function backtester(store: ClubStore, estimateLift: EstimateLift): Backte
         progress = { done, total };
         onProgress(done, total);
       });
-      newest = { mark, report };
+      newest = { mark, report, workedOutAt: new Date().toISOString() };
       return report;
     } catch (error) {
       failed = { mark, error };
@@ -70,6 +72,7 @@ export function backtester(store: ClubStore, estimateLift: EstimateLift): Backte
       if (!upToDate && !stopped) begin(mark).catch(() => {});
       return {
         report: newest?.report ?? null,
+        workedOutAt: newest?.workedOutAt ?? null,
         upToDate,
         progress: { ...progress, running: running !== undefined },
       };

@@ -53,6 +53,7 @@ export function projectionPaths() {
             'What is known by now',
             object({
               report: shape(backtestReport.nullable()),
+              workedOutAt: { type: ['string', 'null'], format: 'date-time' },
               upToDate: { type: 'boolean' },
               progress: shape(estimateProgress),
             }),

@@ -4,8 +4,9 @@ import type { EstimateProgress } from '#contract/strengthSummary.ts';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
 
-interface BacktestState {
+export interface BacktestState {
   report: BacktestReport | null;
+  workedOutAt: string | null;
   upToDate: boolean;
   progress: EstimateProgress;
 }

@@ -2,12 +2,13 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import { useBacktest } from '#web/api/useBacktest.ts';
-import { useClub } from '#web/api/useClub.ts';
+import { type BacktestState, useBacktest } from '#web/api/useBacktest.ts';
+import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { Choice } from '#web/parts/Choice.tsx';
+import { clockTime } from '#web/parts/dayWords.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { liftWords } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
+import { dateText, localToday } from '#web/parts/localToday.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -31,22 +32,34 @@ export function BacktestPage() {
       </div>
       <h1>Past meets foretold</h1>
       {error && <p role="alert">{error.message}</p>}
-      {data && !data.upToDate && <Waiting progress={data.progress} hasOld={data.report !== null} />}
-      {!data && !error && <p className="quiet">Asking for the forecasts.</p>}
+      {!error && data?.upToDate !== true && <Waiting state={data} />}
       {data?.report && (data.report.from === null ? <NothingYet /> : <Report report={data.report} />)}
     </div>
   );
 }
 
-function Waiting({ progress, hasOld }: { progress: { done: number; total: number }; hasOld: boolean }) {
-  const { done, total } = progress;
+function Waiting({ state }: { state: BacktestState | undefined }) {
+  const { done, total } = state?.progress ?? { done: 0, total: 0 };
+  const { timeZone } = useClubSettings();
   return (
-    <label className="quiet">
-      Foretelling past meets{total > 0 && `: ${done} of ${total} estimates`}. It takes some minutes; the page
-      may be left meanwhile.{hasOld && ' Until then what stands here is from before the last change.'}
-      <progress className="backtest-progress" value={done} max={Math.max(1, total)} />
-    </label>
+    <div className="stack tight backtest-waiting">
+      <label className="row">
+        <progress value={done} max={Math.max(1, total)} />
+        <span>
+          {total === 0 ? 'Reading the log.' : `Foretelling past meets: ${done} of ${total} estimates.`}
+        </span>
+      </label>
+      <p className="small quiet">
+        It takes some minutes, and the page may be left meanwhile.
+        {state?.workedOutAt &&
+          ` What stands below was worked out on ${whenText(state.workedOutAt, timeZone)}, before the club last changed.`}
+      </p>
+    </div>
   );
+}
+
+function whenText(moment: string, timeZone: string): string {
+  return `${dateText(localToday(timeZone, new Date(moment)))} at ${clockTime(moment, timeZone)}`;
 }
 
 function Report({ report }: { report: BacktestReport }) {
