@@ -1,5 +1,6 @@
 import { parseTable } from '#contract/csv/parseTable.ts';
 import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
+import { neededColumns } from '#contract/log/logColumns.ts';
 import { suggestColumns } from '#contract/log/suggestColumns.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from './askApp.ts';
@@ -41,7 +42,7 @@ export async function takeLog(
   if (dryRun) process.stdout.write(understood(columns ?? found.suggested, found.units));
   const left = notTakenSentence(found.notTaken);
   if (left !== null) process.stdout.write(`${left}\n`);
-  if (found.problems.length > 0) throw new CliError(wrong(found), 2);
+  if (found.problems.length > 0) throw new CliError(wrong(found, columns ?? found.suggested), 2);
   const { rows, added, alreadyThere, firstOn, lastOn, lifters } = found;
   const span = firstOn === null ? '' : ` From ${firstOn} to ${lastOn}, of ${lifters.join(', ')}.`;
   process.stdout.write(
@@ -80,18 +81,20 @@ function understood(columns: Record<string, string>, units: Record<string, strin
   return lines.join('');
 }
 
-function wrong(found: LogAnswer): string {
+function wrong(found: LogAnswer, columns: Record<string, string>): string {
   const { problems, problemCount } = found;
   const lines = problems.map(
     ({ line, column, message }) => `Line ${line}${column === '' ? '' : `, ${column}`}: ${message}`,
   );
   const more = problemCount - problems.length;
-  const headers = problems.some(({ line }) => line === 1) && found.headers.length > 0;
+  const missing = found.headers.length === 0 ? undefined : neededColumns.find((name) => !(name in columns));
   return [
     ...lines,
     ...(more > 0 ? [`And ${more} more.`] : []),
-    ...(headers
-      ? [`The file has ${found.headers.join(', ')}; --column date=HEADER says which of them is the date.`]
-      : []),
+    ...(missing === undefined
+      ? []
+      : [
+          `The file has ${found.headers.join(', ')}; --column ${missing}=HEADER says which of them is the ${missing}.`,
+        ]),
   ].join('\n');
 }

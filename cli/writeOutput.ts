@@ -1,5 +1,6 @@
 import { writeFile } from 'node:fs/promises';
 import { CliError } from './CliError.ts';
+import { whyNotOpen } from './whyNotOpen.ts';
 
 /** Writes to a file and says so on standard error; to standard output where none is named, or `-`. */
 export async function writeOutput(content: string, file: string | undefined): Promise<void> {
@@ -9,8 +10,8 @@ export async function writeOutput(content: string, file: string | undefined): Pr
   }
   try {
     await writeFile(file, content);
-  } catch {
-    throw new CliError(`The file ${file} cannot be written.`);
+  } catch (error) {
+    throw new CliError(`The file ${file} cannot be written: ${whyNotOpen(error)}`);
   }
   process.stderr.write(`Written to ${file}.\n`);
 }

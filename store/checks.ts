@@ -1,10 +1,10 @@
 import type { Kysely } from 'kysely';
 import { dateAt } from '#contract/dateAt.ts';
-import { aheadOfToday } from '#contract/records/aheadOfToday.ts';
 import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { labelKey } from '#contract/records/labels.ts';
 import { neverChanged, references, referredBy } from '#contract/records/references.ts';
 import { slackFault } from '#contract/records/slackReading.ts';
+import { wrongDate } from '#contract/records/wrongDate.ts';
 import { recordName } from '#contract/words/recordName.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import type { ChangeEntry } from './changeLog.ts';
@@ -114,9 +114,9 @@ export async function today(db: Kysely<Tables>, clubId: string): Promise<string>
   return dateAt(new Date(), club?.timeZone ?? 'UTC');
 }
 
-/** Nothing was measured or done on a day that is still to come. */
+/** Nothing was measured or done on a day that is still to come, or long before the club. */
 export function checkHappened({ kind, before, after }: ChangeEntry, onDay: string): void {
-  const fault = after && aheadOfToday(kind, after, before, onDay);
+  const fault = after && wrongDate(kind, after, before, onDay);
   if (fault) throw new Refusal('invalid', fault.field, fault.message);
 }
 

@@ -1,9 +1,9 @@
 import type { Kysely } from 'kysely';
 import { z } from 'zod';
 import { type Named, namedBySet } from '#contract/log/namedBySet.ts';
-import { aheadSentence } from '#contract/records/aheadOfToday.ts';
 import { allKinds } from '#contract/records/allKinds.ts';
 import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
+import { wrongDateSentence } from '#contract/records/wrongDate.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import type { Given } from './ClubStore.ts';
 import { appendChange } from './changeLog.ts';
@@ -40,9 +40,10 @@ export async function logSets(
   return { sets, seq };
 }
 
-/** No set was done on a day that is still to come. */
+/** No set was done on a day that is still to come, or long before the club. */
 export function checkDone(field: string, doneOn: string, onDay: string): void {
-  if (doneOn > onDay) throw new Refusal('invalid', field, aheadSentence(field, `"${doneOn}"`, onDay));
+  const sentence = wrongDateSentence(field, doneOn, onDay);
+  if (sentence !== null) throw new Refusal('invalid', field, sentence);
 }
 
 /** Writes new sets at the end of the log; the change that tells of them is the caller's. */

@@ -64,6 +64,10 @@ describe('rackwright import and export', () => {
     expect(dry).toMatchObject({ status: 0, stderr: '' });
     expect(dry.stdout).toMatch(/^lifter +Who$/m);
     expect(dry.stdout).toContain('Would take in 1 line of the log; sets: 1 new');
+    // Of the two that are needed and missing the first is asked for; the date is there.
+    const odd = await runCli(['import', 'log', '--dry-run', ...here], text.replace('Load (kg),Reps', 'A,B'));
+    expect(odd.status).toBe(2);
+    expect(odd.stderr).toContain('The file has Who, Day, Lift, A, B; --column bar=HEADER says');
   });
 
   it.each([

@@ -167,6 +167,9 @@ describe('a file that is read', () => {
     ['an unknown column', 'bar', 'label,colour\nA,x\n', 1, 'colour'],
     ['a column twice', 'bar', 'label,label\nA,B\n', 1, 'label'],
     ['nothing at all', 'bar', '', 1, ''],
+    ['a workbook', 'bar', 'PK\u0003\u0004\u0014\u0000', 1, ''],
+    ['an archive', 'bar', '{\n"format":"x"}\n', 1, ''],
+    ['letters of another encoding', 'bar', 'label,mass_kg\nA,20\n\ufffdl,20\n', 3, ''],
     ['an open quote', 'bar', 'label,mass_kg\nA,"20\n', 2, ''],
     ['an id twice', 'bar', 'id,label,mass_kg\nx,A,20\nx,B,20\n', 3, 'id'],
     [
@@ -241,7 +244,7 @@ describe('a file that is read', () => {
     ['bandReading', 'band_pair_id,side,length_m,force_N,taken_on\nWide 1,a,1.5,200,'],
     ['lifter', 'name,category,born_on\nTor Fenn,men,'],
   ] as const)(
-    'refuses a %s of tomorrow, takes one of today, and leaves one that is kept alone',
+    'refuses a %s of tomorrow or of the year 26, takes one of today, and leaves one that is kept alone',
     (kind, line) => {
       const pair = { ...wide, widthMm: 44, restLengthAM: 1, restLengthBM: null };
       const people = clubOf({ bandPair: [pair], lifter: [{ id: 'l1', name: 'Ida Quill' }] });
@@ -256,6 +259,7 @@ describe('a file that is read', () => {
           message: `${column} is "2026-11-26"; it must be no later than today, 2026-11-25.`,
         },
       ]);
+      expect(readCsv(kind, `${line}0026-11-25\n`, people, on).problems).toMatchObject([{ line: 2, column }]);
       const kept = { ...people, [kind]: records };
       const again = { ...on, today: '2026-11-20' };
       expect(readCsv(kind, writeCsv(kind, records), kept, again).problems).toEqual([]);

@@ -12,6 +12,8 @@ export interface TableLine {
  * cells: comma, or semicolon or tab as some spreadsheets write it.
  */
 export function parseTable(text: string): { lines: TableLine[] } | { problem: CsvProblem } {
+  const problem = noTable(text);
+  if (problem) return { problem };
   try {
     const header = text.split('\n', 1)[0] ?? '';
     const [delimiter = ','] = [',', ';', '\t'].toSorted((a, b) => count(header, b) - count(header, a));
@@ -31,6 +33,30 @@ export function parseTable(text: string): { lines: TableLine[] } | { problem: Cs
       problem: { line, column: '', message: 'The quotes in this line do not close as CSV wants them.' },
     };
   }
+}
+
+/** What a coach may well choose in place of a CSV file, and then could not tell from what the cells seem to hold. */
+function noTable(text: string): CsvProblem | null {
+  if (workbookStarts.some((start) => text.startsWith(start)))
+    return wrongAt(
+      1,
+      "This is a spreadsheet program's own kind of file; save it there as CSV and read that.",
+    );
+  if (text.trimStart().startsWith('{'))
+    return wrongAt(1, 'This is JSON, as an archive is, and no table; a CSV file is needed.');
+  const at = text.indexOf(unreadable);
+  if (at < 0) return null;
+  const line = text.slice(0, at).split('\n').length;
+  return wrongAt(line, 'Letters in this line cannot be read; save the file as CSV in UTF-8 and read that.');
+}
+
+/** What stands for bytes that are no text in UTF-8. */
+const unreadable = '\ufffd';
+/** A zipped workbook; an older one, or text in UTF-16. */
+const workbookStarts = ['PK\u0003\u0004', unreadable + unreadable];
+
+function wrongAt(line: number, message: string): CsvProblem {
+  return { line, column: '', message };
 }
 
 function count(text: string, sign: string): number {

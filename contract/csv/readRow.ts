@@ -1,7 +1,7 @@
-import { aheadOfToday } from '#contract/records/aheadOfToday.ts';
 import { allKinds, type ClubRecords, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { neverChanged, referredBy } from '#contract/records/references.ts';
 import { slackFault } from '#contract/records/slackReading.ts';
+import { wrongDate } from '#contract/records/wrongDate.ts';
 import { issueProblem } from '#contract/words/shapeProblem.ts';
 import type { CsvProblem } from './CsvProblem.ts';
 import { readCell } from './cells.ts';
@@ -59,12 +59,12 @@ export function readRow<K extends KindName>(
   }
   const record = read.data as RecordOf<K>;
   const slack = slackFault(record, known ?? null, club);
-  const ahead = aheadOfToday(kind, record, known ?? null, today);
+  const when = wrongDate(kind, record, known ?? null, today);
   const wrong = [
     ...againstRules(kind, known, record),
     ...namesNobody(kind, record, club),
     ...(slack ? [slack] : []),
-    ...(ahead ? [ahead] : []),
+    ...(when ? [when] : []),
   ];
   return wrong.length > 0
     ? { problems: wrong.map((problem) => asCsvProblem(kind, line, problem)) }

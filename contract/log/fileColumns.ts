@@ -32,6 +32,12 @@ export function fileColumns(
         column: name,
         message: `The file has no column "${String(header)}"; it has ${headers.join(', ')}.`,
       });
+    } else if ([...indexOf.values()].includes(at)) {
+      const other = logColumnNames.find((known) => indexOf.get(known) === at);
+      problems.push({
+        column: name,
+        message: `The column "${String(header)}" is given for ${other} already; one column holds one thing.`,
+      });
     } else if (headers.lastIndexOf(String(header)) > at) {
       problems.push({ column: String(header), message: `The column "${String(header)}" stands twice.` });
     } else {

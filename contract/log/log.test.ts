@@ -5,7 +5,6 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { againstLog } from './againstLog.ts';
-import { notTakenSentence } from './columnsNotTaken.ts';
 import { readLog } from './readLog.ts';
 import { writeLog } from './writeLog.ts';
 
@@ -175,17 +174,6 @@ describe("a club's own spreadsheet", () => {
     expect(on.start).toEqual({ way: 'box', heightM: 14 * 0.0254 });
   });
 
-  test('says of every column that it leaves behind, also of one without a header that holds something', () => {
-    const text = 'date,lifter,lift,bar,reps,,,Mood\n2026-01-13,l1,bench,100,5,sunny,,7\n';
-    const { notTaken } = readLog(text, null, club, LAST_DAY);
-    expect(notTaken).toEqual(['column 6, which has no header', 'Mood']);
-    expect(notTakenSentence(notTaken)).toBe(
-      '2 columns of the file are not taken: column 6, which has no header, Mood.',
-    );
-    const columns = { date: 'date', lifter: 'lifter', lift: 'lift', bar: 'Mood', reps: 'reps' };
-    expect(readLog(text, columns, club, LAST_DAY).notTaken).toContain('bar');
-  });
-
   test('takes the columns that the coach names, and says which cannot be', () => {
     const text = 'A,B,C,D,E\n2026-01-13,l1,bench,100,5\n';
     const columns = { date: 'A', lifter: 'B', lift: 'C', bar: 'D', reps: 'E' };
@@ -234,19 +222,6 @@ describe("a club's own spreadsheet", () => {
       expect(problems[0]).toMatchObject({ line: 2, column: 'date' });
       expect(problems[0]?.message).toMatch(/^[^]*\.$/);
     }
-  });
-
-  test('refuses a set of tomorrow in the words of the file, and takes one of today', () => {
-    const today = '2026-11-25';
-    expect(readLog(oneSetOn(today), null, club, today)).toMatchObject({
-      sets: [{ doneOn: today }],
-      problems: [],
-    });
-    const message = 'When is "2026-11-26"; it must be no later than today, 2026-11-25.';
-    expect(readLog(oneSetOn('2026-11-26'), null, club, today)).toMatchObject({
-      sets: [],
-      problems: [{ line: 2, column: 'When', message }],
-    });
   });
 
   test('hangs a pair where only one hookup can be meant, and asks where several can', () => {
@@ -334,10 +309,6 @@ describe('against the log', () => {
     expect(againstLog(sets, logged(fresh))).toEqual({ fresh: [], alreadyThere: 30_000 });
   });
 });
-
-function oneSetOn(day: string) {
-  return `When,Who,lift,bar,reps\n${day},l1,squat,100,5\n`;
-}
 
 function datesFile(...dates: string[]) {
   const lines = dates.map((day) => `${day},l1,squat,100,5`);

@@ -9,7 +9,7 @@ export function readFigure(cell: string, unit: HeaderUnit | null): CellReading {
   if (text === '') return { value: null };
   if (plainNumber.test(text)) return { value: inSi(Number(text.replace(',', '.')), unit) };
   if (unit === null || unit === 's' || unit === 'min' || unit === 'mps')
-    return { wrong: `"${text}" is not a number.` };
+    return { wrong: `"${text}" is not a number; write ${howToWrite[unit ?? 'plain']}.` };
   const read = parseQuantity(text, unit);
   return read.ok ? { value: read.valueSi } : { wrong: read.message };
 }
@@ -23,6 +23,13 @@ export function readFigures(cell: string): CellReading {
   const wrong = figures.find((figure) => 'wrong' in figure);
   return wrong ?? { value: figures.map((figure) => ('value' in figure ? figure.value : null)) };
 }
+
+const howToWrite = {
+  plain: 'the number alone, such as 5 or 8.5',
+  s: 'the seconds alone, such as 180',
+  min: 'the minutes alone, such as 3.5',
+  mps: 'metres a second alone, such as 0.52',
+};
 
 /** With a point or a comma; `1,000` is left to `parseQuantity`, which says that it has two meanings. */
 const plainNumber = /^[+-]?(?![1-9]\d{0,2},\d{3}$)(\d+[.,]?\d*|[.,]\d+)(e[+-]?\d+)?$/i;

@@ -1,16 +1,16 @@
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import { type CellReading, readCell } from '#contract/csv/cells.ts';
 import { unguardFormula } from '#contract/csv/formulaGuard.ts';
-import { aheadSentence } from '#contract/records/aheadOfToday.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Field } from '#contract/records/fields.ts';
 import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
-import { issueProblem } from '#contract/words/shapeProblem.ts';
+import { wrongDateSentence } from '#contract/records/wrongDate.ts';
 import type { HeaderUnit } from './headerWords.ts';
 import { namedLift } from './liftWords.ts';
 import { type LogColumn, neededColumns } from './logColumns.ts';
 import { readFigure, readFigures } from './readFigure.ts';
 import { type Find, readBands, readChains } from './readHung.ts';
+import { rowProblem } from './rowProblem.ts';
 
 /** How the columns of one file are to be read. */
 export interface LogFile {
@@ -42,12 +42,17 @@ export function readLogRow(
   const { sets, ...set } = fieldsOf(cellOf, file, refuse);
   if (problems.length > 0) return { problems };
   const read = givenSet.safeParse(set);
-  if (read.success && read.data.doneOn > file.today) {
-    refuse('date', aheadSentence(file.headerOf('date'), `"${read.data.doneOn}"`, file.today));
+  if (!read.success) {
+    // Where no cell tells the reps made they are those asked for, and wrong with them.
+    const told = read.error.issues.filter(({ path }) => path[0] !== 'made' || cellOf('made').trim() !== '');
+    return { problems: told.map((issue) => ({ line, ...rowProblem(issue, set, cellOf, file) })) };
+  }
+  const when = wrongDateSentence(file.headerOf('date'), read.data.doneOn, file.today);
+  if (when !== null) {
+    refuse('date', when);
     return { problems };
   }
-  if (read.success) return { sets: Array.from({ length: sets }, () => read.data) };
-  return { problems: read.error.issues.map((issue) => asCsvProblem(line, issueProblem(issue, set), file)) };
+  return { sets: Array.from({ length: sets }, () => read.data) };
 }
 
 type Refuse = (column: LogColumn, message: string) => void;
@@ -79,8 +84,14 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
   const chained = readChains(text('chains'), file.find);
   if ('wrong' in chained) refuse('chains', chained.wrong);
   const sets = figure('sets') ?? 1;
-  if (!Number.isInteger(sets) || sets < 1 || sets > 50) refuse('sets', `${sets} is not a number of sets.`);
+  if (!Number.isInteger(sets) || sets < 1 || sets > mostSets)
+    refuse('sets', `${file.headerOf('sets')} is ${sets}; it must be a whole number from 1 to ${mostSets}.`);
   const [reserve, effort] = [figure('repsInReserve'), figure('effort') ?? null];
+  if (effort !== null && !(effort >= 0 && effort <= utmostEffort && Number.isInteger(2 * effort)))
+    refuse(
+      'effort',
+      `${file.headerOf('effort')} is ${effort}; it must be a rating from 0 to ${utmostEffort} in halves.`,
+    );
   if (effort !== null && reserve !== null)
     refuse('effort', 'Give the effort rating or the reps in reserve, not both.');
   const [reps, restS] = [figure('reps'), figure('rest')];
@@ -106,7 +117,7 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
     stoppedAtS: figure('stoppedAt'),
     meanSpeedsMps: take('meanSpeeds', readFigures),
     peakSpeedsMps: take('peakSpeeds', readFigures),
-    repsInReserve: effort === null ? reserve : 10 - effort,
+    repsInReserve: effort === null ? reserve : utmostEffort - effort,
     // Minutes make whole seconds only up to rounding.
     restS: typeof restS === 'number' ? Math.round(restS) : restS,
     bodyMassKg: figure('bodyMass'),
@@ -116,45 +127,13 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
   };
 }
 
+/** One line stands for no more sets alike. */
+const mostSets = 50;
+/** At this rating of effort no rep was left; below it, one less for each. */
+const utmostEffort = 10;
+
 const yesOrNo: Field = { name: 'platform', sort: 'truth', nullable: false, optional: true };
 
 function noLift(cell: string): string {
   return `"${cell}" is not a lift that is kept here: squat, bench or deadlift, with box, pins, boards, blocks, deficit or paused before or after it.`;
 }
-
-/** Names the column instead of the field, in the sentence too. */
-function asCsvProblem(
-  line: number,
-  { field, message }: { field: string; message: string },
-  file: LogFile,
-): CsvProblem {
-  const [, named] = columnOf.find(([path]) => field.startsWith(path)) ?? [];
-  const column = named === undefined ? field : file.headerOf(named);
-  return {
-    line,
-    column,
-    message: `${column}${message.slice(field.length)}`.replace(' is null;', ' is empty;'),
-  };
-}
-
-const columnOf: readonly (readonly [field: string, column: LogColumn])[] = [
-  ['lifterId', 'lifter'],
-  ['doneOn', 'date'],
-  ['setup.start.way', 'start'],
-  ['setup.start', 'startHeight'],
-  ['setup.barKg', 'bar'],
-  ['setup.bands', 'bands'],
-  ['setup.chains', 'chains'],
-  ['stoppedAtS', 'stoppedAt'],
-  ['meanSpeedsMps', 'meanSpeeds'],
-  ['peakSpeedsMps', 'peakSpeeds'],
-  ['repsInReserve', 'repsInReserve'],
-  ['reps', 'reps'],
-  ['restS', 'rest'],
-  ['bodyMassKg', 'bodyMass'],
-  ['order', 'order'],
-  ['made', 'made'],
-  ['equipment', 'equipment'],
-  ['place', 'place'],
-  ['note', 'note'],
-];

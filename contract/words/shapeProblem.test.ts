@@ -5,6 +5,7 @@ import { shapeProblem } from './shapeProblem.ts';
 const shape = z.strictObject({
   massKg: z.number().positive().max(1000),
   pairs: z.number().int().min(1).default(1),
+  reserve: z.number().multipleOf(0.5).default(0),
   way: z.enum(['single', 'doubled', 'choked']).default('single'),
   takenOn: z.iso.date().default('2026-11-25'),
   lifts: z
@@ -33,6 +34,7 @@ describe('the sentence about a refused document', () => {
     [{ massKg: null }, 'massKg', ['null', 'a number']],
     [{}, 'massKg', ['massKg', 'missing']],
     [{ massKg: 20, pairs: 1.5 }, 'pairs', ['1.5', 'a whole number']],
+    [{ massKg: 20, reserve: 1.3 }, 'reserve', ['1.3', 'it must be a multiple of 0.5']],
     [{ massKg: 20, way: 'knotted' }, 'way', ['"knotted"', 'single, doubled or choked']],
     [{ massKg: 20, takenOn: '2026-02-30' }, 'takenOn', ['"2026-02-30"', 'calendar date']],
     [{ massKg: 20, lifts: [] }, 'lifts', ['at least 1']],

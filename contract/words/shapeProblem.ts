@@ -52,6 +52,8 @@ function allowed(issue: z.core.$ZodIssue): string {
       return `it must be ${bound(issue.origin, issue.inclusive ? 'at least' : 'more than', issue.minimum)}`;
     case 'too_big':
       return `it must be ${bound(issue.origin, issue.inclusive ? 'at most' : 'less than', issue.maximum)}`;
+    case 'not_multiple_of':
+      return `it must be a multiple of ${issue.divisor}`;
     case 'invalid_type':
       return `it must be ${typeWords[issue.expected] ?? `of type ${issue.expected}`}`;
     case 'invalid_value':

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { aheadSentence } from '#contract/records/aheadOfToday.ts';
+import { wrongDateSentence } from '#contract/records/wrongDate.ts';
 import { Field } from './Field.tsx';
 import { dateText } from './localToday.ts';
 import { useWrong } from './useWrong.ts';
@@ -12,7 +12,7 @@ export function TextField(props: {
   type?: 'text' | 'date';
   required?: boolean | undefined;
   maxLength?: number | undefined;
-  /** Given where the date tells what was done or measured: it was not done tomorrow. */
+  /** Given where the date tells what was done or measured: it was not done tomorrow, nor in the year 26. */
   today?: string | undefined;
   hint?: string | undefined;
   error?: string | null | undefined;
@@ -52,6 +52,5 @@ function wrongWith(props: {
   if (maxLength !== undefined && value.length > maxLength) {
     return `${label} has ${value.length} letters; at most ${maxLength} are kept.`;
   }
-  if (today !== undefined && value > today) return aheadSentence(label, dateText(value), dateText(today));
-  return null;
+  return today === undefined || value === '' ? null : wrongDateSentence(label, value, today, dateText);
 }

@@ -1,0 +1,52 @@
+import type { KindName, RecordOf } from './allKinds.ts';
+
+/** A date that cannot be: the field and one sentence with its value and what is allowed. */
+export interface DateFault {
+  field: string;
+  message: string;
+}
+
+/**
+ * Why a record of what was measured, done or born cannot be of its date: the day is still to come, or the year a slip of the
+ * keys. `before` is the record as it was; a date that stays is not looked at again. What is planned may lie ahead, and so
+ * may the day on which something ends.
+ */
+export function wrongDate<K extends KindName>(
+  kind: K,
+  record: RecordOf<K>,
+  before: RecordOf<K> | null,
+  today: string,
+): DateFault | null {
+  const field = happenedOn[kind];
+  if (field === undefined) return null;
+  const date: unknown = Reflect.get(record, field);
+  if (typeof date !== 'string' || (before && Reflect.get(before, field) === date)) return null;
+  const message = wrongDateSentence(field, date, today);
+  return message === null ? null : { field, message };
+}
+
+/** The sentence, for a field as the reader knows it and, on screen, dates as `spell` writes them; null: such a day can be. */
+export function wrongDateSentence(
+  field: string,
+  date: string,
+  today: string,
+  spell?: (date: string) => string,
+): string | null {
+  const limit = (day: string) => (spell ? spell(day) : day);
+  const given = spell ? spell(date) : `"${date}"`;
+  if (date > today) return `${field} is ${given}; it must be no later than today, ${limit(today)}.`;
+  if (date < earliest) return `${field} is ${given}; it must be no earlier than ${limit(earliest)}.`;
+  return null;
+}
+
+/** Whoever lifts today was born later. */
+const earliest = '1900-01-01';
+
+const happenedOn: Partial<Record<KindName, string>> = {
+  bandReading: 'takenOn',
+  scaleReading: 'takenOn',
+  lifter: 'bornOn',
+  bodyMass: 'takenOn',
+  liftHeights: 'measuredOn',
+  best: 'doneOn',
+};
