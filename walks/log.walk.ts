@@ -120,6 +120,14 @@ test("a club's own file is matched, looked at and taken once", async ({ page }) 
     buffer: Buffer.from(ownFile.replace('Iron lb', 'weight lb')),
   });
   await expect(page.getByText('0 new sets, 2 in the log already')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'There is nothing new in it' })).toBeVisible();
+  await page.getByLabel('Read another file').setInputFiles({
+    name: 'winter.xlsx',
+    mimeType: 'text/csv',
+    buffer: Buffer.from('PK\u0003\u0004'),
+  });
+  await expect(page.getByText('save it there as CSV')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Which column is what' })).toBeHidden();
 });
 
 for (const light of ['day', 'night'] as const) {

@@ -33,9 +33,10 @@ export function wrongDateSentence(
   spell?: (date: string) => string,
 ): string | null {
   const limit = (day: string) => (spell ? spell(day) : day);
-  const given = spell ? spell(date) : `"${date}"`;
-  if (date > today) return `${field} is ${given}; it must be no later than today, ${limit(today)}.`;
-  if (date < earliest) return `${field} is ${given}; it must be no earlier than ${limit(earliest)}.`;
+  if (date > today)
+    return `${field} is ${spell ? spell(date) : `"${date}"`}; it must be no later than today, ${limit(today)}.`;
+  // As it was typed: "20 Nov 26" would look right.
+  if (date < earliest) return `${field} is "${date}"; it must be no earlier than ${limit(earliest)}.`;
   return null;
 }
 

@@ -14,7 +14,8 @@ describe('speeds as people type them', () => {
   });
 
   it('are refused where they are no speeds of a bar', () => {
-    expect(wrongSpeeds('Mean speed', 'fast', 1)).toContain('"fast"');
+    expect(wrongSpeeds('Mean speed', 'fast', 1)).toContain('"fast"; write it as 0.62');
+    expect(wrongSpeeds('Mean speed', '0,62,0,58', 2)).toContain('"0,62,0,58"; write it as 0.62');
     expect(wrongSpeeds('Mean speed', '62', 1)).toContain('0 to 5 m/s');
   });
 });

@@ -30,8 +30,9 @@ export function SpeedsField(props: {
 export function wrongSpeeds(label: string, text: string, made: number): string | null {
   const speeds = speedsOf(text);
   const wrong = speeds.find((mps) => !(mps >= 0 && mps <= mostMps));
-  if (wrong !== undefined)
-    return `${label} is ${Number.isNaN(wrong) ? `"${text.trim()}"` : `${wrong} m/s`}; allowed is 0 to ${mostMps} m/s.`;
+  if (Number.isNaN(wrong))
+    return `${label} is "${text.trim()}"; write it as 0.62, or 0.62, 0.58 for two reps.`;
+  if (wrong !== undefined) return `${label} is ${wrong} m/s; allowed is 0 to ${mostMps} m/s.`;
   if (speeds.length > 1 && speeds.length !== made)
     return `${label} has ${speeds.length} figures; give one, or one for each rep made (${made}).`;
   return null;

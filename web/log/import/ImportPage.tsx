@@ -89,11 +89,13 @@ export function ImportPage() {
             onTake={() => void take()}
             onLeave={() => setTried(null)}
           />
-          <ColumnMatch
-            key={tried.name}
-            {...{ text: tried.text, columns: tried.columns, answer: tried.answer, busy }}
-            onMatch={(columns) => void match(columns)}
-          />
+          {tried.answer.headers.length > 0 && (
+            <ColumnMatch
+              key={tried.name}
+              {...{ text: tried.text, columns: tried.columns, answer: tried.answer, busy }}
+              onMatch={(columns) => void match(columns)}
+            />
+          )}
         </>
       )}
     </div>

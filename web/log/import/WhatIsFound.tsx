@@ -16,7 +16,7 @@ export function WhatIsFound(props: {
   const left = notTakenSentence(answer.notTaken);
   return (
     <section className="stack" aria-label={`What ${name} holds`}>
-      <h2>{right ? 'This would be taken' : 'Nothing can be taken yet'}</h2>
+      <h2>{headingOf(answer)}</h2>
       {right ? <p>{wouldTake(name, answer)}</p> : <Problems name={name} answer={answer} />}
       {left && <p>{left}</p>}
       <div className="row">
@@ -31,6 +31,11 @@ export function WhatIsFound(props: {
       </div>
     </section>
   );
+}
+
+function headingOf({ problemCount, added }: LogFileAnswer): string {
+  if (problemCount > 0) return 'Nothing can be taken yet';
+  return added > 0 ? 'This would be taken' : 'There is nothing new in it';
 }
 
 function wouldTake(name: string, answer: LogFileAnswer): string {
@@ -57,8 +62,9 @@ function Problems({ name, answer }: { name: string; answer: LogFileAnswer }) {
   return (
     <div className="stack" role="alert">
       <p className="stop">
-        {problemCount === 1 ? 'One place' : `${problemCount} places`} of {name} cannot be understood. Match
-        the columns below, or mend the file and read it again.
+        {problemCount === 1 ? 'One place' : `${problemCount} places`} of {name} cannot be understood.{' '}
+        {answer.headers.length > 0 && 'Match the columns below, or '}
+        {answer.headers.length > 0 ? 'mend' : 'Mend'} the file and read it again.
       </p>
       <FileProblems name={name} problems={problems} count={problemCount} />
     </div>
