@@ -1,4 +1,5 @@
-import { CsvError, parse } from 'csv-parse/sync';
+import { parseTable, type TableLine } from '#contract/csv/parseTable.ts';
+import { readFigure } from '#contract/log/readFigure.ts';
 import type { BandReading } from '#core/band/BandCurve.ts';
 import { fromSi, toSi, type Unit } from '#core/units/units.ts';
 import { CliError } from './CliError.ts';
@@ -31,23 +32,24 @@ const forceUnits: Record<string, Unit> = {
  */
 export function readReadings(text: string, restLengthM: number): ReadingsFile {
   const [header, ...body] = rowsOf(text);
-  const names = header?.record ?? [];
+  const names = header?.cells ?? [];
   const length = column(names, lengthUnits, 'length');
   const force = column(names, forceUnits, 'force');
   const directionAt = names.indexOf('direction');
-  const readings = body.map(({ record, info }): BandReading => {
+  const readings = body.map(({ line, cells }): BandReading => {
     const number = ({ at, name, unit }: Column) => {
-      const value = Number(record[at] || Number.NaN);
-      if (Number.isFinite(value)) return toSi(value, unit);
-      throw new CliError(`Line ${info.lines}, ${name}: "${record[at] ?? ''}" is not a number.`, 2);
+      const read = readFigure(cells[at] ?? '', null);
+      if ('value' in read && typeof read.value === 'number') return toSi(read.value, unit);
+      const why = 'wrong' in read ? read.wrong : 'This cell is empty; it needs a number.';
+      throw new CliError(`Line ${line}, ${name}: ${why}`, 2);
     };
-    const direction = record[directionAt] || 'loading';
+    const direction = cells[directionAt] || 'loading';
     if (direction !== 'loading' && direction !== 'unloading') {
-      throw new CliError(`Line ${info.lines}, direction: "${direction}" must be loading or unloading.`, 2);
+      throw new CliError(`Line ${line}, direction: "${direction}" must be loading or unloading.`, 2);
     }
     const reading = { lengthM: number(length), forceN: number(force), direction } as const;
     const refuse = ({ at, name }: Column, why: string) =>
-      new CliError(`Line ${info.lines}, ${name}: ${record[at]} ${why}`, 2);
+      new CliError(`Line ${line}, ${name}: ${cells[at]} ${why}`, 2);
     if (reading.lengthM <= restLengthM) {
       const rest = Number(fromSi(restLengthM, length.unit).toFixed(3));
       throw refuse(
@@ -61,17 +63,10 @@ export function readReadings(text: string, restLengthM: number): ReadingsFile {
   return { readings, lengthUnit: length.unit, forceUnit: force.unit };
 }
 
-function rowsOf(text: string) {
-  const options = { bom: true, trim: true, skip_empty_lines: true, relax_column_count: true, info: true };
-  try {
-    return parse(text, options) as unknown as { record: string[]; info: { lines: number } }[];
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error;
-    throw new CliError(
-      'The readings are not a table with commas: a quotation mark is not closed or out of place.',
-      2,
-    );
-  }
+function rowsOf(text: string): TableLine[] {
+  const table = parseTable(text);
+  if ('problem' in table) throw new CliError(`Line ${table.problem.line}: ${table.problem.message}`, 2);
+  return table.lines.map(({ line, cells }) => ({ line, cells: cells.map((cell) => cell.trim()) }));
 }
 
 interface Column {

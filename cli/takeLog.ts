@@ -32,7 +32,7 @@ export async function takeLog(
   text: string,
   { dryRun = false, column }: LogOptions,
 ): Promise<void> {
-  const columns = column ? withSuggested(column.map(named), suggestedFor(text)) : null;
+  const columns = column ? withSuggested(namedOnce(column), suggestedFor(text)) : null;
   const answer = await askApp(store, '/sets/import', {
     method: 'POST',
     body: JSON.stringify({ text, columns, dryRun }),
@@ -67,9 +67,16 @@ function withSuggested(
   return { ...Object.fromEntries(free), ...Object.fromEntries(given) };
 }
 
+function namedOnce(given: readonly string[]): [string, string][] {
+  const pairs = given.map(named);
+  const [twice] = pairs.find(([name], i) => pairs.findIndex(([other]) => other === name) < i) ?? [];
+  if (twice === undefined) return pairs;
+  throw new CliError(`--column names ${twice} twice; one header of the file holds it.`, 2);
+}
+
 function named(given: string): [string, string] {
   const at = given.indexOf('=');
-  if (at > 0) return [given.slice(0, at), given.slice(at + 1)];
+  if (at > 0 && at < given.length - 1) return [given.slice(0, at), given.slice(at + 1)];
   throw new CliError(`--column ${given} names no header; write it as name=header.`, 2);
 }
 

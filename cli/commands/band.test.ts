@@ -11,6 +11,12 @@ describe('rackwright band', () => {
     expect(stdout).toMatch(/^[\n -~]+$/);
   });
 
+  it('reads the same band as a spreadsheet with decimal commas writes it', async () => {
+    const other = await runCli(['band', '--rest', '1'], 'length_cm;force_kg\n150,0;10,0\n200;20\n');
+    const comma = await runCli(['band', '--rest', '1'], file);
+    expect(other).toEqual(comma);
+  });
+
   it('reads the same band in pounds and inches', async () => {
     // 150 cm = 59.0551 in, 10 kgf = 22.0462 lbf (NIST SP 811, appendix B.8)
     const imperial = 'length_in,force_lb\n59.0551,22.0462\n78.7402,44.0925\n';
@@ -24,7 +30,7 @@ describe('rackwright band', () => {
       'a cell that is no number',
       'length_cm,force_kg\n150,ten\n',
       ['--rest', '1'],
-      'Line 2, force_kg: "ten" is not a number.',
+      'Line 2, force_kg: "ten" is not a number; write',
     ],
     ['a header without unit', 'length,force\n1,2\n', ['--rest', '1'], 'length_m, length_cm'],
     [
@@ -34,7 +40,14 @@ describe('rackwright band', () => {
       'Line 2, length_cm: 90',
     ],
     ['a pull below nothing', 'length_cm,force_kg\n150,-5\n', ['--rest', '1'], 'Line 2, force_kg: -5'],
-    ['an open quotation mark', 'length_cm,force_kg\n"150,5\n', ['--rest', '1'], 'quotation mark'],
+    ['an open quotation mark', 'length_cm,force_kg\n"150,5\n', ['--rest', '1'], 'Line 2: The quotes'],
+    ['a workbook', 'PK\u0003\u0004', ['--rest', '1'], 'save it there as CSV'],
+    [
+      'a rest length in cm without its unit',
+      file,
+      ['--rest', '104'],
+      '--rest is 104 m; it must be 0.1 m to 3 m.',
+    ],
     ['a rest length that is a mass', file, ['--rest', '20 kg'], '--rest'],
   ])('refuses %s in one line with status 2', async (_, input, args, sentence) => {
     const { status, stdout, stderr } = await runCli(['band', ...args], input);

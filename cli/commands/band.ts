@@ -41,8 +41,11 @@ A stretched band stores energy and can snap back: stand aside, wear eye protecti
 async function fitAndDraw(file: string | undefined, options: BandOptions): Promise<void> {
   const { fitBand } = await import('#core/band/fitBand.ts');
   const { readReadings } = await import('../readReadings.ts');
-  const restLengthM = await quantity(options.rest, 'm', '--rest');
-  const widthM = options.width === undefined ? undefined : await quantity(options.width, 'mm', '--width');
+  const restLengthM = await quantity(options.rest, { unit: 'm', minSi: 0.1, maxSi: 3 }, '--rest');
+  const widthM =
+    options.width === undefined
+      ? undefined
+      : await quantity(options.width, { unit: 'mm', minSi: 0.003, maxSi: 0.2 }, '--width');
   const { readings, lengthUnit, forceUnit } = readReadings(await readInputText(file), restLengthM);
   let curves: BandCurves;
   try {
@@ -102,9 +105,20 @@ async function describe(
   ].join('\n');
 }
 
-async function quantity(typed: string, unit: Unit, option: string): Promise<number> {
+/** The limits are those of the club's own bands (contract/records/gear.ts). */
+async function quantity(
+  typed: string,
+  { unit, minSi, maxSi }: { unit: Unit; minSi: number; maxSi: number },
+  option: string,
+): Promise<number> {
   const { parseQuantity } = await import('#core/units/parseQuantity.ts');
+  const { formatQuantity } = await import('#core/units/formatQuantity.ts');
   const parsed = parseQuantity(typed, unit);
-  if (parsed.ok) return parsed.valueSi;
-  throw new CliError(`${option}: ${parsed.message}`, 2);
+  if (!parsed.ok) throw new CliError(`${option}: ${parsed.message}`, 2);
+  if (parsed.valueSi >= minSi && parsed.valueSi <= maxSi) return parsed.valueSi;
+  const [given, least, most] = [parsed.valueSi, minSi, maxSi].map((si) => formatQuantity(si, unit));
+  throw new CliError(
+    `${option} is ${given}; it must be ${least} to ${most}. A unit may be typed with it.`,
+    2,
+  );
 }

@@ -68,6 +68,10 @@ describe('rackwright import and export', () => {
     const odd = await runCli(['import', 'log', '--dry-run', ...here], text.replace('Load (kg),Reps', 'A,B'));
     expect(odd.status).toBe(2);
     expect(odd.stderr).toContain('The file has Who, Day, Lift, A, B; --column bar=HEADER says');
+    const twice = ['--column', 'bar=Reps', '--column', 'bar=Load (kg)'];
+    const refused = await runCli(['import', 'log', ...twice, ...here], text);
+    expect(refused).toMatchObject({ status: 2, stdout: '' });
+    expect(refused.stderr).toContain('--column names bar twice');
   });
 
   it.each([

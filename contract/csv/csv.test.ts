@@ -170,6 +170,7 @@ describe('a file that is read', () => {
     ['a workbook', 'bar', 'PK\u0003\u0004\u0014\u0000', 1, ''],
     ['an archive', 'bar', '{\n"format":"x"}\n', 1, ''],
     ['letters of another encoding', 'bar', 'label,mass_kg\nA,20\n\ufffdl,20\n', 3, ''],
+    ['a decimal comma between commas', 'bar', 'label,mass_kg\nA,20,5\n', 2, ''],
     ['an open quote', 'bar', 'label,mass_kg\nA,"20\n', 2, ''],
     ['an id twice', 'bar', 'id,label,mass_kg\nx,A,20\nx,B,20\n', 3, 'id'],
     [

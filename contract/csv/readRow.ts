@@ -8,6 +8,7 @@ import { readCell } from './cells.ts';
 import { type Column, columnsOf } from './columns.ts';
 import { findReferred } from './findReferred.ts';
 import type { TableLine } from './parseTable.ts';
+import { wrongWidth } from './wrongWidth.ts';
 
 export interface ReadRow<K extends KindName> {
   line: number;
@@ -29,10 +30,8 @@ export function readRow<K extends KindName>(
   club: ClubRecords,
   { newId, today }: RowMaking,
 ): ReadRow<K> | { problems: CsvProblem[] } {
-  if (cells.length !== columns.length) {
-    const message = `This line has ${cells.length} cells; the header has ${columns.length}.`;
-    return { problems: [{ line, column: '', message }] };
-  }
+  const width = wrongWidth(cells, columns.length);
+  if (width !== null) return { problems: [{ line, column: '', message: width }] };
   const problems: CsvProblem[] = [];
   const given: Record<string, unknown> = {};
   // The rack first: it narrows what a label in another column can mean.

@@ -1,5 +1,6 @@
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import { parseTable, type TableLine } from '#contract/csv/parseTable.ts';
+import { wrongWidth } from '#contract/csv/wrongWidth.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { GivenSet } from '#contract/records/loggedSet.ts';
 import { columnsNotTaken } from './columnsNotTaken.ts';
@@ -68,13 +69,13 @@ function readLines(
   const sets: GivenSet[] = [];
   const problems: CsvProblem[] = [];
   for (const line of lines) {
-    if (line.cells.length === width) {
+    const wrong = wrongWidth(line.cells, width);
+    if (wrong === null) {
       const row = readLogRow(line.line, (column) => cellAt(line, indexOf.get(column)), file);
       if ('sets' in row) sets.push(...row.sets);
       else problems.push(...row.problems);
     } else {
-      const message = `This line has ${line.cells.length} cells; the header has ${width}.`;
-      problems.push({ line: line.line, column: '', message });
+      problems.push({ line: line.line, column: '', message: wrong });
     }
   }
   return { sets, problems };
