@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
+import { squatSet } from '#store/tests/squatSet.ts';
 
 const stranger = 'The club has no lifter with the id "ida".';
 
@@ -36,6 +37,22 @@ test.each(['', ' ', '0x3', 'two', '5.1', '-1', 'Infinity'])('a taper of "%s" is 
   const { status, json } = await ask('GET', `/api/projection?${query}`);
   expect(status).toBe(400);
   expect(json.error.message).toBe(`taperPercent is "${given}"; it must be a number from 0 to 5.`);
+});
+
+test('a dry run is not passed over where there is none', async () => {
+  const { ask, store } = await testApp(smallClub());
+  const text = 'date,lifter,lift,bar,reps\n2026-01-13,Ida Quill,squat,100,5\n';
+  for (const [path, body] of [
+    ['/api/sets/import', { text }],
+    ['/api/sets', { sets: [squatSet()] }],
+    ['/api/records/bar', { label: 'Thick bar', massKg: 25 }],
+  ] as const) {
+    expect(await ask('POST', `${path}?dryRun=1`, body)).toMatchObject({
+      status: 400,
+      json: { error: { field: 'dryRun' } },
+    });
+  }
+  expect(await store.latestSeq()).toBe(1);
 });
 
 test('a dry run that is misspelled is refused; it is not taken for the real one', async () => {

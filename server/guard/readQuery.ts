@@ -1,4 +1,5 @@
 import type { Context } from 'hono';
+import { createMiddleware } from 'hono/factory';
 import { z } from 'zod';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -19,6 +20,12 @@ export function readQuery<Fields extends z.ZodRawShape>(
   const { field, message } = shapeProblem(read.error, given);
   throw refused(field, message);
 }
+
+/** For an address that takes no query: a wish such as `?dryRun=1` is not passed over where it would not be heard. */
+export const noQuery = createMiddleware(async (c, next) => {
+  readQuery(c, {});
+  await next();
+});
 
 /** A number as a query spells it; `allowed` says in words what `fits`. */
 export function numberInQuery(allowed: string, fits: (value: number) => boolean) {

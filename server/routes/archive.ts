@@ -2,7 +2,7 @@ import { Hono } from 'hono';
 import { lookAt } from '#contract/archive/archiveLook.ts';
 import { type ArchiveProblem, readArchive } from '#contract/archive/readArchive.ts';
 import { errorBody } from '#server/guard/errors.ts';
-import { readQuery, wishInQuery } from '#server/guard/readQuery.ts';
+import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
 import { exportArchive, restoreArchive } from '#store/archive.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -12,7 +12,7 @@ import { Refusal } from '#store/Refusal.ts';
 /** The whole club as one file, out and in; a dry run says what a file holds, what is here now, and what is wrong in the file. */
 export function archiveRoutes(store: ClubStore) {
   return new Hono()
-    .get('/archive', async (c) =>
+    .get('/archive', noQuery, async (c) =>
       c.body(await exportArchive(store), 200, {
         'Content-Type': 'application/json; charset=utf-8',
         'Content-Disposition': `attachment; filename="${await archiveName(store)}"`,

@@ -3,7 +3,7 @@ import { readCsv } from '#contract/csv/readCsv.ts';
 import { writeCsv } from '#contract/csv/writeCsv.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { kindOf } from '#server/guard/kindOf.ts';
-import { readQuery, wishInQuery } from '#server/guard/readQuery.ts';
+import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
 import { clubToday } from '#server/jobs/clubToday.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -12,9 +12,8 @@ import { newId } from '#store/newId.ts';
 /** Records of one kind as a spreadsheet file, out and in. A file with any wrong line is refused whole. */
 export function csvRoutes(store: ClubStore) {
   return new Hono()
-    .get('/records/:kind/csv', async (c) => {
+    .get('/records/:kind/csv', noQuery, async (c) => {
       const kind = kindOf(c.req.param('kind'));
-      readQuery(c, {});
       const csv = writeCsv(kind, await store.list(kind));
       return c.body(csv, 200, {
         'Content-Type': 'text/csv; charset=utf-8',

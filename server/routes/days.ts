@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { movedSince } from '#contract/assemble/movedSince.ts';
 import { dayPlan } from '#contract/dayPlan.ts';
 import type { Day } from '#contract/records/day.ts';
+import { noQuery } from '#server/guard/readQuery.ts';
 import { clubToday } from '#server/jobs/clubToday.ts';
 import type { SolveDay } from '#server/jobs/daySolver.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
@@ -24,7 +25,7 @@ export function dayRoutes(store: ClubStore, solveDay: SolveDay, estimator: Stren
   }
 
   return new Hono()
-    .post('/days/:id/solve', async (c) => {
+    .post('/days/:id/solve', noQuery, async (c) => {
       const id = c.req.param('id');
       const { records, day } = await withDay(id);
       const plan = await solveDay(records, day, await estimator.ofDay(day));

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
 import { localDate } from '#contract/records/kind.ts';
 import { lift } from '#contract/records/lift.ts';
-import { readQuery } from '#server/guard/readQuery.ts';
+import { noQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
 import { clubToday } from '#server/jobs/clubToday.ts';
 import type { SeasonCapacity } from '#server/jobs/seasonCapacity.ts';
@@ -28,12 +28,11 @@ export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator, c
         throw new Refusal('missing', 'lift', `Nothing is logged of the ${asked.lift} of ${lifter.name}.`);
       return c.json(report);
     })
-    .get('/estimates/all', async (c) => {
-      readQuery(c, {});
+    .get('/estimates/all', noQuery, async (c) => {
       await estimator.bringUpToDate(await clubToday(store));
       return c.json({ estimates: await estimator.summaries(), progress: estimator.progress() });
     })
-    .get('/estimates/progress', (c) => c.json(estimator.progress()));
+    .get('/estimates/progress', noQuery, (c) => c.json(estimator.progress()));
 }
 
 const lifterId = z.string().optional();

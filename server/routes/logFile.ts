@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { writeLog } from '#contract/log/writeLog.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
+import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
 import type { ImportAsked, ImportLog } from '#server/jobs/importLog.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
@@ -18,7 +19,7 @@ export function logFileRoutes(store: ClubStore, importLog: ImportLog) {
         'Content-Disposition': 'attachment; filename="log.csv"',
       });
     })
-    .post('/sets/import', async (c) => {
+    .post('/sets/import', noQuery, async (c) => {
       const found = await importLog(store, askedOf(await readJson(c)));
       const [first] = found.problems;
       if (!first || found.dryRun) return c.json(found);

@@ -1,31 +1,29 @@
 import { Hono } from 'hono';
 import { kindOf } from '#server/guard/kindOf.ts';
 import { readJson } from '#server/guard/readJson.ts';
-import { readQuery } from '#server/guard/readQuery.ts';
+import { noQuery } from '#server/guard/readQuery.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** Records of every kind: list, add, replace, remove, and take a change back. */
 export function recordRoutes(store: ClubStore) {
   return new Hono()
-    .get('/records/:kind', async (c) => {
-      const kind = kindOf(c.req.param('kind'));
-      readQuery(c, {});
-      return c.json({ records: await store.list(kind) });
-    })
-    .post('/records/:kind', async (c) => {
+    .get('/records/:kind', noQuery, async (c) =>
+      c.json({ records: await store.list(kindOf(c.req.param('kind'))) }),
+    )
+    .post('/records/:kind', noQuery, async (c) => {
       const kind = kindOf(c.req.param('kind'));
       return c.json(await store.create(kind, withoutId(await readJson(c), null)), 201);
     })
-    .put('/records/:kind/:id', async (c) => {
+    .put('/records/:kind/:id', noQuery, async (c) => {
       const kind = kindOf(c.req.param('kind'));
       const id = c.req.param('id');
       return c.json(await store.update(kind, id, withoutId(await readJson(c), id)));
     })
-    .delete('/records/:kind/:id', async (c) =>
+    .delete('/records/:kind/:id', noQuery, async (c) =>
       c.json(await store.remove(kindOf(c.req.param('kind')), c.req.param('id'))),
     )
-    .post('/undo/:seq{[0-9]+}', async (c) => {
+    .post('/undo/:seq{[0-9]+}', noQuery, async (c) => {
       const { seq } = await store.undo(Number(c.req.param('seq')));
       return c.json({ seq });
     });

@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import { readJson } from '#server/guard/readJson.ts';
+import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -11,13 +12,13 @@ export function setRoutes(store: ClubStore) {
       const sets = await store.loggedSets(await setsAskedFor(c, store));
       return c.json({ sets, formerLabels: await formerLabels(store, sets) });
     })
-    .post('/sets', async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
-    .post('/sets/:id/strike', async (c) => c.json(await store.strikeSet(c.req.param('id'))))
-    .post('/sets/:id/restore', async (c) => c.json(await store.restoreSet(c.req.param('id'))))
-    .post('/sets/:id/correct', async (c) =>
+    .post('/sets', noQuery, async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
+    .post('/sets/:id/strike', noQuery, async (c) => c.json(await store.strikeSet(c.req.param('id'))))
+    .post('/sets/:id/restore', noQuery, async (c) => c.json(await store.restoreSet(c.req.param('id'))))
+    .post('/sets/:id/correct', noQuery, async (c) =>
       c.json(await store.correctSet(c.req.param('id'), await readJson(c))),
     )
-    .get('/sets/band-reps', async (c) => c.json({ bandReps: await store.bandReps() }));
+    .get('/sets/band-reps', noQuery, async (c) => c.json({ bandReps: await store.bandReps() }));
 }
 
 /** What gear was called that sets name and that the club no longer has, by its id. */
