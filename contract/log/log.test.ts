@@ -231,35 +231,6 @@ describe("a club's own spreadsheet", () => {
     expect(bandsFile('Wide 1', '').problems).toMatchObject([{ line: 2, column: 'bands' }]);
     expect(bandsFile('Wide 9 @ low', 'Window').problems).toMatchObject([{ line: 2, column: 'bands' }]);
   });
-
-  test('tells every wrong cell by line and column, the same one once, and takes nothing', () => {
-    const text = [
-      'date,lifter,lift,bar,reps,made,box height,equipment,platform',
-      '2026-01-13,l1,squat,100,5,,,,',
-      '2026-01-13,Nobody,curl,100,5,6,,,maybe',
-      '2026-01-13,l1,box squat,100,5,6,,,',
-      '2026-01-13,Nobody,squat,heavy,,,,,',
-      '2026-01-13,Nobody,squat,100,5,,,,',
-      '2026-01-13,Nobody,squat,100,5,,,,',
-      '2026-01-13,l1,squat,100',
-      '2026-01-13,l1,squat,heavy,5,,,suit,',
-      '2026-01-13,l1,squat,100,5,,,suit,',
-    ].join('\n');
-    const { sets, problems } = readLog(text, null, club, LAST_DAY);
-    expect(sets).toEqual([]);
-    expect(problems.map(({ line, column }) => [line, column])).toEqual([
-      [3, 'lift'],
-      [3, 'lifter'],
-      [3, 'platform'],
-      [4, 'made'],
-      [4, 'box height'],
-      [5, 'reps'],
-      [8, ''],
-      [9, 'bar'],
-      [10, 'equipment'],
-    ]);
-    expect(problems[1]?.message).toMatch(/"Nobody"\. So on 2 more lines\.$/);
-  });
 });
 
 describe('against the log', () => {

@@ -57,6 +57,35 @@ test('refuses one column of the file for two of the log', () => {
   expect(readLog(text, columns, club, LAST_DAY).problems).toMatchObject([{ line: 1, column: 'reps' }]);
 });
 
+test('tells every wrong cell by line and column, the same one once, and takes nothing', () => {
+  const text = [
+    'date,lifter,lift,bar,reps,made,box height,equipment,platform',
+    `2026-01-13,${name},squat,100,5,,,,`,
+    '2026-01-13,Nobody,curl,100,5,6,,,maybe',
+    `2026-01-13,${name},box squat,100,5,6,,,`,
+    '2026-01-13,Nobody,squat,heavy,,,,,',
+    '2026-01-13,Nobody,squat,100,5,,,,',
+    '2026-01-13,Nobody,squat,100,5,,,,',
+    `2026-01-13,${name},squat,100`,
+    `2026-01-13,${name},squat,heavy,5,,,suit,`,
+    `2026-01-13,${name},squat,100,5,,,suit,`,
+  ].join('\n');
+  const { sets, problems } = readLog(text, null, club, LAST_DAY);
+  expect(sets).toEqual([]);
+  expect(problems.map(({ line, column }) => [line, column])).toEqual([
+    [3, 'lift'],
+    [3, 'lifter'],
+    [3, 'platform'],
+    [4, 'made'],
+    [4, 'box height'],
+    [5, 'reps'],
+    [8, ''],
+    [9, 'bar'],
+    [10, 'equipment'],
+  ]);
+  expect(problems[1]?.message).toMatch(/"Nobody"\. So on 2 more lines\.$/);
+});
+
 function oneSetOn(day: string) {
   return `When,Who,lift,bar,reps\n${day},${name},squat,100,5\n`;
 }
