@@ -24,7 +24,7 @@ export function BestsSection(props: {
   const [view, setView] = useState<(typeof views)[number]['value']>('setups');
   const [editing, setEditing] = useState<Best | 'new' | null>(null);
   return (
-    <section className="stack ruled">
+    <section id="bests" className="stack ruled">
       <div className="row ends">
         <h2>Bests</h2>
         <div className="row">

@@ -17,7 +17,7 @@ export function BodyMassSection({ own, today }: { own: LifterRecords; today: str
   const [editing, setEditing] = useState<BodyMass | 'new' | null>(null);
   const [newest] = own.masses;
   return (
-    <section className="stack ruled">
+    <section id="body-mass" className="stack ruled">
       <div className="row ends">
         <h2>Body mass</h2>
         <div className="row">

@@ -69,7 +69,7 @@ export function CapabilitySection({ lifterId, today }: { lifterId: string; today
     },
   ];
   return (
-    <section className="stack ruled">
+    <section id="strength" className="stack ruled">
       <h2>What this lifter can do</h2>
       <DataTable
         label="What this lifter can do"

@@ -42,7 +42,7 @@ export function HeightsSection({ own, today }: { own: LifterRecords; today: stri
     },
   ];
   return (
-    <section className="stack ruled">
+    <section id="heights" className="stack ruled">
       <div className="row ends">
         <h2>Bar heights above the floor</h2>
         <button type="button" onClick={() => setEditing('new')}>

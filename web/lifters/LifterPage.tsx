@@ -14,6 +14,7 @@ import { CapabilitySection } from './CapabilitySection.tsx';
 import { HeightsSection } from './HeightsSection.tsx';
 import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
+import { LifterJumps } from './LifterJumps.tsx';
 import { LiftsAwaited } from './LiftsAwaited.tsx';
 import { lifterRecords } from './lifterRecords.ts';
 import { MinorCaution } from './MinorCaution.tsx';
@@ -48,6 +49,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
     );
   }
   const { lifter } = own;
+  const showsEstimate = opensWithEstimate(known) && sets.data !== undefined;
   const fault = known.error ?? sets.error;
   const remove = () => {
     navigate('/');
@@ -76,10 +78,11 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       ) : (
         <LifterFacts own={own} today={today} onEdit={() => setEditing(true)} />
       )}
+      <LifterJumps hasEstimates={showsEstimate} />
       <MinorCaution lifter={lifter} today={today} />
       <TrialSection own={own} today={today} />
-      {opensWithEstimate(known) && sets.data ? (
-        <EstimateSection own={own} estimates={known.estimates} sets={sets.data} />
+      {showsEstimate ? (
+        <EstimateSection own={own} estimates={known.estimates} sets={sets.data ?? noSets} />
       ) : (
         <CapabilitySection lifterId={lifter.id} today={today} />
       )}

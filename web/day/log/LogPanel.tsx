@@ -38,7 +38,7 @@ export function LogPanel(props: {
   // How many reps of a set with a miss were made, until it is said where the miss stopped.
   const [missedAfter, setMissedAfter] = useState<number | null>(null);
   const panel = useRef<HTMLElement>(null);
-  // The buttons for what was made are the reason to be here.
+  // The buttons for what was made are the reason to be here, and stay in sight from set to set.
   useEffect(() => {
     panel.current?.scrollIntoView({ block: 'nearest' });
   }, []);
@@ -54,6 +54,7 @@ export function LogPanel(props: {
     setPicked(null);
     setForm(false);
     setMissedAfter(null);
+    panel.current?.scrollIntoView({ block: 'nearest' });
     say(`${name}: ${repsWords(logged, units)}, on record.`, () => {
       writer.strike(logged.id).catch(fail);
     });

@@ -42,7 +42,7 @@ export function ProjectionSection(props: {
   );
   const shown = data?.find((one) => one.lift === lift) ?? data?.[0];
   return (
-    <section className="stack ruled projection" aria-labelledby="projection-title">
+    <section id="meet" className="stack ruled projection" aria-labelledby="projection-title">
       <div className="row ends">
         <h2 id="projection-title">At the next meet</h2>
         {data && data.length > 1 && shown && (

@@ -79,7 +79,7 @@ export function AnySetupSection(props: {
     },
   ];
   return (
-    <div className="stack strength-setups">
+    <div id="any-setup" className="stack strength-setups">
       <div className="row ends">
         <h3>Maximum for any setup</h3>
         <button type="button" className="screen-only" onClick={() => setAdding(true)}>

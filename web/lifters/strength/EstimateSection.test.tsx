@@ -75,6 +75,29 @@ test('a stall is said with the box that never changed; a lifter who rises and on
     expect(read(estimate(silent))).not.toContain('probably not risen');
 });
 
+test('it is told what the sets of the newest day did together, and where they did nothing', () => {
+  const told = (...moves: [on: string, movedKg: number][]) =>
+    read(
+      estimate({
+        observations: moves.map(([on, movedKg], i) => ({
+          setId: `week ${i}`,
+          on,
+          movedKg,
+          says: 'near',
+          straightKg: 110,
+          surprise: 0,
+        })),
+      }),
+    );
+  expect(told(['2026-06-21', 5], ['2026-06-28', 1.2], ['2026-06-28', -0.5])).toContain(
+    'The 2 sets of 28 Jun 2026 moved it up by 0.7 kg.',
+  );
+  expect(told(['2026-06-21', 5], ['2026-06-28', -0.01])).toContain(
+    'The set of 28 Jun 2026 left it where it was.',
+  );
+  expect(read(estimate())).not.toContain('moved it');
+});
+
 test('only what the log has narrowed is called learned', () => {
   expect(read(estimate())).toContain('Tiring');
   const untouched = estimate({ parameters: [{ name: 'lnTiring', now: wide, before: wide }] });

@@ -29,7 +29,7 @@ export function EstimateSection(props: {
   if (estimate === undefined) return null;
   const choices = liftWords.filter(({ value }) => estimates.some((one) => one.lift === value));
   return (
-    <section className="stack loose ruled strength">
+    <section id="strength" className="stack loose ruled strength">
       <div className="row ends">
         <h2>What this lifter can do</h2>
         <Choice label="Lift" options={choices} value={estimate.lift} onChange={setLift} />

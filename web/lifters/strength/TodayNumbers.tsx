@@ -4,11 +4,12 @@ import { Known } from '#web/parts/Known.tsx';
 import { equipmentWord } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { newestWords } from './setWords.ts';
 
 /** Today's maximum, raw and in the equipment that the log knows, and on how much it rests. */
 export function TodayNumbers({ estimate }: { estimate: StrengthEstimate }) {
-  const { mass } = useUnits();
-  const { maxKg, inEquipment, setCount, lastSetOn, bodyMassKg, bodyMassKnown, on } = estimate;
+  const { mass, length } = useUnits();
+  const { observations, maxKg, inEquipment, setCount, lastSetOn, bodyMassKg, bodyMassKnown, on } = estimate;
   const body = `${Math.round(fromSi(bodyMassKg, mass))} ${mass}`;
   const why = `Worked out for ${dateText(on)} from ${setCount} sets: straight weight, an average rested day, at ${body} of body mass${bodyMassKnown === 'measured' ? '' : ', which is assumed'}. ${middleWords(maxKg, mass)}`;
   return (
@@ -27,7 +28,7 @@ export function TodayNumbers({ estimate }: { estimate: StrengthEstimate }) {
       <p className="small quiet">
         {setCount === 0
           ? 'No set is logged yet: this is what is usual at this body mass, and the range is as wide as people differ.'
-          : `Rests on ${setCount} ${setCount === 1 ? 'set' : 'sets'}${lastSetOn === null ? '' : `, the newest of ${dateText(lastSetOn)}`}.`}
+          : `Rests on ${setCount} ${setCount === 1 ? 'set' : 'sets'}${lastSetOn === null ? '' : `, the newest of ${dateText(lastSetOn)}`}. ${newestWords(observations, { mass, length })}`}
       </p>
     </div>
   );

@@ -43,6 +43,21 @@ export function movedWords({ movedKg }: Observation, { mass }: TextUnits): strin
   return `it moved the estimate ${movedKg > 0 ? 'up' : 'down'} by ${moved} ${mass}`;
 }
 
+/** What the sets of the newest day did to the estimate together; empty where none of them tells of this lift. */
+export function newestWords(observations: readonly Observation[], units: TextUnits): string {
+  const newest = observations.at(-1)?.on;
+  const ofDay = observations.filter(({ on }) => on === newest);
+  if (newest === undefined) return '';
+  const movedKg = ofDay.reduce((sum, one) => sum + one.movedKg, 0);
+  const moved = oneDecimal(Math.abs(movedKg), units.mass);
+  const who = ofDay.length === 1 ? 'The set' : `The ${ofDay.length} sets`;
+  const what =
+    Number(moved) === 0
+      ? 'left it where it was'
+      : `moved it ${movedKg > 0 ? 'up' : 'down'} by ${moved} ${units.mass}`;
+  return `${who} of ${dateText(newest)} ${what}.`;
+}
+
 /** A whole set in one sentence, for reading aloud. */
 export function setSentence(
   club: ClubRecords,

@@ -44,7 +44,7 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
     }))
     .sort((a, b) => a.word.localeCompare(b.word));
   return (
-    <section className="stack ruled">
+    <section id="setup" className="stack ruled">
       <div className="row ends">
         <h2>What would this setup be?</h2>
         {other === null ? (
