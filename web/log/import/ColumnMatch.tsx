@@ -21,62 +21,83 @@ export function ColumnMatch(props: {
 }) {
   const { text, columns, answer, onMatch } = props;
   const [lines] = useState(() => firstLines(text));
+  // As they were suggested: a row that is matched by hand stays where it is.
+  const [first] = useState(() =>
+    logColumnNames.filter((name) => neededColumns.includes(name) || columns[name] !== undefined),
+  );
   const pick = (column: LogColumn, header: string) => {
     const { [column]: _, ...others } = columns;
     onMatch(header === '' ? others : { ...others, [column]: header });
   };
+  const tableOf = (names: readonly LogColumn[], label: string) => (
+    <div className="table-scroll">
+      <table className="table column-map" aria-label={label}>
+        <thead>
+          <tr>
+            <th scope="col">in the log</th>
+            <th scope="col">in your file</th>
+            <th scope="col">first lines</th>
+          </tr>
+        </thead>
+        <tbody>
+          {names.map((column) => {
+            const header = columns[column];
+            const at = header === undefined ? -1 : answer.headers.indexOf(header);
+            const unit = answer.units[column];
+            return (
+              <tr key={column}>
+                <th scope="row">
+                  {columnWords[column]}
+                  {neededColumns.includes(column) && <span className="small quiet"> needed</span>}
+                </th>
+                <td>
+                  <select
+                    className="input"
+                    aria-label={columnWords[column]}
+                    value={header ?? ''}
+                    disabled={props.busy}
+                    onChange={(event) => pick(column, event.target.value)}
+                  >
+                    <option value="">not in the file</option>
+                    {answer.headers.map((name, i) => (
+                      <option key={name} value={name}>
+                        {withExample(name, lines[0]?.[i])}
+                      </option>
+                    ))}
+                  </select>
+                </td>
+                <td className="quiet">
+                  {at >= 0 && lines.map((cells) => cells[at] || 'empty').join(' · ')}
+                  {unit && ` (read in ${unit})`}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+  const others = logColumnNames.filter((name) => !first.includes(name));
   return (
     <section className="stack" aria-label="Columns of the file">
       <h2>Which column is what</h2>
-      <div className="table-scroll">
-        <table className="table column-map" aria-label="Columns matched">
-          <thead>
-            <tr>
-              <th scope="col">in the log</th>
-              <th scope="col">in your file</th>
-              <th scope="col">first lines</th>
-            </tr>
-          </thead>
-          <tbody>
-            {logColumnNames.map((column) => {
-              const header = columns[column];
-              const at = header === undefined ? -1 : answer.headers.indexOf(header);
-              const unit = answer.units[column];
-              return (
-                <tr key={column}>
-                  <th scope="row">
-                    {columnWords[column]}
-                    {neededColumns.includes(column) && <span className="small quiet"> needed</span>}
-                  </th>
-                  <td>
-                    <select
-                      className="input"
-                      aria-label={columnWords[column]}
-                      value={header ?? ''}
-                      disabled={props.busy}
-                      onChange={(event) => pick(column, event.target.value)}
-                    >
-                      <option value="">not in the file</option>
-                      {answer.headers.map((name) => (
-                        <option key={name} value={name}>
-                          {name}
-                        </option>
-                      ))}
-                    </select>
-                  </td>
-                  <td className="quiet">
-                    {at >= 0 && lines.map((cells) => cells[at] || 'empty').join(' · ')}
-                    {unit && ` (read in ${unit})`}
-                  </td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </div>
+      {tableOf(first, 'Columns matched')}
+      {others.length > 0 && (
+        <details className="csv-door">
+          <summary>{others.length} more that a file may tell: bands, reps made, speeds ...</summary>
+          {tableOf(others, 'Columns that a file may have besides')}
+        </details>
+      )}
     </section>
   );
 }
+
+/** Odd headers are told apart by what stands under them. */
+function withExample(header: string, example: string | undefined): string {
+  return example ? `${header} (${example.slice(0, longestExample)})` : header;
+}
+
+const longestExample = 24;
 
 function firstLines(text: string): string[][] {
   const cut = text.slice(0, firstLetters);
