@@ -49,11 +49,13 @@ function Waiting({ state }: { state: BacktestState | undefined }) {
           {total === 0 ? 'Reading the log.' : `Foretelling past meets: ${done} of ${total} estimates.`}
         </span>
       </label>
-      <p className="small quiet">
-        It takes some minutes, and the page may be left meanwhile.
-        {state?.workedOutAt &&
-          ` What stands below was worked out on ${whenText(state.workedOutAt, timeZone)}, before the club last changed.`}
-      </p>
+      {total > 0 && (
+        <p className="small quiet">
+          It takes some minutes, and the page may be left meanwhile.
+          {state?.workedOutAt &&
+            ` What stands below was worked out on ${whenText(state.workedOutAt, timeZone)}, before the club last changed.`}
+        </p>
+      )}
     </div>
   );
 }
