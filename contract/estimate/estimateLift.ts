@@ -4,18 +4,13 @@ import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
 import type { Prior } from '#core/strength/parameters.ts';
-import { risesOf } from '#core/strength/stall.ts';
 import { straightTotalsOf } from '#core/strength/straightTotals.ts';
-import { strengthCourses } from '#core/strength/strengthCourses.ts';
-import { strengthHistory } from '#core/strength/strengthHistory.ts';
 import { answersOf, type BarKg, barKgOf } from './answersOf.ts';
+import { courseOf } from './courseOf.ts';
 import { dateOfDay, dayNumber } from './dayNumber.ts';
 import { evidenceOf } from './evidenceOf.ts';
 import type { Riggings } from './evidenceReader.ts';
 import { competitionSetup, riggingOf } from './riggingOf.ts';
-
-/** Windows over which a rise is asked for. */
-const RISE_WEEKS = [4, 8, 12, 16, 26];
 
 /** One lift of one lifter, as known on a day. */
 export interface LiftOnDay {
@@ -65,11 +60,6 @@ export function weighLift(
     prior,
   });
   const barKg = barKgOf(records, lifterId, lift);
-  const answers = answersOf(posterior, on, barKg);
-  const history = strengthHistory(posterior, barKg).map(({ day, belief }) => ({
-    on: dateOfDay(day),
-    ...belief,
-  }));
   const estimate: StrengthEstimate = {
     lifterId,
     lift,
@@ -78,9 +68,8 @@ export function weighLift(
     lastSetOn: dateOfDay(evidence.sets.at(-1)!.day),
     bodyMassKg: body.massKg,
     bodyMassKnown: body.known,
-    ...answers,
-    history: history.at(-1)?.on === on ? history : [...history, { on, ...answers.maxKg }],
-    rise: risesOf(strengthCourses(posterior, onDay, RISE_WEEKS.at(-1)!), RISE_WEEKS),
+    ...answersOf(posterior, on, barKg),
+    ...courseOf(posterior, on, barKg),
     observations: observationsOf(posterior, evidence, barKg),
     leftOut: [
       ...evidence.leftOut,

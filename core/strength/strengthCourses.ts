@@ -1,10 +1,9 @@
-import { evenly, type StrengthPosterior } from './estimateStrength.ts';
-import { gridFilter } from './gridFilter.ts';
+import type { StrengthPosterior } from './estimateStrength.ts';
+import type { FilteredAnswer } from './filteredAnswers.ts';
 import { driftKernel, type Lattice, STEP_LN } from './lattice.ts';
 import type { Parameters } from './parameters.ts';
 import type { Session } from './sessions.ts';
 
-const ANSWERS = 24;
 const COURSES_EACH = 6;
 /** Steps evenly through (0, 1), whatever the order: fraction of the golden ratio. */
 const GOLDEN = 0.6180339887498949;
@@ -13,19 +12,29 @@ const GOLDEN = 0.6180339887498949;
  * Equally likely courses of ln strength with the whole log known, a value at the end of each of the last `weeks` weeks up to
  * `onDay`, the newest last; shorter where the log is younger. Drawn backwards through the grid filter.
  */
-export function strengthCourses(posterior: StrengthPosterior, onDay: number, weeks: number): number[][] {
-  const { particles, sessions, lift, start } = posterior;
+export function strengthCourses(
+  { sessions }: Pick<StrengthPosterior, 'sessions'>,
+  answers: readonly FilteredAnswer[],
+  onDay: number,
+  weeks: number,
+): number[][] {
   const firstDay = sessions[0]?.day ?? onDay;
   const days = Array.from({ length: weeks + 1 }, (_, i) => onDay - 7 * (weeks - i)).filter(
     (day) => day >= firstDay,
   );
+  // What came before the last session up to the first of these days is not asked for.
+  const from = Math.max(
+    0,
+    sessions.findLastIndex(({ day }) => day <= days[0]!),
+  );
+  const late = sessions.slice(from);
   let drawn = 0;
   const uniform = () => (0.5 + ++drawn * GOLDEN) % 1;
-  return evenly(particles, ANSWERS).flatMap(({ parameters, strength }) => {
-    const { filtered } = gridFilter(sessions, lift, start, parameters, true);
+  return answers.flatMap(({ parameters, strength, result }) => {
+    const filtered = result.filtered.slice(from);
     return Array.from({ length: COURSES_EACH }, () => {
-      const course = courseBack(sessions, filtered, strength, parameters, onDay, uniform);
-      return days.map((day) => valueOn(sessions, course, day, onDay));
+      const course = courseBack(late, filtered, strength, parameters, onDay, uniform);
+      return days.map((day) => valueOn(late, course, day, onDay));
     });
   });
 }

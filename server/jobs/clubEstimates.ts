@@ -1,5 +1,6 @@
 import { clubPriors } from '#contract/estimate/clubPriors.ts';
 import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { lift as liftShape } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
@@ -10,7 +11,7 @@ import { liftKey } from './liftKey.ts';
 interface ClubEstimates {
   /**
    * Works out what is out of date. Where that is most of the club it then learns from all of it what to expect of each
-   * lifter, and works everything out once more with that. A run under way is joined.
+   * lifter, and weighs every estimate anew with that. A run under way is joined.
    */
   run(on: string): Promise<void>;
   /** Whether a run would find anything to do. */
@@ -28,9 +29,9 @@ interface Noted {
   found: { short: Short; told: Told } | null;
 }
 
-/** `onLearned` hears when everybody was worked out once more by what the club had shown. */
+/** `onLearned` hears when everybody was weighed anew by what the club had shown. */
 export function clubEstimates(
-  { basis, markOf, estimateOf, expect, onGiven }: KeptEstimates,
+  { basis, markOf, estimateOf, expect, believeAnew, onGiven }: KeptEstimates,
   onLearned: () => void,
 ): ClubEstimates {
   const noted = new Map<string, Noted>();
@@ -54,11 +55,14 @@ export function clubEstimates(
     return asks;
   }
 
-  async function workOff(asks: readonly LiftOnDay[]): Promise<void> {
+  async function workOff(
+    asks: readonly LiftOnDay[],
+    work: (ask: LiftOnDay) => Promise<unknown>,
+  ): Promise<void> {
     await Promise.all(
       asks.map(async (ask) => {
         try {
-          await estimateOf(ask, 'behind');
+          await work(ask);
         } catch (error) {
           // One lifter's fault must not keep the others waiting, nor be tried for ever.
           noted.set(liftKey(ask), { mark: (await markOf(ask)) ?? '', found: null });
@@ -73,15 +77,22 @@ export function clubEstimates(
     const first = await outOfDate(clubOn);
     const learns = first.length > noted.size / 2;
     progress = { done: 0, total: first.length * (learns ? 2 : 1) };
-    await workOff(first);
+    await workOff(first, (ask) => estimateOf(ask, 'behind'));
     if (!learns) return;
     const { records } = await basis();
-    const told = [...noted.values()].flatMap(({ found }) => found?.told ?? []);
+    const told = notedOf(records).flatMap(({ found }) => found?.told ?? []);
     expect(new Map(liftShape.options.map((lift) => [lift, clubPriors(records, told, lift)])));
     const second = await outOfDate(clubOn);
     progress.total = progress.done + second.length;
-    await workOff(second);
+    await workOff(second, believeAnew);
     onLearned();
+  }
+
+  /** In the club's own order, whatever came first: what is learned from it is the same each time. */
+  function notedOf({ lifter }: Pick<ClubRecords, 'lifter'>): Noted[] {
+    return lifter.flatMap(({ id: lifterId }) =>
+      liftShape.options.flatMap((lift) => noted.get(liftKey({ lifterId, lift })) ?? []),
+    );
   }
 
   async function run(on: string): Promise<void> {
@@ -103,18 +114,13 @@ export function clubEstimates(
     progress: () => ({ ...progress, running: running !== undefined }),
     async summaries() {
       const { records } = await basis();
-      const inOrder = records.lifter.flatMap(({ id: lifterId }) =>
-        liftShape.options.map((lift): LiftOnDay => ({ lifterId, lift, on: clubOn })),
-      );
       const summaries: StrengthSummary[] = [];
-      for (const ask of inOrder) {
-        const known = noted.get(liftKey(ask));
-        if (known?.found)
+      for (const { mark, found } of notedOf(records))
+        if (found)
           summaries.push({
-            ...known.found.short,
-            upToDate: known.mark === (await markOf(ask)),
+            ...found.short,
+            upToDate: mark === (await markOf({ ...found.told, on: clubOn })),
           });
-      }
       return summaries;
     },
   };

@@ -31,6 +31,8 @@ export interface KeptEstimates {
   estimateOf(of: LiftOnDay, behind?: 'behind'): Promise<StrengthEstimate | null>;
   /** From now on lifters are believed to be so before their logs; without it, as in the population. */
   expect(priors: Priors): void;
+  /** The estimate under what is now believed before the log, behind all that somebody waits for. */
+  believeAnew(of: LiftOnDay): Promise<StrengthEstimate | null>;
   /** Tells each estimate that is given out. */
   onGiven(listener: (of: LiftOnDay, kept: Kept) => void): void;
 }
@@ -68,6 +70,7 @@ export function keptEstimates(
     return {
       mark: `${on} ${timesExpected} ${mark}`,
       butForNewSets: `${timesExpected} ${butForNewSets}`,
+      beforeExpected: `${timesExpected - 1} ${butForNewSets}`,
       setsInLog,
       prior: priors.get(lift)?.(lifterId) ?? populationPrior(lift),
     };
@@ -92,6 +95,15 @@ export function keptEstimates(
     if (taken === null) return null;
     weigh(of, !taken.wholeIsDue).catch(onFault);
     return keep(of, { mark: marks.mark, estimate: taken.estimate });
+  }
+
+  async function believeAnew(of: LiftOnDay): Promise<StrengthEstimate | null> {
+    const marks = await marksOf(of);
+    if (marks === undefined) return null;
+    const known = kept.get(keyOf(of));
+    if (known?.mark === marks.mark) return keep(of, known);
+    const estimate = await works.believeAnew(of, marks, marks.beforeExpected);
+    return estimate && keep(of, { mark: marks.mark, estimate });
   }
 
   async function weigh(of: LiftOnDay, behind: boolean): Promise<StrengthEstimate | null> {
@@ -140,6 +152,8 @@ export function keptEstimates(
       priors = learned;
       timesExpected += 1;
     },
+    believeAnew: async (of) =>
+      (await quicks.ask(`${keyOf(of)} anew`, () => believeAnew(of), true)) ?? weigh(of, true),
     onGiven: (listener) => void listeners.push(listener),
   };
 }

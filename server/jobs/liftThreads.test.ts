@@ -23,6 +23,8 @@ async function threaded() {
   const squat = async () => only(await estimator.ofLifter('lifter-1', TODAY));
   return {
     store,
+    estimator,
+    here,
     squat,
     /** As it would be made from the whole log at once. */
     whole: async () => only(await here.ofLifter('lifter-1', TODAY)),
@@ -110,5 +112,38 @@ test('a set that is struck, restored, corrected or from an earlier day takes the
     const now = await squat();
     expect(now.takenIn).toBe(0);
     expect(now).toEqual(await whole());
+  }
+});
+
+test('what the club has shown is taken in by weighing every estimate anew, to what the whole logs would say', async () => {
+  const { store, estimator, here } = await threaded();
+  const { lifter, bodyMass, liftHeights } = smallClub();
+  const lifterIds: string[] = [];
+  for (const name of ['Ines Ford', 'Mara Birch', 'Tilda Ash']) {
+    const { id: lifterId } = (await store.create('lifter', { ...lifter[0], id: undefined, name })).record;
+    await store.create('bodyMass', { ...bodyMass[0], id: undefined, lifterId });
+    await store.create('liftHeights', { ...liftHeights[0], id: undefined, lifterId });
+    lifterIds.push(lifterId);
+  }
+  for (const [i, lifterId] of lifterIds.entries())
+    await store.logSets(
+      days.flatMap((doneOn, day) =>
+        [80, 95].map((kg) => {
+          const barKg = kg + day + 10 * i;
+          const meanSpeedsMps = [mpsOf(barKg - 8 * i)];
+          return squatSet({ lifterId, setup: straight(barKg), doneOn, reps: 2, made: 2, meanSpeedsMps });
+        }),
+      ),
+    );
+  await Promise.all([estimator.ofClub(TODAY), here.ofClub(TODAY)]);
+  for (const lifterId of lifterIds) {
+    const anew = only(await estimator.ofLifter(lifterId, TODAY));
+    const whole = only(await here.ofLifter(lifterId, TODAY));
+    const believedBefore = ({ parameters }: StrengthEstimate) => parameters.map(({ before }) => before);
+    expect(believedBefore(anew)).toEqual(believedBefore(whole));
+    expect(anew.draws).not.toEqual(whole.draws);
+    const width = whole.maxKg.high80 - whole.maxKg.low80;
+    expect(Math.abs(anew.maxKg.median - whole.maxKg.median) / width).toBeLessThan(0.1);
+    expect(anew.history.at(-1)!.median).toBeCloseTo(anew.maxKg.median, 0);
   }
 });

@@ -1,3 +1,4 @@
+import type { AnewAsked, BelievedAnew } from '#contract/estimate/believeAnew.ts';
 import type { NewestAsked, NewestTaken } from '#contract/estimate/takeNewest.ts';
 import type { WholeAsked } from '#contract/estimate/weighAndRemember.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
@@ -16,16 +17,19 @@ export interface LiftThreads {
   weigh(asked: WholeAsked, version: Version): Promise<StrengthEstimate | null>;
   /** The newest sets alone; null where that takes the whole log or nothing is remembered. */
   takeIn(asked: NewestAsked, version: Version): Promise<Omit<NewestTaken, 'remembered'> | null>;
+  /** What is remembered under another prior; null where that takes the whole log. */
+  believeAnew(asked: AnewAsked, version: Version): Promise<BelievedAnew | null>;
 }
 
 /**
  * The whole log is weighed in the given threads, and new sets are taken in by a thread of its own, to which each estimate is
- * handed over: a set that was just logged waits for no whole log.
+ * handed over: a set that was just logged waits for no whole log. So is what the club has shown.
  */
 export function liftThreads({
   weighLift,
 }: Pick<ReturnType<typeof estimateThreads>, 'weighLift'>): LiftThreads & { close: () => Promise<void> } {
   const thread = lazyThreads(worker, keepWarmMs);
+  /** Waited for before anything is asked of the thread: it may do what it was given later first. */
   let handedOver: Promise<unknown> = Promise.resolve();
   return {
     async weigh(asked, version) {
@@ -37,9 +41,12 @@ export function liftThreads({
       return weighed.estimate;
     },
     async takeIn(asked, version) {
-      // The thread may do what it was given later first.
       await handedOver;
       return thread.run({ ...version, asked }, 'takeIn');
+    },
+    async believeAnew(asked, version) {
+      await handedOver;
+      return thread.run({ ...version, asked }, 'believeAnew');
     },
     close: thread.close,
   };
@@ -47,7 +54,7 @@ export function liftThreads({
 
 /** Every estimate by the whole log; nothing is remembered. */
 export function byWholeLog(estimateLift: EstimateLift): LiftThreads {
-  return { weigh: estimateLift, takeIn: async () => null };
+  return { weigh: estimateLift, takeIn: async () => null, believeAnew: async () => null };
 }
 
 const worker = new URL('./takeInWorker.mjs', import.meta.url);

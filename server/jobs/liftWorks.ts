@@ -16,7 +16,7 @@ export interface LiftBasis {
   prior: Prior;
 }
 
-/** The two ways to an estimate: by the whole log, or from the one before and the sets logged since. */
+/** The ways to an estimate: by the whole log, or from the one before and what came since, sets or what the club showed. */
 export interface LiftWorks {
   weigh(of: LiftOnDay, basis: LiftBasis): Promise<StrengthEstimate | null>;
   /** Whether there is an estimate to go on from. */
@@ -26,10 +26,12 @@ export interface LiftWorks {
     of: LiftOnDay,
     basis: LiftBasis,
   ): Promise<{ estimate: StrengthEstimate; wholeIsDue: boolean } | null>;
+  /** `basisBefore`: its `butForNewSets` under the prior before. Null where it takes the whole log after all. */
+  believeAnew(of: LiftOnDay, basis: LiftBasis, basisBefore: string): Promise<StrengthEstimate | null>;
 }
 
 /** The threads may remember fewer; then they say so. */
-const rememberedCount = 120;
+const rememberedCount = 130;
 
 export function liftWorks(
   store: ClubStore,
@@ -38,6 +40,11 @@ export function liftWorks(
 ): LiftWorks {
   const remembered = newestKept<{ version: number; estimate: StrengthEstimate }>(rememberedCount);
   let versions = 0;
+
+  /** Another may have been handed over meanwhile. */
+  function goneOn(key: string, version: number, estimate: StrengthEstimate): void {
+    if (remembered.get(key)?.version === version) remembered.set(key, { version, estimate });
+  }
 
   return {
     remembers: (of) => remembered.has(liftKey(of)),
@@ -61,9 +68,19 @@ export function liftWorks(
       const answer = await threads.takeIn({ of, sets, setsInLog, basis: butForNewSets }, { key, version });
       if (!answer) return null;
       const estimate = withTakenIn(earlier, answer.taken);
-      // Another may have been handed over meanwhile.
-      if (remembered.get(key)?.version === version) remembered.set(key, { version, estimate });
+      goneOn(key, version, estimate);
       return { estimate, wholeIsDue: answer.wholeIsDue };
+    },
+    async believeAnew(of, { butForNewSets: basis, setsInLog, prior }, basisBefore) {
+      const key = liftKey(of);
+      const before = remembered.get(key);
+      if (!before) return null;
+      const { version } = before;
+      const told = await threads.believeAnew({ of, prior, basisBefore, basis, setsInLog }, { key, version });
+      if (!told) return null;
+      const estimate = { ...before.estimate, ...told };
+      goneOn(key, version, estimate);
+      return estimate;
     },
   };
 }

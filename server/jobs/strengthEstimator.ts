@@ -30,7 +30,7 @@ export interface StrengthEstimator {
   progress(): EstimateProgress;
   /**
    * Calls back when estimates became better without any change of the club: the whole log was weighed after sets had been
-   * taken in alone, or everybody was worked out by what the club had shown. Until the returned function is called.
+   * taken in alone, or everybody was weighed anew by what the club had shown. Until the returned function is called.
    */
   onNews(listener: () => void): () => void;
   /** Begins nothing more; what is under way fails in silence. */
@@ -62,6 +62,7 @@ export function strengthEstimator(
     {
       weigh: (...asked) => unlessStopped(() => threads.weigh(...asked)),
       takeIn: (...asked) => unlessStopped(() => threads.takeIn(...asked)),
+      believeAnew: (...asked) => unlessStopped(() => threads.believeAnew(...asked)),
     },
     { onWeighed: tell, onFault },
   );

@@ -1,0 +1,28 @@
+import type { StrengthPosterior } from './estimateStrength.ts';
+import type { Prior } from './parameters.ts';
+
+/**
+ * What the same log says to somebody who believed `prior` of the parameters before it. The log itself is not read again:
+ * every answer counts by how much likelier its parameters are under the one prior than under the other (importance
+ * weights). Answers cannot be found where none were: `effective` tells how many are left, and where these are few the
+ * estimate is to be made from the whole log.
+ */
+export function underPrior(posterior: StrengthPosterior, prior: Prior): StrengthPosterior {
+  const { particles, active, prior: before } = posterior;
+  const lnRatios = particles.map(({ parameters }) =>
+    active.reduce((sum, name) => {
+      const offBefore = (parameters[name] - before.mean[name]) / before.sd[name];
+      const offNow = (parameters[name] - prior.mean[name]) / prior.sd[name];
+      return sum + 0.5 * (offBefore ** 2 - offNow ** 2);
+    }, 0),
+  );
+  const most = Math.max(...lnRatios);
+  const weights = particles.map(({ weight }, i) => weight * Math.exp(lnRatios[i]! - most));
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  return {
+    ...posterior,
+    particles: particles.map((particle, i) => ({ ...particle, weight: weights[i]! / sum })),
+    effective: sum ** 2 / weights.reduce((total, weight) => total + weight ** 2, 0),
+    prior,
+  };
+}
