@@ -43,12 +43,13 @@ export function AnswerSection(props: {
     <section className="stack evidence-answer paper-whole" aria-labelledby={`evidence-${question}`}>
       <h2 id={`evidence-${question}`}>{title}</h2>
       <div className="stack tight evidence-said">
+        {shared !== null && lifterId !== null && <p>{shared}</p>}
         {saidOf(answer, lifterId).map((line, index) => (
           <p key={index} className={lifterId !== null && line.lifterId === null ? 'quiet' : undefined}>
             {unbroken(evidenceSentence(question, line, voiceOf(line)))}
           </p>
         ))}
-        {shared !== null && <p className={lifterId === null ? 'quiet' : undefined}>{shared}</p>}
+        {shared !== null && lifterId === null && <p className="quiet">{shared}</p>}
         {lifterId !== null &&
           question !== 'equipped' &&
           !answer.lines.some((line) => line.lifterId === lifterId) && (
