@@ -58,6 +58,13 @@ for (const light of ['day', 'night'] as const) {
   });
 }
 
+test('what all lifters share is said once, without a row each', async ({ page }) => {
+  await page.goto('/evidence');
+  await expect(page.getByText(/^All \d+ lifters share the club's number/)).toBeVisible(weighed);
+  const table = page.getByRole('table', { name: 'What is a centimetre of box worth?' });
+  await expect(table.getByRole('row')).toHaveCount(2);
+});
+
 test('the page fits a phone', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await page.goto('/evidence');

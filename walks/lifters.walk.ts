@@ -267,6 +267,28 @@ test('work capacity over the season is a picture and a table, twelve weeks at a 
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
+test('while strength is worked out the page stands with its bests, and fills in a lift at a time', async ({
+  page,
+}) => {
+  const waiting = new Map<string, () => void>();
+  await page.route('**/api/estimates?*', async (route) => {
+    const lift = new URL(route.request().url()).searchParams.get('lift') ?? '';
+    await new Promise<void>((resolve) => waiting.set(lift, resolve));
+    await route.continue();
+  });
+  await open(page, 'Bastien Corvellou');
+  await expect(page.getByRole('table', { name: 'Records by setup' })).toBeVisible();
+  const line = page.getByText(/Working out from the log/);
+  await expect(line).toHaveText(/squat, bench press, deadlift$/);
+  waiting.get('squat')?.();
+  await expect(page.getByText(/^Rests on \d+ sets/)).toBeVisible({ timeout: 30_000 });
+  await expect(line).toHaveText(/: bench press, deadlift$/);
+  for (const release of waiting.values()) release();
+  await expect(line).toHaveCount(0, { timeout: 30_000 });
+  await page.getByRole('link', { name: 'Maximum for any setup' }).click();
+  await expect(page.getByRole('button', { name: 'Add a setup' })).toBeInViewport();
+});
+
 test('the list is walked by arrows and letters, Enter opens and Esc leaves', async ({ page }) => {
   await page.goto('/lifters');
   const rows = page.getByRole('table', { name: 'Lifters' }).getByRole('row');

@@ -49,6 +49,17 @@ test('a set of the day is on record in three taps, stands in the log, and is str
   await expect(third).not.toContainText('struck');
 });
 
+test('the line that says what was written leaves the buttons of the next set free', async ({ page }) => {
+  await page.setViewportSize({ width: 1024, height: 768 });
+  await openSolvedDay(page);
+  await page.getByRole('button', { name: `Log sets of ${lifter}` }).click();
+  const panel = page.getByRole('region', { name: `Sets of ${lifter}` });
+  await panel.getByRole('button', { name: /^Made all/ }).click();
+  const written = (await page.getByText(/, on record\.$/).boundingBox())!;
+  const next = (await panel.getByRole('button', { name: /^Made all/ }).boundingBox())!;
+  expect(next.y + next.height).toBeLessThan(written.y);
+});
+
 test('a set entered in pounds is undone from the line that says so', async ({ page }) => {
   await openSolvedDay(page);
   await page.getByRole('radio', { name: 'lb', exact: true }).last().check();
