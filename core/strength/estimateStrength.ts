@@ -159,7 +159,7 @@ interface Proposed {
   hyper: { name: ParameterName; sd: number }[];
 }
 
-/** Where the parameters may lie: passes of the Kalman filter, with the two standard deviations found by parabolas. */
+/** Where the parameters may lie: passes of the Kalman filter, with the two standard deviations found by a parabola each. */
 function propose(
   sessions: readonly Session[],
   lift: LiftModel,
@@ -198,28 +198,18 @@ function propose(
   return { kalman, around, hyper };
 }
 
-/** Top of a smooth ln density by three parabolas, and the standard deviation that its bend there stands for. */
+/** Top of a smooth ln density by the parabola through three points, and the standard deviation that its bend stands for. */
 function parabolaPeak(
   density: (x: number) => number,
   from: number,
   step: number,
 ): { at: number; sd: number } {
-  let at = from;
-  let size = step;
-  let sd = step;
-  for (let i = 0; i < 2; i++) {
-    const [low, middle, high] = [density(at - size), density(at), density(at + size)];
-    const bend = (low + high - 2 * middle) / (size * size);
-    const slope = (high - low) / (2 * size);
-    if (bend < 0) {
-      sd = 1 / Math.sqrt(-bend);
-      at += Math.min(Math.max(-slope / bend, -2 * size), 2 * size);
-    } else {
-      at += Math.sign(slope) * size;
-    }
-    size = Math.min(size, Math.max(sd, 0.1));
-  }
-  return { at, sd };
+  const [low, middle, high] = [density(from - step), density(from), density(from + step)];
+  const bend = (low + high - 2 * middle) / (step * step);
+  const slope = (high - low) / (2 * step);
+  if (!(bend < 0)) return { at: from + Math.sign(slope) * step, sd: step };
+  const to = Math.min(Math.max(-slope / bend, -2 * step), 2 * step);
+  return { at: from + to, sd: 1 / Math.sqrt(-bend) };
 }
 
 function proposalOf({ kalman, around, hyper }: Proposed, prior: Prior, active: ParameterName[]): NormalShape {
