@@ -1,5 +1,6 @@
 import { planBasis } from '#contract/assemble/planBasis.ts';
 import { clockTime, longDate } from '#web/parts/dayWords.ts';
+import { effortKey, effortLine } from '#web/print/effortWords.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#web/print/RackSheetModel.ts';
 import { rackSheets } from '#web/print/rackSheets.ts';
 import { sayCaution } from '#web/print/sayCaution.ts';
@@ -55,16 +56,13 @@ function sheetText(sheet: RackSheet): string {
     ...sheet.cautions.map((sentence) => wrap(`! ${sentence}`, '  ')),
     ...sheet.assumed.map((sentence) => wrap(`~ ${sentence}`, '  ')),
     wrap(`! look out   ~ assumed or estimated, not measured. ${sheet.madeBy}${changed(sheet)}`),
-    wrap(
-      'Not a substitute for qualified coaching; local rules come first. Speeds: first rep to last of the heaviest step.',
-    ),
+    wrap(`Not a substitute for qualified coaching; local rules come first. ${effortKey}`),
     '',
   ].join('\n');
 }
 
 function lifterText(line: LifterLine, unit: string): string[] {
   const byCoach = line.barByCoach ? ', set by the coach' : '';
-  const { speed, strain, shorterRest, allReps } = line.effort;
   const hung = line.hung.length > 0 ? line.hung.join('; ') : 'straight weight';
   return [
     apart(`${line.order}  ${line.name}, ${line.start}`, `${line.bar} ${unit}`),
@@ -73,13 +71,13 @@ function lifterText(line: LifterLine, unit: string): string[] {
     row('bottom', loadText(line.bottom, unit)),
     row('lockout', loadText(line.lockout, unit)),
     row('share', `${line.percentages}, of ${line.reference}`),
-    row('speed', [speed, strain, allReps && `all reps ${allReps}`, shorterRest].filter(Boolean).join('; ')),
-    ...line.steps.map((step, index) =>
+    ...line.steps.flatMap((step, index) => [
       row(
         index === 0 ? 'work' : '',
         `${step.sets} x ${step.reps} with ${step.bar} ${unit}, ${step.aSide}, ${step.rest}`,
       ),
-    ),
+      row('', `  ${effortLine(step.effort).replaceAll('\u00a0', ' ')}`),
+    ]),
   ];
 }
 

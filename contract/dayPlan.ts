@@ -34,13 +34,15 @@ const planBlock = z.strictObject({
   explanation,
   /** Null in plans made before sets were worked out, and where a bar takes longer than anybody can strain. */
   effort: blockEffort.nullable().default(null),
-  /** What the lifter's whole log lets expect; null where no estimate was at hand. */
+  /** What is to be expected; null where no effort was worked out, and in older plans where no estimate was at hand. */
   expected: z
     .strictObject({
       /** Chance that all reps of all sets up to the end of the block are made. */
       chanceAllReps: z.number(),
-      /** Mean speed of the first rep on an average day. */
-      firstMps: belief,
+      /** Mean speed of the first rep on an average day; null where only a best or body mass tells of it. */
+      firstMps: belief.nullable(),
+      /** What it goes by: the whole log, one best, or the strength assumed from body mass. */
+      goesBy: z.enum(['log', 'best', 'bodyMass']).default('log'),
     })
     .nullable()
     .default(null),

@@ -4,10 +4,12 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import type { GearSet } from '#core/day/Gear.ts';
 import { gearLoad } from '#core/day/gearLoad.ts';
+import { chanceToSpare } from '#core/strength/askDraws.ts';
 import { beliefOf } from '#core/strength/belief.ts';
 import { chanceOfWork } from '#core/strength/chanceOfWork.ts';
 import { centralDraw } from '#core/strength/drawCapability.ts';
 import { liftModelOf } from '#core/strength/estimateStrength.ts';
+import { populationPrior } from '#core/strength/parameters.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import type { AssembledRack } from './assembleRackGear.ts';
 import { drawsIn } from './estimatedCapability.ts';
@@ -15,7 +17,10 @@ import { recordById } from './recordById.ts';
 
 type Expected = NonNullable<PlanBlock['expected']>;
 
-/** What the lifter's log lets expect of a bar in this set, and a margin of strength; null without an estimate. */
+/**
+ * What is to be expected of a bar in this set, and a margin of strength: by the lifter's whole log, and without an estimate by
+ * how well the strength is known, with the scatter from day to day of most lifters.
+ */
 export function expectedOf(
   records: ClubRecords,
   { lift, start: groupStart }: Group,
@@ -23,9 +28,16 @@ export function expectedOf(
   { task, strength }: AssembledPlace,
   { gear }: AssembledRack,
   set: GearSet,
-): (barKg: number, marginLn: number) => Expected | null {
-  const { estimate, capability } = strength;
-  if (estimate === null) return () => null;
+): (barKg: number, marginLn: number) => Expected {
+  const { estimate, capability, known, strengthSdLn } = strength;
+  if (estimate === null) {
+    const average = { ...populationPrior(lift).mean, lnTotal: 0 };
+    return (_, marginLn) => ({
+      chanceAllReps: chanceToSpare(marginLn, average, strengthSdLn),
+      firstMps: null,
+      goesBy: known === 'assumed' ? 'bodyMass' : 'best',
+    });
+  }
   const draws = drawsIn(estimate);
   const central = centralDraw(draws);
   const liftModel = liftModelOf(
@@ -44,6 +56,6 @@ export function expectedOf(
   };
   return (barKg, marginLn) => {
     const { chanceAllReps, firstMps } = chanceOfWork(liftModel, asked, { barKg, marginLn }, central, draws);
-    return { chanceAllReps, firstMps: beliefOf(firstMps) };
+    return { chanceAllReps, firstMps: beliefOf(firstMps), goesBy: 'log' };
   };
 }

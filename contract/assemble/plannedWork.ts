@@ -62,7 +62,10 @@ export function workWith(
         const hoped = effort === null ? null : expected(one.loadedKg, effort.marginLn);
         return {
           loaded: one,
-          effort: effort && hoped && central ? asMeasured(effort, hoped.firstMps.median, central) : effort,
+          effort:
+            effort && hoped?.firstMps && central
+              ? asMeasured(effort, hoped.firstMps.median, central)
+              : effort,
           expected: hoped,
         };
       }),
@@ -93,9 +96,10 @@ function asMeasured(
   };
 }
 
-/** Chance that every rep of the day's blocks is made; null without an estimate. */
+/** Chance that every rep of the day's blocks is made, by the lifter's log; null without one: a guess lightens no bar. */
 export function chanceOfDay({ blocks }: PlannedWork): number | null {
-  return blocks.at(-1)?.expected?.chanceAllReps ?? null;
+  const expected = blocks.at(-1)?.expected;
+  return expected?.goesBy === 'log' ? expected.chanceAllReps : null;
 }
 
 /**

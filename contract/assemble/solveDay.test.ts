@@ -30,6 +30,22 @@ const estimateFrom = (statureM: number | null) =>
   });
 
 describe('solveDay', () => {
+  it('tells of every step the chance of all reps, even where no log does: by the best, or by body mass', () => {
+    const records = twoLifters();
+    records.best = records.best.filter(({ lifterId }) => lifterId !== records.lifter[1]!.id);
+    const [group] = solveDay(records, theDay(records)).groups;
+    const said = group!.places.map((place) => solvedOf(place).blocks.map(({ expected }) => expected!));
+    expect(said.map((steps) => [...new Set(steps.map(({ goesBy }) => goesBy))])).toEqual([
+      ['best'],
+      ['bodyMass'],
+    ]);
+    // Later steps count all reps before them: it gets no likelier, and never certain.
+    for (const [first, second] of said) {
+      expect(second!.chanceAllReps).toBeLessThanOrEqual(first!.chanceAllReps);
+      expect(first!.chanceAllReps).toBeLessThan(1);
+    }
+  });
+
   it('says for each lifter what an independent load curve of that very setup gives', async () => {
     const records = twoLifters();
     const plan = dayPlan.parse(solveDay(records, theDay(records)));

@@ -2,6 +2,7 @@ import type { Group, Place } from '#contract/records/day.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { startText } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { effortLine } from '#web/print/effortWords.ts';
 import type { LifterLine, WrittenLoad } from '#web/print/RackSheetModel.ts';
 import { Cell } from './Cell.tsx';
 import { StepDone } from './log/StepDone.tsx';
@@ -121,12 +122,7 @@ export function PlaceRow(props: {
           )}
         </Cell>
         <Cell head="First → last rep">
-          <p>{line.effort.speed}</p>
-          <p className="small quiet">
-            {line.effort.strain}
-            {line.effort.allReps && `, all reps ${line.effort.allReps}`}
-          </p>
-          {line.effort.shorterRest && <p className="small quiet">with {line.effort.shorterRest}</p>}
+          <p>{effortLine(line.effort)}</p>
         </Cell>
         <Cell head="At lockout">
           <LoadCell load={line.lockout} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />

@@ -1,5 +1,5 @@
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
-import type { EffortWords } from './effortWords.ts';
+import { effortKey, effortLine, unbroken } from './effortWords.ts';
 import { PaperLoad } from './PaperLoad.tsx';
 import { pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from './RackSheetModel.ts';
@@ -13,7 +13,6 @@ const closest = 3;
 /** A quarter of a page for a lifter's own hand: the same words as on the wall, and why. */
 export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: LifterLine }) {
   const toN = Math.max(...lifter.picture.map((point) => point.totalN));
-  const { effort } = lifter;
   const card = useFitting<HTMLElement>(closest);
   return (
     <section ref={card} className="card" aria-label={`Card of ${lifter.name}`}>
@@ -65,6 +64,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
             </span>
             <Ticks count={step.sets} />
             <span>{step.rest}</span>
+            <p className="card-effort">{effortLine(step.effort)}</p>
           </li>
         ))}
       </ol>
@@ -85,7 +85,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
           </p>
         </div>
       </div>
-      <p>{unbroken(`${lifter.percentages}, of ${lifter.reference}. ${effortSentence(effort)}`)}</p>
+      <p>{unbroken(`${lifter.percentages}, of ${lifter.reference}. ${effortKey}`)}</p>
       {lifter.assumed.map(({ sentence }) => (
         <p key={sentence} className="card-small">
           {sentence}
@@ -97,20 +97,4 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
 
 function rest({ interval, share }: WrittenLoad): string {
   return unbroken([interval && `, ${interval}`, share && `; ${share}`].join(''));
-}
-
-/** "Speed, first rep to last: 0.43 → 0.39 m/s; 5 s under the bar a set; chance of all reps 92 %." */
-function effortSentence({ speed, strain, allReps, shorterRest }: EffortWords): string {
-  const parts = [
-    `${speed.includes('→') ? 'Speed, first rep to last' : 'Speed'}: ${speed}`,
-    strain && `under the bar ${strain}`,
-    allReps && `chance of all reps ${allReps}`,
-    shorterRest && `with ${shorterRest}`,
-  ];
-  return `${parts.filter((part) => part !== '').join('; ')}.`;
-}
-
-/** A number stays on one line with its unit, and with the arrow that leads to it. */
-function unbroken(text: string): string {
-  return text.replaceAll(' → ', ' →\u00a0').replaceAll(/(\d) (kg|lb|%|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
 }

@@ -1,10 +1,12 @@
+import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
+import { effortLine } from './effortWords.ts';
 import { LifterCard } from './LifterCard.tsx';
 import { pageRoomMm } from './paperSize.ts';
 import type { LifterLine, RackSheet } from './RackSheetModel.ts';
 import { RackSheetPage } from './RackSheetPage.tsx';
-import { sheetRows } from './sheetRows.ts';
+import { mostLifters, sheetRows } from './sheetRows.ts';
 
 const effort = {
   speed: '0.62 → 0.58 m/s',
@@ -67,10 +69,21 @@ test('rows of up to nine lifters fit the page and keep numerals that three metre
   // Legibility by eye chart: 5 minutes of arc at 3 m is 4.4 mm; 14 mm is three times that, for somebody out of breath.
   for (const paper of ['a4', 'letter'] as const) {
     for (let lifters = 1; lifters <= 9; lifters += 1) {
-      const { rowMm, numeralMm } = sheetRows(paper, lifters, ['Bands under load.', 'Heights estimated.']);
+      const { rowMm, numeralMm } = sheetRows(paper, lifters, 2, ['Bands under load.', 'Heights estimated.']);
       expect(rowMm * lifters).toBeLessThan(pageRoomMm[paper].height);
       expect(numeralMm).toBeGreaterThan(lifters <= 8 ? 14 : 12);
       expect(numeralMm).toBeLessThan(rowMm);
+    }
+  }
+});
+
+test('however many steps there are, a page takes only so many lifters that their lines and a large weight fit', () => {
+  for (const paper of ['a4', 'letter'] as const) {
+    for (let steps = 1; steps <= 12; steps += 1) {
+      const lifters = mostLifters(steps);
+      const { rowMm, numeralMm, stepMm } = sheetRows(paper, lifters, steps, ['Bands under load.']);
+      expect(numeralMm).toBeGreaterThan(10);
+      expect(numeralMm + steps * stepMm).toBeLessThan(rowMm);
     }
   }
 });
@@ -90,24 +103,25 @@ test('a sheet of a day that was changed since says so', () => {
   expect([saysChanged(2), saysChanged(3)]).toEqual([true, false]);
 });
 
-test('a card holds the loads with their intervals, first and last speed, the chance of all reps and what a shorter rest costs', () => {
-  const html = cardOf(line(1));
-  expect(html).toContain('172 to 190');
-  expect(html).toContain('0.62 → 0.58 m/s');
-  expect(html).toContain('rest 0:45 → 0.55 m/s.');
-  expect(html).toContain('all reps 96 %');
+test('a card holds the loads with their intervals', () => {
+  expect(asRead(<LifterCard sheet={sheet(1)} lifter={line(1)} />)).toContain('172 to 190');
 });
 
-test('a card speaks of a first and a last rep only where there are two speeds', () => {
-  const { effort, ...lifter } = line(1);
-  const single = cardOf({ ...lifter, effort: { ...effort, speed: '0.29 m/s' } });
-  expect(single).toContain('Speed: 0.29 m/s; under the bar 4 s a set');
-  expect(cardOf({ ...lifter, effort })).toContain('Speed, first rep to last: 0.62');
+test('card and sheet say of every step its speeds, its time, the chance of all reps and what a shorter rest costs, in the same words', () => {
+  const [first] = line(1).steps;
+  const said = asRead(<>{effortLine(first!.effort)}</>);
+  expect(said).toContain('0.62 → 0.58 m/s');
+  expect(said).toContain('4 s a set');
+  expect(said).toContain('all reps 96 %');
+  expect(said).toContain('rest 0:45 → 0.55 m/s');
+  const timesSaid = (paper: ReactElement) => asRead(paper).split(said).length - 1;
+  expect(timesSaid(<LifterCard sheet={sheet(1)} lifter={line(1)} />)).toBe(line(1).steps.length);
+  expect(timesSaid(<RackSheetPage sheet={sheet(1)} paper="a4" />)).toBe(line(1).steps.length);
 });
 
 /** With spaces that break, as a reader sees them. */
-function cardOf(lifter: ReturnType<typeof line>): string {
-  return renderToStaticMarkup(<LifterCard sheet={sheet(1)} lifter={lifter} />).replaceAll('\u00a0', ' ');
+function asRead(paper: ReactElement): string {
+  return renderToStaticMarkup(paper).replaceAll('\u00a0', ' ');
 }
 
 function saysChanged(lifters: number): boolean {

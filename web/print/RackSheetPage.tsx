@@ -1,5 +1,6 @@
 import type { CSSProperties } from 'react';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
+import { effortKey, effortLine } from './effortWords.ts';
 import { PaperLoad } from './PaperLoad.tsx';
 import { type Paper, pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet, WrittenStep } from './RackSheetModel.ts';
@@ -7,23 +8,21 @@ import { SmallLoad } from './SmallLoad.tsx';
 import { sheetRows } from './sheetRows.ts';
 import { Ticks } from './Ticks.tsx';
 
-/** Steps that fit on one line at the usual size of letters. */
-const stepsOnLine = 5;
-/** A row this tall (mm) has room for a second line of steps. */
-const tallRowMm = 42;
 /** Height of Archivo's figures as a share of the letter size. */
 const figureShare = 0.686;
 
 /** One page of the wall: a rack's lifters in lifting order, black on white, read from three metres. */
 export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper }) {
-  const said = [...sheet.cautions, ...sheet.assumed];
-  const { rowMm, numeralMm } = sheetRows(paper, sheet.lifters.length, said);
+  const said = [...sheet.cautions, ...sheet.assumed, effortKey];
+  const steps = Math.max(0, ...sheet.lifters.map((lifter) => lifter.steps.length));
+  const { rowMm, numeralMm, stepMm } = sheetRows(paper, sheet.lifters.length, steps, said);
+  const aboveMm = rowMm - steps * stepMm;
   const toN = Math.max(...sheet.lifters.flatMap(({ picture }) => picture.map((point) => point.totalN)));
   return (
     <section
       className={`paper sheet ${paper}`}
       aria-label={`Sheet of ${sheet.rack}`}
-      style={{ '--grow': Math.min(1.3, rowMm / 29) } as CSSProperties}
+      style={{ '--grow': Math.min(1.3, aboveMm / 24), '--step-line': `${stepMm}mm` } as CSSProperties}
     >
       <header className="sheet-head">
         <h1>{sheet.rack}</h1>
@@ -43,7 +42,7 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
       </header>
       <ol className="sheet-rows">
         {sheet.lifters.map((lifter) => (
-          <Row key={lifter.lifterId} {...{ lifter, rowMm, numeralMm, toN }} unit={sheet.unit} />
+          <Row key={lifter.lifterId} {...{ lifter, rowMm, aboveMm, numeralMm, toN }} unit={sheet.unit} />
         ))}
       </ol>
       <footer className="sheet-foot">
@@ -56,6 +55,7 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
           {sheet.assumed.map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
+          <p>{effortKey}</p>
         </div>
         <div className="sheet-made">
           <p>{sheet.madeBy}</p>
@@ -77,13 +77,15 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
 function Row(props: {
   lifter: LifterLine;
   rowMm: number;
+  /** What of the row stands above its steps. */
+  aboveMm: number;
   numeralMm: number;
   toN: number;
   unit: 'kg' | 'lb';
 }) {
-  const { lifter, rowMm, numeralMm, unit } = props;
+  const { lifter, rowMm, aboveMm, numeralMm, unit } = props;
   // What is drawn of a bar is 0.56 m long and as high as the largest disc, 0.45 m; the coach's line needs room below it.
-  const barMm = Math.min(lifter.barByCoach ? 24 : 29, ((rowMm - 15) * 0.56) / 0.45);
+  const barMm = Math.min(lifter.barByCoach ? 24 : 29, (Math.max(8, aboveMm - 14.5) * 0.56) / 0.45);
   return (
     <li className="sheet-row" style={{ height: `${rowMm}mm` }}>
       <div className="sheet-who">
@@ -129,29 +131,32 @@ function Row(props: {
           points={lifter.picture}
           toN={props.toN}
           widthPx={36 * pxPerMm}
-          heightPx={Math.min(24, rowMm * 0.36) * pxPerMm}
+          heightPx={Math.min(24, aboveMm * 0.42) * pxPerMm}
         />
         <p>
           <PaperLoad load={lifter.bottom} unit={unit} /> bottom <span>{lifter.bottom.interval}</span>
         </p>
       </div>
-      <Steps steps={lifter.steps} rowMm={rowMm} />
+      <Steps steps={lifter.steps} unit={unit} />
     </li>
   );
 }
 
-/** Every set is a box to tick; many steps stand on two lines where the row is tall enough. */
-function Steps({ steps, rowMm }: { steps: readonly WrittenStep[]; rowMm: number }) {
-  const lines = steps.length > stepsOnLine && rowMm >= tallRowMm ? 2 : 1;
-  const perLine = Math.ceil(steps.length / lines);
-  const most = { '--most': stepsOnLine / perLine, '--per-line': perLine } as CSSProperties;
+/** A line for every step: its bar, a box to tick for every set, and how its sets go. */
+function Steps({ steps, unit }: { steps: readonly WrittenStep[]; unit: string }) {
   return (
-    <ol className={lines === 2 ? 'sheet-steps in-columns' : 'sheet-steps'} style={most}>
+    <ol className="sheet-steps">
       {steps.map((step, index) => (
-        <li key={index}>
-          <b>{step.bar}</b> {step.sets} × {step.reps}
+        <li key={index} style={{ '--sets': step.sets } as CSSProperties}>
+          <span>
+            <b>{step.bar}</b> {unit}
+          </span>
+          <span>
+            {step.sets} × {step.reps}
+          </span>
           <Ticks count={step.sets} />
-          <span className="sheet-rest">{step.rest}</span>
+          <span>{step.rest}</span>
+          <span className="sheet-effort">{effortLine(step.effort)}</span>
         </li>
       ))}
     </ol>

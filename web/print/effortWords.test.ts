@@ -7,8 +7,8 @@ const block = inventedPlan().groups[0]!.places[0]!.solved!.blocks[1]!;
 const effort = block.effort!;
 const words = (changed: Partial<NonNullable<PlanBlock['effort']>>, part: Partial<PlanBlock> = {}) =>
   effortWords({ ...block, ...part, effort: { ...effort, ...changed } });
-const allReps = (chanceAllReps: number) =>
-  effortWords({ ...block, expected: { ...block.expected!, chanceAllReps } }).allReps;
+const allReps = (chanceAllReps: number, goesBy: 'log' | 'best' | 'bodyMass' = 'log') =>
+  effortWords({ ...block, expected: { ...block.expected!, chanceAllReps, goesBy } }).allReps;
 
 test('a step runs from its first speed to its last, a single has one', () => {
   expect(words({}).speed).toBe('0.62 → 0.58 m/s');
@@ -34,7 +34,14 @@ test("strength to spare is a share of the lifter's own: a margin of ln 1.25 is a
 });
 
 test('a chance is never said to be certain', () => {
-  expect([0.001, 0.42, 0.9999].map(allReps)).toEqual(['under 1 %', '42 %', 'over 99 %']);
+  expect([0.001, 0.42, 0.9999].map((share) => allReps(share))).toEqual(['under 1 %', '42 %', 'over 99 %']);
+});
+
+test('a chance that no log tells says what it goes by', () => {
+  expect([allReps(0.71, 'best'), allReps(0.71, 'bodyMass')]).toEqual([
+    '71 % by the best alone',
+    '71 %, strength assumed',
+  ]);
 });
 
 test('a plan of before sets were worked out says what it knows: the first rep', () => {

@@ -10,7 +10,7 @@ export interface EffortWords {
   shorterRest: string;
   /** "8 %", the strength to spare with which all reps are just made; "lacks 3 %"; empty where it was not worked out. */
   spare: string;
-  /** "92 %", the chance of all reps of all sets; empty without an estimate. */
+  /** "92 %", the chance of all reps of all sets; "71 % by the best alone" without a log; empty where it was not worked out. */
   allReps: string;
 }
 
@@ -28,7 +28,7 @@ export function effortWords({
   const known = {
     strain: `${Math.round(effort.underStrainS)} s a set`,
     spare: spareOf(effort),
-    allReps: expected === null ? '' : chance(expected.chanceAllReps),
+    allReps: expected === null ? '' : `${chance(expected.chanceAllReps)}${goesBy[expected.goesBy]}`,
   };
   if (lastMps === null) {
     const where = missed === null ? '' : `, rep ${missed.rep} of set ${missed.set} not made`;
@@ -40,6 +40,24 @@ export function effortWords({
     shorterRest: shorterRest === null ? '' : withRest(shorterRest),
   };
 }
+
+/** A block in one line, the same on screen, paper and terminal: "0.62 → 0.58 m/s; 4 s a set; all reps 96 %; ...". */
+export function effortLine({ speed, strain, allReps, shorterRest }: EffortWords): string {
+  const parts = [speed, strain, allReps && `all reps ${allReps}`, shorterRest && `with ${shorterRest}`];
+  return unbroken(parts.filter((part) => part !== '').join('; '));
+}
+
+/** What the figures of such a line are. */
+export const effortKey =
+  'Beside each step: speed of its first → last rep, time under the bar in a set, chance of all reps of all sets, last rep after half a minute less rest.';
+
+/** A number stays on one line with its unit, and with the arrow that leads to it. */
+export function unbroken(text: string): string {
+  return text.replaceAll(' → ', ' →\u00a0').replaceAll(/(\d) (kg|lb|%|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
+}
+
+/** A chance that no log tells says so itself. */
+const goesBy = { log: '', best: ' by the best alone', bodyMass: ', strength assumed' } as const;
 
 function withRest({ restS, lastMps }: NonNullable<NonNullable<PlanBlock['effort']>['shorterRest']>): string {
   return `rest ${restText(restS)} → ${lastMps === null ? 'a rep missed' : speed(lastMps)}`;

@@ -3,7 +3,7 @@ import type { PlanCaution } from '#contract/explainedBar.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
 import type { LifterLine, RackSheet, SaidCaution } from './RackSheetModel.ts';
-import { mostOnPage } from './sheetRows.ts';
+import { mostLifters } from './sheetRows.ts';
 
 /** What a sheet says beside its lifters. */
 export interface SheetWords {
@@ -42,8 +42,9 @@ function inOrder(racks: PlanGroup['racks'], rackIds: readonly string[]): PlanGro
 }
 
 function chunks(lines: readonly LifterLine[]): LifterLine[][] {
-  return Array.from({ length: Math.ceil(lines.length / mostOnPage) }, (_, page) =>
-    lines.slice(page * mostOnPage, (page + 1) * mostOnPage),
+  const most = mostLifters(Math.max(0, ...lines.map(({ steps }) => steps.length)));
+  return Array.from({ length: Math.ceil(lines.length / most) }, (_, page) =>
+    lines.slice(page * most, (page + 1) * most),
   );
 }
 

@@ -1,7 +1,21 @@
 import { type Paper, pageRoomMm } from './paperSize.ts';
 
 /** Lifters on one page: more, and the weight could no longer be read from three metres. */
-export const mostOnPage = 9;
+const mostOnPage = 9;
+/** Each step of the work has a line of its own, no lower than this and no higher (mm). */
+const leastStepMm = 3.5;
+const tallestStepMm = 4.8;
+/** As much of a row may go to its steps before they are set closer. */
+const stepsShare = 0.42;
+const aroundRowMm = 2.5;
+/** Room (mm) of a row above its steps, and of all rows where much is said below them. */
+const leastAboveMm = 15.5;
+const roomForRowsMm = 222;
+
+/** How many lifters with so many steps go on one page. */
+export function mostLifters(steps: number): number {
+  return Math.max(1, Math.min(mostOnPage, Math.floor(roomForRowsMm / (leastAboveMm + leastStepMm * steps))));
+}
 
 const headMm = 18;
 const tallestRowMm = 64;
@@ -15,12 +29,15 @@ const leastFootMm = 20;
 export function sheetRows(
   paper: Paper,
   lifters: number,
+  steps: number,
   said: readonly string[],
-): { rowMm: number; numeralMm: number } {
+): { rowMm: number; numeralMm: number; stepMm: number } {
   const lines = said.reduce((sum, sentence) => sum + Math.ceil(sentence.length / lettersOnLine), 0);
   const footMm = Math.max(leastFootMm, footAroundMm + lines * lineMm);
   const roomMm = pageRoomMm[paper].height - headMm - footMm;
   const rowMm = Math.min(tallestRowMm, roomMm / Math.max(1, lifters));
   // A figure is about half its row, and never so tall that five of them would not fit beside the rest.
-  return { rowMm, numeralMm: Math.min(16.5, rowMm * 0.53) };
+  const stepMm = Math.min(tallestStepMm, Math.max(leastStepMm, (rowMm * stepsShare) / Math.max(1, steps)));
+  const leftMm = rowMm - steps * stepMm - aroundRowMm;
+  return { rowMm, numeralMm: Math.min(16.5, rowMm * 0.53, leftMm), stepMm };
 }

@@ -2,7 +2,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
-import type { EffortWords } from '#web/print/effortWords.ts';
+import { type EffortWords, effortLine } from '#web/print/effortWords.ts';
 import type { SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
 
@@ -40,7 +40,7 @@ export function ChosenNext(props: {
           <span className="unit">{units.mass}</span> × {reps}
         </p>
         <p>{setupWords(club, draft, units)}</p>
-        {expected && <p className="quiet">{expectedWords(expected)}</p>}
+        {expected && <p className="quiet">Expected, first rep to last: {effortLine(expected)}.</p>}
       </div>
       <div className="made-row">
         <button {...made(reps)} className="strong made-all">
@@ -59,12 +59,6 @@ export function ChosenNext(props: {
       </div>
     </div>
   );
-}
-
-/** "Expected, first rep to last: 0.62 → 0.58 m/s; all reps 92 %." */
-function expectedWords({ speed, allReps }: EffortWords): string {
-  const chance = allReps === '' ? '' : `; chance of all reps ${allReps}`;
-  return `Expected, first rep to last: ${speed}${chance}.`;
 }
 
 /** A set that is on record: what it was, and the ways to add to it or take it back. */
