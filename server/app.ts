@@ -6,7 +6,7 @@ import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
 import { type Backtester, backtester } from './jobs/backtester.ts';
-import type { SolveDay } from './jobs/daySolver.ts';
+import type { PlanByLog, SolveDay } from './jobs/daySolver.ts';
 import type { EstimateLift } from './jobs/estimateThreads.ts';
 import type { WeighEvidence } from './jobs/evidenceWeigher.ts';
 import { type ImportLog, importLog } from './jobs/importLog.ts';
@@ -34,6 +34,8 @@ export interface AppParts {
   webRoot: string;
   /** Where days are solved; without it in this thread, which a command that waits for the answer may well block. */
   solveDay?: SolveDay;
+  /** Where plans are told anew by the log; likewise. */
+  planByLog?: PlanByLog;
   /** Where the log is weighed; likewise. */
   weighEvidence?: WeighEvidence;
   /** What works lifters' strength out; likewise. */
@@ -53,6 +55,7 @@ export function createApp({
   store,
   webRoot,
   solveDay = solveHere,
+  planByLog = tellHere,
   weighEvidence = weighHere,
   estimator = strengthEstimator(store, byWholeLog(estimateHere)),
   followCapacity = followHere,
@@ -72,7 +75,7 @@ export function createApp({
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store))
-    .route('/api', dayRoutes(store, solveDay, estimator))
+    .route('/api', dayRoutes(store, solveDay, planByLog, estimator))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store, takeFileIn))
     .route('/api', estimateRoutes(store, estimator, seasonCapacity(store, estimator, followCapacity)))
@@ -88,6 +91,11 @@ export function createApp({
 const solveHere: SolveDay = async (records, day, { estimates, awaited }) => {
   const { solveDay } = await import('#contract/assemble/solveDay.ts');
   return solveDay(records, day, estimates, awaited);
+};
+
+const tellHere: PlanByLog = async (records, day, plan, estimates) => {
+  const { planByLog } = await import('#contract/assemble/planByLog.ts');
+  return planByLog(records, day, plan, estimates);
 };
 
 const weighHere: WeighEvidence = async (records, sets) => {

@@ -48,6 +48,7 @@ export async function serve({
     store,
     webRoot,
     solveDay: solver.solveDay,
+    planByLog: solver.planByLog,
     weighEvidence: weigher.weighEvidence,
     takeFileIn: importer.importLog,
     estimator,

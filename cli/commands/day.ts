@@ -66,7 +66,8 @@ async function solvedDays(store: ClubStore, date: string, again: boolean): Promi
     // One that an older program wrote in another shape is worked out anew.
     const readable = kept !== null && dayPlan.safeParse(kept.document).success;
     const prescription = readable ? kept : await solve(store, day.id);
-    solved.push({ plan: dayPlan.parse(prescription.document), prescription, records });
+    const document = (readable && (await toldByLog(store, day.id))) || prescription.document;
+    solved.push({ plan: dayPlan.parse(document), prescription, records });
   }
   return solved;
 }
@@ -74,6 +75,12 @@ async function solvedDays(store: ClubStore, date: string, again: boolean): Promi
 async function solve(store: ClubStore, dayId: string): Promise<Prescription> {
   const answer = await askApp(store, `/days/${encodeURIComponent(dayId)}/solve`, { method: 'POST' });
   return (await answer.json()) as Prescription;
+}
+
+/** The plan with what the log says of its bars by now; null where it adds nothing. */
+async function toldByLog(store: ClubStore, dayId: string): Promise<unknown> {
+  const answer = await askApp(store, `/days/${encodeURIComponent(dayId)}/expected`);
+  return ((await answer.json()) as { document: unknown }).document;
 }
 
 function noDayOn(date: string, { day }: ClubRecords): string {

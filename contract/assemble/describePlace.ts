@@ -20,7 +20,7 @@ const SAME_BAR_KG = 0.25;
 
 type Solved = NonNullable<PlanPlace['solved']>;
 
-/** What was allocated to one lifter, with the whole explanation of every block. */
+/** What was allocated to one lifter, with the whole explanation of every block. A bar that is kept is made no lighter. */
 export function describePlace(
   records: ClubRecords,
   on: string,
@@ -29,6 +29,7 @@ export function describePlace(
   assembled: AssembledPlace,
   rack: AssembledRack,
   { set, barKg: wantedKg, misfit }: PrescribedSetup,
+  barIsKept = false,
 ): Solved {
   const { task, heights, strength, reference } = assembled;
   const limits = bandLimitsOf(records);
@@ -41,7 +42,7 @@ export function describePlace(
   const leastChance = group.leastChance ?? null;
   const byHand = (place.byCoach?.barKg ?? null) !== null;
   const work =
-    leastChance === null || byHand
+    leastChance === null || byHand || barIsKept
       ? asked
       : lightenedTo(leastChance, asked, workAt, (kg) => plates({ targetKg: kg, ...rack.gear }).loadedKg);
   const blocks = group.blocks.map((block, i): PlanBlock => {

@@ -5,9 +5,8 @@ import type { Group, Place } from '#contract/records/day.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { allocate } from '#core/day/allocate.ts';
 import { rankSetups } from '#core/day/rankSetups.ts';
-import { type AssembledPlace, assemblePlace } from './assemblePlace.ts';
-import { type AssembledRack, assembleRackGear } from './assembleRackGear.ts';
-import { CannotAssemble } from './CannotAssemble.ts';
+import { assembleGroup } from './assembleGroup.ts';
+import type { AssembledRack } from './assembleRackGear.ts';
 import { describePlace } from './describePlace.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
 import { recordById } from './recordById.ts';
@@ -16,7 +15,6 @@ import { recordById } from './recordById.ts';
 const TIME_LIMIT_MS = 3000;
 
 type Day = RecordOf<'day'>;
-type Found = { place: Place; assembled: AssembledPlace } | { place: Place; problem: string };
 
 /** Works out one group: all its racks are in use at once and share the club's gear. */
 export function solveGroup(
@@ -25,23 +23,8 @@ export function solveGroup(
   group: Group,
   estimates: readonly StrengthEstimate[],
 ): PlanGroup {
-  const found = group.places.map(
-    (place): Found => orProblem(place, () => assemblePlace(records, day.date, group, place, estimates)),
-  );
+  const { found, racks } = assembleGroup(records, day.date, group, estimates);
   const ready = found.flatMap((one) => ('assembled' in one ? [one] : []));
-  const racks = assembleRackGear(
-    records,
-    group.lift,
-    day.date,
-    [...new Set(ready.map(({ place }) => place.rackId))].map((rackId) => {
-      const here = ready.filter(({ place }) => place.rackId === rackId);
-      return {
-        rackId,
-        places: here.map(({ place }) => place),
-        travels: here.map(({ assembled }) => assembled.task.travel),
-      };
-    }),
-  );
   const rackOf = (place: Place) => racks.findIndex(({ rack }) => rack.id === place.rackId);
   const lifters = ready.map(({ place, assembled }) => {
     const rack = rackOf(place);
@@ -103,15 +86,6 @@ export function solveGroup(
       ({ id, sort }): PlanCaution => ({ code: 'clash', sort, gearId: id }),
     ),
   };
-}
-
-function orProblem(place: Place, assemble: () => AssembledPlace): Found {
-  try {
-    return { place, assembled: assemble() };
-  } catch (error) {
-    if (error instanceof CannotAssemble) return { place, problem: error.message };
-    throw error;
-  }
 }
 
 function planRack(

@@ -2,13 +2,22 @@ import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
 import type { DayPlan } from '#contract/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { lazyThreads } from './lazyThreads.ts';
 import type { DayEstimates } from './strengthEstimator.ts';
 
 export type SolveDay = (records: ClubRecords, day: Day, known: DayEstimates) => Promise<DayPlan>;
 
+/** Tells a plan of before the log was worked out anew; null where there is nothing to add. */
+export type PlanByLog = (
+  records: ClubRecords,
+  day: Day,
+  plan: DayPlan,
+  estimates: readonly StrengthEstimate[],
+) => Promise<DayPlan | null>;
+
 /** Solves training days in a thread of their own, one after another, so that every screen is answered meanwhile. */
-export function daySolver(): { solveDay: SolveDay; close: () => Promise<void> } {
+export function daySolver(): { solveDay: SolveDay; planByLog: PlanByLog; close: () => Promise<void> } {
   const thread = lazyThreads(worker, keepWarmMs);
   return {
     async solveDay(records, day, { estimates, awaited }) {
@@ -16,6 +25,8 @@ export function daySolver(): { solveDay: SolveDay; close: () => Promise<void> } 
       if ('missing' in solved) throw new CannotAssemble(solved.missing);
       return solved.plan;
     },
+    planByLog: (records, day, plan, estimates) =>
+      thread.run<DayPlan | null>({ records, day, plan, estimates }, 'planByLog'),
     close: thread.close,
   };
 }

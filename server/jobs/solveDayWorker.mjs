@@ -3,6 +3,7 @@ import { register } from 'tsx/esm/api';
 
 register();
 const { CannotAssemble } = await import('#contract/assemble/CannotAssemble.ts');
+const byLog = await import('#contract/assemble/planByLog.ts');
 const { solveDay } = await import('#contract/assemble/solveDay.ts');
 
 /** Errors lose their class on the way between threads, so what the club's records miss goes back as a value. */
@@ -13,4 +14,8 @@ export default function solve({ records, day, estimates, awaited }) {
     if (error instanceof CannotAssemble) return { missing: error.message };
     throw error;
   }
+}
+
+export function planByLog({ records, day, plan, estimates }) {
+  return byLog.planByLog(records, day, plan, estimates);
 }

@@ -111,6 +111,26 @@ export function clubPaths() {
         },
       },
     },
+    '/api/days/{id}/expected': {
+      parameters: [inPath('id', 'string')],
+      get: {
+        operationId: 'day.expected',
+        summary:
+          'The last plan of a day told anew where it was solved before the log of some lifters was worked out: the same bars and gear, with speeds, chances and cautions by the log; answers soon, whether all are known or not',
+        tags: ['day'],
+        responses: {
+          200: answer(
+            'The number of the prescription and its plan, null where there is nothing to add; and ids of lifters whose log is still being worked out',
+            object({
+              number: { anyOf: [{ type: 'integer' }, { type: 'null' }] },
+              document: { anyOf: [z.toJSONSchema(dayPlan, { io: 'output' }), { type: 'null' }] },
+              awaited: ids,
+            }),
+          ),
+          404: refusal('There is no such day'),
+        },
+      },
+    },
     '/api/days/{id}/moved': {
       parameters: [inPath('id', 'string')],
       get: {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { dayPlan } from '#contract/dayPlan.ts';
 import { createApp } from '#server/app.ts';
 import { byWholeLog } from '#server/jobs/liftThreads.ts';
 import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';
@@ -34,6 +35,38 @@ describe('a training day', () => {
     expect(document.awaited).toEqual([...everybody]);
     const still = await app.request(`/api/days/${day!.id}/awaited`);
     expect(await still.json()).toEqual({ awaited: [...everybody] });
+  });
+
+  test('solved before the log was worked out is told by it as soon as it is, with the bars as solved; what was kept stays', async () => {
+    const { ask, store, folder } = await testApp(smallClub());
+    const { id, ...day } = (await store.list('day'))[0]!;
+    await store.update('day', id, { ...day, date: new Date().toISOString().slice(0, 10) });
+    const early = createApp({
+      store,
+      webRoot: folder,
+      estimator: strengthEstimator(store, byWholeLog(never), 0),
+    });
+    const solved = await (await early.request(`/api/days/${id}/solve`, { method: 'POST' })).json();
+    const tooEarly = await (await early.request(`/api/days/${id}/expected`)).json();
+    expect(tooEarly).toEqual({ number: 1, document: null, awaited: solved.document.awaited });
+
+    const { json } = await ask('GET', `/api/days/${id}/expected`);
+    expect(json).toMatchObject({ number: 1, awaited: [] });
+    const [before, now] = [solved.document, json.document].map((plan) =>
+      dayPlan.parse(plan).groups.flatMap(({ places }) => places.flatMap((p) => p.solved?.blocks ?? [])),
+    );
+    expect(now!.map(({ barKg }) => barKg)).toEqual(before!.map(({ barKg }) => barKg));
+    expect(new Set(before!.map(({ expected }) => expected?.goesBy))).not.toContain('log');
+    expect(now!.map(({ expected }) => expected?.goesBy)).toContain('log');
+    expect((await ask('GET', `/api/days/${id}/prescription`)).json).toEqual(solved);
+
+    // Solved with the log at hand nothing is to add, nor to a day that is past.
+    const nothing = { document: null, awaited: [] };
+    await store.update('day', id, { ...day, date: '2026-11-01' });
+    expect((await ask('GET', `/api/days/${id}/expected`)).json).toEqual({ number: 1, ...nothing });
+    await ask('POST', `/api/days/${id}/solve`);
+    expect((await ask('GET', `/api/days/${id}/expected`)).json).toEqual({ number: 2, ...nothing });
+    expect((await ask('GET', '/api/days/day-9/expected')).status).toBe(404);
   });
 
   test('not yet begun says whose strength the log has moved since it was solved; begun or past it says nothing', async () => {

@@ -1,16 +1,23 @@
 import { Hono } from 'hono';
 import { movedSince } from '#contract/assemble/movedSince.ts';
+import { planBasis } from '#contract/assemble/planBasis.ts';
+import { lacksLog } from '#contract/assemble/planByLog.ts';
 import { dayPlan } from '#contract/dayPlan.ts';
-import type { Day } from '#contract/records/day.ts';
+import type { Day, Place } from '#contract/records/day.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { clubToday } from '#server/jobs/clubToday.ts';
-import type { SolveDay } from '#server/jobs/daySolver.ts';
+import type { PlanByLog, SolveDay } from '#server/jobs/daySolver.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** What was solved for a training day: solve it now, read what was solved last, or what was before it, and whether it still holds. */
-export function dayRoutes(store: ClubStore, solveDay: SolveDay, estimator: StrengthEstimator) {
+export function dayRoutes(
+  store: ClubStore,
+  solveDay: SolveDay,
+  planByLog: PlanByLog,
+  estimator: StrengthEstimator,
+) {
   async function withDay(id: string) {
     const { records } = await store.records();
     const day = records.day.find((candidate) => candidate.id === id);
@@ -39,6 +46,20 @@ export function dayRoutes(store: ClubStore, solveDay: SolveDay, estimator: Stren
       const { day } = await withDay(c.req.param('id'));
       const { awaited } = await estimator.ofDay(day);
       return c.json({ awaited });
+    })
+    .get('/days/:id/expected', noQuery, async (c) => {
+      const { records, day } = await withDay(c.req.param('id'));
+      const kept = await store.latestPrescription(day.id);
+      const number = kept?.number ?? null;
+      const plan = kept && dayPlan.safeParse(kept.document).data;
+      const open = plan?.groups.flatMap(({ places }) => places.filter(lacksLog)) ?? [];
+      // Of a day that is past the log knows how it went; of other gear than now stands here nothing can be told.
+      const holds = plan?.basis === planBasis(records, day) && day.date >= (await clubToday(store));
+      if (!plan || open.length === 0 || !holds) return c.json({ number, document: null, awaited: [] });
+      const isOpen = ({ lifterId }: Place) => open.some((seat) => seat.lifterId === lifterId);
+      const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));
+      const { estimates, awaited } = await estimator.ofDay({ ...day, groups });
+      return c.json({ number, document: await planByLog(records, day, plan, estimates), awaited });
     })
     .get('/days/:id/moved', async (c) => {
       const { day } = await withDay(c.req.param('id'));

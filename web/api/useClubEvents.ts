@@ -31,7 +31,7 @@ export function useClubEvents(): void {
 }
 
 /** First words of the keys of queries that are answered from estimates. */
-const restingOnEstimates = ['estimates', 'estimates-in-short', 'projection', 'capacity', 'moved'];
+const restingOnEstimates = ['estimates', 'estimates-in-short', 'projection', 'capacity', 'moved', 'expected'];
 
 function listenTo(refresh: () => void, refreshEstimates: () => void): EventSource {
   const events = new EventSource('/api/events');

@@ -1,16 +1,39 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useMemo } from 'react';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 const prescriptionKey = (dayId: string) => ['prescription', dayId] as const;
+const expectedKey = (dayId: string) => [...clubKey, 'expected', dayId] as const;
 
-/** What was solved last for a day; null where nothing was solved yet. */
-export function usePrescription(dayId: string) {
-  return useQuery({
+/** A plan told anew by the log; null where there is nothing to add to what was solved. */
+interface Expected {
+  number: number | null;
+  document: unknown;
+  awaited: string[];
+}
+
+/**
+ * What was solved last for a day, with what the log has come to say of its bars since; null where nothing was solved yet. The
+ * log is asked again whenever the club changes or estimates become better, and until nobody is awaited.
+ */
+export function usePrescription(dayId: string): { data: Prescription | null | undefined } {
+  const { data: kept } = useQuery({
     queryKey: prescriptionKey(dayId),
     queryFn: () => request<Prescription | null>('GET', `/api/days/${encodeURIComponent(dayId)}/prescription`),
   });
+  const { data: now } = useQuery({
+    queryKey: expectedKey(dayId),
+    enabled: kept != null,
+    queryFn: () => request<Expected>('GET', `/api/days/${encodeURIComponent(dayId)}/expected`),
+    refetchInterval: ({ state }) => ((state.data?.awaited.length ?? 0) > 0 ? askAgainMs : false),
+  });
+  const data = useMemo(
+    () => (kept && now?.document && now.number === kept.number ? { ...kept, document: now.document } : kept),
+    [kept, now],
+  );
+  return { data };
 }
 
 /** An earlier prescription of a day by its number; nothing is asked while the number is null. */
@@ -55,6 +78,7 @@ export function useSolveDay(dayId: string) {
     mutationFn: () => request<Prescription>('POST', `/api/days/${encodeURIComponent(dayId)}/solve`),
     onSuccess: (solved) => {
       client.setQueryData(prescriptionKey(dayId), solved);
+      void client.invalidateQueries({ queryKey: expectedKey(dayId) });
       client.removeQueries({ queryKey: ['awaited', dayId] });
       client.removeQueries({ queryKey: [...clubKey, 'moved', dayId] });
     },

@@ -16,7 +16,10 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
   const stoodIn = names.length === 1 ? 'the best stands in' : 'their bests stand in';
   return still?.length === 0 ? (
     <p>
-      <strong>What the log says of {whose} is worked out now: work the loads out again to use it.</strong>
+      <strong>
+        What the log says of {whose} is worked out now, and speeds and chances count it: work the loads out
+        again so that the bars do too.
+      </strong>
     </p>
   ) : (
     <p className="quiet">
