@@ -4,6 +4,7 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { assembleGroup } from './assembleGroup.ts';
 import { describePlace } from './describePlace.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
+import { lacksLog } from './lacksLog.ts';
 
 /**
  * A plan that was made before the log of some lifters was worked out, told anew by what their estimates say of the same bars
@@ -37,9 +38,4 @@ export function planByLog(
     return places.every((place, i) => place === planned.places[i]) ? planned : { ...planned, places };
   });
   return groups.every((group, i) => group === plan.groups[i]) ? null : { ...plan, groups };
-}
-
-/** Whether a lifter was prescribed for by a best or by body mass alone. */
-export function lacksLog({ solved }: PlanPlace): boolean {
-  return solved !== null && solved.strength.setCount === null;
 }

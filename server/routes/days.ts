@@ -1,7 +1,7 @@
 import { Hono } from 'hono';
+import { lacksLog } from '#contract/assemble/lacksLog.ts';
 import { movedSince } from '#contract/assemble/movedSince.ts';
 import { planBasis } from '#contract/assemble/planBasis.ts';
-import { lacksLog } from '#contract/assemble/planByLog.ts';
 import { dayPlan } from '#contract/dayPlan.ts';
 import type { Day, Place } from '#contract/records/day.ts';
 import { noQuery } from '#server/guard/readQuery.ts';

@@ -1,3 +1,4 @@
+import { lacksLog } from '#contract/assemble/lacksLog.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { useAwaited } from '#web/api/usePrescription.ts';
 import { planOf } from '#web/print/planOf.ts';
@@ -8,8 +9,10 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
   const waited = plan?.awaited ?? [];
   const still = useAwaited(prescription.dayId, waited.length > 0);
   if (plan === null || waited.length === 0) return null;
-  const names = plan.groups
-    .flatMap(({ places }) => places)
+  const seats = plan.groups.flatMap(({ places }) => places);
+  // A plan of a day that is past, or of other gear than now, is not told anew.
+  const counts = !seats.some((seat) => waited.includes(seat.lifterId) && lacksLog(seat));
+  const names = seats
     .filter(({ lifterId }, index, all) => waited.includes(lifterId) && isFirst(lifterId, index, all))
     .map(({ name }) => name);
   const whose = names.length === 1 ? names[0] : `${names[0]} and ${names.length - 1} more`;
@@ -17,8 +20,10 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
   return still?.length === 0 ? (
     <p>
       <strong>
-        What the log says of {whose} is worked out now, and speeds and chances count it: work the loads out
-        again so that the bars do too.
+        What the log says of {whose} is worked out now
+        {counts
+          ? ', and speeds and chances count it: work the loads out again so that the bars do too.'
+          : ': work the loads out again to use it.'}
       </strong>
     </p>
   ) : (

@@ -22,7 +22,7 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
     <section
       className={`paper sheet ${paper}`}
       aria-label={`Sheet of ${sheet.rack}`}
-      style={{ '--grow': Math.min(1.3, aboveMm / 24), '--step-line': `${stepMm}mm` } as CSSProperties}
+      style={{ '--grow': growth(aboveMm), '--step-line': `${stepMm}mm` } as CSSProperties}
     >
       <header className="sheet-head">
         <h1>{sheet.rack}</h1>
@@ -85,7 +85,7 @@ function Row(props: {
 }) {
   const { lifter, rowMm, aboveMm, numeralMm, unit } = props;
   // What is drawn of a bar is 0.56 m long and as high as the largest disc, 0.45 m; the coach's line needs room below it.
-  const barMm = Math.min(lifter.barByCoach ? 24 : 29, (Math.max(8, aboveMm - 14.5) * 0.56) / 0.45);
+  const barMm = Math.min(lifter.barByCoach ? 24 : 29, ((aboveMm - 14 * growth(aboveMm)) * 0.56) / 0.45);
   return (
     <li className="sheet-row" style={{ height: `${rowMm}mm` }}>
       <div className="sheet-who">
@@ -140,6 +140,11 @@ function Row(props: {
       <Steps steps={lifter.steps} unit={unit} />
     </li>
   );
+}
+
+/** Letters grow and shrink with what of a row stands above its steps. */
+function growth(aboveMm: number): number {
+  return Math.min(1.3, aboveMm / 24);
 }
 
 /** A line for every step: its bar, a box to tick for every set, and how its sets go. */
