@@ -10,6 +10,8 @@ import { pushForceFunction } from './pushForce.ts';
  */
 export const FINE = 1e-8;
 export const COARSE = 1e-4;
+/** Kinks, turns and the end are met so near (s, per second) for an error squared: to rounding by the fine one. */
+const LANDED_PER_ERROR = 10;
 /** A first step (s); the error control finds its own from there. */
 const FIRST_STEP_S = 1e-3;
 /** No lifter strains longer: the decline has long taken the force away. */
@@ -54,9 +56,10 @@ export function ascend(compiled: CompiledLoad, capability: Capability, tolerance
   let nextStop = 0;
   let h = FIRST_STEP_S;
   let out: MotionState = { t: 0, z: 0, v: 0, a: 0 };
+  const landedS = LANDED_PER_ERROR * tolerance ** 2;
   const tryStep = (size: number) => dormandPrinceStep(acceleration, now, size, scaleZ, tolerance, out);
   const landOn = (miss: () => number, slope: () => number) =>
-    landStep(out.t - now.t, 1e-15 * (1 + now.t), tryStep, miss, slope);
+    landStep(out.t - now.t, landedS * (1 + now.t), tryStep, miss, slope);
 
   while (now.t < LONGEST_S) {
     const beforeStrain = now.t < capability.strainAfterS && now.t + h > capability.strainAfterS;
