@@ -76,7 +76,7 @@ function lifterText(line: LifterLine, unit: string): string[] {
         index === 0 ? 'work' : '',
         `${step.sets} x ${step.reps} with ${step.bar} ${unit}, ${step.aSide}, ${step.rest}`,
       ),
-      row('', `  ${effortLine(step.effort).replaceAll('\u00a0', ' ')}`),
+      row('', `  ${effortLine(step.effort)}`),
     ]),
   ];
 }
@@ -95,7 +95,7 @@ function apart(left: string, right: string): string {
   return `${left}  ${right.padStart(Math.max(0, width - left.length - 2))}`;
 }
 
-/** Breaks a sentence between words so that no line is wider than the sheet. */
+/** Breaks a sentence between words, but not after a number, so that no line is wider than the sheet. */
 function wrap(text: string, indent = ''): string {
   const lines: string[] = [];
   let line = '';
@@ -107,7 +107,7 @@ function wrap(text: string, indent = ''): string {
       line = line === '' ? word : `${line} ${word}`;
     }
   }
-  return [...lines, line].join('\n');
+  return [...lines, line].join('\n').replaceAll('\u00a0', ' ');
 }
 
 function changed({ changedSince }: RackSheet): string {

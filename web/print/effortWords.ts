@@ -51,9 +51,9 @@ export function effortLine({ speed, strain, allReps, shorterRest }: EffortWords)
 export const effortKey =
   'Beside each step: speed of its first → last rep, time under the bar in a set, chance of all reps of all sets, last rep after half a minute less rest.';
 
-/** A number stays on one line with its unit, and with the arrow that leads to it. */
+/** A number stays on one line with its unit, and with the arrow beside it. */
 export function unbroken(text: string): string {
-  return text.replaceAll(' → ', ' →\u00a0').replaceAll(/(\d) (kg|lb|%|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
+  return text.replaceAll(' → ', '\u00a0→\u00a0').replaceAll(/(\d) (kg|lb|%|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
 }
 
 /** A chance that no log tells says so itself. */
