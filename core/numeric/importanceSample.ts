@@ -44,16 +44,22 @@ export function importanceSample(
   const points: Float64Array[] = [];
   const lnDensities: number[] = [];
   const proposals: NormalShape[] = [];
+  /** ln of the sum of the proposals' densities at each point, but for a constant. */
+  const lnMixtures: number[] = [];
   let sample: WeightedSample = { points, weights: new Float64Array(0), effective: 0 };
   while (proposals.length < rounds && sample.effective < enough) {
     const shape = proposals.length === 0 ? first : fitted(sample, first);
     proposals.push(shape);
+    points.forEach((x, i) => {
+      lnMixtures[i] = lnSum(lnMixtures[i]!, lnNormal(x, shape));
+    });
     for (const z of even.slice(points.length, points.length + count)) {
       const x = pointAt(shape, z);
       points.push(x);
+      lnMixtures.push(proposals.map((one) => lnNormal(x, one)).reduce(lnSum));
       lnDensities.push(lnDensity(x));
     }
-    sample = { points, ...weighed(points, lnDensities, proposals) };
+    sample = { points, ...weighed(lnDensities, lnMixtures) };
   }
   return sample;
 }
@@ -68,14 +74,12 @@ function pointAt({ mean, root }: NormalShape, z: Float64Array): Float64Array {
 }
 
 function weighed(
-  points: readonly Float64Array[],
   lnDensities: readonly number[],
-  proposals: readonly NormalShape[],
+  lnMixtures: readonly number[],
 ): Pick<WeightedSample, 'weights' | 'effective'> {
-  const lnRatios = points.map((x, i) => {
-    const ln = lnDensities[i]!;
-    return Number.isNaN(ln) ? Number.NEGATIVE_INFINITY : ln - lnMixture(x, proposals);
-  });
+  const lnRatios = lnDensities.map((ln, i) =>
+    Number.isNaN(ln) ? Number.NEGATIVE_INFINITY : ln - lnMixtures[i]!,
+  );
   const most = Math.max(...lnRatios);
   const weights = Float64Array.from(lnRatios, (ratio) => Math.exp(ratio - most));
   return normed(weights);
@@ -87,11 +91,10 @@ function normed(weights: Float64Array): Pick<WeightedSample, 'weights' | 'effect
   return { weights: weights.map((weight) => weight / sum), effective: (sum * sum) / squares };
 }
 
-/** ln of the sum of the proposals' densities, but for a constant. */
-function lnMixture(x: Float64Array, proposals: readonly NormalShape[]): number {
-  const lns = proposals.map((shape) => lnNormal(x, shape));
-  const most = Math.max(...lns);
-  return most + Math.log(lns.reduce((sum, ln) => sum + Math.exp(ln - most), 0));
+/** ln of the sum of two numbers that are given by their ln. */
+function lnSum(a: number, b: number): number {
+  const most = Math.max(a, b);
+  return most + Math.log1p(Math.exp(Math.min(a, b) - most));
 }
 
 function lnNormal(x: Float64Array, { mean, root }: NormalShape): number {
