@@ -53,6 +53,10 @@ function only(estimates: StrengthEstimate[]): StrengthEstimate {
   return estimates[0]!;
 }
 
+function believedBefore({ parameters }: StrengthEstimate) {
+  return parameters.map(({ before }) => before);
+}
+
 const straight = (barKg: number) => ({ start: { way: 'free' }, barKg });
 /** Slower the heavier, so that no set contradicts another. */
 const mpsOf = (barKg: number) => 1.15 - 0.0065 * barKg;
@@ -139,7 +143,6 @@ test('what the club has shown is taken in by weighing every estimate anew, to wh
   for (const lifterId of lifterIds) {
     const anew = only(await estimator.ofLifter(lifterId, TODAY));
     const whole = only(await here.ofLifter(lifterId, TODAY));
-    const believedBefore = ({ parameters }: StrengthEstimate) => parameters.map(({ before }) => before);
     expect(believedBefore(anew)).toEqual(believedBefore(whole));
     expect(anew.draws).not.toEqual(whole.draws);
     const width = whole.maxKg.high80 - whole.maxKg.low80;
