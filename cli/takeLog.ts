@@ -16,6 +16,7 @@ interface LogAnswer {
   suggested: Record<string, string>;
   notTaken: string[];
   units: Record<string, string>;
+  readAs: string[];
   firstOn: string | null;
   lastOn: string | null;
   lifters: string[];
@@ -40,6 +41,7 @@ export async function takeLog(
   });
   const found = (await answer.json()) as LogAnswer;
   if (dryRun) process.stdout.write(understood(columns ?? found.suggested, found.units));
+  for (const said of found.readAs) process.stdout.write(`${said}\n`);
   const left = notTakenSentence(found.notTaken);
   if (left !== null) process.stdout.write(`${left}\n`);
   if (found.problems.length > 0) throw new CliError(wrong(found, columns ?? found.suggested), 2);

@@ -6,6 +6,8 @@ import type { GivenSet } from '#contract/records/loggedSet.ts';
 import { columnsNotTaken } from './columnsNotTaken.ts';
 import { dateReader } from './dateReader.ts';
 import { type FileColumns, fileColumns } from './fileColumns.ts';
+import type { LogColumn } from './logColumns.ts';
+import { madeReader } from './madeReader.ts';
 import { finder } from './readHung.ts';
 import { type LogFile, readLogRow } from './readLogRow.ts';
 import { type ColumnMap, suggestColumns } from './suggestColumns.ts';
@@ -22,6 +24,8 @@ export interface LogReading {
   notTaken: string[];
   /** The unit in which each column with a unit was read. */
   units: LogFile['units'];
+  /** Sentences about cells that could have been read otherwise, and how they were. */
+  readAs: string[];
 }
 
 /**
@@ -40,7 +44,7 @@ export function readLog(
   const suggested = suggestColumns(headers);
   const named = given ?? suggested;
   const notTaken = columnsNotTaken(headers, named, lines);
-  const reading = { sets: [], rows: lines.length, headers, suggested, notTaken, units: {} };
+  const reading = { sets: [], rows: lines.length, headers, suggested, notTaken, units: {}, readAs: [] };
   if ('problem' in table) return { ...reading, problems: [table.problem] };
   if (!header) {
     return {
@@ -52,9 +56,9 @@ export function readLog(
   if ('problems' in columns) {
     return { ...reading, problems: columns.problems.map((problem) => ({ line: header.line, ...problem })) };
   }
-  const { sets, problems } = readLines(lines, headers.length, columns, { club, today });
+  const { sets, problems, readAs } = readLines(lines, headers.length, columns, { club, today });
   const whole = problems.length === 0;
-  return { ...reading, units: columns.units, sets: whole ? sets : [], problems: told(problems) };
+  return { ...reading, units: columns.units, readAs, sets: whole ? sets : [], problems: told(problems) };
 }
 
 function readLines(
@@ -64,8 +68,10 @@ function readLines(
   { club, today }: Pick<LogFile, 'club' | 'today'>,
 ) {
   const { indexOf, units, headerOf } = columns;
-  const readDate = dateReader(lines.map((line) => cellAt(line, indexOf.get('date'))));
-  const file: LogFile = { club, today, find: finder(club), readDate, units, headerOf };
+  const cellsOf = (column: LogColumn) => lines.map((line) => cellAt(line, indexOf.get(column)));
+  const { readDate, readAs: datesAs } = dateReader(cellsOf('date'));
+  const { readMade, readAs: madeAs } = madeReader(cellsOf('made'), headerOf('made'));
+  const file: LogFile = { club, today, find: finder(club), readDate, readMade, units, headerOf };
   const sets: GivenSet[] = [];
   const problems: CsvProblem[] = [];
   for (const line of lines) {
@@ -78,7 +84,7 @@ function readLines(
       problems.push({ line: line.line, column: '', message: wrong });
     }
   }
-  return { sets, problems };
+  return { sets, problems, readAs: [datesAs, madeAs].filter((said) => said !== null) };
 }
 
 function cellAt({ cells }: TableLine, at: number | undefined): string {

@@ -8,6 +8,7 @@ import { wrongDateSentence } from '#contract/records/wrongDate.ts';
 import type { HeaderUnit } from './headerWords.ts';
 import { namedLift } from './liftWords.ts';
 import { type LogColumn, neededColumns } from './logColumns.ts';
+import type { ReadMade } from './madeReader.ts';
 import { readFigure, readFigures } from './readFigure.ts';
 import { type Find, readBands, readChains } from './readHung.ts';
 import { rowProblem } from './rowProblem.ts';
@@ -19,6 +20,7 @@ export interface LogFile {
   today: string;
   find: Find;
   readDate: (cell: string) => CellReading;
+  readMade: ReadMade;
   /** Units of the columns that count a mass, a length or a time. */
   units: Partial<Record<LogColumn, HeaderUnit>>;
   /** A column as this file's header spells it. */
@@ -113,7 +115,7 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
       barKg: figure('bar'),
     },
     reps,
-    made: figure('made') ?? reps,
+    made: take('made', (cell) => file.readMade(cell, reps, sets)) ?? reps,
     stoppedAtS: figure('stoppedAt'),
     meanSpeedsMps: take('meanSpeeds', readFigures),
     peakSpeedsMps: take('peakSpeeds', readFigures),

@@ -1,3 +1,4 @@
+import { headersElsewhere } from './headersElsewhere.ts';
 import { headerWords } from './headerWords.ts';
 import { type LogColumn, logColumnNames, logColumns } from './logColumns.ts';
 
@@ -29,7 +30,8 @@ function alike({ likeness }: { likeness: number }): boolean {
 
 function likeness(header: string, column: LogColumn): number {
   const { words } = headerWords(header);
-  return Math.max(...logColumns[column].words.map((word) => dice(words, word)));
+  const known = [...logColumns[column].words, ...(headersElsewhere[column] ?? [])];
+  return Math.max(...known.map((word) => dice(words, word)));
 }
 
 /** Share of letter pairs that two texts have in common, 0 to 1 (Dice 1945). Spaces do not count. */

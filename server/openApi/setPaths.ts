@@ -147,6 +147,11 @@ const importAnswer = {
     description: 'Headers that stand for no column: what is under them is left behind',
   },
   units: textByColumn,
+  readAs: {
+    type: 'array',
+    items: text,
+    description: 'Sentences about cells that could have been read otherwise, and how they were',
+  },
   firstOn: dateOrNull,
   lastOn: dateOrNull,
   lifters: { type: 'array', items: text, description: 'Names' },

@@ -18,6 +18,7 @@ test('a file is looked at first, then taken, and not taken twice; one undo strik
     suggested: { date: 'date', lifter: 'lifter', lift: 'lift', bar: 'weight kg', reps: 'reps' },
     notTaken: [],
     units: { bar: 'kg' },
+    readAs: [],
     firstOn: '2026-01-13',
     lastOn: '2026-01-20',
     lifters: ['Ida Quill'],

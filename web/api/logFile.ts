@@ -19,6 +19,8 @@ export interface LogFileAnswer {
   notTaken: readonly string[];
   /** The unit in which each column with a unit was read. */
   units: Partial<Record<keyof ColumnMap, string>>;
+  /** Sentences about cells that could have been read otherwise, and how they were. */
+  readAs: readonly string[];
   firstOn: string | null;
   lastOn: string | null;
   lifters: readonly string[];

@@ -18,6 +18,9 @@ export function WhatIsFound(props: {
     <section className="stack" aria-label={`What ${name} holds`}>
       <h2>{headingOf(answer)}</h2>
       {right ? <p>{wouldTake(name, answer)}</p> : <Problems name={name} answer={answer} />}
+      {answer.readAs.map((said) => (
+        <p key={said}>{said}</p>
+      ))}
       {left && <p>{left}</p>}
       <div className="row">
         {right && answer.added > 0 && (
