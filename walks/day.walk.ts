@@ -35,7 +35,7 @@ test("tomorrow's speed day is worked out, a bar set by hand stays, and the sheet
   await expect(sheets).toHaveCount(2);
   await expect(sheets.filter({ hasText: 'Lars Østermark' })).toContainText('set by the coach');
   await expect(sheets.filter({ hasText: 'Lars Østermark' })).toContainText(
-    /→\s[\d.]+\sm\/s; \d+\ss a set; all reps .+\d\s%.*; with rest 0:30\s→\s/,
+    /→\s[\d.]+\sm\/s; \d+\ss a set; all reps .+\d\s%.*; resting 0:30, last rep \d/,
   );
   for (const paper of ['A4', 'Letter']) {
     await page.getByRole('radio', { name: paper, exact: true }).check();

@@ -11,7 +11,7 @@ import { mostLifters, sheetRows } from './sheetRows.ts';
 const effort = {
   speed: '0.62 → 0.58 m/s',
   strain: '4 s a set',
-  shorterRest: 'rest 0:45 → 0.55 m/s',
+  shorterRest: 'resting 0:45, last rep 0.55 m/s',
   spare: '26 %',
   allReps: '96 %',
 };
@@ -113,7 +113,7 @@ test('card and sheet say of every step its speeds, its time, the chance of all r
   expect(said).toContain('0.62 → 0.58 m/s');
   expect(said).toContain('4 s a set');
   expect(said).toContain('all reps 96 %');
-  expect(said).toContain('rest 0:45 → 0.55 m/s');
+  expect(said).toContain('resting 0:45, last rep 0.55 m/s');
   const timesSaid = (paper: ReactElement) => asRead(paper).split(said).length - 1;
   expect(timesSaid(<LifterCard sheet={sheet(1)} lifter={line(1)} />)).toBe(line(1).steps.length);
   expect(timesSaid(<RackSheetPage sheet={sheet(1)} paper="a4" />)).toBe(line(1).steps.length);

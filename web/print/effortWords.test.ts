@@ -23,7 +23,7 @@ test('a rep that is not made is named with its set, and no shorter rest is propo
 
 test('a shorter rest with which a rep would be missed says so', () => {
   expect(words({ shorterRest: { restS: 90, lastMps: null, marginLn: -0.01 } }).shorterRest).toBe(
-    'rest 1:30 → a rep missed',
+    'resting 1:30, a rep missed',
   );
 });
 

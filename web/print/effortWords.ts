@@ -6,7 +6,7 @@ export interface EffortWords {
   speed: string;
   /** "4 s a set", ways up and down; empty where it was not worked out. */
   strain: string;
-  /** "rest 0:30 → 0.55 m/s", the last rep then; empty where a shorter rest was not looked at or every rep is not made anyway. */
+  /** "resting 0:30, last rep 0.55 m/s"; empty where a shorter rest was not looked at or every rep is not made anyway. */
   shorterRest: string;
   /** "8 %", the strength to spare with which all reps are just made; "lacks 3 %"; empty where it was not worked out. */
   spare: string;
@@ -43,13 +43,13 @@ export function effortWords({
 
 /** A block in one line, the same on screen, paper and terminal: "0.62 → 0.58 m/s; 4 s a set; all reps 96 %; ...". */
 export function effortLine({ speed, strain, allReps, shorterRest }: EffortWords): string {
-  const parts = [speed, strain, allReps && `all reps ${allReps}`, shorterRest && `with ${shorterRest}`];
+  const parts = [speed, strain, allReps && `all reps ${allReps}`, shorterRest];
   return unbroken(parts.filter((part) => part !== '').join('; '));
 }
 
 /** What the figures of such a line are. */
 export const effortKey =
-  'Beside each step: speed of its first → last rep, time under the bar in a set, chance of all reps of all sets, last rep after half a minute less rest.';
+  'Beside each step: speed of its first → last rep, time under the bar in a set, chance of all reps of all sets, and the last rep with half a minute less rest.';
 
 /** A number stays on one line with its unit, and with the arrow beside it. */
 export function unbroken(text: string): string {
@@ -60,7 +60,7 @@ export function unbroken(text: string): string {
 const goesBy = { log: '', best: ' by the best alone', bodyMass: ', strength assumed' } as const;
 
 function withRest({ restS, lastMps }: NonNullable<NonNullable<PlanBlock['effort']>['shorterRest']>): string {
-  return `rest ${restText(restS)} → ${lastMps === null ? 'a rep missed' : speed(lastMps)}`;
+  return `resting ${restText(restS)}, ${lastMps === null ? 'a rep missed' : `last rep ${speed(lastMps)}`}`;
 }
 
 /** A margin of ln strength as a share of the lifter's own; beyond a half it is no matter of strength. */
