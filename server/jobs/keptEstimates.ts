@@ -82,28 +82,26 @@ export function keptEstimates(
     const known = kept.get(keyOf(of));
     if (known?.mark === marks.mark) return keep(of, known);
     if (behind || !works.remembers(of)) return weigh(of, behind !== undefined);
-    return (await quicks.ask(keyOf(of), () => takeIn(of), false)) ?? weigh(of, false);
+    return (await quicks.ask(keyOf(of), () => goOn(of), false)) ?? weigh(of, false);
   }
 
-  /** Null where it takes the whole log. A work that waited is done with the club as it is when its turn comes. */
-  async function takeIn(of: LiftOnDay): Promise<StrengthEstimate | null> {
+  /**
+   * From the estimate before: with the sets logged since, or under what is now believed before the log. Null where it takes the
+   * whole log. A work that waited is done with the club as it is when its turn comes.
+   */
+  async function goOn(of: LiftOnDay): Promise<StrengthEstimate | null> {
     const marks = await marksOf(of);
     if (marks === undefined) return null;
+    const { mark } = marks;
     const known = kept.get(keyOf(of));
-    if (known?.mark === marks.mark) return keep(of, known);
+    if (known?.mark === mark) return keep(of, known);
     const taken = await works.takeIn(of, marks);
-    if (taken === null) return null;
+    if (taken === null) {
+      const estimate = await works.believeAnew(of, marks, marks.beforeExpected);
+      return estimate && keep(of, { mark, estimate });
+    }
     weigh(of, !taken.wholeIsDue).catch(onFault);
-    return keep(of, { mark: marks.mark, estimate: taken.estimate });
-  }
-
-  async function believeAnew(of: LiftOnDay): Promise<StrengthEstimate | null> {
-    const marks = await marksOf(of);
-    if (marks === undefined) return null;
-    const known = kept.get(keyOf(of));
-    if (known?.mark === marks.mark) return keep(of, known);
-    const estimate = await works.believeAnew(of, marks, marks.beforeExpected);
-    return estimate && keep(of, { mark: marks.mark, estimate });
+    return keep(of, { mark, estimate: taken.estimate });
   }
 
   async function weigh(of: LiftOnDay, behind: boolean): Promise<StrengthEstimate | null> {
@@ -152,8 +150,7 @@ export function keptEstimates(
       priors = learned;
       timesExpected += 1;
     },
-    believeAnew: async (of) =>
-      (await quicks.ask(`${keyOf(of)} anew`, () => believeAnew(of), true)) ?? weigh(of, true),
+    believeAnew: async (of) => (await quicks.ask(keyOf(of), () => goOn(of), true)) ?? weigh(of, true),
     onGiven: (listener) => void listeners.push(listener),
   };
 }

@@ -71,12 +71,13 @@ export function liftWorks(
       goneOn(key, version, estimate);
       return { estimate, wholeIsDue: answer.wholeIsDue };
     },
-    async believeAnew(of, { butForNewSets: basis, setsInLog, prior }, basisBefore) {
+    async believeAnew(of, { butForNewSets, setsInLog, prior }, basisBefore) {
       const key = liftKey(of);
       const before = remembered.get(key);
       if (!before) return null;
       const { version } = before;
-      const told = await threads.believeAnew({ of, prior, basisBefore, basis, setsInLog }, { key, version });
+      const asked = { of, prior, basisBefore, basis: butForNewSets, setsInLog };
+      const told = await threads.believeAnew(asked, { key, version });
       if (!told) return null;
       const estimate = { ...before.estimate, ...told };
       goneOn(key, version, estimate);
