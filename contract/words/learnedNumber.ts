@@ -11,7 +11,9 @@ export interface LearnedNumber {
   decimals: number;
   /** A change: written with its sign. */
   signed: boolean;
-  /** What it tells, one sentence. */
+  /** It only sets right what is worked out, and tells a coach nothing to train by. */
+  onlyForModel?: true;
+  /** What it means for training, one sentence. */
   meaning: string;
   /** From the scale of core/strength/parameters.ts to the unit; rising. */
   read: (value: number) => number;
@@ -26,58 +28,63 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
   switch (name) {
     case 'lnMaxSpeed':
       return {
-        ...plain('Top speed', 'm/s', 2),
-        meaning: 'How fast the bar would move with nothing on it: the speed end of this lifter.',
+        ...plain('Top speed, hardly any weight', 'm/s', 2),
+        meaning: 'More of it moves light bars faster; it says little of heavy ones.',
         read: (value) => shape.maxSpeedMps * Math.exp(value),
       };
     case 'slope':
       return {
-        ...plain('Strength towards lockout', '%', 0),
+        ...plain('Strength at the top', '%', 0),
         signed: true,
-        meaning: 'How much more, or less, than is usual is held at lockout, for what is held at the bottom.',
+        meaning:
+          'At lockout, against what is usual for the strength at the bottom: the more, the less bands and chains cost.',
         read: percentMore,
       };
     case 'lnRebound':
       if (shape.rebound === 0) return null;
       return {
-        ...plain('Rebound out of the bottom', '%', 0),
-        meaning: 'Force that turning round adds for a moment, without a pause.',
+        ...plain('Help from the bounce at the bottom', '%', 0),
+        meaning:
+          'Force that turning round without a pause adds for a moment; paused work and a box take most of it away.',
         read: (value) => 100 * shape.rebound * Math.exp(value),
       };
     case 'heldRebound':
       return heldRebound(lift);
     case 'lnTiring':
       return {
-        ...plain('Tiring', '%', 1),
-        meaning: 'Strength lost for each second of all-out effort: less of it is more work capacity.',
+        ...plain('Strength lost per second', '%', 1),
+        meaning: 'In all-out effort; the less, the more reps in a set at the same share of the maximum.',
         read: (value) => 100 * tiringOf(lift).perSecond * Math.exp(value),
       };
     case 'bandError':
       return {
-        ...plain('Bands against straight weight', '%', 0),
+        ...plain('With bands, against what is worked out', '%', 0),
         signed: true,
-        meaning: 'What banded sets show more, or less, than straight ones, if all of the load were band.',
+        meaning:
+          'What banded sets show more, or less, than straight ones let expect, if all of the load were band.',
         read: percentMore,
       };
     case 'startError':
       return {
-        ...plain('Other starts against the full lift', '%', 0),
+        ...plain('Off box, pins, boards or blocks, against what is worked out', '%', 0),
         signed: true,
-        meaning: 'What box, pins, boards or blocks show more, or less, than is worked out for them.',
+        meaning: 'What those starts show more, or less, than the full lift lets expect.',
         read: percentMore,
       };
     case 'speedOffset':
       return {
-        ...plain('Speed against the usual', 'm/s', 2),
+        ...plain('Measured speeds, against what is worked out', 'm/s', 2),
+        onlyForModel: true,
         signed: true,
-        meaning: 'How much faster, or slower, bars are measured than is worked out.',
+        meaning: 'The device or the lifter makes every bar look this much faster, or slower.',
         read: (value) => value,
       };
     case 'speedSlope':
       return {
-        ...plain('Speed with light bars', 'm/s', 2),
+        ...plain('Speeds of light bars, against what is worked out', 'm/s', 2),
+        onlyForModel: true,
         signed: true,
-        meaning: 'How much faster, or slower, than is worked out a bar of about two thirds is moved.',
+        meaning: 'How much faster, or slower, a bar of about two thirds of the maximum moves.',
         read: (value) => LIGHT_SURPLUS * value,
       };
     case 'wraps':
@@ -90,27 +97,29 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
       return equipmentAdds('Other supportive gear adds');
     case 'platform':
       return {
-        ...plain('Platform against gym', '%', 1),
+        ...plain('At a meet, against the gym', '%', 1),
         signed: true,
-        meaning: 'What a meet brings over an average day in the gym.',
+        meaning: 'What the platform brings over an average day in training.',
         read: percentMore,
       };
     case 'weekGain':
       return {
-        ...plain('Gain in a month', '%', 1),
+        ...plain('Strength gained per month', '%', 1),
         signed: true,
-        meaning: 'What strength has grown by on average over the whole log.',
+        meaning: 'On average over the whole log.',
         read: (value) => percentMore(value * WEEKS_A_MONTH),
       };
     case 'lnDaySd':
       return {
-        ...plain('Day-to-day scatter', '%', 1),
-        meaning: 'Two days in three lie within this much of the average day, either way.',
+        ...plain('Good and bad days', '%', 1),
+        meaning:
+          'Two days in three lie within this much of the average day: a bar this much too heavy may only be the day.',
         read: (value) => 100 * DAY_SD * Math.exp(value),
       };
     case 'lnWeekSd':
       return {
-        ...plain('Drift in a week', '%', 2),
+        ...plain('Drift from week to week', '%', 2),
+        onlyForModel: true,
         meaning: 'How far strength wanders from one week to the next beside its average gain.',
         read: (value) => 100 * WEEK_SD * Math.exp(value),
       };
@@ -161,8 +170,8 @@ function heldRebound(lift: Lift): LearnedNumber | null {
   const usual = reboundShare(lift === 'squat' ? 'box' : 'paused');
   const where = lift === 'squat' ? 'off the box' : 'after the pause';
   return {
-    ...plain(`Rebound left ${where}`, '%', 0),
-    meaning: `Share of the rebound of a free start that is left ${where}.`,
+    ...plain(`Bounce left ${where}`, '%', 0),
+    meaning: `Share of the bounce of a free start that still helps ${where}.`,
     read: (value) => 100 / (1 + ((1 - usual) / usual) * Math.exp(-value)),
   };
 }

@@ -52,7 +52,9 @@ export function AnySetupSection(props: {
       }),
     [setups, club, lifter, lifterId, lift, on],
   );
-  const rows = setups.map((setup, i): Row => ({ kept: setup, name: names[i]!, maxKg: answers[i]! }));
+  const rows = setups.map(
+    (setup, i): Row => ({ kept: setup, name: fullName(setup, names[i]!), maxKg: answers[i]! }),
+  );
   const all = kept ?? firstSetups(sets);
   const add = (draft: Omit<KeptSetup, 'id' | 'lift'>) => {
     const setup = setupToKeep({ ...draft, lift });
@@ -108,6 +110,13 @@ export function AnySetupSection(props: {
       </p>
     </div>
   );
+}
+
+/** In a table of one lift, "free" alone says too little: "free squat, straight weight". */
+function fullName({ lift, setup: { start, bands, chains } }: KeptSetup, name: string): string {
+  if (start.way !== 'free') return name;
+  const whole = lift === 'squat' ? name.replace(/^free/, 'free squat') : name;
+  return bands.length + chains.length === 0 ? `${whole}, straight weight` : whole;
 }
 
 function MaxCell({ maxKg }: { maxKg: Belief | string }) {

@@ -30,20 +30,32 @@ export function LearnedTable({ estimate }: { estimate: StrengthEstimate }) {
   });
   if (rows.length === 0)
     return <p className="small quiet">The log has not yet taught anything beside the maximum itself.</p>;
+  const toTrainBy = rows.filter(({ number }) => !number.onlyForModel);
+  const others = rows.filter(({ number }) => number.onlyForModel);
   return (
     <>
-      <DataTable
-        label="What the log has taught"
-        columns={columns}
-        rows={rows}
-        keyOf={({ number }) => number.title}
-        nameOf={({ number }) => number.title}
-      />
+      {toTrainBy.length > 0 && <Learned label="What the log has taught" rows={toTrainBy} />}
+      {others.length > 0 && (
+        <details className="csv-door screen-only">
+          <summary>{others.length} more that only set the working-out right</summary>
+          <Learned label="What only sets the working-out right" rows={others} />
+        </details>
+      )}
       <p className="small quiet">
         Ranges hold the truth 80 times in 100. The frame is what was believed before any set, the bar in it
         what is believed now.
       </p>
     </>
+  );
+}
+
+function Learned({ label, rows }: { label: string; rows: readonly Row[] }) {
+  return (
+    <DataTable
+      {...{ label, columns, rows }}
+      keyOf={({ number }) => number.title}
+      nameOf={({ number }) => number.title}
+    />
   );
 }
 
@@ -55,7 +67,16 @@ function isLearned({ now, before }: Pick<Row, 'now' | 'before'>): boolean {
 }
 
 const columns: Column<Row>[] = [
-  { key: 'what', head: 'Learned', cell: ({ number }) => number.title },
+  {
+    key: 'what',
+    head: 'Learned',
+    cell: ({ number }) => (
+      <>
+        {number.title}
+        <span className="small quiet strength-meaning">{number.meaning}</span>
+      </>
+    ),
+  },
   {
     key: 'now',
     head: 'Now',
@@ -66,7 +87,6 @@ const columns: Column<Row>[] = [
         unit={number.unit}
         known="estimated"
         interval={rangeText(number, now)}
-        why={number.meaning}
       />
     ),
   },

@@ -8,6 +8,7 @@ import { Choice } from '#web/parts/Choice.tsx';
 import { liftWord } from '#web/parts/liftWords.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+import { Awaited } from '../LiftsAwaited.tsx';
 import { CapacityTable } from './CapacityTable.tsx';
 
 const shares = [
@@ -31,11 +32,7 @@ export function SeasonCapacity(props: { name: string; lifterId: string; lift: Li
         )}
       </div>
       {error !== null && <p className="stop">Work capacity could not be fetched: {error.message}</p>}
-      {error === null && data === undefined && (
-        <p className="small quiet" aria-busy="true">
-          Working it out, twelve weeks at a time.
-        </p>
-      )}
+      {error === null && data === undefined && <Awaited what="work capacity, twelve weeks at a time" />}
       {data && <p>{capacitySentences(data, dateText).join(' ')}</p>}
       {data && telling && (
         <>
