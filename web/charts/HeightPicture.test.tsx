@@ -95,3 +95,37 @@ test('a missed rep is a cross, never only a colour', () => {
   expect(draw([missed], 600)).toContain('stops here');
   expect(draw([missed], 600)).toContain('The bar stops at 90 cm.');
 });
+
+test('no letters stand on the dotted levels, however strong the lifter and however narrow the picture', () => {
+  const growing = (heldN: number): HeightScene => {
+    const one = scene('Growing', 0.7, 1.3, heldN);
+    const held = one.load.held.map((p, i) => ({ ...p, heldN: heldN * (0.5 + i / 10) }));
+    return { ...one, load: { ...one.load, held } };
+  };
+  for (const widthPx of [320, 358, 600, 900])
+    for (const heldN of [900, 1000, 1050, 1100, 1150, 1200, 1300, 1500, 2000, 3000, 9000]) {
+      const svg = draw([growing(heldN)], widthPx);
+      const levels = [...svg.matchAll(/<path d="M[\d.]+ ([\d.]+)H[^"]*"[^>]*stroke-dasharray="1 4"/g)].map(
+        ([, y]) => Number(y),
+      );
+      expect(levels).toHaveLength(2);
+      const written = [...svg.matchAll(/<text ([^>]*)>[^<]*(?:kg|strength|m\/s)[^<]*</g)].map(([, at = '']) =>
+        Number(/ y="([\d.]+)"/.exec(` ${at}`)?.[1]),
+      );
+      expect(written.length).toBeGreaterThan(2);
+      // Letters of 12 px: about 9 px over the baseline, 3 px under it, and then some air.
+      for (const y of written) for (const level of levels) expect(level < y - 10 || level > y + 7).toBe(true);
+    }
+});
+
+test("the slowest speed's figure stands clear of the curve where the pane is too narrow for it", () => {
+  const one = scene('Narrow', 0.7, 1.3, 3000);
+  const samples = one.speed!.samples.map((p, i) => ({ ...p, speedMps: i < 4 ? i / 8 : 0.7 - (i % 7) / 20 }));
+  const slowest = { zM: samples[6]!.zM, speedMps: samples[6]!.speedMps };
+  const svg = draw([{ ...one, speed: { ...one.speed!, samples, slowest } }], 320);
+  const y = Number(/<text x="[\d.]+" y="([\d.]+)"[^>]*>0\.40 m\/s</.exec(svg)?.[1]);
+  const curve = [...svg.matchAll(/<path d="(M[^"]*)" fill="none" stroke="var\(--go[^"]*"/g)][0]?.[1] ?? '';
+  const rows = [...curve.matchAll(/[ML][-\d.]+,([-\d.]+)/g)].map(([, at]) => Number(at));
+  expect(rows.length).toBe(11);
+  expect(y - 10).toBeGreaterThan(Math.max(...rows));
+});

@@ -42,7 +42,7 @@ export function endWords(
   const beside =
     share !== null && inOneLine ? whole : firstThatFits([`${unit} at ${where}`, unit], letters.small, room);
   const below = inOneLine ? '' : firstThatFits([`${share} of strength`, share], letters.small, width);
-  const numberY = where === 'bottom' ? levelY + 22 : levelY - (inOneLine ? 8 : 22);
+  const numberY = where === 'bottom' ? levelY + 22 : levelY - (inOneLine ? 10 : 25);
   const quiet = [
     { text: beside, x: besideX, y: numberY },
     { text: below, x, y: numberY + 15 },

@@ -21,12 +21,16 @@ export function SpeedPane(props: {
   const text = scene.made ? `${scene.slowest.speedMps.toFixed(2)} m/s` : 'stops here';
   // Where the speed rises throughout there is no slowest point to mark, only the speed at lockout.
   const rises = scene.made && scene.slowest.zM === scene.samples[scene.samples.length - 1]?.zM;
-  // Right of its mark, else left of it, else below it, from the pane's own edge on.
+  // Right of its mark, else left of it, else where no curve can be: under the bottom, or over lockout where it rises to there.
   const wide = textWidthPx(text, letters.small);
   const right = mark.x + 10 + wide <= x + width + 8;
   const left = !right && mark.x - 10 - wide >= x + 2;
-  const textX = right ? mark.x + 10 : left ? mark.x - 10 - wide : x + 2;
-  const textY = mark.y + (scene.made ? (rises || (!left && !right) ? 18 : 4) : -10);
+  // Under the bottom, a ring like that on the curve says of which speed the figure is.
+  const ringed = scene.made && !rises && !left && !right;
+  const textX = right ? mark.x + 10 : left ? mark.x - 10 - wide : x + (ringed ? 14 : 2);
+  const besideY = mark.y + (rises ? 18 : 4);
+  const apartY = rises ? mark.y - 8 : scale.y(scene.samples[0]?.zM ?? 0) + 18;
+  const textY = scene.made ? (left || right ? besideY : apartY) : mark.y - 10;
   return (
     <g fontFamily={letters.family} fontSize={letters.small}>
       <path d={`M${x} ${scale.y(scale.topM)}V${axisY - 14}`} stroke={paint.ruleStrong} />
@@ -54,6 +58,9 @@ export function SpeedPane(props: {
         <circle cx={mark.x} cy={mark.y} r="5" fill={paint.paper} stroke={colour} strokeWidth="2.5" />
       ) : (
         <path d={`M${mark.x - 6} ${mark.y - 6}l12 12m0 -12l-12 12`} stroke={colour} strokeWidth="3" />
+      )}
+      {ringed && (
+        <circle cx={x + 7} cy={textY - 4} r="4" fill={paint.paper} stroke={colour} strokeWidth="2" />
       )}
       <text
         x={textX}

@@ -35,11 +35,13 @@ export function StrengthLine(props: {
       (p) => cut(of(p)),
       (p) => scale.y(p.zM),
     )(held.filter((p) => at(of(p)) <= toX)) ?? '';
-  // Above the arrow or below it; where the ends' own numbers take both places, the arrow says enough.
+  // Above the arrow or below it, clear of the dotted lines at both ends; where neither place is free, the arrow says enough.
   const arrowY = leaves ? scale.y(leaves.zM) : 0;
+  const levels = [held[0] ?? last, last].map(({ zM }) => ({ topY: scale.y(zM) - 4, toY: scale.y(zM) + 2 }));
   const onToY = [arrowY - 9, arrowY + 18].find(
     (y) =>
-      y - 12 > scale.y(scale.topM) - 12 && taken.every(({ topY, toY }) => y + 4 <= topY || y - 11 >= toY),
+      y - 12 > scale.y(scale.topM) - 12 &&
+      [...taken, ...levels].every(({ topY, toY }) => y + 4 <= topY || y - 11 >= toY),
   );
   const onTo = `${massText(units, last.heldN)} ${units.massUnit}`;
   return (
