@@ -5,7 +5,6 @@ import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
 import { backtester } from './jobs/backtester.ts';
-import { clubToday } from './jobs/clubToday.ts';
 import { daySolver } from './jobs/daySolver.ts';
 import { estimateThreads } from './jobs/estimateThreads.ts';
 import { evidenceWeigher } from './jobs/evidenceWeigher.ts';
@@ -55,7 +54,7 @@ export async function serve({
     followCapacity: threads.followCapacity,
     backtests,
     // Somebody will look at everybody soon.
-    onFilled: () => void clubToday(store).then(estimator.bringUpToDate),
+    onFilled: () => void store.today().then(estimator.bringUpToDate),
   });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   const taken = await listen(server, port);

@@ -33,6 +33,8 @@ export interface ClubStore {
   /** Puts many records of one kind in, new or known, as one change. */
   putAll<K extends KindName>(kind: K, records: RecordOf<K>[]): Promise<{ seq: number }>;
 
+  /** Today's date by the club's clock. */
+  today(): Promise<string>;
   /** The whole club in memory, and the number of the last change in it. */
   records(): Promise<{ records: ClubRecords; seq: number }>;
   /** Replaces everything by these records; all of them or nothing. The log of changes goes on. */

@@ -1,5 +1,4 @@
 import type { Kysely } from 'kysely';
-import { dateAt } from '#contract/dateAt.ts';
 import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { labelKey } from '#contract/records/labels.ts';
 import { neverChanged, references, referredBy } from '#contract/records/references.ts';
@@ -108,15 +107,9 @@ export async function checkTaut(db: Kysely<Tables>, clubId: string, entries: Cha
   }
 }
 
-/** Today's date by the club's clock. */
-export async function today(db: Kysely<Tables>, clubId: string): Promise<string> {
-  const [club] = await kindTable(db, clubId, 'club').live();
-  return dateAt(new Date(), club?.timeZone ?? 'UTC');
-}
-
 /** Nothing was measured or done on a day that is still to come, or long before the club. */
-export function checkHappened({ kind, before, after }: ChangeEntry, onDay: string): void {
-  const fault = after && wrongDate(kind, after, before, onDay);
+export function checkHappened({ kind, before, after }: ChangeEntry, today: string): void {
+  const fault = after && wrongDate(kind, after, before, today);
   if (fault) throw new Refusal('invalid', fault.field, fault.message);
 }
 

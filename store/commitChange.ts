@@ -9,8 +9,8 @@ import {
   checkShape,
   checkTaut,
   checkUnused,
-  today,
 } from './checks.ts';
+import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
 import type { Tables } from './schema.ts';
 
@@ -36,8 +36,8 @@ export async function commitChange(
   entries.forEach(checkOnce);
   // An undo brings back what was there, whatever its date.
   if (undoes === null) {
-    const onDay = await today(db, clubId);
-    for (const entry of entries) checkHappened(entry, onDay);
+    const today = await clubToday(db, clubId);
+    for (const entry of entries) checkHappened(entry, today);
   }
   await checkLabels(db, clubId, entries);
   await checkNamed(db, clubId, entries);

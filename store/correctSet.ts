@@ -3,7 +3,7 @@ import { namedBySet } from '#contract/log/namedBySet.ts';
 import { givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import type { Given } from './ClubStore.ts';
-import { today } from './checks.ts';
+import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
 import { addSets, checkDone, checkThere } from './logSets.ts';
 import { Refusal } from './Refusal.ts';
@@ -39,7 +39,7 @@ export async function correctSet(
   );
   await checkThere(newlyNamed, (kind, ids) => kindTable(db, clubId, kind).among(ids));
   const { doneOn } = read.data;
-  if (doneOn !== mistaken.doneOn) checkDone('doneOn', doneOn, await today(db, clubId));
+  if (doneOn !== mistaken.doneOn) checkDone('doneOn', doneOn, await clubToday(db, clubId));
   const sameDay = read.data.lifterId === mistaken.lifterId && doneOn === mistaken.doneOn;
   const order = read.data.order ?? (sameDay ? mistaken.order : null);
   const [set] = await addSets(db, clubId, [{ ...read.data, order }]);

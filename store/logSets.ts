@@ -7,7 +7,7 @@ import { wrongDateSentence } from '#contract/records/wrongDate.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import type { Given } from './ClubStore.ts';
 import { appendChange } from './changeLog.ts';
-import { today } from './checks.ts';
+import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
 import { newId } from './newId.ts';
 import { Refusal } from './Refusal.ts';
@@ -33,16 +33,16 @@ export async function logSets(
     namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
   );
   await checkThere(named, (kind, ids) => kindTable(db, clubId, kind).among(ids));
-  const onDay = await today(db, clubId);
-  given.forEach(({ doneOn }, i) => checkDone(`sets[${i}].doneOn`, doneOn, onDay));
+  const today = await clubToday(db, clubId);
+  given.forEach(({ doneOn }, i) => checkDone(`sets[${i}].doneOn`, doneOn, today));
   const sets = await addSets(db, clubId, given);
   const { seq } = await appendChange(db, clubId, [], null, { counts: sets.map(({ id }) => id), struck: [] });
   return { sets, seq };
 }
 
 /** No set was done on a day that is still to come, or long before the club. */
-export function checkDone(field: string, doneOn: string, onDay: string): void {
-  const sentence = wrongDateSentence(field, doneOn, onDay);
+export function checkDone(field: string, doneOn: string, today: string): void {
+  const sentence = wrongDateSentence(field, doneOn, today);
   if (sentence !== null) throw new Refusal('invalid', field, sentence);
 }
 

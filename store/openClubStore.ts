@@ -10,6 +10,7 @@ import {
 import type { ClubStore } from './ClubStore.ts';
 import { appendChange, changesAfter, latestSeq } from './changeLog.ts';
 import { checkShape } from './checks.ts';
+import { clubToday } from './clubToday.ts';
 import { commitChange } from './commitChange.ts';
 import { correctSet } from './correctSet.ts';
 import { kindTable } from './kindTable.ts';
@@ -93,6 +94,7 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
       }),
     putAll: (kind, records) => write(async (trx) => ({ seq: await put(trx, kind, records) })),
 
+    today: () => clubToday(db, clubId),
     records: () =>
       read(async (trx) => ({ records: await allRecords(trx), seq: await latestSeq(trx, clubId) })),
     importRecords: (records, rest = {}) =>

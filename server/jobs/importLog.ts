@@ -1,7 +1,6 @@
 import { againstLog } from '#contract/log/againstLog.ts';
 import { type LogReading, readLog } from '#contract/log/readLog.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
-import { clubToday } from './clubToday.ts';
 
 /** A file of sets: the header of the file for each column, or null where they look like ours. */
 export interface ImportAsked {
@@ -32,7 +31,7 @@ const shownProblems = 50;
 /** Takes a file in, whole or, where anything in it is wrong, not at all. A set that the log has is passed over. */
 export const importLog: ImportLog = async (store, { text, columns, dryRun }) => {
   const { records, seq } = await store.records();
-  const { sets, problems, ...file } = readLog(text, columns, records, await clubToday(store));
+  const { sets, problems, ...file } = readLog(text, columns, records, await store.today());
   const dates = sets.map(({ doneOn }) => doneOn).toSorted();
   const [firstOn = null, lastOn = null] = [dates[0], dates.at(-1)];
   const log =

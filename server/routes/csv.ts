@@ -5,7 +5,6 @@ import { errorBody } from '#server/guard/errors.ts';
 import { kindOf } from '#server/guard/kindOf.ts';
 import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
-import { clubToday } from '#server/jobs/clubToday.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { newId } from '#store/newId.ts';
 
@@ -25,7 +24,7 @@ export function csvRoutes(store: ClubStore) {
       const { dryRun } = readQuery(c, { dryRun: wishInQuery });
       const text = await readText(c, 'text/csv');
       const club = await store.records();
-      const making = { newId, today: await clubToday(store) };
+      const making = { newId, today: await store.today() };
       const { records, added, changed, problems } = readCsv(kind, text, club.records, making);
       const [first] = problems;
       if (first) {

@@ -5,7 +5,6 @@ import { planBasis } from '#contract/assemble/planBasis.ts';
 import { dayPlan } from '#contract/dayPlan.ts';
 import type { Day, Place } from '#contract/records/day.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
-import { clubToday } from '#server/jobs/clubToday.ts';
 import type { PlanByLog, SolveDay } from '#server/jobs/daySolver.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -27,7 +26,7 @@ export function dayRoutes(
 
   /** What is lifted already is no longer to be planned anew. */
   async function hasBegun({ id, date }: Day): Promise<boolean> {
-    if (date < (await clubToday(store))) return true;
+    if (date < (await store.today())) return true;
     return (await store.loggedSets({ dayId: id })).some(({ struckAt }) => struckAt === null);
   }
 
@@ -54,7 +53,7 @@ export function dayRoutes(
       const plan = kept && dayPlan.safeParse(kept.document).data;
       const open = plan?.groups.flatMap(({ places }) => places.filter(lacksLog)) ?? [];
       // Of a day that is past the log knows how it went; of other gear than now stands here nothing can be told.
-      const holds = plan?.basis === planBasis(records, day) && day.date >= (await clubToday(store));
+      const holds = plan?.basis === planBasis(records, day) && day.date >= (await store.today());
       if (!plan || open.length === 0 || !holds) return c.json({ number, document: null, awaited: [] });
       const isOpen = ({ lifterId }: Place) => open.some((seat) => seat.lifterId === lifterId);
       const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));

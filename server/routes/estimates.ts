@@ -5,7 +5,6 @@ import { localDate } from '#contract/records/kind.ts';
 import { lift } from '#contract/records/lift.ts';
 import { noQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
-import { clubToday } from '#server/jobs/clubToday.ts';
 import type { SeasonCapacity } from '#server/jobs/seasonCapacity.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -16,20 +15,20 @@ export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator, c
   return new Hono()
     .get('/estimates', async (c) => {
       const asked = readQuery(c, { lifterId, on: localDate.optional(), lift: lift.optional() });
-      const on = dayAskedFor(asked.on, await clubToday(store));
+      const on = dayAskedFor(asked.on, await store.today());
       const lifter = await lifterNamed(store, asked.lifterId, 'estimates are');
       return c.json({ estimates: await estimator.ofLifter(lifter.id, on, asked.lift) });
     })
     .get('/estimates/capacity', async (c) => {
       const asked = readQuery(c, { lifterId, lift });
       const lifter = await lifterNamed(store, asked.lifterId, 'capacity is');
-      const report = await capacityOf({ ...asked, lifterId: lifter.id, on: await clubToday(store) });
+      const report = await capacityOf({ ...asked, lifterId: lifter.id, on: await store.today() });
       if (report === null)
         throw new Refusal('missing', 'lift', `Nothing is logged of the ${asked.lift} of ${lifter.name}.`);
       return c.json(report);
     })
     .get('/estimates/all', noQuery, async (c) => {
-      await estimator.bringUpToDate(await clubToday(store));
+      await estimator.bringUpToDate(await store.today());
       return c.json({ estimates: await estimator.summaries(), progress: estimator.progress() });
     })
     .get('/estimates/progress', noQuery, (c) => c.json(estimator.progress()));

@@ -6,7 +6,6 @@ import { localDate } from '#contract/records/kind.ts';
 import { equipment } from '#contract/records/lift.ts';
 import { numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
-import { clubToday } from '#server/jobs/clubToday.ts';
 import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -24,7 +23,7 @@ export function projectionRoutes(store: ClubStore, estimator: StrengthEstimator)
       taperPercent: taper.default(0),
     });
     const lifter = await lifterNamed(store, asked.lifterId, 'meet is');
-    const today = await clubToday(store);
+    const today = await store.today();
     const plan = {
       on: meetDate(asked.on, today),
       equipment: asked.equipment ?? lifter.equipment,
