@@ -31,6 +31,24 @@ test.each([
   expect(await ask('GET', path)).toMatchObject({ status, json: { error: { message } } });
 });
 
+test.each([
+  '/api/club',
+  '/api/openapi.json',
+  '/api/compute',
+  '/api/days/day-1/prescription',
+  '/api/days/day-1/prescriptions/1',
+  '/api/days/day-1/awaited',
+  '/api/days/day-1/expected',
+  '/api/days/day-1/moved',
+  '/api/estimates/progress',
+])('%s takes no query and says so', async (path) => {
+  const { ask } = await testApp(smallClub());
+  expect(await ask('GET', `${path}?on=2026-11-20`)).toMatchObject({
+    status: 400,
+    json: { error: { field: 'on', message: 'on is not a field here; this address takes none.' } },
+  });
+});
+
 test.each(['', ' ', '0x3', 'two', '5.1', '-1', 'Infinity'])('a taper of "%s" is no number', async (given) => {
   const { ask } = await testApp(smallClub());
   const query = new URLSearchParams({ lifterId: 'lifter-1', on: '2026-12-01', taperPercent: given });

@@ -18,6 +18,17 @@ test('an archive takes the place of a whole club only when asked to', async () =
   expect(await (await into.app.request('/api/archive')).text()).toBe(text);
 });
 
+test("an archive is named after the day that the club's own clock shows", async () => {
+  const { app, store } = await testApp(smallClub());
+  const { id, ...club } = (await store.list('club'))[0]!;
+  const namedIn = async (timeZone: string) => {
+    await store.update('club', id, { ...club, timeZone });
+    return (await app.request('/api/archive')).headers.get('content-disposition');
+  };
+  // 25 hours apart: it is never the same day in both.
+  expect(await namedIn('Pacific/Kiritimati')).not.toBe(await namedIn('Pacific/Pago_Pago'));
+});
+
 test('what is no archive is refused', async () => {
   const { ask, store } = await testApp(smallClub());
   const answer = await ask('POST', '/api/archive?replace=1', { format: 'something else' });

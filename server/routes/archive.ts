@@ -63,5 +63,5 @@ async function archiveName(store: ClubStore): Promise<string> {
     .normalize('NFKD')
     .toLowerCase()
     .match(/[a-z0-9]+/g) ?? ['club'];
-  return `${words.join('-')}-${new Date().toISOString().slice(0, 10)}.json`;
+  return `${words.join('-')}-${await store.today()}.json`;
 }

@@ -3,13 +3,14 @@ import { InputError } from '#contract/compute/InputError.ts';
 import { findOperation, operationNames, operations } from '#contract/compute/operations.ts';
 import { parseJson } from '#contract/compute/readInput.ts';
 import { runOperation } from '#contract/compute/runOperation.ts';
+import { noQuery } from '#server/guard/readQuery.ts';
 
 /** The calculations over HTTP: the same documents as `rackwright compute` takes and gives. */
 export const computeRoutes = new Hono()
-  .get('/', (context) =>
+  .get('/', noQuery, (context) =>
     context.json({ operations: operations.map(({ name, summary }) => ({ name, summary })) }),
   )
-  .post('/:operation', async (context) => {
+  .post('/:operation', noQuery, async (context) => {
     const name = context.req.param('operation');
     const operation = findOperation(name);
     if (!operation) {

@@ -37,11 +37,11 @@ export function dayRoutes(
       const plan = await solveDay(records, day, await estimator.ofDay(day));
       return c.json(await store.addPrescription(id, new Date().toISOString(), plan));
     })
-    .get('/days/:id/prescription', async (c) => {
+    .get('/days/:id/prescription', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
       return c.json((await store.latestPrescription(day.id)) ?? null);
     })
-    .get('/days/:id/awaited', async (c) => {
+    .get('/days/:id/awaited', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
       const { awaited } = await estimator.ofDay(day);
       return c.json({ awaited });
@@ -60,7 +60,7 @@ export function dayRoutes(
       const { estimates, awaited } = await estimator.ofDay({ ...day, groups });
       return c.json({ number, document: await planByLog(records, day, plan, estimates), awaited });
     })
-    .get('/days/:id/moved', async (c) => {
+    .get('/days/:id/moved', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
       const kept = await store.latestPrescription(day.id);
       const plan = kept && dayPlan.safeParse(kept.document).data;
@@ -68,7 +68,7 @@ export function dayRoutes(
       const { estimates, awaited } = await estimator.ofDay(day);
       return c.json({ moved: movedSince(plan, estimates), awaited });
     })
-    .get('/days/:id/prescriptions/:number{[0-9]+}', async (c) => {
+    .get('/days/:id/prescriptions/:number{[0-9]+}', noQuery, async (c) => {
       const number = Number(c.req.param('number'));
       const kept = await store.prescription(c.req.param('id'), number);
       if (!kept) throw new Refusal('missing', 'number', `This day has no prescription number ${number}.`);

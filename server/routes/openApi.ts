@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
+import { noQuery } from '#server/guard/readQuery.ts';
 import { openApiDocument } from '#server/openApi/openApiDocument.ts';
 
 /** The description of the server for other programs. */
-export const openApiRoutes = new Hono().get('/openapi.json', (c) => c.json(openApiDocument()));
+export const openApiRoutes = new Hono().get('/openapi.json', noQuery, (c) => c.json(openApiDocument()));
