@@ -59,12 +59,10 @@ function whichOf(cell: string, sets: number): string {
 }
 
 function sentence(header: string, made: number, missed: number): string {
-  const yes = made === 0 ? '' : `${lines(made)} as all reps asked for made`;
-  const no =
-    missed === 0
-      ? ''
-      : `${lines(missed)} as the last rep asked for missed; where more were missed, write the reps made instead`;
-  return `${header} was read as yes or no: ${[yes, no].filter((part) => part !== '').join(', ')}.`;
+  const all = made === 0 ? [] : [`on ${lines(made)} all reps asked for were made`];
+  const last = missed === 0 ? [] : [`on ${lines(missed)} the last one asked for was missed`];
+  const more = missed === 0 ? '' : ' Where more were missed, write the reps made instead.';
+  return `${header} was read as yes or no: ${[...all, ...last].join(', ')}.${more}`;
 }
 
 function lines(count: number): string {

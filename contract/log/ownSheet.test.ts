@@ -38,7 +38,7 @@ test('yes and no stand for all reps made and the last one missed, and that is sa
   expect(problems).toEqual([]);
   expect(sets.map(({ made }) => made)).toEqual([5, 4, 5, 4, 5, 3, 5, 5]);
   expect(readAs).toEqual([
-    'Success was read as yes or no: 4 lines as all reps asked for made, 2 lines as the last rep asked for missed; where more were missed, write the reps made instead.',
+    'Success was read as yes or no: on 4 lines all reps asked for were made, on 2 lines the last one asked for was missed. Where more were missed, write the reps made instead.',
   ]);
   expect(madeOf('4', '').readAs).toEqual([]);
 });
