@@ -1,14 +1,13 @@
 import { tiringOf } from '../effort/Tiring.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
-import { cholesky } from '../numeric/cholesky.ts';
-import { type Effort, flattened, importanceSample, type NormalShape } from '../numeric/importanceSample.ts';
+import { type Effort, flattened, importanceSample } from '../numeric/importanceSample.ts';
 import { nearerPeak } from '../numeric/nearerPeak.ts';
 import { activeParameters } from './activeParameters.ts';
 import { gridFilter, type NewestSession } from './gridFilter.ts';
-import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
 import { drift, type Lattice } from './lattice.ts';
 import { modelsOf, type RiggingTables } from './modelsOf.ts';
 import { type ParameterName, type Parameters, type Prior, strengthPrior } from './parameters.ts';
+import { propose } from './propose.ts';
 import type { Rigging } from './Rigging.ts';
 import type { LiftModel } from './readGroup.ts';
 import { tabulateResponse } from './response.ts';
@@ -69,12 +68,6 @@ const SESSIONS_READ = 12_000;
 const LEAST_WORTH = 50;
 /** The first proposal is this much wider than the normal approximation, so that its tails are never thinner. */
 const WIDER = 1.15;
-/** Passes of the Kalman filter that linearise about what the one before found. */
-const PASSES = 5;
-/** From the third pass on they go only this share of the way: else they swing about what they look for. */
-const SHARE_OF_WAY = 0.5;
-/** The passes go no farther than this many standard deviations of the prior: beyond it lines lead astray. */
-const FARTHEST = 2.5;
 
 /**
  * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie, a step of
@@ -91,7 +84,7 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const active = activeParameters(sessions, liftModel);
   const strength = strengthPrior(lift);
   const start = { meanLn: Math.log(question.bodyMassKg) + strength.meanLn, sdLn: strength.sdLn };
-  const found = propose(sessions, liftModel, prior, start, active);
+  const { shape, surprises } = propose(sessions, liftModel, prior, start, active);
   const answer = (x: Float64Array) => {
     const parameters = { ...prior.mean };
     let lnPrior = 0;
@@ -103,7 +96,7 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
     return { parameters, newest, lnPosterior: lnPrior + lnEvidence };
   };
   const results: ReturnType<typeof answer>[] = [];
-  const peak = nearerPeak(proposalOf(found, prior, active), (x) => answer(x).lnPosterior);
+  const peak = nearerPeak(shape, (x) => answer(x).lnPosterior);
   const sample = importanceSample(
     { mean: peak.mean, root: peak.root.map((value) => WIDER * value) },
     active.length === 0 ? { count: 1, rounds: 1, enough: 1 } : effortFor(sessions.length),
@@ -124,7 +117,7 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
     })),
     effective,
     sessions,
-    surprises: found.kalman.surprises.flatMap(({ session, group, surprise, movedLn }) =>
+    surprises: surprises.flatMap(({ session, group, surprise, movedLn }) =>
       sessions[session]!.groups[group]!.members.map((set) => ({ set, surprise, movedLn })),
     ),
     leftOut: models.flatMap((model, i) => (model === null ? i : [])),
@@ -152,89 +145,6 @@ export function liftModelOf(lift: Lift, reference: Rigging): LiftModel {
   return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG)) };
 }
 const ANY_KG = 100;
-
-interface Proposed {
-  kalman: KalmanResult;
-  around: Parameters;
-  hyper: { name: ParameterName; sd: number }[];
-}
-
-/** Where the parameters may lie: passes of the Kalman filter, with the two standard deviations found by a parabola each. */
-function propose(
-  sessions: readonly Session[],
-  lift: LiftModel,
-  prior: Prior,
-  start: { meanLn: number; sdLn: number },
-  active: ParameterName[],
-): Proposed {
-  const around = { ...prior.mean };
-  let dayLn: number[] | null = null;
-  const pass = () => kalmanPass(sessions, lift, prior, start, active, around, dayLn);
-  let kalman = pass();
-  const moveThere = (share: number) =>
-    kalman.names.forEach((name, k) => {
-      const reach = FARTHEST * prior.sd[name];
-      const to = prior.mean[name] + Math.min(Math.max(kalman.mean[k + 2]! - prior.mean[name], -reach), reach);
-      around[name] += share * (to - around[name]);
-    });
-  for (let i = 1; i < PASSES; i++) {
-    moveThere(i < 2 ? 1 : SHARE_OF_WAY);
-    dayLn = kalman.dayLn;
-    kalman = pass();
-  }
-  const hyper: Proposed['hyper'] = [];
-  for (const name of ['lnDaySd', 'lnWeekSd'] as const) {
-    if (!active.includes(name)) continue;
-    const density = (value: number) => {
-      around[name] = value;
-      return pass().lnEvidence - 0.5 * ((value - prior.mean[name]) / prior.sd[name]) ** 2;
-    };
-    const peak = parabolaPeak(density, prior.mean[name], prior.sd[name]);
-    around[name] = peak.at;
-    hyper.push({ name, sd: Math.min(peak.sd, prior.sd[name]) });
-  }
-  kalman = pass();
-  moveThere(1);
-  return { kalman, around, hyper };
-}
-
-/** Top of a smooth ln density by the parabola through three points, and the standard deviation that its bend stands for. */
-function parabolaPeak(
-  density: (x: number) => number,
-  from: number,
-  step: number,
-): { at: number; sd: number } {
-  const [low, middle, high] = [density(from - step), density(from), density(from + step)];
-  const bend = (low + high - 2 * middle) / (step * step);
-  const slope = (high - low) / (2 * step);
-  if (!(bend < 0)) return { at: from + Math.sign(slope) * step, sd: step };
-  const to = Math.min(Math.max(-slope / bend, -2 * step), 2 * step);
-  return { at: from + to, sd: 1 / Math.sqrt(-bend) };
-}
-
-function proposalOf({ kalman, around, hyper }: Proposed, prior: Prior, active: ParameterName[]): NormalShape {
-  const n = active.length;
-  const covariance = new Float64Array(n * n);
-  const stateSize = kalman.names.length + 2;
-  active.forEach((a, i) => {
-    const own = hyper.find(({ name }) => name === a);
-    if (own) {
-      covariance[i * n + i] = own.sd ** 2;
-      return;
-    }
-    const row = kalman.names.indexOf(a) + 2;
-    active.forEach((b, j) => {
-      const column = kalman.names.indexOf(b) + 2;
-      if (column > 1) covariance[i * n + j] = kalman.covariance[row * stateSize + column]!;
-    });
-    // Never so narrow that nothing beside it is tried.
-    covariance[i * n + i] = Math.max(covariance[i * n + i]!, (0.02 * prior.sd[a]) ** 2);
-  });
-  return {
-    mean: Float64Array.from(active, (name) => around[name]),
-    root: cholesky(covariance, n),
-  };
-}
 
 /** Equally likely answers by even steps through the weights. */
 export function evenly(particles: readonly Particle[], count: number): Particle[] {
