@@ -53,8 +53,8 @@ export async function serve({
     estimator,
     followCapacity: threads.followCapacity,
     backtests,
-    // Somebody will look at everybody soon.
-    onFilled: () => void store.today().then(estimator.bringUpToDate),
+    // Somebody will look at everybody soon; until then nobody hears of a fault.
+    onFilled: () => void store.today().then(estimator.bringUpToDate).catch(console.error),
   });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   const taken = await listen(server, port);

@@ -36,8 +36,8 @@ export function sheetRows(
   const footMm = Math.max(leastFootMm, footAroundMm + lines * lineMm);
   const roomMm = pageRoomMm[paper].height - headMm - footMm;
   const rowMm = Math.min(tallestRowMm, roomMm / Math.max(1, lifters));
-  // A figure is about half its row, and never so tall that five of them would not fit beside the rest.
   const stepMm = Math.min(tallestStepMm, Math.max(leastStepMm, (rowMm * stepsShare) / Math.max(1, steps)));
   const leftMm = rowMm - steps * stepMm - aroundRowMm;
+  // A figure is about half its row, and never so tall that five of them would not fit beside the rest.
   return { rowMm, numeralMm: Math.min(16.5, rowMm * 0.53, leftMm), stepMm };
 }

@@ -40,7 +40,7 @@ export function ChosenNext(props: {
           <span className="unit">{units.mass}</span> × {reps}
         </p>
         <p>{setupWords(club, draft, units)}</p>
-        {expected && <p className="quiet">Expected, first rep to last: {effortLine(expected)}.</p>}
+        {expected && <p className="quiet">Expected: {effortLine(expected)}.</p>}
       </div>
       <div className="made-row">
         <button {...made(reps)} className="strong made-all">
