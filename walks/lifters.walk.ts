@@ -276,17 +276,40 @@ test('while strength is worked out the page stands with its bests, and fills in 
     await new Promise<void>((resolve) => waiting.set(lift, resolve));
     await route.continue();
   });
+  await page.route('**/api/estimates/capacity?*', async (route) => {
+    await new Promise<void>((resolve) => waiting.set('season', resolve));
+    await route.continue();
+  });
   await open(page, 'Bastien Corvellou');
   await expect(page.getByRole('table', { name: 'Records by setup' })).toBeVisible();
-  const line = page.getByText(/Working out from the log/);
+  const line = page.getByText(/Working out from the log: (?!work capacity)/);
+  const season = page.getByText(/Working out from the log: work capacity/);
   await expect(line).toHaveText(/squat, bench press, deadlift$/);
   waiting.get('squat')?.();
   await expect(page.getByText(/^Rests on \d+ sets/)).toBeVisible({ timeout: 30_000 });
   await expect(line).toHaveText(/: bench press, deadlift$/);
+  await expect(season).toBeVisible();
+  waiting.get('season')?.();
+  await expect(season).toHaveCount(0, { timeout: 30_000 });
   for (const release of waiting.values()) release();
   await expect(line).toHaveCount(0, { timeout: 30_000 });
   await page.getByRole('link', { name: 'Maximum for any setup' }).click();
   await expect(page.getByRole('button', { name: 'Add a setup' })).toBeInViewport();
+});
+
+test('a phone shows units once: those of the page where it has its own, else those of the club', async ({
+  page,
+}) => {
+  const clubs = page.getByRole('group', { name: 'Mass in the whole club' });
+  const pages = page.getByRole('group', { name: 'Mass on this page' });
+  await page.goto('/lifters');
+  await expect(pages).toBeVisible();
+  await expect(clubs).toBeVisible();
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expect(pages).toBeVisible();
+  await expect(clubs).toBeHidden();
+  await page.goto('/gear');
+  await expect(clubs).toBeVisible();
 });
 
 test('the list is walked by arrows and letters, Enter opens and Esc leaves', async ({ page }) => {

@@ -96,12 +96,14 @@ test('a missed rep is a cross, never only a colour', () => {
   expect(draw([missed], 600)).toContain('The bar stops at 90 cm.');
 });
 
+/** Held strength that doubles and more on the way up, so that its line leaves the pane at any height. */
+function growing(heldN: number): HeightScene {
+  const one = scene('Growing', 0.7, 1.3, heldN);
+  const held = one.load.held.map((p, i) => ({ ...p, heldN: heldN * (0.5 + i / 10) }));
+  return { ...one, load: { ...one.load, held } };
+}
+
 test('no letters stand on the dotted levels, however strong the lifter and however narrow the picture', () => {
-  const growing = (heldN: number): HeightScene => {
-    const one = scene('Growing', 0.7, 1.3, heldN);
-    const held = one.load.held.map((p, i) => ({ ...p, heldN: heldN * (0.5 + i / 10) }));
-    return { ...one, load: { ...one.load, held } };
-  };
   for (const widthPx of [320, 358, 600, 900])
     for (const heldN of [900, 1000, 1050, 1100, 1150, 1200, 1300, 1500, 2000, 3000, 9000]) {
       const svg = draw([growing(heldN)], widthPx);
