@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { longLog } from '../../studies/longLog.ts';
 import { type Belief, beliefOfMixture } from './belief.ts';
 import { estimateStrength, type StrengthPosterior } from './estimateStrength.ts';
-import { type Parameters, type Prior, parameterNames, populationPrior } from './parameters.ts';
+import { type Prior, parameterNames, populationPrior } from './parameters.ts';
 import { underPrior } from './underPrior.ts';
 
 const lifter = longLog(3, 'squat', 120);
@@ -24,8 +24,8 @@ test.each([-0.3, 0.3])(
   (off) => {
     const prior = { mean: { ...population.mean }, sd: { ...population.sd } };
     for (const name of parameterNames) {
-      (prior.mean as Parameters)[name] += off * population.sd[name];
-      (prior.sd as Parameters)[name] *= 0.8;
+      prior.mean[name] += off * population.sd[name];
+      prior.sd[name] *= 0.8;
     }
     const told = lnTotalOf(underPrior(posterior, prior));
     const whole = lnTotalOf(estimateUnder(prior));
