@@ -21,3 +21,18 @@ test('any number of addresses typed one after another open, though each page lis
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   }
 });
+
+test('a phone shows units once: those of the page where it has its own, else those of the club', async ({
+  page,
+}) => {
+  const clubs = page.getByRole('group', { name: 'Mass in the whole club' });
+  const pages = page.getByRole('group', { name: 'Mass on this page' });
+  await page.goto('/lifters');
+  await expect(pages).toBeVisible();
+  await expect(clubs).toBeVisible();
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expect(pages).toBeVisible();
+  await expect(clubs).toBeHidden();
+  await page.goto('/gear');
+  await expect(clubs).toBeVisible();
+});

@@ -297,21 +297,6 @@ test('while strength is worked out the page stands with its bests, and fills in 
   await expect(page.getByRole('button', { name: 'Add a setup' })).toBeInViewport();
 });
 
-test('a phone shows units once: those of the page where it has its own, else those of the club', async ({
-  page,
-}) => {
-  const clubs = page.getByRole('group', { name: 'Mass in the whole club' });
-  const pages = page.getByRole('group', { name: 'Mass on this page' });
-  await page.goto('/lifters');
-  await expect(pages).toBeVisible();
-  await expect(clubs).toBeVisible();
-  await page.setViewportSize({ width: 390, height: 844 });
-  await expect(pages).toBeVisible();
-  await expect(clubs).toBeHidden();
-  await page.goto('/gear');
-  await expect(clubs).toBeVisible();
-});
-
 test('the list is walked by arrows and letters, Enter opens and Esc leaves', async ({ page }) => {
   await page.goto('/lifters');
   const rows = page.getByRole('table', { name: 'Lifters' }).getByRole('row');
