@@ -33,6 +33,8 @@ test('a phone shows units once: those of the page where it has its own, else tho
   await page.setViewportSize({ width: 390, height: 844 });
   await expect(pages).toBeVisible();
   await expect(clubs).toBeHidden();
-  await page.goto('/gear');
+  await page.goto('/gear/club');
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   await expect(clubs).toBeVisible();
+  await expect(pages).toHaveCount(0);
 });
