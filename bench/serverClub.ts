@@ -1,0 +1,96 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { millraceLog } from '#demo/history/millraceLog.ts';
+import { millraceClub } from '#demo/millraceClub.ts';
+import { estimateThreads } from '#server/jobs/estimateThreads.ts';
+import { liftThreads } from '#server/jobs/liftThreads.ts';
+import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';
+import { openClubStore } from '#store/openClubStore.ts';
+
+const TODAY = '2026-11-25';
+const CLUB = { lifters: 40, sets: 100_000 };
+
+/**
+ * Everybody's estimates as the server makes them from scratch: the log read from its file, each lift weighed in two threads
+ * with its pictures, and then what the club has shown taken in. The invented club's two years, its lifters repeated with other
+ * heights until they are forty and their sets until they are 100 000, alike ones within a session.
+ */
+export async function run(): Promise<void> {
+  const folder = await mkdtemp(join(tmpdir(), 'bench-'));
+  const store = await openClubStore(join(folder, 'club.sqlite'));
+  const { records, sets } = bigClub();
+  await store.importRecords(records, { sets });
+  const threads = estimateThreads();
+  const lifts = liftThreads(threads);
+  const from = performance.now();
+  const cpu = process.cpuUsage();
+  let weighedS = 0;
+  const weigh: typeof lifts.weigh = async (...asked) => {
+    const weighed = await lifts.weigh(...asked);
+    weighedS = secondsSince(from);
+    return weighed;
+  };
+  try {
+    await strengthEstimator(store, { ...lifts, weigh }).ofClub(TODAY);
+    const wholeS = secondsSince(from);
+    const { user, system } = process.cpuUsage(cpu);
+    const cpuS = (user + system) / 1e6;
+    console.log(
+      `${CLUB.lifters} lifters, ${sets.length} sets: all weighed after ${weighedS.toFixed(1)} s, the club taken in after ${wholeS.toFixed(1)} s, ${cpuS.toFixed(1)} s of processor, so ${(cpuS / 2).toFixed(1)} s on two quiet cores (goal < 30 s)`,
+    );
+  } finally {
+    await Promise.all([lifts.close(), threads.close()]);
+    await store.close();
+    await rm(folder, { recursive: true });
+  }
+}
+
+function secondsSince(from: number): number {
+  return (performance.now() - from) / 1000;
+}
+
+function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
+  const club = millraceClub(TODAY);
+  const log = millraceLog(club, TODAY);
+  const copies = Array.from({ length: CLUB.lifters }, (_, i) => ({
+    from: club.lifter[i % club.lifter.length]!.id,
+    suffix: `-${Math.floor(i / club.lifter.length)}`,
+    taller: 1 + 0.01 * Math.floor(i / club.lifter.length),
+  }));
+  const ownOf = <T extends { id: string; lifterId: string }>(all: readonly T[]) =>
+    copies.flatMap(({ from, suffix, taller }) =>
+      all
+        .filter(({ lifterId }) => lifterId === from)
+        .map((own) => ({ own: { ...own, id: own.id + suffix, lifterId: from + suffix }, taller })),
+    );
+  const sets = ownOf(log).map(({ own }) => own);
+  const times = CLUB.sets / sets.length;
+  return {
+    records: {
+      ...club,
+      lifter: copies.map(({ from, suffix }) => {
+        const lifter = club.lifter.find(({ id }) => id === from)!;
+        return { ...lifter, id: from + suffix, name: lifter.name + suffix };
+      }),
+      bodyMass: ownOf(club.bodyMass).map(({ own }) => own),
+      liftHeights: ownOf(club.liftHeights).map(({ own, taller }) => ({
+        ...own,
+        bottomM: taller * own.bottomM,
+        lockoutM: taller * own.lockoutM,
+      })),
+      best: ownOf(club.best).map(({ own }) => own),
+      day: [],
+    },
+    sets: sets.flatMap((set, i) =>
+      Array.from({ length: Math.floor((i + 1) * times) - Math.floor(i * times) }, (_, k) => ({
+        ...set,
+        id: `${set.id}-${k}`,
+        order: 20 * set.order + k,
+        dayId: null,
+      })),
+    ),
+  };
+}
