@@ -27,12 +27,22 @@ export function clubPaths() {
         summary:
           'The number of each change as it is made, and when estimates became better without one; resumes after the header Last-Event-ID or ?after=',
         tags: ['club'],
+        parameters: [
+          {
+            name: 'after',
+            in: 'query',
+            description:
+              'The number of the last change that is known; the header Last-Event-ID goes before it',
+            schema: seqSchema,
+          },
+        ],
         responses: {
           200: answer(
             'Server-sent events "now", "change" and "estimates"',
             { type: 'string' },
             'text/event-stream',
           ),
+          400: refusal('after is no number of a change'),
         },
       },
     },
