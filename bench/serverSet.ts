@@ -14,7 +14,7 @@ const WHOLES = 3;
 const STEPS_MS = 20;
 
 /**
- * From a set that was just logged to the lifter's estimates at the browser, over HTTP, against the same after a set was
+ * From a set that was just logged to the lift's estimate at the browser, over HTTP, against the same after a set was
  * struck: then the whole lift is weighed. The lifter with the longest log of a lift in the invented club, two years of it.
  */
 export async function run(): Promise<void> {
@@ -25,9 +25,9 @@ export async function run(): Promise<void> {
   const { lifterId, lift, count } = longest(await store.loggedSets());
   const served = await serve({ store, port: 0 });
   const estimateNow = async () => {
-    const answer = await fetch(`${served.url}/api/estimates?lifterId=${lifterId}&on=${TODAY}`);
+    const answer = await fetch(`${served.url}/api/estimates?lifterId=${lifterId}&lift=${lift}&on=${TODAY}`);
     const { estimates } = (await answer.json()) as { estimates: StrengthEstimate[] };
-    return estimates.find((one) => one.lift === lift)!;
+    return estimates[0]!;
   };
   const untilWeighed = async () => {
     while ((await estimateNow()).takenIn > 0) await new Promise((resolve) => setTimeout(resolve, STEPS_MS));

@@ -6,6 +6,7 @@ import { dayPlan } from '#contract/dayPlan.ts';
 import type { Day, Place } from '#contract/records/day.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import type { PlanByLog, SolveDay } from '#server/jobs/daySolver.ts';
+import { keptPlans } from '#server/jobs/keptPlans.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -17,6 +18,8 @@ export function dayRoutes(
   planByLog: PlanByLog,
   estimator: StrengthEstimator,
 ) {
+  const tellByLog = keptPlans(planByLog);
+
   async function withDay(id: string) {
     const { records } = await store.records();
     const day = records.day.find((candidate) => candidate.id === id);
@@ -49,16 +52,17 @@ export function dayRoutes(
     .get('/days/:id/expected', noQuery, async (c) => {
       const { records, day } = await withDay(c.req.param('id'));
       const kept = await store.latestPrescription(day.id);
-      const number = kept?.number ?? null;
       const plan = kept && dayPlan.safeParse(kept.document).data;
       const open = plan?.groups.flatMap(({ places }) => places.filter(lacksLog)) ?? [];
       // Of a day that is past the log knows how it went; of other gear than now stands here nothing can be told.
       const holds = plan?.basis === planBasis(records, day) && day.date >= (await store.today());
-      if (!plan || open.length === 0 || !holds) return c.json({ number, document: null, awaited: [] });
+      if (!kept || !plan || open.length === 0 || !holds)
+        return c.json({ number: kept?.number ?? null, document: null, awaited: [] });
+      const { number } = kept;
       const isOpen = ({ lifterId }: Place) => open.some((seat) => seat.lifterId === lifterId);
       const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));
       const { estimates, awaited } = await estimator.ofDay({ ...day, groups });
-      return c.json({ number, document: await planByLog(records, day, plan, estimates), awaited });
+      return c.json({ number, document: await tellByLog(number, records, day, plan, estimates), awaited });
     })
     .get('/days/:id/moved', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
