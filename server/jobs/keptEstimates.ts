@@ -98,10 +98,11 @@ export function keptEstimates(
     const taken = await works.takeIn(of, marks);
     if (taken === null) {
       const estimate = await works.believeAnew(of, marks, marks.beforeExpected);
-      return estimate && keep(of, { mark, estimate });
+      return estimate && keepUnlessNewer(of, { mark, estimate });
     }
+    const estimate = await keepUnlessNewer(of, { mark, estimate: taken.estimate });
     weigh(of, !taken.wholeIsDue).catch(onFault);
-    return keep(of, { mark, estimate: taken.estimate });
+    return estimate;
   }
 
   async function weigh(of: LiftOnDay, behind: boolean): Promise<StrengthEstimate | null> {
@@ -124,13 +125,16 @@ export function keptEstimates(
     const work = { mark, result: works.weigh(of, marks) };
     atWork.set(key, work);
     try {
-      const estimate = await work.result;
-      const newest = (await marksOf(of))?.mark;
-      // What was taken in meanwhile is not forgotten again.
-      return newest !== mark && kept.get(key)?.mark === newest ? estimate : keep(of, { mark, estimate });
+      return await keepUnlessNewer(of, { mark, estimate: await work.result });
     } finally {
       if (atWork.get(key) === work) atWork.delete(key);
     }
+  }
+
+  /** What was taken in while this was worked out is not forgotten again. */
+  async function keepUnlessNewer(of: LiftOnDay, one: Kept): Promise<StrengthEstimate | null> {
+    const newest = (await marksOf(of))?.mark;
+    return newest !== one.mark && kept.get(keyOf(of))?.mark === newest ? one.estimate : keep(of, one);
   }
 
   function keep(of: LiftOnDay, one: Kept): StrengthEstimate | null {
