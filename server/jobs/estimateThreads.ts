@@ -19,22 +19,11 @@ export function estimateThreads(count = estimateThreadCount): {
   close: () => Promise<void>;
 } {
   const threads = lazyThreads(worker, keepWarmMs, count);
-  let isClosed = false;
   return {
     estimateLift: (asked) => threads.run(asked),
     weighLift: (asked) => threads.run(asked, 'weigh'),
-    async followCapacity(asked) {
-      try {
-        return await threads.run(asked, 'followCapacity');
-      } catch (error) {
-        // When the server ends, whoever asked is gone already.
-        return isClosed ? new Promise(() => {}) : Promise.reject(error);
-      }
-    },
-    async close() {
-      isClosed = true;
-      await threads.close();
-    },
+    followCapacity: (asked) => threads.run(asked, 'followCapacity'),
+    close: threads.close,
   };
 }
 

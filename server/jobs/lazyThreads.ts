@@ -9,8 +9,9 @@ export interface LazyThreads {
 /** Threads for one worker file, begun when first asked for, so that the server is up before they are, and gone some time after. */
 export function lazyThreads(worker: URL, keepWarmMs: number, count = 1): LazyThreads {
   let threads: Piscina | undefined;
+  let isClosed = false;
   return {
-    run(asked, name) {
+    async run(asked, name) {
       threads ??= new Piscina({
         filename: worker.href,
         minThreads: 0,
@@ -18,9 +19,15 @@ export function lazyThreads(worker: URL, keepWarmMs: number, count = 1): LazyThr
         idleTimeout: keepWarmMs,
         resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
       });
-      return threads.run(asked, name === undefined ? {} : { name });
+      try {
+        return await threads.run(asked, name === undefined ? {} : { name });
+      } catch (error) {
+        // When the server ends, whoever asked is gone already.
+        return isClosed ? new Promise(() => {}) : Promise.reject(error);
+      }
     },
     async close() {
+      isClosed = true;
       await threads?.destroy();
     },
   };
