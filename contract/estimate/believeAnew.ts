@@ -1,10 +1,9 @@
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { Prior } from '#core/strength/parameters.ts';
 import { underPrior } from '#core/strength/underPrior.ts';
-import { answersOf, barKgOf } from './answersOf.ts';
-import { courseOf } from './courseOf.ts';
+import { barKgOf } from './answersOf.ts';
 import type { LiftOnDay } from './estimateLift.ts';
 import type { Remembered } from './weighAndRemember.ts';
+import { wholeAnswersOf } from './wholeAnswersOf.ts';
 
 /** What was learned of lifters like this one since their estimate was made. */
 export interface AnewAsked {
@@ -18,10 +17,7 @@ export interface AnewAsked {
 }
 
 /** What another prior changes in an estimate. Where each set acted and how it surprised stay as they were first seen. */
-export type BelievedAnew = Pick<
-  StrengthEstimate,
-  'on' | 'maxKg' | 'inEquipment' | 'parameters' | 'draws' | 'history' | 'rise'
->;
+export type BelievedAnew = ReturnType<typeof wholeAnswersOf>;
 
 /** Answers worth fewer equal ones than that were found too far from what is believed now. */
 const FEWEST_ANSWERS = 25;
@@ -39,7 +35,7 @@ export function believeAnew(
   if (posterior.effective < FEWEST_ANSWERS) return null;
   const barKg = barKgOf(known.records, of.lifterId, of.lift);
   return {
-    told: { ...answersOf(posterior, of.on, barKg), ...courseOf(posterior, of.on, barKg) },
+    told: wholeAnswersOf(posterior, of.on, barKg),
     remembered: { ...known, basis, posterior, whole: { ...known.whole, effective: posterior.effective } },
   };
 }

@@ -5,12 +5,12 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
 import type { Prior } from '#core/strength/parameters.ts';
 import { straightTotalsOf } from '#core/strength/straightTotals.ts';
-import { answersOf, type BarKg, barKgOf } from './answersOf.ts';
-import { courseOf } from './courseOf.ts';
+import { type BarKg, barKgOf } from './answersOf.ts';
 import { dateOfDay, dayNumber } from './dayNumber.ts';
 import { evidenceOf } from './evidenceOf.ts';
 import type { Riggings } from './evidenceReader.ts';
 import { competitionSetup, riggingOf } from './riggingOf.ts';
+import { wholeAnswersOf } from './wholeAnswersOf.ts';
 
 /** One lift of one lifter, as known on a day. */
 export interface LiftOnDay {
@@ -68,8 +68,7 @@ export function weighLift(
     lastSetOn: dateOfDay(evidence.sets.at(-1)!.day),
     bodyMassKg: body.massKg,
     bodyMassKnown: body.known,
-    ...answersOf(posterior, on, barKg),
-    ...courseOf(posterior, on, barKg),
+    ...wholeAnswersOf(posterior, on, barKg),
     observations: observationsOf(posterior, evidence, barKg),
     leftOut: [
       ...evidence.leftOut,
