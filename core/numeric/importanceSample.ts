@@ -1,6 +1,7 @@
 import { cholesky } from './cholesky.ts';
 import { evenNormals } from './evenNormals.ts';
 import { solveLower } from './triangle.ts';
+import { normed, type Weights, weightsOfLn } from './weightsOfLn.ts';
 
 /** A normal distribution by its mean and the lower triangle of its covariance's root. */
 export interface NormalShape {
@@ -8,12 +9,8 @@ export interface NormalShape {
   root: Float64Array;
 }
 
-export interface WeightedSample {
+export interface WeightedSample extends Weights {
   points: Float64Array[];
-  /** Summing to 1, in the order of the points. */
-  weights: Float64Array;
-  /** Number of equally weighted points that they are worth (Kish). */
-  effective: number;
 }
 
 /** How long to sample: rounds of `count` points each until they are worth `enough`, but at most `rounds` of them. */
@@ -59,7 +56,7 @@ export function importanceSample(
       lnMixtures.push(proposals.map((one) => lnNormal(x, one)).reduce(lnSum));
       lnDensities.push(lnDensity(x));
     }
-    sample = { points, ...weighed(lnDensities, lnMixtures) };
+    sample = { points, ...weightsOfLn(lnDensities.map((ln, i) => lnRatio(ln, lnMixtures[i]!))) };
   }
   return sample;
 }
@@ -73,22 +70,9 @@ function pointAt({ mean, root }: NormalShape, z: Float64Array): Float64Array {
   });
 }
 
-function weighed(
-  lnDensities: readonly number[],
-  lnMixtures: readonly number[],
-): Pick<WeightedSample, 'weights' | 'effective'> {
-  const lnRatios = lnDensities.map((ln, i) =>
-    Number.isNaN(ln) ? Number.NEGATIVE_INFINITY : ln - lnMixtures[i]!,
-  );
-  const most = Math.max(...lnRatios);
-  const weights = Float64Array.from(lnRatios, (ratio) => Math.exp(ratio - most));
-  return normed(weights);
-}
-
-function normed(weights: Float64Array): Pick<WeightedSample, 'weights' | 'effective'> {
-  const sum = weights.reduce((total, weight) => total + weight, 0);
-  const squares = weights.reduce((total, weight) => total + weight * weight, 0);
-  return { weights: weights.map((weight) => weight / sum), effective: (sum * sum) / squares };
+/** A point whose density cannot be told weighs nothing. */
+function lnRatio(lnDensity: number, lnMixture: number): number {
+  return Number.isNaN(lnDensity) ? Number.NEGATIVE_INFINITY : lnDensity - lnMixture;
 }
 
 /** ln of the sum of two numbers that are given by their ln. */
@@ -138,10 +122,7 @@ const EARLIER = 0.5;
  * The weights as they are if they are worth `wanted` points, else to the power at which they are: a distribution of the
  * same points, wider and never narrower.
  */
-export function flattened(
-  weights: Float64Array,
-  wanted: number,
-): Pick<WeightedSample, 'weights' | 'effective'> {
+export function flattened(weights: Float64Array, wanted: number): Weights {
   let power = 1;
   let flat = normed(weights);
   while (flat.effective < Math.min(wanted, weights.length / 2) && power > 0.05) {

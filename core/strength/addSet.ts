@@ -1,4 +1,5 @@
 import { evenNormals } from '../numeric/evenNormals.ts';
+import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import { activeParameters } from './activeParameters.ts';
 import type { Particle, StrengthPosterior } from './estimateStrength.ts';
 import { sessionTaker } from './gridFilter.ts';
@@ -58,16 +59,12 @@ export function addSet(posterior: StrengthPosterior, set: SetEvidence): Strength
       newest: taken,
     };
   });
-  const most = Math.max(...moved.map(({ lnWeight }) => lnWeight));
-  const sum = moved.reduce((total, { lnWeight }) => total + Math.exp(lnWeight - most), 0);
-  const particles = moved.map(({ lnWeight, ...rest }) => ({
-    ...rest,
-    weight: Math.exp(lnWeight - most) / sum,
-  }));
+  const { weights, effective } = weightsOfLn(moved.map(({ lnWeight }) => lnWeight));
+  const particles = moved.map(({ lnWeight: _, ...rest }, i) => ({ ...rest, weight: weights[i]! }));
   return {
     ...after,
     particles,
-    effective: 1 / particles.reduce((total, { weight }) => total + weight * weight, 0),
+    effective,
     sessions,
     active: parameterNames.filter((name) => posterior.active.includes(name) || told.includes(name)),
     onDay,

@@ -1,3 +1,4 @@
+import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
 import type { Prior } from './parameters.ts';
 
@@ -9,20 +10,18 @@ import type { Prior } from './parameters.ts';
  */
 export function underPrior(posterior: StrengthPosterior, prior: Prior): StrengthPosterior {
   const { particles, active, prior: before } = posterior;
-  const lnRatios = particles.map(({ parameters }) =>
+  const lnWeights = particles.map(({ parameters, weight }) =>
     active.reduce((sum, name) => {
       const offBefore = (parameters[name] - before.mean[name]) / before.sd[name];
       const offNow = (parameters[name] - prior.mean[name]) / prior.sd[name];
       return sum + 0.5 * (offBefore ** 2 - offNow ** 2);
-    }, 0),
+    }, Math.log(weight)),
   );
-  const most = Math.max(...lnRatios);
-  const weights = particles.map(({ weight }, i) => weight * Math.exp(lnRatios[i]! - most));
-  const sum = weights.reduce((total, weight) => total + weight, 0);
+  const { weights, effective } = weightsOfLn(lnWeights);
   return {
     ...posterior,
-    particles: particles.map((particle, i) => ({ ...particle, weight: weights[i]! / sum })),
-    effective: sum ** 2 / weights.reduce((total, weight) => total + weight ** 2, 0),
+    particles: particles.map((particle, i) => ({ ...particle, weight: weights[i]! })),
+    effective,
     prior,
   };
 }
