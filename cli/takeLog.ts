@@ -1,26 +1,11 @@
 import { parseTable } from '#contract/csv/parseTable.ts';
 import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
 import { neededColumns } from '#contract/log/logColumns.ts';
+import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import { suggestColumns } from '#contract/log/suggestColumns.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from './askApp.ts';
 import { CliError } from './CliError.ts';
-
-interface LogAnswer {
-  rows: number;
-  added: number;
-  alreadyThere: number;
-  problems: { line: number; column: string; message: string }[];
-  problemCount: number;
-  headers: string[];
-  suggested: Record<string, string>;
-  notTaken: string[];
-  units: Record<string, string>;
-  readAs: string[];
-  firstOn: string | null;
-  lastOn: string | null;
-  lifters: string[];
-}
 
 interface LogOptions {
   dryRun?: boolean;
@@ -39,7 +24,7 @@ export async function takeLog(
     body: JSON.stringify({ text, columns, dryRun }),
     headers: { 'content-type': 'application/json' },
   });
-  const found = (await answer.json()) as LogAnswer;
+  const found = (await answer.json()) as LogFileAnswer;
   if (dryRun) process.stdout.write(understood(columns ?? found.suggested, found.units));
   for (const said of found.readAs) process.stdout.write(`${said}\n`);
   const left = notTakenSentence(found.notTaken);
@@ -90,7 +75,7 @@ function understood(columns: Record<string, string>, units: Record<string, strin
   return lines.join('');
 }
 
-function wrong(found: LogAnswer, columns: Record<string, string>): string {
+function wrong(found: LogFileAnswer, columns: Record<string, string>): string {
   const { problems, problemCount } = found;
   const lines = problems.map(
     ({ line, column, message }) => `Line ${line}${column === '' ? '' : `, ${column}`}: ${message}`,

@@ -1,5 +1,6 @@
 import { againstLog } from '#contract/log/againstLog.ts';
-import { type LogReading, readLog } from '#contract/log/readLog.ts';
+import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
+import { readLog } from '#contract/log/readLog.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** A file of sets: the header of the file for each column, or null where they look like ours. */
@@ -10,20 +11,7 @@ export interface ImportAsked {
   dryRun: boolean;
 }
 
-/** What was found in the file, and what of it was taken or would be. */
-export interface Imported extends Omit<LogReading, 'sets'> {
-  problemCount: number;
-  added: number;
-  alreadyThere: number;
-  firstOn: string | null;
-  lastOn: string | null;
-  /** Names. */
-  lifters: string[];
-  dryRun: boolean;
-  seq: number;
-}
-
-export type ImportLog = (store: ClubStore, asked: ImportAsked) => Promise<Imported>;
+export type ImportLog = (store: ClubStore, asked: ImportAsked) => Promise<LogFileAnswer>;
 
 /** More than anybody mends before looking again. */
 const shownProblems = 50;

@@ -1,5 +1,6 @@
+import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import { Refusal, type RefusalReason } from '#store/Refusal.ts';
-import type { Imported, ImportLog } from './importLog.ts';
+import type { ImportLog } from './importLog.ts';
 import { lazyThreads } from './lazyThreads.ts';
 
 /**
@@ -19,7 +20,9 @@ export function importThread(): { importLog: ImportLog; close: () => Promise<voi
   };
 }
 
-type Answer = { imported: Imported } | { refused: { reason: RefusalReason; field: string; message: string } };
+type Answer =
+  | { imported: LogFileAnswer }
+  | { refused: { reason: RefusalReason; field: string; message: string } };
 
 const worker = new URL('./importWorker.mjs', import.meta.url);
 /** A file is looked at, mended and sent again. */

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { parseTable } from '#contract/csv/parseTable.ts';
 import { type LogColumn, logColumnNames, neededColumns } from '#contract/log/logColumns.ts';
+import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import type { ColumnMap } from '#contract/log/suggestColumns.ts';
-import type { LogFileAnswer } from '#web/api/logFile.ts';
 import { columnWords } from './columnWords.ts';
 
 /** As many lines are shown as tell dates from names. */

@@ -1,8 +1,9 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Link } from 'wouter';
+import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import type { ColumnMap } from '#contract/log/suggestColumns.ts';
-import { type LogFileAnswer, logFilePath, sendLogFile } from '#web/api/logFile.ts';
+import { logFilePath, sendLogFile } from '#web/api/logFile.ts';
 import { clubKey } from '#web/api/useClub.ts';
 import { FilePick, tableFile } from '#web/parts/FilePick.tsx';
 import { useToast } from '#web/parts/Toast.tsx';

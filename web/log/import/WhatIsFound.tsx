@@ -1,5 +1,5 @@
 import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
-import type { LogFileAnswer } from '#web/api/logFile.ts';
+import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { dateText } from '#web/parts/localToday.ts';
 

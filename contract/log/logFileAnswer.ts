@@ -1,0 +1,15 @@
+import type { LogReading } from './readLog.ts';
+
+/** What the server found in a file of sets, and what of it was taken or would be. */
+export interface LogFileAnswer extends Omit<LogReading, 'sets'> {
+  /** `problems` are the first of them; this counts all. */
+  problemCount: number;
+  added: number;
+  alreadyThere: number;
+  firstOn: string | null;
+  lastOn: string | null;
+  /** Names. */
+  lifters: string[];
+  dryRun: boolean;
+  seq: number;
+}
