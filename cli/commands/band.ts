@@ -1,7 +1,8 @@
 import { Command } from 'commander';
+import type { z } from 'zod';
 import { curveName } from '#contract/words/curveName.ts';
 import type { BandCurve, BandCurves, BandReading } from '#core/band/BandCurve.ts';
-import type { Unit } from '#core/units/units.ts';
+import { toSi, type Unit } from '#core/units/units.ts';
 import { CliError } from '../CliError.ts';
 import { readInputText } from '../readInputText.ts';
 
@@ -41,11 +42,12 @@ A stretched band stores energy and can snap back: stand aside, wear eye protecti
 async function fitAndDraw(file: string | undefined, options: BandOptions): Promise<void> {
   const { fitBand } = await import('#core/band/fitBand.ts');
   const { readReadings } = await import('../readReadings.ts');
-  const restLengthM = await quantity(options.rest, { unit: 'm', minSi: 0.1, maxSi: 3 }, '--rest');
+  const limits = await import('#contract/records/gear.ts');
+  const restLengthM = await quantity(options.rest, 'm', limits.restLengthM, '--rest');
   const widthM =
     options.width === undefined
       ? undefined
-      : await quantity(options.width, { unit: 'mm', minSi: 0.003, maxSi: 0.2 }, '--width');
+      : await quantity(options.width, 'mm', limits.bandWidthMm, '--width');
   const { readings, lengthUnit, forceUnit } = readReadings(await readInputText(file), restLengthM);
   let curves: BandCurves;
   try {
@@ -105,16 +107,13 @@ async function describe(
   ].join('\n');
 }
 
-/** The limits are those of the club's own bands (contract/records/gear.ts). */
-async function quantity(
-  typed: string,
-  { unit, minSi, maxSi }: { unit: Unit; minSi: number; maxSi: number },
-  option: string,
-): Promise<number> {
+/** `limit` counts in the unit: it is the one that the club's own bands have. */
+async function quantity(typed: string, unit: Unit, limit: z.ZodNumber, option: string): Promise<number> {
   const { parseQuantity } = await import('#core/units/parseQuantity.ts');
   const { formatQuantity } = await import('#core/units/formatQuantity.ts');
   const parsed = parseQuantity(typed, unit);
   if (!parsed.ok) throw new CliError(`${option}: ${parsed.message}`, 2);
+  const [minSi, maxSi] = [toSi(limit.minValue ?? 0, unit), toSi(limit.maxValue ?? Infinity, unit)];
   if (parsed.valueSi >= minSi && parsed.valueSi <= maxSi) return parsed.valueSi;
   const [given, least, most] = [parsed.valueSi, minSi, maxSi].map((si) => formatQuantity(si, unit));
   throw new CliError(

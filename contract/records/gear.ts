@@ -29,13 +29,16 @@ export const disc = kind('disc', 'disc', {
   note,
 });
 
+export const bandWidthMm = z.number().min(3).max(200);
+/** Relaxed loop, end to end. */
+export const restLengthM = z.number().min(0.1).max(3);
+
 /** Two loops of the same width that hang one on each side of the bar, a and b. */
 export const bandPair = kind('bandPair', 'band pair', {
   label,
-  widthMm: z.number().min(3).max(200),
-  /** Relaxed loop, end to end. */
-  restLengthAM: z.number().min(0.1).max(3),
-  restLengthBM: z.number().min(0.1).max(3).nullable().default(null),
+  widthMm: bandWidthMm,
+  restLengthAM: restLengthM,
+  restLengthBM: restLengthM.nullable().default(null),
   /** The number trade habit adds to the bar for the pair at lockout, if the coach keeps one. */
   nominalKg: z.number().min(0).max(500).nullable().default(null),
   installedOn: localDate.nullable().default(null),
