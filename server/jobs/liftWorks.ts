@@ -30,6 +30,13 @@ export interface LiftWorks {
   believeAnew(of: LiftOnDay, basis: LiftBasis, basisBefore: string): Promise<StrengthEstimate | null>;
 }
 
+/** An estimate to go on from, and what it rests on but for new sets. */
+interface Going {
+  version: number;
+  basis: string;
+  estimate: StrengthEstimate;
+}
+
 /** The threads may remember fewer; then they say so. */
 const rememberedCount = 130;
 
@@ -38,12 +45,12 @@ export function liftWorks(
   basis: () => Promise<EstimateBasis>,
   threads: LiftThreads,
 ): LiftWorks {
-  const remembered = newestKept<{ version: number; estimate: StrengthEstimate }>(rememberedCount);
+  const remembered = newestKept<Going>(rememberedCount);
   let versions = 0;
 
   /** Another may have been handed over meanwhile. */
-  function goneOn(key: string, version: number, estimate: StrengthEstimate): void {
-    if (remembered.get(key)?.version === version) remembered.set(key, { version, estimate });
+  function goneOn(key: string, going: Going): void {
+    if (remembered.get(key)?.version === going.version) remembered.set(key, going);
   }
 
   return {
@@ -55,32 +62,32 @@ export function liftWorks(
       const version = { key: liftKey(of), version: ++versions };
       const asked = { records: ownRecords(records, lifterId, former), log, of, prior, basis: butForNewSets };
       const estimate = await threads.weigh(asked, version);
-      if (estimate) remembered.set(version.key, { version: version.version, estimate });
+      if (estimate) remembered.set(version.key, { version: version.version, basis: butForNewSets, estimate });
       return estimate;
     },
     async takeIn(of, { butForNewSets, setsInLog }) {
       const key = liftKey(of);
       const before = remembered.get(key);
-      if (!before) return null;
+      if (before?.basis !== butForNewSets) return null;
       const { lifterId, lift, on } = of;
       const { version, estimate: earlier } = before;
       const sets = await store.loggedSets({ lifterId, lift, from: earlier.lastSetOn ?? undefined, to: on });
       const answer = await threads.takeIn({ of, sets, setsInLog, basis: butForNewSets }, { key, version });
       if (!answer) return null;
       const estimate = withTakenIn(earlier, answer.taken);
-      goneOn(key, version, estimate);
+      goneOn(key, { ...before, estimate });
       return { estimate, wholeIsDue: answer.wholeIsDue };
     },
     async believeAnew(of, { butForNewSets, setsInLog, prior }, basisBefore) {
       const key = liftKey(of);
       const before = remembered.get(key);
-      if (!before) return null;
+      if (before?.basis !== basisBefore) return null;
       const { version } = before;
       const asked = { of, prior, basisBefore, basis: butForNewSets, setsInLog };
       const told = await threads.believeAnew(asked, { key, version });
       if (!told) return null;
       const estimate = { ...before.estimate, ...told };
-      goneOn(key, version, estimate);
+      goneOn(key, { version, basis: butForNewSets, estimate });
       return estimate;
     },
   };
