@@ -46,21 +46,23 @@ export function addSet(posterior: StrengthPosterior, set: SetEvidence): Strength
   tire(session, spread, lift);
   const onDay = Math.max(posterior.onDay, set.day);
   const isNew = newestDay !== set.day;
-  const moved = spread.map((particle) => {
+  const weighed = spread.map((particle) => {
     const { parameters, newest } = particle;
     const before = isNew
       ? drift(newest.after, (set.day - (newestDay ?? set.day)) / 7, parameters)
       : newest.before;
     const taken = sessionTaker(lift, parameters)(before, session);
     return {
-      parameters,
       lnWeight: Math.log(particle.weight) + taken.lnEvidence - (isNew ? 0 : newest.lnEvidence),
-      strength: drift(taken.after, (onDay - set.day) / 7, parameters),
-      newest: taken,
+      moved: {
+        parameters,
+        strength: drift(taken.after, (onDay - set.day) / 7, parameters),
+        newest: taken,
+      },
     };
   });
-  const { weights, effective } = weightsOfLn(moved.map(({ lnWeight }) => lnWeight));
-  const particles = moved.map(({ lnWeight: _, ...rest }, i) => ({ ...rest, weight: weights[i]! }));
+  const { weights, effective } = weightsOfLn(weighed.map(({ lnWeight }) => lnWeight));
+  const particles = weighed.map(({ moved }, i) => ({ ...moved, weight: weights[i]! }));
   return {
     ...after,
     particles,
