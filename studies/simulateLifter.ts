@@ -10,6 +10,7 @@ import { normalQuantile } from '#core/numeric/normal.ts';
 import { ascend, COARSE } from '#core/rep/ascend.ts';
 import type { Capability } from '#core/rep/Capability.ts';
 import { fitStrength } from '#core/rep/fitStrength.ts';
+import { reboundOf } from '#core/strength/nodeWeights.ts';
 import {
   BAD_DAY_BELOW,
   BAD_DAY_FACTOR,
@@ -34,7 +35,6 @@ import {
 } from '#core/strength/parameters.ts';
 import type { Rigging } from '#core/strength/Rigging.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
-import { reboundOf } from '#core/strength/setModel.ts';
 
 /** A lifter drawn from the prior, with a log that the model itself has written: the truth is known. */
 export interface SimulatedLifter {

@@ -3,7 +3,7 @@ import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import { activeParameters } from './activeParameters.ts';
 import type { Particle, StrengthPosterior } from './estimateStrength.ts';
 import { sessionTaker } from './gridFilter.ts';
-import { drift, type Lattice, STEP_LN } from './lattice.ts';
+import { drift, type Lattice, ownRoom, STEP_LN } from './lattice.ts';
 import { middleParameters } from './middleParameters.ts';
 import { modelWith } from './modelsOf.ts';
 import { type ParameterName, type Prior, parameterNames } from './parameters.ts';
@@ -51,7 +51,7 @@ export function addSet(posterior: StrengthPosterior, set: SetEvidence): Strength
     const before = isNew
       ? drift(newest.after, (set.day - (newestDay ?? set.day)) / 7, parameters)
       : newest.before;
-    const taken = sessionTaker(lift, parameters)(before, session);
+    const taken = sessionTaker(lift, parameters, ownRoom)(before, session);
     return {
       lnWeight: Math.log(particle.weight) + taken.lnEvidence - (isNew ? 0 : newest.lnEvidence),
       moved: {

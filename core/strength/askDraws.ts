@@ -5,8 +5,9 @@ import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE, SET_SD_LN } from './noise
 import { DAY_SD, type EquipmentName, equipmentParameter, WEEK_SD } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { atSurplus, type LiftModel, readerOf, straightLnOf } from './readGroup.ts';
+import { shapeReader } from './readShape.ts';
 import { tabulateResponse } from './response.ts';
-import { setModel } from './setModel.ts';
+import { mixtureAt, setModel } from './setModel.ts';
 
 /** Where and how something is lifted. */
 export interface Asked {
@@ -26,6 +27,7 @@ const MOST_SHARE = 2.2;
  */
 export function maxBarsOf(lift: LiftModel, asked: Asked, draws: readonly Draw[]): number[] {
   const totals = draws.map((draw) => Math.exp(strengthIn(asked, draw)));
+  const { start } = asked.rigging;
   const response = tabulateResponse(
     asked.rigging,
     lift.shape,
@@ -34,9 +36,10 @@ export function maxBarsOf(lift: LiftModel, asked: Asked, draws: readonly Draw[])
     MOST_SHARE * Math.max(...totals),
   );
   return draws.map((draw) => {
-    const straightLn = straightLnOf(response, asked.rigging.start, draw, lift);
+    const straightLn = straightLnOf(draw, lift, shapeReader(draw, lift.shape));
     const wantedLn = strengthIn(asked, draw);
-    const missing = (lnTotal: number) => straightLn(lnTotal) - wantedLn;
+    const missing = (lnTotal: number) =>
+      straightLn({ start, lnTotal, limit: mixtureAt(response, lnTotal) }) - wantedLn;
     let low = wantedLn + Math.log(LEAST_SHARE);
     let high = wantedLn + Math.log(MOST_SHARE);
     if (missing(low) > 0) return 0;

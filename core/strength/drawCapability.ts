@@ -4,9 +4,9 @@ import { fitStrength } from '../rep/fitStrength.ts';
 import { strengthIn } from './askDraws.ts';
 import { beliefOf } from './belief.ts';
 import type { Draw } from './Draw.ts';
+import { reboundOf } from './nodeWeights.ts';
 import { type EquipmentName, type Parameters, parameterNames } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
-import { reboundOf } from './setModel.ts';
 
 /**
  * What a draw can push from a start on an average day: its own shape, and the strength with which its straight maximum is

@@ -1,4 +1,15 @@
-import { drifter, driftKernel, type Lattice, normalLattice, STEP_LN, sampled, trim } from './lattice.ts';
+import {
+  drifter,
+  driftKernel,
+  type Lattice,
+  normalLattice,
+  ownRoom,
+  type Room,
+  STEP_LN,
+  sampled,
+  trim,
+  turningRoom,
+} from './lattice.ts';
 import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE } from './noise.ts';
 import { DAY_SD, type Parameters } from './parameters.ts';
 import { type LiftModel, type ReadModel, readerOf } from './readGroup.ts';
@@ -33,8 +44,9 @@ export function gridFilter(
   parameters: Parameters,
   keep: boolean,
 ): GridResult {
-  const take = sessionTaker(lift, parameters);
-  const drifted = drifter(parameters);
+  const room = keep ? ownRoom : passing;
+  const take = sessionTaker(lift, parameters, room);
+  const drifted = drifter(parameters, room);
   const before = priorLattice(strength);
   let newest: NewestSession = { before, after: before, lnEvidence: 0 };
   let lnEvidence = 0;
@@ -52,7 +64,16 @@ export function gridFilter(
       likelihoods.push({ first: ahead.first, weights: smooth });
     }
   }
+  const { lnEvidence: newestLn } = newest;
+  newest = { before: copyOf(newest.before), after: copyOf(newest.after), lnEvidence: newestLn };
   return { lnEvidence, newest, filtered, likelihoods };
+}
+
+/** A session is filtered from what stood before it, drifted or not, into what stands after it. */
+const passing = turningRoom(3);
+
+function copyOf({ first, weights }: Lattice): Lattice {
+  return { first, weights: weights.slice() };
 }
 
 /**
@@ -62,6 +83,7 @@ export function gridFilter(
 export function sessionTaker(
   lift: LiftModel,
   parameters: Parameters,
+  room: Room,
 ): (before: Lattice, session: Session, smooth?: Float64Array | null) => NewestSession {
   const dayForm = dayFormKernel(DAY_SD * Math.exp(parameters.lnDaySd));
   const read: (model: SetModel) => ReadModel = readerOf(parameters, lift);
@@ -77,7 +99,7 @@ export function sessionTaker(
       // One more than needed, so that `means` may take them in pairs.
       count + form.length,
     );
-    const product = means(values, form, count);
+    const product = means(values, form, room(count));
     smooth?.set(product);
     let sum = 0;
     for (let i = 0; i < count; i++) {
@@ -92,9 +114,9 @@ export function sessionTaker(
   };
 }
 
-/** Means of the values by a kernel, from each of the first `count` on; two at a time, since one sum alone waits for itself. */
-function means(values: Float64Array, kernel: Float64Array, count: number): Float64Array {
-  const result = new Float64Array(count);
+/** Means of the values by a kernel, from each of the first ones on, as many as there is room for; two at a time, since one sum alone waits for itself. */
+function means(values: Float64Array, kernel: Float64Array, result: Float64Array): Float64Array {
+  const count = result.length;
   for (let i = 0; i < count; i += 2) {
     let one = 0;
     let other = 0;

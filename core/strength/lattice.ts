@@ -11,13 +11,34 @@ export interface Lattice {
   weights: Float64Array;
 }
 
+/** Where a list of `count` noughts is to be found, to be written to. */
+export type Room = (count: number) => Float64Array;
+
+/** A list of its own each time. */
+export const ownRoom: Room = (count) => new Float64Array(count);
+
+/**
+ * Few lists that are written over in turn, the `places` last ones staying as they are: thousands of short lists one after the
+ * other would be most of the work.
+ */
+export function turningRoom(places: number): Room {
+  const lists = Array.from({ length: places }, () => new Float64Array(ROOM_POINTS));
+  let turn = 0;
+  return (count) => {
+    turn = (turn + 1) % places;
+    if (lists[turn]!.length < count) lists[turn] = new Float64Array(2 * count);
+    return lists[turn]!.subarray(0, count).fill(0);
+  };
+}
+const ROOM_POINTS = 1024;
+
 /** Strength `weeks` later. */
 export function drift(state: Lattice, weeks: number, parameters: Parameters): Lattice {
-  return weeks > 0 ? convolve(state, driftKernel(weeks, parameters)) : state;
+  return weeks > 0 ? convolve(state, driftKernel(weeks, parameters), ownRoom) : state;
 }
 
 /** The same for many steps: a log has few different gaps between its days. */
-export function drifter(parameters: Parameters): (state: Lattice, weeks: number) => Lattice {
+export function drifter(parameters: Parameters, room: Room): (state: Lattice, weeks: number) => Lattice {
   const kernels = new Map<number, Lattice>();
   return (state, weeks) => {
     if (!(weeks > 0)) return state;
@@ -26,7 +47,7 @@ export function drifter(parameters: Parameters): (state: Lattice, weeks: number)
       kernel = driftKernel(weeks, parameters);
       kernels.set(weeks, kernel);
     }
-    return convolve(state, kernel);
+    return convolve(state, kernel, room);
   };
 }
 
@@ -65,7 +86,7 @@ export function sampled(first: number, count: number, density: (i: number) => nu
   return { first, weights };
 }
 
-/** Normed to 1, without its negligible ends. */
+/** Normed to 1 where it stands, and without its negligible ends. */
 export function trim({ first, weights }: Lattice, sum: number): Lattice {
   let peak = 0;
   for (let i = 0; i < weights.length; i++) if (weights[i]! > peak) peak = weights[i]!;
@@ -74,13 +95,16 @@ export function trim({ first, weights }: Lattice, sum: number): Lattice {
   let high = weights.length;
   while (low < high - 1 && weights[low]! < least) low++;
   while (high > low + 1 && weights[high - 1]! < least) high--;
-  const kept = new Float64Array(high - low);
-  for (let i = low; i < high; i++) kept[i - low] = weights[i]! / sum;
-  return { first: first + low, weights: kept };
+  for (let i = low; i < high; i++) weights[i]! /= sum;
+  return { first: first + low, weights: weights.subarray(low, high) };
 }
 
-function convolve({ first, weights }: Lattice, { first: kernelFirst, weights: kernel }: Lattice): Lattice {
-  const result = new Float64Array(weights.length + kernel.length - 1);
+function convolve(
+  { first, weights }: Lattice,
+  { first: kernelFirst, weights: kernel }: Lattice,
+  room: Room,
+): Lattice {
+  const result = room(weights.length + kernel.length - 1);
   for (let i = 0; i < weights.length; i++) {
     const weight = weights[i]!;
     for (let k = 0; k < kernel.length; k++) result[i + k]! += weight * kernel[k]!;

@@ -2,8 +2,9 @@ import type { Tiring } from '../effort/Tiring.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
 import type { Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
-import { type Response, type ResponseTable, ROOT_STEP, ROOTS, SHORTFALLS } from './response.ts';
-import { massWeights, nodeWeights, type SetModel } from './setModel.ts';
+import { type ShapeReading, shapeReader } from './readShape.ts';
+import { type ResponseTable, ROOT_STEP, ROOTS, SHORTFALLS } from './response.ts';
+import type { MassMixture, Motion, SetModel } from './setModel.ts';
 
 /** What the estimate knows of the lift: shape, tiring, and the straight lift that strength is counted in. */
 export interface LiftModel {
@@ -32,33 +33,28 @@ export interface ReadModel {
   table: ReadTable;
 }
 
-/** Reads set models for one set of parameters; each table is read once, however many masses share it. */
-export function readerOf(parameters: Parameters, lift: LiftModel): (model: SetModel) => ReadModel {
-  const byStart = new Map<Rigging['start'], Float64Array>();
-  const nodesAt = (start: Rigging['start']) => {
-    const found = byStart.get(start) ?? nodeWeights(parameters, lift.shape, start);
-    byStart.set(start, found);
-    return found;
-  };
-  const { reference } = lift;
-  const fromLn = at(reference.lnLimit, nodesAt(reference.start));
+/**
+ * Reads set models for one set of parameters; each motion is read once, however many masses share it. `readShape` may be
+ * that of other parameters with the same shape.
+ */
+export function readerOf(
+  parameters: Parameters,
+  lift: LiftModel,
+  readShape = shapeReader(parameters, lift.shape),
+): (model: SetModel) => ReadModel {
+  const straightLn = straightLnOf(parameters, lift, readShape);
   const models = new Map<SetModel, ReadModel>();
-  const tables = new Map<ResponseTable, ReadTable>();
+  const tables = new Map<Motion, ReadTable>();
   return (model) => {
     const known = models.get(model);
     if (known !== undefined) return known;
-    const { table, lnLimit, bandShare, lnTotal, start } = model;
-    const here = nodesAt(start);
-    let shared = tables.get(table);
-    if (shared === undefined) {
-      shared = readTable(table, here, parameters, lift);
-      tables.set(table, shared);
+    const { motion, start } = model;
+    let table = tables.get(motion);
+    if (table === undefined) {
+      table = readTable(motion, (one) => readShape(one, start), parameters, lift);
+      tables.set(motion, table);
     }
-    const reading: ReadModel = {
-      table: shared,
-      straightLn:
-        lnTotal + at(lnLimit, here) - fromLn + errorLn(parameters, bandShare, start, reference.start),
-    };
+    const reading: ReadModel = { table, straightLn: straightLn(model) };
     models.set(model, reading);
     return reading;
   };
@@ -66,57 +62,39 @@ export function readerOf(parameters: Parameters, lift: LiftModel): (model: SetMo
 
 /** ln of the straight total mass that stands for a total mass in a rigging, for one set of parameters. */
 export function straightLnOf(
-  { lnTotals, tables }: Response,
-  start: Rigging['start'],
-  parameters: Parameters,
-  { shape, reference }: LiftModel,
-): (lnTotal: number) => number {
-  const nodes = nodeWeights(parameters, shape, start);
-  const fromLn = at(reference.lnLimit, nodeWeights(parameters, shape, reference.start));
-  const values = tables.map(
-    (table) =>
-      at(table.lnLimit, nodes) - fromLn + errorLn(parameters, table.bandShare, start, reference.start),
-  );
-  return (lnTotal) => {
-    const weights = massWeights(lnTotals, lnTotal);
-    return values.reduce((sum, value, i) => sum + weights[i]! * value, lnTotal);
-  };
-}
-
-/** What bands and start add to a set beyond the model, by this lifter's own log. */
-function errorLn(
   { bandError, startError }: Parameters,
-  bandShare: number,
-  start: Rigging['start'],
-  referenceStart: Rigging['start'],
-): number {
-  return bandError * bandShare + (start === referenceStart ? 0 : startError);
+  { reference }: LiftModel,
+  readShape: ReturnType<typeof shapeReader>,
+): (at: Pick<SetModel, 'start' | 'lnTotal' | 'limit'>) => number {
+  // What bands and another start add beyond the model, by this lifter's own log, comes to its limits.
+  const lnLimit = ({ tables, weights }: MassMixture, start: Rigging['start']) =>
+    tables.reduce(
+      (sum, table, i) => sum + weights[i]! * (readShape(table, start).lnLimit + bandError * table.bandShare),
+      start === reference.start ? 0 : startError,
+    );
+  const fromLn = lnLimit(reference.limit, reference.start);
+  return ({ start, lnTotal, limit }) => lnTotal + lnLimit(limit, start) - fromLn;
 }
 
 function readTable(
-  { speedMps, effortS, peakRatio }: ResponseTable,
-  nodes: Float64Array,
+  { tables, weights, peakRatio }: Motion,
+  readShape: (table: ResponseTable) => ShapeReading,
   { lnTiring, speedOffset, speedSlope }: Parameters,
   { tiring }: LiftModel,
 ): ReadTable {
   const perSecond = tiring.perSecond * Math.exp(lnTiring);
-  const meanMps = Float64Array.from(
-    { length: ROOTS },
-    (_, j) => speedOffset + speedSlope * (j * ROOT_STEP) ** 2,
-  );
+  const meanMps = new Float64Array(ROOTS);
   const lossLn = new Float64Array(ROOTS);
-  for (let i = 0; i < nodes.length; i++) {
-    const weight = nodes[i]!;
-    if (weight === 0) continue;
-    const speeds = speedMps[i]!;
-    const efforts = effortS[i]!;
+  for (let i = 0; i < tables.length; i++) {
+    const { speedMps, effortS } = readShape(tables[i]!);
+    const weight = weights[i]!;
     for (let j = 0; j < ROOTS; j++) {
-      meanMps[j]! += weight * speeds[j]!;
-      lossLn[j]! += perSecond * weight * efforts[j]!;
+      meanMps[j]! += weight * speedMps[j]!;
+      lossLn[j]! += perSecond * weight * effortS[j]!;
     }
   }
   for (let j = 0; j < ROOTS; j++) {
-    meanMps[j] = Math.max(SLOWEST_MPS, meanMps[j]!);
+    meanMps[j] = Math.max(SLOWEST_MPS, meanMps[j]! + speedOffset + speedSlope * (j * ROOT_STEP) ** 2);
     lossLn[j] = Math.max(0, lossLn[j]!);
   }
   const needed = [0];
@@ -150,12 +128,6 @@ function lastRepSpeeds(speedMps: Float64Array, lossLn: Float64Array, reps: numbe
 }
 
 const SLOWEST_MPS = 0.01;
-
-function at(lnLimit: Float64Array, nodes: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < nodes.length; i++) sum += nodes[i]! * lnLimit[i]!;
-  return sum;
-}
 
 /** A tabulated quantity at a surplus: straight between the roots, constant outside. */
 export function atSurplus(values: Float64Array, surplus: number): number {
@@ -211,7 +183,7 @@ export function surplusAtRep(lossLn: Float64Array, surplus: number, rep: number)
 
 /** Where a miss stops, by how much strength it lacked. */
 export function stopAt(model: SetModel, shortfall: number): number {
-  const { stopS } = model.table;
+  const { stopS } = model.motion;
   if (shortfall <= SHORTFALLS[0]) return stopS[0]!;
   for (let i = 1; i < SHORTFALLS.length; i++) {
     const high = SHORTFALLS[i]!;

@@ -1,5 +1,6 @@
 import type { ParameterName, Parameters } from './parameters.ts';
 import { type LiftModel, type ReadModel, readerOf } from './readGroup.ts';
+import { isOfShape, shapeReader } from './readShape.ts';
 import type { SetModel } from './setModel.ts';
 
 /** Steps by which the change of a reading with each parameter is taken. */
@@ -21,8 +22,12 @@ export function readingsBeside(
   around: Parameters,
   names: readonly ParameterName[],
 ): (model: SetModel) => ReadingBeside {
-  const read = readerOf(around, lift);
-  const readBeside = names.map((name) => readerOf({ ...around, [name]: around[name] + DIFFERENCE }, lift));
+  const readShape = shapeReader(around, lift.shape);
+  const read = readerOf(around, lift, readShape);
+  const readBeside = names.map((name) => {
+    const moved = { ...around, [name]: around[name] + DIFFERENCE };
+    return isOfShape(name) ? readerOf(moved, lift) : readerOf(moved, lift, readShape);
+  });
   const known = new Map<SetModel, ReadingBeside>();
   return (model) => {
     const found = known.get(model);

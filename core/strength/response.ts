@@ -22,13 +22,13 @@ export interface Response {
   tables: ResponseTable[];
 }
 
-/** One total mass. Lists over shapes run over the grid's nodes, rebound fastest, then slope, then top speed. */
+/** One total mass. Rows of shapes run over the grid's nodes, rebound fastest, then slope, then top speed. */
 export interface ResponseTable {
   /** ln(S_limit / (total mass x g)) for every shape. */
   lnLimit: Float64Array;
-  /** For every shape, mean speed (m/s) and effort (s) at the surpluses `ROOT_STEP` squared times 0, 1, 4, 9 ... */
-  speedMps: Float64Array[];
-  effortS: Float64Array[];
+  /** For every shape a row: mean speed (m/s) and effort (s) at the surpluses `ROOT_STEP` squared times 0, 1, 4, 9 ... */
+  speedMps: Float64Array;
+  effortS: Float64Array;
   /** Peak over mean speed at the same surpluses, and where a rep with the surplus -`SHORTFALLS` stops, at the population's shape. */
   peakRatio: Float64Array;
   stopS: Float64Array;
@@ -91,9 +91,9 @@ const LIMIT_SHARE = 2e-4;
 /** A table value a hair above the limit stands for the limit itself. */
 const JUST_ABOVE = 1e-4;
 /** Total masses of neighbouring tables, in ln: all tables of all riggings stand on one ladder, to be shared. */
-const MASS_STEP_LN = 0.2;
+const MASS_STEP_LN = 0.3;
 /** Without bands and chains the mass does not matter: one place on the ladder stands for all. */
-const ANY_STEP = 23;
+const ANY_STEP = 15;
 
 /**
  * Tables of one rigging for total masses from `lowKg` to `highKg`. Throws RangeError where no strength makes the rep.
@@ -137,10 +137,11 @@ function tabulate(
   const middleN = limitStrength(compiled, middle, heaviestN, 0.2);
   const usual = repsAbove(compiled, middle, middleN, tiring, EVERY_ROOT);
   const nodes = shapeNodes(shape, rigging.start);
+  const shapes = shapesOf(nodes);
   const limitsN: number[] = [];
-  const speedMps: Float64Array[] = [];
-  const effortS: Float64Array[] = [];
-  for (const { lnMaxSpeed, slope, rebound, j, k } of shapesOf(nodes)) {
+  const speedMps = new Float64Array(shapes.length * ROOTS);
+  const effortS = new Float64Array(shapes.length * ROOTS);
+  shapes.forEach(({ lnMaxSpeed, slope, rebound, j, k }, i) => {
     const capability: Capability = {
       ...middle,
       maxSpeedMps: middle.maxSpeedMps * Math.exp(lnMaxSpeed),
@@ -151,9 +152,9 @@ function tabulate(
     const limitN = limitStrength(compiled, capability, guessN, 0.01);
     limitsN.push(limitN);
     const { speeds, efforts } = repsAbove(compiled, capability, limitN, tiring, SOME_ROOTS);
-    speedMps.push(likeUsual(speeds, usual.speeds));
-    effortS.push(likeUsual(efforts, usual.efforts));
-  }
+    speedMps.set(likeUsual(speeds, usual.speeds), i * ROOTS);
+    effortS.set(likeUsual(efforts, usual.efforts), i * ROOTS);
+  });
   const stopS = Float64Array.from(SHORTFALLS, (shortfall) => {
     const { states } = ascend(compiled, { ...middle, strengthN: middleN * Math.exp(-shortfall) }, COARSE);
     const { fromM, toM } = rigging.range;

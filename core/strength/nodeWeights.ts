@@ -1,0 +1,62 @@
+import { reboundShare } from '../lifter/lifterCapability.ts';
+import type { PopulationShape } from '../lifter/populationShape.ts';
+import { lagrange } from '../numeric/lagrange.ts';
+import type { Parameters } from './parameters.ts';
+import type { Rigging } from './Rigging.ts';
+import { shapeNodes } from './response.ts';
+
+/** How much each of the tabulated shapes counts for one set of parameters, in the order of the tables. */
+export function nodeWeights(
+  parameters: Parameters,
+  shape: PopulationShape,
+  start: Rigging['start'],
+): Float64Array {
+  const nodes = shapeNodes(shape, start);
+  const { slope, outerSlopes, outerRebounds } = nodes;
+  const rebound = reboundOf(parameters, shape, start);
+  const [low, , high] = lagrange(nodes.lnMaxSpeed, [0, 1, 2], parameters.lnMaxSpeed);
+  const inner = products(along(slope, parameters.slope), along(nodes.rebound, rebound));
+  const bySlope = lagrange(slope, outerSlopes, parameters.slope);
+  const byRebound = lagrange(nodes.rebound, outerRebounds, rebound);
+  // What the outer top speeds add is their difference from the middle at the same shapes.
+  products(bySlope, byRebound).forEach((weight, at) => {
+    inner[at]! -= (low! + high!) * weight;
+  });
+  const outer = products(
+    outerSlopes.map((j) => bySlope[j]!),
+    outerRebounds.map((k) => byRebound[k]!),
+  );
+  return Float64Array.from([...inner, ...outer.map((w) => low! * w), ...outer.map((w) => high! * w)]);
+}
+
+function products(slopes: readonly number[], rebounds: readonly number[]): number[] {
+  return slopes.flatMap((slope) => rebounds.map((rebound) => slope * rebound));
+}
+
+/** Rebound of a start for one lifter, as a share of force. */
+export function reboundOf(parameters: Parameters, shape: PopulationShape, start: Rigging['start']): number {
+  const share = reboundShare(start);
+  const free = shape.rebound * Math.exp(parameters.lnRebound);
+  if (share === 0 || share === 1) return free * share;
+  return free / (1 + ((1 - share) / share) * Math.exp(-parameters.heldRebound));
+}
+
+/**
+ * Weights of the nodes at `x`: two parabolas, through the nodes beside it and one more on either side, blended from one
+ * to the other (Overhauser 1968); at an end the one there is. Beyond the outer nodes for one step more, and then held; between and beyond two nodes straight.
+ */
+function along(nodes: readonly number[], x: number): number[] {
+  const n = nodes.length;
+  if (n === 1) return [1];
+  if (n === 2) return lagrange(nodes, [0, 1], x);
+  const reach = nodes[1]! - nodes[0]!;
+  const held = Math.min(Math.max(x, nodes[0]! - reach), nodes[n - 1]! + reach);
+  let low = 0;
+  while (low < n - 2 && held > nodes[low + 1]!) low++;
+  const left = Math.max(0, low - 1);
+  const right = Math.min(low, n - 3);
+  const before = lagrange(nodes, [left, left + 1, left + 2], held);
+  const after = lagrange(nodes, [right, right + 1, right + 2], held);
+  const share = Math.min(Math.max((held - nodes[low]!) / (nodes[low + 1]! - nodes[low]!), 0), 1);
+  return before.map((weight, i) => weight * (1 - share) + after[i]! * share);
+}
