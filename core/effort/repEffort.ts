@@ -2,7 +2,7 @@ import type { CompiledLoad } from '../load/compileLoad.ts';
 import type { MotionState } from '../numeric/dormandPrince.ts';
 import type { Ascent } from '../rep/ascend.ts';
 import type { Capability } from '../rep/Capability.ts';
-import { heldForceFunction } from '../rep/strengthCurve.ts';
+import { heldForceFunction, strengthCurve } from '../rep/strengthCurve.ts';
 
 /**
  * What one rep asks of a lifter, in seconds of full effort: the share of strength in use, integrated over the time of
@@ -21,11 +21,12 @@ export function repEffortS(
   capability: Capability,
   ascent: Ascent,
   loweringS: number,
+  curve = strengthCurve(capability),
 ): number {
   const { bottomM, lockoutM, gravityMps2 } = compiled.load;
   const bodyN = capability.movedBodyKg * gravityMps2;
-  const heldN = heldForceFunction(capability);
-  const share = (zM: number) => Math.min(1, (compiled.at(zM).totalN + bodyN) / heldN(zM));
+  const heldN = heldForceFunction(capability, curve);
+  const share = (zM: number) => Math.min(1, (compiled.totalN(zM) + bodyN) / heldN(zM));
   return upward(ascent.states, share) + loweringS * meanShare(share, bottomM, lockoutM);
 }
 

@@ -1,3 +1,4 @@
+import { gridded } from '../numeric/gridded.ts';
 import { bandPull } from '../rig/bandPull.ts';
 import { chainBreaksM, hangingKg, liftedPerMetreKg } from '../rig/chainHang.ts';
 import { hungPull } from '../rig/hungPull.ts';
@@ -16,6 +17,7 @@ export interface LoadParts {
 export interface CompiledLoad {
   load: Load;
   at(zM: number): LoadParts;
+  totalN(zM: number): number;
   bandN(zM: number): number;
   foreAftN(zM: number): number;
   /** Standard deviation of the vertical band pull; different bands err independently. */
@@ -74,12 +76,28 @@ export function withBarKg(compiled: CompiledLoad, barKg: number): CompiledLoad {
   return withBarOn({ ...compiled.load, barKg }, compiled);
 }
 
-function withBarOn(load: Load, pulls: Omit<CompiledLoad, 'load' | 'at'>): CompiledLoad {
+/**
+ * The same with its pulls read off `cells` even cells from bottom to lockout: a fraction of the work where reps are simulated
+ * by the hundred. A kink is rounded off within its cell.
+ */
+export function griddedLoad(compiled: CompiledLoad, cells: number): CompiledLoad {
+  const { bottomM, lockoutM, bands, hungBands, chains } = compiled.load;
+  const read = (f: (zM: number) => number) => gridded(f, bottomM, lockoutM, cells);
+  const pulls = bands.length + hungBands.length > 0 ? { bandN: read(compiled.bandN) } : {};
+  const hanging =
+    chains.length > 0
+      ? { hangingKg: read(compiled.hangingKg), liftedPerMetreKg: read(compiled.liftedPerMetreKg) }
+      : {};
+  return withBarOn(compiled.load, { ...compiled, ...pulls, ...hanging });
+}
+
+function withBarOn(load: Load, pulls: Omit<CompiledLoad, 'load' | 'at' | 'totalN'>): CompiledLoad {
+  const barN = load.barKg * load.gravityMps2;
   return {
     ...pulls,
     load,
+    totalN: (zM) => barN + pulls.bandN(zM) + pulls.hangingKg(zM) * load.gravityMps2,
     at(zM) {
-      const barN = load.barKg * load.gravityMps2;
       const bandN = pulls.bandN(zM);
       const chainN = pulls.hangingKg(zM) * load.gravityMps2;
       return { barN, bandN, chainN, totalN: barN + bandN + chainN, foreAftN: pulls.foreAftN(zM) };

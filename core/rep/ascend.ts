@@ -3,6 +3,7 @@ import { dormandPrinceStep, type MotionState } from '../numeric/dormandPrince.ts
 import { landStep } from '../numeric/landStep.ts';
 import type { Capability } from './Capability.ts';
 import { pushForceFunction } from './pushForce.ts';
+import { strengthCurve } from './strengthCurve.ts';
 
 /**
  * Error allowed in one step: of the height relative to the range, of the speed relative to a brisk 1 m/s. The fine one
@@ -11,7 +12,7 @@ import { pushForceFunction } from './pushForce.ts';
 export const FINE = 1e-8;
 export const COARSE = 1e-4;
 /** Kinks, turns and the end are met so near (s, per second) for an error squared: to rounding by the fine one. */
-const LANDED_PER_ERROR = 10;
+const LANDED_PER_ERROR = 1e4;
 /** A first step (s); the error control finds its own from there. */
 const FIRST_STEP_S = 1e-3;
 /** No lifter strains longer: the decline has long taken the force away. */
@@ -33,14 +34,19 @@ export interface Ascent {
  * Solves `M dv/dt = F - M g - T(z) - mu v^2` from rest at the bottom until lockout or standstill, with
  * `M(z) = bar + chain(z) + movedBody`. Steps end exactly on every kink (a band going taut, a chain leaving the
  * floor, the onset of straining), on every turning point of the speed and on the end, so that the order of the
- * scheme is kept.
+ * scheme is kept. `curve`: the capability's strength curve where it is at hand in a quicker form.
  */
-export function ascend(compiled: CompiledLoad, capability: Capability, tolerance: number): Ascent {
+export function ascend(
+  compiled: CompiledLoad,
+  capability: Capability,
+  tolerance: number,
+  curve = strengthCurve(capability),
+): Ascent {
   const { load } = compiled;
   const { bottomM, lockoutM, gravityMps2 } = load;
   const baseKg = load.barKg + capability.movedBodyKg;
   const hasChains = load.chains.length > 0;
-  const pushN = pushForceFunction(capability);
+  const pushN = pushForceFunction(capability, curve);
   const acceleration = (t: number, z: number, v: number) => {
     const massKg = hasChains ? baseKg + compiled.hangingKg(z) : baseKg;
     const pickUpN = hasChains ? compiled.liftedPerMetreKg(z) * v * v : 0;

@@ -6,24 +6,31 @@ export function rangeShare(capability: Capability, zM: number): number {
   return (zM - fromM) / (toM - fromM);
 }
 
-/** Force (N) that can just be held still at a bar height, made ready for many heights: `z -> S g(s(z))`. */
-export function heldForceFunction(capability: Capability): (zM: number) => number {
-  const { strengthN, slope, curvature, dip, range } = capability;
+/** Share of strength that can just be held still at a bar height, made ready for many heights: `z -> g(s(z))`. */
+export function strengthCurve(capability: Capability): (zM: number) => number {
+  const { slope, curvature, dip, range } = capability;
   const perMetre = 1 / (range.toM - range.fromM);
   if (dip.depth === 0) {
     return (zM) => {
       const s = (zM - range.fromM) * perMetre;
-      return strengthN * Math.exp(slope * s + curvature * s * s);
+      return Math.exp(slope * s + curvature * s * s);
     };
   }
   const atStart = dip.depth * Math.exp(-((dip.at / dip.width) ** 2));
   return (zM) => {
     const s = (zM - range.fromM) * perMetre;
     const offset = (s - dip.at) / dip.width;
-    return (
-      strengthN * Math.exp(slope * s + curvature * s * s - dip.depth * Math.exp(-offset * offset) + atStart)
-    );
+    return Math.exp(slope * s + curvature * s * s - dip.depth * Math.exp(-offset * offset) + atStart);
   };
+}
+
+/** Force (N) that can just be held still at a bar height, made ready for many heights: `z -> S g(s(z))`. */
+export function heldForceFunction(
+  capability: Capability,
+  curve = strengthCurve(capability),
+): (zM: number) => number {
+  const { strengthN } = capability;
+  return (zM) => strengthN * curve(zM);
 }
 
 /** Force (N) that the lifter can just hold still at bar height `zM`: `S g(s)`, their own moved weight included. */

@@ -2,11 +2,13 @@ import { repEffortS } from '../effort/repEffort.ts';
 import type { Tiring } from '../effort/Tiring.ts';
 import { reboundShare } from '../lifter/lifterCapability.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
-import { type CompiledLoad, compileLoad, withBarKg } from '../load/compileLoad.ts';
+import { type CompiledLoad, compileLoad, griddedLoad, withBarKg } from '../load/compileLoad.ts';
 import { findLimit } from '../numeric/findLimit.ts';
 import { integrate } from '../numeric/gaussLegendre.ts';
+import { gridded } from '../numeric/gridded.ts';
 import { ascend, COARSE } from '../rep/ascend.ts';
 import type { Capability } from '../rep/Capability.ts';
+import { strengthCurve } from '../rep/strengthCurve.ts';
 import type { Rigging } from './Rigging.ts';
 import { keptTable } from './tableStore.ts';
 
@@ -121,6 +123,15 @@ export function tabulateResponse(
   };
 }
 
+/** Pulls and strength curves are read off so many cells: to 1e-5 of them, far within the precision of a limit. */
+const CELLS = 256;
+
+type Curve = (zM: number) => number;
+
+function griddedCurve({ load }: CompiledLoad, capability: Capability): Curve {
+  return gridded(strengthCurve(capability), load.bottomM, load.lockoutM, CELLS);
+}
+
 function tabulate(
   rigging: Rigging,
   shape: PopulationShape,
@@ -129,15 +140,17 @@ function tabulate(
   totalKg: number,
 ): ResponseTable {
   // Bar and body rise together, so that all of the mass may as well be on the bar.
-  const compiled = withBarKg(anyBar, totalKg);
+  const compiled = griddedLoad(withBarKg(anyBar, totalKg), CELLS);
   const weightN = totalKg * compiled.load.gravityMps2;
   const rebound = shape.rebound * reboundShare(rigging.start);
   const middle: Capability = { ...shape, rebound, strengthN: 1, movedBodyKg: 0, range: rigging.range };
-  const heaviestN = Math.max(...[0, 0.5, 1].map((x) => compiled.at(at(compiled, x)).totalN));
-  const middleN = limitStrength(compiled, middle, heaviestN, 0.2);
-  const usual = repsAbove(compiled, middle, middleN, tiring, EVERY_ROOT);
+  const heaviestN = Math.max(...[0, 0.5, 1].map((x) => compiled.totalN(at(compiled, x))));
+  const usualCurve = griddedCurve(compiled, middle);
+  const middleN = limitStrength(compiled, middle, usualCurve, heaviestN, 0.2);
+  const usual = repsAbove(compiled, middle, usualCurve, middleN, tiring, EVERY_ROOT);
   const nodes = shapeNodes(shape, rigging.start);
   const shapes = shapesOf(nodes);
+  const curves = nodes.slope.map((by) => griddedCurve(compiled, { ...middle, slope: middle.slope + by }));
   const limitsN: number[] = [];
   const speedMps = new Float64Array(shapes.length * ROOTS);
   const effortS = new Float64Array(shapes.length * ROOTS);
@@ -149,14 +162,15 @@ function tabulate(
       rebound,
     };
     const guessN = guessFrom(limitsN, nodes, j, k) ?? middleN;
-    const limitN = limitStrength(compiled, capability, guessN, 0.01);
+    const limitN = limitStrength(compiled, capability, curves[j]!, guessN, 0.01);
     limitsN.push(limitN);
-    const { speeds, efforts } = repsAbove(compiled, capability, limitN, tiring, SOME_ROOTS);
+    const { speeds, efforts } = repsAbove(compiled, capability, curves[j]!, limitN, tiring, SOME_ROOTS);
     speedMps.set(likeUsual(speeds, usual.speeds), i * ROOTS);
     effortS.set(likeUsual(efforts, usual.efforts), i * ROOTS);
   });
   const stopS = Float64Array.from(SHORTFALLS, (shortfall) => {
-    const { states } = ascend(compiled, { ...middle, strengthN: middleN * Math.exp(-shortfall) }, COARSE);
+    const weak = { ...middle, strengthN: middleN * Math.exp(-shortfall) };
+    const { states } = ascend(compiled, weak, COARSE, usualCurve);
     const { fromM, toM } = rigging.range;
     return (states[states.length - 1]!.z - fromM) / (toM - fromM);
   });
@@ -187,6 +201,7 @@ const SOME_ROOTS = [0, 2, 5, 9, ROOTS - 1];
 function repsAbove(
   compiled: CompiledLoad,
   capability: Capability,
+  curve: Curve,
   limitN: number,
   tiring: Tiring,
   roots: readonly number[],
@@ -198,11 +213,11 @@ function repsAbove(
   for (const j of roots) {
     const surplus = Math.max(JUST_ABOVE, (j * ROOT_STEP) ** 2);
     const strong = { ...capability, strengthN: limitN * Math.exp(surplus) };
-    const ascent = ascend(compiled, strong, COARSE);
+    const ascent = ascend(compiled, strong, COARSE, curve);
     const end = ascent.states[ascent.states.length - 1]!;
     speeds[j] = ascent.made ? heightM / end.t : 0;
     peaks[j] = ascent.turns.reduce((v, turn) => Math.max(v, turn.state.v), end.v);
-    efforts[j] = repEffortS(compiled, strong, ascent, tiring.loweringS);
+    efforts[j] = repEffortS(compiled, strong, ascent, tiring.loweringS, curve);
   }
   return { speeds, peaks, efforts };
 }
@@ -225,16 +240,20 @@ function likeUsual(values: Float64Array, usual: Float64Array): Float64Array {
 function limitStrength(
   compiled: CompiledLoad,
   capability: Capability,
+  curve: Curve,
   guessN: number,
   firstStep: number,
 ): number {
-  const limit = findLimit((strengthN) => !ascend(compiled, { ...capability, strengthN }, COARSE).made, {
-    guess: guessN,
-    step: firstStep * guessN,
-    tolerance: LIMIT_SHARE * guessN,
-    lowest: 0,
-    highest: 100 * guessN + 1e5,
-  });
+  const limit = findLimit(
+    (strengthN) => !ascend(compiled, { ...capability, strengthN }, COARSE, curve).made,
+    {
+      guess: guessN,
+      step: firstStep * guessN,
+      tolerance: LIMIT_SHARE * guessN,
+      lowest: 0,
+      highest: 100 * guessN + 1e5,
+    },
+  );
   if (limit === null) throw new RangeError('no strength makes this load');
   return limit.above;
 }
@@ -242,7 +261,7 @@ function limitStrength(
 function bandShareOf(compiled: CompiledLoad): number {
   const { bottomM, lockoutM } = compiled.load;
   const bandNm = integrate((zM) => compiled.bandN(zM), bottomM, lockoutM, compiled.breaksM);
-  const workNm = integrate((zM) => compiled.at(zM).totalN, bottomM, lockoutM, compiled.breaksM);
+  const workNm = integrate((zM) => compiled.totalN(zM), bottomM, lockoutM, compiled.breaksM);
   return workNm > 0 ? bandNm / workNm : 0;
 }
 
