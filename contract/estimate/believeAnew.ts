@@ -9,8 +9,7 @@ import { wholeAnswersOf } from './wholeAnswersOf.ts';
 export interface AnewAsked {
   of: LiftOnDay;
   prior: Prior;
-  /** What the estimate rested on but for its prior, and what it is to rest on with the new one. */
-  basisBefore: string;
+  /** What the estimate is to rest on beside the prior: what it rested on before. */
   basis: string;
   /** How many sets of the lift the whole log has, struck ones too. */
   setsInLog: number;
@@ -28,14 +27,14 @@ const FEWEST_ANSWERS = 25;
  */
 export function believeAnew(
   known: Remembered,
-  { of, prior, basisBefore, basis, setsInLog }: AnewAsked,
+  { of, prior, basis, setsInLog }: AnewAsked,
 ): { told: BelievedAnew; remembered: Remembered } | null {
-  if (known.basis !== basisBefore || known.on !== of.on || known.seen.size !== setsInLog) return null;
+  if (known.basis !== basis || known.on !== of.on || known.seen.size !== setsInLog) return null;
   const posterior = underPrior(known.posterior, prior);
   if (posterior.effective < FEWEST_ANSWERS) return null;
   const barKg = barKgOf(known.records, of.lifterId, of.lift);
   return {
     told: wholeAnswersOf(posterior, of.on, barKg),
-    remembered: { ...known, basis, posterior, whole: { ...known.whole, effective: posterior.effective } },
+    remembered: { ...known, posterior, whole: { ...known.whole, effective: posterior.effective } },
   };
 }

@@ -3,7 +3,7 @@ import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import { activeParameters } from './activeParameters.ts';
 import type { Particle, StrengthPosterior } from './estimateStrength.ts';
 import { sessionTaker } from './gridFilter.ts';
-import { drift, type Lattice, ownRoom, STEP_LN } from './lattice.ts';
+import { drift, meanLnOf, ownRoom } from './lattice.ts';
 import { middleParameters } from './middleParameters.ts';
 import { modelWith } from './modelsOf.ts';
 import { type ParameterName, type Prior, parameterNames } from './parameters.ts';
@@ -97,7 +97,7 @@ function spreadOver(
 function tire({ groups }: Session, particles: readonly Particle[], lift: LiftModel): void {
   const middle = middleParameters(particles);
   const read = readerOf(middle, lift);
-  const lnStrength = particles.reduce((sum, { weight, newest }) => sum + weight * meanOf(newest.after), 0);
+  const lnStrength = particles.reduce((sum, { weight, newest }) => sum + weight * meanLnOf(newest.after), 0);
   let tired = { fast: 0, slow: 0 };
   let carriedLn = 0;
   for (const group of groups) {
@@ -107,14 +107,4 @@ function tire({ groups }: Session, particles: readonly Particle[], lift: LiftMod
     carriedLn = worn.carriedLn;
   }
   groups[groups.length - 1]!.carriedLn = carriedLn * Math.exp(-middle.lnTiring);
-}
-
-function meanOf({ first, weights }: Lattice): number {
-  let sum = 0;
-  let moment = 0;
-  weights.forEach((weight, i) => {
-    sum += weight;
-    moment += weight * i;
-  });
-  return (first + moment / sum) * STEP_LN;
 }

@@ -4,8 +4,9 @@ import type { Draw } from './Draw.ts';
 import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE, SET_SD_LN } from './noise.ts';
 import { DAY_SD, type EquipmentName, equipmentParameter, WEEK_SD } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
-import { atSurplus, type LiftModel, readerOf, straightLnOf } from './readGroup.ts';
+import { type LiftModel, readerOf, straightLnOf } from './readGroup.ts';
 import { shapeReader } from './readShape.ts';
+import { atSurplus } from './readTable.ts';
 import { tabulateResponse } from './response.ts';
 import { mixtureAt, setModel } from './setModel.ts';
 

@@ -60,7 +60,7 @@ export interface StrengthPosterior {
 }
 
 /** A short log is soon read, so it is given more answers than a long one. */
-const SESSIONS_READ = 12_000;
+const SESSIONS_READ = 8_000;
 /**
  * Where a log is so unlike the model that few answers would carry all the weight, the weights are flattened until they are
  * worth so many: an interval then is wider than the model alone would give it, since the model is in doubt.
@@ -145,16 +145,3 @@ export function liftModelOf(lift: Lift, reference: Rigging): LiftModel {
   return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG)) };
 }
 const ANY_KG = 100;
-
-/** Equally likely answers by even steps through the weights. */
-export function evenly(particles: readonly Particle[], count: number): Particle[] {
-  let before = 0;
-  let at = 0;
-  return Array.from({ length: count }, (_, i) => {
-    while (at < particles.length - 1 && before + particles[at]!.weight < (i + 0.5) / count) {
-      before += particles[at]!.weight;
-      at++;
-    }
-    return particles[at]!;
-  });
-}

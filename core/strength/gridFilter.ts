@@ -1,6 +1,5 @@
 import {
   drifter,
-  driftKernel,
   type Lattice,
   normalLattice,
   ownRoom,
@@ -96,8 +95,8 @@ export function sessionTaker(
       read,
       parameters,
       first + dayForm.first,
-      // One more than needed, so that `means` may take them in pairs.
-      count + form.length,
+      // Some more than needed, so that `means` may take them abreast.
+      count + form.length + ABREAST - 2,
     );
     const product = means(values, form, room(count));
     smooth?.set(product);
@@ -114,53 +113,39 @@ export function sessionTaker(
   };
 }
 
-/** Means of the values by a kernel, from each of the first ones on, as many as there is room for; two at a time, since one sum alone waits for itself. */
+/**
+ * Means of the values by a kernel, from each of the first ones on, as many as there is room for; `ABREAST` at a time, since one
+ * sum alone waits for itself.
+ */
 function means(values: Float64Array, kernel: Float64Array, result: Float64Array): Float64Array {
   const count = result.length;
-  for (let i = 0; i < count; i += 2) {
-    let one = 0;
-    let other = 0;
-    let value = values[i]!;
+  for (let i = 0; i < count; i += ABREAST) {
+    let first = 0;
+    let second = 0;
+    let third = 0;
+    let fourth = 0;
+    let a = values[i]!;
+    let b = values[i + 1]!;
+    let c = values[i + 2]!;
     for (let k = 0; k < kernel.length; k++) {
-      one += kernel[k]! * value;
-      value = values[i + k + 1]!;
-      other += kernel[k]! * value;
+      const weight = kernel[k]!;
+      const d = values[i + k + 3]!;
+      first += weight * a;
+      second += weight * b;
+      third += weight * c;
+      fourth += weight * d;
+      a = b;
+      b = c;
+      c = d;
     }
-    result[i] = one;
-    if (i + 1 < count) result[i + 1] = other;
+    result[i] = first;
+    if (i + 1 < count) result[i + 1] = second;
+    if (i + 2 < count) result[i + 2] = third;
+    if (i + 3 < count) result[i + 3] = fourth;
   }
   return result;
 }
-
-/** Strength at every session given all of them: the pass back over what `gridFilter` kept. */
-export function smoothed(
-  sessions: readonly Session[],
-  { filtered, likelihoods }: GridResult,
-  parameters: Parameters,
-): Lattice[] {
-  const result: Lattice[] = [...filtered];
-  let ahead: Lattice | null = null;
-  for (let j = filtered.length - 1; j >= 0; j--) {
-    const here = filtered[j]!;
-    if (ahead !== null) {
-      const weeks = (sessions[j + 1]!.day - sessions[j]!.day) / 7;
-      const kernel = driftKernel(weeks, parameters);
-      ahead = correlate(ahead, kernel, here.first, here.weights.length);
-      const product = Float64Array.from(here.weights, (weight, i) => weight * ahead!.weights[i]!);
-      const sum = product.reduce((total, weight) => total + weight, 0);
-      result[j] = { first: here.first, weights: product.map((weight) => weight / sum) };
-    }
-    const told: Lattice = likelihoods[j]!;
-    const later: Lattice | null = ahead;
-    const both: Float64Array = Float64Array.from(told.weights, (weight, i) => {
-      if (later === null) return weight;
-      return weight * (later.weights[Math.round(i + told.first - later.first)] ?? 0);
-    });
-    const peak = both.reduce((most, weight) => Math.max(most, weight), 0);
-    ahead = { first: told.first, weights: both.map((weight) => weight / peak) };
-  }
-  return result;
-}
+const ABREAST = 4;
 
 const priors = new WeakMap<object, Lattice>();
 
@@ -182,16 +167,4 @@ function dayFormKernel(sd: number): Lattice {
       (BAD_DAY_SHARE / BAD_DAY_FACTOR) * Math.exp(-0.5 * bad * bad)
     );
   });
-}
-
-/** For each point of [first, first + count): the mean of `ahead` over where a step leads from there. */
-function correlate(ahead: Lattice, kernel: Lattice, first: number, count: number): Lattice {
-  const weights = Float64Array.from({ length: count }, (_, i) => {
-    let sum = 0;
-    const from = Math.round(first + i + kernel.first - ahead.first);
-    for (let k = 0; k < kernel.weights.length; k++)
-      sum += kernel.weights[k]! * (ahead.weights[from + k] ?? 0);
-    return sum;
-  });
-  return { first, weights };
 }

@@ -14,25 +14,19 @@ import {
   WILD_SHARE,
 } from './noise.ts';
 import { DAY_SD, type ParameterName, type Parameters, type Prior, WEEK_SD } from './parameters.ts';
-import {
-  atSurplus,
-  type LiftModel,
-  neededFor,
-  type ReadTable,
-  repsPossible,
-  surplusAtRep,
-} from './readGroup.ts';
-import { DIFFERENCE, readingsBeside } from './readingsBeside.ts';
+import type { LiftModel } from './readGroup.ts';
+import { DIFFERENCE, type ReadingBeside } from './readingsBeside.ts';
+import { atSurplus, type ReadTable, surplusAtRep } from './readTable.ts';
 import { MOST_ALIKE } from './sessionLikelihood.ts';
 import type { Session, Told } from './sessions.ts';
+import type { SetModel } from './setModel.ts';
 import { wear } from './wear.ts';
 import { LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
 
 /** A normal approximation of everything that is believed after the last session. */
 export interface KalmanResult {
   lnEvidence: number;
-  /** Names of the parameters in the state, in its order after strength and the day's form. */
-  names: ParameterName[];
+  /** Strength, the day's form, and the parameters that were asked for. */
   mean: Float64Array;
   covariance: Float64Array;
   /** What was believed of the day's strength once its sets were in, session by session. */
@@ -41,10 +35,19 @@ export interface KalmanResult {
   surprises: { session: number; group: number; surprise: number; movedLn: number }[];
 }
 
+/** What a pass is linearised about. */
+export interface Linearised {
+  around: Parameters;
+  /** Readings there and beside, in the parameters of the state. */
+  read: (model: SetModel) => ReadingBeside;
+  /** The day's strength by an earlier pass: tiredness goes by it. */
+  dayLn: readonly number[] | null;
+}
+
 /**
- * One pass of an extended Kalman filter over the sessions, with the state (strength, the day's form, parameters).
+ * One pass of an extended Kalman filter over the sessions, with the state (strength, the day's form, the parameters `names`).
  * Speeds and reps left are linearised about `around` and the strength believed by then; a made or missed set, one-sided
- * evidence, is met by its first two moments. Tiredness goes by the day's strength `dayLn` of an earlier pass. Errors are
+ * evidence, is met by its first two moments. Errors are
  * Student's: a reading counts less the wilder it is. Also writes into each group what the sets before it had left of tiredness.
  */
 export function kalmanPass(
@@ -52,11 +55,9 @@ export function kalmanPass(
   lift: LiftModel,
   prior: Prior,
   strength: { meanLn: number; sdLn: number },
-  active: readonly ParameterName[],
-  around: Parameters,
-  dayLn: readonly number[] | null,
+  names: readonly ParameterName[],
+  { around, read, dayLn }: Linearised,
 ): KalmanResult {
-  const names: ParameterName[] = active.filter((name) => name !== 'lnDaySd' && name !== 'lnWeekSd');
   const n = names.length + 2;
   const mean = new Float64Array(n);
   const covariance = new Float64Array(n * n);
@@ -70,7 +71,6 @@ export function kalmanPass(
   const weekSd = WEEK_SD * Math.exp(around.lnWeekSd);
   const gainIndex = names.indexOf('weekGain') + 2;
   const tiringAt = names.indexOf('lnTiring');
-  const read = readingsBeside(lift, around, names);
   const h = new Float64Array(n);
   const Ph = new Float64Array(n);
   let lnEvidence = 0;
@@ -168,10 +168,10 @@ export function kalmanPass(
 
       /** Surplus left after what just these reps need; what they need depends on the shape too. */
       const surplusBeyond = (reps: number) => {
-        const needed = neededFor(reading.now.table, reps);
+        const needed = reading.now.table.neededFor(reps);
         let level = surplusOfMean() - needed;
         for (const k of reading.bearing) {
-          const slope = (neededFor(reading.beside[k]!.table, reps) - needed) / DIFFERENCE;
+          const slope = (reading.beside[k]!.table.neededFor(reps) - needed) / DIFFERENCE;
           h[k + 2]! -= slope;
           level -= slope * (mean[k + 2]! - around[names[k]!]);
         }
@@ -215,7 +215,7 @@ export function kalmanPass(
         if (told.count > 0) found(told.mean, factor * speedSdMps(told.count), quantity);
       };
       speed(group.fastestMps, 1, ({ speedMps }, u) => atSurplus(speedMps, u));
-      speed(group.peakMps, PEAK_FACTOR, ({ peakMps }, u) => atSurplus(peakMps, u));
+      speed(group.peakMps, PEAK_FACTOR, (table, u) => atSurplus(table.peakMps(), u));
       speed(group.lastMps, LAST_FACTOR, ({ speedMps, lossLn }, u) =>
         atSurplus(speedMps, surplusAtRep(lossLn, u, group.made)),
       );
@@ -236,7 +236,7 @@ export function kalmanPass(
   // Kept at the population's tiring, so that every lifter's own can scale it.
   for (const { groups } of sessions)
     for (const group of groups) group.carriedLn *= Math.exp(-around.lnTiring);
-  return { lnEvidence, names, mean, covariance, dayLn: dayLnNow, surprises };
+  return { lnEvidence, mean, covariance, dayLn: dayLnNow, surprises };
 }
 
 /** What a table tells by the surplus of strength. */
@@ -265,6 +265,6 @@ function advance(
   covariance[0]! += weeks * weekSd * weekSd;
 }
 
-function possibleReps({ ladder }: ReadTable, surplus: number): number {
-  return repsPossible(ladder(), surplus);
+function possibleReps(table: ReadTable, surplus: number): number {
+  return table.repsPossible(surplus);
 }

@@ -3,7 +3,7 @@ import { type Parameters, WEEK_SD } from './parameters.ts';
 /** Distance of grid points in ln strength: below the narrowest error on it, so that sums over points are as good as integrals. */
 export const STEP_LN = 0.01;
 /** Parts of the distribution below this share of its peak are let go. */
-const NEGLIGIBLE = 1e-5;
+const NEGLIGIBLE = 1e-4;
 
 /** Probabilities on grid points `first`, `first + 1` ... (any number); a point p stands for the ln strength `p STEP_LN`. */
 export interface Lattice {
@@ -32,22 +32,41 @@ export function turningRoom(places: number): Room {
 }
 const ROOM_POINTS = 1024;
 
+/** Lists of their own, cut from longer ones: to be given memory one by one would be most of the work. */
+export function cutRoom(): Room {
+  let whole = new Float64Array(0);
+  let used = 0;
+  return (count) => {
+    if (used + count > whole.length) {
+      whole = new Float64Array(Math.max(4 * ROOM_POINTS, count));
+      used = 0;
+    }
+    used += count;
+    return whole.subarray(used - count, used);
+  };
+}
+
 /** Strength `weeks` later. */
 export function drift(state: Lattice, weeks: number, parameters: Parameters): Lattice {
   return weeks > 0 ? convolve(state, driftKernel(weeks, parameters), ownRoom) : state;
 }
 
-/** The same for many steps: a log has few different gaps between its days. */
+/** The same for many steps. */
 export function drifter(parameters: Parameters, room: Room): (state: Lattice, weeks: number) => Lattice {
-  const kernels = new Map<number, Lattice>();
-  return (state, weeks) => {
-    if (!(weeks > 0)) return state;
-    let kernel = kernels.get(weeks);
+  const kernelOf = driftKernels(parameters);
+  return (state, weeks) => (weeks > 0 ? convolve(state, kernelOf(weeks), room) : state);
+}
+
+/** Steps on the grid, each worked out once: a log has few different gaps between its days. */
+export function driftKernels(parameters: Parameters): (weeks: number) => Lattice {
+  const known = new Map<number, Lattice>();
+  return (weeks) => {
+    let kernel = known.get(weeks);
     if (kernel === undefined) {
       kernel = driftKernel(weeks, parameters);
-      kernels.set(weeks, kernel);
+      known.set(weeks, kernel);
     }
-    return convolve(state, kernel, room);
+    return kernel;
   };
 }
 
@@ -55,7 +74,7 @@ export function drifter(parameters: Parameters, room: Room): (state: Lattice, we
  * A step on the grid. Its mean moves the points themselves; its spread is sampled where it is wide and has three points
  * of the same variance where it is narrow.
  */
-export function driftKernel(weeks: number, { weekGain, lnWeekSd }: Parameters): Lattice {
+function driftKernel(weeks: number, { weekGain, lnWeekSd }: Parameters): Lattice {
   const moved = (weeks * weekGain) / STEP_LN;
   const spread = (WEEK_SD * Math.exp(lnWeekSd) * Math.sqrt(weeks)) / STEP_LN;
   if (spread < 0.8) {
@@ -84,6 +103,17 @@ export function sampled(first: number, count: number, density: (i: number) => nu
   }
   for (let i = 0; i < count; i++) weights[i]! /= sum;
   return { first, weights };
+}
+
+/** Mean ln strength. */
+export function meanLnOf({ first, weights }: Lattice): number {
+  let sum = 0;
+  let moment = 0;
+  weights.forEach((weight, i) => {
+    sum += weight;
+    moment += weight * i;
+  });
+  return (first + moment / sum) * STEP_LN;
 }
 
 /** Normed to 1 where it stands, and without its negligible ends. */

@@ -3,10 +3,11 @@ import type { NormalShape } from '../numeric/importanceSample.ts';
 import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
 import type { ParameterName, Parameters, Prior } from './parameters.ts';
 import type { LiftModel } from './readGroup.ts';
+import { readingsBeside } from './readingsBeside.ts';
 import type { Session } from './sessions.ts';
 
 /** Passes of the Kalman filter that linearise about what the one before found. */
-const PASSES = 5;
+const PASSES = 4;
 /** From the third pass on they go only this share of the way: else they swing about what they look for. */
 const SHARE_OF_WAY = 0.5;
 /** The passes go no farther than this many standard deviations of the prior: beyond it lines lead astray. */
@@ -14,6 +15,8 @@ const FARTHEST = 2.5;
 
 interface Found {
   kalman: KalmanResult;
+  /** Parameters in the state of the filter. */
+  names: ParameterName[];
   around: Parameters;
   hyper: { name: ParameterName; sd: number }[];
 }
@@ -29,64 +32,79 @@ export function propose(
   start: { meanLn: number; sdLn: number },
   active: ParameterName[],
 ): { shape: NormalShape; surprises: KalmanResult['surprises'] } {
+  const names = active.filter((name) => name !== 'lnDaySd' && name !== 'lnWeekSd');
   const around = { ...prior.mean };
+  let read = readingsBeside(lift, { ...around }, names);
   let dayLn: number[] | null = null;
-  const pass = () => kalmanPass(sessions, lift, prior, start, active, around, dayLn);
+  const pass = () => kalmanPass(sessions, lift, prior, start, names, { around, read, dayLn });
   let kalman = pass();
-  const moveThere = (share: number) =>
-    kalman.names.forEach((name, k) => {
+  const moveThere = (share: number) => {
+    names.forEach((name, k) => {
       const reach = FARTHEST * prior.sd[name];
       const to = prior.mean[name] + Math.min(Math.max(kalman.mean[k + 2]! - prior.mean[name], -reach), reach);
       around[name] += share * (to - around[name]);
     });
+    read = readingsBeside(lift, { ...around }, names);
+  };
   for (let i = 1; i < PASSES; i++) {
     moveThere(i < 2 ? 1 : SHARE_OF_WAY);
     dayLn = kalman.dayLn;
     kalman = pass();
   }
   const hyper: Found['hyper'] = [];
+  let here = kalman.lnEvidence;
   for (const name of ['lnDaySd', 'lnWeekSd'] as const) {
     if (!active.includes(name)) continue;
     const density = (value: number) => {
       around[name] = value;
       return pass().lnEvidence - 0.5 * ((value - prior.mean[name]) / prior.sd[name]) ** 2;
     };
-    const peak = parabolaPeak(density, prior.mean[name], prior.sd[name]);
+    const peak = parabolaPeak(density, prior.mean[name], here, prior.sd[name]);
     around[name] = peak.at;
+    here = peak.value;
     hyper.push({ name, sd: Math.min(peak.sd, prior.sd[name]) });
   }
   kalman = pass();
   moveThere(1);
-  return { shape: shapeOf({ kalman, around, hyper }, prior, active), surprises: kalman.surprises };
+  return { shape: shapeOf({ kalman, names, around, hyper }, prior, active), surprises: kalman.surprises };
 }
 
-/** Top of a smooth ln density by the parabola through three points, and the standard deviation that its bend stands for. */
+/**
+ * Top of a smooth ln density by the parabola through three points, the middle one known, its value there, and the standard
+ * deviation that its bend stands for.
+ */
 function parabolaPeak(
   density: (x: number) => number,
   from: number,
+  middle: number,
   step: number,
-): { at: number; sd: number } {
-  const [low, middle, high] = [density(from - step), density(from), density(from + step)];
+): { at: number; value: number; sd: number } {
+  const low = density(from - step);
+  const high = density(from + step);
   const bend = (low + high - 2 * middle) / (step * step);
   const slope = (high - low) / (2 * step);
-  if (!(bend < 0)) return { at: from + Math.sign(slope) * step, sd: step };
-  const to = Math.min(Math.max(-slope / bend, -2 * step), 2 * step);
-  return { at: from + to, sd: 1 / Math.sqrt(-bend) };
+  const by = bend < 0 ? Math.min(Math.max(-slope / bend, -2 * step), 2 * step) : Math.sign(slope) * step;
+  const value = middle + slope * by + 0.5 * bend * by * by;
+  return { at: from + by, value, sd: bend < 0 ? 1 / Math.sqrt(-bend) : step };
 }
 
-function shapeOf({ kalman, around, hyper }: Found, prior: Prior, active: ParameterName[]): NormalShape {
+function shapeOf(
+  { kalman, names, around, hyper }: Found,
+  prior: Prior,
+  active: ParameterName[],
+): NormalShape {
   const n = active.length;
   const covariance = new Float64Array(n * n);
-  const stateSize = kalman.names.length + 2;
+  const stateSize = names.length + 2;
   active.forEach((a, i) => {
     const own = hyper.find(({ name }) => name === a);
     if (own) {
       covariance[i * n + i] = own.sd ** 2;
       return;
     }
-    const row = kalman.names.indexOf(a) + 2;
+    const row = names.indexOf(a) + 2;
     active.forEach((b, j) => {
-      const column = kalman.names.indexOf(b) + 2;
+      const column = names.indexOf(b) + 2;
       if (column > 1) covariance[i * n + j] = kalman.covariance[row * stateSize + column]!;
     });
     // Never so narrow that nothing beside it is tried.

@@ -1,4 +1,5 @@
 import type { PopulationShape } from '../lifter/populationShape.ts';
+import { cutRoom } from './lattice.ts';
 import { nodeWeights } from './nodeWeights.ts';
 import type { ParameterName, Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
@@ -42,9 +43,11 @@ export function shapeReader(
   };
 }
 
+const room = cutRoom();
+
 /** The mean of rows of `length` numbers, each row counted by its node's weight. */
 function mixed(rows: Float64Array, nodes: Float64Array, length: number): Float64Array {
-  const sums = new Float64Array(length);
+  const sums = room(length);
   for (let i = 0; i < nodes.length; i++) {
     const weight = nodes[i]!;
     if (weight === 0) continue;

@@ -89,9 +89,9 @@ function shapesOf({
 }
 
 /** Strength is looked for to this share: far within what a set can tell. */
-const LIMIT_SHARE = 2e-4;
+const LIMIT_SHARE = 4e-4;
 /** A table value a hair above the limit stands for the limit itself. */
-const JUST_ABOVE = 1e-4;
+const JUST_ABOVE = 2.5e-4;
 /** Total masses of neighbouring tables, in ln: all tables of all riggings stand on one ladder, to be shared. */
 const MASS_STEP_LN = 0.3;
 /** Without bands and chains the mass does not matter: one place on the ladder stands for all. */
@@ -255,7 +255,7 @@ function limitStrength(
     },
   );
   if (limit === null) throw new RangeError('no strength makes this load');
-  return limit.above;
+  return (limit.below + limit.above) / 2;
 }
 
 function bandShareOf(compiled: CompiledLoad): number {

@@ -1,20 +1,17 @@
-import { normalCdf } from '../numeric/normal.ts';
-import { STEP_LN } from './lattice.ts';
+import { multiplyMade, multiplyMissed } from './chanceMade.ts';
+import { STEP_LN, turningRoom } from './lattice.ts';
 import {
   LAST_FACTOR,
   PEAK_FACTOR,
   RESERVE_UNSAID_REPS,
   reserveSd,
-  SET_SD_LN,
-  SLIP_SD_LN,
-  SLIP_SHARE,
   STOP_SD_S,
   speedSdMps,
   TAIL,
-  WILD_SHARE,
 } from './noise.ts';
 import type { Parameters } from './parameters.ts';
-import { atSurplus, type ReadModel, type ReadTable, repsPossible, stopAt } from './readGroup.ts';
+import { type ReadModel, stopAt } from './readGroup.ts';
+import { atSurplus, type ReadTable } from './readTable.ts';
 import type { EffortGroup, Session, Told } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
 import { LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
@@ -47,11 +44,8 @@ export function sessionLikelihood(
   return { values, lnScale };
 }
 
-let buffer = new Float64Array(1024);
-function scratch(count: number): Float64Array {
-  if (buffer.length < count) buffer = new Float64Array(2 * count);
-  return buffer.subarray(0, count);
-}
+const scratch = turningRoom(1);
+const possibleReps = turningRoom(1);
 
 /** Multiplies one group's likelihood in, the first value at surplus `from`; returns the ln of what does not depend on strength. */
 function multiplyIn(values: Float64Array, from: number, group: EffortGroup, table: ReadTable): number {
@@ -59,51 +53,25 @@ function multiplyIn(values: Float64Array, from: number, group: EffortGroup, tabl
   const times = Math.min(group.count, MOST_ALIKE);
   let lnScale = 0;
   if (missed) {
-    const enough = made > 0 ? table.needed(made) : Number.NEGATIVE_INFINITY;
-    multiplyMissed(values, from, enough, table.needed(made + 1), times);
+    const enough = made > 0 ? table.neededFor(made) : Number.NEGATIVE_INFINITY;
+    multiplyMissed(values, from, enough, table.neededFor(made + 1), times);
   } else if (made > 0) {
-    lnScale += multiplyMade(values, from, table.needed(made), times);
+    lnScale += multiplyMade(values, from, table.neededFor(made), times);
   }
-  lnScale += multiplySpeed(values, from, group.fastestMps, 1, table.speedMps);
-  lnScale += multiplySpeed(values, from, group.peakMps, PEAK_FACTOR, table.peakMps);
-  if (group.lastMps.count > 0)
-    lnScale += multiplySpeed(values, from, group.lastMps, LAST_FACTOR, table.lastMps(made));
-  if (group.reserve.count > 0) multiplyReserve(values, from, group, table.ladder());
-  if (group.topShare > 0) multiplyTop(values, from, group, table.ladder());
+  const { fastestMps, peakMps, lastMps } = group;
+  if (fastestMps.count > 0) lnScale += multiplySpeed(values, from, fastestMps, 1, table.speedMps);
+  if (peakMps.count > 0) lnScale += multiplySpeed(values, from, peakMps, PEAK_FACTOR, table.peakMps());
+  if (lastMps.count > 0) lnScale += multiplySpeed(values, from, lastMps, LAST_FACTOR, table.lastMps(made));
+  if (group.reserve.count > 0) multiplyReserve(values, from, group, table);
+  if (group.topShare > 0) multiplyTop(values, from, group, table);
   if (group.stopped.count > 0) {
-    const needed = table.needed(made + 1);
+    const needed = table.neededFor(made + 1);
     for (let i = 0; i < values.length; i++) {
       const shortfall = needed - (from + i * STEP_LN);
       values[i]! *= tailed((group.stopped.mean - stopAt(group.model, shortfall)) / STOP_SD_S);
     }
   }
   return lnScale;
-}
-
-/** Multiplies in the chance that all reps go, over the chance that strength in plenty has; returns the ln of that. */
-function multiplyMade(values: Float64Array, from: number, enough: number, times: number): number {
-  const reach = Math.min(values.length, Math.ceil((enough + SPAN_LN - from) / STEP_LN));
-  for (let i = 0; i < reach; i++)
-    values[i]! *= power((WILD_SHARE / 2 + chanceAbove(from + i * STEP_LN - enough)) / IN_PLENTY, times);
-  return times * Math.log(IN_PLENTY);
-}
-
-/** Multiplies in the chance that just these reps go: `enough` is needed for them, `more` for one more. */
-function multiplyMissed(
-  values: Float64Array,
-  from: number,
-  enough: number,
-  more: number,
-  times: number,
-): void {
-  for (let i = 0; i < values.length; i++) {
-    const surplus = from + i * STEP_LN;
-    values[i]! *= power(WILD_SHARE / 2 + chanceAbove(surplus - enough) - chanceAbove(surplus - more), times);
-  }
-}
-
-function power(chance: number, times: number): number {
-  return times === 1 ? chance : times === 2 ? chance * chance : chance * chance * chance;
 }
 
 function multiplySpeed(
@@ -113,10 +81,10 @@ function multiplySpeed(
   factor: number,
   speedMps: Float64Array,
 ): number {
-  if (count === 0) return 0;
   const sd = factor * speedSdMps(count);
+  const perSd = 1 / sd;
   for (let i = 0; i < values.length; i++)
-    values[i]! *= tailed((mean - atSurplus(speedMps, from + i * STEP_LN)) / sd);
+    values[i]! *= tailed((mean - atSurplus(speedMps, from + i * STEP_LN)) * perSd);
   return -Math.log(sd);
 }
 
@@ -124,13 +92,13 @@ function multiplyReserve(
   values: Float64Array,
   from: number,
   { made, reserve }: EffortGroup,
-  ladder: readonly number[],
+  table: ReadTable,
 ): void {
   const said = made + reserve.mean + RESERVE_UNSAID_REPS;
+  const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
   for (let i = 0; i < values.length; i++) {
-    const possible = repsPossible(ladder, from + i * STEP_LN);
-    const sd = reserveSd(possible - made, reserve.count);
-    values[i]! *= tailed((said - possible) / sd) / sd;
+    const perSd = 1 / reserveSd(possible[i]! - made, reserve.count);
+    values[i]! *= tailed((said - possible[i]!) * perSd) * perSd;
   }
 }
 
@@ -138,11 +106,11 @@ function multiplyTop(
   values: Float64Array,
   from: number,
   { made, topShare }: EffortGroup,
-  ladder: readonly number[],
+  table: ReadTable,
 ): void {
-  const sd = LEFT_SD_REPS / Math.sqrt(topShare);
-  for (let i = 0; i < values.length; i++)
-    values[i]! *= tailed((made + LEFT_REPS - repsPossible(ladder, from + i * STEP_LN)) / sd);
+  const perSd = Math.sqrt(topShare) / LEFT_SD_REPS;
+  const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
+  for (let i = 0; i < values.length; i++) values[i]! *= tailed((made + LEFT_REPS - possible[i]!) * perSd);
 }
 
 /** Student's density with TAIL = 4 degrees of freedom, but for a constant factor: (1 + z^2/4)^(-5/2). */
@@ -150,24 +118,3 @@ function tailed(z: number): number {
   const q = 1 / (1 + (z * z) / TAIL);
   return q * q * Math.sqrt(q);
 }
-
-/** Chance that ln strength `surplus` above what is needed is enough, slips included, wild entries not: read from a table, to 1e-6. */
-function chanceAbove(surplus: number): number {
-  if (surplus <= -SPAN_LN) return 0;
-  if (surplus >= SPAN_LN) return ABOVE[ABOVE.length - 1]!;
-  const x = (surplus + SPAN_LN) * PER_LN;
-  const i = Math.floor(x);
-  const low = ABOVE[i]!;
-  return low + (x - i) * (ABOVE[i + 1]! - low);
-}
-const SPAN_LN = 8 * SLIP_SD_LN;
-const PER_LN = 128 / SET_SD_LN;
-const ABOVE = Float64Array.from({ length: Math.ceil(2 * SPAN_LN * PER_LN) + 2 }, (_, i) => {
-  const surplus = i / PER_LN - SPAN_LN;
-  return (
-    (1 - SLIP_SHARE - WILD_SHARE) * normalCdf(surplus / SET_SD_LN) +
-    SLIP_SHARE * normalCdf(surplus / SLIP_SD_LN)
-  );
-});
-/** Chance of a made entry where strength is in plenty. */
-const IN_PLENTY = WILD_SHARE / 2 + ABOVE[ABOVE.length - 1]!;

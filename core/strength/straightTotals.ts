@@ -1,6 +1,7 @@
 import type { StrengthPosterior } from './estimateStrength.ts';
 import { middleParameters } from './middleParameters.ts';
-import { atSurplus, neededFor, type ReadModel, readerOf } from './readGroup.ts';
+import { type ReadModel, readerOf } from './readGroup.ts';
+import { atSurplus } from './readTable.ts';
 import { ROOT_STEP, ROOTS } from './response.ts';
 import type { EffortGroup } from './sessions.ts';
 
@@ -34,11 +35,11 @@ function actsAt(
   { made, missed, fastestMps, peakMps, reserve }: EffortGroup,
   { table }: ReadModel,
 ): { surplus: number; says: StraightTotal['says'] } {
-  if (missed) return { surplus: table.needed(made + 1), says: 'lessThan' };
+  if (missed) return { surplus: table.neededFor(made + 1), says: 'lessThan' };
   if (fastestMps.count > 0) return { surplus: surplusAt(table.speedMps, fastestMps.mean), says: 'near' };
-  if (peakMps.count > 0) return { surplus: surplusAt(table.peakMps, peakMps.mean), says: 'near' };
-  if (reserve.count >= 1) return { surplus: neededFor(table, made + reserve.mean + 0.5), says: 'near' };
-  return { surplus: table.needed(Math.max(1, made)), says: 'atLeast' };
+  if (peakMps.count > 0) return { surplus: surplusAt(table.peakMps(), peakMps.mean), says: 'near' };
+  if (reserve.count >= 1) return { surplus: table.neededFor(made + reserve.mean + 0.5), says: 'near' };
+  return { surplus: table.neededFor(Math.max(1, made)), says: 'atLeast' };
 }
 
 /** The surplus at which a table that rises reaches a speed. */

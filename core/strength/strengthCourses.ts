@@ -1,10 +1,9 @@
 import type { StrengthPosterior } from './estimateStrength.ts';
 import type { FilteredAnswer } from './filteredAnswers.ts';
-import { driftKernel, type Lattice, STEP_LN } from './lattice.ts';
-import type { Parameters } from './parameters.ts';
+import { driftKernels, type Lattice, STEP_LN } from './lattice.ts';
 import type { Session } from './sessions.ts';
 
-const COURSES_EACH = 6;
+const COURSES_EACH = 9;
 /** Steps evenly through (0, 1), whatever the order: fraction of the golden ratio. */
 const GOLDEN = 0.6180339887498949;
 
@@ -32,8 +31,9 @@ export function strengthCourses(
   const uniform = () => (0.5 + ++drawn * GOLDEN) % 1;
   return answers.flatMap(({ parameters, strength, result }) => {
     const filtered = result.filtered.slice(from);
+    const kernelOf = driftKernels(parameters);
     return Array.from({ length: COURSES_EACH }, () => {
-      const course = courseBack(late, filtered, strength, parameters, onDay, uniform);
+      const course = courseBack(late, filtered, strength, kernelOf, onDay, uniform);
       return days.map((day) => valueOn(late, course, day, onDay));
     });
   });
@@ -44,32 +44,37 @@ function courseBack(
   sessions: readonly Session[],
   filtered: readonly Lattice[],
   last: Lattice,
-  parameters: Parameters,
+  kernelOf: (weeks: number) => Lattice,
   onDay: number,
   uniform: () => number,
 ): number[] {
   let point = last.first + pick(last.weights, uniform());
-  const course = [point * STEP_LN];
+  const course = new Array<number>(sessions.length + 1);
+  course[sessions.length] = point * STEP_LN;
   for (let j = sessions.length - 1; j >= 0; j--) {
     const here = filtered[j]!;
     const weeks = ((sessions[j + 1]?.day ?? onDay) - sessions[j]!.day) / 7;
     if (weeks > 0) {
-      const kernel = driftKernel(weeks, parameters);
-      const weights = here.weights.map((weight, i) => {
-        const step = Math.round(point - (here.first + i) - kernel.first);
-        return weight * (kernel.weights[step] ?? 0);
-      });
-      const chosen = pick(weights, uniform());
+      const chosen = pick(before(point, here, kernelOf(weeks)), uniform());
       point = chosen < 0 ? nearest(here, point) : here.first + chosen;
     }
-    course.unshift(point * STEP_LN);
+    course[j] = point * STEP_LN;
   }
   return course;
 }
 
+/** How likely each strength was before a step that led to a point. */
+function before(point: number, { first, weights }: Lattice, kernel: Lattice): Float64Array {
+  const likely = new Float64Array(weights.length);
+  const offset = Math.round(point - first - kernel.first);
+  for (let i = 0; i < likely.length; i++) likely[i] = weights[i]! * (kernel.weights[offset - i] ?? 0);
+  return likely;
+}
+
 /** Index at which the sum of the weights passes a share of their total; -1 where they are all nought. */
 function pick(weights: Float64Array, share: number): number {
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  let total = 0;
+  for (let i = 0; i < weights.length; i++) total += weights[i]!;
   if (!(total > 0)) return -1;
   let below = 0;
   for (let i = 0; i < weights.length; i++) {

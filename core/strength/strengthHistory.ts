@@ -1,8 +1,8 @@
 import { type Belief, beliefOfMixture } from './belief.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
 import type { FilteredAnswer } from './filteredAnswers.ts';
-import { smoothed } from './gridFilter.ts';
 import type { Lattice } from './lattice.ts';
+import { smoothed } from './smoothed.ts';
 
 /**
  * ln strength at the last session of every week, with the whole log known: mixtures over the answers. `value` turns ln total

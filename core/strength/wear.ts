@@ -1,4 +1,5 @@
-import { type LiftModel, type ReadModel, surplusAtRep } from './readGroup.ts';
+import type { LiftModel, ReadModel } from './readGroup.ts';
+import { surplusAtRep } from './readTable.ts';
 import type { EffortGroup } from './sessions.ts';
 
 /** Tiredness from set to set within a group: its mean at the sets' starts, and what is left after the last. */
@@ -17,7 +18,7 @@ export function wear(
     const carried = fast + slow;
     sum += carried;
     const reps = group.made + (group.missed ? 1 : 0);
-    const start = Math.max(surplus - carried, table.needed(Math.max(1, group.made)));
+    const start = Math.max(surplus - carried, table.neededFor(Math.max(1, group.made)));
     const lost = Math.min(0.5, start - surplusAtRep(table.lossLn, start, reps + 1));
     fast += tiring.fastShare * lost;
     slow += (1 - tiring.fastShare) * lost;

@@ -69,8 +69,8 @@ export function keptEstimates(
     const { mark, butForNewSets, setsInLog } = found;
     return {
       mark: `${on} ${timesExpected} ${mark}`,
-      butForNewSets: `${timesExpected} ${butForNewSets}`,
-      beforeExpected: `${timesExpected - 1} ${butForNewSets}`,
+      butForNewSets,
+      timesExpected,
       setsInLog,
       prior: priors.get(lift)?.(lifterId) ?? populationPrior(lift),
     };
@@ -97,7 +97,7 @@ export function keptEstimates(
     if (known?.mark === mark) return keep(of, known);
     const taken = await works.takeIn(of, marks);
     if (taken === null) {
-      const estimate = await works.believeAnew(of, marks, marks.beforeExpected);
+      const estimate = await works.believeAnew(of, marks);
       return estimate && keepUnlessNewer(of, { mark, estimate });
     }
     const estimate = await keepUnlessNewer(of, { mark, estimate: taken.estimate });

@@ -14,6 +14,8 @@ export interface LiftBasis {
   butForNewSets: string;
   setsInLog: number;
   prior: Prior;
+  /** How often what is to be expected of lifters had been learned. */
+  timesExpected: number;
 }
 
 /** The ways to an estimate: by the whole log, or from the one before and what came since, sets or what the club showed. */
@@ -26,14 +28,15 @@ export interface LiftWorks {
     of: LiftOnDay,
     basis: LiftBasis,
   ): Promise<{ estimate: StrengthEstimate; wholeIsDue: boolean } | null>;
-  /** `basisBefore`: its `butForNewSets` under the prior before. Null where it takes the whole log after all. */
-  believeAnew(of: LiftOnDay, basis: LiftBasis, basisBefore: string): Promise<StrengthEstimate | null>;
+  /** From an estimate under whatever was expected before. Null where it takes the whole log after all. */
+  believeAnew(of: LiftOnDay, basis: LiftBasis): Promise<StrengthEstimate | null>;
 }
 
 /** An estimate to go on from, and what it rests on but for new sets. */
 interface Going {
   version: number;
   basis: string;
+  timesExpected: number;
   estimate: StrengthEstimate;
 }
 
@@ -55,20 +58,21 @@ export function liftWorks(
 
   return {
     remembers: (of) => remembered.has(liftKey(of)),
-    async weigh(of, { prior, butForNewSets }) {
+    async weigh(of, { prior, butForNewSets, timesExpected }) {
       const { lifterId, lift, on } = of;
       const [{ records }, log] = await Promise.all([basis(), store.loggedSets({ lifterId, lift, to: on })]);
       const former = await store.formerGear(log);
-      const version = { key: liftKey(of), version: ++versions };
+      const version = ++versions;
+      const key = liftKey(of);
       const asked = { records: ownRecords(records, lifterId, former), log, of, prior, basis: butForNewSets };
-      const estimate = await threads.weigh(asked, version);
-      if (estimate) remembered.set(version.key, { version: version.version, basis: butForNewSets, estimate });
+      const estimate = await threads.weigh(asked, { key, version });
+      if (estimate) remembered.set(key, { version, basis: butForNewSets, timesExpected, estimate });
       return estimate;
     },
-    async takeIn(of, { butForNewSets, setsInLog }) {
+    async takeIn(of, { butForNewSets, setsInLog, timesExpected }) {
       const key = liftKey(of);
       const before = remembered.get(key);
-      if (before?.basis !== butForNewSets) return null;
+      if (before?.basis !== butForNewSets || before.timesExpected !== timesExpected) return null;
       const { lifterId, lift, on } = of;
       const { version, estimate: earlier } = before;
       const sets = await store.loggedSets({ lifterId, lift, from: earlier.lastSetOn ?? undefined, to: on });
@@ -78,16 +82,16 @@ export function liftWorks(
       goneOn(key, { ...before, estimate });
       return { estimate, wholeIsDue: answer.wholeIsDue };
     },
-    async believeAnew(of, { butForNewSets, setsInLog, prior }, basisBefore) {
+    async believeAnew(of, { butForNewSets, setsInLog, prior, timesExpected }) {
       const key = liftKey(of);
       const before = remembered.get(key);
-      if (before?.basis !== basisBefore) return null;
+      if (before?.basis !== butForNewSets) return null;
       const { version } = before;
-      const asked = { of, prior, basisBefore, basis: butForNewSets, setsInLog };
+      const asked = { of, prior, basis: butForNewSets, setsInLog };
       const told = await threads.believeAnew(asked, { key, version });
       if (!told) return null;
       const estimate = { ...before.estimate, ...told };
-      goneOn(key, { version, basis: butForNewSets, estimate });
+      goneOn(key, { ...before, timesExpected, estimate });
       return estimate;
     },
   };

@@ -1,0 +1,106 @@
+import { ROOT_STEP, ROOTS } from './response.ts';
+
+/** Most reps that are counted. */
+const MOST_REPS = 40;
+/** Surplus to which tables go. */
+const FARTHEST = ((ROOTS - 1) * ROOT_STEP) ** 2;
+
+/** How reps of one rigging and mass go for one set of parameters, over the surplus of strength: what follows from its lists is worked out when first asked for. */
+export class ReadTable {
+  /** Mean speed over the surplus. */
+  readonly speedMps: Float64Array;
+  /** ln strength lost by each rep, at the surplus of its start. */
+  readonly lossLn: Float64Array;
+  readonly #peakRatio: Float64Array;
+  #peakMps: Float64Array | null = null;
+  /** Surpluses with which just 1, 2, 3 ... reps are made, as far as they were asked for. */
+  readonly #needed = [0];
+  readonly #lastMps: Float64Array[] = [];
+
+  constructor(speedMps: Float64Array, lossLn: Float64Array, peakRatio: Float64Array) {
+    this.speedMps = speedMps;
+    this.lossLn = lossLn;
+    this.#peakRatio = peakRatio;
+  }
+
+  /** Peak speed over the surplus. */
+  peakMps(): Float64Array {
+    this.#peakMps ??= this.speedMps.map((mps, j) => mps * this.#peakRatio[j]!);
+    return this.#peakMps;
+  }
+
+  /** Speed of the last of `reps` reps over the surplus before the first. */
+  lastMps(reps: number): Float64Array {
+    let found = this.#lastMps[reps];
+    if (found === undefined) {
+      found = new Float64Array(ROOTS);
+      for (let j = 0; j < ROOTS; j++)
+        found[j] = atSurplus(this.speedMps, surplusAtRep(this.lossLn, (j * ROOT_STEP) ** 2, reps));
+      this.#lastMps[reps] = found;
+    }
+    return found;
+  }
+
+  /** Surplus with which just `reps` reps are made (any number from 1, between whole ones straight). */
+  neededFor(reps: number): number {
+    const whole = Math.floor(reps);
+    const low = this.#rung(whole);
+    return whole === reps ? low : low + (reps - whole) * (this.#rung(whole + 1) - low);
+  }
+
+  /** How many reps a surplus is good for, between whole ones straight: the middle of what counts as n reps is n. */
+  repsPossible(surplus: number): number {
+    return this.repsAlong(surplus, 0, single)[0]!;
+  }
+
+  /** The same for surpluses from `from` on in even steps upwards, written to `possible`. */
+  repsAlong(from: number, step: number, possible: Float64Array): Float64Array {
+    let n = 1;
+    let low = 0;
+    let high = this.#rung(2);
+    let perLn = 1 / high;
+    for (let i = 0; i < possible.length; i++) {
+      const surplus = from + i * step;
+      while (high < surplus && high < FARTHEST && n + 1 < MOST_REPS) {
+        n++;
+        low = high;
+        high = this.#rung(n + 1);
+        perLn = 1 / (high - low);
+      }
+      possible[i] = Math.min(MOST_REPS, n + (surplus - low) * perLn - 0.5);
+    }
+    return possible;
+  }
+
+  #rung(reps: number): number {
+    const needed = this.#needed;
+    while (needed.length < reps) needed.push(before(this.lossLn, needed[needed.length - 1]!));
+    return needed[reps - 1]!;
+  }
+}
+
+const single = new Float64Array(1);
+
+/** A tabulated quantity at a surplus: straight between the roots, constant outside. */
+export function atSurplus(values: Float64Array, surplus: number): number {
+  if (!(surplus > 0)) return values[0]!;
+  const x = Math.sqrt(surplus) / ROOT_STEP;
+  const j = Math.floor(x);
+  if (j >= ROOTS - 1) return values[ROOTS - 1]!;
+  const low = values[j]!;
+  return low + (x - j) * (values[j + 1]! - low);
+}
+
+/** The surplus before a rep after which `after` is left. */
+function before(lossLn: Float64Array, after: number): number {
+  let surplus = after + atSurplus(lossLn, after);
+  for (let i = 0; i < 3; i++) surplus = after + atSurplus(lossLn, surplus);
+  return surplus;
+}
+
+/** The surplus that is left at the start of rep `rep` (from 1). */
+export function surplusAtRep(lossLn: Float64Array, surplus: number, rep: number): number {
+  let left = surplus;
+  for (let k = 1; k < rep; k++) left -= atSurplus(lossLn, left);
+  return left;
+}
