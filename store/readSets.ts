@@ -7,7 +7,7 @@ import { shapeFields } from '#contract/records/fields.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { type LoggedSet, loggedSet } from '#contract/records/loggedSet.ts';
 import { kindTable } from './kindTable.ts';
-import { valuesOf } from './rows.ts';
+import { sharedParse, valuesOf } from './rows.ts';
 import type { Tables } from './schema.ts';
 
 /** Which sets are wanted; what is left out does not narrow. Days are local dates, both ends included. */
@@ -42,7 +42,8 @@ export async function readSets(db: Kysely<Tables>, clubId: string, filter: SetFi
     .orderBy('loggedSet.order')
     .orderBy('loggedSet.id')
     .execute();
-  return rows.map((row) => valuesOf(setFields, row) as LoggedSet);
+  const parse = sharedParse();
+  return rows.map((row) => valuesOf(setFields, row, parse) as LoggedSet);
 }
 
 /** One set of the log, or null. */
@@ -69,14 +70,15 @@ export async function bandReps(db: Kysely<Tables>, clubId: string): Promise<Band
   return rows;
 }
 
-/** Removed gear that sets name, and removed gear that this in turn names: of a hookup its rack, of a rack its bar. */
+/** Removed gear that sets name in their setups, and removed gear that this in turn names: of a hookup its rack, of a rack its bar. */
 export async function formerGear(
   db: Kysely<Tables>,
   clubId: string,
   sets: readonly LoggedSet[],
 ): Promise<FormerRecord[]> {
   const wanted = new Map<KindName, Set<string>>(formerKinds.map((kind) => [kind, new Set()]));
-  for (const { kind, id } of sets.flatMap(namedBySet)) wanted.get(kind)?.add(id);
+  const bySetup = new Map(sets.map((set) => [set.setup, set]));
+  for (const { kind, id } of [...bySetup.values()].flatMap(namedBySet)) wanted.get(kind)?.add(id);
   const former: FormerRecord[] = [];
   // Users before what they use.
   for (const kind of formerKinds.toReversed()) {

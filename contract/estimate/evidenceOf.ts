@@ -28,11 +28,12 @@ export function evidenceOf(
   const logged = log.filter(
     (set) => set.lifterId === lifterId && set.lift === lift && set.struckAt === null && set.doneOn <= on,
   );
-  const known = new Set(logged.filter(({ made }) => made > 0).map(bestKey));
-  const bests = records.best
-    .filter((best) => best.lifterId === lifterId && best.lift === lift && best.doneOn <= on)
-    .filter((best) => !known.has(bestKey(best)))
-    .map(setFromBest);
+  const written = records.best.filter(
+    (best) => best.lifterId === lifterId && best.lift === lift && best.doneOn <= on,
+  );
+  const days = new Set(written.map(({ doneOn }) => doneOn));
+  const known = new Set(logged.filter(({ made, doneOn }) => made > 0 && days.has(doneOn)).map(bestKey));
+  const bests = written.filter((best) => !known.has(bestKey(best))).map(setFromBest);
   const reader = evidenceReader(records, lifterId, lift, riggings);
   const inOrder = [...logged, ...bests].sort((a, b) => a.doneOn.localeCompare(b.doneOn) || a.order - b.order);
   const result: LoggedEvidence = { sets: [], ids: [], leftOut: [], last: inOrder.at(-1) ?? null };

@@ -78,17 +78,18 @@ export function bestKey({ doneOn, ...keyed }: Keyed): string {
  * the readings up to that day say; what was changed in the rack or in the lifter's heights since counts for all days.
  */
 function riggingsOf(records: CapabilityRecords, lifterId: string, lift: Lift, known: Riggings) {
+  const takenOn = new Map<string, string[]>();
+  for (const { bandPairId, takenOn: day } of records.bandReading)
+    takenOn.set(bandPairId, [...(takenOn.get(bandPairId) ?? []), day]);
   const readOn = (bandPairId: string, on: string) =>
-    records.bandReading.reduce(
-      (latest, reading) =>
-        reading.bandPairId === bandPairId && reading.takenOn <= on && reading.takenOn > latest
-          ? reading.takenOn
-          : latest,
-      '',
-    );
+    (takenOn.get(bandPairId) ?? []).reduce((latest, day) => (day <= on && day > latest ? day : latest), '');
+  // Sets in the same setup mostly share it, and are many.
+  const spelled = new Map<Setup, string>();
   const keyOf = (setup: Setup, on: string) => {
+    const words = spelled.get(setup) ?? `${setupKey({ lift, equipment: 'raw', setup })} ${setup.rackId}`;
+    spelled.set(setup, words);
     const state = setup.bands.map(({ bandPairId }) => readOn(bandPairId, on));
-    return `${setupKey({ lift, equipment: 'raw', setup })} ${setup.rackId} ${state.join(' ')}`;
+    return `${words} ${state.join(' ')}`;
   };
   const made = (setup: Setup, on: string) => {
     try {

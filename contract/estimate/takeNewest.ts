@@ -1,6 +1,7 @@
 import { bodyMassOf } from '#contract/assemble/assembleCapability.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { flattened } from '#core/numeric/importanceSample.ts';
 import { addSet } from '#core/strength/addSet.ts';
 import type { StrengthPosterior } from '#core/strength/estimateStrength.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
@@ -30,17 +31,20 @@ export interface NewestTaken {
 }
 
 /** More at once are no longer much faster than the whole. */
-const MOST_TAKEN = 6;
+const MOST_TAKEN = 12;
 /** "Weeks of sets" of addSet's advice. */
 const LONGEST_DAYS = 14;
 /** Answers may lose so much of their worth before they are to be found anew. */
 const LEAST_WORTH = 0.5;
-/** Answers worth fewer than so many equal ones lie too near together: they would make the estimate surer than the log is. */
+/**
+ * Answers worth fewer than so many equal ones lie too near together: they would make the estimate surer than the log is. Where
+ * sets go so far against the log their weights are flattened, which widens it, until the whole log is weighed.
+ */
 const FEWEST_ANSWERS = 15;
 
 /**
  * Takes the newest sets into what is remembered of a lift, in hundredths of a second. Null where that takes the whole
- * log: something else has changed too, the sets are not simply the newest, or hardly any answer agrees with them.
+ * log: something else has changed too, or the sets are not simply the newest.
  */
 export function takeNewest(known: Remembered, asked: NewestAsked): NewestTaken | null {
   const { of } = asked;
@@ -53,8 +57,10 @@ export function takeNewest(known: Remembered, asked: NewestAsked): NewestTaken |
   if (!evidence.every((read) => typeof read !== 'string')) return null;
   const barKg = barKgOf(records, of.lifterId, of.lift);
   const added = addAll(before, of.on, barKg, evidence, fresh);
-  if (added === null || added.posterior.effective < FEWEST_ANSWERS) return null;
-  const { posterior, observations } = added;
+  if (added === null) return null;
+  const { observations } = added;
+  const isFar = added.posterior.effective < FEWEST_ANSWERS;
+  const posterior = isFar ? widened(added.posterior) : added.posterior;
   const takenIn = known.takenIn + fresh.length;
   const { doneOn, order } = fresh.at(-1)!;
   return {
@@ -67,6 +73,7 @@ export function takeNewest(known: Remembered, asked: NewestAsked): NewestTaken |
     },
     wholeIsDue:
       isNewSetup ||
+      isFar ||
       posterior.active.length > before.active.length ||
       posterior.effective < LEAST_WORTH * known.whole.effective ||
       dayNumber(doneOn) - known.whole.day >= LONGEST_DAYS,
@@ -79,6 +86,15 @@ export function takeNewest(known: Remembered, asked: NewestAsked): NewestTaken |
       last: { doneOn, order },
     },
   };
+}
+
+function widened(posterior: StrengthPosterior): StrengthPosterior {
+  const { weights, effective } = flattened(
+    Float64Array.from(posterior.particles, ({ weight }) => weight),
+    FEWEST_ANSWERS,
+  );
+  const particles = posterior.particles.map((particle, i) => ({ ...particle, weight: weights[i]! }));
+  return { ...posterior, particles, effective };
 }
 
 /** Sets that came after everything remembered, oldest first; null where that is not all that has changed. */

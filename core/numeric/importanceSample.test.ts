@@ -12,7 +12,7 @@ describe('importanceSample', () => {
   const effort = { count: 100, rounds: 8, enough: 500 };
 
   it('finds a slanted normal that lies beside the first proposal', () => {
-    const { points, weights, effective } = importanceSample(first, effort, slantedNormal);
+    const { points, weights, effective } = importanceSample(first, [1.16, 1.16], effort, slantedNormal);
     const mean = (of: (x: Float64Array) => number) =>
       points.reduce((sum, x, i) => sum + weights[i]! * of(x), 0);
     expect(mean((x) => x[0]!)).toBeCloseTo(2, 1);
@@ -23,7 +23,7 @@ describe('importanceSample', () => {
   });
 
   it('weighs nothing where the density is nought or unknown', () => {
-    const { points, weights } = importanceSample(first, effort, (x) =>
+    const { points, weights } = importanceSample(first, [1.16, 1.16], effort, (x) =>
       x[0]! < 0 ? Number.NaN : -0.5 * (x[0]! ** 2 + x[1]! ** 2),
     );
     points.forEach((x, i) => {

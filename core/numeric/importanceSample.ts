@@ -20,23 +20,23 @@ export interface Effort {
   enough: number;
 }
 
-/** The later proposals are this much wider than what was found, so that their tails are never thinner. */
-const WIDER = 1.16;
 /** Weights are flattened for finding a proposal until they are worth so many points for each dimension. */
 const WORTH_PER_DIMENSION = 2;
 
 /**
  * Weighted points of a distribution known by the ln of its density but for a constant: adaptive importance sampling.
- * The first round draws from `first`, every later one from the normal with mean and covariance of all points so far;
- * in the end each point counts by its density over the mean of all proposals, as if drawn from their mixture (the
+ * The first round draws from `near`, every later one from the normal with mean and covariance of all points so far, each
+ * so many times `wider` in every dimension that its tails are never thinner than those sought; in the end each point counts by its density over the mean of all proposals, as if drawn from their mixture (the
  * balance heuristic: Veach & Guibas 1995; Cornuet et al. 2012 for several rounds). Deterministic. `lnDensity` is asked once for each point, in order.
  */
 export function importanceSample(
-  first: NormalShape,
+  near: NormalShape,
+  wider: readonly number[],
   { count, rounds, enough }: Effort,
   lnDensity: (x: Float64Array) => number,
 ): WeightedSample {
-  const n = first.mean.length;
+  const n = near.mean.length;
+  const first = { mean: near.mean, root: near.root.map((value, at) => wider[at % n]! * value) };
   const even = evenNormals(count * rounds, n);
   const points: Float64Array[] = [];
   const lnDensities: number[] = [];
@@ -45,7 +45,7 @@ export function importanceSample(
   const lnMixtures: number[] = [];
   let sample: WeightedSample = { points, weights: new Float64Array(0), effective: 0 };
   while (proposals.length < rounds && sample.effective < enough) {
-    const shape = proposals.length === 0 ? first : fitted(sample, first);
+    const shape = proposals.length === 0 ? first : fitted(sample, first, wider);
     proposals.push(shape);
     points.forEach((x, i) => {
       lnMixtures[i] = lnSum(lnMixtures[i]!, lnNormal(x, shape));
@@ -94,7 +94,11 @@ function lnNormal(x: Float64Array, { mean, root }: NormalShape): number {
 }
 
 /** Mean and covariance of the points, their weights flattened where few of them carry all; never quite without `before`. */
-function fitted({ points, weights }: WeightedSample, before: NormalShape): NormalShape {
+function fitted(
+  { points, weights }: WeightedSample,
+  before: NormalShape,
+  wider: readonly number[],
+): NormalShape {
   const n = before.mean.length;
   const { weights: flat } = flattened(weights, WORTH_PER_DIMENSION * n);
   const mean = new Float64Array(n);
@@ -112,7 +116,8 @@ function fitted({ points, weights }: WeightedSample, before: NormalShape): Norma
     for (let l = 0; l < n; l++) {
       let earlier = 0;
       for (let m = 0; m <= Math.min(k, l); m++) earlier += before.root[k * n + m]! * before.root[l * n + m]!;
-      covariance[k * n + l] = (1 - EARLIER) * WIDER * WIDER * covariance[k * n + l]! + EARLIER * earlier;
+      covariance[k * n + l] =
+        (1 - EARLIER) * wider[k]! * wider[l]! * covariance[k * n + l]! + EARLIER * earlier;
     }
   return { mean, root: cholesky(covariance, n) };
 }

@@ -10,6 +10,7 @@ import { type ParameterName, type Parameters, type Prior, strengthPrior } from '
 import { propose } from './propose.ts';
 import type { Rigging } from './Rigging.ts';
 import type { LiftModel } from './readGroup.ts';
+import { isOfShape } from './readShape.ts';
 import { tabulateResponse } from './response.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { type Session, sessionsOf } from './sessions.ts';
@@ -60,14 +61,12 @@ export interface StrengthPosterior {
 }
 
 /** A short log is soon read, so it is given more answers than a long one. */
-const SESSIONS_READ = 8_000;
+const SESSIONS_READ = 6_500;
 /**
  * Where a log is so unlike the model that few answers would carry all the weight, the weights are flattened until they are
  * worth so many: an interval then is wider than the model alone would give it, since the model is in doubt.
  */
 const LEAST_WORTH = 50;
-/** The first proposal is this much wider than the normal approximation, so that its tails are never thinner. */
-const WIDER = 1.15;
 
 /**
  * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie, a step of
@@ -98,7 +97,8 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const results: ReturnType<typeof answer>[] = [];
   const peak = nearerPeak(shape, (x) => answer(x).lnPosterior);
   const sample = importanceSample(
-    { mean: peak.mean, root: peak.root.map((value) => WIDER * value) },
+    peak,
+    active.map(widerThanFound),
     active.length === 0 ? { count: 1, rounds: 1, enough: 1 } : effortFor(sessions.length),
     (x) => {
       const result = answer(x);
@@ -131,9 +131,15 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   };
 }
 
+/** How much wider than a normal approximation is looked for a parameter: those of the shape trail off slowly, the held rebound most. */
+function widerThanFound(name: ParameterName): number {
+  if (name === 'heldRebound') return 1.45;
+  return isOfShape(name) ? 1.3 : 1.15;
+}
+
 /** Answers are asked for about the Kalman filter's, then about those found before; many small rounds find the way. */
 function effortFor(sessions: number): Effort {
-  return { count: 30, rounds: 20, enough: Math.min(Math.max(SESSIONS_READ / sessions, 60), 250) };
+  return { count: 30, rounds: 20, enough: Math.min(Math.max(SESSIONS_READ / sessions, LEAST_WORTH), 250) };
 }
 
 /** The lift's population model with the straight lift of one lifter's own range. */

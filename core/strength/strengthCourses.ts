@@ -49,7 +49,7 @@ function courseBack(
   uniform: () => number,
 ): number[] {
   let point = last.first + pick(last.weights, uniform());
-  const course = new Array<number>(sessions.length + 1);
+  const course = Array.from<number>({ length: sessions.length + 1 });
   course[sessions.length] = point * STEP_LN;
   for (let j = sessions.length - 1; j >= 0; j--) {
     const here = filtered[j]!;

@@ -77,18 +77,11 @@ export function clubEstimates(
     const first = await outOfDate(clubOn);
     const learns = first.length > noted.size / 2;
     progress = { done: 0, total: first.length * (learns ? 2 : 1) };
-    if (learns) {
-      // What some have shown spares most of the others a second reading.
-      const some = everyThirdLifter(first);
-      await workOff(some, (ask) => estimateOf(ask, 'behind'));
-      await learn();
-      await workOff(
-        first.filter((ask) => !some.includes(ask)),
-        (ask) => estimateOf(ask, 'behind'),
-      );
-    } else await workOff(first, (ask) => estimateOf(ask, 'behind'));
+    for (const asks of learns ? inWaves(first) : [first]) {
+      await workOff(asks, (ask) => estimateOf(ask, 'behind'));
+      if (learns) await learn();
+    }
     if (!learns) return;
-    await learn();
     const second = await outOfDate(clubOn);
     progress.total = progress.done + second.length;
     await workOff(second, believeAnew);
@@ -140,9 +133,14 @@ export function clubEstimates(
   };
 }
 
-function everyThirdLifter(asks: readonly LiftOnDay[]): LiftOnDay[] {
+/** Of the club's lifters every twelfth, then every fourth, then all: what some have shown spares most of the others a second reading. */
+const WAVES = [12, 4, 1];
+
+function inWaves(asks: readonly LiftOnDay[]): LiftOnDay[][] {
   const lifters = [...new Set(asks.map(({ lifterId }) => lifterId))];
-  return asks.filter(({ lifterId }) => lifters.indexOf(lifterId) % 3 === 0);
+  const waveOf = ({ lifterId }: LiftOnDay) =>
+    WAVES.findIndex((every) => lifters.indexOf(lifterId) % every === 0);
+  return WAVES.map((_, wave) => asks.filter((ask) => waveOf(ask) === wave));
 }
 
 function inShort(estimate: StrengthEstimate): Noted['found'] {

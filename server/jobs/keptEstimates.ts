@@ -70,7 +70,6 @@ export function keptEstimates(
     return {
       mark: `${on} ${timesExpected} ${mark}`,
       butForNewSets,
-      timesExpected,
       setsInLog,
       prior: priors.get(lift)?.(lifterId) ?? populationPrior(lift),
     };

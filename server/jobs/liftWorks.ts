@@ -14,8 +14,6 @@ export interface LiftBasis {
   butForNewSets: string;
   setsInLog: number;
   prior: Prior;
-  /** How often what is to be expected of lifters had been learned. */
-  timesExpected: number;
 }
 
 /** The ways to an estimate: by the whole log, or from the one before and what came since, sets or what the club showed. */
@@ -23,12 +21,12 @@ export interface LiftWorks {
   weigh(of: LiftOnDay, basis: LiftBasis): Promise<StrengthEstimate | null>;
   /** Whether there is an estimate to go on from. */
   remembers(of: LiftOnDay): boolean;
-  /** Null where it takes the whole log after all. */
+  /** Under what was expected of the lifter before. Null where it takes the whole log after all. */
   takeIn(
     of: LiftOnDay,
     basis: LiftBasis,
   ): Promise<{ estimate: StrengthEstimate; wholeIsDue: boolean } | null>;
-  /** From an estimate under whatever was expected before. Null where it takes the whole log after all. */
+  /** The same sets under what is expected now. Null where it takes the whole log after all. */
   believeAnew(of: LiftOnDay, basis: LiftBasis): Promise<StrengthEstimate | null>;
 }
 
@@ -36,7 +34,6 @@ export interface LiftWorks {
 interface Going {
   version: number;
   basis: string;
-  timesExpected: number;
   estimate: StrengthEstimate;
 }
 
@@ -58,7 +55,7 @@ export function liftWorks(
 
   return {
     remembers: (of) => remembered.has(liftKey(of)),
-    async weigh(of, { prior, butForNewSets, timesExpected }) {
+    async weigh(of, { prior, butForNewSets }) {
       const { lifterId, lift, on } = of;
       const [{ records }, log] = await Promise.all([basis(), store.loggedSets({ lifterId, lift, to: on })]);
       const former = await store.formerGear(log);
@@ -66,13 +63,13 @@ export function liftWorks(
       const key = liftKey(of);
       const asked = { records: ownRecords(records, lifterId, former), log, of, prior, basis: butForNewSets };
       const estimate = await threads.weigh(asked, { key, version });
-      if (estimate) remembered.set(key, { version, basis: butForNewSets, timesExpected, estimate });
+      if (estimate) remembered.set(key, { version, basis: butForNewSets, estimate });
       return estimate;
     },
-    async takeIn(of, { butForNewSets, setsInLog, timesExpected }) {
+    async takeIn(of, { butForNewSets, setsInLog }) {
       const key = liftKey(of);
       const before = remembered.get(key);
-      if (before?.basis !== butForNewSets || before.timesExpected !== timesExpected) return null;
+      if (before?.basis !== butForNewSets) return null;
       const { lifterId, lift, on } = of;
       const { version, estimate: earlier } = before;
       const sets = await store.loggedSets({ lifterId, lift, from: earlier.lastSetOn ?? undefined, to: on });
@@ -82,7 +79,7 @@ export function liftWorks(
       goneOn(key, { ...before, estimate });
       return { estimate, wholeIsDue: answer.wholeIsDue };
     },
-    async believeAnew(of, { butForNewSets, setsInLog, prior, timesExpected }) {
+    async believeAnew(of, { butForNewSets, setsInLog, prior }) {
       const key = liftKey(of);
       const before = remembered.get(key);
       if (before?.basis !== butForNewSets) return null;
@@ -91,7 +88,7 @@ export function liftWorks(
       const told = await threads.believeAnew(asked, { key, version });
       if (!told) return null;
       const estimate = { ...before.estimate, ...told };
-      goneOn(key, { ...before, timesExpected, estimate });
+      goneOn(key, { ...before, estimate });
       return estimate;
     },
   };
