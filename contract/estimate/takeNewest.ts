@@ -1,9 +1,9 @@
 import { bodyMassOf } from '#contract/assemble/assembleCapability.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import { flattened } from '#core/numeric/importanceSample.ts';
 import { addSet } from '#core/strength/addSet.ts';
 import type { StrengthPosterior } from '#core/strength/estimateStrength.ts';
+import { widened } from '#core/strength/reweighed.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
 import { straightTotalsOf } from '#core/strength/straightTotals.ts';
 import { answersOf, type BarKg, barKgOf, maxKgOn } from './answersOf.ts';
@@ -60,7 +60,7 @@ export function takeNewest(known: Remembered, asked: NewestAsked): NewestTaken |
   if (added === null) return null;
   const { observations } = added;
   const isFar = added.posterior.effective < FEWEST_ANSWERS;
-  const posterior = isFar ? widened(added.posterior) : added.posterior;
+  const posterior = isFar ? widened(added.posterior, FEWEST_ANSWERS) : added.posterior;
   const takenIn = known.takenIn + fresh.length;
   const { doneOn, order } = fresh.at(-1)!;
   return {
@@ -86,15 +86,6 @@ export function takeNewest(known: Remembered, asked: NewestAsked): NewestTaken |
       last: { doneOn, order },
     },
   };
-}
-
-function widened(posterior: StrengthPosterior): StrengthPosterior {
-  const { weights, effective } = flattened(
-    Float64Array.from(posterior.particles, ({ weight }) => weight),
-    FEWEST_ANSWERS,
-  );
-  const particles = posterior.particles.map((particle, i) => ({ ...particle, weight: weights[i]! }));
-  return { ...posterior, particles, effective };
 }
 
 /** Sets that came after everything remembered, oldest first; null where that is not all that has changed. */

@@ -25,9 +25,9 @@ const WORTH_PER_DIMENSION = 2;
 
 /**
  * Weighted points of a distribution known by the ln of its density but for a constant: adaptive importance sampling.
- * The first round draws from `near`, every later one from the normal with mean and covariance of all points so far, each
- * so many times `wider` in every dimension that its tails are never thinner than those sought; in the end each point counts by its density over the mean of all proposals, as if drawn from their mixture (the
- * balance heuristic: Veach & Guibas 1995; Cornuet et al. 2012 for several rounds). Deterministic. `lnDensity` is asked once for each point, in order.
+ * The first round draws from `near`, every later one from the normal with mean and covariance of all points so far, each so
+ * many times `wider` in every dimension that its tails are never thinner than those sought. In the end each point counts by
+ * its density over the mean of all proposals, as if drawn from their mixture (the balance heuristic: Veach & Guibas 1995; Cornuet et al. 2012 for several rounds). Deterministic. `lnDensity` is asked once for each point, in order.
  */
 export function importanceSample(
   near: NormalShape,

@@ -1,9 +1,10 @@
 import { evenNormals } from '../numeric/evenNormals.ts';
+import { ownRoom } from '../numeric/room.ts';
 import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import { activeParameters } from './activeParameters.ts';
 import type { Particle, StrengthPosterior } from './estimateStrength.ts';
 import { sessionTaker } from './gridFilter.ts';
-import { drift, meanLnOf, ownRoom } from './lattice.ts';
+import { drift, meanLnOf } from './lattice.ts';
 import { middleParameters } from './middleParameters.ts';
 import { modelWith } from './modelsOf.ts';
 import { type ParameterName, type Prior, parameterNames } from './parameters.ts';

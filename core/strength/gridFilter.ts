@@ -1,14 +1,5 @@
-import {
-  drifter,
-  type Lattice,
-  normalLattice,
-  ownRoom,
-  type Room,
-  STEP_LN,
-  sampled,
-  trim,
-  turningRoom,
-} from './lattice.ts';
+import { ownRoom, type Room, turningRoom } from '../numeric/room.ts';
+import { drifter, type Lattice, normalLattice, STEP_LN, sampled, trim } from './lattice.ts';
 import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE } from './noise.ts';
 import { DAY_SD, type Parameters } from './parameters.ts';
 import { type LiftModel, type ReadModel, readerOf } from './readGroup.ts';

@@ -1,3 +1,4 @@
+import { ownRoom, type Room } from '../numeric/room.ts';
 import { type Parameters, WEEK_SD } from './parameters.ts';
 
 /** Distance of grid points in ln strength: below the narrowest error on it, so that sums over points are as good as integrals. */
@@ -9,41 +10,6 @@ const NEGLIGIBLE = 1e-4;
 export interface Lattice {
   first: number;
   weights: Float64Array;
-}
-
-/** Where a list of `count` noughts is to be found, to be written to. */
-export type Room = (count: number) => Float64Array;
-
-/** A list of its own each time. */
-export const ownRoom: Room = (count) => new Float64Array(count);
-
-/**
- * Few lists that are written over in turn, the `places` last ones staying as they are: thousands of short lists one after the
- * other would be most of the work.
- */
-export function turningRoom(places: number): Room {
-  const lists = Array.from({ length: places }, () => new Float64Array(ROOM_POINTS));
-  let turn = 0;
-  return (count) => {
-    turn = (turn + 1) % places;
-    if (lists[turn]!.length < count) lists[turn] = new Float64Array(2 * count);
-    return lists[turn]!.subarray(0, count).fill(0);
-  };
-}
-const ROOM_POINTS = 1024;
-
-/** Lists of their own, cut from longer ones: to be given memory one by one would be most of the work. */
-export function cutRoom(): Room {
-  let whole = new Float64Array(0);
-  let used = 0;
-  return (count) => {
-    if (used + count > whole.length) {
-      whole = new Float64Array(Math.max(4 * ROOM_POINTS, count));
-      used = 0;
-    }
-    used += count;
-    return whole.subarray(used - count, used);
-  };
 }
 
 /** Strength `weeks` later. */

@@ -1,6 +1,6 @@
 import type { Tiring } from '../effort/Tiring.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
-import { cutRoom } from './lattice.ts';
+import { cutRoom } from '../numeric/room.ts';
 import type { Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { type ShapeReading, shapeReader } from './readShape.ts';

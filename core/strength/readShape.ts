@@ -1,5 +1,5 @@
 import type { PopulationShape } from '../lifter/populationShape.ts';
-import { cutRoom } from './lattice.ts';
+import { cutRoom } from '../numeric/room.ts';
 import { nodeWeights } from './nodeWeights.ts';
 import type { ParameterName, Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';

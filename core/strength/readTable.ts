@@ -1,9 +1,7 @@
-import { ROOT_STEP, ROOTS } from './response.ts';
+import { FARTHEST_SURPLUS, ROOT_STEP, ROOTS } from './response.ts';
 
 /** Most reps that are counted. */
 const MOST_REPS = 40;
-/** Surplus to which tables go. */
-const FARTHEST = ((ROOTS - 1) * ROOT_STEP) ** 2;
 
 /** How reps of one rigging and mass go for one set of parameters, over the surplus of strength: what follows from its lists is worked out when first asked for. */
 export class ReadTable {
@@ -61,7 +59,7 @@ export class ReadTable {
     let perLn = 1 / high;
     for (let i = 0; i < possible.length; i++) {
       const surplus = from + i * step;
-      while (high < surplus && high < FARTHEST && n + 1 < MOST_REPS) {
+      while (high < surplus && high < FARTHEST_SURPLUS && n + 1 < MOST_REPS) {
         n++;
         low = high;
         high = this.#rung(n + 1);

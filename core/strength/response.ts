@@ -41,6 +41,8 @@ export interface ResponseTable {
 /** Square roots of the surpluses tabulated: speed leaves its limit like a square root. */
 export const ROOT_STEP = 0.1;
 export const ROOTS = 14;
+/** The largest of them. */
+export const FARTHEST_SURPLUS = ((ROOTS - 1) * ROOT_STEP) ** 2;
 /** Surpluses below nought at which the place of a miss is tabulated. */
 export const SHORTFALLS = [0.003, 0.03, 0.1, 0.25] as const;
 

@@ -1,5 +1,6 @@
+import { turningRoom } from '../numeric/room.ts';
 import { multiplyMade, multiplyMissed } from './chanceMade.ts';
-import { STEP_LN, turningRoom } from './lattice.ts';
+import { STEP_LN } from './lattice.ts';
 import {
   LAST_FACTOR,
   PEAK_FACTOR,

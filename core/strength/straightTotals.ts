@@ -2,7 +2,7 @@ import type { StrengthPosterior } from './estimateStrength.ts';
 import { middleParameters } from './middleParameters.ts';
 import { type ReadModel, readerOf } from './readGroup.ts';
 import { atSurplus } from './readTable.ts';
-import { ROOT_STEP, ROOTS } from './response.ts';
+import { FARTHEST_SURPLUS } from './response.ts';
 import type { EffortGroup } from './sessions.ts';
 
 /** Where a set acted: the straight raw total mass that it stands for, and whether as a bound or nearly as a value. */
@@ -45,7 +45,7 @@ function actsAt(
 /** The surplus at which a table that rises reaches a speed. */
 function surplusAt(values: Float64Array, wantedMps: number): number {
   let low = 0;
-  let high = ((ROOTS - 1) * ROOT_STEP) ** 2;
+  let high = FARTHEST_SURPLUS;
   for (let i = 0; i < 30; i++) {
     const middle = (low + high) / 2;
     if (atSurplus(values, middle) < wantedMps) low = middle;

@@ -1,6 +1,7 @@
 import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
 import type { Prior } from './parameters.ts';
+import { reweighed } from './reweighed.ts';
 
 /**
  * What the same log says to somebody who believed `prior` of the parameters before it. The log itself is not read again:
@@ -17,11 +18,5 @@ export function underPrior(posterior: StrengthPosterior, prior: Prior): Strength
       return sum + 0.5 * (offBefore ** 2 - offNow ** 2);
     }, Math.log(weight)),
   );
-  const { weights, effective } = weightsOfLn(lnWeights);
-  return {
-    ...posterior,
-    particles: particles.map((particle, i) => ({ ...particle, weight: weights[i]! })),
-    effective,
-    prior,
-  };
+  return { ...reweighed(posterior, weightsOfLn(lnWeights)), prior };
 }

@@ -73,15 +73,17 @@ export function clubEstimates(
     );
   }
 
+  const weigh = (ask: LiftOnDay) => estimateOf(ask, 'behind');
+
   async function overClub(): Promise<void> {
     const first = await outOfDate(clubOn);
     const learns = first.length > noted.size / 2;
     progress = { done: 0, total: first.length * (learns ? 2 : 1) };
-    for (const asks of learns ? inWaves(first) : [first]) {
-      await workOff(asks, (ask) => estimateOf(ask, 'behind'));
-      if (learns) await learn();
+    if (!learns) return workOff(first, weigh);
+    for (const asks of inWaves(first)) {
+      await workOff(asks, weigh);
+      await learn();
     }
-    if (!learns) return;
     const second = await outOfDate(clubOn);
     progress.total = progress.done + second.length;
     await workOff(second, believeAnew);
