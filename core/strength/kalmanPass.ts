@@ -18,7 +18,7 @@ import type { LiftModel } from './readGroup.ts';
 import { DIFFERENCE, type ReadingBeside } from './readingsBeside.ts';
 import { atSurplus, type ReadTable, surplusAtRep } from './readTable.ts';
 import { MOST_ALIKE } from './sessionLikelihood.ts';
-import type { Session, Told } from './sessions.ts';
+import type { EffortGroup, Session, Told } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
 import { wear } from './wear.ts';
 import { LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
@@ -122,6 +122,94 @@ export function kalmanPass(
     return likelihood;
   };
 
+  const setOff = (name: ParameterName | null, value: number) => {
+    const k = name === null ? -1 : names.indexOf(name);
+    if (k >= 0) h[k + 2] = value;
+    return k >= 0 ? mean[k + 2]! : 0;
+  };
+  const surplusOfMean = (group: EffortGroup, reading: ReadingBeside) => {
+    h.fill(0);
+    h[0] = 1;
+    h[1] = 1;
+    let level = mean[0]! + mean[1]! - reading.now.straightLn - group.carriedLn;
+    for (let k = 0; k < names.length; k++) {
+      h[k + 2] = -reading.straightSlope[k]!;
+      level -= reading.straightSlope[k]! * (mean[k + 2]! - around[names[k]!]);
+    }
+    // What was carried over grows with tiring like any other loss.
+    if (tiringAt >= 0) {
+      h[tiringAt + 2] = -group.carriedLn;
+      level -= group.carriedLn * (mean[tiringAt + 2]! - around.lnTiring);
+    }
+    level += setOff(group.equipment, 1);
+    level += group.platform ? setOff('platform', 1) : 0;
+    return level;
+  };
+  /** Surplus left after what just these reps need; what they need depends on the shape too. */
+  const surplusBeyond = (group: EffortGroup, reading: ReadingBeside, reps: number) => {
+    const needed = reading.now.table.neededFor(reps);
+    let level = surplusOfMean(group, reading) - needed;
+    for (const k of reading.bearing) {
+      const slope = (reading.beside[k]!.table.neededFor(reps) - needed) / DIFFERENCE;
+      h[k + 2]! -= slope;
+      level -= slope * (mean[k + 2]! - around[names[k]!]);
+    }
+    return level;
+  };
+  /** What was made and missed of a group; returns how much each surprised. */
+  const takeOutcome: Taking = (group, reading) => {
+    const { made, missed } = group;
+    const times = Math.min(group.count, MOST_ALIKE);
+    const surprises: number[] = [];
+    for (let i = 0; i < (made > 0 ? times : 0); i++) {
+      const likelihood = oneSided(1, surplusBeyond(group, reading, made), project());
+      if (i === 0) surprises.push(twoSided(likelihood));
+    }
+    for (let i = 0; i < (missed ? times : 0); i++) {
+      const likelihood = oneSided(-1, surplusBeyond(group, reading, made + 1), project());
+      if (i === 0) surprises.push(-twoSided(likelihood));
+    }
+    return surprises;
+  };
+  /** How fast a group went and what was left; returns how much each surprised. */
+  const takeReadings: Taking = (group, reading) => {
+    const surprises: number[] = [];
+    /** A quantity that tables tell by surplus was found to be `value`, within `sd`. */
+    const found = (value: number, sd: number, quantity: Quantity) => {
+      const { table } = reading.now;
+      const base = Math.max(surplusOfMean(group, reading), 0.002);
+      const change = quantity(table, base + 0.01) - quantity(table, Math.max(0, base - 0.01));
+      const slope = change / (0.01 + Math.min(0.01, base));
+      for (let i = 0; i < n; i++) h[i]! *= slope;
+      let predicted = quantity(table, base);
+      reading.beside.forEach((moved, k) => {
+        const ownSlope = (quantity(moved.table, base) - quantity(table, base)) / DIFFERENCE;
+        h[k + 2]! += ownSlope;
+        predicted += ownSlope * (mean[k + 2]! - around[names[k]!]);
+      });
+      surprises.push(gauss(value - predicted, project(), sd));
+    };
+    const speed = (told: Told, factor: number, quantity: Quantity) => {
+      if (told.count > 0) found(told.mean, factor * speedSdMps(told.count), quantity);
+    };
+    speed(group.fastestMps, 1, ({ speedMps }, u) => atSurplus(speedMps, u));
+    speed(group.peakMps, PEAK_FACTOR, (table, u) => atSurplus(table.peakMps(), u));
+    speed(group.lastMps, LAST_FACTOR, ({ speedMps, lossLn }, u) =>
+      atSurplus(speedMps, surplusAtRep(lossLn, u, group.made)),
+    );
+    const { count, mean: left } = group.reserve;
+    if (count > 0) {
+      const expected = possibleReps(reading.now.table, surplusOfMean(group, reading));
+      const sd = reserveSd(expected - group.made, count);
+      // The fewer reps are left the surer the answer, which makes fewer of them the likelier.
+      const said = group.made + left + RESERVE_UNSAID_REPS - (RESERVE_SD_PER_REP * sd) / Math.sqrt(count);
+      found(said, sd, possibleReps);
+    }
+    if (group.topShare > 0)
+      found(group.made + LEFT_REPS, LEFT_SD_REPS / Math.sqrt(group.topShare), possibleReps);
+    return surprises;
+  };
+
   let lastDay = sessions[0]?.day ?? 0;
   sessions.forEach((session, at) => {
     const weeks = (session.day - lastDay) / 7;
@@ -133,104 +221,27 @@ export function kalmanPass(
     }
     mean[1] = 0;
     covariance[n + 1] = daySd * daySd * (1 + BAD_DAY_SHARE * 3);
+    const effects = session.groups.map((_, group) => ({ session: at, group, surprise: 0, movedLn: 0 }));
+    surprises.push(...effects);
+    const takeAll = (take: Taking) =>
+      session.groups.forEach((group, g) => {
+        const before = mean[0]!;
+        const effect = effects[g]!;
+        for (const z of take(group, read(group.model)))
+          if (Math.abs(z) > Math.abs(effect.surprise)) effect.surprise = z;
+        effect.movedLn += mean[0]! - before;
+      });
     let tired = { fast: 0, slow: 0 };
-    session.groups.forEach((group, g) => {
-      const reading = read(group.model);
-      const setOff = (name: ParameterName | null, value: number) => {
-        const k = name === null ? -1 : names.indexOf(name);
-        if (k >= 0) h[k + 2] = value;
-        return k >= 0 ? mean[k + 2]! : 0;
-      };
-      const surplusOfMean = () => {
-        h.fill(0);
-        h[0] = 1;
-        h[1] = 1;
-        let level = mean[0]! + mean[1]! - reading.now.straightLn - group.carriedLn;
-        for (let k = 0; k < names.length; k++) {
-          h[k + 2] = -reading.straightSlope[k]!;
-          level -= reading.straightSlope[k]! * (mean[k + 2]! - around[names[k]!]);
-        }
-        // What was carried over grows with tiring like any other loss.
-        if (tiringAt >= 0) {
-          h[tiringAt + 2] = -group.carriedLn;
-          level -= group.carriedLn * (mean[tiringAt + 2]! - around.lnTiring);
-        }
-        level += setOff(group.equipment, 1);
-        level += group.platform ? setOff('platform', 1) : 0;
-        return level;
-      };
-      group.carriedLn = 0;
-      const before = mean[0]!;
+    // A day says first what was made and missed, and only then how fast: while little is known of strength, speeds far from
+    // where they are linearised would lead astray.
+    takeAll((group, reading) => {
       const nominal = dayLn?.[at] ?? mean[0]! + mean[1]!;
       const worn = wear(group, reading.now, lift, nominal - reading.now.straightLn, tired);
       tired = worn.after;
       group.carriedLn = worn.carriedLn;
-
-      /** Surplus left after what just these reps need; what they need depends on the shape too. */
-      const surplusBeyond = (reps: number) => {
-        const needed = reading.now.table.neededFor(reps);
-        let level = surplusOfMean() - needed;
-        for (const k of reading.bearing) {
-          const slope = (reading.beside[k]!.table.neededFor(reps) - needed) / DIFFERENCE;
-          h[k + 2]! -= slope;
-          level -= slope * (mean[k + 2]! - around[names[k]!]);
-        }
-        return level;
-      };
-      let surprise = 0;
-      const weight = (z: number) => {
-        if (Math.abs(z) > Math.abs(surprise)) surprise = z;
-      };
-      // A set says first whether it was made, and then how fast.
-      if (group.made > 0) {
-        for (let i = 0; i < Math.min(group.count, MOST_ALIKE); i++) {
-          const level = surplusBeyond(group.made);
-          const likelihood = oneSided(1, level, project());
-          if (i === 0) weight(twoSided(likelihood));
-        }
-      }
-      if (group.missed) {
-        for (let i = 0; i < Math.min(group.count, MOST_ALIKE); i++) {
-          const level = surplusBeyond(group.made + 1);
-          const likelihood = oneSided(-1, level, project());
-          if (i === 0) weight(-twoSided(likelihood));
-        }
-      }
-      /** A quantity that tables tell by surplus was found to be `value`, within `sd`. */
-      const found = (value: number, sd: number, quantity: Quantity) => {
-        const { table } = reading.now;
-        const base = Math.max(surplusOfMean(), 0.002);
-        const change = quantity(table, base + 0.01) - quantity(table, Math.max(0, base - 0.01));
-        const slope = change / (0.01 + Math.min(0.01, base));
-        for (let i = 0; i < n; i++) h[i]! *= slope;
-        let predicted = quantity(table, base);
-        reading.beside.forEach((moved, k) => {
-          const ownSlope = (quantity(moved.table, base) - quantity(table, base)) / DIFFERENCE;
-          h[k + 2]! += ownSlope;
-          predicted += ownSlope * (mean[k + 2]! - around[names[k]!]);
-        });
-        weight(gauss(value - predicted, project(), sd));
-      };
-      const speed = (told: Told, factor: number, quantity: Quantity) => {
-        if (told.count > 0) found(told.mean, factor * speedSdMps(told.count), quantity);
-      };
-      speed(group.fastestMps, 1, ({ speedMps }, u) => atSurplus(speedMps, u));
-      speed(group.peakMps, PEAK_FACTOR, (table, u) => atSurplus(table.peakMps(), u));
-      speed(group.lastMps, LAST_FACTOR, ({ speedMps, lossLn }, u) =>
-        atSurplus(speedMps, surplusAtRep(lossLn, u, group.made)),
-      );
-      const { count, mean: left } = group.reserve;
-      if (count > 0) {
-        const expected = possibleReps(reading.now.table, surplusOfMean());
-        const sd = reserveSd(expected - group.made, count);
-        // The fewer reps are left the surer the answer, which makes fewer of them the likelier.
-        const said = group.made + left + RESERVE_UNSAID_REPS - (RESERVE_SD_PER_REP * sd) / Math.sqrt(count);
-        found(said, sd, possibleReps);
-      }
-      if (group.topShare > 0)
-        found(group.made + LEFT_REPS, LEFT_SD_REPS / Math.sqrt(group.topShare), possibleReps);
-      surprises.push({ session: at, group: g, surprise, movedLn: mean[0]! - before });
+      return takeOutcome(group, reading);
     });
+    takeAll(takeReadings);
     dayLnNow.push(mean[0]! + mean[1]);
   });
   // Kept at the population's tiring, so that every lifter's own can scale it.
@@ -239,6 +250,8 @@ export function kalmanPass(
   return { lnEvidence, mean, covariance, dayLn: dayLnNow, surprises };
 }
 
+/** Takes what a group tells into the state; returns how much it surprised, in signed standard deviations. */
+type Taking = (group: EffortGroup, reading: ReadingBeside) => number[];
 /** What a table tells by the surplus of strength. */
 type Quantity = (table: ReadTable, surplus: number) => number;
 
