@@ -5,22 +5,26 @@ export const LEFT_REPS = 1.5;
 export const LEFT_SD_REPS = 1.5;
 /** A lifter who stops early does so every time: all tops together count as no more than so many. */
 const WORTH = 6;
-/** A log in which more than this share of the sets tells more is taken at its word alone. */
+/** Sets of one equipment of which more than this share tells more are taken at their word alone. */
 const TOLD_SHARE = 0.05;
 /** A work-up is of few reps. */
 const MOST_REPS = 3;
 
 /**
- * A log with neither speeds nor reps left says "at least" all the time, and hardly ever "less than": nothing keeps the
- * estimate from above. But a work-up, made sets of few reps that rise in one setup, ends near what the day allows. So in
- * such a log, and only there, the heaviest set of each work-up is read as one with about one and a half reps left,
- * roughly and for all of them together no more surely than six answers. Writes into the groups.
+ * Sets with neither speeds nor reps left say "at least" all the time, and hardly ever "less than": nothing keeps the
+ * estimate from above. But a work-up, made sets of few reps that rise in one setup, ends near what the day allows. So where
+ * the sets in one equipment tell no more, and only there, the heaviest set of each work-up is read as one with about one
+ * and a half reps left, roughly and for all of them together no more surely than six answers. Writes into the groups.
  */
 export function readWorkUps(sessions: readonly Session[]): void {
   const groups = sessions.flatMap((session) => session.groups);
-  if (groups.filter(tellsMore).length > TOLD_SHARE * groups.length) return;
-  const tops = sessions.flatMap(topsOf).filter((top) => !tellsMore(top));
-  for (const top of tops) top.topShare = Math.min(1, WORTH / tops.length);
+  const tops = sessions.flatMap(topsOf);
+  for (const equipment of new Set(tops.map((top) => top.equipment))) {
+    const worn = groups.filter((group) => group.equipment === equipment);
+    if (worn.filter(tellsMore).length > TOLD_SHARE * worn.length) continue;
+    const silent = tops.filter((top) => top.equipment === equipment && !tellsMore(top));
+    for (const top of silent) top.topShare = Math.min(1, WORTH / silent.length);
+  }
 }
 
 function tellsMore({ fastestMps, peakMps, reserve }: EffortGroup): boolean {
