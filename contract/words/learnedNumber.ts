@@ -37,7 +37,7 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
         ...plain('Strength at the top', '%', 0),
         signed: true,
         meaning:
-          'At lockout, against what is usual for the strength at the bottom: the more, the less bands and chains cost.',
+          'At lockout, against what is usual for the strength at the bottom: the more, the less bands and chains cost. Where misses stop, high or low, tells of it too.',
         read: percentMore,
       };
     case 'lnRebound':

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { importanceSample } from './importanceSample.ts';
+import { doubted, importanceSample } from './importanceSample.ts';
 
 /** Mean (2, -1), standard deviations 0.5 and 2, correlation 0.6. */
 function slantedNormal(x: Float64Array): number {
@@ -32,5 +32,23 @@ describe('importanceSample', () => {
     // Mean of a half-normal: sqrt(2 / pi).
     const mean = points.reduce((sum, x, i) => sum + weights[i]! * x[0]!, 0);
     expect(Math.abs(mean - Math.sqrt(2 / Math.PI))).toBeLessThan(0.05);
+  });
+});
+
+describe('doubted', () => {
+  const uneven = { weights: Float64Array.of(0.7, 0.1, 0.1, 0.1), effective: 4 / 3.64 };
+
+  it('evens weights out, the more the less they are worth, and keeps their order', () => {
+    const { weights, effective } = doubted(uneven, 30);
+    expect(weights.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 12);
+    expect(weights[0]!).toBeGreaterThan(weights[1]!);
+    expect(effective).toBeGreaterThan(3);
+  });
+
+  it('leaves many answers as they are', () => {
+    const { weights } = doubted({ weights: uneven.weights, effective: 1e6 }, 30);
+    weights.forEach((weight, i) => {
+      expect(weight).toBeCloseTo(uneven.weights[i]!, 4);
+    });
   });
 });

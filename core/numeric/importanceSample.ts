@@ -124,6 +124,15 @@ function fitted(
 const EARLIER = 0.5;
 
 /**
+ * Weights worth n to the power n / (n + `doubt`). A sample of n tells its own tails too thin: its 80 % interval holds the next
+ * draw with (n - 1) / (n + 1) of 80 % alone. Less uneven weights lean towards the proposals, which are wider; with
+ * many points nothing changes.
+ */
+export function doubted({ weights, effective }: Weights, doubt: number): Weights {
+  return normed(weights.map((weight) => weight ** (effective / (effective + doubt))));
+}
+
+/**
  * The weights as they are if they are worth `wanted` points, else to the power at which they are: a distribution of the
  * same points, wider and never narrower.
  */

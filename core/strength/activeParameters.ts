@@ -14,7 +14,7 @@ export function activeParameters(
   const held = ['box', 'boards', 'paused'] as const;
   const tells: Record<ParameterName, boolean> = {
     lnMaxSpeed: speeds,
-    slope: starts.size > 1 || bands,
+    slope: starts.size > 1 || bands || groups.some(({ stopped }) => stopped.count > 0),
     lnRebound: shape.rebound > 0 && (starts.size > 1 || speeds),
     heldRebound: shape.rebound > 0 && held.some((start) => starts.has(start)),
     lnTiring: groups.some(({ made, missed, reserve }) => made + Number(missed) > 1 || reserve.count > 0),

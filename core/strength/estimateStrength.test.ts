@@ -74,6 +74,44 @@ describe('estimateStrength with little or nothing', () => {
   });
 });
 
+describe('estimateStrength and where misses stop', () => {
+  it('takes a lifter whose misses stop near lockout for one who gains less towards the top', () => {
+    const [low, high] = [slopeWhereMissesStopAt(0.1), slopeWhereMissesStopAt(0.75)];
+    // A third of the standard deviation by which lifters differ, at least.
+    expect(low - high).toBeGreaterThan(populationPrior('squat').sd.slope / 3);
+  });
+});
+
+describe('estimateStrength of a beginner', () => {
+  it('finds the answers although light bars move faster than those of most and strength lies far below what was believed', () => {
+    const bench = { fromM: 0.65, toM: 1.02 };
+    const reference: Rigging = { load: bareLoad(bench.fromM, bench.toM), start: 'free', range: bench };
+    const lightKg = [15, 17.5, 20, 22.5, 25, 27.5, 30];
+    const days = Array.from({ length: 16 }, (_, day) => [
+      ...lightKg.map((barKg) => ({
+        ...single(4 * day, barKg, true),
+        meanSpeedsMps: [0.2 + 1.5 * Math.log(30 / barKg)],
+      })),
+      single(4 * day, 32, false),
+      single(4 * day, 32, false),
+    ]);
+    const sets = days.flat().map((set) => ({ ...set, rigging: reference, movedBodyKg: 0 }));
+    const prior = populationPrior('bench');
+    const { effective, particles } = estimateStrength({
+      lift: 'bench',
+      reference,
+      bodyMassKg: 100,
+      sets,
+      onDay: 60,
+      prior,
+    });
+    expect(effective / particles.length).toBeGreaterThan(0.25);
+    const { median } = beliefOfMixture(particles, Math.exp);
+    expect(median).toBeGreaterThan(30);
+    expect(median).toBeLessThan(32);
+  });
+});
+
 describe('estimateStrength and the errors of those who write logs', () => {
   const log = Array.from({ length: 30 }, (_, i) => [
     single(2 * i, 190, true),
@@ -101,6 +139,15 @@ describe('estimateStrength and the errors of those who write logs', () => {
     );
   });
 });
+
+function slopeWhereMissesStopAt(stoppedAtS: number): number {
+  const days = Array.from({ length: 10 }, (_, day) => [
+    single(3 * day, 190, true),
+    { ...single(3 * day, 205, false), stoppedAtS },
+  ]);
+  const { particles } = estimated(days.flat());
+  return particles.reduce((sum, { weight, parameters }) => sum + weight * parameters.slope, 0);
+}
 
 function estimated(sets: SetEvidence[]): StrengthPosterior {
   const onDay = Math.max(0, ...sets.map(({ day }) => day));

@@ -1,6 +1,6 @@
 import { tiringOf } from '../effort/Tiring.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
-import { type Effort, flattened, importanceSample } from '../numeric/importanceSample.ts';
+import { doubted, type Effort, flattened, importanceSample } from '../numeric/importanceSample.ts';
 import { nearerPeak } from '../numeric/nearerPeak.ts';
 import { activeParameters } from './activeParameters.ts';
 import { gridFilter, type NewestSession } from './gridFilter.ts';
@@ -15,6 +15,7 @@ import { tabulateResponse } from './response.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { type Session, sessionsOf } from './sessions.ts';
 import { setModel } from './setModel.ts';
+import { readStops } from './stops.ts';
 import { readWorkUps } from './workUps.ts';
 
 /** What is asked: a lifter, a lift and everything that was logged of it. */
@@ -43,7 +44,7 @@ export interface StrengthPosterior {
   /** Number of equally weighted answers that the particles are worth. */
   effective: number;
   sessions: Session[];
-  /** Given all sets before it: how surprising each set was (standard deviations), how far it moved ln strength. */
+  /** Given all sets before it, and for speeds what was made and missed that day: how surprising each set was (standard deviations), how far it moved ln strength. */
   surprises: { set: number; surprise: number; movedLn: number }[];
   /** Sets that no strength explains, such as a start above lockout: left out. */
   leftOut: number[];
@@ -61,12 +62,16 @@ export interface StrengthPosterior {
 }
 
 /** A short log is soon read, so it is given more answers than a long one. */
-const SESSIONS_READ = 6_500;
+const SESSIONS_READ = 7_000;
+/** In a log however long answers worth so many are looked for. */
+const LEAST_ENOUGH = 40;
 /**
  * Where a log is so unlike the model that few answers would carry all the weight, the weights are flattened until they are
  * worth so many: an interval then is wider than the model alone would give it, since the model is in doubt.
  */
 const LEAST_WORTH = 50;
+/** By so many answers' worth the weights are doubted: tails that a few hundred answers hardly reach would else be cut off. */
+const DOUBT = 30;
 
 /**
  * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie, a step of
@@ -80,6 +85,7 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const { models, riggings } = modelsOf(sets, liftModel);
   const sessions = sessionsOf(sets, models);
   readWorkUps(sessions);
+  readStops(sessions);
   const active = activeParameters(sessions, liftModel);
   const strength = strengthPrior(lift);
   const start = { meanLn: Math.log(question.bodyMassKg) + strength.meanLn, sdLn: strength.sdLn };
@@ -106,7 +112,7 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
       return result.lnPosterior;
     },
   );
-  const { weights, effective } = flattened(sample.weights, LEAST_WORTH);
+  const { weights, effective } = flattened(doubted(sample, DOUBT).weights, LEAST_WORTH);
   const lastDay = sessions[sessions.length - 1]?.day ?? onDay;
   return {
     particles: results.map(({ parameters, newest }, i) => ({
@@ -131,15 +137,18 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   };
 }
 
-/** How much wider than a normal approximation is looked for a parameter: those of the shape trail off slowly, the held rebound most. */
+/**
+ * How much wider than a normal approximation is looked for a parameter: those of the shape trail off slowly, the held rebound
+ * most, since far out its logit hardly changes what a rep does.
+ */
 function widerThanFound(name: ParameterName): number {
-  if (name === 'heldRebound') return 1.45;
+  if (name === 'heldRebound') return 1.7;
   return isOfShape(name) ? 1.3 : 1.15;
 }
 
 /** Answers are asked for about the Kalman filter's, then about those found before; many small rounds find the way. */
 function effortFor(sessions: number): Effort {
-  return { count: 30, rounds: 20, enough: Math.min(Math.max(SESSIONS_READ / sessions, LEAST_WORTH), 250) };
+  return { count: 30, rounds: 20, enough: Math.min(Math.max(SESSIONS_READ / sessions, LEAST_ENOUGH), 400) };
 }
 
 /** The lift's population model with the straight lift of one lifter's own range. */

@@ -5,7 +5,7 @@ import type { Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { type ShapeReading, shapeReader } from './readShape.ts';
 import { ReadTable } from './readTable.ts';
-import { type ResponseTable, ROOT_STEP, ROOTS, SHORTFALLS } from './response.ts';
+import { type ResponseTable, ROOT_STEP, ROOTS, STOP_ROOTS } from './response.ts';
 import type { MassMixture, Motion, SetModel } from './setModel.ts';
 
 /** What the estimate knows of the lift: shape, tiring, and the straight lift that strength is counted in. */
@@ -74,33 +74,22 @@ function readTable(
   const perSecond = tiring.perSecond * Math.exp(lnTiring);
   const meanMps = room(ROOTS);
   const lossLn = room(ROOTS);
+  const stopS = room(STOP_ROOTS.length);
   for (let i = 0; i < tables.length; i++) {
-    const { speedMps, effortS } = readShape(tables[i]!);
+    const { speedMps, effortS, stopS: stops } = readShape(tables[i]!);
     const weight = weights[i]!;
     for (let j = 0; j < ROOTS; j++) {
       meanMps[j]! += weight * speedMps[j]!;
       lossLn[j]! += perSecond * weight * effortS[j]!;
     }
+    for (let j = 0; j < stopS.length; j++) stopS[j]! += weight * stops[j]!;
   }
   for (let j = 0; j < ROOTS; j++) {
     meanMps[j] = Math.max(SLOWEST_MPS, meanMps[j]! + speedOffset + speedSlope * (j * ROOT_STEP) ** 2);
     lossLn[j] = Math.max(0, lossLn[j]!);
   }
-  return new ReadTable(meanMps, lossLn, peakRatio);
+  return new ReadTable(meanMps, lossLn, stopS, peakRatio);
 }
 
 const room = cutRoom();
 const SLOWEST_MPS = 0.01;
-
-/** Where a miss stops, by how much strength it lacked. */
-export function stopAt(model: SetModel, shortfall: number): number {
-  const { stopS } = model.motion;
-  if (shortfall <= SHORTFALLS[0]) return stopS[0]!;
-  for (let i = 1; i < SHORTFALLS.length; i++) {
-    const high = SHORTFALLS[i]!;
-    const low = SHORTFALLS[i - 1]!;
-    if (shortfall <= high)
-      return stopS[i - 1]! + ((shortfall - low) / (high - low)) * (stopS[i]! - stopS[i - 1]!);
-  }
-  return stopS[stopS.length - 1]!;
-}

@@ -3,7 +3,7 @@ import { cutRoom } from '../numeric/room.ts';
 import { nodeWeights } from './nodeWeights.ts';
 import type { ParameterName, Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
-import { type ResponseTable, ROOTS } from './response.ts';
+import { type ResponseTable, ROOTS, STOP_ROOTS } from './response.ts';
 
 /** One table at one lifter's shape. */
 export interface ShapeReading {
@@ -12,6 +12,8 @@ export interface ShapeReading {
   /** Mean speed (m/s) and effort (s) at the tabulated surpluses. */
   speedMps: Float64Array;
   effortS: Float64Array;
+  /** Where a miss stops, by the tabulated roots of what it lacked. */
+  stopS: Float64Array;
 }
 
 const ofShape: readonly ParameterName[] = ['lnMaxSpeed', 'slope', 'lnRebound', 'heldRebound'];
@@ -37,6 +39,7 @@ export function shapeReader(
       lnLimit: mixed(table.lnLimit, nodes, 1)[0]!,
       speedMps: mixed(table.speedMps, nodes, ROOTS),
       effortS: mixed(table.effortS, nodes, ROOTS),
+      stopS: mixed(table.stopS, nodes, STOP_ROOTS.length),
     };
     known.set(table, reading);
     return reading;

@@ -1,4 +1,4 @@
-import { FARTHEST_SURPLUS, ROOT_STEP, ROOTS } from './response.ts';
+import { FARTHEST_SURPLUS, ROOT_STEP, ROOTS, STOP_ROOTS } from './response.ts';
 
 /** Most reps that are counted. */
 const MOST_REPS = 40;
@@ -9,15 +9,17 @@ export class ReadTable {
   readonly speedMps: Float64Array;
   /** ln strength lost by each rep, at the surplus of its start. */
   readonly lossLn: Float64Array;
+  readonly #stopS: Float64Array;
   readonly #peakRatio: Float64Array;
   #peakMps: Float64Array | null = null;
   /** Surpluses with which just 1, 2, 3 ... reps are made, as far as they were asked for. */
   readonly #needed = [0];
   readonly #lastMps: Float64Array[] = [];
 
-  constructor(speedMps: Float64Array, lossLn: Float64Array, peakRatio: Float64Array) {
+  constructor(speedMps: Float64Array, lossLn: Float64Array, stopS: Float64Array, peakRatio: Float64Array) {
     this.speedMps = speedMps;
     this.lossLn = lossLn;
+    this.#stopS = stopS;
     this.#peakRatio = peakRatio;
   }
 
@@ -68,6 +70,16 @@ export class ReadTable {
       possible[i] = Math.min(MOST_REPS, n + (surplus - low) * perLn - 0.5);
     }
     return possible;
+  }
+
+  /** Where a miss stops, by the square root of the strength it lacked: straight between the tabulated ones, constant outside. */
+  stopAt(root: number): number {
+    const stopS = this.#stopS;
+    const x = (root - STOP_ROOTS[0]) / (STOP_ROOTS[1] - STOP_ROOTS[0]);
+    if (x <= 0) return stopS[0]!;
+    const j = Math.floor(x);
+    if (j >= stopS.length - 1) return stopS[stopS.length - 1]!;
+    return stopS[j]! + (x - j) * (stopS[j + 1]! - stopS[j]!);
   }
 
   #rung(reps: number): number {

@@ -31,9 +31,10 @@ export interface ResponseTable {
   /** For every shape a row: mean speed (m/s) and effort (s) at the surpluses `ROOT_STEP` squared times 0, 1, 4, 9 ... */
   speedMps: Float64Array;
   effortS: Float64Array;
-  /** Peak over mean speed at the same surpluses, and where a rep with the surplus -`SHORTFALLS` stops, at the population's shape. */
-  peakRatio: Float64Array;
+  /** For every shape a row: where a rep stops that lacks the squares of `STOP_ROOTS`. */
   stopS: Float64Array;
+  /** Peak over mean speed at the same surpluses, at the population's shape. */
+  peakRatio: Float64Array;
   /** Share of the mean load, moved body included, that bands carry. */
   bandShare: number;
 }
@@ -43,8 +44,8 @@ export const ROOT_STEP = 0.1;
 export const ROOTS = 14;
 /** The largest of them. */
 export const FARTHEST_SURPLUS = ((ROOTS - 1) * ROOT_STEP) ** 2;
-/** Surpluses below nought at which the place of a miss is tabulated. */
-export const SHORTFALLS = [0.003, 0.03, 0.1, 0.25] as const;
+/** Square roots of the shortfalls at which the place of a miss is tabulated: it leaves the sticking point like a square root. */
+export const STOP_ROOTS = [0.05, 0.17, 0.29, 0.41, 0.53, 0.65] as const;
 
 /**
  * The shapes that are tabulated: what is added to ln top speed and to the slope, and the rebound as a share of force.
@@ -156,6 +157,7 @@ function tabulate(
   const limitsN: number[] = [];
   const speedMps = new Float64Array(shapes.length * ROOTS);
   const effortS = new Float64Array(shapes.length * ROOTS);
+  const stopS = new Float64Array(shapes.length * STOP_ROOTS.length);
   shapes.forEach(({ lnMaxSpeed, slope, rebound, j, k }, i) => {
     const capability: Capability = {
       ...middle,
@@ -169,19 +171,14 @@ function tabulate(
     const { speeds, efforts } = repsAbove(compiled, capability, curves[j]!, limitN, tiring, SOME_ROOTS);
     speedMps.set(likeUsual(speeds, usual.speeds), i * ROOTS);
     effortS.set(likeUsual(efforts, usual.efforts), i * ROOTS);
-  });
-  const stopS = Float64Array.from(SHORTFALLS, (shortfall) => {
-    const weak = { ...middle, strengthN: middleN * Math.exp(-shortfall) };
-    const { states } = ascend(compiled, weak, COARSE, usualCurve);
-    const { fromM, toM } = rigging.range;
-    return (states[states.length - 1]!.z - fromM) / (toM - fromM);
+    stopS.set(stopsBelow(compiled, capability, curves[j]!, limitN), i * STOP_ROOTS.length);
   });
   return {
     lnLimit: Float64Array.from(limitsN, (limitN) => Math.log(limitN / weightN)),
     speedMps,
     effortS,
-    peakRatio: usual.peaks.map((peak, j) => (usual.speeds[j]! > 0 ? peak / usual.speeds[j]! : 1)),
     stopS,
+    peakRatio: usual.peaks.map((peak, j) => (usual.speeds[j]! > 0 ? peak / usual.speeds[j]! : 1)),
     bandShare: bandShareOf(compiled),
   };
 }
@@ -222,6 +219,16 @@ function repsAbove(
     efforts[j] = repEffortS(compiled, strong, ascent, tiring.loweringS, curve);
   }
   return { speeds, peaks, efforts };
+}
+
+/** Where reps stop that lack the squares of `STOP_ROOTS`, as a share of the range. */
+function stopsBelow(compiled: CompiledLoad, capability: Capability, curve: Curve, limitN: number): number[] {
+  const { fromM, toM } = capability.range;
+  return STOP_ROOTS.map((root) => {
+    const weak = { ...capability, strengthN: limitN * Math.exp(-(root ** 2)) };
+    const { states } = ascend(compiled, weak, COARSE, curve);
+    return (states[states.length - 1]!.z - fromM) / (toM - fromM);
+  });
 }
 
 /** Between the places of `SOME_ROOTS` the ratio to the usual values runs straight. */

@@ -1,5 +1,6 @@
 import { turningRoom } from '../numeric/room.ts';
 import { multiplyMade, multiplyMissed } from './chanceMade.ts';
+import { lackedRoots, placeOfLacking, slipChances, slipRoots } from './lackedByMiss.ts';
 import { STEP_LN } from './lattice.ts';
 import {
   LAST_FACTOR,
@@ -11,7 +12,7 @@ import {
   TAIL,
 } from './noise.ts';
 import type { Parameters } from './parameters.ts';
-import { type ReadModel, stopAt } from './readGroup.ts';
+import type { ReadModel } from './readGroup.ts';
 import { atSurplus, type ReadTable } from './readTable.ts';
 import type { EffortGroup, Session, Told } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
@@ -65,13 +66,7 @@ function multiplyIn(values: Float64Array, from: number, group: EffortGroup, tabl
   if (lastMps.count > 0) lnScale += multiplySpeed(values, from, lastMps, LAST_FACTOR, table.lastMps(made));
   if (group.reserve.count > 0) multiplyReserve(values, from, group, table);
   if (group.topShare > 0) multiplyTop(values, from, group, table);
-  if (group.stopped.count > 0) {
-    const needed = table.neededFor(made + 1);
-    for (let i = 0; i < values.length; i++) {
-      const shortfall = needed - (from + i * STEP_LN);
-      values[i]! *= tailed((group.stopped.mean - stopAt(group.model, shortfall)) / STOP_SD_S);
-    }
-  }
+  if (group.stopped.count > 0) multiplyStop(values, from, group, table);
   return lnScale;
 }
 
@@ -112,6 +107,23 @@ function multiplyTop(
   const perSd = Math.sqrt(topShare) / LEFT_SD_REPS;
   const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
   for (let i = 0; i < values.length; i++) values[i]! *= tailed((made + LEFT_REPS - possible[i]!) * perSd);
+}
+
+function multiplyStop(
+  values: Float64Array,
+  from: number,
+  { made, stopped, stopShare }: EffortGroup,
+  table: ReadTable,
+): void {
+  const needed = table.neededFor(made + 1);
+  const perSd = Math.sqrt(stopShare) / STOP_SD_S;
+  for (let i = 0; i < values.length; i++) {
+    const at = placeOfLacking(needed - (from + i * STEP_LN));
+    const slip = slipChances[at]!;
+    let told = tailed((stopped.mean - table.stopAt(lackedRoots[at]!)) * perSd);
+    if (slip > 0) told += slip * (tailed((stopped.mean - table.stopAt(slipRoots[at]!)) * perSd) - told);
+    values[i]! *= told;
+  }
 }
 
 /** Student's density with TAIL = 4 degrees of freedom, but for a constant factor: (1 + z^2/4)^(-5/2). */

@@ -21,6 +21,8 @@ export interface EffortGroup {
   stopped: Told;
   /** How much of an answer it is that a work-up ended here; 0: none. See `readWorkUps`. */
   topShare: number;
+  /** How much of an answer the places are where its misses stopped; see `readStops`. */
+  stopShare: number;
   /** ln strength still missing from the sets before, averaged, at the population's tiring; set by the first pass. */
   carriedLn: number;
   /** Rest before each of the sets (s), in order; and which sets they are. */
@@ -119,6 +121,7 @@ function emptyGroup(set: SetEvidence, model: SetModel, missed: boolean): EffortG
     reserve: nothing(),
     stopped: nothing(),
     topShare: 0,
+    stopShare: 1,
     carriedLn: 0,
     restS: [],
     members: [],

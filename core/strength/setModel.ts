@@ -23,7 +23,6 @@ export interface MassMixture {
 export interface Motion extends MassMixture {
   /** As in a table. */
   peakRatio: Float64Array;
-  stopS: Float64Array;
 }
 
 /** As a function of the surplus reps hardly change with the mass: masses this near in ln share their motion. */
@@ -53,13 +52,12 @@ function sharedMotion(response: Response, step: number): Motion {
 }
 
 function motionOf({ tables, weights }: MassMixture): Motion {
-  const mixed = (read: (table: ResponseTable) => Float64Array) =>
-    read(tables[0]!).map((_, i) => tables.reduce((sum, table, t) => sum + weights[t]! * read(table)[i]!, 0));
   return {
     tables,
     weights,
-    peakRatio: mixed(({ peakRatio }) => peakRatio),
-    stopS: mixed(({ stopS }) => stopS),
+    peakRatio: tables[0]!.peakRatio.map((_, i) =>
+      tables.reduce((sum, { peakRatio }, t) => sum + weights[t]! * peakRatio[i]!, 0),
+    ),
   };
 }
 
