@@ -1,4 +1,4 @@
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { mersenne } from 'pure-rand/generator/mersenne';
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import { repEffortS } from '#core/effort/repEffort.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
@@ -53,7 +53,7 @@ export interface Chance {
 
 /** Random numbers that are the same for the same seed. */
 export function chance(seed: number): Chance {
-  const generator: RandomGenerator = xoroshiro128plus(seed);
+  const generator: RandomGenerator = mersenne(seed);
   const uniform = () => ((generator.next() >>> 0) + 0.5) / 4294967296;
   return { uniform, normal: () => normalQuantile(uniform()) };
 }
@@ -65,7 +65,6 @@ export function chance(seed: number): Chance {
  */
 export function simulateLifter(seed: number, lift: Lift, weeks: number): SimulatedLifter {
   const random = chance(seed);
-  for (let i = 0; i < 20; i++) random.uniform();
   const prior = populationPrior(lift);
   const parameters = { ...prior.mean };
   for (const name of parameterNames) parameters[name] += prior.sd[name] * random.normal();
@@ -104,7 +103,6 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     return random.normal() / Math.sqrt(squares / 4);
   };
 
-  const riggings = riggingsOf(lift, range, bare);
   const sets: SetEvidence[] = [];
   const wearing = { fast: 0, slow: 0 };
   let dayLn = 0;
@@ -199,6 +197,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
   };
 
   let guessKg = 0;
+  /** Bands are hung by what the first day's test showed, and stay. */
+  let riggings: Rigging[] = [];
   const total = (share: number) =>
     Math.max(2.5, Math.round((share * (guessKg + movedBodyKg) - movedBodyKg) / 2.5) * 2.5);
   const lastDay = 7 * weeks;
@@ -226,6 +226,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
         kg = Math.round((1.06 * (kg + movedBodyKg) - movedBodyKg) / 2.5) * 2.5 + 2.5;
       }
       if (guessKg === 0) guessKg = Math.max(5, startKg * 0.8);
+      riggings = riggingsOf(lift, range, bare, guessKg + movedBodyKg);
     } else if (kind % 3 === 0) {
       const rigging = riggings[Math.floor(random.uniform() * riggings.length)]!;
       let share = rigging === reference ? 0.9 : 0.7;
@@ -237,7 +238,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       }
     } else if (kind % 3 === 1) {
       const rigging = riggings[riggings.length - 1]!;
-      for (let i = 0; i < 6; i++) lifted(day, rigging, total(0.6), 2, true, false);
+      for (let i = 0, misses = 0; i < 6 && misses < 2; i++)
+        if (!lifted(day, rigging, total(0.6), 2, true, false)) misses++;
     } else {
       for (let i = 0; i < 3; i++) lifted(day, reference, total(0.82), 5, false, true);
     }
@@ -274,13 +276,14 @@ function groupBy<T>(items: T[], keyOf: (item: T) => string): Map<string, T[]> {
   return groups;
 }
 
-function riggingsOf(lift: Lift, range: Rigging['range'], bare: Rigging['load']): Rigging[] {
+function riggingsOf(lift: Lift, range: Rigging['range'], bare: Rigging['load'], totalKg: number): Rigging[] {
   const span = range.toM - range.fromM;
-  const hung = (lowN: number, highN: number) => [
+  const weightN = totalKg * bare.gravityMps2;
+  const hung = (lowShare: number, highShare: number) => [
     {
       verticalAt: [
-        { zM: range.fromM, forceN: lowN },
-        { zM: range.toM, forceN: highN },
+        { zM: range.fromM, forceN: lowShare * weightN },
+        { zM: range.toM, forceN: highShare * weightN },
       ],
       count: 1,
     },
@@ -290,14 +293,14 @@ function riggingsOf(lift: Lift, range: Rigging['range'], bare: Rigging['load']):
     return [
       straight,
       { load: { ...bare, bottomM: range.fromM + 0.1 }, start: 'blocks', range },
-      { load: { ...bare, hungBands: hung(80, 500) }, start: 'free', range },
+      { load: { ...bare, hungBands: hung(0.04, 0.22) }, start: 'free', range },
     ];
   }
   const held = lift === 'squat' ? ('box' as const) : ('boards' as const);
   return [
     straight,
     { load: { ...bare, bottomM: range.fromM + 0.05 * span }, start: held, range },
-    { load: { ...bare, hungBands: hung(150, 450) }, start: held, range },
+    { load: { ...bare, hungBands: hung(0.07, 0.2) }, start: held, range },
   ];
 }
 
