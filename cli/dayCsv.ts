@@ -55,6 +55,7 @@ const header = [
   'set_s',
   'all_reps',
   'chance_all_reps',
+  'chance_all_reps_shorter_rest',
 ];
 
 function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
@@ -92,12 +93,17 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     lastSpeed: block.effort?.lastMps ? Number(block.effort.lastMps.toFixed(3)) : null,
     setSeconds: block.effort && tenth(block.effort.underStrainS),
     allReps: block.effort && (block.effort.missed === null ? 'yes' : 'no'),
-    chance: block.expected && Number(block.expected.chanceAllReps.toFixed(3)),
+    chance: block.expected && thousandth(block.expected.chanceAllReps),
+    chanceShorterRest: block.expected && thousandth(block.expected.chanceShorterRest),
   };
 }
 
 function cell(value: Cell): Cell {
   return typeof value === 'string' ? guardFormula(value) : value;
+}
+
+function thousandth(share: number | null): number | null {
+  return share === null ? null : Number(share.toFixed(3));
 }
 
 function tenth(forceN: number): number {

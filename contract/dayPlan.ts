@@ -39,6 +39,8 @@ const planBlock = z.strictObject({
     .strictObject({
       /** Chance that all reps of all sets up to the end of the block are made. */
       chanceAllReps: z.number(),
+      /** The same with the shorter rest of `effort`; null where none was looked at, and in older plans. */
+      chanceShorterRest: z.number().nullable().default(null),
       /** Mean speed of the first rep on an average day; null where only a best or body mass tells of it. */
       firstMps: belief.nullable(),
       /** What it goes by: the whole log, one best, or the strength assumed from body mass. */

@@ -18,7 +18,7 @@ import { recordById } from './recordById.ts';
 type Expected = NonNullable<PlanBlock['expected']>;
 
 /**
- * What is to be expected of a bar in this set, and a margin of strength: by the lifter's whole log, and without an estimate by
+ * What is to be expected of a bar in this set, and a margin of strength, as rested and with a shorter rest where one is looked at: by the lifter's whole log, and without an estimate by
  * how well the strength is known, with the scatter from day to day of most lifters.
  */
 export function expectedOf(
@@ -28,12 +28,14 @@ export function expectedOf(
   { task, strength }: AssembledPlace,
   { gear }: AssembledRack,
   set: GearSet,
-): (barKg: number, marginLn: number) => Expected {
+): (barKg: number, marginLn: number, shorterRestLn: number | null) => Expected {
   const { estimate, capability, known, strengthSdLn } = strength;
   if (estimate === null) {
     const average = { ...populationPrior(lift).mean, lnTotal: 0 };
-    return (_, marginLn) => ({
-      chanceAllReps: chanceToSpare(marginLn, average, strengthSdLn),
+    const chance = (spareLn: number) => chanceToSpare(spareLn, average, strengthSdLn);
+    return (_, marginLn, shorterRestLn) => ({
+      chanceAllReps: chance(marginLn),
+      chanceShorterRest: shorterRestLn === null ? null : chance(shorterRestLn),
       firstMps: null,
       goesBy: known === 'assumed' ? 'bodyMass' : 'best',
     });
@@ -54,8 +56,10 @@ export function expectedOf(
     equipment: recordById(records, 'lifter', lifterId).equipment,
     platform: false,
   };
-  return (barKg, marginLn) => {
-    const { chanceAllReps, firstMps } = chanceOfWork(liftModel, asked, { barKg, marginLn }, central, draws);
-    return { chanceAllReps, firstMps: beliefOf(firstMps), goesBy: 'log' };
+  return (barKg, marginLn, shorterRestLn) => {
+    const marginsLn = shorterRestLn === null ? [marginLn] : [marginLn, shorterRestLn];
+    const { chancesAllReps, firstMps } = chanceOfWork(liftModel, asked, { barKg, marginsLn }, central, draws);
+    const [chanceAllReps, chanceShorterRest = null] = chancesAllReps;
+    return { chanceAllReps: chanceAllReps!, chanceShorterRest, firstMps: beliefOf(firstMps), goesBy: 'log' };
   };
 }

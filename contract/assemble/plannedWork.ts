@@ -59,7 +59,10 @@ export function workWith(
       barKg,
       blocks: loaded.map((one, i) => {
         const effort = efforts?.[i] ?? null;
-        const hoped = effort === null ? null : expected(one.loadedKg, effort.marginLn);
+        const hoped =
+          effort === null
+            ? null
+            : expected(one.loadedKg, effort.marginLn, effort.shorterRest?.marginLn ?? null);
         return {
           loaded: one,
           effort:

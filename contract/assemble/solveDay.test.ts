@@ -44,6 +44,11 @@ describe('solveDay', () => {
       expect(second!.chanceAllReps).toBeLessThanOrEqual(first!.chanceAllReps);
       expect(first!.chanceAllReps).toBeLessThan(1);
     }
+    // Less rest between the sets makes no rep likelier.
+    const shorter = said.flat().filter(({ chanceShorterRest }) => chanceShorterRest !== null);
+    expect(shorter.length).toBeGreaterThan(0);
+    for (const { chanceAllReps, chanceShorterRest } of shorter)
+      expect(chanceShorterRest).toBeLessThan(chanceAllReps);
   });
 
   it('says for each lifter what an independent load curve of that very setup gives', async () => {

@@ -2,15 +2,15 @@ import { type Asked, chanceToSpare, repExpected } from './askDraws.ts';
 import type { Draw } from './Draw.ts';
 import type { LiftModel } from './readGroup.ts';
 
-/** A block of sets as the central draw meets it: the bar, and ln strength it has to spare for all reps of all sets. */
+/** A block of sets as the central draw meets it: the bar, and ln strength it has to spare for all reps of all sets, once for each way to rest. */
 export interface Work {
   barKg: number;
-  marginLn: number;
+  marginsLn: readonly number[];
 }
 
-/** What is believed of a block: the chance of all its reps, and the speed of its first rep. */
+/** What is believed of a block: the chance of all its reps for each of the margins, and the speed of its first rep. */
 export interface WorkExpected {
-  chanceAllReps: number;
+  chancesAllReps: number[];
   firstMps: number[];
 }
 
@@ -21,20 +21,23 @@ export interface WorkExpected {
 export function chanceOfWork(
   lift: LiftModel,
   asked: Asked,
-  { barKg, marginLn }: Work,
+  { barKg, marginsLn }: Work,
   central: Draw,
   draws: readonly Draw[],
 ): WorkExpected {
   // The session of the central draw was worked out with the bands as they are read.
   const asRead = { ...central, bandError: 0 };
   const [middle, ...each] = repExpected(lift, asked, barKg, [asRead, ...draws]);
-  const lostLn = Math.max(0, middle!.spareLn - marginLn);
-  const chances = each.map(({ spareLn }, i) => {
-    const draw = draws[i]!;
-    return chanceToSpare(spareLn - lostLn * Math.exp(draw.lnTiring - central.lnTiring), draw);
-  });
+  const chanceOf = (marginLn: number) => {
+    const lostLn = Math.max(0, middle!.spareLn - marginLn);
+    const chances = each.map(({ spareLn }, i) => {
+      const draw = draws[i]!;
+      return chanceToSpare(spareLn - lostLn * Math.exp(draw.lnTiring - central.lnTiring), draw);
+    });
+    return chances.reduce((sum, chance) => sum + chance, 0) / chances.length;
+  };
   return {
-    chanceAllReps: chances.reduce((sum, chance) => sum + chance, 0) / chances.length,
+    chancesAllReps: marginsLn.map(chanceOf),
     firstMps: each.map(({ speedMps }) => speedMps),
   };
 }

@@ -23,8 +23,13 @@ test('a rep that is not made is named with its set, and no shorter rest is propo
 
 test('a shorter rest with which a rep would be missed says so', () => {
   expect(words({ shorterRest: { restS: 90, lastMps: null, marginLn: -0.01 } }).shorterRest).toBe(
-    'resting 1:30, a rep missed',
+    'resting 1:30, a rep missed, all reps 91 %',
   );
+});
+
+test('an older plan, which does not know the chance with a shorter rest, tells its last rep alone', () => {
+  const expected = { ...block.expected!, chanceShorterRest: null };
+  expect(words({}, { expected }).shorterRest).toBe('resting 0:45, last rep 0.55 m/s');
 });
 
 test("strength to spare is a share of the lifter's own: a margin of ln 1.25 is a fifth less, of ln 0.8 a quarter more", () => {

@@ -6,7 +6,7 @@ export interface EffortWords {
   speed: string;
   /** "4 s a set", ways up and down; empty where it was not worked out. */
   strain: string;
-  /** "resting 0:30, last rep 0.55 m/s"; empty where a shorter rest was not looked at or every rep is not made anyway. */
+  /** "resting 0:30, last rep 0.55 m/s, all reps 84 %"; empty where a shorter rest was not looked at or every rep is not made anyway. */
   shorterRest: string;
   /** "8 %", the strength to spare with which all reps are just made; "lacks 3 %"; empty where it was not worked out. */
   spare: string;
@@ -37,7 +37,7 @@ export function effortWords({
   return {
     ...known,
     speed: sets * reps === 1 ? speed(lastMps) : `${firstMps.toFixed(2)} → ${speed(lastMps)}`,
-    shorterRest: shorterRest === null ? '' : withRest(shorterRest),
+    shorterRest: shorterRest === null ? '' : withRest(shorterRest, expected),
   };
 }
 
@@ -49,7 +49,7 @@ export function effortLine({ speed, strain, allReps, shorterRest }: EffortWords)
 
 /** What the figures of such a line are. */
 export const effortKey =
-  'Beside each step: speed of its first → last rep, time under the bar in a set, chance of all reps of all sets, and the last rep with half a minute less rest.';
+  'Beside each step: speed of its first → last rep, time under the bar in a set, chance of all reps of all sets, and the last rep and that chance with half a minute less rest.';
 
 /** A number stays on one line with its unit, and with the arrow beside it. */
 export function unbroken(text: string): string {
@@ -59,8 +59,17 @@ export function unbroken(text: string): string {
 /** A chance that no log tells says so itself. */
 const goesBy = { log: '', best: ' by the best alone', bodyMass: ', strength assumed' } as const;
 
-function withRest({ restS, lastMps }: NonNullable<NonNullable<PlanBlock['effort']>['shorterRest']>): string {
-  return `resting ${restText(restS)}, ${lastMps === null ? 'a rep missed' : `last rep ${speed(lastMps)}`}`;
+function withRest(
+  { restS, lastMps }: NonNullable<NonNullable<PlanBlock['effort']>['shorterRest']>,
+  expected: PlanBlock['expected'],
+): string {
+  const parts = [
+    `resting ${restText(restS)}`,
+    lastMps === null ? 'a rep missed' : `last rep ${speed(lastMps)}`,
+  ];
+  if (expected !== null && expected.chanceShorterRest !== null)
+    parts.push(`all reps ${chance(expected.chanceShorterRest)}`);
+  return parts.join(', ');
 }
 
 /** A margin of ln strength as a share of the lifter's own; beyond a half it is no matter of strength. */

@@ -35,7 +35,7 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
   expect(short!.effort).toEqual({
     speed: '0.62 → 0.58 m/s',
     strain: '4 s a set',
-    shorterRest: 'resting 0:45, last rep 0.55 m/s',
+    shorterRest: 'resting 0:45, last rep 0.55 m/s, all reps 91 %',
     spare: '26 %',
     allReps: '96 %',
   });
