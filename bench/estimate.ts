@@ -9,7 +9,7 @@ import { clubLog } from '../studies/clubLog.ts';
 import { estimateLog, longLog } from '../studies/longLog.ts';
 import type { SimulatedLifter } from '../studies/simulateLifter.ts';
 
-const PYTHON = '/usr/bin/python3';
+const PYTHON = 'python3';
 const LIFTS: readonly Lift[] = ['squat', 'bench', 'deadlift'];
 const CLUB = { lifters: 40, sets: 100_000 };
 const SEED = 8;

@@ -8,7 +8,7 @@ const STEPS = [2, 3, 5, 7, 11, 13, 17, 23, 29, 31, 37, 41, 43, 71, 73, 101, 167]
 
 /**
  * `count` points of a standard normal in up to 17 dimensions that fill it more evenly than chance: the additive sequence of
- * Richtmyer (1951, Los Alamos LA-1342) through the normal's quantile. Always the same points for the same sizes.
+ * Richtmyer (1951, Los Alamos LA-1342; from memory) through the normal's quantile. Always the same points for the same sizes.
  */
 export function evenNormals(count: number, dimensions: number): Float64Array[] {
   if (dimensions > STEPS.length) throw new RangeError(`at most ${STEPS.length} dimensions`);
