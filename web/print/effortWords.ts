@@ -65,7 +65,7 @@ function withRest(
 ): string {
   const parts = [
     `resting ${restText(restS)}`,
-    lastMps === null ? 'a rep missed' : `last rep ${speed(lastMps)}`,
+    lastMps === null ? 'likely a rep missed' : `last rep ${speed(lastMps)}`,
   ];
   if (expected !== null && expected.chanceShorterRest !== null)
     parts.push(`all reps ${chance(expected.chanceShorterRest)}`);

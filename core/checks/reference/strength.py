@@ -1,8 +1,8 @@
 """Posteriors of two deadlifters by a long-run sampler (emcee), apart from the program; writes strength.json beside this file.
 
 The model is written anew from docs/model.md: reps by Runge-Kutta steps of the equation of motion, strength and the day's
-form summed over a grid, parameters sampled by an ensemble of walkers. Debian's python3-numpy, -scipy, -emcee:
-/usr/bin/python3 core/checks/reference/strength.py [iterations]
+form summed over a grid, parameters sampled by an ensemble of walkers. NumPy, SciPy and emcee, of Debian or of pip:
+python3 core/checks/reference/strength.py [iterations]
 """
 
 import datetime
@@ -14,6 +14,7 @@ import sys
 import emcee
 import numpy as np
 import scipy
+from scipy.integrate import trapezoid
 from scipy.special import ndtr
 
 HERE = pathlib.Path(__file__).parent
@@ -73,7 +74,7 @@ def ascents(rigging, total, span, strength, top, slope, dt=0.004):
         now += dt
     heights = np.linspace(rigging["bottomM"], rigging["lockoutM"], 41)
     shares = [np.minimum(1, load_n(rigging, total, h) / (strength * held(h, slope, span))) for h in heights]
-    return made, t, effort + LOWERING * np.trapz(shares, dx=1 / 40, axis=0)
+    return made, t, effort + LOWERING * trapezoid(shares, dx=1 / 40, axis=0)
 
 
 def table(rigging, total, span):
