@@ -23,7 +23,7 @@ export function backtestCommand(): Command {
       'after',
       `
 Rules of thumb: best so far (the heaviest straight lift yet in the same equipment), and gym gain (the last meet, and as
-many kilograms more as the best at one exact gym setup has grown since). It takes some minutes for a year of a club.
+many kilograms more as the best at one exact gym setup has grown since). It takes about a minute for a year of a club.
 A forecast is no permission for an attempt.`,
     )
     .action(writeBacktest);

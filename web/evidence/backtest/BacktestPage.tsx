@@ -51,7 +51,7 @@ function Waiting({ state }: { state: BacktestState | undefined }) {
       </label>
       {total > 0 && (
         <p className="small quiet">
-          It takes some minutes, and the page may be left meanwhile.
+          It takes a minute or two, and the page may be left meanwhile.
           {state?.workedOutAt &&
             ` What stands below was worked out on ${whenText(state.workedOutAt, timeZone)}, before the club last changed.`}
         </p>
