@@ -67,7 +67,8 @@ function withRest(
     `resting ${restText(restS)}`,
     lastMps === null ? 'likely a rep missed' : `last rep ${speed(lastMps)}`,
   ];
-  if (expected !== null && expected.chanceShorterRest !== null)
+  // Where no log tells, one rough chance is enough.
+  if (expected?.goesBy === 'log' && expected.chanceShorterRest !== null)
     parts.push(`all reps ${chance(expected.chanceShorterRest)}`);
   return parts.join(', ');
 }
