@@ -76,7 +76,7 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     sets: block.sets,
     reps: block.reps,
     rest: block.restSeconds,
-    bar: Number(block.barKg.toFixed(3)),
+    bar: thousandth(block.barKg),
     discs: block.perSide.map(({ faceMassKg, count }) => `${count} x ${faceMassKg}`).join(' + '),
     bands: set.bands.map(({ label, hookupWords }) => `${label} ${hookupWords}`).join('; '),
     chains: set.chains.map(({ label, pairs }) => `${pairs} x ${label}`).join('; '),
@@ -87,10 +87,10 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     lockoutLow: tenth(lockout.low95N),
     lockoutHigh: tenth(lockout.high95N),
     reference: reference.kg,
-    speed: Number(firstRep.meanSpeedMps.toFixed(3)),
+    speed: thousandth(firstRep.meanSpeedMps),
     seconds: Number(firstRep.durationS.toFixed(2)),
     made: firstRep.made ? 'yes' : 'no',
-    lastSpeed: block.effort?.lastMps ? Number(block.effort.lastMps.toFixed(3)) : null,
+    lastSpeed: block.effort && thousandth(block.effort.lastMps),
     setSeconds: block.effort && tenth(block.effort.underStrainS),
     allReps: block.effort && (block.effort.missed === null ? 'yes' : 'no'),
     chance: block.expected && thousandth(block.expected.chanceAllReps),
@@ -102,8 +102,8 @@ function cell(value: Cell): Cell {
   return typeof value === 'string' ? guardFormula(value) : value;
 }
 
-function thousandth(share: number | null): number | null {
-  return share === null ? null : Number(share.toFixed(3));
+function thousandth(value: number | null): number | null {
+  return value === null ? null : Number(value.toFixed(3));
 }
 
 function tenth(forceN: number): number {

@@ -18,8 +18,9 @@ import { recordById } from './recordById.ts';
 type Expected = NonNullable<PlanBlock['expected']>;
 
 /**
- * What is to be expected of a bar in this set, and a margin of strength, as rested and with a shorter rest where one is looked at: by the lifter's whole log, and without an estimate by
- * how well the strength is known, with the scatter from day to day of most lifters.
+ * What is to be expected of a bar in this set, and a margin of strength, as rested and with a shorter rest where one is
+ * looked at: by the lifter's whole log, and without an estimate by how well the strength is known, with the scatter from
+ * day to day of most lifters.
  */
 export function expectedOf(
   records: ClubRecords,

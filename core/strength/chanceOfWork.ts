@@ -2,7 +2,10 @@ import { type Asked, chanceToSpare, repExpected } from './askDraws.ts';
 import type { Draw } from './Draw.ts';
 import type { LiftModel } from './readGroup.ts';
 
-/** A block of sets as the central draw meets it: the bar, and ln strength it has to spare for all reps of all sets, once for each way to rest. */
+/**
+ * A block of sets as the central draw meets it: the bar, and ln strength it has to spare for all reps of all sets, once for
+ * each way to rest.
+ */
 export interface Work {
   barKg: number;
   marginsLn: readonly number[];

@@ -44,7 +44,10 @@ export interface StrengthPosterior {
   /** Number of equally weighted answers that the particles are worth. */
   effective: number;
   sessions: Session[];
-  /** Given all sets before it, and for speeds what was made and missed that day: how surprising each set was (standard deviations), how far it moved ln strength. */
+  /**
+   * Given all sets before it, and for speeds what was made and missed that day: how surprising each set was (standard
+   * deviations), how far it moved ln strength.
+   */
   surprises: { set: number; surprise: number; movedLn: number }[];
   /** Sets that no strength explains, such as a start above lockout: left out. */
   leftOut: number[];
