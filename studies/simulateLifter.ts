@@ -2,6 +2,7 @@ import { mersenne } from 'pure-rand/generator/mersenne';
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
 import { repEffortS } from '#core/effort/repEffort.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
+import { shapeFrom } from '#core/lifter/lifterCapability.ts';
 import { type Lift, populationShape } from '#core/lifter/populationShape.ts';
 import { bareLoad } from '#core/load/bareLoad.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
@@ -82,7 +83,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
   const tiring = tiringOf(lift);
   const perSecond = tiring.perSecond * Math.exp(parameters.lnTiring);
   const capabilityOf = (start: Rigging['start']): Capability => ({
-    ...shape,
+    ...shapeFrom(shape, start),
     maxSpeedMps: shape.maxSpeedMps * Math.exp(parameters.lnMaxSpeed),
     slope: shape.slope + parameters.slope,
     rebound: reboundOf(parameters, shape, start),

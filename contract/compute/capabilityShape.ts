@@ -1,12 +1,15 @@
-import type { z } from 'zod';
+import { z } from 'zod';
+import type { PopulationShape } from '#core/lifter/populationShape.ts';
 import type { Load } from '#core/load/Load.ts';
 import type { Capability } from '#core/rep/Capability.ts';
 import { fields, finite, notNegative, positive } from './fields.ts';
 
-const range = fields({ from_m: notNegative, to_m: positive }).superRefine(({ from_m, to_m }, context) => {
-  if (to_m > from_m) return;
-  context.addIssue({ code: 'custom', path: ['to_m'], message: `it must be above from_m (${from_m})` });
-});
+export const range = fields({ from_m: notNegative, to_m: positive }).superRefine(
+  ({ from_m, to_m }, context) => {
+    if (to_m > from_m) return;
+    context.addIssue({ code: 'custom', path: ['to_m'], message: `it must be above from_m (${from_m})` });
+  },
+);
 
 const capabilityFields = {
   strength_N: positive.describe('Force that can just be held at s = 0'),
@@ -20,6 +23,18 @@ const capabilityFields = {
   reboundTime_s: positive,
   strainAfter_s: notNegative,
   strainTime_s: positive,
+  buildUpTime_s: notNegative
+    .default(0)
+    .describe('Time constant with which the push builds up from what just holds the bar; 0: at once'),
+  builtShare: z
+    .number()
+    .min(0)
+    .max(1)
+    .default(0)
+    .describe('Share of the build-up that the stretch has done at the bottom'),
+  easing: notNegative
+    .default(0)
+    .describe('How the push eases off, so that the bar comes to lockout near rest; 0: not at all'),
   movedBody_kg: notNegative.describe('Share of the body that rises with the bar'),
   range: range.optional().describe("The lifter's full range; without it the load's bottom and lockout"),
 };
@@ -44,7 +59,31 @@ export function toCapability(
     reboundTimeS: document.reboundTime_s,
     strainAfterS: document.strainAfter_s,
     strainTimeS: document.strainTime_s,
+    buildUpTimeS: document.buildUpTime_s,
+    builtShare: document.builtShare,
+    easing: document.easing,
     movedBodyKg: document.movedBody_kg,
     range: range ? { fromM: range.from_m, toM: range.to_m } : { fromM: travel.bottomM, toM: travel.lockoutM },
+  };
+}
+
+/** A population's shape as a document, with what of a body of this mass moves and without a strength. */
+export function fromShape(
+  shape: PopulationShape,
+  bodyMassKg: number,
+): Omit<z.input<typeof capabilityWithoutStrength>, 'strength_N' | 'range'> {
+  return {
+    slope: shape.slope,
+    curvature: shape.curvature,
+    dip: shape.dip,
+    maxSpeed_mps: shape.maxSpeedMps,
+    rebound: shape.rebound,
+    reboundTime_s: shape.reboundTimeS,
+    strainAfter_s: shape.strainAfterS,
+    strainTime_s: shape.strainTimeS,
+    buildUpTime_s: shape.buildUpTimeS,
+    builtShare: shape.builtShare,
+    easing: shape.easing,
+    movedBody_kg: shape.movedBodyShare * bodyMassKg,
   };
 }

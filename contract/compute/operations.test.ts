@@ -194,6 +194,24 @@ describe('max-bar and fit-strength', () => {
   });
 });
 
+describe('population', () => {
+  it('lets others fit a strength to a best and simulate: a paused bench press at 70 % runs at 0.62 m/s, to 0.1', async () => {
+    // Gonzalez-Badillo & Sanchez-Medina 2010, Int J Sports Med 31:347, table (from memory).
+    const range = { from_m: 0.7, to_m: 1.1 };
+    const { capability } = await run('population', {
+      lift: 'bench',
+      start: 'paused',
+      bodyMass_kg: 85,
+      range,
+    });
+    const load = { bar_kg: 100, bottom_m: 0.7, lockout_m: 1.1 };
+    const { strength_N } = await run('fit-strength', { load, capability });
+    const fitted = { ...(capability as object), strength_N };
+    const rep = await run('rep', { load: { ...load, bar_kg: 70 }, capability: fitted });
+    expect(Math.abs((rep.meanSpeed_mps as number) - 0.62)).toBeLessThan(0.1);
+  });
+});
+
 describe('plates', () => {
   it('loads the nearest mass with the fewest discs', async () => {
     // (102.5 - 20 - 5) / 2 = 38.75 kg a side: 20 + 15 + 2.5 + 1.25

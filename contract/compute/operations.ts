@@ -6,6 +6,7 @@ import { loadCurveOperation } from './loadCurveOperation.ts';
 import { maxBarOperation } from './maxBarOperation.ts';
 import type { Operation } from './Operation.ts';
 import { platesOperation } from './platesOperation.ts';
+import { populationOperation } from './populationOperation.ts';
 import { prescribeOperation } from './prescribeOperation.ts';
 import { repOperation } from './repOperation.ts';
 
@@ -17,6 +18,7 @@ export const operations: readonly Operation[] = [
   maxBarOperation,
   fitStrengthOperation,
   platesOperation,
+  populationOperation,
   prescribeOperation,
   allocateOperation,
   estimateOperation,

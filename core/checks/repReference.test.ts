@@ -64,6 +64,9 @@ function capabilityOf(row: Case): Capability {
     reboundTimeS: 0.7,
     strainAfterS: 2.5,
     strainTimeS: 6,
+    buildUpTimeS: row.buildUpTimeS,
+    builtShare: row.builtShare,
+    easing: row.easing,
     movedBodyKg: 88,
     range,
   };

@@ -26,6 +26,9 @@ const capability = {
   reboundTimeS: 0.7,
   strainAfterS: 2.5,
   strainTimeS: 6,
+  buildUpTimeS: 0,
+  builtShare: 0,
+  easing: 0,
   movedBodyKg: 0,
   range: { fromM: 0.8, toM: 1.6 },
 };

@@ -22,6 +22,9 @@ const capability = {
   reboundTimeS: 0.7,
   strainAfterS: 2.5,
   strainTimeS: 6,
+  buildUpTimeS: 0,
+  builtShare: 0,
+  easing: 0,
   movedBodyKg: 88,
   range: { fromM: 0.9, toM: 1.5 },
 };

@@ -40,6 +40,9 @@ const lifter: Capability = {
   reboundTimeS: 0.7,
   strainAfterS: 2.5,
   strainTimeS: 6,
+  buildUpTimeS: 0,
+  builtShare: 0,
+  easing: 0,
   movedBodyKg: 80,
   range: { fromM: 0.9, toM: 1.5 },
 };

@@ -1,7 +1,7 @@
 import type { Load } from '../load/Load.ts';
 import type { Capability } from '../rep/Capability.ts';
 import { fitStrength } from '../rep/fitStrength.ts';
-import { type Lift, populationShape } from './populationShape.ts';
+import { type Lift, type PopulationShape, populationShape } from './populationShape.ts';
 import type { Start } from './startHeights.ts';
 
 /**
@@ -18,7 +18,7 @@ const REBOUND_SHARE: Record<Start['way'], number> = {
   deficit: 0,
 };
 
-/** Share of the free start's rebound that is left from a start, for lifters whose own nobody knows. */
+/** Share of the free start's rebound, and of the push it has built up, that is left from a start, for lifters whose own nobody knows. */
 export function reboundShare(start: Start['way']): number {
   return REBOUND_SHARE[start];
 }
@@ -69,10 +69,12 @@ function shapeFor(
   start: Start['way'],
   bodyMassKg: number,
 ): Omit<Capability, 'strengthN' | 'range'> {
-  const { movedBodyShare, ...shape } = populationShape(lift);
-  return {
-    ...shape,
-    rebound: shape.rebound * REBOUND_SHARE[start],
-    movedBodyKg: movedBodyShare * bodyMassKg,
-  };
+  const { movedBodyShare, ...shape } = shapeFrom(populationShape(lift), start);
+  return { ...shape, movedBodyKg: movedBodyShare * bodyMassKg };
+}
+
+/** A shape that is told for a free start, from another one: what is left of the stretch there. */
+export function shapeFrom(shape: PopulationShape, start: Start['way']): PopulationShape {
+  const share = REBOUND_SHARE[start];
+  return { ...shape, rebound: shape.rebound * share, builtShare: shape.builtShare * share };
 }

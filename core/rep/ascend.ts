@@ -2,7 +2,7 @@ import type { CompiledLoad } from '../load/compileLoad.ts';
 import { dormandPrinceStep, type MotionState } from '../numeric/dormandPrince.ts';
 import { landStep } from '../numeric/landStep.ts';
 import type { Capability } from './Capability.ts';
-import { pushForceFunction } from './pushForce.ts';
+import { accelerationFunction, fullForceFunction } from './pushForce.ts';
 import { strengthCurve } from './strengthCurve.ts';
 
 /**
@@ -31,7 +31,7 @@ export interface Ascent {
 }
 
 /**
- * Solves `M dv/dt = F - M g - T(z) - mu v^2` from rest at the bottom until lockout or standstill, with
+ * Solves `M dv/dt = push - M g - T(z) - mu v^2` from rest at the bottom until lockout or standstill, with
  * `M(z) = bar + chain(z) + movedBody`. Steps end exactly on every kink (a band going taut, a chain leaving the
  * floor, the onset of straining), on every turning point of the speed and on the end, so that the order of the
  * scheme is kept. `curve`: the capability's strength curve where it is at hand in a quicker form.
@@ -44,18 +44,13 @@ export function ascend(
 ): Ascent {
   const { load } = compiled;
   const { bottomM, lockoutM, gravityMps2 } = load;
-  const baseKg = load.barKg + capability.movedBodyKg;
-  const hasChains = load.chains.length > 0;
-  const pushN = pushForceFunction(capability, curve);
-  const acceleration = (t: number, z: number, v: number) => {
-    const massKg = hasChains ? baseKg + compiled.hangingKg(z) : baseKg;
-    const pickUpN = hasChains ? compiled.liftedPerMetreKg(z) * v * v : 0;
-    return (pushN(t, z, v) - compiled.bandN(z) - pickUpN) / massKg - gravityMps2;
-  };
+  const acceleration = accelerationFunction(compiled, capability, curve);
   let now: MotionState = { t: 0, z: bottomM, v: 0, a: acceleration(0, bottomM, 0) };
   const states = [now];
   const turns: Ascent['turns'] = [];
-  if (!(now.a > 0)) return { states, made: false, turns };
+  // The push may only begin to build up, so that it is what could be pushed that decides whether the bar leaves the bottom.
+  const heldN = compiled.totalN(bottomM) + capability.movedBodyKg * gravityMps2;
+  if (!(fullForceFunction(capability, curve)(0, bottomM, 0) > heldN)) return { states, made: false, turns };
 
   const scaleZ = tolerance * (lockoutM - bottomM);
   const stops = [...compiled.breaksM, lockoutM];

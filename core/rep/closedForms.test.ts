@@ -26,11 +26,16 @@ const steady: Capability = {
   reboundTimeS: 0.7,
   strainAfterS: 1e6,
   strainTimeS: 6,
+  buildUpTimeS: 0,
+  builtShare: 0,
+  easing: 0,
   movedBodyKg: 60,
   range: { fromM: 0.9, toM: 1.5 },
 };
 const rangeM = 0.6;
 const massKg = 210;
+/** Where the push is eased, the way left counts to 2 mm beyond lockout. */
+const leftM = (zM: number) => 1.5 + 0.002 - zM;
 
 describe('a rep agrees with the closed form', () => {
   it('of a constant force: the height is a parabola in time', () => {
@@ -84,6 +89,41 @@ describe('a rep agrees with the closed form', () => {
     expect(rep.made).toBe(false);
     expect((rep.stoppedAt!.zM - 0.9) / (2 * amplitudeM)).toBeCloseTo(1, 7);
     expect((rep.stoppedAt!.tS * Math.sqrt(springNpm / massKg)) / Math.PI).toBeCloseTo(1, 7);
+  });
+
+  it('of a push that builds up to a constant force: the speed lags by what the build-up took', () => {
+    const [buildUpTimeS, builtShare] = [0.15, 0.3];
+    const accelerationMps2 = steady.strengthN / massKg - G;
+    const { durationS, samples } = simulateRep(
+      load,
+      { ...steady, buildUpTimeS, builtShare },
+      { samples: 41 },
+    );
+    const lagS = (tS: number) => (1 - builtShare) * buildUpTimeS * (1 - Math.exp(-tS / buildUpTimeS));
+    for (const { tS, speedMps } of samples)
+      expect(speedMps).toBeCloseTo(accelerationMps2 * (tS - lagS(tS)), 6);
+    const t = durationS;
+    const climbedM =
+      accelerationMps2 * (t * t * 0.5 - (1 - builtShare) * buildUpTimeS * t + buildUpTimeS * lagS(t));
+    expect(climbedM / rangeM).toBeCloseTo(1, 6);
+  });
+
+  it('of a constant force that is eased: the square of the speed over the way left follows a Riccati equation', () => {
+    // y = v^2 over the way left d obeys dy/dd = -2 A + c y^2 / (2 g d^2); with y = w d the variables part, and
+    // (w1 - w) / (w - w2) = -(w1 / w2) (d / D)^k, where w1, w2 = (1 +- k) g / c and k = sqrt(1 + 4 A c / g).
+    const easing = 1.4;
+    const accelerationMps2 = steady.strengthN / massKg - G;
+    const k = Math.sqrt(1 + (4 * accelerationMps2 * easing) / G);
+    const [w1, w2] = [((1 + k) * G) / easing, ((1 - k) * G) / easing];
+    const { samples } = simulateRep(load, { ...steady, easing }, { samples: 60 });
+    for (const { zM, speedMps } of samples) {
+      const ratio = -(w1 / w2) * (leftM(zM) / leftM(0.9)) ** k;
+      const w = (w1 + ratio * w2) / (1 + ratio);
+      expect(speedMps).toBeCloseTo(Math.sqrt(Math.max(0, w * leftM(zM))), 4);
+    }
+    expect(samples.at(-1)!.speedMps).toBeLessThan(
+      0.2 * Math.max(...samples.map((sample) => sample.speedMps)),
+    );
   });
 
   it('of a weight that cannot be held: nothing moves', () => {

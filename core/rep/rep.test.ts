@@ -45,6 +45,9 @@ const squatter: Capability = {
   reboundTimeS: 0.7,
   strainAfterS: 2.5,
   strainTimeS: 6,
+  buildUpTimeS: 0,
+  builtShare: 0,
+  easing: 0,
   movedBodyKg: 88,
   range: { fromM: 0.95, toM: 1.55 },
 };
@@ -61,6 +64,9 @@ const lifterArb = fc.record({
   maxSpeedMps: fc.double({ min: 0.8, max: 2.5, noNaN: true }),
   rebound: fc.double({ min: 0, max: 0.5, noNaN: true }),
   movedBodyKg: fc.double({ min: 0, max: 110, noNaN: true }),
+  buildUpTimeS: fc.constantFrom(0, 0.05, 0.15),
+  builtShare: fc.double({ min: 0, max: 1, noNaN: true }),
+  easing: fc.constantFrom(0, 0.7, 1.4, 2),
 });
 const loadArb = fc.record({
   barKg: fc.double({ min: 20, max: 300, noNaN: true }),

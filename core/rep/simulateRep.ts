@@ -4,7 +4,7 @@ import type { Load } from '../load/Load.ts';
 import type { MotionState } from '../numeric/dormandPrince.ts';
 import { type Ascent, ascend, FINE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
-import { pushForceFunction } from './pushForce.ts';
+import { accelerationFunction } from './pushForce.ts';
 import { rangeShare } from './strengthCurve.ts';
 
 export interface RepSample {
@@ -24,7 +24,10 @@ export interface Rep {
   durationS: number;
   meanSpeedMps: number;
   peakSpeedMps: number;
-  /** Slowest point after the first peak of speed: the sticking region; a missed rep's standstill. */
+  /**
+   * Slowest point after the first peak of speed: the sticking region; a missed rep's standstill. Where there is none it is
+   * lockout, and the peak itself where the push eases off on purpose.
+   */
   slowest: { s: number; zM: number; speedMps: number };
   stoppedAt: { s: number; zM: number; tS: number } | null;
   /** Evenly spaced in time, both ends included. */
@@ -41,7 +44,7 @@ export function repOf(compiled: CompiledLoad, capability: Capability, samples: n
   const ascent = ascend(compiled, capability, FINE);
   const end = ascent.states[ascent.states.length - 1]!;
   const place = (state: MotionState) => ({ s: rangeShare(capability, state.z), zM: state.z });
-  const slowest = ascent.made ? slowestOf(ascent) : end;
+  const slowest = ascent.made ? slowestOf(ascent, capability.easing > 0) : end;
   return {
     made: ascent.made,
     durationS: end.t,
@@ -53,31 +56,39 @@ export function repOf(compiled: CompiledLoad, capability: Capability, samples: n
   };
 }
 
-/** The slowest state after the first peak; the lockout where the speed rises throughout. */
-function slowestOf(ascent: Ascent): MotionState {
+/** The deepest trough of speed. An arrival that is eased on purpose is none, and does not count as slow. */
+function slowestOf(ascent: Ascent, eased: boolean): MotionState {
   const end = ascent.states[ascent.states.length - 1]!;
+  const last = eased ? (ascent.turns.findLast(({ kind }) => kind === 'peak')?.state ?? end) : end;
   return ascent.turns.reduce(
     (slow, turn) => (turn.kind === 'trough' && turn.state.v < slow.v ? turn.state : slow),
-    end,
+    last,
   );
 }
 
 function sample(ascent: Ascent, count: number, compiled: CompiledLoad, capability: Capability): RepSample[] {
   const { states } = ascent;
   const endS = states[states.length - 1]!.t;
-  const pushN = pushForceFunction(capability);
+  const acceleration = accelerationFunction(compiled, capability);
+  const pushN = (tS: number, zM: number, speedMps: number, loadN: number) => {
+    const massKg = compiled.load.barKg + capability.movedBodyKg + compiled.hangingKg(zM);
+    const bodyN = capability.movedBodyKg * compiled.load.gravityMps2;
+    const pickUpN = compiled.liftedPerMetreKg(zM) * speedMps ** 2;
+    return massKg * acceleration(tS, zM, speedMps) + loadN + bodyN + pickUpN;
+  };
   let step = 0;
   return Array.from({ length: count }, (_, i) => {
     const tS = (endS * i) / (count - 1);
     while (step < states.length - 2 && states[step + 1]!.t < tS) step++;
     const { zM, speedMps } = between(states[step]!, states[step + 1] ?? states[step]!, tS);
+    const loadN = compiled.totalN(zM);
     return {
       tS,
       s: rangeShare(capability, zM),
       zM,
       speedMps,
-      lifterN: pushN(tS, zM, speedMps),
-      loadN: compiled.at(zM).totalN,
+      lifterN: pushN(tS, zM, speedMps, loadN),
+      loadN,
     };
   });
 }

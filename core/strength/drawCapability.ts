@@ -1,3 +1,4 @@
+import { shapeFrom } from '../lifter/lifterCapability.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import type { Capability } from '../rep/Capability.ts';
 import { fitStrength } from '../rep/fitStrength.ts';
@@ -39,7 +40,7 @@ export function centralDraw(draws: readonly Draw[]): Draw {
 
 /** Bar and moved body rise together, so that the body may as well be on the bar. */
 function shaped(draw: Draw, lift: Lift, start: Rigging['start'], range: Capability['range']): Capability {
-  const { movedBodyShare: _, ...shape } = populationShape(lift);
+  const { movedBodyShare: _, ...shape } = shapeFrom(populationShape(lift), start);
   return {
     ...shape,
     maxSpeedMps: shape.maxSpeedMps * Math.exp(draw.lnMaxSpeed),

@@ -105,7 +105,7 @@ describe('estimateStrength of a beginner', () => {
       onDay: 60,
       prior,
     });
-    expect(effective / particles.length).toBeGreaterThan(0.25);
+    expect(effective / particles.length).toBeGreaterThan(0.2);
     const { median } = beliefOfMixture(particles, Math.exp);
     expect(median).toBeGreaterThan(30);
     expect(median).toBeLessThan(32);

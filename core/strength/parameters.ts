@@ -75,11 +75,9 @@ export function populationPrior(lift: Lift): Prior {
     deadlift: [0.01, 0.03, 0.06],
   };
   const [wraps, singlePly, multiPly] = equipment[lift];
-  // The default squat is slower than the published load-velocity lines (docs/model.md, rep): most lifters will be faster.
-  const lnMaxSpeed = lift === 'squat' ? 0.15 : 0;
   return {
     mean: {
-      lnMaxSpeed,
+      lnMaxSpeed: 0,
       slope: 0,
       lnRebound: 0,
       heldRebound: 0,
@@ -87,7 +85,7 @@ export function populationPrior(lift: Lift): Prior {
       bandError: 0,
       startError: 0,
       speedOffset: 0,
-      speedSlope: lift === 'squat' ? 0.2 : 0,
+      speedSlope: 0,
       wraps,
       singlePly,
       multiPly,
@@ -98,7 +96,7 @@ export function populationPrior(lift: Lift): Prior {
       lnWeekSd: 0,
     },
     sd: {
-      lnMaxSpeed: lift === 'squat' ? 0.2 : 0.15,
+      lnMaxSpeed: 0.2,
       slope: 0.2,
       lnRebound: 0.3,
       heldRebound: 1,
@@ -106,7 +104,7 @@ export function populationPrior(lift: Lift): Prior {
       bandError: 0.1,
       startError: 0.04,
       speedOffset: 0.04,
-      speedSlope: lift === 'squat' ? 0.35 : 0.25,
+      speedSlope: 0.25,
       wraps: 0.04,
       singlePly: 0.06,
       multiPly: 0.09,

@@ -1,6 +1,6 @@
 import { repEffortS } from '../effort/repEffort.ts';
 import type { Tiring } from '../effort/Tiring.ts';
-import { reboundShare } from '../lifter/lifterCapability.ts';
+import { reboundShare, shapeFrom } from '../lifter/lifterCapability.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
 import { type CompiledLoad, compileLoad, griddedLoad, withBarKg } from '../load/compileLoad.ts';
 import { findLimit } from '../numeric/findLimit.ts';
@@ -68,7 +68,7 @@ export function shapeNodes(shape: PopulationShape, start: Rigging['start']): Sha
   const middle = shape.rebound * share;
   const times = start === 'free' ? [0.4, 0.8, 1.2, 2] : [0, 0.25 / share, 0.5 / share, 1 / share];
   return {
-    lnMaxSpeed: [-0.2, 0.1, 0.4],
+    lnMaxSpeed: [-0.4, 0, 0.4],
     slope: [-0.5, -0.25, 0, 0.25, 0.5],
     rebound: middle === 0 ? [0] : times.map((factor) => factor * middle),
     outerSlopes: [1, 3],
@@ -145,8 +145,8 @@ function tabulate(
   // Bar and body rise together, so that all of the mass may as well be on the bar.
   const compiled = griddedLoad(withBarKg(anyBar, totalKg), CELLS);
   const weightN = totalKg * compiled.load.gravityMps2;
-  const rebound = shape.rebound * reboundShare(rigging.start);
-  const middle: Capability = { ...shape, rebound, strengthN: 1, movedBodyKg: 0, range: rigging.range };
+  const { movedBodyShare: _, ...usualShape } = shapeFrom(shape, rigging.start);
+  const middle: Capability = { ...usualShape, strengthN: 1, movedBodyKg: 0, range: rigging.range };
   const heaviestN = Math.max(...[0, 0.5, 1].map((x) => compiled.totalN(at(compiled, x))));
   const usualCurve = griddedCurve(compiled, middle);
   const middleN = limitStrength(compiled, middle, usualCurve, heaviestN, 0.2);

@@ -164,6 +164,9 @@ describe('reps of a track', () => {
       reboundTimeS: 0.7,
       strainAfterS: 2.5,
       strainTimeS: 6,
+      buildUpTimeS: 0,
+      builtShare: 0,
+      easing: 0,
       movedBodyKg: 80,
       range: { fromM: TOP_M - RANGE_M, toM: TOP_M },
     };

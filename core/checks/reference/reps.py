@@ -19,13 +19,16 @@ BOTTOM, LOCKOUT = 0.9, 1.5
 PATH_Z, PATH_X = [0.9, 1.2, 1.6], [-0.05, 0.02, 0.0]
 CHAIN_MU, CHAIN_LENGTH, CHAIN_BELOW = 3.8, 1.2, 0.1
 
-# name: strength N, rebound, dip depth, bar kg, doubled bands low, single bands from above, chains, with bar path
+# name: strength N, rebound, dip depth, bar kg, doubled bands low, single bands from above, chains, with bar path,
+# build-up time s, share built, easing
 CASES = {
-    "straight squat": (3400, 0.35, 0.2, 240, 0, 0, 0, False),
-    "straight squat, too heavy": (3400, 0.35, 0.2, 345, 0, 0, 0, False),
-    "doubled bands": (3400, 0.35, 0.2, 75, 2, 0, 0, False),
-    "dead stop, bands and chains on a bent path": (3600, 0.0, 0.1, 55, 2, 0, 2, True),
-    "bands from above and chains": (3000, 0.2, 0.25, 230, 0, 2, 2, True),
+    "straight squat": (3400, 0.35, 0.2, 240, 0, 0, 0, False, 0, 0, 0),
+    "straight squat, too heavy": (3400, 0.35, 0.2, 345, 0, 0, 0, False, 0, 0, 0),
+    "doubled bands": (3400, 0.35, 0.2, 75, 2, 0, 0, False, 0, 0, 0),
+    "dead stop, bands and chains on a bent path": (3600, 0.0, 0.1, 55, 2, 0, 2, True, 0, 0, 0),
+    "bands from above and chains": (3000, 0.2, 0.25, 230, 0, 2, 2, True, 0, 0, 0),
+    "a light squat that is eased": (3400, 0.35, 0.2, 120, 0, 0, 0, False, 0.08, 1.0, 1.4),
+    "a push from a pause that builds up, eased, bands and chains": (3600, 0.15, 0.1, 50, 2, 0, 2, True, 0.12, 0.4, 1.4),
 }
 
 
@@ -50,7 +53,7 @@ def hanging(z, chains):
 
 
 def ascent(case, bar):
-    strength, rebound, depth, _, low, above, chains, bent = case
+    strength, rebound, depth, _, low, above, chains, bent, build_up, built, easing = case
 
     def motion(t, y):
         z, v = y
@@ -61,8 +64,11 @@ def ascent(case, bar):
         strain = (1 + rebound * numpy.exp(-t / 0.7)) * (numpy.exp(-(t - 2.5) / 6) if t > 2.5 else 1)
         mass = bar + 88 + hanging(z, chains)
         lifted = chains * CHAIN_MU if CHAIN_BELOW <= z < CHAIN_BELOW + CHAIN_LENGTH else 0
-        force = held * (1 - v / 1.6) * strain - vertical(z, low, above, bent) - lifted * v * v
-        return [v, force / mass - G]
+        braked = G + vertical(z, low, above, bent) / mass
+        part = 1 - (1 - built) * numpy.exp(-t / build_up) if build_up else 1
+        needed = v * v / (2 * (max(0, LOCKOUT - z) + 0.002))
+        gain = part * (held * (1 - v / 1.6) * strain / mass - braked) - easing * needed**2 / braked
+        return [v, gain - lifted * v * v / mass]
 
     def top(_, y):
         return y[0] - LOCKOUT
@@ -72,7 +78,9 @@ def ascent(case, bar):
 
     top.terminal = still.terminal = True
     still.direction = -1
-    if motion(0, [BOTTOM, 0])[1] <= 0:
+    # What could be pushed with everything decides whether the bar leaves the bottom: the push may only build up.
+    held = strength * (1 + rebound)
+    if held <= (bar + 88 + hanging(BOTTOM, chains)) * G + vertical(BOTTOM, low, above, bent):
         return False, 0.0, BOTTOM
     out = integrate.solve_ivp(
         motion, (0, 60), [BOTTOM, 0], method="DOP853", rtol=1e-11, atol=1e-13, max_step=0.005, events=[top, still]
@@ -89,7 +97,7 @@ def answer(case):
     return {"made": bool(made), "durationS": seconds, "endM": height, "maxBarKg": heaviest(case)}
 
 
-names = ["strengthN", "rebound", "dipDepth", "barKg", "lowBands", "bandsAbove", "chains", "bentPath"]
+names = ["strengthN", "rebound", "dipDepth", "barKg", "lowBands", "bandsAbove", "chains", "bentPath", "buildUpTimeS", "builtShare", "easing"]
 out = {
     "quantity": "Duration and end of single reps, and heaviest bars, of made-up lifters and setups",
     "source": "SciPy: integrate.solve_ivp (DOP853, rtol 1e-11), optimize.bisect",

@@ -20,7 +20,8 @@ from scipy.special import ndtr
 HERE = pathlib.Path(__file__).parent
 G = 9.80665
 # The deadlift's population shape, tiring and noise: core/lifter/populationShape.ts, core/effort/Tiring.ts, core/strength/noise.ts.
-SLOPE, CURVE, DIP, DIP_AT, DIP_WIDTH, TOP, STRAIN_AFTER, STRAIN = 0.7, -0.1, 0.12, 0.45, 0.25, 1.6, 3.0, 6.0
+SLOPE, CURVE, DIP, DIP_AT, DIP_WIDTH, TOP, STRAIN_AFTER, STRAIN = 0.5, -0.1, 0.135, 0.45, 0.25, 3.0, 3.0, 6.0
+BUILD_UP, EASING, LANDING = 0.08, 1.4, 0.002
 PER_SECOND, LOWERING, FAST_SHARE, FAST, SLOW = 0.0125, 1.2, 0.85, 22 / np.log(2), 170 / np.log(2)
 SET_SD, SLIP, SLIP_SD, WILD = 0.012, 0.02, 0.12, 0.003
 SPEED_SD, SHARED_SD, UNSAID, RESERVE_SD, RESERVE_PER = 0.03, 0.025, 0.4, 0.7, 0.2
@@ -43,7 +44,7 @@ def held(z, slope, span):
     return np.exp((SLOPE + slope) * s + CURVE * s * s - DIP * dip)
 
 
-def ascents(rigging, total, span, strength, top, slope, dt=0.004):
+def ascents(rigging, total, span, strength, top, slope, dt=0.002):
     """Many ascents at once: made or not, seconds, seconds of full effort."""
     z = np.full(strength.shape, rigging["bottomM"])
     v, t, effort = np.zeros_like(z), np.zeros_like(z), np.zeros_like(z)
@@ -52,7 +53,10 @@ def ascents(rigging, total, span, strength, top, slope, dt=0.004):
     def accelerate(now, z, v):
         tired = np.where(now > STRAIN_AFTER, np.exp(-(now - STRAIN_AFTER) / STRAIN), 1.0)
         push = strength * held(z, slope, span) * (1 - v / top) * tired
-        return (push - load_n(rigging, total, z)) / total
+        load = load_n(rigging, total, z)
+        built = 1 - np.exp(-now / BUILD_UP)
+        needed = v * v / (2 * (np.maximum(0, rigging["lockoutM"] - z) + LANDING))
+        return built * (push - load) / total - EASING * needed**2 / (load / total)
 
     now = 0.0
     while going.any() and now < 60:
