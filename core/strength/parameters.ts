@@ -75,6 +75,9 @@ export function populationPrior(lift: Lift): Prior {
     deadlift: [0.01, 0.03, 0.06],
   };
   const [wraps, singlePly, multiPly] = equipment[lift];
+  // Published load-velocity lines are steeper than the model's (docs/model.md, "rep"): half of that for the squat, where
+  // they are of a guided bar, and as much as the bench press lacks.
+  const speedSlope: Record<Lift, number> = { squat: 0.3, bench: 0.1, deadlift: 0 };
   return {
     mean: {
       lnMaxSpeed: 0,
@@ -85,7 +88,7 @@ export function populationPrior(lift: Lift): Prior {
       bandError: 0,
       startError: 0,
       speedOffset: 0,
-      speedSlope: 0,
+      speedSlope: speedSlope[lift],
       wraps,
       singlePly,
       multiPly,
@@ -96,7 +99,7 @@ export function populationPrior(lift: Lift): Prior {
       lnWeekSd: 0,
     },
     sd: {
-      lnMaxSpeed: 0.2,
+      lnMaxSpeed: 0.3,
       slope: 0.2,
       lnRebound: 0.3,
       heldRebound: 1,
@@ -104,7 +107,7 @@ export function populationPrior(lift: Lift): Prior {
       bandError: 0.1,
       startError: 0.04,
       speedOffset: 0.04,
-      speedSlope: 0.25,
+      speedSlope: lift === 'squat' ? 0.35 : 0.25,
       wraps: 0.04,
       singlePly: 0.06,
       multiPly: 0.09,

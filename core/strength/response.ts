@@ -68,7 +68,7 @@ export function shapeNodes(shape: PopulationShape, start: Rigging['start']): Sha
   const middle = shape.rebound * share;
   const times = start === 'free' ? [0.4, 0.8, 1.2, 2] : [0, 0.25 / share, 0.5 / share, 1 / share];
   return {
-    lnMaxSpeed: [-0.4, 0, 0.4],
+    lnMaxSpeed: [-0.5, 0, 0.5],
     slope: [-0.5, -0.25, 0, 0.25, 0.5],
     rebound: middle === 0 ? [0] : times.map((factor) => factor * middle),
     outerSlopes: [1, 3],
