@@ -25,8 +25,8 @@ export interface Rep {
   meanSpeedMps: number;
   peakSpeedMps: number;
   /**
-   * Slowest point after the first peak of speed: the sticking region; a missed rep's standstill. Where there is none it is
-   * lockout, and the peak itself where the push eases off on purpose.
+   * Slowest point after the first peak of speed: the sticking region; a missed rep's standstill; lockout where there is none.
+   * An arrival that is eased on purpose does not count as slow.
    */
   slowest: { s: number; zM: number; speedMps: number };
   stoppedAt: { s: number; zM: number; tS: number } | null;
@@ -56,14 +56,13 @@ export function repOf(compiled: CompiledLoad, capability: Capability, samples: n
   };
 }
 
-/** The deepest trough of speed. An arrival that is eased on purpose is none, and does not count as slow. */
-function slowestOf(ascent: Ascent, eased: boolean): MotionState {
-  const end = ascent.states[ascent.states.length - 1]!;
-  const last = eased ? (ascent.turns.findLast(({ kind }) => kind === 'peak')?.state ?? end) : end;
-  return ascent.turns.reduce(
-    (slow, turn) => (turn.kind === 'trough' && turn.state.v < slow.v ? turn.state : slow),
-    last,
-  );
+/** The deepest trough of speed, or lockout: where there is no trough, and where an arrival that is not eased is slower. */
+function slowestOf({ states, turns }: Ascent, eased: boolean): MotionState {
+  const end = states[states.length - 1]!;
+  const [first, ...others] = turns.filter(({ kind }) => kind === 'trough').map(({ state }) => state);
+  if (first === undefined) return end;
+  const deepest = others.reduce((slow, state) => (state.v < slow.v ? state : slow), first);
+  return eased || deepest.v < end.v ? deepest : end;
 }
 
 function sample(ascent: Ascent, count: number, compiled: CompiledLoad, capability: Capability): RepSample[] {

@@ -19,7 +19,7 @@ export function SpeedPane(props: {
   const colour = scene.made ? paint.go : paint.stop;
   const mark = { x: px(scene.slowest.speedMps), y: scale.y(scene.slowest.zM) };
   const text = scene.made ? `${scene.slowest.speedMps.toFixed(2)} m/s` : 'stops here';
-  // Where the speed rises throughout there is no slowest point to mark, only the speed at lockout.
+  // Without a sticking region there is no slowest point to mark, only the speed at lockout.
   const rises = scene.made && scene.slowest.zM === scene.samples[scene.samples.length - 1]?.zM;
   // Right of its mark, else left of it, else where no curve can be: under the bottom, or over lockout where it rises to there.
   const wide = textWidthPx(text, letters.small);
