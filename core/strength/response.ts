@@ -245,7 +245,7 @@ function likeUsual(values: Float64Array, usual: Float64Array): Float64Array {
   return values;
 }
 
-/** The least strength that makes the rep. */
+/** The least strength that makes the rep. A push that is not eased finds it in fewer steps and, so slow a bar, no elsewhere. */
 function limitStrength(
   compiled: CompiledLoad,
   capability: Capability,
@@ -254,7 +254,7 @@ function limitStrength(
   firstStep: number,
 ): number {
   const limit = findLimit(
-    (strengthN) => !ascend(compiled, { ...capability, strengthN }, COARSE, curve).made,
+    (strengthN) => !ascend(compiled, { ...capability, strengthN, easing: 0 }, COARSE, curve).made,
     {
       guess: guessN,
       step: firstStep * guessN,
