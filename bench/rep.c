@@ -1,6 +1,6 @@
 /*
- * The reference for bench/rep.ts: the scheme of core/rep/ascend.ts in plain C, for a lifter with a dip and a rebound under
- * a bar and two doubled neo-Hookean bands. Prints nanoseconds a rep and the rep's duration.
+ * The reference for bench/rep.ts: the scheme of core/rep/ascend.ts in plain C, for a lifter with a dip and a rebound whose
+ * push builds up and eases, under a bar and two doubled neo-Hookean bands. Prints nanoseconds a rep and the rep's duration.
  * Build: cc -O2 rep.c -lm. Run: ./a.out BAR_KG REPS
  */
 #include <math.h>
@@ -11,6 +11,7 @@
 static const double G = 9.80665, BOTTOM = 0.95, LOCKOUT = 1.55, TOLERANCE = 1e-8;
 static const double STRENGTH = 3242, SLOPE = 1.2, CURVATURE = -0.5, DEPTH = 0.2, AT = 0.4, WIDTH = 0.2, TOP_SPEED = 1.6;
 static const double REBOUND = 0.35, REBOUND_TIME = 0.7, STRAIN_AFTER = 2.5, STRAIN_TIME = 6, BODY = 88;
+static const double BUILD_UP_TIME = 0.08, BUILT_SHARE = 0.44, EASING = 1.4, LANDING = 0.002;
 static const double ANCHOR_X = 0.05, ANCHOR_Z = 0.1, REST = 1.04, MU = 120;
 static double bar_kg, at_start;
 
@@ -28,7 +29,10 @@ static double acceleration(double t, double z, double v) {
   double held = STRENGTH * exp(SLOPE * s + CURVATURE * s * s - DEPTH * exp(-offset * offset) + at_start);
   double strain = 1 + REBOUND * exp(-t / REBOUND_TIME);
   if (t > STRAIN_AFTER) strain *= exp(-(t - STRAIN_AFTER) / STRAIN_TIME);
-  return (held * (1 - v / TOP_SPEED) * strain - band(z)) / (bar_kg + BODY) - G;
+  double mass = bar_kg + BODY, braking = G + band(z) / mass;
+  double built = t < 40 * BUILD_UP_TIME ? 1 - (1 - BUILT_SHARE) * exp(-t / BUILD_UP_TIME) : 1;
+  double needed = v * v / (2 * (fmax(0, LOCKOUT - z) + LANDING));
+  return built * (held * (1 - v / TOP_SPEED) * strain / mass - braking) - EASING * needed * needed / fmax(braking, 0.1 * G);
 }
 
 static double step(const state *from, double h, state *out) {

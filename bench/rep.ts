@@ -51,9 +51,9 @@ const squatter: Capability = {
   reboundTimeS: 0.7,
   strainAfterS: 2.5,
   strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
+  buildUpTimeS: 0.08,
+  builtShare: 0.44,
+  easing: 1.4,
   movedBodyKg: 88,
   range: { fromM: 0.95, toM: 1.55 },
 };

@@ -49,7 +49,7 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
 
   const speedAt = (state: State, barKg: number): number => {
     state.compiled ??= compileLoad(gearLoad(gear, state.set, task.travel, barKg));
-    const compiled = { ...state.compiled, load: { ...state.compiled.load, barKg } };
+    const compiled = withBarKg(state.compiled, barKg);
     const { made, states: steps } = ascend(compiled, task.capability, STEP_TOLERANCE);
     reps++;
     const speedMps = made ? (task.travel.lockoutM - task.travel.bottomM) / steps.at(-1)!.t : 0;

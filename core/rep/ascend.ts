@@ -49,7 +49,8 @@ export function ascend(
   const states = [now];
   const turns: Ascent['turns'] = [];
   // The push may only begin to build up, so that it is what could be pushed that decides whether the bar leaves the bottom.
-  const heldN = compiled.totalN(bottomM) + capability.movedBodyKg * gravityMps2;
+  const massKg = load.barKg + capability.movedBodyKg + compiled.hangingKg(bottomM);
+  const heldN = massKg * gravityMps2 + compiled.bandN(bottomM);
   if (!(fullForceFunction(capability, curve)(0, bottomM, 0) > heldN)) return { states, made: false, turns };
 
   const scaleZ = tolerance * (lockoutM - bottomM);
