@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { bandTensionInterval } from '#core/band/bandTension.ts';
 import { checkLoop, direction, loopFields, toBandCurves } from './bandShape.ts';
-import { fields, positive } from './fields.ts';
+import { fields, length } from './fields.ts';
 import { operation } from './Operation.ts';
 
 export const bandCurveOperation = operation({
@@ -9,7 +9,7 @@ export const bandCurveOperation = operation({
   summary: 'Force of one loop at given lengths, fitted to its readings, with 95 % interval.',
   inputSchema: fields({
     ...loopFields,
-    at_m: z.array(positive).min(1).max(100_000).describe('End-to-end lengths of the loop'),
+    at_m: z.array(length).min(1).max(100_000).describe('End-to-end lengths of the loop'),
     direction: direction.default('loading'),
   }).superRefine(checkLoop),
   outputSchema: z.object({

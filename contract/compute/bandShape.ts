@@ -2,28 +2,31 @@ import { z } from 'zod';
 import type { BandCurves } from '#core/band/BandCurve.ts';
 import { fitBand } from '#core/band/fitBand.ts';
 import type { RiggedBand } from '#core/rig/Rig.ts';
-import { count, fields, finite, notNegative, positive } from './fields.ts';
+import { count, fields, force, length, lengthOrNone, place, positive } from './fields.ts';
 import { InputError } from './InputError.ts';
 
 export const direction = z.enum(['loading', 'unloading']);
 
 const reading = fields({
-  length_m: positive.describe('End-to-end length of the loop under the force'),
-  force_N: positive,
+  length_m: length.describe('End-to-end length of the loop under the force'),
+  force_N: force,
   direction: direction.default('loading'),
 });
 
 /** What is known of one loop, wherever it hangs. */
 export const loopFields = {
-  restLength_m: positive.describe('Relaxed loop, end to end'),
+  restLength_m: length.describe('Relaxed loop, end to end'),
   readings: z.array(reading).default([]),
-  width_mm: positive.optional().describe('Needed where no direction has readings at two lengths or more'),
-  spent_m: notNegative
+  width_mm: positive
+    .max(1000)
+    .optional()
+    .describe('Needed where no direction has readings at two lengths or more'),
+  spent_m: lengthOrNone
     .optional()
     .describe('Length of the loop that a choke uses up; counts for "choked" only'),
 };
 
-const anchor = fields({ x_m: finite, y_m: finite, z_m: finite });
+const anchor = fields({ x_m: place, y_m: place, z_m: place });
 
 export const band = fields({
   ...loopFields,
