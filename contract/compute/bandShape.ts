@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { BandCurves } from '#core/band/BandCurve.ts';
+import type { BandCurves, BandReading } from '#core/band/BandCurve.ts';
 import { fitBand } from '#core/band/fitBand.ts';
 import type { RiggedBand } from '#core/rig/Rig.ts';
 import { count, fields, force, length, lengthOrNone, place, positive } from './fields.ts';
@@ -60,16 +60,20 @@ export function checkLoop({ restLength_m, readings, width_mm }: Loop, context: z
   context.addIssue({ code: 'custom', path: ['width_mm'], message });
 }
 
+export function toReadings({ readings }: Pick<Loop, 'readings'>): BandReading[] {
+  return readings.map(({ length_m, force_N, direction }) => ({
+    lengthM: length_m,
+    forceN: force_N,
+    direction,
+  }));
+}
+
 /** Fits both branches of the loop that stands at `field` of the document. */
 export function toBandCurves({ restLength_m, readings, width_mm }: Loop, field: string): BandCurves {
   const band = {
     restLengthM: restLength_m,
     ...(width_mm === undefined ? {} : { widthMm: width_mm }),
-    readings: readings.map(({ length_m, force_N, direction }) => ({
-      lengthM: length_m,
-      forceN: force_N,
-      direction,
-    })),
+    readings: toReadings({ readings }),
   };
   try {
     return fitBand(band);

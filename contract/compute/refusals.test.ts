@@ -38,9 +38,11 @@ const documents = (changed: object) => {
 };
 
 async function refusal(name: string, document: unknown): Promise<{ field: string; message: string }> {
-  const thrown = await Promise.resolve(runOperation(findOperation(name)!, document)).catch((error) => error);
+  const thrown: unknown = await Promise.resolve(runOperation(findOperation(name)!, document)).catch(
+    (error) => error,
+  );
   expect(thrown).toBeInstanceOf(InputError);
-  return thrown.body.error;
+  return (thrown as InputError).body.error;
 }
 
 describe('a lifter weaker than the own body', () => {

@@ -50,7 +50,11 @@ describe('judgeForms', () => {
         1,
         Array.from({ length: count }, (_, i) => {
           const lengthM = 1.1 + i / count;
-          return { lengthM, forceN: 150 * (lengthM - lengthM ** -2) * (1 + 0.02 * Math.sin(i)), direction: 'loading' };
+          return {
+            lengthM,
+            forceN: 150 * (lengthM - lengthM ** -2) * (1 + 0.02 * Math.sin(i)),
+            direction: 'loading',
+          };
         }),
       );
       return gradients.mock.calls.length;

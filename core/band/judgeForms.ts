@@ -77,7 +77,11 @@ function refittedMissesN(
  * curve. Exact for forms that are linear in their parameters (Allen 1974, Technometrics 16:125, from memory), else to
  * first order, so that the work grows with the readings and not with their square.
  */
-function leverageMissesN(form: BandForm, points: readonly Point[], { parameters, covariance }: Fit): number[] {
+function leverageMissesN(
+  form: BandForm,
+  points: readonly Point[],
+  { parameters, covariance }: Fit,
+): number[] {
   const force = form.force(parameters);
   return points.map(({ lambda, forceN, sdN }) => {
     const leverage = quadraticForm(form.gradient(parameters, lambda), covariance) / sdN ** 2;
