@@ -59,7 +59,7 @@ describe('a lifter weaker than the own body', () => {
 
   it('still makes a rep that the rebound carries, or misses it', async () => {
     const [rep] = documents({ strength_N: 750 });
-    expect(await runOperation(findOperation('rep')!, rep![1])).toMatchObject({ made: false });
+    expect(await runOperation(findOperation('rep')!, rep[1])).toMatchObject({ made: false });
   });
 });
 

@@ -20,6 +20,9 @@ const exact: BandCurve = {
   degreesOfFreedom: 1e6,
 };
 
+// Readings on twice the prior's curve: rubber's curve through both is that curve itself.
+const twice = (lengthM: number) => 2 * bandTension(bandPrior(1, 41, 'loading'), lengthM);
+
 describe('beyond the longest reading', () => {
   it('the 95 % interval is as wide as rubber fitted to its first part was seen to miss the rest, and hardly wider', () => {
     // Mooney-Rivlin and one-term Ogden fits to the first part of Kawabata's data (1981, Macromolecules 14:154) miss the rest by
@@ -68,8 +71,6 @@ describe('a band known by its width alone', () => {
   });
 
   it('of two lengths that lie on that very curve, is off by half the bend between line and curve', () => {
-    // Readings on twice the prior's curve: rubber's curve through both is that curve itself.
-    const twice = (lengthM: number) => 2 * bandTension(bandPrior(1, 41, 'loading'), lengthM);
     const readings = [1.3, 1.9].map(
       (lengthM): BandReading => ({ lengthM, forceN: twice(lengthM), direction: 'loading' }),
     );

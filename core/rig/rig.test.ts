@@ -35,6 +35,8 @@ const band = (hookup: Hookup, zM: number, more: Partial<RiggedBand> = {}): Rigge
 /** Of a pair on an anchor 0.1 m above the floor. */
 const pullAtN = (hookup: Hookup, zM: number) => bandPull(band(hookup, 0.1), [], 0.2, 3).downN(zM);
 
+const readUpTo = (measuredToM: number) => ({ ...curve(1), measuredToM });
+
 describe('a band between anchor and bar', () => {
   it('pulls as one loop when single, as four legs of half the length when doubled, as what is left when choked', () => {
     expect(pullAtN({ way: 'single' }, 1.66)).toBeCloseTo(2 * neoHookeanN(1.56 / REST_M), 9);
@@ -92,14 +94,13 @@ describe('a band between anchor and bar', () => {
   });
 
   it('goes beyond its readings by the branch that it follows, and never while slack', () => {
-    const read = (measuredToM: number) => ({ ...curve(1), measuredToM });
-    const curves = { loading: read(1.5), unloading: read(1.2) };
+    const curves = { loading: readUpTo(1.5), unloading: readUpTo(1.2) };
     const below = bandPull(band({ way: 'single' }, 0, { curves }), [], 0.5, 2.5);
     expect([1, 1.49, 1.51].map(below.extrapolated)).toEqual([false, false, true]);
     const above = bandPull(band({ way: 'single' }, 2.6, { curves }), [], 0.5, 2.5);
     expect([1.6, 1.41, 1.39].map(above.extrapolated)).toEqual([false, false, true]);
     const slack = bandPull(
-      band({ way: 'single' }, 0, { curves: { loading: read(0.5), unloading: read(0.5) } }),
+      band({ way: 'single' }, 0, { curves: { loading: readUpTo(0.5), unloading: readUpTo(0.5) } }),
       [],
       0.5,
       2,
