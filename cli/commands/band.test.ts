@@ -11,6 +11,15 @@ describe('rackwright band', () => {
     expect(stdout).toMatch(/^[\n -~]+$/);
   });
 
+  it('questions a force that falls while the length grows', async () => {
+    const { status, stdout } = await runCli(
+      ['band', '--rest', '1'],
+      'length_cm,force_kg\n150,20\n200,10\n250,30\n',
+    );
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/50 % less force at 2\.00 times/);
+  });
+
   it('reads the same band as a spreadsheet with decimal commas writes it', async () => {
     const other = await runCli(['band', '--rest', '1'], 'length_cm;force_kg\n150,0;10,0\n200;20\n');
     const comma = await runCli(['band', '--rest', '1'], file);

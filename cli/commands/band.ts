@@ -40,6 +40,8 @@ A stretched band stores energy and can snap back: stand aside, wear eye protecti
 }
 
 async function fitAndDraw(file: string | undefined, options: BandOptions): Promise<void> {
+  const { fallingForces } = await import('#core/band/fallingForces.ts');
+  const { fallingSentence } = await import('#contract/words/fallingSentence.ts');
   const { fitBand } = await import('#core/band/fitBand.ts');
   const { readReadings } = await import('../readReadings.ts');
   const limits = await import('#contract/records/gear.ts');
@@ -61,6 +63,9 @@ async function fitAndDraw(file: string | undefined, options: BandOptions): Promi
   for (const curve of branches) {
     const own = readings.filter(({ direction }) => direction === curve.direction);
     process.stdout.write(`${await describe(curve, own, lengthUnit, forceUnit)}\n`);
+  }
+  for (const fall of fallingForces(readings)) {
+    process.stdout.write(`${fallingSentence(fall, restLengthM)}\n`);
   }
 }
 

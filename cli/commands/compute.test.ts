@@ -33,6 +33,13 @@ describe('rackwright compute', () => {
     ['a bad value', ['compute', 'plates'], JSON.stringify({ ...bare, bar_kg: -1 }), 'bar_kg'],
     ['an unknown field', ['compute', 'plates'], JSON.stringify({ ...bare, sparkle: 1 }), 'sparkle'],
     ['a number beyond all numbers', ['compute', 'plates'], '{"target_kg":1e999}', 'target_kg'],
+    ['brackets without end', ['compute', 'plates'], '['.repeat(200_000) + ']'.repeat(200_000), ''],
+    [
+      'brackets without end in a field',
+      ['compute', 'plates'],
+      `{"target_kg":${'['.repeat(200_000)}${']'.repeat(200_000)}}`,
+      'target_kg',
+    ],
     ['no JSON', ['compute', 'plates'], '{"target_kg":', ''],
     ['no document', ['compute', 'plates'], '', ''],
     ['a file that is not there', ['compute', 'plates', '--input', '/nowhere/x.json'], '', 'input'],

@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import { fallingSentence } from '#contract/words/fallingSentence.ts';
 import { bandTensionInterval } from '#core/band/bandTension.ts';
-import { checkLoop, direction, loopFields, toBandCurves } from './bandShape.ts';
-import { fields, positive } from './fields.ts';
+import { fallingForces } from '#core/band/fallingForces.ts';
+import { checkLoop, direction, loopFields, toBandCurves, toReadings } from './bandShape.ts';
+import { fields, length } from './fields.ts';
 import { operation } from './Operation.ts';
 
 export const bandCurveOperation = operation({
@@ -9,7 +11,7 @@ export const bandCurveOperation = operation({
   summary: 'Force of one loop at given lengths, fitted to its readings, with 95 % interval.',
   inputSchema: fields({
     ...loopFields,
-    at_m: z.array(positive).min(1).max(100_000).describe('End-to-end lengths of the loop'),
+    at_m: z.array(length).min(1).max(100_000).describe('End-to-end lengths of the loop'),
     direction: direction.default('loading'),
   }).superRefine(checkLoop),
   outputSchema: z.object({
@@ -25,9 +27,17 @@ export const bandCurveOperation = operation({
         extrapolated: z.boolean(),
       }),
     ),
+    warnings: z
+      .array(z.object({ code: z.literal('fallingForce'), message: z.string() }))
+      .optional()
+      .describe('Readings that no band gives; absent where there are none'),
   }),
   run(input) {
     const curve = toBandCurves(input, 'readings')[input.direction];
+    const warnings = fallingForces(toReadings(input)).map((fall) => ({
+      code: 'fallingForce' as const,
+      message: fallingSentence(fall, input.restLength_m),
+    }));
     return {
       model: curve.model,
       parameters: Object.fromEntries(
@@ -38,6 +48,7 @@ export const bandCurveOperation = operation({
         const { tensionN, low95N, high95N, extrapolated } = bandTensionInterval(curve, length_m);
         return { length_m, force_N: tensionN, low95_N: low95N, high95_N: high95N, extrapolated };
       }),
+      ...(warnings.length > 0 ? { warnings } : {}),
     };
   },
 });

@@ -1,29 +1,32 @@
 import { z } from 'zod';
-import type { BandCurves } from '#core/band/BandCurve.ts';
+import type { BandCurves, BandReading } from '#core/band/BandCurve.ts';
 import { fitBand } from '#core/band/fitBand.ts';
 import type { RiggedBand } from '#core/rig/Rig.ts';
-import { count, fields, finite, notNegative, positive } from './fields.ts';
+import { count, fields, force, length, lengthOrNone, place, positive } from './fields.ts';
 import { InputError } from './InputError.ts';
 
 export const direction = z.enum(['loading', 'unloading']);
 
 const reading = fields({
-  length_m: positive.describe('End-to-end length of the loop under the force'),
-  force_N: positive,
+  length_m: length.describe('End-to-end length of the loop under the force'),
+  force_N: force,
   direction: direction.default('loading'),
 });
 
 /** What is known of one loop, wherever it hangs. */
 export const loopFields = {
-  restLength_m: positive.describe('Relaxed loop, end to end'),
+  restLength_m: length.describe('Relaxed loop, end to end'),
   readings: z.array(reading).default([]),
-  width_mm: positive.optional().describe('Needed where no direction has readings at two lengths or more'),
-  spent_m: notNegative
+  width_mm: positive
+    .max(1000)
+    .optional()
+    .describe('Needed where no direction has readings at two lengths or more'),
+  spent_m: lengthOrNone
     .optional()
     .describe('Length of the loop that a choke uses up; counts for "choked" only'),
 };
 
-const anchor = fields({ x_m: finite, y_m: finite, z_m: finite });
+const anchor = fields({ x_m: place, y_m: place, z_m: place });
 
 export const band = fields({
   ...loopFields,
@@ -57,16 +60,20 @@ export function checkLoop({ restLength_m, readings, width_mm }: Loop, context: z
   context.addIssue({ code: 'custom', path: ['width_mm'], message });
 }
 
+export function toReadings({ readings }: Pick<Loop, 'readings'>): BandReading[] {
+  return readings.map(({ length_m, force_N, direction }) => ({
+    lengthM: length_m,
+    forceN: force_N,
+    direction,
+  }));
+}
+
 /** Fits both branches of the loop that stands at `field` of the document. */
 export function toBandCurves({ restLength_m, readings, width_mm }: Loop, field: string): BandCurves {
   const band = {
     restLengthM: restLength_m,
     ...(width_mm === undefined ? {} : { widthMm: width_mm }),
-    readings: readings.map(({ length_m, force_N, direction }) => ({
-      lengthM: length_m,
-      forceN: force_N,
-      direction,
-    })),
+    readings: toReadings({ readings }),
   };
   try {
     return fitBand(band);

@@ -2,9 +2,21 @@ import { z } from 'zod';
 import type { PopulationShape } from '#core/lifter/populationShape.ts';
 import type { Load } from '#core/load/Load.ts';
 import type { Capability } from '#core/rep/Capability.ts';
-import { fields, finite, notNegative, positive } from './fields.ts';
+import {
+  exponent,
+  fields,
+  finite,
+  force,
+  length,
+  lengthOrNone,
+  massOrNone,
+  notNegative,
+  pace,
+  paceOrNone,
+  positive,
+} from './fields.ts';
 
-export const range = fields({ from_m: notNegative, to_m: positive }).superRefine(
+export const range = fields({ from_m: lengthOrNone, to_m: length }).superRefine(
   ({ from_m, to_m }, context) => {
     if (to_m > from_m) return;
     context.addIssue({ code: 'custom', path: ['to_m'], message: `it must be above from_m (${from_m})` });
@@ -12,18 +24,18 @@ export const range = fields({ from_m: notNegative, to_m: positive }).superRefine
 );
 
 const capabilityFields = {
-  strength_N: positive.describe('Force that can just be held at s = 0'),
-  slope: finite,
-  curvature: finite,
-  dip: fields({ depth: finite, at: finite, width: positive })
+  strength_N: force.describe('Force that can just be held at s = 0'),
+  slope: exponent,
+  curvature: exponent,
+  dip: fields({ depth: exponent, at: exponent, width: positive.max(100) })
     .optional()
     .describe('The sticking region; none: depth 0'),
-  maxSpeed_mps: positive,
-  rebound: notNegative,
-  reboundTime_s: positive,
-  strainAfter_s: notNegative,
-  strainTime_s: positive,
-  buildUpTime_s: notNegative
+  maxSpeed_mps: pace,
+  rebound: notNegative.max(10),
+  reboundTime_s: pace,
+  strainAfter_s: paceOrNone,
+  strainTime_s: pace,
+  buildUpTime_s: paceOrNone
     .default(0)
     .describe('Time constant with which the push builds up from what just holds the bar; 0: at once'),
   builtShare: z
@@ -33,9 +45,10 @@ const capabilityFields = {
     .default(0)
     .describe('Share of the build-up that the stretch has done at the bottom'),
   easing: notNegative
+    .max(100)
     .default(0)
     .describe('How the push eases off, so that the bar comes to lockout near rest; 0: not at all'),
-  movedBody_kg: notNegative.describe('Share of the body that rises with the bar'),
+  movedBody_kg: massOrNone.describe('Share of the body that rises with the bar'),
   range: range.optional().describe("The lifter's full range; without it the load's bottom and lockout"),
 };
 

@@ -7,6 +7,7 @@ interface Answer {
   max_kg: { median: number; low80: number; high80: number; low95: number; high95: number };
   parameters: Record<string, { median: number; low80: number; high80: number }>;
   sets: { surprise: number }[];
+  findings: { set: number; code: string; message: string }[];
 }
 
 const asked = { lift: 'squat', bodyMass_kg: 90, range: { from_m: 0.9, to_m: 1.5 }, on: '2026-06-01' };
@@ -66,5 +67,49 @@ describe('estimate', () => {
 
   test('refuses more reps made than asked, naming the field', async () => {
     await expect(estimate([{ ...single('2026-05-04', 100, 1), made: 2 }])).rejects.toThrow(/sets\[0\]\.made/);
+  });
+
+  test('names a tonne among ordinary sets, and a set after the day asked for, wherever they stand', async () => {
+    const { sets, findings } = await estimate([
+      single('2026-06-20', 300, 1),
+      single('2026-05-04', 190, 1),
+      single('2026-05-11', 1000, 1),
+      single('2026-05-18', 190, 1),
+    ]);
+    expect(findings.map(({ set, code }) => [set, code])).toEqual([
+      [0, 'afterOn'],
+      [2, 'hardlyBelieved'],
+    ]);
+    expect(findings[1]!.message).toContain('1000 kg');
+    // The tonne is the surprise, not its neighbour.
+    expect(Math.max(...sets.map(({ surprise }) => surprise))).toBe(sets[2]!.surprise);
+  });
+
+  test('names a set that no strength explains', async () => {
+    // Over 89 m the bar is under way for longer than anybody can strain.
+    const endless = {
+      date: '2026-05-04',
+      load: { bar_kg: 100, bottom_m: 0.9, lockout_m: 90 },
+      reps: 1,
+      made: 1,
+    };
+    const { findings } = await estimate([endless, single('2026-05-11', 190, 1)]);
+    expect(findings.map(({ set, code }) => [set, code])).toEqual([[0, 'notExplained']]);
+  });
+
+  test.each([
+    ['sets[0].date', [single('0001-01-01', 100, 1)], {}],
+    ['sets[0].date', [single('9999-01-01', 100, 1)], {}],
+    ['on', [single('2026-05-04', 100, 1)], { on: '9999-01-01' }],
+    ['on', [single('2026-05-04', 100, 1)], { on: '2036-06-01' }],
+    ['on', [single('2026-05-04', 100, 1)], { on: '2026-05-03' }],
+    ['bodyMass_kg', [single('2026-05-04', 100, 1)], { bodyMass_kg: 1e300 }],
+    ['sets[0].load.bottom_m', [single('2026-05-04', 100, 1)], { range: { from_m: 0.3, to_m: 0.8 } }],
+    ['sets[0].load.lockout_m', [single('2026-05-04', 100, 1)], { range: { from_m: 1.6, to_m: 1.9 } }],
+  ])('refuses what cannot be: %s', async (field, sets, more) => {
+    const refused = await estimate(sets, more).catch((error) => error);
+    expect(refused).toBeInstanceOf(InputError);
+    expect(refused.field).toBe(field);
+    expect(refused.message).toMatch(/; it must be .*\.$/);
   });
 });

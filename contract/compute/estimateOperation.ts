@@ -10,22 +10,38 @@ import { estimateStrength } from '#core/strength/estimateStrength.ts';
 import { type EquipmentName, equipmentParameter, populationPrior } from '#core/strength/parameters.ts';
 import type { Rigging } from '#core/strength/Rigging.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
-import { fields, finite, notNegative, positive } from './fields.ts';
+import { range as rangeShape } from './capabilityShape.ts';
+import { estimateFindings, findingShape, refuseOtherDays, refuseOtherHeights } from './estimateFindings.ts';
+import { fields } from './fields.ts';
 import { InputError } from './InputError.ts';
 import { load, toLoad } from './loadShape.ts';
 import { operation } from './Operation.ts';
 
 const reps = z.int().min(0).max(50);
 
+/** Whoever lifts today was born later, and whoever will lift by the last of these nobody asks for now. */
+const day = z.iso
+  .date()
+  .refine((date) => date >= '1900-01-01' && date <= '2199-12-31', 'it must be from 1900-01-01 to 2199-12-31');
+
 const loggedSet = fields({
-  date: z.iso.date(),
+  date: day,
   load,
   start: z.enum(['free', 'deadStop', 'box', 'paused']).default('free'),
   reps: reps.min(1).describe('Planned'),
   made: reps,
-  stoppedAt: finite.optional().describe("Where the miss stopped, as a share of the lifter's range"),
-  meanSpeed_mps: z.array(positive).max(50).default([]).describe('One a rep made, or one for the fastest'),
-  repsInReserve: notNegative.optional(),
+  stoppedAt: z
+    .number()
+    .min(-1)
+    .max(2)
+    .optional()
+    .describe("Where the miss stopped, as a share of the lifter's range"),
+  meanSpeed_mps: z
+    .array(z.number().positive().max(10))
+    .max(50)
+    .default([])
+    .describe('One a rep made, or one for the fastest'),
+  repsInReserve: z.number().min(0).max(50).optional(),
   equipment: z.string().default('raw'),
   platform: z.boolean().default(false).describe('True at a meet'),
 }).superRefine(({ reps, made }, context) => {
@@ -45,19 +61,19 @@ export const estimateOperation = operation({
     'What a lifter can do on a day, learned from logged sets: the straight maximum from a free start on an average, rested day.',
   inputSchema: fields({
     lift,
-    bodyMass_kg: positive,
-    range: fields({ from_m: notNegative, to_m: positive }).superRefine(({ from_m, to_m }, context) => {
-      if (to_m > from_m) return;
-      context.addIssue({ code: 'custom', path: ['to_m'], message: `it must be above from_m (${from_m})` });
-    }),
-    on: z.iso.date(),
+    bodyMass_kg: z.number().min(20).max(400),
+    range: rangeShape,
+    on: day,
     equipment: z.string().default('raw').describe('For which max_kg is asked'),
     sets: z.array(loggedSet),
-  }),
+  })
+    .superRefine(refuseOtherDays)
+    .superRefine(refuseOtherHeights),
   outputSchema: z.object({
     max_kg: z.object({ ...interval80, low95: number, high95: number }),
     parameters: z.record(z.string(), z.object(interval80)),
     sets: z.array(z.object({ surprise: number })),
+    findings: z.array(findingShape).optional().describe('Sets that say nothing here, or are hardly believed'),
   }),
   run({ lift, bodyMass_kg, range: { from_m, to_m }, on, equipment, sets }) {
     if (sets.length === 0) {
@@ -98,6 +114,7 @@ export const estimateOperation = operation({
       };
     });
     const onDay = dayNumber(on);
+    const readAt = evidence.flatMap(({ day }, i) => (day <= onDay ? [i] : []));
     const posterior = estimateStrength({
       lift,
       reference: {
@@ -114,14 +131,14 @@ export const estimateOperation = operation({
         range,
       },
       bodyMassKg: bodyMass_kg,
-      sets: evidence.filter(({ day }) => day <= onDay),
+      sets: readAt.map((i) => evidence[i]!),
       onDay,
       prior: populationPrior(lift),
     });
     const barKg = (lnTotal: number) => Math.max(0, Math.exp(lnTotal) - movedBodyKg);
     const draws = drawsOf(posterior, DRAWS);
     const asked = equipmentName(equipment);
-    const surprises = new Map(posterior.surprises.map(({ set, surprise }) => [set, surprise]));
+    const surprises = new Map(posterior.surprises.map(({ set, surprise }) => [readAt[set]!, surprise]));
     return {
       max_kg:
         equipmentParameter[asked] === null
@@ -131,6 +148,11 @@ export const estimateOperation = operation({
         posterior.active.map((name) => [name, narrow(beliefOf(draws.map((draw) => draw[name])))]),
       ),
       sets: evidence.map((_, i) => ({ surprise: surprises.get(i) ?? 0 })),
+      findings: estimateFindings(sets, {
+        on,
+        surprises,
+        unexplained: posterior.leftOut.map((i) => readAt[i]!),
+      }),
     };
   },
 });

@@ -2,15 +2,15 @@ import { z } from 'zod';
 import type { GearSet, RackGear } from '#core/day/Gear.ts';
 import type { Fixed } from '#core/day/rankSetups.ts';
 import { band, toRiggedBand } from './bandShape.ts';
-import { fields, notNegative, positive } from './fields.ts';
+import { fields, force, mass, massOrNone, positive } from './fields.ts';
 import { InputError } from './InputError.ts';
 import { chainFields, hungBand, toChain, toHungBand } from './loadShape.ts';
 
 const id = z.string().min(1).max(64);
 
 export const barAndDiscFields = {
-  bar_kg: notNegative,
-  collars_kg: notNegative.describe('Both collars together'),
+  bar_kg: massOrNone,
+  collars_kg: massOrNone.describe('Both collars together'),
   discs: z.array(fields({ mass_kg: positive.max(200), pairs: z.int().min(0).max(1000) })).max(50),
 };
 
@@ -18,7 +18,7 @@ const pairHookup = fields({
   bandPairId: id,
   hookupId: id,
   anchorId: id.default('anchor'),
-  ratedLoad_N: positive.nullable().default(null).describe('What one anchor point may carry'),
+  ratedLoad_N: force.nullable().default(null).describe('What one anchor point may carry'),
   bands: z
     .array(band)
     .min(1)
@@ -47,7 +47,7 @@ export const setFields = {
 
 /** What the coach fixed by hand; what is left out is free. */
 export const fixed = fields({
-  bar_kg: positive.optional(),
+  bar_kg: mass.optional(),
   bands: setFields.bands.optional(),
   chains: setFields.chains.optional(),
 });

@@ -2,23 +2,33 @@ import { z } from 'zod';
 import type { Load } from '#core/load/Load.ts';
 import type { Chain, HungBand } from '#core/rig/Rig.ts';
 import { band, toRiggedBand } from './bandShape.ts';
-import { count, fields, finite, notNegative, positive } from './fields.ts';
+import {
+  count,
+  fields,
+  finite,
+  forceEitherWay,
+  length,
+  lengthOrNone,
+  mass,
+  massOrNone,
+  place,
+} from './fields.ts';
 import { checkTravel, refuseSameHeight, toTravel, travelFields } from './travelShape.ts';
 
 export const hungBand = fields({
   verticalAt: z
-    .array(fields({ z_m: finite, force_N: finite }))
+    .array(fields({ z_m: place, force_N: forceEitherWay }))
     .min(2)
     .describe('Vertical pull of one band read on a scale, at two bar heights or more; down is positive'),
   count,
 }).superRefine(({ verticalAt }, context) => refuseSameHeight(verticalAt, 'verticalAt', context));
 
-export const chainFields = { massPerMetre_kg: positive, length_m: positive, attachBelowBar_m: notNegative };
+export const chainFields = { massPerMetre_kg: mass, length_m: length, attachBelowBar_m: lengthOrNone };
 
 const chain = fields({ ...chainFields, count });
 
 const loadFields = {
-  bar_kg: notNegative.describe('Bar, discs and collars'),
+  bar_kg: massOrNone.describe('Bar, discs and collars'),
   bands: z.array(band).default([]),
   hungBands: z.array(hungBand).default([]),
   chains: z.array(chain).default([]),

@@ -5,11 +5,12 @@ import { fields } from './fields.ts';
 import { InputError } from './InputError.ts';
 import { loadWithoutBar, toLoad } from './loadShape.ts';
 import { operation } from './Operation.ts';
+import { refuseTooWeakToStart } from './weakerThanBody.ts';
 
 export const maxBarOperation = operation({
   name: 'max-bar',
   summary: 'The heaviest bar that goes up with these bands and chains; bar_kg of the load is ignored.',
-  inputSchema: fields({ load: loadWithoutBar, capability }),
+  inputSchema: fields({ load: loadWithoutBar, capability }).superRefine(refuseTooWeakToStart),
   outputSchema: z.object({
     bar_kg: z.number(),
     bottom_N: z.number(),

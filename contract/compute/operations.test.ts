@@ -62,6 +62,20 @@ describe('band-curve', () => {
     expect(output.measuredTo_m).toBe(2.75);
   });
 
+  it('questions readings whose force falls with the length, and answers all the same', async () => {
+    const readings = [
+      { length_m: 1.5, force_N: 200 },
+      { length_m: 2, force_N: 100 },
+    ];
+    const { warnings, forces } = await run('band-curve', { restLength_m: 1, readings, at_m: [1.5] });
+    // 100 N are 50 % less than 200 N.
+    expect(warnings).toEqual([
+      { code: 'fallingForce', message: expect.stringMatching(/50 % less .* 2\.00 times .* 1\.50 times/) },
+    ]);
+    expect(forces).toHaveLength(1);
+    expect(await run('band-curve', { ...lineBand, at_m: [1.5] })).not.toHaveProperty('warnings');
+  });
+
   it('says prior, measured to nowhere, for a band known by its width alone', async () => {
     const output = await run('band-curve', { restLength_m: 1, readings: [], width_mm: 30, at_m: [1.5] });
     expect(output).toMatchObject({ model: 'prior', measuredTo_m: 1, forces: [{ extrapolated: true }] });

@@ -5,6 +5,7 @@ import { fields } from './fields.ts';
 import { load, toLoad } from './loadShape.ts';
 import { refuseNothingToMove } from './nothingToMove.ts';
 import { operation } from './Operation.ts';
+import { refuseTooWeakToStart } from './weakerThanBody.ts';
 
 export const repOperation = operation({
   name: 'rep',
@@ -13,7 +14,9 @@ export const repOperation = operation({
     load,
     capability,
     samples: z.int().min(2).max(100_000).optional().describe('Points along the rep, evenly spaced in time'),
-  }).superRefine(refuseNothingToMove),
+  })
+    .superRefine(refuseNothingToMove)
+    .superRefine(refuseTooWeakToStart),
   outputSchema: z.object({
     made: z.boolean(),
     duration_s: z.number().describe('Until lockout, or until the bar stood still'),

@@ -1,15 +1,15 @@
 import { z } from 'zod';
 import type { Travel } from '#core/day/gearPull.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
-import { fields, finite, notNegative, positive } from './fields.ts';
+import { fields, length, lengthOrNone, place, positive } from './fields.ts';
 
 /** From where to where the bar goes, and on which way. */
 export const travelFields = {
-  bottom_m: notNegative.describe('Bar centre above the floor'),
-  lockout_m: positive,
-  gravity_mps2: positive.default(STANDARD_GRAVITY_MPS2),
+  bottom_m: lengthOrNone.describe('Bar centre above the floor'),
+  lockout_m: length,
+  gravity_mps2: positive.max(100).default(STANDARD_GRAVITY_MPS2),
   path: z
-    .array(fields({ z_m: finite, x_m: finite }))
+    .array(fields({ z_m: place, x_m: place }))
     .default([])
     .describe('Fore-aft bar position by height; linear between, constant outside; none: straight up at 0'),
 };

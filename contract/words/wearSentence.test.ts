@@ -23,11 +23,20 @@ describe('why a band wants a look', () => {
       { why: 'age', days: 214, allowed: 180 },
       { why: 'cycles', cycles: 7140, allowed: 5000 },
       { why: 'overstretched', stretch: 2.91, allowed: 2.5 },
+      {
+        why: 'fallingForce',
+        restLengthM: 1,
+        direction: 'loading',
+        shorter: { lengthM: 1.5, forceN: 200 },
+        longer: { lengthM: 2, forceN: 150 },
+      },
     ];
     const said = findings.map((finding) => wearSentence(finding, date));
     expect(said[0]).toMatch(/214.*180/);
     expect(said[1]).toMatch(/7140.*5000/);
     expect(said[2]).toMatch(/2\.91.*2\.5/);
+    // 150 N are a quarter less than 200 N.
+    expect(said[3]).toMatch(/25 % less.*2\.00.*1\.50/);
     for (const sentence of said) expect(sentence).toMatch(/^[A-Z][^]*\.$/);
   });
 });

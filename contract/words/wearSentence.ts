@@ -1,4 +1,5 @@
 import type { WearFinding } from '#core/band/wear.ts';
+import { fallingSentence } from './fallingSentence.ts';
 
 /** Why a band wants a look, as a coach says it. `dateText` writes a date as the reader is used to. */
 export function wearSentence(finding: WearFinding, dateText: (date: string) => string): string {
@@ -13,6 +14,8 @@ export function wearSentence(finding: WearFinding, dateText: (date: string) => s
       return `Pulls ${percent(finding.share)} ${finding.share < 0 ? 'less' : 'more'} than on ${dateText(finding.fromDate)}; more than ${percent(finding.allowed)} is drift.`;
     case 'overstretched':
       return `Was stretched to ${finding.stretch.toFixed(2)} times its rest length; the club's limit is ${finding.allowed}.`;
+    case 'fallingForce':
+      return fallingSentence(finding, finding.restLengthM);
   }
 }
 
@@ -29,6 +32,8 @@ export function wearWord(finding: WearFinding): string {
       return `${finding.share < 0 ? 'softer' : 'harder'} by ${percent(finding.share)}`;
     case 'overstretched':
       return `stretched ${finding.stretch.toFixed(2)} times`;
+    case 'fallingForce':
+      return 'force falls';
   }
 }
 

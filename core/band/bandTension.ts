@@ -1,3 +1,4 @@
+import { quadraticForm } from '#core/numeric/quadraticForm.ts';
 import { studentTQuantile } from '#core/numeric/studentT.ts';
 import type { BandCurve } from './BandCurve.ts';
 import { bandForm } from './bandForms.ts';
@@ -39,7 +40,7 @@ export function bandTensionInterval(curve: BandCurve, lengthM: number): TensionI
   const fitVariance =
     curve.model === 'line'
       ? lineSpread(curve, lengthM)
-      : spread(
+      : quadraticForm(
           bandForm(curve.model).gradient(curve.parameters, lengthM / curve.restLengthM),
           curve.covariance,
         );
@@ -70,15 +71,4 @@ function between(
   half = (high95N - low95N) / 2,
 ): TensionInterval {
   return { tensionN, sdN: half / NORMAL_975, low95N, high95N, extrapolated };
-}
-
-/** Variance `gᵀ C g`. */
-function spread(gradient: readonly number[], covariance: BandCurve['covariance']): number {
-  let variance = 0;
-  gradient.forEach((a, i) => {
-    gradient.forEach((b, j) => {
-      variance += a * covariance[i]![j]! * b;
-    });
-  });
-  return Math.max(variance, 0);
 }

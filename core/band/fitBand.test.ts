@@ -188,4 +188,13 @@ describe('fitBand', () => {
       fitBand({ restLengthM: REST_M, readings: readings.slice(1) }),
     );
   });
+
+  it('takes readings a tenth of a millimetre apart for many lengths, not for one', () => {
+    const readings = Array.from({ length: 2000 }, (_, i) => {
+      const lengthM = 1.2 + i * 1e-4;
+      return { lengthM, forceN: 150 * (lengthM - lengthM ** -2), direction: 'loading' as const };
+    });
+    // A neo-Hookean loop of 150 N: 150 (1.3 - 1 / 1.69) = 106.24 N at 1.3 m.
+    expect(bandTension(fitBand({ restLengthM: 1, readings }).loading, 1.3)).toBeCloseTo(106.24, 1);
+  });
 });

@@ -1,4 +1,5 @@
 import { type LeastSquaresFit, leastSquares } from '#core/numeric/leastSquares.ts';
+import { quadraticForm } from '#core/numeric/quadraticForm.ts';
 import type { BandReading } from './BandCurve.ts';
 import type { BandForm, FormRange } from './BandForm.ts';
 import { bandForms } from './bandForms.ts';
@@ -41,18 +42,55 @@ function judge(form: BandForm, restLengthM: number, readings: readonly BandReadi
     if (fit.ok && (!best || fit.chiSquare < best.fit.chiSquare)) best = { fit, range };
   }
   if (!best || !rises(form.force(best.fit.parameters), points.at(-1)!.lambda)) return null;
-  const errors: number[] = [];
+  const missesN =
+    points.length <= REFITTED_UP_TO
+      ? refittedMissesN(form, points, best.range, best.fit)
+      : leverageMissesN(form, points, best.fit);
+  if (!missesN) return null;
+  const errors = missesN.map((missN, i) => (missN / points[i]!.sdN) ** 2);
+  const leftOutShare = Math.sqrt(sumOfSquares(missesN) / sumOfSquares(points.map((p) => p.forceN)));
+  return { form, fit: best.fit, errors, leftOutShare };
+}
+
+/** Up to so many readings each is left out by a fit of its own; among more, no single one moves the fit far. */
+const REFITTED_UP_TO = 40;
+
+/** How far (N) each reading is missed by the fit to all the others; null where one of these fits does not settle. */
+function refittedMissesN(
+  form: BandForm,
+  points: readonly Point[],
+  range: FormRange,
+  { parameters }: Fit,
+): number[] | null {
   const missesN: number[] = [];
   for (const left of points) {
     const rest = points.filter((p) => p !== left);
-    const fit = fitPoints(form, rest, best.range, best.fit.parameters);
+    const fit = fitPoints(form, rest, range, parameters);
     if (!fit.ok) return null;
-    const missN = form.force(fit.parameters)(left.lambda) - left.forceN;
-    errors.push((missN / left.sdN) ** 2);
-    missesN.push(missN);
+    missesN.push(form.force(fit.parameters)(left.lambda) - left.forceN);
   }
-  const leftOutShare = Math.hypot(...missesN) / Math.hypot(...points.map((p) => p.forceN));
-  return { form, fit: best.fit, errors, leftOutShare };
+  return missesN;
+}
+
+/**
+ * The same from the fit to all of them: a reading's miss over one less its leverage, the weight that it has in its own
+ * curve. Exact for forms that are linear in their parameters (Allen 1974, Technometrics 16:125, from memory), else to
+ * first order, so that the work grows with the readings and not with their square.
+ */
+function leverageMissesN(
+  form: BandForm,
+  points: readonly Point[],
+  { parameters, covariance }: Fit,
+): number[] {
+  const force = form.force(parameters);
+  return points.map(({ lambda, forceN, sdN }) => {
+    const leverage = quadraticForm(form.gradient(parameters, lambda), covariance) / sdN ** 2;
+    return (force(lambda) - forceN) / (1 - leverage);
+  });
+}
+
+function sumOfSquares(values: readonly number[]): number {
+  return values.reduce((sum, v) => sum + v * v, 0);
 }
 
 interface Point {

@@ -18,4 +18,11 @@ describe('the measuring that counts today', () => {
     expect(latestMeasuring([look('2026-11-01', 1.6)])).toEqual([look('2026-11-01', 1.6)]);
     expect(latestMeasuring([])).toEqual([]);
   });
+
+  it('reaches back a month of thirty days and no further', () => {
+    // 2026-04-01 less 30 days is 2026-03-02, less 31 is 2026-03-01.
+    const april = [look('2026-04-01', 1.3), look('2026-04-01', 1.6)];
+    expect(latestMeasuring([...april, look('2026-03-02', 1.9)])).toHaveLength(3);
+    expect(latestMeasuring([...april, look('2026-03-01', 1.9)])).toEqual(april);
+  });
 });

@@ -6,7 +6,7 @@ export function lengthGroups<Reading extends { lengthM: number }>(sorted: readon
   const groups: Reading[][] = [];
   for (const reading of sorted) {
     const group = groups.at(-1);
-    if (group && reading.lengthM - group.at(-1)!.lengthM < SAME_LENGTH_M) group.push(reading);
+    if (group && reading.lengthM - group[0]!.lengthM < SAME_LENGTH_M) group.push(reading);
     else groups.push([reading]);
   }
   return groups;

@@ -1,4 +1,5 @@
 import type { BandCurve, BandReading } from './BandCurve.ts';
+import { type FallingForce, fallingForces } from './fallingForces.ts';
 import { fitBand } from './fitBand.ts';
 import { latestMeasuring } from './latestMeasuring.ts';
 import { tensionDifference } from './tensionDifference.ts';
@@ -28,11 +29,16 @@ export type WearFinding =
   | { why: 'age'; days: number; allowed: number }
   | { why: 'cycles'; cycles: number; allowed: number }
   | { why: 'drift'; share: number; allowed: number; fromDate: string; toDate: string }
-  | { why: 'overstretched'; stretch: number; allowed: number };
+  | { why: 'overstretched'; stretch: number; allowed: number }
+  | ({ why: 'fallingForce'; restLengthM: number } & FallingForce);
 
 /** What speaks for measuring a band again, or for using it less far; empty when nothing does. */
 export function wear(history: BandHistory, limits: WearLimits, today: string): WearFinding[] {
-  return [...measuringDue(history, limits, today), ...stretchFinding(history, limits)];
+  return [
+    ...measuringDue(history, limits, today),
+    ...fallingFindings(history),
+    ...stretchFinding(history, limits),
+  ];
 }
 
 function measuringDue(history: BandHistory, limits: WearLimits, today: string): WearFinding[] {
@@ -63,6 +69,14 @@ function lastDate(readings: readonly { takenOn: string }[]): string {
 
 function curveOf({ restLengthM, widthMm }: BandHistory, readings: readonly BandReading[]): BandCurve {
   return fitBand({ restLengthM, widthMm, readings }).loading;
+}
+
+function fallingFindings({ restLengthM, readings }: BandHistory): WearFinding[] {
+  return fallingForces(latestMeasuring(readings)).map((fall) => ({
+    why: 'fallingForce',
+    restLengthM,
+    ...fall,
+  }));
 }
 
 function stretchFinding(history: BandHistory, limits: WearLimits): WearFinding[] {

@@ -69,6 +69,17 @@ const uneven = (a: BandCurves, b: BandCurves, lockoutM: number) => {
   return cautions.find(({ code }) => code === 'pairMismatch');
 };
 
+// Common practice, no source. Nothing but the bar: 4000 N can be held at the bottom, more above it.
+const atShare = (share: number) =>
+  codes(explain(task, gearWith(null), { ...hung, hookups: [] }, (share * 4000) / G, limits).cautions);
+
+const hungFrom = (zM: number) => {
+  const gear = gearWith(4000);
+  const [band] = gear.hookups[0]!.rigged;
+  const hookups = [{ ...gear.hookups[0]!, rigged: [{ ...band!, anchor: { xM: 0, yM: 0, zM } }] }];
+  return codes(explain(task, { ...gear, hookups }, hung, 150, limits).cautions);
+};
+
 describe('explain', () => {
   it('adds up bar and bands right above the anchor, and counts each percentage on its own basis', () => {
     const found = explain(task, gearWith(null), hung, 100, limits);
@@ -179,5 +190,17 @@ describe('explain', () => {
     const heavy = explain(task, gearWith(null), hung, 450, limits);
     expect(heavy.firstRep.made).toBe(false);
     expect(codes(heavy.cautions)).toEqual(expect.arrayContaining(['notMade', 'maximal']));
+  });
+
+  it('wants somebody ready from 85 % of what can be held, wherever that is reached', () => {
+    expect(atShare(0.849)).not.toContain('maximal');
+    expect(atShare(0.851)).toContain('maximal');
+    expect(atShare(0.851)).not.toContain('bandsUnderLoad');
+  });
+
+  it('says that bands from above lighten the bar, and never so of bands from below', () => {
+    // A loop of 1 m from 2.4 m pulls the bar up at 0.8 m, 1.6 m away; from -0.4 m it pulls it down from 1.2 m on.
+    expect(hungFrom(2.4)).toContain('lightened');
+    expect(hungFrom(-0.4)).not.toContain('lightened');
   });
 });

@@ -58,4 +58,14 @@ describe('the load curve', () => {
       }),
     );
   });
+
+  it('adds what two loops of one curve err by, and in squares what two of different curves do', () => {
+    // A loop off by x N is off twice in a pair cut from one curve: 2 x. Two of their own are off by x each, independently:
+    // x times the root of 2.
+    const sdOf = (bands: Load['bands']) => loadCurve({ ...banded(0.9, 1.4), bands }, 2).points[1]!.sdN;
+    const [pair] = banded(0.9, 1.4).bands;
+    const one = { ...pair!, count: 1 };
+    expect(sdOf([pair!]) / sdOf([one])).toBeCloseTo(2, 9);
+    expect(sdOf([one, one]) / sdOf([one])).toBeCloseTo(Math.SQRT2, 9);
+  });
 });

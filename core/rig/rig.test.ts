@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { BandCurve } from '../band/BandCurve.ts';
 import { bandPull } from './bandPull.ts';
 import { hangingKg, liftedPerMetreKg } from './chainHang.ts';
+import { chainMass } from './chainMass.ts';
 import { hungPull } from './hungPull.ts';
 import type { Hookup, RiggedBand } from './Rig.ts';
 
@@ -33,6 +34,8 @@ const band = (hookup: Hookup, zM: number, more: Partial<RiggedBand> = {}): Rigge
 
 /** Of a pair on an anchor 0.1 m above the floor. */
 const pullAtN = (hookup: Hookup, zM: number) => bandPull(band(hookup, 0.1), [], 0.2, 3).downN(zM);
+
+const readUpTo = (measuredToM: number) => ({ ...curve(1), measuredToM });
 
 describe('a band between anchor and bar', () => {
   it('pulls as one loop when single, as four legs of half the length when doubled, as what is left when choked', () => {
@@ -85,6 +88,24 @@ describe('a band between anchor and bar', () => {
     const pull = bandPull(band({ way: 'single' }, 0), [], 0.5, 2.5);
     const lambda = 1.8 / REST_M;
     expect(pull.downSdN(1.8)).toBeCloseTo(2 * 3 * (lambda - lambda ** -2), 4);
+    // Doubled: the sleeve carries the loop's force, and so its error, twice.
+    const doubled = bandPull(band({ way: 'doubled' }, 0), [], 0.5, 2.5);
+    expect(doubled.downSdN(0.9)).toBeCloseTo(2 * pull.downSdN(1.8), 9);
+  });
+
+  it('goes beyond its readings by the branch that it follows, and never while slack', () => {
+    const curves = { loading: readUpTo(1.5), unloading: readUpTo(1.2) };
+    const below = bandPull(band({ way: 'single' }, 0, { curves }), [], 0.5, 2.5);
+    expect([1, 1.49, 1.51].map(below.extrapolated)).toEqual([false, false, true]);
+    const above = bandPull(band({ way: 'single' }, 2.6, { curves }), [], 0.5, 2.5);
+    expect([1.6, 1.41, 1.39].map(above.extrapolated)).toEqual([false, false, true]);
+    const slack = bandPull(
+      band({ way: 'single' }, 0, { curves: { loading: readUpTo(0.5), unloading: readUpTo(0.5) } }),
+      [],
+      0.5,
+      2,
+    );
+    expect(slack.extrapolated(1)).toBe(false);
   });
 });
 
@@ -104,6 +125,27 @@ describe('a band read on a scale in its hookup', () => {
     expect([0.7, 1.1, 1.6].map(pull.downN)).toEqual([100, 500, 1000].map((n) => expect.closeTo(n, 9)));
   });
 
+  it('never pulls down where all readings pull up', () => {
+    const verticalAt = [
+      { zM: 0.8, forceN: -100 },
+      { zM: 1.4, forceN: -10 },
+    ];
+    // The line through both reaches nought at 1.467 m.
+    const pull = hungPull({ verticalAt, count: 1 }, 0.5, 2);
+    expect([0.8, 1.4, 1.6].map(pull.downN)).toEqual([-100, -10, 0].map((n) => expect.closeTo(n, 9)));
+  });
+
+  it('is known as the scale shows it: 200 N to 3.6 N, and a pair to twice that', () => {
+    // sqrt((0.015 x 200)^2 + 2^2) = sqrt(13); at 0 N only the 2 N that no scale shows are left.
+    const verticalAt = [
+      { zM: 0.8, forceN: 0 },
+      { zM: 1.4, forceN: 200 },
+    ];
+    const pull = hungPull({ verticalAt, count: 2 }, 0.5, 2);
+    expect(pull.downSdN(1.4)).toBeCloseTo(2 * Math.sqrt(13), 9);
+    expect(pull.downSdN(0.8)).toBeCloseTo(4, 9);
+  });
+
   it('never pulls up where all readings pull down', () => {
     const reading = fc.record({
       zM: fc.integer({ min: 40, max: 200 }),
@@ -120,6 +162,11 @@ describe('a band read on a scale in its hookup', () => {
 });
 
 describe('a chain', () => {
+  it('of 13 mm weighs what the standard prints', () => {
+    // DIN 766, 13 x 36 mm: inside width 16 mm at least, 3.8 kg/m (dealer's reprint of the table).
+    expect(chainMass({ wireM: 0.013, pitchM: 0.036, insideWidthM: 0.016 })).toBeCloseTo(3.8, 1);
+  });
+
   const chain = { massPerMetreKg: 3.8, lengthM: 1.2, attachBelowBarM: 0.3, count: 2 };
 
   it('hangs by x = clamp(h - c, 0, L): nothing on the floor, all of it once the last link is up', () => {

@@ -25,6 +25,25 @@ describe('POST /api/compute/:operation', () => {
     expect((await post('/plates', '{')).status).toBe(400);
   });
 
+  it('refuses brackets without end and a lifter weaker than the own body', async () => {
+    expect((await post('/plates', '['.repeat(200_000) + ']'.repeat(200_000))).status).toBe(400);
+    const capability = {
+      strength_N: 100,
+      slope: 0,
+      curvature: 0,
+      maxSpeed_mps: 2,
+      rebound: 0,
+      reboundTime_s: 1,
+      strainAfter_s: 2,
+      strainTime_s: 6,
+      movedBody_kg: 80,
+    };
+    const load = { bar_kg: 20, bottom_m: 0.5, lockout_m: 1 };
+    const response = await post('/max-bar', JSON.stringify({ load, capability }));
+    expect(response.status).toBe(400);
+    expect((await response.json()).error.field).toBe('capability.strength_N');
+  });
+
   it('names the calculations that there are', async () => {
     const response = await post('/sparkle', '{}');
     expect(response.status).toBe(404);
