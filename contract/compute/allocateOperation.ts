@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { allocate } from '#core/day/allocate.ts';
 import { rankSetups } from '#core/day/rankSetups.ts';
 import { fields, notNegative, positive } from './fields.ts';
-import { fixed, gear, toFixed, toRackGear } from './gearShape.ts';
+import { fixed, gear, refuseTwice, toFixed, toRackGear } from './gearShape.ts';
 import { InputError } from './InputError.ts';
 import { operation } from './Operation.ts';
 import { fromSetup, setup } from './prescribeOperation.ts';
@@ -48,6 +48,10 @@ export const allocateOperation = operation({
       .describe('What fixed choices hang at more racks at once than there is of it'),
   }),
   run(input) {
+    refuseTwice(
+      input.racks.map(({ rackId }) => rackId),
+      (index) => `racks[${index}].rackId`,
+    );
     const endMs = Date.now() + input.timeLimit_s * 1000;
     const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`));
     const lifters = input.lifters.map((lifter, index) => {

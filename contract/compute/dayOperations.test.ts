@@ -127,4 +127,29 @@ describe('allocate', () => {
     const answer = runOperation(allocateOperation, { racks: [{ rackId: 'north', gear }], lifters });
     await expect(answer).rejects.toMatchObject({ field: 'lifters[0].rackId' });
   });
+
+  const twoWays = { ...gear, hookups: [pair, { ...pair, hookupId: 'peg' }] };
+  const chain = { chainPairId: 'heavy', massPerMetre_kg: 8, length_m: 1, attachBelowBar_m: 0, pairs: 1 };
+  const bandTwice = ['floor', 'peg'].map((hookupId) => ({ bandPairId: 'thin', hookupId }));
+  it.each([
+    [{ gear: { ...gear, hookups: [pair, pair] } }, {}, 'racks[0].gear.hookups[1]'],
+    [{ gear: { ...gear, chains: [chain, chain] } }, {}, 'racks[0].gear.chains[1].chainPairId'],
+    [{ gear: twoWays }, { fixed: { bands: bandTwice } }, 'lifters[0].fixed.bands[1].bandPairId'],
+  ])('refuses the same pair twice', async (rack, choice, field) => {
+    const answer = runOperation(allocateOperation, {
+      racks: [{ rackId: 'north', ...rack }],
+      lifters: [{ ...task, lifterId: 'one', rackId: 'north', ...choice }],
+    });
+    await expect(answer).rejects.toMatchObject({ field, message: expect.stringContaining('twice') });
+  });
+
+  it('refuses a rack that is listed twice', async () => {
+    const racks = [
+      { rackId: 'north', gear },
+      { rackId: 'north', gear },
+    ];
+    const lifters = [{ ...task, lifterId: 'one', rackId: 'north' }];
+    const answer = runOperation(allocateOperation, { racks, lifters });
+    await expect(answer).rejects.toMatchObject({ field: 'racks[1].rackId' });
+  });
 });

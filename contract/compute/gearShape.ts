@@ -54,6 +54,14 @@ export const fixed = fields({
 
 /** The gear that stands at `field` of the document. */
 export function toRackGear(document: z.output<typeof gear>, field: string): RackGear {
+  refuseTwice(
+    document.hookups.map(({ bandPairId, hookupId }) => `${bandPairId} in the hookup ${hookupId}`),
+    (index) => `${field}.hookups[${index}]`,
+  );
+  refuseTwice(
+    document.chains.map(({ chainPairId }) => chainPairId),
+    (index) => `${field}.chains[${index}].chainPairId`,
+  );
   return {
     barKg: document.bar_kg,
     collarsKg: document.collars_kg,
@@ -86,6 +94,14 @@ function toGearSet(
   gear: RackGear,
   field: string,
 ): GearSet {
+  refuseTwice(
+    bands.map(({ bandPairId }) => bandPairId),
+    (index) => `${field}.bands[${index}].bandPairId`,
+  );
+  refuseTwice(
+    chains.map(({ chainPairId }) => chainPairId),
+    (index) => `${field}.chains[${index}].chainPairId`,
+  );
   const hookups = bands.map(({ bandPairId, hookupId }, index) => {
     const at = gear.hookups.findIndex((one) => one.pairId === bandPairId && one.hookupId === hookupId);
     if (at >= 0) return at;
@@ -97,9 +113,17 @@ function toGearSet(
   });
   const pairsOf = (id: string) => chains.find(({ chainPairId }) => chainPairId === id)?.pairs ?? 0;
   return {
-    hookups: [...new Set(hookups)].sort((a, b) => a - b),
+    hookups: hookups.sort((a, b) => a - b),
     chainPairs: gear.chains.map(({ chainPairId }) => pairsOf(chainPairId)),
   };
+}
+
+/** One name may stand once in its list; `fieldAt` names the place of the second. */
+export function refuseTwice(names: readonly string[], fieldAt: (index: number) => string): void {
+  const again = names.findIndex((name, index) => names.indexOf(name) < index);
+  if (again < 0) return;
+  const field = fieldAt(again);
+  throw new InputError({ field, message: `${field} lists ${names[again]} twice; it must be listed once.` });
 }
 
 function unknown(field: string, what: string): InputError {

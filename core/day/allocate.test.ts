@@ -6,7 +6,7 @@ import { enumerateSetups } from './enumerateSetups.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import type { SetupRanking } from './SetupRanking.ts';
 
-/** Up to two pairs in up to two hookups and one kind of chain, the same at every rack. */
+/** Up to two pairs in up to two hookups and one kind of chain, of which racks may list different numbers. */
 const gears = fc
   .record({
     ways: fc.array(fc.integer({ min: 1, max: 2 }), { minLength: 1, maxLength: 2 }),
@@ -53,20 +53,25 @@ function rankingOf(sets: readonly GearSet[], misfits: readonly number[]): SetupR
 const problems = fc
   .record({
     gear: gears,
+    chainsAt: fc.array(fc.integer({ min: 0, max: 2 }), { minLength: 2, maxLength: 2 }),
     rackOf: fc.array(fc.integer({ min: 0, max: 1 }), { minLength: 1, maxLength: 4 }),
     misfits: fc.infiniteStream(fc.double({ min: 0, max: 0.2, noNaN: true })),
     oneSetPull: fc.constantFrom(0, 0.3, 0.5, 0.8, 1),
     bandChangeMinutes: fc.constantFrom(0, 1, 2),
     fixed: fc.option(fc.record({ lifter: fc.nat(3), set: fc.nat(20) })),
   })
-  .map(({ gear, rackOf, misfits, fixed, ...rest }): AllocationInput => {
-    const sets = enumerateSetups(gear);
+  .map(({ gear, chainsAt, rackOf, misfits, fixed, ...rest }): AllocationInput => {
+    const racks = chainsAt.map((count) => ({
+      ...gear,
+      chains: gear.chains.map((kind) => ({ ...kind, pairs: Math.min(kind.pairs, 1) * count })),
+    }));
     const lifters = rackOf.map((rack, i) => {
+      const sets = enumerateSetups(racks[rack]!);
       const setFixed = fixed?.lifter === i;
       const own = setFixed ? [sets[fixed.set % sets.length]!] : sets;
       return { rack, weight: 1, setFixed, ranking: rankingOf(own, [...misfits.take(own.length)]) };
     });
-    return { ...rest, racks: [gear, gear], lifters, outOfTime: () => false };
+    return { ...rest, racks, lifters, outOfTime: () => false };
   });
 
 const key = (set: GearSet) => `${set.hookups.join()}/${set.chainPairs.join()}`;
@@ -87,7 +92,8 @@ function leastByTrying({ racks, lifters, oneSetPull, bandChangeMinutes }: Alloca
     );
     if ([...pairsAt[0]!].some((pair) => pairsAt[1]!.has(pair))) continue;
     const chains = at.map((sets) => Math.max(0, ...sets.map((set) => set.chainPairs[0] ?? 0)));
-    if (chains[0]! + chains[1]! > gear.chains[0]!.pairs) continue;
+    const stock = Math.max(...racks.map((rack) => rack.chains[0]!.pairs));
+    if (chains[0]! + chains[1]! > stock) continue;
     const free = [0, 1].map((rack) =>
       taken.filter((_, i) => lifters[i]!.rack === rack && !lifters[i]!.setFixed).map(key),
     );
@@ -124,6 +130,34 @@ describe('allocate', () => {
     );
   });
 
+  it('costs the same in whatever order the racks are listed', () => {
+    fc.assert(
+      fc.property(problems, (input) => {
+        const mirrored = {
+          ...input,
+          racks: input.racks.toReversed(),
+          lifters: input.lifters.map((lifter) => ({ ...lifter, rack: 1 - lifter.rack })),
+        };
+        expect(allocate(mirrored).total).toBeCloseTo(allocate(input).total, 6);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('never claims more than it has proven, whenever time is up', () => {
+    fc.assert(
+      fc.property(problems, fc.nat(12), (input, questions) => {
+        let left = questions;
+        const { total, proof } = allocate({ ...input, outOfTime: () => left-- <= 0 });
+        const least = leastByTrying(input);
+        expect(total).toBeGreaterThanOrEqual(least - 1e-9);
+        expect(proof.bound).toBeLessThanOrEqual(least + 1e-9);
+        expect(proof.gap).toBeCloseTo(total - proof.bound, 9);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it('hangs every pair at one rack only, and says how far from the best it may be when time is up', () => {
     const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(5) };
     const sets = enumerateSetups(gear);
@@ -152,6 +186,20 @@ describe('allocate', () => {
       );
       expect(Math.max(...racksOf.map((racks) => racks.size))).toBeLessThanOrEqual(1);
     }
+  });
+
+  it('says that nothing can hang where a lifter has no allowed set', () => {
+    const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(1) };
+    const sets = enumerateSetups(gear);
+    const lifters = [rankingOf(sets, [0, 0.1]), rankingOf([], [])].map((ranking) => ({
+      rack: 0,
+      weight: 1,
+      setFixed: false,
+      ranking,
+    }));
+    const input = { racks: [gear], lifters, bandChangeMinutes: 1, outOfTime: () => false };
+    for (const oneSetPull of [0, 0.5, 1])
+      expect(() => allocate({ ...input, oneSetPull })).toThrow(RangeError);
   });
 
   it('leaves a pair that the coach hung at two racks at both, and names it', () => {

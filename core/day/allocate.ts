@@ -50,13 +50,14 @@ export function allocate(input: AllocationInput): Allocation {
   let bound = Number.POSITIVE_INFINITY;
   for (let next = open.pop(); next !== null; next = open.pop()) {
     if (next.key >= least - EPSILON) break;
-    if (input.outOfTime() && best !== null) {
-      bound = next.key;
-      break;
+    if (input.outOfTime()) {
+      // A branch that time cut short may have no children and still hold something cheaper.
+      bound = Math.min(bound, next.key);
+      if (best !== null) break;
     }
     for (const branch of branches[next.index]!.children()) look(branch);
   }
-  if (best === null) throw new Error('no allocation exists: every lifter needs at least one allowed set');
+  if (best === null) throw new RangeError('no sets exist that all lifters could hang at once');
   return describe(input, racks, best, stock, Math.min(bound, least));
 }
 

@@ -44,7 +44,10 @@ export function boundBranch(
   items: readonly SharedItem[],
   { least, offer, outOfTime }: Search,
 ): Bounded | null {
-  let charges = freeOfNeedless(branch, items);
+  const needed = items.map((_, item) => contestable(branch, items, item));
+  let charges = branch.charges.map((turns) =>
+    turns.map((prices) => prices.map((price, item) => (needed[item] ? price : 0))),
+  );
   let best: Priced | null = null;
   let step = 1;
   let waited = 0;
@@ -65,9 +68,7 @@ export function boundBranch(
       if (branch.whole) forgetHopeless(racks, best, least());
     }
     const slope = plans.map(({ takes }, rack) =>
-      takes.map((counts) =>
-        counts.map((count, item) => (contestable(branch, items, item) ? count - sold[rack]![item]! : 0)),
-      ),
+      takes.map((counts) => counts.map((count, item) => (needed[item] ? count - sold[rack]![item]! : 0))),
     );
     const length = slope.flat(2).reduce((sum, value) => sum + value * value, 0);
     if (length === 0 || best.bound >= least() - EPSILON) break;
@@ -103,13 +104,6 @@ interface Priced {
 /** Forgets every set that would raise the bound of all allocations to the cheapest one found. */
 function forgetHopeless(racks: readonly RackPlans[], { bound, plans, charges }: Priced, least: number): void {
   racks.forEach(({ forget }, rack) => forget(charges[rack]!, plans[rack]!.charged + least - bound));
-}
-
-function freeOfNeedless(branch: Branch, items: readonly SharedItem[]): Branch['charges'] {
-  const needed = items.map((_, item) => contestable(branch, items, item));
-  return branch.charges.map((turns) =>
-    turns.map((prices) => prices.map((price, item) => (needed[item] ? price : 0))),
-  );
 }
 
 /** Sells the stock of each piece to the racks that offer most for one, each at most what it may hang. */

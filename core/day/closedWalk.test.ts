@@ -24,7 +24,7 @@ const cost = fc.array(
   },
 );
 
-it('finds as cheap a rotation as trying every choice of sets', () => {
+it('finds as cheap a rotation as trying every choice of sets, and a bound to it when time is up', () => {
   fc.assert(
     fc.property(
       fc.array(cost, { minLength: 1, maxLength: 3 }),
@@ -42,9 +42,18 @@ it('finds as cheap a rotation as trying every choice of sets', () => {
           lattice,
           costs.map((values) => Float64Array.from(values)),
           changeCost,
+          () => false,
         );
         expect(walk?.cost ?? Number.POSITIVE_INFINITY).toBeCloseTo(least, 9);
         if (walk !== null) expect(price(walk.sets)).toBeCloseTo(walk.cost, 9);
+        const hurried = closedWalk(
+          lattice,
+          costs.map((values) => Float64Array.from(values)),
+          changeCost,
+          () => true,
+        );
+        expect(hurried?.cost ?? Number.POSITIVE_INFINITY).toBeLessThanOrEqual(least + 1e-9);
+        if (hurried !== null) expect(price(hurried.sets)).toBeGreaterThanOrEqual(least - 1e-9);
       },
     ),
     { numRuns: 60 },

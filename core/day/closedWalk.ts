@@ -13,12 +13,14 @@ export interface Walk {
  * From one turn to the next the least cost over all sets spreads through the lattice in two sweeps, down by taking off
  * and up by putting on. The rotation must end where it began: all starts are walked at once, ending at any of them; if
  * the cheapest walk does not end at its own start, the starts are split at something that hangs at one end and not at
- * the other, and both parts are walked, the cheaper first.
+ * the other, and both parts are walked, the cheaper first. When time is up before, `cost` is what no rotation goes below,
+ * and `sets` are the cheapest rotation from the start of the walk that promised most.
  */
 export function closedWalk(
   lattice: SetLattice,
   costs: readonly Float64Array[],
   changeCost: number,
+  outOfTime: () => boolean,
 ): Walk | null {
   if (costs.length <= 1 || changeCost === 0) return ownBest(costs);
   const walk = walker(lattice, costs, changeCost);
@@ -31,6 +33,10 @@ export function closedWalk(
       null,
     );
     if (best === null || best.end === best.sets[0]) return best;
+    if (outOfTime()) {
+      const closed = walk(Int32Array.of(best.sets[0]!));
+      return { cost: best.cost, sets: closed!.sets };
+    }
     open.splice(open.indexOf(best), 1);
     for (const starts of splitStarts(lattice, best)) {
       const part = walk(starts);
@@ -90,11 +96,15 @@ function sums(lattice: SetLattice, costs: readonly Float64Array[], changeCost: n
 
 /** Without changes to pay, or with one turn only, everybody takes their own best. */
 function ownBest(costs: readonly Float64Array[]): Walk | null {
-  const sets = costs.map((cost) =>
-    cost.reduce((least, value, set) => (value < cost[least]! ? set : least), 0),
-  );
+  const sets = costs.map(cheapestSet);
   const cost = sets.reduce((sum, set, turn) => sum + costs[turn]![set]!, 0);
   return cost < Number.POSITIVE_INFINITY ? { cost, sets } : null;
+}
+
+function cheapestSet(cost: Float64Array): number {
+  let least = 0;
+  for (let set = 1; set < cost.length; set++) if (cost[set]! < cost[least]!) least = set;
+  return least;
 }
 
 /** Walks from a group of starts through all turns and back to the group; the working arrays are made once. */

@@ -15,9 +15,9 @@ const SCORED_FIRST = 60;
 
 /** A full rotation at one rack. */
 export interface RackPlan {
-  /** Misfits, hung pairs, handling and charges. */
+  /** Misfits, hung pairs, handling and charges: of this plan, or less where time was up; no plan goes below. */
   charged: number;
-  /** The same without charges. */
+  /** What this plan costs without charges. */
   cost: number;
   /** For each turn the index of the set in the lifter's own ranking. */
   sets: number[];
@@ -60,7 +60,7 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
         const costs = table.charged(allowed, charges);
         const walk = asOne
           ? oneSetWalk(table.lattice, costs, changeCost, free)
-          : closedWalk(table.lattice, costs, changeCost);
+          : closedWalk(table.lattice, costs, changeCost, input.outOfTime);
         if (walk === null) return null;
         if (!walk.sets.map((set, turn) => table.score(turn, set)).includes(true)) return planOf(walk);
       }

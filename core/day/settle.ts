@@ -29,7 +29,11 @@ export function settle(
         const others = wanted(item) - settled[rack]!.most[item]!;
         return Math.max(0, Math.min(branch.allowed[rack]![item]!, capacity - others));
       });
-      settled[rack] = racks[rack]!.cheapest(left, withoutCharges(branch.charges[rack]!)) ?? settled[rack]!;
+      const plan = racks[rack]!.cheapest(left, withoutCharges(branch.charges[rack]!));
+      const before = settled[rack]!;
+      const stays = before.most.every((count, item) => count <= left[item]!);
+      // Where time was up the plan found need not be cheaper than the one that already hangs.
+      if (plan !== null && !(stays && before.cost <= plan.cost)) settled[rack] = plan;
     }
     if (settled.every((plan, rack) => plan.cost > before[rack]! - 1e-9)) break;
   }

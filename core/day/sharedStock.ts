@@ -5,7 +5,7 @@ import type { GearSet } from './Gear.ts';
 export interface SharedItem {
   id: string;
   sort: 'bandPair' | 'chainPair';
-  /** How many racks may have it (a pair: one), or pairs of chain in stock; more where the coach's own choices need more. */
+  /** How many racks may have it (a pair: one), or pairs of chain in stock (the most any rack lists); more where the coach's own choices need more. */
   capacity: number;
   /** The coach's own choices alone need more than there is. */
   clash: boolean;
@@ -18,6 +18,7 @@ export function sharedStock({ racks, lifters }: Pick<AllocationInput, 'racks' | 
     const userOf = (sort: SharedItem['sort'], id: string, capacity: number) => {
       const key = `${sort} ${id}`;
       const item = items.get(key) ?? { id, sort, capacity, clash: false, users: [] };
+      item.capacity = Math.max(item.capacity, capacity);
       items.set(key, item);
       const user = item.users.find((one) => one.rack === rack) ?? { rack, hookups: [], chain: null };
       if (!item.users.includes(user)) item.users.push(user);
