@@ -151,7 +151,7 @@ describe('one rep', () => {
         for (const harder of [heavier, tighter]) {
           if (harder.made) {
             expect(lighter.made).toBe(true);
-            expect(harder.durationS).toBeGreaterThanOrEqual(lighter.durationS * (1 - 1e-7));
+            expect(harder.durationS).toBeGreaterThanOrEqual(lighter.durationS * (1 - 1e-6));
           } else if (!lighter.made) {
             expect(harder.stoppedAt!.zM).toBeLessThanOrEqual(lighter.stoppedAt!.zM + 1e-6);
           }
