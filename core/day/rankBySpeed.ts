@@ -1,4 +1,4 @@
-import { compileLoad } from '#core/load/compileLoad.ts';
+import { compileLoad, withBarKg } from '#core/load/compileLoad.ts';
 import { minHeap } from '#core/numeric/minHeap.ts';
 import { ascend } from '#core/rep/ascend.ts';
 import { gearLoad } from './gearLoad.ts';
