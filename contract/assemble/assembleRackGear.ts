@@ -4,8 +4,8 @@ import type { Lift } from '#contract/records/lift.ts';
 import type { BandLimits } from '#core/day/bandCautions.ts';
 import type { PairHookup, RackGear } from '#core/day/Gear.ts';
 import type { Travel } from '#core/day/gearPull.ts';
+import { hookupReach, isUsable } from '#core/day/hookupReach.ts';
 import { splitDiscs } from '#core/day/splitDiscs.ts';
-import { isUsable } from '#core/day/usableHookup.ts';
 import { assembleHookup, isUsedUp } from './assembleHookup.ts';
 import { recordById } from './recordById.ts';
 
@@ -71,7 +71,7 @@ function trueMassKg({ weighedMassKg, faceMassKg }: RecordOf<'disc'>): number {
   return weighedMassKg ?? faceMassKg;
 }
 
-/** Every pair in use in every hookup of the rack that is fit for the group, and whatever the coach hung by hand. */
+/** Every pair in use in every hookup of the rack that is fit for somebody there, and whatever the coach hung by hand. */
 function hookupsAt(
   records: ClubRecords,
   rack: RecordOf<'rack'>,
@@ -84,13 +84,15 @@ function hookupsAt(
   const byHand = places.flatMap((place) => place.byCoach?.bands ?? []);
   const isByHand = (pairId: string, hookupId: string) =>
     byHand.some((band) => band.bandPairId === pairId && band.hookupId === hookupId);
+  const isForSomebody = (hung: PairHookup) =>
+    travels.some((travel) => isUsable(hookupReach(hung, travel), limits.safeStretch));
   return records.hookup
     .filter(({ rackId, lifts }) => rackId === rack.id && lifts.includes(lift))
     .flatMap((hookup) =>
       pairsInUse(records, on).map((pair) => assembleHookup(records, pair.id, hookup.id, on)),
     )
     .filter((hung) => !isUsedUp(hung))
-    .filter((hung) => isByHand(hung.pairId, hung.hookupId) || isUsable(hung, travels, limits));
+    .filter((hung) => isByHand(hung.pairId, hung.hookupId) || isForSomebody(hung));
 }
 
 function chainsAt(

@@ -2,11 +2,20 @@ import { z } from 'zod';
 import { explain } from '#core/day/explain.ts';
 import type { RackGear } from '#core/day/Gear.ts';
 import { type PrescribedSetup, prescribe } from '#core/day/prescribe.ts';
+import { freeSearch, type SearchRules } from '#core/day/SearchRules.ts';
 import { explanation, fromExplanation } from './explanationShape.ts';
 import { fields } from './fields.ts';
 import { fixed, fromGearSet, gear, setFields, toFixed, toRackGear } from './gearShape.ts';
 import { operation } from './Operation.ts';
 import { checkTask, taskFields, toTask } from './taskShape.ts';
+
+/** Given, it is a limit of the search; left out, the usual one is flagged only. */
+export const safeStretchRatio = z
+  .number()
+  .min(1)
+  .optional()
+  .describe('No band is proposed beyond this stretch. Left out: any is, and flagged beyond 2.5');
+const FLAGGED_STRETCH = 2.5;
 
 /** A bar with its bands and chains, and how far it is from the aim. */
 export const setup = z.object({ ...setFields, bar_kg: z.number(), misfit: z.number() });
@@ -18,7 +27,7 @@ export const prescribeOperation = operation({
     ...taskFields,
     gear,
     fixed: fixed.optional(),
-    safeStretchRatio: z.number().min(1).default(2.5).describe('Stretch beyond which a band is flagged'),
+    safeStretchRatio,
     pairMismatchShare: z
       .number()
       .positive()
@@ -34,10 +43,14 @@ export const prescribeOperation = operation({
   run(input) {
     const task = toTask(input);
     const rack = toRackGear(input.gear, 'gear');
+    const limits = {
+      safeStretch: input.safeStretchRatio ?? FLAGGED_STRETCH,
+      mismatchShare: input.pairMismatchShare,
+    };
     const { best, runnersUp, setsCompared } = prescribe(task, rack, {
       fixed: toFixed(input.fixed, rack, 'fixed'),
+      rules: toRules(input),
     });
-    const limits = { safeStretch: input.safeStretchRatio, mismatchShare: input.pairMismatchShare };
     return {
       best: fromSetup(best, rack),
       explanation: fromExplanation(explain(task, rack, best.set, best.barKg, limits)),
@@ -49,4 +62,9 @@ export const prescribeOperation = operation({
 
 export function fromSetup({ set, barKg, misfit }: PrescribedSetup, rack: RackGear): z.input<typeof setup> {
   return { ...fromGearSet(set, rack), bar_kg: barKg, misfit };
+}
+
+/** The limits of the search that a document gives. */
+export function toRules(given: { safeStretchRatio?: number | undefined }): SearchRules {
+  return { safeStretch: given.safeStretchRatio ?? freeSearch.safeStretch };
 }

@@ -5,9 +5,12 @@ const LOOPS_A_SIDE = 3;
 
 /**
  * Every set of bands and chains that the rack's gear allows: up to three band pairs, no pair twice, each in any of
- * its hookups, with 0 to all pairs of each chain. The bare bar is the first.
+ * its hookups, with 0 to all pairs of each chain. The bare bar is the first. `usable`: the hookups to choose from, ascending.
  */
-export function enumerateSetups({ hookups, chains }: Pick<RackGear, 'hookups' | 'chains'>): GearSet[] {
+export function enumerateSetups(
+  { hookups, chains }: Pick<RackGear, 'hookups' | 'chains'>,
+  usable: readonly number[] = [...hookups.keys()],
+): GearSet[] {
   let chainChoices: number[][] = [[]];
   for (const { pairs } of chains) {
     chainChoices = chainChoices.flatMap((choice) =>
@@ -18,7 +21,8 @@ export function enumerateSetups({ hookups, chains }: Pick<RackGear, 'hookups' | 
   for (let i = 0; i < bandChoices.length; i++) {
     const choice = bandChoices[i]!;
     if (choice.length === LOOPS_A_SIDE) break;
-    for (let next = (choice.at(-1) ?? -1) + 1; next < hookups.length; next++) {
+    for (const next of usable) {
+      if (next <= (choice.at(-1) ?? -1)) continue;
       if (choice.every((index) => hookups[index]!.pairId !== hookups[next]!.pairId))
         bandChoices.push([...choice, next]);
     }

@@ -1,6 +1,7 @@
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { type Fixed, rankSetups } from './rankSetups.ts';
+import type { SearchRules } from './SearchRules.ts';
 import type { SetupRanking } from './SetupRanking.ts';
 import { setChanges } from './setChanges.ts';
 
@@ -31,9 +32,9 @@ export interface Prescription {
 export function prescribe(
   task: LifterTask,
   gear: RackGear,
-  options: { fixed?: Fixed; before?: GearSet } = {},
+  options: { fixed?: Fixed; before?: GearSet; rules?: SearchRules } = {},
 ): Prescription {
-  const ranking = rankSetups(task, gear, options.fixed);
+  const ranking = rankSetups(task, gear, options.fixed, options.rules);
   const ranked = bestWithTies(ranking);
   const rank = ({ set }: PrescribedSetup) => [
     set.hookups.length,
