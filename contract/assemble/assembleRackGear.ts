@@ -1,10 +1,12 @@
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
-import type { Place } from '#contract/records/day.ts';
+import { bounds } from '#contract/records/bounds.ts';
+import type { Group, Place } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { BandLimits } from '#core/day/bandCautions.ts';
 import type { PairHookup, RackGear } from '#core/day/Gear.ts';
 import type { Travel } from '#core/day/gearPull.ts';
 import { hookupReach, isUsable } from '#core/day/hookupReach.ts';
+import type { SearchRules } from '#core/day/SearchRules.ts';
 import { splitDiscs } from '#core/day/splitDiscs.ts';
 import { assembleHookup, isUsedUp } from './assembleHookup.ts';
 import { recordById } from './recordById.ts';
@@ -60,6 +62,15 @@ export function assembleRackGear(
 /** What the club allows of its bands. */
 export function bandLimitsOf({ club }: Pick<ClubRecords, 'club'>): BandLimits {
   return { safeStretch: club[0]?.safeStretchRatio ?? 2.5, mismatchShare: club[0]?.pairMismatchShare ?? 0.05 };
+}
+
+/** What proposals of a group keep to: its own bounds or the club's, and the club's limit for its bands. */
+export function searchRulesOf(records: Pick<ClubRecords, 'club'>, group: Pick<Group, 'bounds'>): SearchRules {
+  const { safeStretch } = bandLimitsOf(records);
+  // A day that an undo brought back from before the field was there has none.
+  const { leastBarShare, leastBandShare, mostBandShare, mostPairs } =
+    group.bounds ?? records.club[0] ?? bounds.parse({});
+  return { safeStretch, bounds: { leastBarShare, leastBandShare, mostBandShare, mostPairs } };
 }
 
 /** The pairs that are not retired yet. */

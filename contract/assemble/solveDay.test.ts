@@ -255,3 +255,23 @@ describe('assembleLoad', () => {
     expect(loadCurve(load, 2).lockoutN).toBeCloseTo(50 * load.gravityMps2 + 240, 9);
   });
 });
+
+describe('what proposals keep to', () => {
+  it('is the club its own, or the group its own, and a bound that holds a lifter back is named', async () => {
+    const records = twoLifters();
+    const day = structuredClone(theDay(records));
+    day.groups[0]!.aim = { by: 'speed', fromMps: 1.2, toMps: 1.3 };
+    const solved = (leastBarShare: number) => {
+      const bounds = { leastBarShare, leastBandShare: 0, mostBandShare: 2, mostPairs: 0 };
+      day.groups[0]!.bounds = bounds;
+      return solveDay(records, day).groups[0]!.places.map(solvedOf);
+    };
+    // Nobody moves half of the maximum at 1.2 m/s: the bar stays at the least.
+    for (const { barKg, reference, cautions } of solved(0.5)) {
+      expect(barKg).toBeGreaterThanOrEqual(0.5 * reference.kg);
+      expect(barKg).toBeLessThan(0.5 * reference.kg + 2.6);
+      expect(cautions).toContainEqual(expect.objectContaining({ code: 'boundBinds', bound: 'leastBar' }));
+    }
+    for (const { barKg, reference } of solved(0)) expect(barKg).toBeLessThan(0.5 * reference.kg);
+  });
+});

@@ -6,7 +6,7 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { allocate } from '#core/day/allocate.ts';
 import { rankSetups } from '#core/day/rankSetups.ts';
 import { assembleGroup } from './assembleGroup.ts';
-import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
+import { type AssembledRack, searchRulesOf } from './assembleRackGear.ts';
 import { describePlace } from './describePlace.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
 import { recordById } from './recordById.ts';
@@ -26,7 +26,7 @@ export function solveGroup(
   const { found, racks } = assembleGroup(records, day.date, group, estimates);
   const ready = found.flatMap((one) => ('assembled' in one ? [one] : []));
   const rackOf = (place: Place) => racks.findIndex(({ rack }) => rack.id === place.rackId);
-  const rules = bandLimitsOf(records);
+  const rules = searchRulesOf(records, group);
   const lifters = ready.map(({ place, assembled }) => {
     const rack = rackOf(place);
     const fixed = fixedByCoach(place, racks[rack]!.gear);

@@ -5,7 +5,7 @@ import { fields, notNegative, positive } from './fields.ts';
 import { fixed, gear, toFixed, toRackGear } from './gearShape.ts';
 import { InputError } from './InputError.ts';
 import { operation } from './Operation.ts';
-import { fromSetup, safeStretchRatio, setup, toRules } from './prescribeOperation.ts';
+import { bounds, fromSetup, safeStretchRatio, setup, toRules } from './prescribeOperation.ts';
 import { checkTask, taskFields, toTask } from './taskShape.ts';
 
 const id = z.string().min(1).max(64);
@@ -36,6 +36,7 @@ export const allocateOperation = operation({
       .default(0.5)
       .describe('0: each their own bands; 1: one set for the whole rack'),
     safeStretchRatio,
+    bounds: bounds.optional(),
     timeLimit_s: positive.max(600).default(20),
   }),
   outputSchema: z.object({

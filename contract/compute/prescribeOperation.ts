@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { explain } from '#core/day/explain.ts';
 import type { RackGear } from '#core/day/Gear.ts';
 import { type PrescribedSetup, prescribe } from '#core/day/prescribe.ts';
-import { freeSearch, type SearchRules } from '#core/day/SearchRules.ts';
+import { freeSearch, noBounds, type SearchRules } from '#core/day/SearchRules.ts';
 import { explanation, fromExplanation } from './explanationShape.ts';
 import { fields } from './fields.ts';
 import { fixed, fromGearSet, gear, setFields, toFixed, toRackGear } from './gearShape.ts';
@@ -17,6 +17,16 @@ export const safeStretchRatio = z
   .describe('No band is proposed beyond this stretch. Left out: any is, and flagged beyond 2.5');
 const FLAGGED_STRETCH = 2.5;
 
+const share = z.number().min(0).max(2);
+
+/** What a proposal keeps to, of `reference_kg`; what is left out is free. */
+export const bounds = fields({
+  leastBarShare: share.optional(),
+  leastBandShare: share.optional().describe('Of all bands together at lockout, where any hang'),
+  mostBandShare: share.optional(),
+  mostPairs: z.int().min(0).max(3).optional(),
+});
+
 /** A bar with its bands and chains, and how far it is from the aim. */
 export const setup = z.object({ ...setFields, bar_kg: z.number(), misfit: z.number() });
 
@@ -28,6 +38,7 @@ export const prescribeOperation = operation({
     gear,
     fixed: fixed.optional(),
     safeStretchRatio,
+    bounds: bounds.optional(),
     pairMismatchShare: z
       .number()
       .positive()
@@ -65,6 +76,17 @@ export function fromSetup({ set, barKg, misfit }: PrescribedSetup, rack: RackGea
 }
 
 /** The limits of the search that a document gives. */
-export function toRules(given: { safeStretchRatio?: number | undefined }): SearchRules {
-  return { safeStretch: given.safeStretchRatio ?? freeSearch.safeStretch };
+export function toRules(given: {
+  safeStretchRatio?: number | undefined;
+  bounds?: z.output<typeof bounds> | undefined;
+}): SearchRules {
+  return {
+    safeStretch: given.safeStretchRatio ?? freeSearch.safeStretch,
+    bounds: {
+      leastBarShare: given.bounds?.leastBarShare ?? noBounds.leastBarShare,
+      leastBandShare: given.bounds?.leastBandShare ?? noBounds.leastBandShare,
+      mostBandShare: given.bounds?.mostBandShare ?? noBounds.mostBandShare,
+      mostPairs: given.bounds?.mostPairs ?? noBounds.mostPairs,
+    },
+  };
 }

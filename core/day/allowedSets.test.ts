@@ -2,9 +2,11 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitBand } from '#core/band/fitBand.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
+import { bindingBounds } from './bindingBounds.ts';
 import type { RackGear } from './Gear.ts';
 import { prescribe } from './prescribe.ts';
 import { rankSetups } from './rankSetups.ts';
+import { freeSearch, noBounds } from './SearchRules.ts';
 
 // The starting values of a squat in docs/model.md; strength for a maximum of some 300 kg.
 const capability = {
@@ -65,7 +67,9 @@ describe('what may be proposed', () => {
       fc.property(stocks, fc.double({ min: 0.4, max: 1.2, noNaN: true }), (gear, share) => {
         const aim = { by: 'capability' as const, bottomShare: share, lockoutShare: share };
         const task = { capability, travel, aim, referenceKg: 300 };
-        const { best, runnersUp } = prescribe(task, gear, { rules: { safeStretch: SAFE_STRETCH } });
+        const { best, runnersUp } = prescribe(task, gear, {
+          rules: { safeStretch: SAFE_STRETCH, bounds: noBounds },
+        });
         for (const { set } of [best, ...runnersUp]) {
           const onAnchor = new Map<string, number>();
           for (const index of set.hookups) {
@@ -112,5 +116,83 @@ describe('what may be proposed', () => {
     expect(sets(699)).toEqual(['', '0', '1']);
     expect(sets(700)).toEqual(['', '0', '1', '0+1']);
     expect(sets(399)).toEqual(['', '1']);
+  });
+
+  it('keeps bar and bands within the bounds whatever the aim, and forces bands on nobody', () => {
+    const bounds = { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 2 };
+    fc.assert(
+      fc.property(
+        stocks,
+        fc.double({ min: 0.2, max: 1.2, noNaN: true }),
+        fc.boolean(),
+        (gear, share, bySpeed) => {
+          const aim = bySpeed
+            ? { by: 'speed' as const, fromMps: share, toMps: share + 0.1 }
+            : { by: 'capability' as const, bottomShare: share, lockoutShare: share };
+          const task = { capability, travel, aim, referenceKg: 300 };
+          const { best, runnersUp } = prescribe(task, gear, { rules: { ...freeSearch, bounds } });
+          for (const { set, barKg } of [best, ...runnersUp]) {
+            expect(barKg).toBeGreaterThanOrEqual(0.4 * 300);
+            expect(set.hookups.length).toBeLessThanOrEqual(2);
+            const bandN = set.hookups
+              .map((index) => bandPull(gear.hookups[index]!.rigged[0]!, [], travel.bottomM, travel.lockoutM))
+              .reduce((sum, pull) => sum + pull.downN(travel.lockoutM), 0);
+            if (set.hookups.length === 0) continue;
+            expect(bandN / 9.80665 / 300).toBeGreaterThanOrEqual(0.25);
+            expect(bandN / 9.80665 / 300).toBeLessThanOrEqual(0.45);
+          }
+          const bare = rankSetups(task, { ...gear, hookups: [] }, undefined, { ...freeSearch, bounds });
+          expect(bare.sets).toEqual([{ hookups: [], chainPairs: [] }]);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  it('lets percentages that name the bar and the whole load say themselves how much hangs', () => {
+    const bounds = { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 3 };
+    const band = (forceN: number) => ({
+      pairId: `p${forceN}`,
+      hookupId: 'h',
+      anchorId: 'low',
+      ratedLoadN: null,
+      rigged: [],
+      measured: {
+        count: 1,
+        verticalAt: [
+          { zM: 0.9, forceN: 0 },
+          { zM: 1.5, forceN },
+        ],
+      },
+    });
+    // 10 % of 300 kg: below the least share of the bounds, and asked for.
+    const gear: RackGear = {
+      barKg: 20,
+      collarsKg: 0,
+      discs: [25, 10, 5].map((massKg) => ({ massKg, pairs: 4 })),
+      chains: [],
+      hookups: [band(30 * 9.80665)],
+    };
+    const targets = [
+      { basis: 'bar' as const, share: 0.3 },
+      { basis: 'lockout' as const, share: 0.4 },
+    ];
+    const task = { capability, travel, aim: { by: 'percent' as const, targets }, referenceKg: 300 };
+    const { best } = prescribe(task, gear, { rules: { ...freeSearch, bounds } });
+    expect([best.barKg, best.set.hookups]).toEqual([90, [0]]);
+    expect(bindingBounds(task, gear, { barKg: null, set: null }, { ...freeSearch, bounds })).toEqual([]);
+  });
+
+  it('names the bounds that the aim alone would break', () => {
+    const bounds = { leastBarShare: 0.4, leastBandShare: 0, mostBandShare: 1, mostPairs: 3 };
+    const aim = { by: 'percent' as const, targets: [{ basis: 'mean' as const, share: 0.2 }] };
+    const task = { capability, travel, aim, referenceKg: 300 };
+    const gear = { barKg: 20, collarsKg: 0, discs: [{ massKg: 20, pairs: 4 }], chains: [], hookups: [] };
+    // 20 % of 300 kg is 60 kg, which the discs can load; 40 % are 120 kg, and the next that can be loaded 140.
+    const rules = { ...freeSearch, bounds };
+    expect(bindingBounds(task, gear, { barKg: null, set: null }, rules)).toEqual([
+      { bound: 'leastBar', limit: 0.4, wanted: 0.2 },
+    ]);
+    expect(prescribe(task, gear, { rules }).best.barKg).toBe(140);
   });
 });

@@ -1,4 +1,5 @@
 import { allowedSets } from './allowedSets.ts';
+import { boundsFor } from './boundsFor.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { loadableMasses } from './plates.ts';
@@ -23,8 +24,16 @@ export function rankSetups(
   fixed: Fixed = { barKg: null, set: null },
   rules: SearchRules = freeSearch,
 ): SetupRanking {
-  const sets = fixed.set === null ? allowedSets(gear, task.travel, rules) : [fixed.set];
-  const loadableKg = fixed.barKg === null ? loadableMasses(gear) : [fixed.barKg];
+  const { leastBarShare } = boundsFor(task.aim, rules.bounds);
+  const sets = fixed.set === null ? allowedSets(gear, task, rules) : [fixed.set];
+  const loadableKg = fixed.barKg === null ? barsFrom(leastBarShare * task.referenceKg, gear) : [fixed.barKg];
   const input = { task, gear, sets, loadableKg };
   return task.aim.by === 'speed' ? rankBySpeed(input, task.aim) : rankByRows(input);
+}
+
+/** The loadable masses from the least on; where the discs do not reach it, the heaviest alone. */
+function barsFrom(leastKg: number, gear: RackGear): number[] {
+  const loadableKg = loadableMasses(gear);
+  const enough = loadableKg.filter((kg) => kg >= leastKg);
+  return enough.length > 0 ? enough : loadableKg.slice(-1);
 }
