@@ -45,6 +45,7 @@ export function assemblePlace(
     task: {
       capability: strength.capability,
       travel: { bottomM, lockoutM, gravityMps2, path },
+      heightSpread: heights,
       aim: group.aim,
       referenceKg: reference.kg,
     },

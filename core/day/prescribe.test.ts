@@ -63,7 +63,10 @@ describe('prescribe', () => {
     const { best } = prescribe({ capability, travel, aim, referenceKg: 200 }, gear);
     expect(best.set.hookups).toEqual([1]);
     expect(best.barKg).toBe(100);
-    expect(best.misfit).toBeCloseTo(0, 6);
+    // What is left: a pull read to 1.5 % and 2 N at one of two targets, and what a pair must be worth to be felt (model, "day").
+    const readSd = Math.hypot(0.015 * 50 * 9.80665, 2) / 9.80665 / 200;
+    const feltSquare = 0.018 ** 2 * ((0.5 ** 2 + 0.75 ** 2) / 2) + (1.25 / 200) ** 2;
+    expect(best.misfit).toBeCloseTo(Math.sqrt(readSd ** 2 / 2 + feltSquare), 9);
   });
 
   it('takes fewer bands of two that tie, and of those the one that changes less', () => {
