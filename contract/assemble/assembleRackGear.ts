@@ -40,14 +40,13 @@ export function assembleRackGear(
   );
   return racks.map(({ rackId, places, travels }, index) => {
     const rack = recordById(records, 'rack', rackId);
-    const bar = rack.barId === null ? null : recordById(records, 'bar', rack.barId);
-    const collars = rack.collarPairId === null ? null : recordById(records, 'collarPair', rack.collarPairId);
+    const { bar, barKg, collarsKg } = emptyBarOf(records, rack);
     const discs = shares[index]!;
     return {
       rack,
       gear: {
-        barKg: bar?.massKg ?? USUAL_BAR_KG,
-        collarsKg: collars?.pairMassKg ?? 0,
+        barKg,
+        collarsKg,
         discs,
         hookups: hookupsAt(records, rack, lift, on, places, travels, limits),
         chains: chainsAt(records, rack, places),
@@ -57,6 +56,13 @@ export function assembleRackGear(
       discs: discs.map((share, i) => ({ ...share, faceMassKg: records.disc[i]!.faceMassKg })),
     };
   });
+}
+
+/** The bar and the collars of a rack; a usual bar where none is set. */
+export function emptyBarOf(records: ClubRecords, { barId, collarPairId }: RecordOf<'rack'>) {
+  const bar = barId === null ? null : recordById(records, 'bar', barId);
+  const collars = collarPairId === null ? null : recordById(records, 'collarPair', collarPairId);
+  return { bar, barKg: bar?.massKg ?? USUAL_BAR_KG, collarsKg: collars?.pairMassKg ?? 0 };
 }
 
 /** What the club allows of its bands. */

@@ -256,6 +256,24 @@ describe('assembleLoad', () => {
   });
 });
 
+describe('a strength that hardly carries the body', () => {
+  it('is one sentence instead of endless shares, and a beginner with a light best is still prescribed for', async () => {
+    const records = twoLifters();
+    const tall = records.best.find(({ lifterId }) => lifterId === 'tall')!;
+    tall.setup.barKg = 20;
+    for (const mass of records.bodyMass) mass.massKg = mass.lifterId === 'tall' ? 150 : 52;
+    // A body mass of 52 kg and a best of 30 kg is a beginner's squat, common practice.
+    records.best.find(({ lifterId }) => lifterId === 'short')!.setup.barKg = 30;
+    const [short, weak] = solveDay(records, theDay(records)).groups[0]!.places;
+    expect(short!.problem).toBeNull();
+    expect(weak!.solved).toBeNull();
+    expect(weak!.problem).toMatch(/body of 150 kg.*bar of 20 kg/);
+    // Every share that is shown is a number.
+    for (const { explanation } of solvedOf(short!).blocks)
+      for (const { share } of explanation.shares) expect(Number.isFinite(share)).toBe(true);
+  });
+});
+
 describe('what proposals keep to', () => {
   it('is the club its own, or the group its own, and a bound that holds a lifter back is named', async () => {
     const records = twoLifters();
