@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { speaksForSentence } from '#contract/words/speaksForSentence.ts';
 import { explain } from '#core/day/explain.ts';
 import type { RackGear } from '#core/day/Gear.ts';
 import { type PrescribedSetup, prescribe } from '#core/day/prescribe.ts';
@@ -48,7 +49,21 @@ export const prescribeOperation = operation({
   outputSchema: z.object({
     best: setup,
     explanation,
-    runnersUp: z.array(setup).describe('The next best, at most five'),
+    runnersUp: z
+      .array(
+        setup.extend({
+          speaksFor: z.array(
+            z.object({
+              code: z.string(),
+              pieces: z.number().optional(),
+              kg: z.number().optional(),
+              misfitMore: z.number().optional(),
+            }),
+          ),
+          why: z.string().describe('The same in words'),
+        }),
+      )
+      .describe('The next best that are other proposals, at most five'),
     setsCompared: z.number(),
   }),
   run(input) {
@@ -65,7 +80,11 @@ export const prescribeOperation = operation({
     return {
       best: fromSetup(best, rack),
       explanation: fromExplanation(explain(task, rack, best.set, best.barKg, limits)),
-      runnersUp: runnersUp.map((one) => fromSetup(one, rack)),
+      runnersUp: runnersUp.map((one) => ({
+        ...fromSetup(one, rack),
+        speaksFor: one.speaksFor,
+        why: speaksForSentence(one.speaksFor, (kg) => `${Number(kg.toFixed(1))} kg`),
+      })),
       setsCompared,
     };
   },

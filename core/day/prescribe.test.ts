@@ -107,7 +107,13 @@ describe('prescribe', () => {
           const ranking = rankSetups(task, gear);
           const misfits = enumerateSetups(gear).map((_, index) => ranking.scoreOf(index).misfit);
           expect(best.misfit).toBeLessThanOrEqual(Math.min(...misfits) + 0.0005);
-          expect(runnersUp).toHaveLength(Math.min(5, setsCompared - 1));
+          expect(runnersUp.length).toBeLessThanOrEqual(Math.min(5, setsCompared - 1));
+          const listed = [best, ...runnersUp].map(({ set }) => set.hookups);
+          // No proposal is another with something added, but for the bare bar; and each has something to say for itself.
+          for (const a of listed)
+            for (const b of listed)
+              if (a !== b && b.length > 0) expect(b.every((index) => a.includes(index))).toBe(false);
+          for (const { speaksFor } of runnersUp) expect(speaksFor.length).toBeGreaterThan(0);
           const keys = [best, ...runnersUp].map(({ set }) => set.hookups.join());
           expect(new Set(keys).size).toBe(keys.length);
         },
@@ -126,6 +132,28 @@ describe('prescribe', () => {
     const set = { hookups: [1], chainPairs: [] };
     expect(prescribe(task, gear, { fixed: { barKg: 77, set: null } }).best.barKg).toBe(77);
     expect(prescribe(task, gear, { fixed: { barKg: null, set } }).best.set).toBe(set);
+  });
+});
+
+describe('runners-up', () => {
+  it('say what speaks for them against the best', () => {
+    // 100 of 200 kg on the bar and 50 kg at lockout: one pair does it, 40 and 10 kg together do it too.
+    const aim: LifterTask['aim'] = {
+      by: 'percent',
+      targets: [
+        { basis: 'bar', share: 0.5 },
+        { basis: 'lockout', share: 0.75 },
+      ],
+    };
+    const gear = gearOf([400, 90, 490]);
+    const { best, runnersUp } = prescribe({ capability, travel, aim, referenceKg: 200 }, gear);
+    expect(best.set.hookups).toEqual([2]);
+    expect(runnersUp.map(({ set }) => set.hookups)).toContainEqual([0, 1]);
+    // Neither the best with the weak pair added nor the strong one beside it is another proposal.
+    expect(runnersUp.map(({ set }) => set.hookups)).not.toContainEqual([1, 2]);
+    const bare = runnersUp.find(({ set }) => set.hookups.length === 0)!;
+    expect(bare.speaksFor).toContainEqual({ code: 'fewerPieces', pieces: 1 });
+    expect(bare.speaksFor).toContainEqual({ code: 'heavierBar', kg: bare.barKg - best.barKg });
   });
 });
 
