@@ -37,6 +37,20 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('bodyMassAssumed'), massKg: n }),
   z.strictObject({ code: z.literal('otherEquipment'), equipment: z.string() }),
   z.strictObject({ code: z.literal('notLoadable'), wantedKg: n, nearestKg: n }),
+  z.strictObject({
+    code: z.literal('boundBinds'),
+    bound: z.enum(['leastBar', 'leastBands', 'mostBands', 'mostPairs']),
+    limit: n,
+    wanted: n,
+  }),
+  z.strictObject({
+    code: z.literal('noBands'),
+    why: z.discriminatedUnion('reason', [
+      z.strictObject({ reason: z.literal('noneFits'), slack: n, stretched: n, tooMuchForAnchor: n }),
+      z.strictObject({ reason: z.literal('tooStrong'), lightestKg: n, roomKg: n, pairId: id }),
+      z.strictObject({ reason: z.literal('tooWeak'), strongestKg: n, leastKg: n }),
+    ]),
+  }),
   z.strictObject({ code: z.literal('barAssumed'), massKg: n }),
   z.strictObject({ code: z.literal('clash'), sort: z.enum(['bandPair', 'chainPair']), gearId: id }),
 ]);

@@ -3,6 +3,7 @@ import { up as club } from './migrations/0001-club.ts';
 import { up as history } from './migrations/0002-history.ts';
 import { up as barPath } from './migrations/0003-bar-path.ts';
 import { up as log } from './migrations/0004-log.ts';
+import { up as bounds } from './migrations/0005-bounds.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -11,6 +12,7 @@ export const migrations: Record<string, Migration> = {
   '0002-history': { up: history },
   '0003-bar-path': { up: barPath },
   '0004-log': { up: log },
+  '0005-bounds': { up: bounds },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

@@ -6,12 +6,13 @@ import type { LifterTask } from '#core/day/misfit.ts';
 import { type AssembledCapability, assembleCapability } from './assembleCapability.ts';
 import type { LifterHeights } from './assembleHeights.ts';
 import { assembleLoad } from './assembleLoad.ts';
-import { pairsInUse } from './assembleRackGear.ts';
+import { emptyBarOf, pairsInUse } from './assembleRackGear.ts';
 import { bandCurvesOf } from './bandCurvesOf.ts';
 import { CannotAssemble } from './CannotAssemble.ts';
 import { estimatedCapability } from './estimatedCapability.ts';
 import { recordById } from './recordById.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
+import { tooWeakForBar } from './tooWeakForBar.ts';
 
 /** One lifter of a group, ready to be prescribed for. */
 export interface AssembledPlace {
@@ -34,20 +35,27 @@ export function assemblePlace(
   const { lifterId, rackId, byCoach } = place;
   const setup = { rackId, start, barKg: 0, bands: byCoach?.bands ?? [], chains: [] };
   const { load, heights } = assembleLoad(records, { lifterId, lift: group.lift, setup, on });
-  const { benchHeightM } = recordById(records, 'rack', rackId);
+  const rack = recordById(records, 'rack', rackId);
+  const { benchHeightM } = rack;
   const estimate = estimates.find((one) => one.lifterId === lifterId && one.lift === group.lift);
   const strength = estimate
     ? estimatedCapability(records, estimate, start, benchHeightM)
     : assembleCapability(records, lifterId, group.lift, start, on, benchHeightM);
   const reference = referenceMaximum(records, lifterId, group.lift, on);
   const { bottomM, lockoutM, gravityMps2, path } = load;
+  const task = {
+    capability: strength.capability,
+    travel: { bottomM, lockoutM, gravityMps2, path },
+    heightSpread: heights,
+    aim: group.aim,
+    referenceKg: reference.kg,
+  };
+  const goesBy = estimate ? 'log' : strength.best === null ? 'bodyMass' : 'best';
+  const { barKg, collarsKg } = emptyBarOf(records, rack);
+  const tooWeak = tooWeakForBar(task, barKg + collarsKg, strength.bodyMassKg, goesBy);
+  if (tooWeak !== null) throw new CannotAssemble(tooWeak);
   return {
-    task: {
-      capability: strength.capability,
-      travel: { bottomM, lockoutM, gravityMps2, path },
-      aim: group.aim,
-      referenceKg: reference.kg,
-    },
+    task,
     heights,
     strength,
     reference,

@@ -1,11 +1,13 @@
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
-import type { Place } from '#contract/records/day.ts';
+import { bounds } from '#contract/records/bounds.ts';
+import type { Group, Place } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { BandLimits } from '#core/day/bandCautions.ts';
 import type { PairHookup, RackGear } from '#core/day/Gear.ts';
 import type { Travel } from '#core/day/gearPull.ts';
+import { hookupReach, isUsable } from '#core/day/hookupReach.ts';
+import type { SearchRules } from '#core/day/SearchRules.ts';
 import { splitDiscs } from '#core/day/splitDiscs.ts';
-import { isUsable } from '#core/day/usableHookup.ts';
 import { assembleHookup, isUsedUp } from './assembleHookup.ts';
 import { recordById } from './recordById.ts';
 
@@ -38,14 +40,13 @@ export function assembleRackGear(
   );
   return racks.map(({ rackId, places, travels }, index) => {
     const rack = recordById(records, 'rack', rackId);
-    const bar = rack.barId === null ? null : recordById(records, 'bar', rack.barId);
-    const collars = rack.collarPairId === null ? null : recordById(records, 'collarPair', rack.collarPairId);
+    const { bar, barKg, collarsKg } = emptyBarOf(records, rack);
     const discs = shares[index]!;
     return {
       rack,
       gear: {
-        barKg: bar?.massKg ?? USUAL_BAR_KG,
-        collarsKg: collars?.pairMassKg ?? 0,
+        barKg,
+        collarsKg,
         discs,
         hookups: hookupsAt(records, rack, lift, on, places, travels, limits),
         chains: chainsAt(records, rack, places),
@@ -57,9 +58,25 @@ export function assembleRackGear(
   });
 }
 
+/** The bar and the collars of a rack; a usual bar where none is set. */
+export function emptyBarOf(records: ClubRecords, { barId, collarPairId }: RecordOf<'rack'>) {
+  const bar = barId === null ? null : recordById(records, 'bar', barId);
+  const collars = collarPairId === null ? null : recordById(records, 'collarPair', collarPairId);
+  return { bar, barKg: bar?.massKg ?? USUAL_BAR_KG, collarsKg: collars?.pairMassKg ?? 0 };
+}
+
 /** What the club allows of its bands. */
 export function bandLimitsOf({ club }: Pick<ClubRecords, 'club'>): BandLimits {
   return { safeStretch: club[0]?.safeStretchRatio ?? 2.5, mismatchShare: club[0]?.pairMismatchShare ?? 0.05 };
+}
+
+/** What proposals of a group keep to: its own bounds or the club's, and the club's limit for its bands. */
+export function searchRulesOf(records: Pick<ClubRecords, 'club'>, group: Pick<Group, 'bounds'>): SearchRules {
+  const { safeStretch } = bandLimitsOf(records);
+  // A day that an undo brought back from before the field was there has none.
+  const { leastBarShare, leastBandShare, mostBandShare, mostPairs } =
+    group.bounds ?? records.club[0] ?? bounds.parse({});
+  return { safeStretch, bounds: { leastBarShare, leastBandShare, mostBandShare, mostPairs } };
 }
 
 /** The pairs that are not retired yet. */
@@ -71,7 +88,7 @@ function trueMassKg({ weighedMassKg, faceMassKg }: RecordOf<'disc'>): number {
   return weighedMassKg ?? faceMassKg;
 }
 
-/** Every pair in use in every hookup of the rack that is fit for the group, and whatever the coach hung by hand. */
+/** Every pair in use in every hookup of the rack that is fit for somebody there, and whatever the coach hung by hand. */
 function hookupsAt(
   records: ClubRecords,
   rack: RecordOf<'rack'>,
@@ -84,13 +101,15 @@ function hookupsAt(
   const byHand = places.flatMap((place) => place.byCoach?.bands ?? []);
   const isByHand = (pairId: string, hookupId: string) =>
     byHand.some((band) => band.bandPairId === pairId && band.hookupId === hookupId);
+  const isForSomebody = (hung: PairHookup) =>
+    travels.some((travel) => isUsable(hookupReach(hung, travel), limits.safeStretch));
   return records.hookup
     .filter(({ rackId, lifts }) => rackId === rack.id && lifts.includes(lift))
     .flatMap((hookup) =>
       pairsInUse(records, on).map((pair) => assembleHookup(records, pair.id, hookup.id, on)),
     )
     .filter((hung) => !isUsedUp(hung))
-    .filter((hung) => isByHand(hung.pairId, hung.hookupId) || isUsable(hung, travels, limits));
+    .filter((hung) => isByHand(hung.pairId, hung.hookupId) || isForSomebody(hung));
 }
 
 function chainsAt(

@@ -14,6 +14,7 @@ import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
 import { placeCautions } from './placeCautions.ts';
 import { chanceOfDay, lightenedTo, type PlannedWork, workWith } from './plannedWork.ts';
 import { recordById } from './recordById.ts';
+import { searchFindings } from './searchFindings.ts';
 
 /** A bar set by hand this near to a loadable mass (kg) means that one: 110 on the faces may weigh 109.9. */
 const SAME_BAR_KG = 0.25;
@@ -28,10 +29,11 @@ export function describePlace(
   place: Place,
   assembled: AssembledPlace,
   rack: AssembledRack,
-  { set, barKg: wantedKg, misfit }: PrescribedSetup,
+  chosen: PrescribedSetup,
   barIsKept = false,
 ): Solved {
   const { task, heights, strength, reference } = assembled;
+  const { set, barKg: wantedKg, misfit } = chosen;
   const limits = bandLimitsOf(records);
   const nearestKg = plates({ targetKg: wantedKg, ...rack.gear }).loadedKg;
   const isLoadable = Math.abs(nearestKg - wantedKg) <= SAME_BAR_KG;
@@ -74,6 +76,7 @@ export function describePlace(
   const cautions: PlanCaution[] = [
     ...placeCautions(records, place, assembled, rack, set, on),
     ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
+    ...searchFindings(records, group, place, assembled, rack, chosen),
     ...chanceCautions(group, asked, work),
     ...volumeCautions(volume),
   ];

@@ -255,3 +255,41 @@ describe('assembleLoad', () => {
     expect(loadCurve(load, 2).lockoutN).toBeCloseTo(50 * load.gravityMps2 + 240, 9);
   });
 });
+
+describe('a strength that hardly carries the body', () => {
+  it('is one sentence instead of endless shares, and a beginner with a light best is still prescribed for', async () => {
+    const records = twoLifters();
+    const tall = records.best.find(({ lifterId }) => lifterId === 'tall')!;
+    tall.setup.barKg = 20;
+    for (const mass of records.bodyMass) mass.massKg = mass.lifterId === 'tall' ? 150 : 52;
+    // A body mass of 52 kg and a best of 30 kg is a beginner's squat, common practice.
+    records.best.find(({ lifterId }) => lifterId === 'short')!.setup.barKg = 30;
+    const [short, weak] = solveDay(records, theDay(records)).groups[0]!.places;
+    expect(short!.problem).toBeNull();
+    expect(weak!.solved).toBeNull();
+    expect(weak!.problem).toMatch(/body of 150 kg.*bar of 20 kg/);
+    // Every share that is shown is a number.
+    for (const { explanation } of solvedOf(short!).blocks)
+      for (const { share } of explanation.shares) expect(Number.isFinite(share)).toBe(true);
+  });
+});
+
+describe('what proposals keep to', () => {
+  it('is the club its own, or the group its own, and a bound that holds a lifter back is named', async () => {
+    const records = twoLifters();
+    const day = structuredClone(theDay(records));
+    day.groups[0]!.aim = { by: 'speed', fromMps: 1.2, toMps: 1.3 };
+    const solved = (leastBarShare: number) => {
+      const bounds = { leastBarShare, leastBandShare: 0, mostBandShare: 2, mostPairs: 0 };
+      day.groups[0]!.bounds = bounds;
+      return solveDay(records, day).groups[0]!.places.map(solvedOf);
+    };
+    // Nobody moves half of the maximum at 1.2 m/s: the bar stays at the least.
+    for (const { barKg, reference, cautions } of solved(0.5)) {
+      expect(barKg).toBeGreaterThanOrEqual(0.5 * reference.kg);
+      expect(barKg).toBeLessThan(0.5 * reference.kg + 2.6);
+      expect(cautions).toContainEqual(expect.objectContaining({ code: 'boundBinds', bound: 'leastBar' }));
+    }
+    for (const { barKg, reference } of solved(0)) expect(barKg).toBeLessThan(0.5 * reference.kg);
+  });
+});

@@ -6,7 +6,7 @@ import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { allocate } from '#core/day/allocate.ts';
 import { rankSetups } from '#core/day/rankSetups.ts';
 import { assembleGroup } from './assembleGroup.ts';
-import type { AssembledRack } from './assembleRackGear.ts';
+import { type AssembledRack, searchRulesOf } from './assembleRackGear.ts';
 import { describePlace } from './describePlace.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
 import { recordById } from './recordById.ts';
@@ -26,10 +26,11 @@ export function solveGroup(
   const { found, racks } = assembleGroup(records, day.date, group, estimates);
   const ready = found.flatMap((one) => ('assembled' in one ? [one] : []));
   const rackOf = (place: Place) => racks.findIndex(({ rack }) => rack.id === place.rackId);
+  const rules = searchRulesOf(records, group);
   const lifters = ready.map(({ place, assembled }) => {
     const rack = rackOf(place);
     const fixed = fixedByCoach(place, racks[rack]!.gear);
-    const ranking = rankSetups(assembled.task, racks[rack]!.gear, fixed);
+    const ranking = rankSetups(assembled.task, racks[rack]!.gear, fixed, rules);
     return { rack, ranking, weight: 1, setFixed: fixed.set !== null };
   });
   const endMs = Date.now() + TIME_LIMIT_MS;

@@ -5,7 +5,7 @@ import { fields, notNegative, positive } from './fields.ts';
 import { fixed, gear, refuseTwice, toFixed, toRackGear } from './gearShape.ts';
 import { InputError } from './InputError.ts';
 import { operation } from './Operation.ts';
-import { fromSetup, setup } from './prescribeOperation.ts';
+import { bounds, fromSetup, safeStretchRatio, setup, toRules } from './prescribeOperation.ts';
 import { checkTask, taskFields, toTask } from './taskShape.ts';
 
 const id = z.string().min(1).max(64);
@@ -35,6 +35,8 @@ export const allocateOperation = operation({
       .max(1)
       .default(0.5)
       .describe('0: each their own bands; 1: one set for the whole rack'),
+    safeStretchRatio,
+    bounds: bounds.optional(),
     timeLimit_s: positive.max(600).default(20),
   }),
   outputSchema: z.object({
@@ -63,7 +65,7 @@ export const allocateOperation = operation({
         throw new InputError({ field: `${field}.rackId`, message });
       }
       const chosen = toFixed(lifter.fixed, rack, `${field}.fixed`);
-      const ranking = rankSetups(toTask(lifter), rack, chosen);
+      const ranking = rankSetups(toTask(lifter), rack, chosen, toRules(input));
       return { rack: at, gear: rack, ranking, weight: lifter.weight, setFixed: chosen.set !== null };
     });
     const allocation = allocate({

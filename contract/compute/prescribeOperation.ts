@@ -1,12 +1,32 @@
 import { z } from 'zod';
+import { speaksForSentence } from '#contract/words/speaksForSentence.ts';
 import { explain } from '#core/day/explain.ts';
 import type { RackGear } from '#core/day/Gear.ts';
 import { type PrescribedSetup, prescribe } from '#core/day/prescribe.ts';
+import { freeSearch, noBounds, type SearchRules } from '#core/day/SearchRules.ts';
 import { explanation, fromExplanation } from './explanationShape.ts';
 import { fields } from './fields.ts';
 import { fixed, fromGearSet, gear, setFields, toFixed, toRackGear } from './gearShape.ts';
 import { operation } from './Operation.ts';
 import { checkTask, taskFields, toTask } from './taskShape.ts';
+
+/** Given, it is a limit of the search; left out, the usual one is flagged only. */
+export const safeStretchRatio = z
+  .number()
+  .min(1)
+  .optional()
+  .describe('No band is proposed beyond this stretch. Left out: any is, and flagged beyond 2.5');
+const FLAGGED_STRETCH = 2.5;
+
+const share = z.number().min(0).max(2);
+
+/** What a proposal keeps to, of `reference_kg`; what is left out is free. */
+export const bounds = fields({
+  leastBarShare: share.optional(),
+  leastBandShare: share.optional().describe('Of all bands together at lockout, where any hang'),
+  mostBandShare: share.optional(),
+  mostPairs: z.int().min(0).max(3).optional(),
+});
 
 /** A bar with its bands and chains, and how far it is from the aim. */
 export const setup = z.object({ ...setFields, bar_kg: z.number(), misfit: z.number() });
@@ -18,7 +38,8 @@ export const prescribeOperation = operation({
     ...taskFields,
     gear,
     fixed: fixed.optional(),
-    safeStretchRatio: z.number().min(1).default(2.5).describe('Stretch beyond which a band is flagged'),
+    safeStretchRatio,
+    bounds: bounds.optional(),
     pairMismatchShare: z
       .number()
       .positive()
@@ -28,20 +49,42 @@ export const prescribeOperation = operation({
   outputSchema: z.object({
     best: setup,
     explanation,
-    runnersUp: z.array(setup).describe('The next best, at most five'),
+    runnersUp: z
+      .array(
+        setup.extend({
+          speaksFor: z.array(
+            z.object({
+              code: z.string(),
+              pieces: z.number().optional(),
+              kg: z.number().optional(),
+              misfitMore: z.number().optional(),
+            }),
+          ),
+          why: z.string().describe('The same in words'),
+        }),
+      )
+      .describe('The next best that are other proposals, at most five'),
     setsCompared: z.number(),
   }),
   run(input) {
     const task = toTask(input);
     const rack = toRackGear(input.gear, 'gear');
+    const limits = {
+      safeStretch: input.safeStretchRatio ?? FLAGGED_STRETCH,
+      mismatchShare: input.pairMismatchShare,
+    };
     const { best, runnersUp, setsCompared } = prescribe(task, rack, {
       fixed: toFixed(input.fixed, rack, 'fixed'),
+      rules: toRules(input),
     });
-    const limits = { safeStretch: input.safeStretchRatio, mismatchShare: input.pairMismatchShare };
     return {
       best: fromSetup(best, rack),
       explanation: fromExplanation(explain(task, rack, best.set, best.barKg, limits)),
-      runnersUp: runnersUp.map((one) => fromSetup(one, rack)),
+      runnersUp: runnersUp.map((one) => ({
+        ...fromSetup(one, rack),
+        speaksFor: one.speaksFor,
+        why: speaksForSentence(one.speaksFor, (kg) => `${Number(kg.toFixed(1))} kg`),
+      })),
       setsCompared,
     };
   },
@@ -49,4 +92,20 @@ export const prescribeOperation = operation({
 
 export function fromSetup({ set, barKg, misfit }: PrescribedSetup, rack: RackGear): z.input<typeof setup> {
   return { ...fromGearSet(set, rack), bar_kg: barKg, misfit };
+}
+
+/** The limits of the search that a document gives. */
+export function toRules(given: {
+  safeStretchRatio?: number | undefined;
+  bounds?: z.output<typeof bounds> | undefined;
+}): SearchRules {
+  return {
+    safeStretch: given.safeStretchRatio ?? freeSearch.safeStretch,
+    bounds: {
+      leastBarShare: given.bounds?.leastBarShare ?? noBounds.leastBarShare,
+      leastBandShare: given.bounds?.leastBandShare ?? noBounds.leastBandShare,
+      mostBandShare: given.bounds?.mostBandShare ?? noBounds.mostBandShare,
+      mostPairs: given.bounds?.mostPairs ?? noBounds.mostPairs,
+    },
+  };
 }

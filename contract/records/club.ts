@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bounds } from './bounds.ts';
 import { kind, note } from './kind.ts';
 
 /** Settings of the one club; every other record belongs to it. */
@@ -23,6 +24,8 @@ export const club = kind('club', 'club', {
   pairMismatchShare: z.number().min(0.005).max(0.5).default(0.05),
   /** A band stretched beyond this ratio is flagged. Assumption: 2.5; the maker's figure rules. */
   safeStretchRatio: z.number().min(1.2).max(6).default(2.5),
+  /** What a proposal keeps to, of the reference maximum; a group may have its own. Common practice, no source. */
+  ...bounds.shape,
   remeasureAfterDays: z.number().int().min(1).max(3650).default(180),
   remeasureAfterCycles: z.number().int().min(1).max(1_000_000).default(5000),
   note,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bounds } from './bounds.ts';
 import { kind, localDate, note, recordId } from './kind.ts';
 import { lift, setup, start } from './lift.ts';
 
@@ -65,6 +66,8 @@ export const group = z.strictObject({
   blocks: z.array(block).min(1).max(12),
   /** Bars are lightened until all reps are made with at least this chance, by each lifter's whole log; null: as aimed. */
   leastChance: z.number().min(0.5).max(0.99).nullable().default(null),
+  /** What its proposals keep to; null: the club's own bounds. */
+  bounds: bounds.nullable().default(null),
   /** Lifters in lifting order. */
   places: z.array(place).max(60),
 });

@@ -17,6 +17,10 @@ export function twoLifters(): ClubRecords {
         bandChangeMinutes: 1,
         pairMismatchShare: 0.05,
         safeStretchRatio: 3.5,
+        leastBarShare: 0.4,
+        leastBandShare: 0.25,
+        mostBandShare: 0.45,
+        mostPairs: 3,
         remeasureAfterDays: 180,
         remeasureAfterCycles: 5000,
         note: '',
@@ -116,6 +120,7 @@ export function twoLifters(): ClubRecords {
               { sets: 6, reps: 2, restSeconds: 60, shareOfAim: 1 },
             ],
             leastChance: null,
+            bounds: null,
             places: ['short', 'tall'].map((lifterId) => ({
               lifterId,
               rackId: 'rack',

@@ -43,6 +43,8 @@ const cautions: PlanCaution[] = [
   { code: 'otherEquipment', equipment: 'wraps' },
   { code: 'notLoadable', wantedKg: 101, nearestKg: 100 },
   { code: 'barAssumed', massKg: 20 },
+  { code: 'boundBinds', bound: 'leastBar', limit: 0.4, wanted: 0.12 },
+  { code: 'noBands', why: { reason: 'tooStrong', lightestKg: 160, roomKg: 30, pairId } },
   { code: 'clash', sort: 'bandPair', gearId: 'p' },
 ];
 

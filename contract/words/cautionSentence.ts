@@ -1,4 +1,6 @@
 import type { PlanCaution } from '#contract/explainedBar.ts';
+import { boundSentence } from './boundSentence.ts';
+import { noBandsSentence } from './noBandsSentence.ts';
 
 /** What a sentence needs to know of the club: how its gear is called and how quantities are written. */
 export interface CautionNames {
@@ -68,6 +70,10 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return `The best behind these numbers was made in other equipment (${caution.equipment}).`;
     case 'notLoadable':
       return `The discs at this rack cannot load ${names.mass(caution.wantedKg)}; the nearest is ${names.mass(caution.nearestKg)}.`;
+    case 'boundBinds':
+      return boundSentence(caution);
+    case 'noBands':
+      return noBandsSentence(caution.why, names);
     case 'barAssumed':
       return `No bar is set for this rack; ${names.mass(caution.massKg)} was assumed.`;
     case 'clash':

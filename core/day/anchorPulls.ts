@@ -14,12 +14,16 @@ export function anchorPulls(gear: RackGear, set: GearSet, travel: Travel): Expla
     const hookup = gear.hookups[index]!;
     const { anchorId, ratedLoadN } = hookup;
     const before = anchors.get(anchorId)?.pullN ?? 0;
-    anchors.set(anchorId, { anchorId, pullN: before + mostOnOneSide(hookup, travel), ratedLoadN });
+    anchors.set(anchorId, { anchorId, pullN: before + mostOnOneSideN(hookup, travel), ratedLoadN });
   }
   return [...anchors.values()];
 }
 
-function mostOnOneSide({ rigged, measured }: PairHookup, { bottomM, lockoutM, path }: Travel): number {
+/** The most that one anchor point carries for one pair. */
+export function mostOnOneSideN(
+  { rigged, measured }: PairHookup,
+  { bottomM, lockoutM, path }: Travel,
+): number {
   const ends = [bottomM, lockoutM];
   const geometry = rigged.map((band) => bandPull(band, path, bottomM, lockoutM));
   const scale = measured === null ? [] : [hungPull(measured, bottomM, lockoutM)];

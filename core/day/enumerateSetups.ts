@@ -1,13 +1,15 @@
 import type { GearSet, RackGear } from './Gear.ts';
-
-/** Loops that fit on one sleeve beside the discs and can still be handled safely; assumption, common practice. */
-const LOOPS_A_SIDE = 3;
+import { noBounds } from './SearchRules.ts';
 
 /**
- * Every set of bands and chains that the rack's gear allows: up to three band pairs, no pair twice, each in any of
- * its hookups, with 0 to all pairs of each chain. The bare bar is the first.
+ * Every set of bands and chains that the rack's gear allows: up to `mostPairs` band pairs, no pair twice, each in any of
+ * its hookups, with 0 to all pairs of each chain. The bare bar is the first. `usable`: the hookups to choose from, ascending.
  */
-export function enumerateSetups({ hookups, chains }: Pick<RackGear, 'hookups' | 'chains'>): GearSet[] {
+export function enumerateSetups(
+  { hookups, chains }: Pick<RackGear, 'hookups' | 'chains'>,
+  usable: readonly number[] = [...hookups.keys()],
+  mostPairs = noBounds.mostPairs,
+): GearSet[] {
   let chainChoices: number[][] = [[]];
   for (const { pairs } of chains) {
     chainChoices = chainChoices.flatMap((choice) =>
@@ -17,8 +19,9 @@ export function enumerateSetups({ hookups, chains }: Pick<RackGear, 'hookups' | 
   const bandChoices: number[][] = [[]];
   for (let i = 0; i < bandChoices.length; i++) {
     const choice = bandChoices[i]!;
-    if (choice.length === LOOPS_A_SIDE) break;
-    for (let next = (choice.at(-1) ?? -1) + 1; next < hookups.length; next++) {
+    if (choice.length === mostPairs) break;
+    for (const next of usable) {
+      if (next <= (choice.at(-1) ?? -1)) continue;
       if (choice.every((index) => hookups[index]!.pairId !== hookups[next]!.pairId))
         bandChoices.push([...choice, next]);
     }

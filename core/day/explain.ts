@@ -10,7 +10,7 @@ import type { Caution } from './Caution.ts';
 import type { ExplainedForce, Explanation } from './Explanation.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { gearLoad } from './gearLoad.ts';
-import { type HeightSpread, withHeightSpread } from './heightSpread.ts';
+import { measuredHeights, withHeightSpread } from './heightSpread.ts';
 import type { LifterTask } from './misfit.ts';
 
 const POINTS = 21;
@@ -22,7 +22,7 @@ const bases: readonly Basis[] = ['bar', 'bottom', 'mean', 'lockout'];
 
 /** Works out everything there is to say about one bar for one lifter. Without `heightSpread` the heights are measured. */
 export function explain(
-  task: Omit<LifterTask, 'aim'> & { heightSpread?: HeightSpread },
+  task: Omit<LifterTask, 'aim'>,
   gear: RackGear,
   set: GearSet,
   barKg: number,
@@ -31,7 +31,7 @@ export function explain(
   const load = gearLoad(gear, set, task.travel, barKg);
   const compiled = compileLoad(load);
   const bare = curveOf(compiled, POINTS);
-  const { heightSpread = { bottomSdM: 0, lockoutSdM: 0 } } = task;
+  const { heightSpread = measuredHeights } = task;
   const totalN = (zM: number) => compiled.at(zM).totalN;
   const curve = {
     ...bare,

@@ -2,6 +2,7 @@ import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
 import type { PairHookup, RackGear } from './Gear.ts';
+import { type HeightSpread, heightEffectN, measuredHeights } from './heightSpread.ts';
 
 /** Where and how far one lifter moves the bar in this lift and start. */
 export type Travel = Pick<Load, 'bottomM' | 'lockoutM' | 'gravityMps2' | 'path'>;
@@ -9,13 +10,24 @@ export type Travel = Pick<Load, 'bottomM' | 'lockoutM' | 'gravityMps2' | 'path'>
 /** Shares of the lift's own range that a prescription is judged on: its steep last part is reported, not chased. */
 export const rangeThatMatters: readonly number[] = Array.from({ length: 18 }, (_, i) => i * 0.05);
 
-/** Vertical pull (N) of one piece of gear over one lifter's travel; pulls of several pieces add up. */
+/** Vertical force (N) over one lifter's travel; those of several pieces of gear add up. */
 export interface GearPull {
   /** At the heights of `rangeThatMatters`. */
   gridN: readonly number[];
   bottomN: number;
   lockoutN: number;
   meanN: number;
+}
+
+/** What one piece of gear pulls, and how well that is known. */
+export interface GearPiece {
+  pull: GearPull;
+  /** Of the pull, bands alone; a chain has none. */
+  band: GearPull;
+  /** Standard deviation from the curve of its bands or its readings; those of several pieces are independent. */
+  sd: GearPull;
+  /** What one standard deviation of the lifter's heights adds to the pull, with its sign; alike for all pieces. */
+  byHeight: GearPull;
 }
 
 /** Height of a share of the lift's own range. */
@@ -29,21 +41,33 @@ export function pairOnBar({ rigged, measured }: PairHookup): Pick<Load, 'bands' 
 }
 
 /** What each hookup, and one pair of each chain kind, pulls over this travel. */
-export function gearPulls(gear: RackGear, travel: Travel): { hookups: GearPull[]; chains: GearPull[] } {
+export function gearPieces(
+  gear: RackGear,
+  travel: Travel,
+  heights: HeightSpread = measuredHeights,
+): { hookups: GearPiece[]; chains: GearPiece[] } {
   const bare: Load = { ...travel, barKg: 0, bands: [], hungBands: [], chains: [] };
   return {
-    hookups: gear.hookups.map((hookup) => pullOf({ ...bare, ...pairOnBar(hookup) })),
-    chains: gear.chains.map(({ chain }) => pullOf({ ...bare, chains: [chain] })),
+    hookups: gear.hookups.map((hookup) => pieceOf({ ...bare, ...pairOnBar(hookup) }, heights)),
+    chains: gear.chains.map(({ chain }) => pieceOf({ ...bare, chains: [chain] }, heights)),
   };
 }
 
-function pullOf(load: Load): GearPull {
+function pieceOf(load: Load, heights: HeightSpread): GearPiece {
   const compiled = compileLoad(load);
-  const { bottomN, lockoutN, meanN } = curveOf(compiled, 2);
+  const { bottomM, lockoutM } = load;
+  const sampled = (f: (zM: number) => number): GearPull => {
+    const gridN = rangeThatMatters.map((s) => f(heightAt(load, s)));
+    const meanN = gridN.reduce((sum, forceN) => sum + forceN, 0) / gridN.length;
+    return { gridN, bottomN: f(bottomM), lockoutN: f(lockoutM), meanN };
+  };
+  const pull = { ...sampled(compiled.totalN), meanN: curveOf(compiled, 2).meanN };
   return {
-    gridN: rangeThatMatters.map((s) => compiled.at(heightAt(load, s)).totalN),
-    bottomN,
-    lockoutN,
-    meanN,
+    pull,
+    band: load.chains.length > 0 ? sampled(() => 0) : pull,
+    sd: sampled(compiled.bandSdN),
+    byHeight: sampled((zM) =>
+      heightEffectN(heights, (zM - bottomM) / (lockoutM - bottomM), zM, compiled.totalN),
+    ),
   };
 }

@@ -6,6 +6,9 @@ export interface HeightSpread {
   lockoutSdM: number;
 }
 
+/** Both were measured. */
+export const measuredHeights: HeightSpread = { bottomSdM: 0, lockoutSdM: 0 };
+
 /**
  * The load at a point with what its height adds to its spread, in squares to that of the bands:
  *
@@ -15,10 +18,19 @@ export interface HeightSpread {
  */
 export function withHeightSpread(
   point: LoadPoint,
-  { bottomSdM, lockoutSdM }: HeightSpread,
+  heights: HeightSpread,
   totalN: (zM: number) => number,
 ): LoadPoint {
-  const sdM = (1 - point.s) * bottomSdM + point.s * lockoutSdM;
-  const fromHeightN = (totalN(point.zM + sdM) - totalN(point.zM - sdM)) / 2;
-  return { ...point, sdN: Math.hypot(point.sdN, fromHeightN) };
+  return { ...point, sdN: Math.hypot(point.sdN, heightEffectN(heights, point.s, point.zM, totalN)) };
+}
+
+/** What one standard deviation of the height at `s` changes of a load (N), with its sign. */
+export function heightEffectN(
+  { bottomSdM, lockoutSdM }: HeightSpread,
+  s: number,
+  zM: number,
+  totalN: (zM: number) => number,
+): number {
+  const sdM = (1 - s) * bottomSdM + s * lockoutSdM;
+  return (totalN(zM + sdM) - totalN(zM - sdM)) / 2;
 }

@@ -1,14 +1,19 @@
 import type { Capability } from '#core/rep/Capability.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
+import { DAY_SD } from '#core/strength/parameters.ts';
 import type { Aim, Basis } from './Aim.ts';
 import { type GearPull, heightAt, rangeThatMatters, type Travel } from './gearPull.ts';
+import type { HeightSpread } from './heightSpread.ts';
 
 /**
- * How far a setup is from the aim, as one number; 0.05 is five points of a percentage (model, "prescribing").
+ * How far a setup is expected to be from the aim, as one number; 0.05 is five points of a percentage (model, "day").
  *
- *   capability: root mean square of share(s) - aim(s) over the range that matters, aim linear bottom to lockout
- *   percent:    root mean square of (achieved share - target) over the targets
- *   speed:      sqrt(speedMiss^2 + spread^2), spread = standard deviation of share(s) over the range that matters
+ *   misfit^2 = mean square of the residuals + variance of the shares by what is not known of gear and heights
+ *              + felt^2 for each piece hung
+ *
+ *   capability: residuals share(s) - aim(s) over the range that matters, aim linear bottom to lockout
+ *   percent:    residuals achieved share - target, over the targets
+ *   speed:      speedMiss^2 + the same of share(s) over its mean, the spread about it counted for EVENNESS of itself
  *
  * All residuals are linear in the bar's mass, `residual = perKg * barKg + gear`, so that the best bar mass is a
  * closed form: `-sum(perKg * gear) / sum(perKg^2)`.
@@ -19,6 +24,14 @@ export interface AimRows {
   empty: readonly number[];
   /** What one piece of gear adds to the residuals. */
   gearRow(pull: GearPull): number[];
+  /** Shares that a force makes where the aim looks, before anything is taken off them. */
+  shareRow(pull: GearPull): number[];
+  /** The share of a kilogram on the bar, mean of where the aim looks. */
+  sharePerKg: number;
+  /** How much the lifter's strength with bands may differ from that without, as a share of their pull. */
+  bandErrorSd: number;
+  /** What one more piece must take off the squared misfit to be worth hanging: what nobody can feel. */
+  feltSquare: number;
 }
 
 /** The lifter's side of the task: capability, travel and the maximum (kg) that percentages refer to. */
@@ -27,26 +40,59 @@ export interface LifterTask {
   travel: Travel;
   aim: Aim;
   referenceKg: number;
+  /** How well the heights are known; left out: measured. */
+  heightSpread?: HeightSpread;
 }
 
-/** The residuals of the aim; for a speed zone those of the spread alone. */
-export function aimRows({ capability, travel, aim, referenceKg }: LifterTask): AimRows {
+/**
+ * From straight weight to 25 % in bands the spread of share(s) falls from 0.35 to 0.28 of its mean; counted so, that is
+ * worth a miss of some 0.04 m/s, the scatter of one set's measured speed. Evenness moves no set further (judgement).
+ */
+const EVENNESS = 0.25;
+/** ln strength that bands show beyond the model, for a load all of bands; assumption, as in the estimate's prior. */
+const BAND_ERROR_SD = 0.1;
+
+/**
+ * The residuals of the aim; for a speed zone those of the spread alone. `stepKg`: the finest step of the bar's mass. A piece is
+ * felt only beyond the form of the day (`DAY_SD` of what is lifted), and must not win by luck of rounding (half a step).
+ */
+export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, stepKg: number): AimRows {
   const g = travel.gravityMps2;
+  const felt = (levelSquare: number, sharePerKg: number) =>
+    DAY_SD ** 2 * levelSquare + ((stepKg / 2) * sharePerKg) ** 2;
   if (aim.by === 'percent') {
+    const gearRow = (pull: GearPull) =>
+      aim.targets.map(({ basis }) => pullOn(basis, pull) / (g * referenceKg));
     return {
       perKg: aim.targets.map(() => 1 / referenceKg),
       empty: aim.targets.map(({ share }) => -share),
-      gearRow: (pull) => aim.targets.map(({ basis }) => pullOn(basis, pull) / (g * referenceKg)),
+      gearRow,
+      shareRow: gearRow,
+      sharePerKg: 1 / referenceKg,
+      // Percentages are of a maximum that stands fast: what strength does with bands is not asked.
+      bandErrorSd: 0,
+      feltSquare: felt(meanSquare(aim.targets.map(({ share }) => share)), 1 / referenceKg),
     };
   }
   const sharePerN = rangeThatMatters.map((s) => shareOfCapability(1, capability, heightAt(travel, s), g));
   const perKg = sharePerN.map((share) => share * g);
   const shares = (pull: GearPull) => pull.gridN.map((forceN, i) => forceN * sharePerN[i]!);
+  const sharePerKg = meanOf(perKg);
+  const common = { shareRow: shares, sharePerKg, bandErrorSd: BAND_ERROR_SD };
   if (aim.by === 'capability') {
-    const wanted = (s: number) => aim.bottomShare + (aim.lockoutShare - aim.bottomShare) * s;
-    return { perKg, empty: rangeThatMatters.map((s) => -wanted(s)), gearRow: shares };
+    const wanted = rangeThatMatters.map((s) => aim.bottomShare + (aim.lockoutShare - aim.bottomShare) * s);
+    const feltSquare = felt(meanSquare(wanted), sharePerKg);
+    return { ...common, perKg, empty: wanted.map((share) => -share), gearRow: shares, feltSquare };
   }
-  return { perKg: centred(perKg), empty: perKg.map(() => 0), gearRow: (pull) => centred(shares(pull)) };
+  const unevenness = (values: readonly number[]) => centred(values).map((value) => EVENNESS * value);
+  return {
+    ...common,
+    perKg: unevenness(perKg),
+    empty: perKg.map(() => 0),
+    gearRow: (pull) => unevenness(shares(pull)),
+    // Shares count over their mean here, and speed is held to the zone by itself.
+    feltSquare: felt(1, 0),
+  };
 }
 
 /** `misfit^2 = curvature * barKg^2 + 2 * tilt * barKg + level`: the rows of one gear set, summed once. */
@@ -87,7 +133,18 @@ function pullOn(basis: Basis, pull: GearPull): number {
   return { bottom: pull.bottomN, lockout: pull.lockoutN, mean: pull.meanN }[basis];
 }
 
+/** Mean of the squares. */
+export function meanSquare(values: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += values[i]! ** 2;
+  return sum / values.length;
+}
+
+export function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
 function centred(values: readonly number[]): number[] {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const mean = meanOf(values);
   return values.map((value) => value - mean);
 }

@@ -156,3 +156,9 @@ function unload(
   const discsKg = perSide.reduce((sum, disc) => sum + 2 * disc.massKg * disc.count, 0);
   return { loadedKg: gear.barKg + gear.collarsKg + discsKg, perSide };
 }
+
+/** The finest step (kg) of the bar's mass: a pair of the lightest discs; 0 without discs. */
+export function finestStepKg({ discs }: Pick<BarAndDiscs, 'discs'>): number {
+  const masses = discs.flatMap(({ massKg, pairs }) => (pairs > 0 ? [massKg] : []));
+  return masses.length > 0 ? 2 * Math.min(...masses) : 0;
+}

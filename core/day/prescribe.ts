@@ -1,12 +1,16 @@
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { type Fixed, rankSetups } from './rankSetups.ts';
+import { isAnother, type SpeaksFor, speaksFor } from './runnersUp.ts';
+import type { SearchRules } from './SearchRules.ts';
 import type { SetupRanking } from './SetupRanking.ts';
 import { setChanges } from './setChanges.ts';
 
 /** Misfits that differ by less than this are a tie (half a tenth of a point): below what any band is known to. */
 export const TIE = 0.0005;
 const RUNNERS_UP = 5;
+/** Other proposals are looked for among so many of the best sets: further down they are no proposals any more. */
+const MOST_LOOKED_AT = 300;
 
 export interface PrescribedSetup {
   set: GearSet;
@@ -16,8 +20,8 @@ export interface PrescribedSetup {
 
 export interface Prescription {
   best: PrescribedSetup;
-  /** The next best sets, each with its own best bar mass. */
-  runnersUp: PrescribedSetup[];
+  /** The next best sets that are other proposals, each with its own best bar mass and what speaks for it. */
+  runnersUp: (PrescribedSetup & { speaksFor: SpeaksFor[] })[];
   /** How many sets were compared, and how many reps had to be simulated for it. */
   setsCompared: number;
   repsSimulated: number;
@@ -25,41 +29,51 @@ export interface Prescription {
 
 /**
  * The band and chain set and the loadable bar mass with the least misfit, of everything that the gear allows (model,
- * "prescribing"), and the five next best. Ties go to fewer bands, then fewer chains, then fewer changes from the set
+ * "day"), and the five next best that are other proposals. Ties go to fewer bands, then fewer chains, then fewer changes from the set
  * that hangs there before.
  */
 export function prescribe(
   task: LifterTask,
   gear: RackGear,
-  options: { fixed?: Fixed; before?: GearSet } = {},
+  options: { fixed?: Fixed; before?: GearSet; rules?: SearchRules } = {},
 ): Prescription {
-  const ranking = rankSetups(task, gear, options.fixed);
-  const ranked = bestWithTies(ranking);
+  const ranking = rankSetups(task, gear, options.fixed, options.rules);
   const rank = ({ set }: PrescribedSetup) => [
     set.hookups.length,
     set.chainPairs.reduce((sum, pairs) => sum + pairs, 0),
     options.before === undefined ? 0 : setChanges(options.before, set),
   ];
   const chosen: PrescribedSetup[] = [];
-  while (ranked.length > 0 && chosen.length <= RUNNERS_UP) {
-    const tied = ranked.filter(({ misfit }) => misfit <= ranked[0]!.misfit + TIE);
-    const first = tied.reduce((a, b) => (comesBefore(rank(b), rank(a)) ? b : a));
-    chosen.push(first);
-    ranked.splice(ranked.indexOf(first), 1);
+  const nextTied = tiedOnes(ranking);
+  for (let tied = nextTied(); tied.length > 0 && chosen.length <= RUNNERS_UP; tied = nextTied()) {
+    tied.sort((a, b) => (comesBefore(rank(a), rank(b)) ? -1 : comesBefore(rank(b), rank(a)) ? 1 : 0));
+    for (const setup of tied)
+      if (chosen.length <= RUNNERS_UP && chosen.every(({ set }) => isAnother(set, setup.set)))
+        chosen.push(setup);
   }
-  const [best, ...runnersUp] = chosen;
-  return { best: best!, runnersUp, setsCompared: ranking.sets.length, repsSimulated: ranking.reps() };
+  const [best, ...others] = chosen;
+  return {
+    best: best!,
+    runnersUp: others.map((setup) => ({ ...setup, speaksFor: speaksFor(setup, best!, gear) })),
+    setsCompared: ranking.sets.length,
+    repsSimulated: ranking.reps(),
+  };
 }
 
-/** The six best sets and all that tie with the sixth, best first. */
-function bestWithTies(ranking: SetupRanking): PrescribedSetup[] {
-  const found: PrescribedSetup[] = [];
-  for (let score = ranking.next(); score !== null; score = ranking.next()) {
-    const { index, barKg, misfit } = score;
-    if (found.length > RUNNERS_UP && misfit > found[RUNNERS_UP]!.misfit + TIE) break;
-    found.push({ set: ranking.sets[index]!, barKg, misfit });
-  }
-  return found;
+/** Gives the best sets in order of misfit, each time the next one with all that tie with it; none after the last. */
+function tiedOnes(ranking: SetupRanking): () => PrescribedSetup[] {
+  let looked = 0;
+  const take = (): PrescribedSetup | null => {
+    const score = looked++ < MOST_LOOKED_AT ? ranking.next() : null;
+    return score && { set: ranking.sets[score.index]!, barKg: score.barKg, misfit: score.misfit };
+  };
+  let ahead = take();
+  return () => {
+    const tied: PrescribedSetup[] = [];
+    for (; ahead !== null && ahead.misfit <= (tied[0]?.misfit ?? ahead.misfit) + TIE; ahead = take())
+      tied.push(ahead);
+    return tied;
+  };
 }
 
 function comesBefore(a: readonly number[], b: readonly number[]): boolean {

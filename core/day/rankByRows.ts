@@ -1,5 +1,6 @@
 import { gearSums } from './gearSums.ts';
 import { aimRows, bestBarKg, misfitOf } from './misfit.ts';
+import { finestStepKg } from './plates.ts';
 import type { RankingInput, SetupRanking, SetupScore } from './SetupRanking.ts';
 
 /**
@@ -7,10 +8,11 @@ import type { RankingInput, SetupRanking, SetupScore } from './SetupRanking.ts';
  * a closed form, and since the parabola is symmetric the loadable mass nearest to it is the best loadable one.
  */
 export function rankByRows({ task, gear, sets, loadableKg }: RankingInput): SetupRanking {
-  const rows = aimRows(task);
+  const rows = aimRows(task, finestStepKg(gear));
   const sums = gearSums(task, gear, rows);
   const scores = sets.map((set, index): SetupScore => {
-    const parabola = sums.parabolaOf(set);
+    const distance = sums.parabolaOf(set);
+    const parabola = { ...distance, level: distance.level + sums.feltSquareOf(set) };
     const barKg = nearest(loadableKg, bestBarKg(parabola));
     return { index, barKg, misfit: misfitOf(parabola, barKg) };
   });

@@ -1,9 +1,11 @@
 import { compileLoad, withBarKg } from '#core/load/compileLoad.ts';
 import { minHeap } from '#core/numeric/minHeap.ts';
 import { ascend } from '#core/rep/ascend.ts';
+import { type Evenness, evenness, leastUnevenness } from './evenness.ts';
 import { gearLoad } from './gearLoad.ts';
 import { gearSums } from './gearSums.ts';
-import { aimRows, type BarParabola, bestBarKg, misfitOf, speedMiss } from './misfit.ts';
+import { aimRows, speedMiss } from './misfit.ts';
+import { finestStepKg } from './plates.ts';
 import type { RankingInput, SetupRanking, SetupScore } from './SetupRanking.ts';
 
 interface SpeedZone {
@@ -30,12 +32,18 @@ const STEP_TOLERANCE = 1e-6;
  * until the least bound belongs to a single, simulated mass: nothing left can be better.
  */
 export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone: SpeedZone): SetupRanking {
-  const sums = gearSums(task, gear, aimRows(task));
+  const rows = aimRows(task, finestStepKg(gear));
+  const sums = gearSums(task, gear, rows);
   const g = task.travel.gravityMps2;
   const guess = speedGuess();
   let reps = 0;
   const states = sets.map((set) => {
-    const spread = sums.parabolaOf(set);
+    const spread = evenness(
+      sums.parabolaOf(set),
+      rows.sharePerKg,
+      sums.meanShareOf(set),
+      sums.feltSquareOf(set),
+    );
     const whole = { first: 0, last: loadableKg.length - 1, slowMps: 0, fastMps: Number.POSITIVE_INFINITY };
     return {
       set,
@@ -104,8 +112,8 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
 }
 
 /** Least spread over a run of masses: at the parabola's lowest point, or at the end of the run nearest to it. */
-function leastSpread(spread: BarParabola, kg: readonly number[], first: number, last: number): number {
-  return misfitOf(spread, Math.min(Math.max(bestBarKg(spread), kg[first]!), kg[last]!));
+function leastSpread(spread: Evenness, kg: readonly number[], first: number, last: number): number {
+  return leastUnevenness(spread, kg[first]!, kg[last]!);
 }
 
 /** Least distance from the zone of a speed that lies between the stretch's bounds. */
@@ -120,7 +128,7 @@ function stretchMiss(zone: SpeedZone, { slowMps, fastMps }: Pick<Stretch, 'slowM
  */
 function splitAt(
   { first, last }: Stretch,
-  { spread }: { spread: BarParabola },
+  { spread }: { spread: Evenness },
   kg: readonly number[],
   zone: SpeedZone,
   guessMps: (barKg: number) => number | null,

@@ -1,11 +1,13 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { fitBand } from '#core/band/fitBand.ts';
+import { compileLoad } from '#core/load/compileLoad.ts';
 import { loadCurve } from '#core/load/loadCurve.ts';
 import { simulateRep } from '#core/rep/simulateRep.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
 import type { Aim } from './Aim.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
-import type { RackGear } from './Gear.ts';
+import type { GearSet, RackGear } from './Gear.ts';
 import { gearLoad } from './gearLoad.ts';
 import type { LifterTask } from './misfit.ts';
 import { loadableMasses } from './plates.ts';
@@ -88,21 +90,60 @@ const aims: fc.Arbitrary<Aim> = fc.oneof(
 
 const rms = (values: number[]) => Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
 
-/** The misfit as its definition says, straight from load curve and simulated rep: the independent reference. */
-function misfitByDefinition(
-  gear: RackGear,
-  set: Parameters<typeof gearLoad>[1],
-  barKg: number,
-  { aim, referenceKg }: LifterTask,
-): number {
+const square = (value: number) => value * value;
+const meanOf = (values: number[]) => values.reduce((sum, v) => sum + v, 0) / values.length;
+/** Heights known to 1 and 2 cm. */
+const heightSpread = { bottomSdM: 0.02, lockoutSdM: 0.01 };
+
+/** The misfit as docs/model.md defines it, straight from load curves and a simulated rep: the independent reference. */
+function misfitByDefinition(gear: RackGear, set: GearSet, barKg: number, task: LifterTask): number {
+  const { aim, referenceKg } = task;
   const load = gearLoad(gear, set, travel, barKg);
   const curve = loadCurve(load, 21);
   const matters = curve.points.slice(0, 18);
-  const share = matters.map((p) => shareOfCapability(p.totalN, capability, p.zM, 9.80665));
-  if (aim.by === 'capability') {
-    return rms(
-      share.map((value, i) => value - (aim.bottomShare * (1 - i / 20) + (aim.lockoutShare * i) / 20)),
+  const perN = matters.map((p) => shareOfCapability(1, capability, p.zM, 9.80665));
+  const shares = (forcesN: number[]) => forcesN.map((forceN, i) => forceN * perN[i]!);
+  const share = shares(matters.map(({ totalN }) => totalN));
+  // Each piece alone: what its curve and what the heights leave open where the aim looks, and what its bands pull.
+  const without = { hookups: [] as number[], chainPairs: set.chainPairs.map(() => 0) };
+  const pieces = [
+    ...set.hookups.map((index) => ({ ...without, hookups: [index] })),
+    ...set.chainPairs.flatMap((pairs, kind) =>
+      Array.from({ length: pairs }, () => ({ ...without, chainPairs: without.chainPairs.with(kind, 1) })),
+    ),
+  ].map((piece) => {
+    const own = gearLoad(gear, piece, travel, 0);
+    const points = loadCurve(own, 21).points;
+    const { totalN } = compileLoad(own);
+    const sds = points.map(({ sdN }) => sdN);
+    const heights = points.map(({ s, zM }) => {
+      const sdM = 0.02 * (1 - s) + 0.01 * s;
+      return (totalN(zM + sdM) - totalN(zM - sdM)) / 2;
+    });
+    const bands = points.map(({ bandN }) => bandN);
+    const looksAt = (values: number[]): number[] => {
+      if (aim.by !== 'percent') return shares(values.slice(0, 18));
+      const at = { bar: 0, bottom: values[0]!, lockout: values[20]!, mean: meanOf(values.slice(0, 18)) };
+      return aim.targets.map(({ basis }) => at[basis] / (9.80665 * referenceKg));
+    };
+    return { sds: looksAt(sds), heights: looksAt(heights), bands: looksAt(bands) };
+  });
+  const together = (pick: (piece: (typeof pieces)[number]) => number[]) =>
+    (pieces[0] ? pick(pieces[0]) : [0]).map((_, i) =>
+      pieces.reduce((sum, piece) => sum + pick(piece)[i]!, 0),
     );
+  const variance =
+    pieces.reduce((sum, { sds }) => sum + meanOf(sds.map(square)), 0) +
+    meanOf(together(({ heights }) => heights).map(square)) +
+    (aim.by === 'percent' ? 0 : meanOf(together(({ bands }) => bands).map((value) => square(0.1 * value))));
+  // A day's form scatters by 1.8 %; half of the finest step, two 5 kg discs, is 5 kg.
+  const felt = (levelSquare: number, sharePerKg: number) =>
+    pieces.length * (square(0.018) * levelSquare + square(5 * sharePerKg));
+  const sharePerKg = 9.80665 * meanOf(perN);
+  if (aim.by === 'capability') {
+    const wanted = share.map((_, i) => aim.bottomShare * (1 - i / 20) + (aim.lockoutShare * i) / 20);
+    const bias = rms(share.map((value, i) => value - wanted[i]!));
+    return Math.sqrt(square(bias) + variance + felt(square(rms(wanted)), sharePerKg));
   }
   if (aim.by === 'percent') {
     const kg = {
@@ -111,20 +152,27 @@ function misfitByDefinition(
       lockout: curve.lockoutN / 9.80665,
       mean: curve.meanN / 9.80665,
     };
-    return rms(aim.targets.map((target) => kg[target.basis] / referenceKg - target.share));
+    const bias = rms(aim.targets.map((target) => kg[target.basis] / referenceKg - target.share));
+    const level = square(rms(aim.targets.map((target) => target.share)));
+    return Math.sqrt(square(bias) + variance + felt(level, 1 / referenceKg));
   }
-  const mean = share.reduce((sum, value) => sum + value, 0) / share.length;
+  const mean = meanOf(share);
   const rep = simulateRep(load, capability);
   const speed = rep.made ? rep.meanSpeedMps : 0;
   const outside = speed < aim.fromMps ? aim.fromMps - speed : Math.max(0, speed - aim.toMps);
-  return Math.hypot(outside / ((aim.fromMps + aim.toMps) / 2), rms(share.map((value) => value - mean)));
+  const uneven = 0.25 * rms(share.map((value) => value - mean));
+  return Math.sqrt(
+    square(outside / ((aim.fromMps + aim.toMps) / 2)) +
+      (square(uneven) + variance) / square(mean) +
+      felt(1, 0),
+  );
 }
 
 describe('rankSetups', () => {
   it('gives every set its best loadable bar and the sets in order, as trying everything does', () => {
     fc.assert(
       fc.property(gears, aims, (gear, aim) => {
-        const task = { capability, travel, aim, referenceKg: 300 };
+        const task = { capability, travel, aim, referenceKg: 300, heightSpread };
         const ranking = rankSetups(task, gear);
         const bars = loadableMasses(gear);
         const byTrying = enumerateSetups(gear)
@@ -170,4 +218,62 @@ describe('rankSetups', () => {
     for (let i = 0; i < 6; i++) ranking.next();
     expect(ranking.reps()).toBeLessThan(0.2 * ranking.sets.length * loadableMasses(gear).length);
   });
+
+  it('never hangs a trifle, nor a pair that nobody measured where one that was does as well', () => {
+    const low = { xM: 0, yM: 0, zM: 0.2 };
+    const loop = (readings: { lengthM: number; forceN: number; direction: 'loading' }[]) => ({
+      rigged: [
+        {
+          curves: fitBand({ restLengthM: 0.6, widthMm: 29, readings }),
+          hookup: { way: 'single' as const },
+          anchor: low,
+          count: 2,
+        },
+      ],
+      hookupId: 'h',
+      anchorId: 'a',
+      ratedLoadN: null,
+      measured: null,
+    });
+    const unread = { ...loop([]), pairId: 'unread' };
+    const pulls = compileLoad(gearLoad(gearWith([unread]), { hookups: [0], chainPairs: [] }, travel, 0));
+    // Read on a scale the same pair pulls just what its width foretells.
+    const read = {
+      ...unread,
+      pairId: 'read',
+      measured: {
+        count: 1,
+        verticalAt: [0.92, 1.2, 1.5].map((zM) => ({ zM, forceN: pulls.bandN(zM) })),
+      },
+    };
+    const trifle = {
+      ...read,
+      pairId: 'trifle',
+      measured: {
+        count: 1,
+        verticalAt: [
+          { zM: 0.92, forceN: 0 },
+          { zM: 1.5, forceN: 30 },
+        ],
+      },
+    };
+    const hangKg = pulls.bandN(1.5) / 9.80665;
+    const targets = [
+      { basis: 'bar' as const, share: 0.5 },
+      // Three kilograms more than the pair adds, as the trifle would.
+      { basis: 'lockout' as const, share: 0.5 + (hangKg + 30 / 9.80665) / 300 },
+    ];
+    const task = { capability, travel, aim: { by: 'percent' as const, targets }, referenceKg: 300 };
+    const ranking = rankSetups(task, gearWith([unread, read, trifle]));
+    expect(ranking.sets[ranking.next()!.index]!.hookups).toEqual([1]);
+    const without = rankSetups(task, gearWith([unread, trifle]));
+    const alone = without.scoreOf(without.sets.findIndex(({ hookups }) => hookups.join() === '0'));
+    // A pull known to 0.25 in ln (docs/model.md) at one of two targets.
+    expect(alone.misfit).toBeGreaterThan((0.2 * hangKg) / 300 / Math.SQRT2);
+  });
 });
+
+function gearWith(hookups: RackGear['hookups']): RackGear {
+  const discs = [25, 10, 5, 2.5, 1.25].map((massKg) => ({ massKg, pairs: 4 }));
+  return { barKg: 20, collarsKg: 0, discs, chains: [], hookups };
+}

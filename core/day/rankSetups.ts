@@ -1,9 +1,11 @@
-import { enumerateSetups } from './enumerateSetups.ts';
+import { allowedSets } from './allowedSets.ts';
+import { boundsFor } from './boundsFor.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { loadableMasses } from './plates.ts';
 import { rankByRows } from './rankByRows.ts';
 import { rankBySpeed } from './rankBySpeed.ts';
+import { freeSearch, type SearchRules } from './SearchRules.ts';
 import type { SetupRanking } from './SetupRanking.ts';
 
 /** What the coach fixed by hand; null where free. */
@@ -12,14 +14,26 @@ export interface Fixed {
   set: GearSet | null;
 }
 
-/** Ranks every set of bands and chains, each with its best bar mass, that the gear and the coach's own choices allow. */
+/**
+ * Ranks every set of bands and chains, each with its best bar mass, that the gear, the
+ * rules and the coach's own choices allow.
+ */
 export function rankSetups(
   task: LifterTask,
   gear: RackGear,
   fixed: Fixed = { barKg: null, set: null },
+  rules: SearchRules = freeSearch,
 ): SetupRanking {
-  const sets = fixed.set === null ? enumerateSetups(gear) : [fixed.set];
-  const loadableKg = fixed.barKg === null ? loadableMasses(gear) : [fixed.barKg];
+  const { leastBarShare } = boundsFor(task.aim, rules.bounds);
+  const sets = fixed.set === null ? allowedSets(gear, task, rules) : [fixed.set];
+  const loadableKg = fixed.barKg === null ? barsFrom(leastBarShare * task.referenceKg, gear) : [fixed.barKg];
   const input = { task, gear, sets, loadableKg };
   return task.aim.by === 'speed' ? rankBySpeed(input, task.aim) : rankByRows(input);
+}
+
+/** The loadable masses from the least on; where the discs do not reach it, the heaviest alone. */
+function barsFrom(leastKg: number, gear: RackGear): number[] {
+  const loadableKg = loadableMasses(gear);
+  const enough = loadableKg.filter((kg) => kg >= leastKg);
+  return enough.length > 0 ? enough : loadableKg.slice(-1);
 }

@@ -23,6 +23,10 @@ export function smallClub(): ClubRecords {
         bandChangeMinutes: 1,
         pairMismatchShare: 0.05,
         safeStretchRatio: 2.5,
+        leastBarShare: 0.4,
+        leastBandShare: 0.25,
+        mostBandShare: 0.45,
+        mostPairs: 3,
         remeasureAfterDays: 180,
         remeasureAfterCycles: 5000,
         note: '=1+1, "quoted"\nsecond line',
@@ -168,6 +172,7 @@ export function smallClub(): ClubRecords {
             aim: { by: 'speed', fromMps: 0.7, toMps: 0.9 },
             blocks: [{ sets: 8, reps: 2, restSeconds: 60, shareOfAim: 1 }],
             leastChance: null,
+            bounds: null,
             places: [
               {
                 lifterId: 'lifter-1',

@@ -3,6 +3,7 @@ import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { basisWords } from './basisWords.ts';
+import { firstAim } from './firstAim.ts';
 
 type PercentAim = Extract<Aim, { by: 'percent' }>;
 type Target = PercentAim['targets'][number];
@@ -12,19 +13,6 @@ const aimWords = [
   { value: 'capability', word: 'share of strength' },
   { value: 'speed', word: 'bar speed' },
 ] as const satisfies readonly { value: Aim['by']; word: string }[];
-
-/** What each aim begins with. Common practice, no source. */
-const firstAim: Record<Aim['by'], Aim> = {
-  percent: {
-    by: 'percent',
-    targets: [
-      { basis: 'bar', share: 0.5 },
-      { basis: 'lockout', share: 0.75 },
-    ],
-  },
-  capability: { by: 'capability', bottomShare: 0.7, lockoutShare: 0.7 },
-  speed: { by: 'speed', fromMps: 0.6, toMps: 0.8 },
-};
 
 /** What the loads aim at, one of three ways; a percentage never stands without its basis. */
 export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) => void }) {
@@ -59,8 +47,9 @@ export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) =>
             onChange={(lockoutShare) => onChange({ ...aim, lockoutShare })}
           />
           <p className="field-hint wide">
-            Of what the lifter could just hold still at that height: the same share all the way up feels
-            equally heavy.
+            Of what the lifter could just hold still at that height. 80 and 33 % is about what 55 % on the bar
+            and 25 % in bands make of a squat; the same share all the way up asks for far more band than is
+            usual.
           </p>
         </div>
       )}

@@ -8,6 +8,7 @@ import { useToast } from '#web/parts/Toast.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import { AimFields } from './AimFields.tsx';
 import { BlockFields } from './BlockFields.tsx';
+import { GroupBounds } from './GroupBounds.tsx';
 import { startingGroup, workWords } from './startingPoints.ts';
 
 /** How sure a coach may want to be; the chance itself is kept. */
@@ -69,6 +70,7 @@ export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange
           onChange={(word) => put({ leastChance: word === 'asAimed' ? null : Number(word) })}
           hint="Chance that all reps of all sets are made, by each lifter's whole log. Bars set by hand stay."
         />
+        <GroupBounds bounds={group.bounds ?? null} onChange={(bounds) => put({ bounds })} />
       </div>
       <div className="stack">
         <h3>Sets and reps, step by step</h3>

@@ -68,6 +68,7 @@ export function startingGroup(id: string, work: Work, lift: Lift, boxHeightM: nu
       ([sets, reps, restSeconds, shareOfAim]): Block => ({ sets, reps, restSeconds, shareOfAim }),
     ),
     leastChance: null,
+    bounds: null,
     places: [],
   };
 }

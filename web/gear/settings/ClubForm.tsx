@@ -11,6 +11,7 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { lengthWords, massWords } from '#web/parts/ViewUnits.tsx';
+import { BoundsFields } from '#web/setup/BoundsFields.tsx';
 
 const timeZones = Intl.supportedValuesOf('timeZone');
 
@@ -149,6 +150,10 @@ export function ClubForm({ club }: { club: Club }) {
             onChange={(remeasureAfterCycles) => put({ remeasureAfterCycles })}
           />
         </div>
+      </fieldset>
+      <fieldset className="part-of-form">
+        <legend>What is proposed</legend>
+        <BoundsFields bounds={draft} onChange={put} />
       </fieldset>
     </RecordForm>
   );

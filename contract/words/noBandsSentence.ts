@@ -1,0 +1,26 @@
+import type { WhyNoBands } from '#core/day/whyNoBands.ts';
+
+/** Why no bands hang, and what would serve. */
+export function noBandsSentence(
+  why: WhyNoBands,
+  names: { mass(kg: number): string; bandPair(id: string): string },
+): string {
+  switch (why.reason) {
+    case 'noneFits':
+      return `No bands: ${kept(why)}. Another hookup or another length of band would serve.`;
+    case 'tooStrong':
+      return `No bands: the lightest pair that fits (${names.bandPair(why.pairId)}) adds ${names.mass(why.lightestKg)} at lockout, the aim leaves room for ${names.mass(why.roomKg)}. Another hookup, or a narrower pair, would serve.`;
+    case 'tooWeak':
+      return `No bands: all that fit add ${names.mass(why.strongestKg)} at lockout, and ${names.mass(why.leastKg)} is the least that is hung. A wider pair, or a lower bound, would serve.`;
+  }
+}
+
+function kept({ slack, stretched, tooMuchForAnchor }: Extract<WhyNoBands, { reason: 'noneFits' }>): string {
+  const found = [
+    [stretched, 'would be stretched too far'],
+    [tooMuchForAnchor, 'would pull harder than their anchor is rated for'],
+    [slack, 'hang slack'],
+  ] as const;
+  const parts = found.flatMap(([count, words]) => (count > 0 ? [`${count} ${words}`] : []));
+  return `of the ways to hang a pair here ${parts.join(', ')}`;
+}

@@ -1,0 +1,24 @@
+import type { SpeaksFor } from '#core/day/runnersUp.ts';
+
+/** What speaks for a setup beside the best one, in one sentence. */
+export function speaksForSentence(found: readonly SpeaksFor[], mass: (kg: number) => string): string {
+  const said = found.map((one) => wordsOf(one, mass)).join(', ');
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+}
+
+function wordsOf(one: SpeaksFor, mass: (kg: number) => string): string {
+  switch (one.code) {
+    case 'fewerPieces':
+      return one.pieces === 1 ? 'one piece less to hang' : `${one.pieces} pieces less to hang`;
+    case 'allMeasured':
+      return 'all of its bands are measured';
+    case 'samePairs':
+      return 'the same pairs, hung otherwise';
+    case 'heavierBar':
+      return `${mass(one.kg)} more on the bar`;
+    case 'lighterBar':
+      return `${mass(one.kg)} less on the bar`;
+    case 'nearlyAsGood':
+      return `${(100 * one.misfitMore).toFixed(1)} points further from the aim`;
+  }
+}

@@ -1,0 +1,198 @@
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fitBand } from '#core/band/fitBand.ts';
+import { bandPull } from '#core/rig/bandPull.ts';
+import { bindingBounds } from './bindingBounds.ts';
+import type { RackGear } from './Gear.ts';
+import { prescribe } from './prescribe.ts';
+import { rankSetups } from './rankSetups.ts';
+import { freeSearch, noBounds } from './SearchRules.ts';
+
+// The starting values of a squat in docs/model.md; strength for a maximum of some 300 kg.
+const capability = {
+  strengthN: 3600,
+  slope: 1.2,
+  curvature: -0.5,
+  dip: { depth: 0.2, at: 0.4, width: 0.2 },
+  maxSpeedMps: 1.6,
+  rebound: 0.35,
+  reboundTimeS: 0.7,
+  strainAfterS: 2.5,
+  strainTimeS: 6,
+  movedBodyKg: 88,
+  range: { fromM: 0.9, toM: 1.5 },
+};
+const travel = { bottomM: 0.9, lockoutM: 1.5, gravityMps2: 9.80665, path: [] };
+const RATED_N = 600;
+const SAFE_STRETCH = 2.5;
+
+/** Made-up stocks of unread bands on two kinds of pegs: some slack all the way, some stretched far, some strong. */
+const stocks = fc
+  .array(
+    fc.record({
+      widthMm: fc.constantFrom(13, 22, 29, 44, 64),
+      restLengthM: fc.double({ min: 0.4, max: 1.8, noNaN: true }),
+      low: fc.boolean(),
+      doubled: fc.boolean(),
+    }),
+    { minLength: 1, maxLength: 4 },
+  )
+  .map(
+    (bands): RackGear => ({
+      barKg: 20,
+      collarsKg: 0,
+      discs: [25, 10, 5, 2.5, 1.25].map((massKg) => ({ massKg, pairs: 4 })),
+      chains: [],
+      hookups: bands.map(({ widthMm, restLengthM, low, doubled }, i) => ({
+        pairId: `p${i}`,
+        hookupId: 'h',
+        anchorId: low ? 'low' : 'high',
+        ratedLoadN: RATED_N,
+        rigged: [
+          {
+            curves: fitBand({ restLengthM, widthMm, readings: [] }),
+            hookup: { way: doubled ? 'doubled' : 'single' },
+            anchor: { xM: 0, yM: 0.1, zM: low ? 0.05 : 0.5 },
+            count: 2,
+          },
+        ],
+        measured: null,
+      })),
+    }),
+  );
+
+describe('what may be proposed', () => {
+  it('never stretches a band too far, never overloads an anchor by all its bands together, never hangs a slack pair', () => {
+    fc.assert(
+      fc.property(stocks, fc.double({ min: 0.4, max: 1.2, noNaN: true }), (gear, share) => {
+        const aim = { by: 'capability' as const, bottomShare: share, lockoutShare: share };
+        const task = { capability, travel, aim, referenceKg: 300 };
+        const { best, runnersUp } = prescribe(task, gear, {
+          rules: { safeStretch: SAFE_STRETCH, bounds: noBounds },
+        });
+        for (const { set } of [best, ...runnersUp]) {
+          const onAnchor = new Map<string, number>();
+          for (const index of set.hookups) {
+            const { rigged, anchorId } = gear.hookups[index]!;
+            const pull = bandPull(rigged[0]!, [], travel.bottomM, travel.lockoutM);
+            expect(pull.stretch(travel.lockoutM)).toBeLessThanOrEqual(SAFE_STRETCH);
+            expect(pull.downN(travel.lockoutM)).toBeGreaterThan(0);
+            onAnchor.set(anchorId, (onAnchor.get(anchorId) ?? 0) + pull.anchorN(travel.lockoutM));
+          }
+          for (const pullN of onAnchor.values()) expect(pullN).toBeLessThanOrEqual(RATED_N);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('keeps each of two pairs that an anchor holds alone, and not both where together they are too much', () => {
+    const read = (forceN: number) => ({
+      count: 2,
+      verticalAt: [
+        { zM: 0.9, forceN: 0 },
+        { zM: 1.5, forceN },
+      ],
+    });
+    // One point carries half of what a pair pulls: 400 and 300 N on pegs for 600.
+    const gear = (ratedLoadN: number): RackGear => ({
+      barKg: 20,
+      collarsKg: 0,
+      discs: [],
+      chains: [],
+      hookups: [400, 300].map((forceN, i) => ({
+        pairId: `p${i}`,
+        hookupId: 'h',
+        anchorId: 'low',
+        ratedLoadN,
+        rigged: [],
+        measured: read(forceN),
+      })),
+    });
+    const aim = { by: 'percent' as const, targets: [{ basis: 'lockout' as const, share: 0.5 }] };
+    const task = { capability, travel, aim, referenceKg: 300 };
+    const sets = (ratedLoadN: number) =>
+      rankSetups(task, gear(ratedLoadN)).sets.map(({ hookups }) => hookups.join('+'));
+    expect(sets(699)).toEqual(['', '0', '1']);
+    expect(sets(700)).toEqual(['', '0', '1', '0+1']);
+    expect(sets(399)).toEqual(['', '1']);
+  });
+
+  it('keeps bar and bands within the bounds whatever the aim, and forces bands on nobody', () => {
+    const bounds = { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 2 };
+    fc.assert(
+      fc.property(
+        stocks,
+        fc.double({ min: 0.2, max: 1.2, noNaN: true }),
+        fc.boolean(),
+        (gear, share, bySpeed) => {
+          const aim = bySpeed
+            ? { by: 'speed' as const, fromMps: share, toMps: share + 0.1 }
+            : { by: 'capability' as const, bottomShare: share, lockoutShare: share };
+          const task = { capability, travel, aim, referenceKg: 300 };
+          const { best, runnersUp } = prescribe(task, gear, { rules: { ...freeSearch, bounds } });
+          for (const { set, barKg } of [best, ...runnersUp]) {
+            expect(barKg).toBeGreaterThanOrEqual(0.4 * 300);
+            expect(set.hookups.length).toBeLessThanOrEqual(2);
+            const bandN = set.hookups
+              .map((index) => bandPull(gear.hookups[index]!.rigged[0]!, [], travel.bottomM, travel.lockoutM))
+              .reduce((sum, pull) => sum + pull.downN(travel.lockoutM), 0);
+            if (set.hookups.length === 0) continue;
+            expect(bandN / 9.80665 / 300).toBeGreaterThanOrEqual(0.25);
+            expect(bandN / 9.80665 / 300).toBeLessThanOrEqual(0.45);
+          }
+          const bare = rankSetups(task, { ...gear, hookups: [] }, undefined, { ...freeSearch, bounds });
+          expect(bare.sets).toEqual([{ hookups: [], chainPairs: [] }]);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  it('lets percentages that name the bar and the whole load say themselves how much hangs', () => {
+    const bounds = { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 3 };
+    const band = (forceN: number) => ({
+      pairId: `p${forceN}`,
+      hookupId: 'h',
+      anchorId: 'low',
+      ratedLoadN: null,
+      rigged: [],
+      measured: {
+        count: 1,
+        verticalAt: [
+          { zM: 0.9, forceN: 0 },
+          { zM: 1.5, forceN },
+        ],
+      },
+    });
+    // 10 % of 300 kg: below the least share of the bounds, and asked for.
+    const gear: RackGear = {
+      barKg: 20,
+      collarsKg: 0,
+      discs: [25, 10, 5].map((massKg) => ({ massKg, pairs: 4 })),
+      chains: [],
+      hookups: [band(30 * 9.80665)],
+    };
+    const targets = [
+      { basis: 'bar' as const, share: 0.3 },
+      { basis: 'lockout' as const, share: 0.4 },
+    ];
+    const task = { capability, travel, aim: { by: 'percent' as const, targets }, referenceKg: 300 };
+    const { best } = prescribe(task, gear, { rules: { ...freeSearch, bounds } });
+    expect([best.barKg, best.set.hookups]).toEqual([90, [0]]);
+    expect(bindingBounds(task, gear, { barKg: null, set: null }, { ...freeSearch, bounds })).toEqual([]);
+  });
+
+  it('names the bounds that the aim alone would break', () => {
+    const bounds = { leastBarShare: 0.4, leastBandShare: 0, mostBandShare: 1, mostPairs: 3 };
+    const aim = { by: 'percent' as const, targets: [{ basis: 'mean' as const, share: 0.2 }] };
+    const task = { capability, travel, aim, referenceKg: 300 };
+    const gear = { barKg: 20, collarsKg: 0, discs: [{ massKg: 20, pairs: 4 }], chains: [], hookups: [] };
+    // 20 % of 300 kg is 60 kg, which the discs can load; 40 % are 120 kg, and the next that can be loaded 140.
+    const rules = { ...freeSearch, bounds };
+    expect(bindingBounds(task, gear, { barKg: null, set: null }, rules)).toEqual([
+      { bound: 'leastBar', limit: 0.4, wanted: 0.2 },
+    ]);
+    expect(prescribe(task, gear, { rules }).best.barKg).toBe(140);
+  });
+});

@@ -1,0 +1,48 @@
+import { boundsFor } from './boundsFor.ts';
+import { enumerateSetups } from './enumerateSetups.ts';
+import type { GearSet, RackGear } from './Gear.ts';
+import { type HookupReach, hookupReach, isUsable } from './hookupReach.ts';
+import type { LifterTask } from './misfit.ts';
+import type { SearchRules } from './SearchRules.ts';
+
+type Task = Pick<LifterTask, 'travel' | 'aim' | 'referenceKg'>;
+
+/**
+ * Every set of bands and chains that may be proposed to a lifter. Each pair pulls for this lifter and is stretched
+ * safely, no anchor carries more than it is rated for, all bands on it together, and what hangs keeps to the bounds. The
+ * bare bar always may: no bound forces bands on anybody.
+ */
+export function allowedSets(gear: RackGear, task: Task, rules: SearchRules): GearSet[] {
+  const reaches = gear.hookups.map((hookup) => hookupReach(hookup, task.travel));
+  const usable = reaches.flatMap((reach, index) => (isUsable(reach, rules.safeStretch) ? [index] : []));
+  const { leastBandShare, mostBandShare, mostPairs } = boundsFor(task.aim, rules.bounds);
+  return enumerateSetups(gear, usable, mostPairs).filter((set) => {
+    if (set.hookups.length === 0) return true;
+    const share = bandShare(set, reaches, task);
+    return share >= leastBandShare && share <= mostBandShare && anchorsHold(gear, set, reaches);
+  });
+}
+
+/** Pull of all bands at lockout, or at the bottom for those from above, over the reference maximum. */
+export function bandShare(
+  { hookups }: GearSet,
+  reaches: readonly HookupReach[],
+  { travel, referenceKg }: Task,
+): number {
+  let [bottomN, lockoutN] = [0, 0];
+  for (const index of hookups) {
+    bottomN += reaches[index]!.bottomN;
+    lockoutN += reaches[index]!.lockoutN;
+  }
+  return Math.max(Math.abs(bottomN), Math.abs(lockoutN)) / (travel.gravityMps2 * referenceKg);
+}
+
+function anchorsHold(gear: RackGear, { hookups }: GearSet, reaches: readonly HookupReach[]): boolean {
+  return hookups.every((index) => {
+    const { anchorId } = gear.hookups[index]!;
+    let pullN = 0;
+    for (const other of hookups)
+      if (gear.hookups[other]!.anchorId === anchorId) pullN += reaches[other]!.anchorN;
+    return pullN <= reaches[index]!.ratedLoadN;
+  });
+}

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import type { RackGear } from './Gear.ts';
+import type { LifterTask } from './misfit.ts';
+import { freeSearch, noBounds } from './SearchRules.ts';
+import { whyNoBands } from './whyNoBands.ts';
+
+/** A made-up lifter who holds 200 kg at every height and carries no body. */
+const capability = {
+  strengthN: 2000,
+  slope: 0,
+  curvature: 0,
+  dip: { depth: 0, at: 0.4, width: 0.2 },
+  maxSpeedMps: 1.6,
+  rebound: 0,
+  reboundTimeS: 0.7,
+  strainAfterS: 2.5,
+  strainTimeS: 6,
+  movedBodyKg: 0,
+  range: { fromM: 0.5, toM: 1 },
+};
+const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] };
+const gearOf = (pullsN: number[], ratedLoadN: number | null = null): RackGear => ({
+  barKg: 20,
+  collarsKg: 0,
+  discs: [],
+  chains: [],
+  hookups: pullsN.map((forceN, i) => ({
+    pairId: `p${i}`,
+    hookupId: 'h',
+    anchorId: 'a',
+    ratedLoadN,
+    rigged: [],
+    measured: {
+      count: 1,
+      verticalAt: [
+        { zM: 0.5, forceN: 0 },
+        { zM: 1, forceN },
+      ],
+    },
+  })),
+});
+const percent: LifterTask['aim'] = {
+  by: 'percent',
+  targets: [
+    { basis: 'bar', share: 0.5 },
+    { basis: 'lockout', share: 0.65 },
+  ],
+};
+const task = { capability, travel, referenceKg: 200, aim: percent };
+
+describe('why no bands serve', () => {
+  it('says how much the lightest pair pulls and how much the aim leaves', () => {
+    // 65 % of 200 kg less 100 kg of bar leave 30; the pairs pull 1600 and 1700 N, which is 160 and 170 kg.
+    expect(whyNoBands(task, gearOf([1700, 1600]), freeSearch, 100)).toEqual({
+      reason: 'tooStrong',
+      lightestKg: 160,
+      roomKg: 30,
+      pairId: 'p1',
+    });
+    // 80 % of 200 kg held is 160 kg at any height, less 130 kg of bar.
+    const aim = { by: 'capability' as const, bottomShare: 0.8, lockoutShare: 0.8 };
+    const found = whyNoBands({ ...task, aim }, gearOf([1600]), freeSearch, 130);
+    expect(found).toMatchObject({ reason: 'tooStrong', lightestKg: 160 });
+    expect(found?.reason === 'tooStrong' && found.roomKg).toBeCloseTo(30, 9);
+  });
+
+  it('says what keeps every pair off, and what is too weak for the least that hangs', () => {
+    expect(whyNoBands(task, gearOf([800, 0], 300), freeSearch, 100)).toEqual({
+      reason: 'noneFits',
+      slack: 1,
+      stretched: 0,
+      tooMuchForAnchor: 1,
+    });
+    const aim = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
+    const bounds = { ...noBounds, leastBandShare: 0.25 };
+    expect(whyNoBands({ ...task, aim }, gearOf([100, 200]), { ...freeSearch, bounds }, 100)).toEqual({
+      reason: 'tooWeak',
+      strongestKg: 30,
+      leastKg: 50,
+    });
+  });
+
+  it('is silent where a pair would do or the rack has none', () => {
+    expect(whyNoBands(task, gearOf([300]), freeSearch, 100)).toBeNull();
+    expect(whyNoBands(task, gearOf([]), freeSearch, 100)).toBeNull();
+  });
+});

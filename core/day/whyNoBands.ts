@@ -1,0 +1,74 @@
+import { heldForceN } from '#core/rep/strengthCurve.ts';
+import { bandShare } from './allowedSets.ts';
+import { boundsFor } from './boundsFor.ts';
+import type { RackGear } from './Gear.ts';
+import { heightAt, rangeThatMatters } from './gearPull.ts';
+import { hookupReach, isUsable } from './hookupReach.ts';
+import type { LifterTask } from './misfit.ts';
+import type { SearchRules } from './SearchRules.ts';
+
+/** Why a bar stays without bands where the rack has some; masses in kg, as pulled at lockout. */
+export type WhyNoBands =
+  /** Every pair is slack all the way, overstretched, or more than its anchor is rated for. */
+  | { reason: 'noneFits'; slack: number; stretched: number; tooMuchForAnchor: number }
+  /** The lightest pair that fits pulls more than the aim and the bounds leave room for. */
+  | { reason: 'tooStrong'; lightestKg: number; roomKg: number; pairId: string }
+  /** All pairs that fit stay together below what is to hang at least. */
+  | { reason: 'tooWeak'; strongestKg: number; leastKg: number };
+
+/** Null where bands would have served and other things decided: what others hang, or an aim that a bar alone meets. */
+export function whyNoBands(
+  task: LifterTask,
+  gear: RackGear,
+  rules: SearchRules,
+  barKg: number,
+): WhyNoBands | null {
+  const reaches = gear.hookups.map((hookup) => hookupReach(hookup, task.travel));
+  if (reaches.length === 0) return null;
+  const usable = reaches.flatMap((reach, index) => (isUsable(reach, rules.safeStretch) ? [index] : []));
+  const kg = (index: number) =>
+    bandShare({ hookups: [index], chainPairs: [] }, reaches, task) * task.referenceKg;
+  if (usable.length === 0) {
+    const stretched = reaches.filter(({ stretch }) => stretch > rules.safeStretch).length;
+    const tooMuchForAnchor = reaches.filter(
+      ({ stretch, anchorN, ratedLoadN }) => stretch <= rules.safeStretch && anchorN > ratedLoadN,
+    ).length;
+    return {
+      reason: 'noneFits',
+      slack: reaches.length - stretched - tooMuchForAnchor,
+      stretched,
+      tooMuchForAnchor,
+    };
+  }
+  const { leastBandShare, mostBandShare, mostPairs } = boundsFor(task.aim, rules.bounds);
+  const wantedKg = wantedAtLockoutKg(task, barKg);
+  const roomKg = Math.min(wantedKg ?? Number.POSITIVE_INFINITY, mostBandShare * task.referenceKg);
+  const lightest = usable.reduce((a, b) => (kg(b) < kg(a) ? b : a));
+  if (roomKg > 0 && kg(lightest) > roomKg)
+    return { reason: 'tooStrong', lightestKg: kg(lightest), roomKg, pairId: gear.hookups[lightest]!.pairId };
+  const leastKg = leastBandShare * task.referenceKg;
+  const strongest = new Map<string, number>();
+  for (const index of usable) {
+    const { pairId } = gear.hookups[index]!;
+    strongest.set(pairId, Math.max(strongest.get(pairId) ?? 0, kg(index)));
+  }
+  const together = [...strongest.values()].sort((a, b) => b - a).slice(0, mostPairs);
+  const strongestKg = together.reduce((sum, pair) => sum + pair, 0);
+  return strongestKg < leastKg ? { reason: 'tooWeak', strongestKg, leastKg } : null;
+}
+
+/** What the aim leaves for bands beside this bar where the load is highest; null where it says nothing of it. */
+function wantedAtLockoutKg(
+  { aim, capability, travel, referenceKg }: LifterTask,
+  barKg: number,
+): number | null {
+  if (aim.by === 'percent') {
+    const lockout = aim.targets.find(({ basis }) => basis === 'lockout');
+    return lockout === undefined ? null : lockout.share * referenceKg - barKg;
+  }
+  if (aim.by === 'speed') return null;
+  const s = rangeThatMatters.at(-1)!;
+  const share = aim.bottomShare + (aim.lockoutShare - aim.bottomShare) * s;
+  const heldKg = heldForceN(capability, heightAt(travel, s)) / travel.gravityMps2 - capability.movedBodyKg;
+  return share * heldKg - barKg;
+}
