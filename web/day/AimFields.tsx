@@ -47,7 +47,7 @@ export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) =>
             onChange={(lockoutShare) => onChange({ ...aim, lockoutShare })}
           />
           <p className="field-hint wide">
-            Of what the lifter could just hold still at that height. 80 and 33 % is about what 55 % on the bar
+            Of what the lifter could just hold still at that height. 88 and 27 % is about what 55 % on the bar
             and 25 % in bands make of a squat; the same share all the way up asks for far more band than is
             usual.
           </p>

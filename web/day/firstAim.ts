@@ -12,6 +12,6 @@ export const firstAim: Record<Aim['by'], Aim> = {
       { basis: 'lockout', share: 0.75 },
     ],
   },
-  capability: { by: 'capability', bottomShare: 0.8, lockoutShare: 0.33 },
+  capability: { by: 'capability', bottomShare: 0.88, lockoutShare: 0.27 },
   speed: { by: 'speed', fromMps: 0.6, toMps: 0.8 },
 };
