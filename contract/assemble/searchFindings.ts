@@ -2,7 +2,7 @@ import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import { bindingBounds } from '#core/day/bindingBounds.ts';
-import type { PrescribedSetup } from '#core/day/prescribe.ts';
+import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
 import { whyNoBands } from '#core/day/whyNoBands.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, searchRulesOf } from './assembleRackGear.ts';

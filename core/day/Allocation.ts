@@ -1,5 +1,5 @@
 import type { RackGear } from './Gear.ts';
-import type { PrescribedSetup } from './prescribe.ts';
+import type { PrescribedSetup } from './PrescribedSetup.ts';
 import type { SetupRanking } from './SetupRanking.ts';
 
 /** A lifter in the allocation; the list of lifters is in lifting order. */

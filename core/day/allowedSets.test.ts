@@ -64,6 +64,42 @@ const stocks = fc
     }),
   );
 
+const read = (forceN: number) => ({
+  count: 2,
+  verticalAt: [
+    { zM: 0.9, forceN: 0 },
+    { zM: 1.5, forceN },
+  ],
+});
+const twoOnOnePeg = (ratedLoadN: number): RackGear => ({
+  barKg: 20,
+  collarsKg: 0,
+  discs: [],
+  chains: [],
+  hookups: [400, 300].map((forceN, i) => ({
+    pairId: `p${i}`,
+    hookupId: 'h',
+    anchorId: 'low',
+    ratedLoadN,
+    rigged: [],
+    measured: read(forceN),
+  })),
+});
+const band = (forceN: number) => ({
+  pairId: `p${forceN}`,
+  hookupId: 'h',
+  anchorId: 'low',
+  ratedLoadN: null,
+  rigged: [],
+  measured: {
+    count: 1,
+    verticalAt: [
+      { zM: 0.9, forceN: 0 },
+      { zM: 1.5, forceN },
+    ],
+  },
+});
+
 describe('what may be proposed', () => {
   it('never stretches a band too far, never overloads an anchor by all its bands together, never hangs a slack pair', () => {
     fc.assert(
@@ -90,32 +126,11 @@ describe('what may be proposed', () => {
   });
 
   it('keeps each of two pairs that an anchor holds alone, and not both where together they are too much', () => {
-    const read = (forceN: number) => ({
-      count: 2,
-      verticalAt: [
-        { zM: 0.9, forceN: 0 },
-        { zM: 1.5, forceN },
-      ],
-    });
     // One point carries half of what a pair pulls: 400 and 300 N on pegs for 600.
-    const gear = (ratedLoadN: number): RackGear => ({
-      barKg: 20,
-      collarsKg: 0,
-      discs: [],
-      chains: [],
-      hookups: [400, 300].map((forceN, i) => ({
-        pairId: `p${i}`,
-        hookupId: 'h',
-        anchorId: 'low',
-        ratedLoadN,
-        rigged: [],
-        measured: read(forceN),
-      })),
-    });
     const aim = { by: 'percent' as const, targets: [{ basis: 'lockout' as const, share: 0.5 }] };
     const task = { capability, travel, aim, referenceKg: 300 };
     const sets = (ratedLoadN: number) =>
-      rankSetups(task, gear(ratedLoadN)).sets.map(({ hookups }) => hookups.join('+'));
+      rankSetups(task, twoOnOnePeg(ratedLoadN)).sets.map(({ hookups }) => hookups.join('+'));
     expect(sets(699)).toEqual(['', '0', '1']);
     expect(sets(700)).toEqual(['', '0', '1', '0+1']);
     expect(sets(399)).toEqual(['', '1']);
@@ -154,20 +169,6 @@ describe('what may be proposed', () => {
 
   it('lets percentages that name the bar and the whole load say themselves how much hangs', () => {
     const bounds = { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 3 };
-    const band = (forceN: number) => ({
-      pairId: `p${forceN}`,
-      hookupId: 'h',
-      anchorId: 'low',
-      ratedLoadN: null,
-      rigged: [],
-      measured: {
-        count: 1,
-        verticalAt: [
-          { zM: 0.9, forceN: 0 },
-          { zM: 1.5, forceN },
-        ],
-      },
-    });
     // 10 % of 300 kg: below the least share of the bounds, and asked for.
     const gear: RackGear = {
       barKg: 20,

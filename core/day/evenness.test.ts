@@ -4,6 +4,8 @@ import { evenness, leastUnevenness } from './evenness.ts';
 
 const part = fc.double({ min: 0.01, max: 2, noNaN: true });
 
+const mean = (values: number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
 it('is the squared spread over the squared mean at one mass, and no mass between two ends is more even than its least', () => {
   fc.assert(
     fc.property(
@@ -12,7 +14,6 @@ it('is the squared spread over the squared mean at one mass, and no mass between
       fc.double({ min: 1, max: 50, noNaN: true }),
       fc.double({ min: 0.1, max: 100, noNaN: true }),
       (rows, fromKg, widthKg) => {
-        const mean = (values: number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
         const [p, q] = [mean(rows.map(([perKg]) => perKg)), mean(rows.map(([, gear]) => gear))];
         const spread = {
           curvature: mean(rows.map(([perKg]) => (perKg - p) ** 2)),

@@ -84,7 +84,6 @@ export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, st
     const feltSquare = felt(meanSquare(wanted), sharePerKg);
     return { ...common, perKg, empty: wanted.map((share) => -share), gearRow: shares, feltSquare };
   }
-  const unevenness = (values: readonly number[]) => centred(values).map((value) => EVENNESS * value);
   return {
     ...common,
     perKg: unevenness(perKg),
@@ -93,6 +92,10 @@ export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, st
     // Shares count over their mean here, and speed is held to the zone by itself.
     feltSquare: felt(1, 0),
   };
+}
+
+function unevenness(values: readonly number[]): number[] {
+  return centred(values).map((value) => EVENNESS * value);
 }
 
 /** `misfit^2 = curvature * barKg^2 + 2 * tilt * barKg + level`: the rows of one gear set, summed once. */

@@ -1,5 +1,6 @@
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
+import type { PrescribedSetup } from './PrescribedSetup.ts';
 import { type Fixed, rankSetups } from './rankSetups.ts';
 import { isAnother, type SpeaksFor, speaksFor } from './runnersUp.ts';
 import type { SearchRules } from './SearchRules.ts';
@@ -11,12 +12,6 @@ export const TIE = 0.0005;
 const RUNNERS_UP = 5;
 /** Other proposals are looked for among so many of the best sets: further down they are no proposals any more. */
 const MOST_LOOKED_AT = 300;
-
-export interface PrescribedSetup {
-  set: GearSet;
-  barKg: number;
-  misfit: number;
-}
 
 export interface Prescription {
   best: PrescribedSetup;

@@ -104,6 +104,11 @@ function misfitByDefinition(gear: RackGear, set: GearSet, barKg: number, task: L
   const perN = matters.map((p) => shareOfCapability(1, capability, p.zM, 9.80665));
   const shares = (forcesN: number[]) => forcesN.map((forceN, i) => forceN * perN[i]!);
   const share = shares(matters.map(({ totalN }) => totalN));
+  const looksAt = (values: number[]): number[] => {
+    if (aim.by !== 'percent') return shares(values.slice(0, 18));
+    const at = { bar: 0, bottom: values[0]!, lockout: values[20]!, mean: meanOf(values.slice(0, 18)) };
+    return aim.targets.map(({ basis }) => at[basis] / (9.80665 * referenceKg));
+  };
   // Each piece alone: what its curve and what the heights leave open where the aim looks, and what its bands pull.
   const without = { hookups: [] as number[], chainPairs: set.chainPairs.map(() => 0) };
   const pieces = [
@@ -121,11 +126,6 @@ function misfitByDefinition(gear: RackGear, set: GearSet, barKg: number, task: L
       return (totalN(zM + sdM) - totalN(zM - sdM)) / 2;
     });
     const bands = points.map(({ bandN }) => bandN);
-    const looksAt = (values: number[]): number[] => {
-      if (aim.by !== 'percent') return shares(values.slice(0, 18));
-      const at = { bar: 0, bottom: values[0]!, lockout: values[20]!, mean: meanOf(values.slice(0, 18)) };
-      return aim.targets.map(({ basis }) => at[basis] / (9.80665 * referenceKg));
-    };
     return { sds: looksAt(sds), heights: looksAt(heights), bands: looksAt(bands) };
   });
   const together = (pick: (piece: (typeof pieces)[number]) => number[]) =>

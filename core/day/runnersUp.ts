@@ -1,5 +1,5 @@
 import type { GearSet, RackGear } from './Gear.ts';
-import type { PrescribedSetup } from './prescribe.ts';
+import type { PrescribedSetup } from './PrescribedSetup.ts';
 
 /** What speaks for a setup beside the best one, as data; `contract/words` says it. */
 export type SpeaksFor =

@@ -10,7 +10,7 @@ export async function up(db: Kysely<unknown>): Promise<void> {
   await add('leastBandShare', 'double precision', 0.25);
   await add('mostBandShare', 'double precision', 0.45);
   await add('mostPairs', 'integer', 3);
-  await byTheClub(db as Kysely<Days>);
+  await byTheClub(db);
 
   function add(name: string, type: 'double precision' | 'integer', value: number) {
     return db.schema

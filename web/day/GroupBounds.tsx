@@ -7,7 +7,6 @@ export function GroupBounds(props: { bounds: Bounds | null; onChange: (bounds: B
   const { bounds, onChange } = props;
   const { leastBarShare, leastBandShare, mostBandShare, mostPairs } = useClubSettings();
   if (bounds === null) {
-    const percent = (share: number) => Math.round(share * 100);
     const ofClub = boundsShape.parse({ leastBarShare, leastBandShare, mostBandShare, mostPairs });
     return (
       <div className="stack tight">
@@ -34,4 +33,8 @@ export function GroupBounds(props: { bounds: Bounds | null; onChange: (bounds: B
       </div>
     </div>
   );
+}
+
+function percent(share: number): number {
+  return Math.round(share * 100);
 }
