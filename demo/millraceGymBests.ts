@@ -38,7 +38,7 @@ const FROM_BOX: readonly (readonly [
   ['ilse', 66, 'raw', 0.33, 102.5, ['13-A north doubled']],
   ['tereza', 88, 'raw', 0.36, 87.5, []],
   ['tereza', 59, 'raw', 0.36, 80, ['13-A north doubled']],
-  ['saoirse', 94, 'raw', 0.36, 97.5, []],
+  ['saoirse', 94, 'raw', 0.36, 95, []],
   ['saoirse', 45, 'raw', 0.4, 95, ['13-A south doubled']],
   ['maribel', 80, 'raw', 0.385, 117.5, []],
   ['odhran', 73, 'raw', 0.36, 130, []],
