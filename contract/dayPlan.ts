@@ -13,10 +13,15 @@ const setOnBar = z.strictObject({
 });
 const disc = z.strictObject({ massKg: z.number(), faceMassKg: z.number(), count: z.number().int() });
 
-/** What percentages refer to: a best that was lifted, or what the model says a straight bar would be. */
+/**
+ * What percentages refer to: a best that was lifted, what the model says a straight bar would be, or what the log leaves
+ * of either.
+ */
 export const reference = z.strictObject({
   kg: z.number(),
-  from: z.enum(['best', 'model']),
+  from: z.enum(['best', 'model', 'log']),
+  /** The best or the model's maximum that is more than the lifter surely has; null where it stands. */
+  loweredFromKg: z.number().nullable().default(null),
   doneOn: z.iso.date().nullable(),
   equipment,
 });

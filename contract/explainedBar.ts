@@ -33,6 +33,7 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('heightsEstimated') }),
   z.strictObject({ code: z.literal('heightsAssumed') }),
   z.strictObject({ code: z.literal('strengthAssumed') }),
+  z.strictObject({ code: z.literal('strengthWide'), sdLn: n, chance: n, belowShare: n, workUp: z.boolean() }),
   z.strictObject({ code: z.literal('strengthOld'), doneOn: z.iso.date() }),
   z.strictObject({ code: z.literal('bodyMassAssumed'), massKg: n }),
   z.strictObject({ code: z.literal('otherEquipment'), equipment: z.string() }),

@@ -31,6 +31,7 @@ export function millraceClub(today: string): ClubRecords {
         leastBandShare: 0.25,
         mostBandShare: 0.45,
         mostPairs: 3,
+        strengthChance: 0.75,
         remeasureAfterDays: 180,
         remeasureAfterCycles: 5000,
         note: 'An invented club to look around in. Replace it with your own whenever you like.',

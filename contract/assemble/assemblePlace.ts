@@ -12,6 +12,7 @@ import { CannotAssemble } from './CannotAssemble.ts';
 import { estimatedCapability } from './estimatedCapability.ts';
 import { recordById } from './recordById.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
+import { type SureStrength, sureAim, sureReference, sureStrengthOf } from './sureStrength.ts';
 import { tooWeakForBar } from './tooWeakForBar.ts';
 
 /** One lifter of a group, ready to be prescribed for. */
@@ -20,6 +21,8 @@ export interface AssembledPlace {
   heights: LifterHeights;
   strength: AssembledCapability;
   reference: Reference;
+  /** What of the strength is sure enough to go by. */
+  sure: SureStrength;
 }
 
 export function assemblePlace(
@@ -41,13 +44,16 @@ export function assemblePlace(
   const strength = estimate
     ? estimatedCapability(records, estimate, start, benchHeightM)
     : assembleCapability(records, lifterId, group.lift, start, on, benchHeightM);
-  const reference = referenceMaximum(records, lifterId, group.lift, on);
+  const sure = sureStrengthOf(records, group, strength);
+  const { equipment } = recordById(records, 'lifter', lifterId);
+  const known = referenceMaximum(records, lifterId, group.lift, on);
+  const reference = sureReference(known, strength, equipment, sure);
   const { bottomM, lockoutM, gravityMps2, path } = load;
   const task = {
     capability: strength.capability,
     travel: { bottomM, lockoutM, gravityMps2, path },
     heightSpread: heights,
-    aim: group.aim,
+    aim: sureAim(group.aim, sure),
     referenceKg: reference.kg,
   };
   const goesBy = estimate ? 'log' : strength.best === null ? 'bodyMass' : 'best';
@@ -59,6 +65,7 @@ export function assemblePlace(
     heights,
     strength,
     reference,
+    sure,
   };
 }
 

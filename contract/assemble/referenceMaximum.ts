@@ -19,7 +19,7 @@ export function referenceMaximum(
   const { equipment, name } = recordById(records, 'lifter', lifterId);
   const best = bestToGoBy(records, lifterId, lift, on);
   if (best && isStraight(best) && best.equipment === equipment) {
-    return { kg: best.setup.barKg, from: 'best', doneOn: best.doneOn, equipment };
+    return { kg: best.setup.barKg, from: 'best', loweredFromKg: null, doneOn: best.doneOn, equipment };
   }
   const start = { way: 'free' as const, heightM: null };
   const setup = { rackId: null, start, barKg: 0, bands: [], chains: [] };
@@ -30,6 +30,7 @@ export function referenceMaximum(
   return {
     kg: max.barKg,
     from: 'model',
+    loweredFromKg: null,
     doneOn: best?.doneOn ?? null,
     equipment: best?.equipment ?? equipment,
   };

@@ -280,7 +280,13 @@ describe('what proposals keep to', () => {
     const day = structuredClone(theDay(records));
     day.groups[0]!.aim = { by: 'speed', fromMps: 1.2, toMps: 1.3 };
     const solved = (leastBarShare: number) => {
-      const bounds = { leastBarShare, leastBandShare: 0, mostBandShare: 2, mostPairs: 0 };
+      const bounds = {
+        leastBarShare,
+        leastBandShare: 0,
+        mostBandShare: 2,
+        mostPairs: 0,
+        strengthChance: 0.5,
+      };
       day.groups[0]!.bounds = bounds;
       return solveDay(records, day).groups[0]!.places.map(solvedOf);
     };

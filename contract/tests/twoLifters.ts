@@ -21,6 +21,7 @@ export function twoLifters(): ClubRecords {
         leastBandShare: 0.25,
         mostBandShare: 0.45,
         mostPairs: 3,
+        strengthChance: 0.75,
         remeasureAfterDays: 180,
         remeasureAfterCycles: 5000,
         note: '',

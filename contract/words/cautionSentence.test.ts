@@ -38,6 +38,7 @@ const cautions: PlanCaution[] = [
   { code: 'heightsEstimated' },
   { code: 'heightsAssumed' },
   { code: 'strengthAssumed' },
+  { code: 'strengthWide', sdLn: 0.1, chance: 0.75, belowShare: 0.06, workUp: true },
   { code: 'strengthOld', doneOn: '2024-05-01' },
   { code: 'bodyMassAssumed', massKg: 75 },
   { code: 'otherEquipment', equipment: 'wraps' },

@@ -1,6 +1,7 @@
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import { boundSentence } from './boundSentence.ts';
 import { noBandsSentence } from './noBandsSentence.ts';
+import { strengthWideSentence } from './strengthWideSentence.ts';
 
 /** What a sentence needs to know of the club: how its gear is called and how quantities are written. */
 export interface CautionNames {
@@ -62,6 +63,8 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return 'Bar heights are assumed, for the stature is not known either: measure bottom and lockout of the full lift with a tape.';
     case 'strengthAssumed':
       return 'No best is entered for this lift: strength is assumed from body mass alone, so start light.';
+    case 'strengthWide':
+      return strengthWideSentence(caution);
     case 'strengthOld':
       return `The best behind these numbers is of ${names.date(caution.doneOn)}, more than a year ago.`;
     case 'bodyMassAssumed':

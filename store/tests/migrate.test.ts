@@ -60,6 +60,20 @@ describe('an older club file', () => {
     await store.close();
   });
 
+  test('with bounds of one group tells it how sure strength must be as the club does', async () => {
+    const path = clubOf('0005-bounds.sql');
+    const old = new Database(path);
+    const ofGroup = { leastBarShare: 0.5, leastBandShare: 0.2, mostBandShare: 0.3, mostPairs: 2 };
+    old
+      .prepare("update day set groups = json_set(groups, '$[0].bounds', json(?))")
+      .run(JSON.stringify(ofGroup));
+    old.close();
+    const store = await openClubStore(path);
+    const [day] = await store.list('day');
+    expect(day!.groups[0]!.bounds).toEqual({ ...ofGroup, strengthChance: 0.75 });
+    await store.close();
+  });
+
   test('of a later version than the program is refused in one sentence', async () => {
     const path = newClubPath();
     await (await openClubStore(path)).close();

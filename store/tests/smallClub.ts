@@ -27,6 +27,7 @@ export function smallClub(): ClubRecords {
         leastBandShare: 0.25,
         mostBandShare: 0.45,
         mostPairs: 3,
+        strengthChance: 0.75,
         remeasureAfterDays: 180,
         remeasureAfterCycles: 5000,
         note: '=1+1, "quoted"\nsecond line',

@@ -172,6 +172,12 @@ function percentagesText({ percentages }: PlanBlock['explanation']): string {
 function referenceText({ reference }: Solved, { mass }: LineWords): string {
   const max = `${barText(reference.kg, mass)} ${mass}`;
   const dated = reference.doneOn === null ? '' : ` of ${dateText(reference.doneOn)}`;
-  const from = reference.from === 'best' ? `best${dated}` : `est. from the best${dated}`;
+  const { loweredFromKg } = reference;
+  const stands = loweredFromKg === null ? '' : ` (${barText(loweredFromKg, mass)} ${mass})`;
+  const from = {
+    best: stands === '' ? `best${dated}` : `est. from the best${dated}${stands}`,
+    model: `est. from the best${dated}${stands}`,
+    log: stands === '' ? 'est. by the log' : `est. by the log, below the best${dated}${stands}`,
+  }[reference.from];
   return `${max}, ${from}, ${equipmentWord(reference.equipment)}`;
 }

@@ -44,6 +44,16 @@ export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial
         whole
         onChange={(mostPairs) => onChange({ mostPairs })}
       />
+      <FigureField
+        label="Strength to go by is there in"
+        value={bounds.strengthChance}
+        per={100}
+        word="of 100"
+        min={0.5}
+        max={0.95}
+        hint="Where a lifter is not known well, the proposal goes by less. 50 goes by the middle of what is believed; 75 is a judgement."
+        onChange={(strengthChance) => onChange({ strengthChance })}
+      />
     </div>
   );
 }

@@ -69,7 +69,7 @@ function inventedPlace(
       barKg: 90,
       byCoach: { bar: false, set: false },
       misfit: 0,
-      reference: { kg: 200, from: 'best', doneOn: '2026-05-02', equipment: 'raw' },
+      reference: { kg: 200, from: 'best', loweredFromKg: null, doneOn: '2026-05-02', equipment: 'raw' },
       heights: { bottomM: 1, lockoutM: 1.6, known },
       strength: { known: 'estimated', sdLn: 0.03, setCount: 120, maxKg: null },
       blocks: [block(2, 60, bands.length), block(8, 90, bands.length)],

@@ -1,0 +1,86 @@
+import type { Reference } from '#contract/dayPlan.ts';
+import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { type Bounds, bounds } from '#contract/records/bounds.ts';
+import type { Aim, Group } from '#contract/records/day.ts';
+import { strengthIn } from '#core/strength/askDraws.ts';
+import { centralDraw } from '#core/strength/drawCapability.ts';
+import { belowMiddleLn, GOOD_DAY_LN } from '#core/strength/sureStrength.ts';
+import type { AssembledCapability } from './assembleCapability.ts';
+import type { AssembledPlace } from './assemblePlace.ts';
+import { drawsIn } from './estimatedCapability.ts';
+
+/** How far below its middle (ln) a lifter's strength is gone by, since no more of it is there with this chance. */
+export interface SureStrength {
+  belowLn: number;
+  chance: number;
+}
+
+/** By the group's own setting, else by the club's. */
+export function sureStrengthOf(
+  records: Pick<ClubRecords, 'club'>,
+  group: Pick<Group, 'bounds'>,
+  { strengthSdLn }: Pick<AssembledCapability, 'strengthSdLn'>,
+): SureStrength {
+  // A day or a club that an undo brought back from before the field was there has none.
+  const told: Partial<Bounds> | null | undefined = group.bounds ?? records.club[0];
+  const chance = told?.strengthChance ?? bounds.parse({}).strengthChance;
+  return { belowLn: belowMiddleLn(strengthSdLn, chance), chance };
+}
+
+/**
+ * The maximum that percentages refer to: what stands in the records, but no more than what the lifter surely has on a good
+ * day; the log's where no straight best stands there.
+ */
+export function sureReference(
+  given: Reference,
+  strength: AssembledCapability,
+  equipment: Reference['equipment'],
+  { belowLn }: SureStrength,
+): Reference {
+  const { estimate, capability } = strength;
+  const bodyKg = capability.movedBodyKg;
+  const middleLn =
+    estimate === null
+      ? Math.log(given.kg + bodyKg)
+      : strengthIn({ equipment, platform: false }, centralDraw(drawsIn(estimate)));
+  const atMostKg = Math.max(0, Math.exp(middleLn + belowLn + GOOD_DAY_LN) - bodyKg);
+  if (estimate !== null && given.from === 'model') {
+    const middleKg = Math.max(0, Math.exp(middleLn) - bodyKg);
+    return { ...given, from: 'log', kg: Math.min(middleKg, atMostKg), equipment };
+  }
+  if (given.kg <= atMostKg) return given;
+  return { ...given, from: estimate === null ? given.from : 'log', kg: atMostKg, loweredFromKg: given.kg };
+}
+
+/**
+ * Shares of what a lifter can push are asked of the strength that is sure. A speed zone needs no such care: the first rep
+ * shows whether the bar is too heavy, and percentages have their reference.
+ */
+export function sureAim(aim: Aim, { belowLn }: SureStrength): Aim {
+  if (aim.by !== 'capability') return aim;
+  const share = Math.exp(belowLn);
+  return { ...aim, bottomShare: share * aim.bottomShare, lockoutShare: share * aim.lockoutShare };
+}
+
+/** Strength that is gone by this much below its middle (ln) at the usual chance is known badly: a set should tell more; judgement. */
+const WIDE_LN = 0.02;
+
+/** How badly strength is known, what was taken off for it, and which set would tell more; nothing where it is known well. */
+export function strengthCautions(
+  { aim, blocks }: Pick<Group, 'aim' | 'blocks'>,
+  { strength, sure, reference }: Pick<AssembledPlace, 'strength' | 'sure' | 'reference'>,
+): PlanCaution[] {
+  const sdLn = strength.strengthSdLn;
+  if (belowMiddleLn(sdLn, bounds.parse({}).strengthChance) > -WIDE_LN) return [];
+  const isLowered = aim.by === 'capability' || (aim.by === 'percent' && reference.loweredFromKg !== null);
+  return [
+    {
+      code: 'strengthWide',
+      sdLn,
+      chance: sure.chance,
+      belowShare: isLowered ? 1 - Math.exp(sure.belowLn) : 0,
+      workUp: blocks.some(({ shareOfAim }) => shareOfAim < 1),
+    },
+  ];
+}
