@@ -4,7 +4,7 @@ import { up as history } from './migrations/0002-history.ts';
 import { up as barPath } from './migrations/0003-bar-path.ts';
 import { up as log } from './migrations/0004-log.ts';
 import { up as bounds } from './migrations/0005-bounds.ts';
-import { up as strengthChance } from './migrations/0007-strength-chance.ts';
+import { up as strengthChance } from './migrations/0006-strength-chance.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -14,7 +14,7 @@ export const migrations: Record<string, Migration> = {
   '0003-bar-path': { up: barPath },
   '0004-log': { up: log },
   '0005-bounds': { up: bounds },
-  '0007-strength-chance': { up: strengthChance },
+  '0006-strength-chance': { up: strengthChance },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

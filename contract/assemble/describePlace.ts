@@ -15,7 +15,7 @@ import { placeCautions } from './placeCautions.ts';
 import { chanceOfDay, lightenedTo, type PlannedWork, workWith } from './plannedWork.ts';
 import { recordById } from './recordById.ts';
 import { searchFindings } from './searchFindings.ts';
-import { strengthCautions } from './sureStrength.ts';
+import { strengthCautions } from './strengthCautions.ts';
 
 /** A bar set by hand this near to a loadable mass (kg) means that one: 110 on the faces may weigh 109.9. */
 const SAME_BAR_KG = 0.25;

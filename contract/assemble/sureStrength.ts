@@ -1,5 +1,4 @@
 import type { Reference } from '#contract/dayPlan.ts';
-import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { type Bounds, bounds } from '#contract/records/bounds.ts';
 import type { Aim, Group } from '#contract/records/day.ts';
@@ -7,7 +6,6 @@ import { strengthIn } from '#core/strength/askDraws.ts';
 import { centralDraw } from '#core/strength/drawCapability.ts';
 import { belowMiddleLn, GOOD_DAY_LN } from '#core/strength/sureStrength.ts';
 import type { AssembledCapability } from './assembleCapability.ts';
-import type { AssembledPlace } from './assemblePlace.ts';
 import { drawsIn } from './estimatedCapability.ts';
 
 /** How far below its middle (ln) a lifter's strength is gone by, since no more of it is there with this chance. */
@@ -61,26 +59,4 @@ export function sureAim(aim: Aim, { belowLn }: SureStrength): Aim {
   if (aim.by !== 'capability') return aim;
   const share = Math.exp(belowLn);
   return { ...aim, bottomShare: share * aim.bottomShare, lockoutShare: share * aim.lockoutShare };
-}
-
-/** Strength that is gone by this much below its middle (ln) at the usual chance is known badly: a set should tell more; judgement. */
-const WIDE_LN = 0.02;
-
-/** How badly strength is known, what was taken off for it, and which set would tell more; nothing where it is known well. */
-export function strengthCautions(
-  { aim, blocks }: Pick<Group, 'aim' | 'blocks'>,
-  { strength, sure, reference }: Pick<AssembledPlace, 'strength' | 'sure' | 'reference'>,
-): PlanCaution[] {
-  const sdLn = strength.strengthSdLn;
-  if (belowMiddleLn(sdLn, bounds.parse({}).strengthChance) > -WIDE_LN) return [];
-  const isLowered = aim.by === 'capability' || (aim.by === 'percent' && reference.loweredFromKg !== null);
-  return [
-    {
-      code: 'strengthWide',
-      sdLn,
-      chance: sure.chance,
-      belowShare: isLowered ? 1 - Math.exp(sure.belowLn) : 0,
-      workUp: blocks.some(({ shareOfAim }) => shareOfAim < 1),
-    },
-  ];
 }
