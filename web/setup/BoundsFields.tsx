@@ -45,13 +45,13 @@ export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial
         onChange={(mostPairs) => onChange({ mostPairs })}
       />
       <FigureField
-        label="Strength to go by is there in"
+        label="How sure of strength"
         value={bounds.strengthChance}
         per={100}
-        word="of 100"
+        word="%"
         min={0.5}
         max={0.95}
-        hint="Where a lifter is not known well, the proposal goes by less. 50 goes by the middle of what is believed; 75 is a judgement."
+        hint="Of lifters who are not known well, a proposal takes the strength that is there with this chance. 50 is the middle; 75 is a judgement."
         onChange={(strengthChance) => onChange({ strengthChance })}
       />
     </div>
