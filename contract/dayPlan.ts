@@ -1,16 +1,11 @@
 import { z } from 'zod';
 import { blockEffort, explanation, knownHow, planCaution } from './explainedBar.ts';
+import { otherSetup, setOnBar } from './otherSetup.ts';
 import { aim, day as dayKind } from './records/day.ts';
 import { equipment, lift, start } from './records/lift.ts';
 import { belief } from './strengthEstimate.ts';
 
 const id = z.string();
-const setOnBar = z.strictObject({
-  bands: z.array(
-    z.strictObject({ bandPairId: id, hookupId: id, label: z.string(), hookupWords: z.string() }),
-  ),
-  chains: z.array(z.strictObject({ chainPairId: id, label: z.string(), pairs: z.number().int() })),
-});
 const disc = z.strictObject({ massKg: z.number(), faceMassKg: z.number(), count: z.number().int() });
 
 /**
@@ -83,6 +78,8 @@ const planPlace = z.strictObject({
       }),
       blocks: z.array(planBlock),
       cautions: z.array(planCaution),
+      /** Other proposals beside this one, best first; none in older plans. */
+      others: z.array(otherSetup).default([]),
     })
     .nullable(),
 });

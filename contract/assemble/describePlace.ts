@@ -2,7 +2,6 @@ import type { PlanBlock, PlanPlace } from '#contract/dayPlan.ts';
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
-import { hookupWords } from '#contract/words/hookupWords.ts';
 import { explain } from '#core/day/explain.ts';
 import type { GearSet } from '#core/day/Gear.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
@@ -11,10 +10,12 @@ import { volumeCautions } from '#core/day/prilepin.ts';
 import type { BlockEffort } from '#core/day/sessionEffort.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
+import { otherSetups } from './otherSetups.ts';
 import { placeCautions } from './placeCautions.ts';
 import { chanceOfDay, lightenedTo, type PlannedWork, workWith } from './plannedWork.ts';
 import { recordById } from './recordById.ts';
 import { searchFindings } from './searchFindings.ts';
+import { setInWords } from './setInWords.ts';
 import { strengthCautions } from './strengthCautions.ts';
 
 /** A bar set by hand this near to a loadable mass (kg) means that one: 110 on the faces may weigh 109.9. */
@@ -100,6 +101,7 @@ export function describePlace(
     },
     blocks,
     cautions,
+    others: otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }),
   };
 }
 
@@ -122,24 +124,6 @@ function effortCautions(sets: number, effort: BlockEffort | null): PlanCaution[]
   const missed = effort?.missed;
   if (!missed || (missed.set === 1 && missed.rep === 1)) return [];
   return [{ code: 'notAllReps', set: missed.set, rep: missed.rep, sets }];
-}
-
-function setInWords(records: ClubRecords, { gear }: AssembledRack, set: GearSet): Solved['set'] {
-  return {
-    bands: set.hookups.map((index) => {
-      const { pairId, hookupId } = gear.hookups[index]!;
-      const hookup = recordById(records, 'hookup', hookupId);
-      const anchor = recordById(records, 'anchor', hookup.anchorId);
-      const { label } = recordById(records, 'bandPair', pairId);
-      return { bandPairId: pairId, hookupId, label, hookupWords: hookupWords(hookup, anchor) };
-    }),
-    chains: set.chainPairs.flatMap((pairs, kind) => {
-      const { chainPairId } = gear.chains[kind]!;
-      return pairs === 0
-        ? []
-        : [{ chainPairId, pairs, label: recordById(records, 'chainPair', chainPairId).label }];
-    }),
-  };
 }
 
 /** Trade habit adds a number for each pair to the bar; null as soon as one pair has none. */

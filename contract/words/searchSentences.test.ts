@@ -31,5 +31,9 @@ describe('what a search ran into', () => {
       { code: 'nearlyAsGood' as const, misfitMore: 0.012 },
     ];
     expect(speaksForSentence(found, names.mass)).toMatch(/^One piece less.*5 kg more.*1\.2 points.*\.$/);
+    const nearer = [{ code: 'nearerToAim' as const, misfitLess: 0.01 }];
+    expect(speaksForSentence(nearer, names.mass)).toBe('1.0 point nearer to the aim.');
+    const tied = [{ code: 'nearlyAsGood' as const, misfitMore: 0.0002 }];
+    expect(speaksForSentence(tied, names.mass)).not.toMatch(/further/);
   });
 });

@@ -1,3 +1,4 @@
+import { TIE } from '#core/day/nextProposals.ts';
 import type { SpeaksFor } from '#core/day/runnersUp.ts';
 
 /** What speaks for a setup beside the best one, in one sentence. */
@@ -8,6 +9,8 @@ export function speaksForSentence(found: readonly SpeaksFor[], mass: (kg: number
 
 function wordsOf(one: SpeaksFor, mass: (kg: number) => string): string {
   switch (one.code) {
+    case 'nearerToAim':
+      return `${points(one.misfitLess)} nearer to the aim`;
     case 'fewerPieces':
       return one.pieces === 1 ? 'one piece less to hang' : `${one.pieces} pieces less to hang`;
     case 'allMeasured':
@@ -19,6 +22,11 @@ function wordsOf(one: SpeaksFor, mass: (kg: number) => string): string {
     case 'lighterBar':
       return `${mass(one.kg)} less on the bar`;
     case 'nearlyAsGood':
-      return `${(100 * one.misfitMore).toFixed(1)} points further from the aim`;
+      return one.misfitMore < TIE ? 'as near to the aim' : `${points(one.misfitMore)} further from the aim`;
   }
+}
+
+function points(misfit: number): string {
+  const said = (100 * misfit).toFixed(1);
+  return `${said} ${said === '1.0' ? 'point' : 'points'}`;
 }

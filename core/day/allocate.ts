@@ -4,7 +4,7 @@ import { type Bounded, boundBranch } from './boundBranch.ts';
 import { type Branch, wholeBranch } from './branch.ts';
 import { HUNG_PAIR } from './costTable.ts';
 import { handlingWeight, rotationChanges } from './handling.ts';
-import { TIE } from './prescribe.ts';
+import { TIE } from './nextProposals.ts';
 import { type RackPlan, type RackPlans, rackPlans } from './rackPlans.ts';
 import { settle } from './settle.ts';
 import { type SharedItem, sharedStock } from './sharedStock.ts';

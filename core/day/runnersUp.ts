@@ -1,25 +1,46 @@
 import type { GearSet, RackGear } from './Gear.ts';
+import type { LifterTask } from './misfit.ts';
+import { nextProposals, TIE } from './nextProposals.ts';
 import type { PrescribedSetup } from './PrescribedSetup.ts';
+import { type Fixed, rankSetups } from './rankSetups.ts';
+import type { SearchRules } from './SearchRules.ts';
 
-/** What speaks for a setup beside the best one, as data; `contract/words` says it. */
+/** What speaks for a setup beside another one, as data; `contract/words` says it. */
 export type SpeaksFor =
+  | { code: 'nearerToAim'; misfitLess: number }
   | { code: 'fewerPieces'; pieces: number }
   | { code: 'allMeasured' }
+  | { code: 'samePairs' }
   | { code: 'heavierBar'; kg: number }
   | { code: 'lighterBar'; kg: number }
-  | { code: 'samePairs' }
   | { code: 'nearlyAsGood'; misfitMore: number };
 
+/** A setup beside the one that stands, and what speaks for it. */
+export type RunnerUp = PrescribedSetup & { speaksFor: SpeaksFor[] };
+
 /**
- * Whether two sets are different proposals: neither is the other with something added. The bare bar is a proposal of its
- * own.
+ * The best setups, at most `most`, that are other proposals than the one that stands. That one need not be the best: what
+ * others need and what the coach fixed decided too. A bar that is fixed stays, what hangs is free.
  */
-export function isAnother(a: GearSet, b: GearSet): boolean {
-  if (isBare(a) !== isBare(b)) return true;
-  return !holds(a, b) && !holds(b, a);
+export function runnersUpTo(
+  { set, barKg }: Pick<PrescribedSetup, 'set' | 'barKg'>,
+  task: LifterTask,
+  gear: RackGear,
+  fixedBarKg: Fixed['barKg'],
+  rules: SearchRules,
+  most: number,
+): RunnerUp[] {
+  // Scored anew, for the bar that stands may have been made lighter than the search had it.
+  const { misfit } = rankSetups(task, gear, { barKg, set }, rules).next()!;
+  const standing = { set, barKg, misfit };
+  const ranking = rankSetups(task, gear, { barKg: fixedBarKg, set: null }, rules);
+  return nextProposals(ranking, [standing], most).map((one) => ({
+    ...one,
+    speaksFor: speaksFor(one, standing, gear),
+  }));
 }
 
-/** What speaks for it; never nothing: how little it is worse is the last word. */
+/** What speaks for it; never nothing: how much nearer to the aim it is, or how little further, is always said. */
 export function speaksFor(one: PrescribedSetup, best: PrescribedSetup, gear: RackGear): SpeaksFor[] {
   const found: SpeaksFor[] = [];
   const fewer = piecesOf(best.set) - piecesOf(one.set);
@@ -32,20 +53,9 @@ export function speaksFor(one: PrescribedSetup, best: PrescribedSetup, gear: Rac
   const kg = one.barKg - best.barKg;
   if (kg > 0) found.push({ code: 'heavierBar', kg });
   if (kg < 0) found.push({ code: 'lighterBar', kg: -kg });
-  found.push({ code: 'nearlyAsGood', misfitMore: Math.max(0, one.misfit - best.misfit) });
-  return found;
-}
-
-function isBare({ hookups, chainPairs }: GearSet): boolean {
-  return hookups.length === 0 && chainPairs.every((pairs) => pairs === 0);
-}
-
-/** Whether `a` is `b`, or `b` with something added. */
-function holds(a: GearSet, b: GearSet): boolean {
-  return (
-    b.hookups.every((index) => a.hookups.includes(index)) &&
-    b.chainPairs.every((pairs, kind) => pairs <= a.chainPairs[kind]!)
-  );
+  const more = one.misfit - best.misfit;
+  if (more < -TIE) return [{ code: 'nearerToAim', misfitLess: -more }, ...found];
+  return [...found, { code: 'nearlyAsGood', misfitMore: Math.max(0, more) }];
 }
 
 function piecesOf({ hookups, chainPairs }: GearSet): number {

@@ -1,13 +1,16 @@
 import { useEffect, useRef } from 'react';
+import type { OtherSetup } from '#contract/otherSetup.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { hasHeight } from '#web/parts/liftWords.ts';
+import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterLine } from '#web/print/RackSheetModel.ts';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import type { Drop } from './MoveHandle.tsx';
+import { OtherSetups } from './OtherSetups.tsx';
 import { PlaceTrial } from './PlaceTrial.tsx';
 import { StepEfforts } from './StepEfforts.tsx';
 import type { Solving } from './useSolving.ts';
@@ -39,6 +42,7 @@ export function PlaceDetail(props: {
   const { day, group, place, rack, order, name, line, solving, onChange, onMove, onClose } = props;
   const records = useClub();
   const { mass } = useUnits();
+  const say = useToast();
   const others = records.rack.filter((other) => props.rackIds.includes(other.id) && other.id !== rack.id);
   useEffect(() => {
     const leave = (event: KeyboardEvent) => event.key === 'Escape' && onClose();
@@ -54,6 +58,18 @@ export function PlaceDetail(props: {
     onChange({ ...place, byCoach });
     await solving.solve();
   };
+  // An undo comes later than the tap: it goes by the day as it is then.
+  const fixNow = useRef(fix);
+  useEffect(() => {
+    fixNow.current = fix;
+  });
+  const take = async ({ barKg, set }: OtherSetup, words: string) => {
+    const before = place.byCoach;
+    const bands = set.bands.map(({ bandPairId, hookupId }) => ({ bandPairId, hookupId }));
+    const chains = set.chains.map(({ chainPairId, pairs }) => ({ chainPairId, pairs }));
+    await fix({ barKg, bands, chains });
+    say(`${name} takes ${words}.`, () => void fixNow.current(before));
+  };
   return (
     <section ref={section} className="place-detail" aria-label={name}>
       <PlaceTrial
@@ -64,6 +80,14 @@ export function PlaceDetail(props: {
         busy={solving.busy}
         onFix={(byCoach) => void fix(byCoach)}
         onStart={(start) => onChange({ ...place, start: sameStart(start, group.start) ? null : start })}
+      />
+      <OtherSetups
+        prescription={solving.prescription}
+        groupId={group.id}
+        lifterId={place.lifterId}
+        name={name}
+        busy={solving.busy}
+        onTake={(other, words) => void take(other, words)}
       />
       {line && <StepEfforts steps={line.steps} unit={mass} name={name} />}
       <div className="stack tight ruled">

@@ -72,7 +72,7 @@ export function AnswerSection(props: {
           <AnswerTable label={title} question={question} measure={measure} lines={lines} />
         </div>
       )}
-      <details className="evidence-traps" open={question === 'carryOver'}>
+      <details className="fold evidence-traps" open={question === 'carryOver'}>
         <summary>What may fool us here</summary>
         <dl>
           {traps.map(trapSentence).map(({ name, text }) => (

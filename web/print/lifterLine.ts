@@ -124,7 +124,7 @@ function kilos(forceN: number, { mass, gravityMps2 }: LineWords): string {
 }
 
 /** Bar, collars and discs to a tenth: weighed discs give odd hundredths that nobody loads by. */
-function barText(barKg: number, mass: MassUnit): string {
+export function barText(barKg: number, mass: MassUnit): string {
   return String(Number(fromSi(barKg, mass).toFixed(1)));
 }
 
@@ -147,7 +147,7 @@ function sizeOf(discs: LineWords['disc'], faceMassKg: number) {
 }
 
 /** Pairs that hang alike stand in one line: "22-A and 29-B, doubled, low". */
-function hungWords({ bands, chains }: Solved['set']): string[] {
+export function hungWords({ bands, chains }: Solved['set']): string[] {
   const ways = [...new Set(bands.map((band) => band.hookupWords))];
   const hung = ways.map((way) => {
     const labels = bands.filter((band) => band.hookupWords === way).map((band) => band.label);

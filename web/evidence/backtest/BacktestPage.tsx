@@ -94,7 +94,7 @@ function Report({ report }: { report: BacktestReport }) {
         <MeasuredWidth>
           {(widthPx) => <ForetoldRows lifts={shown} nameOf={nameOf} unit={mass} widthPx={widthPx} />}
         </MeasuredWidth>
-        <details className="evidence-traps">
+        <details className="fold evidence-traps">
           <summary>The same as a table</summary>
           <ForetoldTable lifts={shown} nameOf={nameOf} />
         </details>

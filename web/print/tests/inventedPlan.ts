@@ -74,6 +74,7 @@ function inventedPlace(
       strength: { known: 'estimated', sdLn: 0.03, setCount: 120, maxKg: null },
       blocks: [block(2, 60, bands.length), block(8, 90, bands.length)],
       cautions,
+      others: [],
     },
   };
 }

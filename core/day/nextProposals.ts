@@ -1,0 +1,77 @@
+import type { GearSet } from './Gear.ts';
+import type { PrescribedSetup } from './PrescribedSetup.ts';
+import type { SetupRanking } from './SetupRanking.ts';
+import { setChanges } from './setChanges.ts';
+
+/** Misfits that differ by less than this are a tie (half a tenth of a point): below what any band is known to. */
+export const TIE = 0.0005;
+/** Other proposals are looked for among so many of the best sets: further down they are no proposals any more. */
+const MOST_LOOKED_AT = 300;
+
+/**
+ * The next best setups of a ranking, at most `most`, each another proposal than those that are `known` and than the others.
+ * Ties go to fewer bands, then fewer chains, then fewer changes from the set `before` where one hangs.
+ */
+export function nextProposals(
+  ranking: SetupRanking,
+  known: readonly PrescribedSetup[],
+  most: number,
+  before?: GearSet,
+): PrescribedSetup[] {
+  const rank = ({ set }: PrescribedSetup) => [
+    set.hookups.length,
+    set.chainPairs.reduce((sum, pairs) => sum + pairs, 0),
+    before === undefined ? 0 : setChanges(before, set),
+  ];
+  const found: PrescribedSetup[] = [];
+  const nextTied = tiedOnes(ranking);
+  for (let tied = nextTied(); tied.length > 0 && found.length < most; tied = nextTied()) {
+    tied.sort((a, b) => (comesBefore(rank(a), rank(b)) ? -1 : comesBefore(rank(b), rank(a)) ? 1 : 0));
+    for (const setup of tied)
+      if (found.length < most && [...known, ...found].every(({ set }) => isAnother(set, setup.set)))
+        found.push(setup);
+  }
+  return found;
+}
+
+/** Gives the best sets in order of misfit, each time the next one with all that tie with it; none after the last. */
+function tiedOnes(ranking: SetupRanking): () => PrescribedSetup[] {
+  let looked = 0;
+  const take = (): PrescribedSetup | null => {
+    const score = looked++ < MOST_LOOKED_AT ? ranking.next() : null;
+    return score && { set: ranking.sets[score.index]!, barKg: score.barKg, misfit: score.misfit };
+  };
+  let ahead = take();
+  return () => {
+    const tied: PrescribedSetup[] = [];
+    for (; ahead !== null && ahead.misfit <= (tied[0]?.misfit ?? ahead.misfit) + TIE; ahead = take())
+      tied.push(ahead);
+    return tied;
+  };
+}
+
+function comesBefore(a: readonly number[], b: readonly number[]): boolean {
+  const differs = a.findIndex((value, i) => value !== b[i]);
+  return differs >= 0 && a[differs]! < b[differs]!;
+}
+
+/**
+ * Whether two sets are different proposals: neither is the other with something added. The bare bar is a proposal of its
+ * own.
+ */
+function isAnother(a: GearSet, b: GearSet): boolean {
+  if (isBare(a) !== isBare(b)) return true;
+  return !holds(a, b) && !holds(b, a);
+}
+
+function isBare({ hookups, chainPairs }: GearSet): boolean {
+  return hookups.length === 0 && chainPairs.every((pairs) => pairs === 0);
+}
+
+/** Whether `a` is `b`, or `b` with something added. */
+function holds(a: GearSet, b: GearSet): boolean {
+  return (
+    b.hookups.every((index) => a.hookups.includes(index)) &&
+    b.chainPairs.every((pairs, kind) => pairs <= a.chainPairs[kind]!)
+  );
+}

@@ -1,0 +1,34 @@
+import type { OtherSetup } from '#contract/otherSetup.ts';
+import type { Aim } from '#contract/records/day.ts';
+
+/** What a setup gives where the aim looks, each figure with what was asked: "50 % on the bar (aim 50), ...". */
+export function againstAim(aim: Aim, { percentages, firstMps, ...other }: OtherSetup): string {
+  const [bottom, lockout] = [other.shareAtBottom, other.shareAtLockout].map(percent);
+  const strength = `${bottom} % of strength at the bottom, ${lockout} % at lockout`;
+  switch (aim.by) {
+    case 'percent': {
+      const reached = aim.targets.flatMap(({ basis, share }) => {
+        const found = percentages.find((one) => one.basis === basis);
+        return found ? [`${percent(found.share)} % ${placeWords[basis]} (aim ${percent(share)})`] : [];
+      });
+      return `${reached.join(', ')}; ${strength}`;
+    }
+    case 'capability':
+      return `${bottom} % of strength at the bottom (aim ${percent(aim.bottomShare)}), ${lockout} % at lockout (aim ${percent(aim.lockoutShare)})`;
+    case 'speed':
+      return firstMps === null
+        ? strength
+        : `First rep ${firstMps.toFixed(2)} m/s (aim ${aim.fromMps.toFixed(2)} to ${aim.toMps.toFixed(2)}); ${strength}`;
+  }
+}
+
+const placeWords = {
+  bar: 'on the bar',
+  bottom: 'at the bottom',
+  lockout: 'at lockout',
+  mean: 'mean',
+} as const;
+
+function percent(share: number): number {
+  return Math.round(100 * share);
+}
