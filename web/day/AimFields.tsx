@@ -1,6 +1,7 @@
 import type { Aim } from '#contract/records/day.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
+import { PercentField } from '#web/parts/PercentField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { basisWords } from './basisWords.ts';
 import { firstAim } from './firstAim.ts';
@@ -28,19 +29,15 @@ export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) =>
       {aim.by === 'percent' && <PercentFields aim={aim} onChange={onChange} />}
       {aim.by === 'capability' && (
         <div className="fields">
-          <FigureField
+          <PercentField
             label="At the bottom"
-            word="%"
-            per={100}
             value={aim.bottomShare}
             min={0.1}
             max={1.2}
             onChange={(bottomShare) => onChange({ ...aim, bottomShare })}
           />
-          <FigureField
+          <PercentField
             label="At lockout"
-            word="%"
-            per={100}
             value={aim.lockoutShare}
             min={0.1}
             max={1.2}
@@ -85,10 +82,8 @@ function PercentFields({ aim, onChange }: { aim: PercentAim; onChange: (aim: Aim
     <div className="stack tight">
       {aim.targets.map((target, index) => (
         <div key={target.basis} className="fields targets">
-          <FigureField
+          <PercentField
             label="Of maximum"
-            word="%"
-            per={100}
             value={target.share}
             min={0.05}
             max={2}

@@ -1,5 +1,6 @@
 import type { Block } from '#contract/records/day.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
+import { PercentField } from '#web/parts/PercentField.tsx';
 
 const mostBlocks = 12;
 
@@ -39,10 +40,8 @@ export function BlockFields(props: { blocks: readonly Block[]; onChange: (blocks
               max={1200}
               onChange={(restSeconds) => put(index, { restSeconds })}
             />
-            <FigureField
+            <PercentField
               label="Of the aim"
-              word="%"
-              per={100}
               value={block.shareOfAim}
               min={0.1}
               max={1.1}

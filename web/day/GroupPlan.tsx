@@ -70,11 +70,11 @@ export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange
           onChange={(word) => put({ leastChance: word === 'asAimed' ? null : Number(word) })}
           hint="Chance that all reps of all sets are made, by each lifter's whole log. Bars set by hand stay."
         />
-        <GroupBounds bounds={group.bounds ?? null} onChange={(bounds) => put({ bounds })} />
       </div>
       <div className="stack">
         <h3>Sets and reps, step by step</h3>
         <BlockFields blocks={group.blocks} onChange={(blocks) => put({ blocks })} />
+        <GroupBounds aim={group.aim} bounds={group.bounds ?? null} onChange={(bounds) => put({ bounds })} />
       </div>
     </div>
   );

@@ -7,6 +7,7 @@ import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { Known } from '#web/parts/Known.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
+import { PercentField } from '#web/parts/PercentField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
@@ -112,11 +113,9 @@ export function ClubForm({ club }: { club: Club }) {
             hint="A day counts this for every pair taken off or put on."
             onChange={(bandChangeMinutes) => put({ bandChangeMinutes })}
           />
-          <FigureField
+          <PercentField
             label="Mismatch and drift allowed"
             value={draft.pairMismatchShare}
-            per={100}
-            word="%"
             min={0.005}
             max={0.5}
             hint="Two bands of a pair, or one band since it was measured, may differ by this. 5 is assumed."
