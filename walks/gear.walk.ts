@@ -107,6 +107,36 @@ test('a wrong reading gets one sentence, a removed one comes back', async ({ pag
   await expect(rows).toHaveCount(1);
 });
 
+test('a force that falls while the loop grows is asked about, typed or in a file, and taken once the coach says so', async ({
+  page,
+}) => {
+  await addPair(page);
+  const rows = page.getByRole('table', { name: 'Readings of band a' }).locator('tbody tr');
+  await typeReading(page, '160', '20');
+  await expect(rows).toHaveCount(1);
+  await typeReading(page, '180', '10');
+  // 10 kg are half of 20 kg.
+  await expect(page.getByRole('alert')).toContainText('50 % less force');
+  await expect(rows).toHaveCount(1);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  await page.getByRole('button', { name: 'It is right: keep it' }).click();
+  await expect(rows).toHaveCount(2);
+  await expect(page.getByRole('button', { name: 'Keep reading' })).toBeVisible();
+
+  await page.goto('/gear');
+  await page.getByText('Readings as a spreadsheet file').click();
+  const file =
+    'band_pair_id,side,taken_on,length_m,force_N\nWalk 29,b,2026-01-05,1.6,200\nWalk 29,b,2026-01-05,1.8,100\n';
+  await page
+    .locator('details[open] input[type=file]')
+    .setInputFiles({ name: 'odd.csv', mimeType: 'text/csv', buffer: Buffer.from(file) });
+  const odd = page.getByRole('table', { name: 'What is odd in odd.csv' }).locator('tbody tr');
+  await expect(odd).toHaveCount(1);
+  await expect(odd.first()).toContainText('Band b of pair "Walk 29"');
+  await page.getByRole('button', { name: 'They are right: take them' }).click();
+  await expect(page.getByText('Took 2 new from odd.csv.')).toBeVisible();
+});
+
 test('a spreadsheet with a wrong line is refused by line and column, and nothing of it is taken', async ({
   page,
 }) => {

@@ -65,14 +65,23 @@ async function importRecords(what: string, file: string | undefined, options: Im
       body,
       headers: { 'content-type': 'text/csv' },
     });
-    const { rows, added } = (await answer.json()) as { rows: number; added: number };
+    const { rows, added, questions = [] } = (await answer.json()) as Taken;
     const done = dryRun ? 'Would take in' : 'Took in';
     process.stdout.write(
       `${done} ${rows} ${rows === 1 ? 'line' : 'lines'} of ${what}: ${added} new, ${rows - added} known.\n`,
     );
+    for (const { line, column, message } of questions)
+      process.stderr.write(`Likely a slip in line ${line}, ${column}: ${message}\n`);
   } finally {
     await store.close();
   }
+}
+
+/** What the club says to records from a file; lines that may be slips are taken all the same. */
+interface Taken {
+  rows: number;
+  added: number;
+  questions?: { line: number; column: string; message: string }[];
 }
 
 /** An option that this import would pass over could be meant in earnest. */

@@ -6,6 +6,7 @@ import { fixed, gear, refuseTwice, toFixed, toRackGear } from './gearShape.ts';
 import { InputError } from './InputError.ts';
 import { operation } from './Operation.ts';
 import { bounds, fromSetup, safeStretchRatio, setup, toRules } from './prescribeOperation.ts';
+import { readingWarnings, warningsOfGear } from './readingWarnings.ts';
 import { checkTask, taskFields, toTask } from './taskShape.ts';
 
 const id = z.string().min(1).max(64);
@@ -48,6 +49,7 @@ export const allocateOperation = operation({
     clashes: z
       .array(z.object({ id: z.string(), sort: z.enum(['bandPair', 'chainPair']) }))
       .describe('What fixed choices hang at more racks at once than there is of it'),
+    warnings: readingWarnings,
   }),
   run(input) {
     refuseTwice(
@@ -90,6 +92,7 @@ export const allocateOperation = operation({
       total: allocation.total,
       proof: { status, bound, gap },
       clashes: allocation.clashes,
+      ...warningsOfGear(input.racks.map(({ gear }, index) => ({ gear, field: `racks[${index}].gear` }))),
     };
   },
 });

@@ -1,10 +1,9 @@
 import { z } from 'zod';
-import { fallingSentence } from '#contract/words/fallingSentence.ts';
 import { bandTensionInterval } from '#core/band/bandTension.ts';
-import { fallingForces } from '#core/band/fallingForces.ts';
-import { checkLoop, direction, loopFields, toBandCurves, toReadings } from './bandShape.ts';
+import { checkLoop, direction, loopFields, toBandCurves } from './bandShape.ts';
 import { fields, length } from './fields.ts';
 import { operation } from './Operation.ts';
+import { readingWarnings, warningsOfLoop } from './readingWarnings.ts';
 
 export const bandCurveOperation = operation({
   name: 'band-curve',
@@ -27,17 +26,10 @@ export const bandCurveOperation = operation({
         extrapolated: z.boolean(),
       }),
     ),
-    warnings: z
-      .array(z.object({ code: z.literal('fallingForce'), message: z.string() }))
-      .optional()
-      .describe('Readings that no band gives; absent where there are none'),
+    warnings: readingWarnings,
   }),
   run(input) {
     const curve = toBandCurves(input, 'readings')[input.direction];
-    const warnings = fallingForces(toReadings(input)).map((fall) => ({
-      code: 'fallingForce' as const,
-      message: fallingSentence(fall, input.restLength_m),
-    }));
     return {
       model: curve.model,
       parameters: Object.fromEntries(
@@ -48,7 +40,7 @@ export const bandCurveOperation = operation({
         const { tensionN, low95N, high95N, extrapolated } = bandTensionInterval(curve, length_m);
         return { length_m, force_N: tensionN, low95_N: low95N, high95_N: high95N, extrapolated };
       }),
-      ...(warnings.length > 0 ? { warnings } : {}),
+      ...warningsOfLoop(input),
     };
   },
 });

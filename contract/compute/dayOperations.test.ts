@@ -164,3 +164,47 @@ describe('allocate', () => {
     await expect(answer).rejects.toMatchObject({ field: 'racks[1].rackId' });
   });
 });
+
+describe('readings whose force falls with the length', () => {
+  const fallen = (hookupId: string) => ({
+    ...pair,
+    hookupId,
+    bands: pair.bands.map((band) => ({
+      ...band,
+      readings: [
+        { length_m: 0.4, force_N: 300 },
+        { length_m: 1, force_N: 100 },
+      ],
+    })),
+  });
+  // 100 N are 67 % less than 300 N.
+  const warning = (field: string) => ({
+    code: 'fallingForce',
+    message: expect.stringMatching(/67 % less/),
+    field,
+  });
+
+  it('are named with their field by prescribe, a pair that hangs in two ways once, and sound ones not at all', async () => {
+    const hookups = [pair, fallen('floor'), fallen('peg')].map((hung, i) => ({
+      ...hung,
+      bandPairId: i === 0 ? 'sound' : 'slip',
+    }));
+    const odd = await runOperation(prescribeOperation, { ...task, gear: { ...gear, hookups } });
+    expect(prescribeOperation.outputSchema.parse(odd).warnings).toEqual([
+      warning('gear.hookups[1].bands[0].readings'),
+    ]);
+    expect(await runOperation(prescribeOperation, { ...task, gear })).not.toHaveProperty('warnings');
+  });
+
+  it('are named by allocate with the rack that they stand in first', async () => {
+    const racks = ['north', 'south'].map((rackId) => ({
+      rackId,
+      gear: { ...gear, hookups: [fallen('floor')] },
+    }));
+    const lifters = [{ ...task, lifterId: 'one', rackId: 'south' }];
+    const odd = await runOperation(allocateOperation, { racks, lifters });
+    expect(allocateOperation.outputSchema.parse(odd).warnings).toEqual([
+      warning('racks[0].gear.hookups[0].bands[0].readings'),
+    ]);
+  });
+});

@@ -3,6 +3,7 @@ import { loadCurve } from '#core/load/loadCurve.ts';
 import { fields } from './fields.ts';
 import { load, toLoad } from './loadShape.ts';
 import { operation } from './Operation.ts';
+import { readingWarnings, warningsOfBands } from './readingWarnings.ts';
 
 export const loadCurveOperation = operation({
   name: 'load-curve',
@@ -25,6 +26,7 @@ export const loadCurveOperation = operation({
     mean_N: z.number().describe('Work over range'),
     work_J: z.number(),
     slackBelow_m: z.number().nullable().describe('Height below which every band is slack'),
+    warnings: readingWarnings,
   }),
   run(input) {
     const curve = loadCurve(toLoad(input.load), input.points);
@@ -43,6 +45,7 @@ export const loadCurveOperation = operation({
       mean_N: curve.meanN,
       work_J: curve.workJ,
       slackBelow_m: curve.slackBelowM,
+      ...warningsOfBands(input.load.bands, 'load.bands'),
     };
   },
 });

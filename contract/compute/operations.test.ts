@@ -83,6 +83,29 @@ describe('band-curve', () => {
 });
 
 describe('load-curve', () => {
+  it('questions readings whose force falls with the length by their field, and answers all the same', async () => {
+    const fallen = {
+      ...lineBand,
+      readings: lineBand.readings.map((r) => ({ ...r, force_N: 300 - r.force_N })),
+    };
+    const bands = [lineBand, { ...fallen, readings: [...fallen.readings].reverse() }].map((band) => ({
+      ...band,
+      hookup: 'single',
+      anchor: below,
+      count: 1,
+    }));
+    const output = await run('load-curve', { load: { ...straight, bands }, points: 2 });
+    // 100 N at 2 m are 50 % less than 200 N at 1.5 m.
+    expect(output.warnings).toEqual([
+      {
+        code: 'fallingForce',
+        message: expect.stringMatching(/50 % less/),
+        field: 'load.bands[1].readings',
+      },
+    ]);
+    expect(output.points).toHaveLength(2);
+  });
+
   it('is mass times gravity with bar alone', async () => {
     const output = await run('load-curve', { load: straight, points: 3 });
     // 100 kg x 10 m/s2 over 0.6 m

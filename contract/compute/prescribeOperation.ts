@@ -9,6 +9,7 @@ import { explanation, fromExplanation } from './explanationShape.ts';
 import { fields } from './fields.ts';
 import { fixed, fromGearSet, gear, setFields, toFixed, toRackGear } from './gearShape.ts';
 import { operation } from './Operation.ts';
+import { readingWarnings, warningsOfGear } from './readingWarnings.ts';
 import { checkTask, taskFields, toTask } from './taskShape.ts';
 
 /** Given, it is a limit of the search; left out, the usual one is flagged only. */
@@ -59,6 +60,7 @@ export const prescribeOperation = operation({
               pieces: z.number().optional(),
               kg: z.number().optional(),
               misfitMore: z.number().optional(),
+              misfitLess: z.number().optional(),
             }),
           ),
           why: z.string().describe('The same in words'),
@@ -66,6 +68,7 @@ export const prescribeOperation = operation({
       )
       .describe('The next best that are other proposals, at most five'),
     setsCompared: z.number(),
+    warnings: readingWarnings,
   }),
   run(input) {
     const task = toTask(input);
@@ -87,6 +90,7 @@ export const prescribeOperation = operation({
         why: speaksForSentence(one.speaksFor, (kg) => `${Number(kg.toFixed(1))} kg`),
       })),
       setsCompared,
+      ...warningsOfGear([{ gear: input.gear, field: 'gear' }]),
     };
   },
 });

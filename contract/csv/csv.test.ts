@@ -100,6 +100,7 @@ describe('a file that is read', () => {
       added: 2,
       changed: 1,
       problems: [],
+      questions: [],
     });
   });
 
@@ -210,6 +211,33 @@ describe('a file that is read', () => {
     const held = { ...club, bandReading: [{ ...reading, direction: 'loading' }] } as ClubRecords;
     const changed = readCsv('bandReading', 'id,force_N\nx,250\n', held, making);
     expect(changed.problems[0]).toMatchObject({ line: 2, column: 'id' });
+  });
+
+  test('asks about a force that falls while the length grows by its line, beside what was read before, and takes it', () => {
+    const pair = { ...wide, widthMm: 44, restLengthAM: 1, restLengthBM: null };
+    const direction = 'loading';
+    const had = {
+      id: 'x',
+      bandPairId: 'pair-1',
+      side: 'a',
+      takenOn: '2026-11-24',
+      lengthM: 1.5,
+      forceN: 200,
+      direction,
+    };
+    const taut = clubOf({ bandPair: [pair], bandReading: [had] });
+    const head = 'band_pair_id,side,taken_on,length_m,force_N\n';
+    const ask = (lines: string) => readCsv('bandReading', head + lines, taut, making);
+    // 150 N are 25 % less than the 200 N at half a metre less; band b and last year's readings are other measurings.
+    const rising = 'Wide 1,a,2026-11-25,1.6,230\nWide 1,b,2026-11-25,2,150\nWide 1,a,2025-11-25,2,150\n';
+    expect(ask(rising)).toMatchObject({ added: 3, problems: [], questions: [] });
+    const fallen = ask('Wide 1,b,2026-11-25,1.2,50\nWide 1,a,2026-11-25,2,150\n');
+    expect(fallen.records).toHaveLength(2);
+    expect(fallen.questions).toEqual([
+      { line: 3, column: 'force_N', message: expect.stringMatching(/^Band a of pair "Wide 1".*25 % less/) },
+    ]);
+    // A new shorter reading beside a known longer one is the new line's slip.
+    expect(ask('Wide 1,a,2026-11-25,1.2,300\n').questions).toMatchObject([{ line: 2 }]);
   });
 
   test('refuses a reading of a slack loop and a rest length that makes one, by line and column', () => {

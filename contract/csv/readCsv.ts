@@ -2,6 +2,7 @@ import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds
 import type { CsvProblem } from './CsvProblem.ts';
 import { clashes } from './clashes.ts';
 import { type Column, columnsOf } from './columns.ts';
+import { oddReadings } from './oddReadings.ts';
 import { parseTable, type TableLine } from './parseTable.ts';
 import { type ReadRow, type RowMaking, readRow } from './readRow.ts';
 
@@ -13,6 +14,8 @@ export interface CsvReading<K extends KindName> {
   /** How many of them are not as the club has them. */
   changed: number;
   problems: CsvProblem[];
+  /** Lines that may be right and may be slips: they are taken, once the coach has seen them. */
+  questions: CsvProblem[];
 }
 
 /**
@@ -41,12 +44,13 @@ export function readCsv<K extends KindName>(
   const known = new Map(club[kind].map((record) => [record.id, JSON.stringify(record)]));
   const records = good.map(({ record }) => record);
   const added = records.filter(({ id }) => !known.has(id)).length;
+  const questions = oddReadings(kind, good, club);
   const unchanged = records.filter((record) => known.get(record.id) === JSON.stringify(record)).length;
-  return { records, added, changed: records.length - added - unchanged, problems: [] };
+  return { records, added, changed: records.length - added - unchanged, problems: [], questions };
 }
 
 function refused<K extends KindName>(problems: CsvProblem[]): CsvReading<K> {
-  return { records: [], added: 0, changed: 0, problems };
+  return { records: [], added: 0, changed: 0, problems, questions: [] };
 }
 
 function readHeader(

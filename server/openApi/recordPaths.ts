@@ -75,7 +75,7 @@ function pathsOf(kind: KindName) {
   };
 }
 
-const taken = object({
+const counts = object({
   rows: { type: 'integer' },
   added: { type: 'integer' },
   changed: { type: 'integer' },
@@ -83,6 +83,18 @@ const taken = object({
   dryRun: { type: 'boolean' },
   seq: seqSchema,
 });
+const place = object({ line: { type: 'integer' }, column: { type: 'string' }, message: { type: 'string' } });
+const taken = {
+  ...counts,
+  properties: {
+    ...counts.properties,
+    questions: {
+      type: 'array',
+      items: place,
+      description: 'Lines that may be slips though they can stand; absent where there are none',
+    },
+  },
+};
 
 const noFields = refusal('A field is given; there is none here');
 const wrong = refusal('A field is wrong');

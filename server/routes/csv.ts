@@ -25,7 +25,7 @@ export function csvRoutes(store: ClubStore) {
       const text = await readText(c, 'text/csv');
       const club = await store.records();
       const making = { newId, today: await store.today() };
-      const { records, added, changed, problems } = readCsv(kind, text, club.records, making);
+      const { records, added, changed, problems, questions } = readCsv(kind, text, club.records, making);
       const [first] = problems;
       if (first) {
         const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;
@@ -35,6 +35,6 @@ export function csvRoutes(store: ClubStore) {
       const counts = { rows, added, changed, unchanged: rows - added - changed };
       // A file that says only what is there makes no change that one could undo.
       const { seq } = dryRun || added + changed === 0 ? club : await store.putAll(kind, records);
-      return c.json({ ...counts, dryRun, seq });
+      return c.json({ ...counts, dryRun, seq, ...(questions.length > 0 ? { questions } : {}) });
     });
 }

@@ -11,9 +11,9 @@ export interface CsvCounts {
   unchanged: number;
 }
 
-/** What the server says to a spreadsheet file: what it holds, or every wrong place in it. */
+/** What the server says to a spreadsheet file: what it holds and what is odd in it, or every wrong place. */
 export type CsvAnswer =
-  | ({ ok: true; seq: number } & CsvCounts)
+  | ({ ok: true; seq: number; questions: readonly CsvProblem[] } & CsvCounts)
   | { ok: false; problems: readonly CsvProblem[] };
 
 /** Where a kind's records are downloaded as CSV, and sent to. */
@@ -25,7 +25,10 @@ export function csvPath(kind: KindName): string {
 export async function sendCsv(kind: KindName, text: string, dryRun: boolean): Promise<CsvAnswer> {
   const answer = await sendText(`${csvPath(kind)}${dryRun ? '?dryRun=1' : ''}`, 'text/csv', text);
   const said: unknown = await answer.json();
-  if (answer.ok) return { ok: true, ...(said as CsvCounts & { seq: number }) };
+  if (answer.ok) {
+    const taken = said as CsvCounts & { seq: number; questions?: CsvProblem[] };
+    return { ok: true, ...taken, questions: taken.questions ?? [] };
+  }
   const { problems, error } = said as { problems?: CsvProblem[]; error?: { message: string } };
   if (problems) return { ok: false, problems };
   throw new RequestError(answer.status, error?.message ?? 'The file was not taken.', null);

@@ -5,20 +5,25 @@ interface FileProblem {
   message: string;
 }
 
-/** What is wrong in a file, place by place; `count` of all there are, of which the first are given. */
-export function FileProblems(props: { name: string; problems: readonly FileProblem[]; count: number }) {
-  const { name, problems, count } = props;
+/** What is wrong in a file, or only odd, place by place; `count` of all there are, of which the first are given. */
+export function FileProblems(props: {
+  name: string;
+  problems: readonly FileProblem[];
+  count: number;
+  what?: 'wrong' | 'odd';
+}) {
+  const { name, problems, count, what = 'wrong' } = props;
   return (
     <>
       <div className="table-scroll">
-        <table className="table" aria-label={`What is wrong in ${name}`}>
+        <table className="table" aria-label={`What is ${what} in ${name}`}>
           <thead>
             <tr>
               <th scope="col" className="number">
                 line
               </th>
               <th scope="col">where</th>
-              <th scope="col">what is wrong</th>
+              <th scope="col">what is {what}</th>
             </tr>
           </thead>
           <tbody>

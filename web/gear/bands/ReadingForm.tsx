@@ -1,5 +1,6 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import type { BandPair } from '#contract/records/gear.ts';
+import { fallingQuestions } from '#contract/words/fallingQuestions.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
 import { Choice } from '#web/parts/Choice.tsx';
@@ -10,7 +11,8 @@ import { unitWord, written } from '#web/parts/written.ts';
 
 /**
  * Readings one after another: length, Enter, scale, Enter, and the next. Which band, which direction and which day stay as
- * they are. What cannot be is refused beside the field, before anything is kept.
+ * they are. What cannot be is refused beside the field, before anything is kept; what is odd is asked about and kept on a
+ * second press.
  */
 export function ReadingForm(props: {
   pair: BandPair;
@@ -28,6 +30,7 @@ export function ReadingForm(props: {
   const [lengthM, setLengthM] = useState<number | null>(null);
   const [forceN, setForceN] = useState<number | null>(null);
   const [refused, setRefused] = useState<{ field: 'length' | 'force'; sentence: string } | null>(null);
+  const [odd, setOdd] = useState<string | null>(null);
   const [kept, setKept] = useState(0);
 
   const inputs = () => form.current?.querySelectorAll<HTMLInputElement>('.number-input input') ?? [];
@@ -35,6 +38,10 @@ export function ReadingForm(props: {
     if (kept > 0) form.current?.querySelector<HTMLInputElement>('.number-input input')?.focus();
   }, [kept]);
 
+  const askAnew = () => {
+    setRefused(null);
+    setOdd(null);
+  };
   const keep = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     setRefused(null);
@@ -53,11 +60,15 @@ export function ReadingForm(props: {
       length?.focus();
       return;
     }
+    const reading = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
+    const [question] = fallingQuestions(pair, side.side, side.everything, [reading]);
+    // What is odd is asked about once; a second press says that it is right.
+    if (question && odd === null) return setOdd(question.sentence);
     try {
-      const reading = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
       const { id } = await readings.create(reading);
       setLengthM(null);
       setForceN(null);
+      setOdd(null);
       setKept(kept + 1);
       props.onAdded(id);
     } catch (error) {
@@ -68,7 +79,16 @@ export function ReadingForm(props: {
   return (
     <form ref={form} className="reading-form stack" noValidate onSubmit={keep} aria-label="Next reading">
       <div className="row">
-        <Choice label="Weight" showLabel options={directionWords} value={direction} onChange={setDirection} />
+        <Choice
+          label="Weight"
+          showLabel
+          options={directionWords}
+          value={direction}
+          onChange={(next) => {
+            setDirection(next);
+            askAnew();
+          }}
+        />
       </div>
       <div className="reading-fields" key={kept}>
         <NumberField
@@ -80,7 +100,7 @@ export function ReadingForm(props: {
           required
           onChange={(value) => {
             setLengthM(value);
-            setRefused(null);
+            askAnew();
           }}
           error={refused?.field === 'length' ? refused.sentence : null}
         />
@@ -93,14 +113,19 @@ export function ReadingForm(props: {
           required
           onChange={(value) => {
             setForceN(value);
-            setRefused(null);
+            askAnew();
           }}
           error={refused?.field === 'force' ? refused.sentence : null}
         />
         <button type="submit" className="strong">
-          Keep reading
+          {odd === null ? 'Keep reading' : 'It is right: keep it'}
         </button>
       </div>
+      {odd !== null && (
+        <p role="alert" className="caution">
+          {odd}
+        </p>
+      )}
       <p className="field-hint">
         Enter goes on to the next. Any unit may be typed with the number: 1.6 m, 63 in, 35 kg, 78 lb, 350 N.
       </p>
@@ -110,7 +135,7 @@ export function ReadingForm(props: {
         value={takenOn}
         onChange={(date) => {
           setTakenOn(date);
-          setRefused(null);
+          askAnew();
         }}
         required
         today={props.today}

@@ -10,6 +10,9 @@ import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { csvCounts } from './csvCounts.ts';
 
+/** Places of a file that are shown at once. */
+const mostShown = 40;
+
 /** A file that was read, and what the server found in it. */
 interface Tried {
   name: string;
@@ -62,10 +65,23 @@ export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
               {tried.name} has no wrong line: {csvCounts(tried.answer)}.{' '}
               {changesNothing(tried.answer) ? 'There is nothing to take.' : 'Nothing is taken yet.'}
             </p>
+            {tried.answer.questions.length > 0 && (
+              <>
+                <p className="caution">
+                  Look at these again before you take the file: they can stand, but are likely slips.
+                </p>
+                <FileProblems
+                  name={tried.name}
+                  problems={tried.answer.questions.slice(0, mostShown)}
+                  count={tried.answer.questions.length}
+                  what="odd"
+                />
+              </>
+            )}
             <div className="row">
               {!changesNothing(tried.answer) && (
                 <button type="button" className="strong" onClick={() => take(tried).catch(fail)}>
-                  Take them
+                  {tried.answer.questions.length > 0 ? 'They are right: take them' : 'Take them'}
                 </button>
               )}
               <button type="button" onClick={() => setTried(null)}>
@@ -88,7 +104,7 @@ function Wrong({ name, problems }: { name: string; problems: readonly CsvProblem
   return (
     <div className="stack" role="alert">
       <p className="stop">Nothing of {name} was taken. Mend these places and read it again:</p>
-      <FileProblems name={name} problems={problems.slice(0, 40)} count={problems.length} />
+      <FileProblems name={name} problems={problems.slice(0, mostShown)} count={problems.length} />
     </div>
   );
 }
