@@ -94,6 +94,10 @@ function keyOf({ caution, sentence }: SaidCaution): string {
       return `${caution.code} ${caution.anchorId}`;
     case 'extrapolated':
       return `${caution.code} ${caution.pairId}`;
+    case 'boundBinds':
+      return `${caution.code} ${caution.bound}`;
+    case 'noBands':
+      return `${caution.code} ${caution.why.reason}`;
     default:
       return sentence;
   }
@@ -107,6 +111,8 @@ function graveness(caution: PlanCaution): number {
       return caution.pullN;
     case 'extrapolated':
       return caution.stretch;
+    case 'boundBinds':
+      return Math.abs(caution.wanted - caution.limit);
     default:
       return 0;
   }
