@@ -47,6 +47,8 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({
     code: z.literal('noBands'),
     why: z.discriminatedUnion('reason', [
+      z.strictObject({ reason: z.literal('noWay') }),
+      z.strictObject({ reason: z.literal('shared') }),
       z.strictObject({ reason: z.literal('noneFits'), slack: n, stretched: n, tooMuchForAnchor: n }),
       z.strictObject({ reason: z.literal('tooStrong'), lightestKg: n, roomKg: n, pairId: id }),
       z.strictObject({ reason: z.literal('tooWeak'), strongestKg: n, leastKg: n }),

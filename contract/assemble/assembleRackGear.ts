@@ -88,6 +88,21 @@ function trueMassKg({ weighedMassKg, faceMassKg }: RecordOf<'disc'>): number {
   return weighedMassKg ?? faceMassKg;
 }
 
+/** Every pair in use in every hookup of the rack for the lift that leaves it a loop to stretch, fit for somebody or not. */
+export function waysToHang(
+  records: ClubRecords,
+  rack: Pick<RecordOf<'rack'>, 'id'>,
+  lift: Lift,
+  on: string,
+): PairHookup[] {
+  return records.hookup
+    .filter(({ rackId, lifts }) => rackId === rack.id && lifts.includes(lift))
+    .flatMap((hookup) =>
+      pairsInUse(records, on).map((pair) => assembleHookup(records, pair.id, hookup.id, on)),
+    )
+    .filter((hung) => !isUsedUp(hung));
+}
+
 /** Every pair in use in every hookup of the rack that is fit for somebody there, and whatever the coach hung by hand. */
 function hookupsAt(
   records: ClubRecords,
@@ -103,13 +118,9 @@ function hookupsAt(
     byHand.some((band) => band.bandPairId === pairId && band.hookupId === hookupId);
   const isForSomebody = (hung: PairHookup) =>
     travels.some((travel) => isUsable(hookupReach(hung, travel), limits.safeStretch));
-  return records.hookup
-    .filter(({ rackId, lifts }) => rackId === rack.id && lifts.includes(lift))
-    .flatMap((hookup) =>
-      pairsInUse(records, on).map((pair) => assembleHookup(records, pair.id, hookup.id, on)),
-    )
-    .filter((hung) => !isUsedUp(hung))
-    .filter((hung) => isByHand(hung.pairId, hung.hookupId) || isForSomebody(hung));
+  return waysToHang(records, rack, lift, on).filter(
+    (hung) => isByHand(hung.pairId, hung.hookupId) || isForSomebody(hung),
+  );
 }
 
 function chainsAt(

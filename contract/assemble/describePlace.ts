@@ -79,7 +79,7 @@ export function describePlace(
     ...placeCautions(records, place, assembled, rack, set, on),
     ...(byHand ? [] : strengthCautions(group, assembled)),
     ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
-    ...searchFindings(records, group, place, assembled, rack, chosen),
+    ...searchFindings(records, group, place, assembled, rack, chosen, on),
     ...chanceCautions(group, asked, work),
     ...volumeCautions(volume),
   ];

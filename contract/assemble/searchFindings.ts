@@ -5,7 +5,7 @@ import { bindingBounds } from '#core/day/bindingBounds.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
 import { whyNoBands } from '#core/day/whyNoBands.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
-import { type AssembledRack, searchRulesOf } from './assembleRackGear.ts';
+import { type AssembledRack, searchRulesOf, waysToHang } from './assembleRackGear.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
 
 /** What the search ran into for one lifter: bounds that hold it back, and why nothing hangs where bands could. */
@@ -14,12 +14,18 @@ export function searchFindings(
   group: Group,
   place: Place,
   { task }: Pick<AssembledPlace, 'task'>,
-  { gear }: Pick<AssembledRack, 'gear'>,
+  { gear, rack }: Pick<AssembledRack, 'gear' | 'rack'>,
   { set, barKg }: PrescribedSetup,
+  on: string,
 ): PlanCaution[] {
   const rules = searchRulesOf(records, group);
   const fixed = fixedByCoach(place, gear);
-  const why = fixed.set === null && set.hookups.length === 0 ? whyNoBands(task, gear, rules, barKg) : null;
+  // Where the rack's gear holds no hookup at all, those that were left out as unfit for anybody tell why.
+  const hookups = gear.hookups.length > 0 ? gear.hookups : waysToHang(records, rack, group.lift, on);
+  const why =
+    fixed.set === null && set.hookups.length === 0
+      ? whyNoBands(task, { ...gear, hookups }, rules, barKg, fixed.barKg)
+      : null;
   return [
     ...bindingBounds(task, gear, fixed, rules).map((found) => ({ code: 'boundBinds' as const, ...found })),
     ...(why === null ? [] : [{ code: 'noBands' as const, why }]),

@@ -275,6 +275,33 @@ describe('a strength that hardly carries the body', () => {
 });
 
 describe('what proposals keep to', () => {
+  it('says why the bar stays bare where the aim asks for bands: no hookup, or none that fits', () => {
+    const aim = {
+      by: 'percent' as const,
+      targets: [
+        { basis: 'bar' as const, share: 0.5 },
+        { basis: 'lockout' as const, share: 0.75 },
+      ],
+    };
+    const whys = (change: (records: ClubRecords) => void) => {
+      const records = twoLifters();
+      change(records);
+      const day = structuredClone(theDay(records));
+      Object.assign(day.groups[0]!, { aim });
+      return solveDay(records, day).groups[0]!.places.map(({ solved }) => {
+        const found = solved!.cautions.find(({ code }) => code === 'noBands');
+        return found?.code === 'noBands' ? found.why.reason : solved!.set.bands.length;
+      });
+    };
+    expect(whys((records) => Object.assign(records, { hookup: [] }))).toEqual(['noWay', 'noWay']);
+    // Pegs rated for one newton carry no pair.
+    expect(whys((records) => Object.assign(records.anchor[0]!, { ratedLoadN: 1 }))).toEqual([
+      'noneFits',
+      'noneFits',
+    ]);
+    expect(whys(() => {})).toEqual([expect.any(Number), expect.any(Number)]);
+  });
+
   it('is the club its own, or the group its own, and a bound that holds a lifter back is named', async () => {
     const records = twoLifters();
     const day = structuredClone(theDay(records));

@@ -6,6 +6,10 @@ export function noBandsSentence(
   names: { mass(kg: number): string; bandPair(id: string): string },
 ): string {
   switch (why.reason) {
+    case 'noWay':
+      return 'No bands: this rack has no hookup for the lift in which a pair of the club could hang. A hookup, or a pair for it, would serve.';
+    case 'shared':
+      return 'No bands: some would serve this lifter, but others need them, or fewer changes at the rack count for more. A pair set by hand, or bands of their own for each, would serve.';
     case 'noneFits':
       return `No bands: ${kept(why)}. Another hookup or another length of band would serve.`;
     case 'tooStrong':

@@ -19,6 +19,11 @@ describe('what a search ran into', () => {
     expect(said).not.toMatch(/slack/);
   });
 
+  it('says that there is no way to hang bands, or that others need them', () => {
+    expect(noBandsSentence({ reason: 'noWay' }, names)).toMatch(/no hookup/);
+    expect(noBandsSentence({ reason: 'shared' }, names)).toMatch(/others need them/);
+  });
+
   it('says a bound as the share that was wanted and the share that holds', () => {
     expect(boundSentence({ bound: 'leastBar', limit: 0.4, wanted: 0.116 })).toMatch(/12 %.*40 %/);
     expect(boundSentence({ bound: 'mostPairs', limit: 2, wanted: 3 })).toMatch(/3 pairs.*2 /);

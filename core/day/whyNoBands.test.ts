@@ -83,8 +83,21 @@ describe('why no bands serve', () => {
     });
   });
 
-  it('is silent where a pair would do or the rack has none', () => {
-    expect(whyNoBands(task, gearOf([300]), freeSearch, 100)).toBeNull();
-    expect(whyNoBands(task, gearOf([]), freeSearch, 100)).toBeNull();
+  it('says that others need the bands where a pair would do for this lifter alone', () => {
+    // 30 kg of room and a pair of 300 N, which is 30 kg.
+    expect(whyNoBands(task, gearOf([300]), freeSearch, 100)).toEqual({ reason: 'shared' });
+  });
+
+  it('says that there is no way to hang any where the aim asks for more at lockout than the bar', () => {
+    expect(whyNoBands(task, gearOf([]), freeSearch, 100)).toEqual({ reason: 'noWay' });
+  });
+
+  it('is silent where the bar alone is what the aim asks for', () => {
+    // 65 % of 200 kg are 130 kg, all of it on the bar.
+    for (const gear of [gearOf([]), gearOf([0]), gearOf([300])])
+      expect(whyNoBands(task, gear, freeSearch, 130)).toBeNull();
+    const onBar = { by: 'percent' as const, targets: [{ basis: 'bar' as const, share: 0.5 }] };
+    expect(whyNoBands({ ...task, aim: onBar }, gearOf([]), freeSearch, 100)).toBeNull();
+    expect(whyNoBands({ ...task, aim: onBar }, gearOf([300]), freeSearch, 100)).toBeNull();
   });
 });

@@ -5,26 +5,37 @@ import type { RackGear } from './Gear.ts';
 import { heightAt, rangeThatMatters } from './gearPull.ts';
 import { hookupReach, isUsable } from './hookupReach.ts';
 import type { LifterTask } from './misfit.ts';
+import { type Fixed, rankSetups } from './rankSetups.ts';
 import type { SearchRules } from './SearchRules.ts';
 
 /** Why a bar stays without bands where the rack has some; masses in kg, as pulled at lockout. */
 export type WhyNoBands =
+  /** The rack has no hookup for the lift in which a pair of the club could hang. */
+  | { reason: 'noWay' }
   /** Every pair is slack all the way, overstretched, or more than its anchor is rated for. */
   | { reason: 'noneFits'; slack: number; stretched: number; tooMuchForAnchor: number }
   /** The lightest pair that fits pulls more than the aim and the bounds leave room for. */
   | { reason: 'tooStrong'; lightestKg: number; roomKg: number; pairId: string }
   /** All pairs that fit stay together below what is to hang at least. */
-  | { reason: 'tooWeak'; strongestKg: number; leastKg: number };
+  | { reason: 'tooWeak'; strongestKg: number; leastKg: number }
+  /** Bands would serve this lifter alone: what others need of the stock, or few changes at the rack, decided. */
+  | { reason: 'shared' };
 
-/** Null where bands would have served and other things decided: what others hang, or an aim that a bar alone meets. */
+/** Where the aim leaves less room than this share of the maximum, nobody misses bands (assumption). */
+const LEAST_MISSED = 0.05;
+
+/** Null where a bar alone meets the aim as well as any band would. `gear` may hold hookups that nobody could use. */
 export function whyNoBands(
   task: LifterTask,
   gear: RackGear,
   rules: SearchRules,
   barKg: number,
+  fixedBarKg: Fixed['barKg'] = null,
 ): WhyNoBands | null {
   const reaches = gear.hookups.map((hookup) => hookupReach(hookup, task.travel));
-  if (reaches.length === 0) return null;
+  const wantedKg = wantedAtLockoutKg(task, barKg);
+  if (wantedKg !== null && wantedKg < LEAST_MISSED * task.referenceKg) return null;
+  if (reaches.length === 0) return wantedKg === null ? null : { reason: 'noWay' };
   const usable = reaches.flatMap((reach, index) => (isUsable(reach, rules.safeStretch) ? [index] : []));
   const kg = (index: number) =>
     bandShare({ hookups: [index], chainPairs: [] }, reaches, task) * task.referenceKg;
@@ -41,7 +52,6 @@ export function whyNoBands(
     };
   }
   const { leastBandShare, mostBandShare, mostPairs } = boundsFor(task.aim, rules.bounds);
-  const wantedKg = wantedAtLockoutKg(task, barKg);
   const roomKg = Math.min(wantedKg ?? Number.POSITIVE_INFINITY, mostBandShare * task.referenceKg);
   const lightest = usable.reduce((a, b) => (kg(b) < kg(a) ? b : a));
   if (roomKg > 0 && kg(lightest) > roomKg)
@@ -54,7 +64,10 @@ export function whyNoBands(
   }
   const together = [...strongest.values()].sort((a, b) => b - a).slice(0, mostPairs);
   const strongestKg = together.reduce((sum, pair) => sum + pair, 0);
-  return strongestKg < leastKg ? { reason: 'tooWeak', strongestKg, leastKg } : null;
+  if (strongestKg < leastKg) return { reason: 'tooWeak', strongestKg, leastKg };
+  const alone = rankSetups(task, gear, { barKg: fixedBarKg, set: null }, rules);
+  const best = alone.next();
+  return best !== null && alone.sets[best.index]!.hookups.length > 0 ? { reason: 'shared' } : null;
 }
 
 /** What the aim leaves for bands beside this bar where the load is highest; null where it says nothing of it. */
