@@ -165,25 +165,26 @@ describe('allocate', () => {
   });
 });
 
-describe('readings whose force falls with the length', () => {
-  const fallen = (hookupId: string) => ({
-    ...pair,
-    hookupId,
-    bands: pair.bands.map((band) => ({
-      ...band,
-      readings: [
-        { length_m: 0.4, force_N: 300 },
-        { length_m: 1, force_N: 100 },
-      ],
-    })),
-  });
-  // 100 N are 67 % less than 300 N.
-  const warning = (field: string) => ({
-    code: 'fallingForce',
-    message: expect.stringMatching(/67 % less/),
-    field,
-  });
+/** The same pair, its force read lower at the longer length. */
+const fallen = (hookupId: string) => ({
+  ...pair,
+  hookupId,
+  bands: pair.bands.map((band) => ({
+    ...band,
+    readings: [
+      { length_m: 0.4, force_N: 300 },
+      { length_m: 1, force_N: 100 },
+    ],
+  })),
+});
+// 100 N are 67 % less than 300 N.
+const warning = (field: string) => ({
+  code: 'fallingForce',
+  message: expect.stringMatching(/67 % less/),
+  field,
+});
 
+describe('readings whose force falls with the length', () => {
   it('are named with their field by prescribe, a pair that hangs in two ways once, and sound ones not at all', async () => {
     const hookups = [pair, fallen('floor'), fallen('peg')].map((hung, i) => ({
       ...hung,

@@ -72,17 +72,17 @@ test('cautions stand where the risk is, what was taken for granted apart from th
   expect(south!.lifters[0]!.lockout.interval).toBe('');
 });
 
+const bound = (wanted: number) => ({ code: 'boundBinds', bound: 'mostBands', limit: 0.45, wanted }) as const;
+const say: LineWords['say'] = (caution) =>
+  caution.code === 'boundBinds' ? `${caution.bound} ${caution.wanted}.` : `${caution.code}.`;
+
 test('a bound that holds several lifters is said once on a sheet, by the one whom it holds back furthest', () => {
   const plan = inventedPlan();
   const [shorter, taller, strong] = plan.groups[0]!.places;
-  const bound = (wanted: number) =>
-    ({ code: 'boundBinds', bound: 'mostBands', limit: 0.45, wanted }) as const;
   shorter!.solved!.cautions = [bound(0.5), { ...bound(0.3), bound: 'leastBar', limit: 0.4 }];
   taller!.solved!.cautions = [bound(0.6)];
   const why = { reason: 'noneFits', slack: 1, stretched: 0, tooMuchForAnchor: 0 } as const;
   strong!.solved!.cautions = [{ code: 'noBands', why }];
-  const say: LineWords['say'] = (caution) =>
-    caution.code === 'boundBinds' ? `${caution.bound} ${caution.wanted}.` : `${caution.code}.`;
   const [north, south] = rackSheets(plan, sheet, { ...words, say });
   expect(north!.cautions.slice(1)).toEqual(['All: mostBands 0.6.', 'Invented short: leastBar 0.3.']);
   expect(south!.cautions).toEqual(['All: noBands.']);
