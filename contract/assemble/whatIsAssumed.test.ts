@@ -21,6 +21,11 @@ describe('a new club, of which nothing was set', () => {
     expect(searchRulesOf({ club: [] }, { bounds: null })).toEqual(rules);
   });
 
+  it('goes by a strength that the lifter has three times out of four', () => {
+    // A bar too heavy is taken to be three times as bad as one too light by as much (judgement): 3 / (3 + 1).
+    expect(fresh.strengthChance).toBeCloseTo(3 / 4, 12);
+  });
+
   it('looks at a band again after half a year or 5,000 reps, and flags a pair that differs by more than 5 %', () => {
     // Assumptions of docs/model.md, "band"; the maker's figures rule.
     const { remeasureAfterDays, remeasureAfterCycles, bandChangeMinutes } = fresh;
