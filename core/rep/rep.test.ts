@@ -229,6 +229,13 @@ describe('the maximum', () => {
     expect(maxBar(raised, lifter)!.barKg).toBeCloseTo(maxBar(plain, squatter)!.barKg, 2);
   });
 
+  it('of straight weight is the same to a ten-thousandth however the push is eased, since a bar near its limit is slow', () => {
+    for (const easing of [0.7, 1.4, 2]) {
+      const eased = maxBar(plain, { ...squatter, easing })!.barKg;
+      expect(Math.abs(eased / maxBar(plain, squatter)!.barKg - 1)).toBeLessThan(1e-4);
+    }
+  });
+
   it('never falls as a dead-stop start rises, where the strength curve rises throughout', () => {
     fc.assert(
       fc.property(

@@ -21,6 +21,12 @@ describe('partial pooling over the club', () => {
     expect(clubPrior(silent, population)(1)).toEqual(population);
   });
 
+  test('many lifters who each tell a little are heard together', () => {
+    // Each log is worth a quarter of the population's prior.
+    const faint = Array.from({ length: 30 }, () => lifter(0.3, 2 * priorSd));
+    expect(clubPrior(faint, population)(0).mean.lnMaxSpeed).toBeGreaterThan(0.05);
+  });
+
   test('a club of fast lifters expects a new one to be fast, and less spread than the population', () => {
     const fast = Array.from({ length: 30 }, (_, i) => lifter(0.2 + 0.01 * (i % 3), 0.01));
     const { mean, sd } = clubPrior(fast, population)(0);

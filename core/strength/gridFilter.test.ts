@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { bareLoad } from '../load/bareLoad.ts';
 import { normalCdf } from '../numeric/normal.ts';
+import { beliefOfMixture } from './belief.ts';
 import { liftModelOf } from './estimateStrength.ts';
 import { gridFilter } from './gridFilter.ts';
+import { drift, normalLattice } from './lattice.ts';
 import { populationPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
@@ -44,5 +46,19 @@ test('a single is made as often as the day’s form, its own luck and slips of t
     const made = chance(meanLn - Math.log(100));
     expect(Math.abs(filtered(1, meanLn) / made - 1)).toBeLessThan(0.01);
     expect(Math.abs(filtered(0, meanLn) / (1 - made) - 1)).toBeLessThan(0.03);
+  }
+});
+
+test('strength gains by the week and wanders by the root of the weeks', () => {
+  const { mean } = populationPrior('squat');
+  // Four times the usual 0.006 a week (docs/model.md, "strength"), and a gain of 2 %.
+  const fast = { ...mean, weekGain: 0.02, lnWeekSd: Math.log(4) };
+  for (const weeks of [1, 4, 9]) {
+    const strength = drift(normalLattice(5, 1e-3), weeks, fast);
+    const { median, low80, high80 } = beliefOfMixture([{ weight: 1, strength }], (lnTotal) => lnTotal);
+    expect(Math.abs(median - 5 - 0.02 * weeks)).toBeLessThan(0.004);
+    // 80 % of a normal lie within 1.2816 standard deviations.
+    const sd = (high80 - low80) / (2 * 1.2816);
+    expect(Math.abs(sd / (4 * 0.006 * Math.sqrt(weeks)) - 1)).toBeLessThan(0.1);
   }
 });
