@@ -70,6 +70,8 @@ describe('fitBand', () => {
     const truths: [BandForm['name'], number[]][] = [
       ['neoHookean', [200]],
       ['mooneyRivlin', [80, 40]],
+      // Exact readings tell it from a neo-Hookean loop though the two differ by a sixth of what a scale errs.
+      ['mooneyRivlin', [98.8, 2]],
       ['ogden1', [300, 1.4]],
       ['yeoh', [110, -3, 0.3]],
     ];

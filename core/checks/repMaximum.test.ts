@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { RESTED, recovered } from '../effort/fatigue.ts';
+import { repsAndPart } from '../effort/repsAndPart.ts';
 import { repsPossible } from '../effort/repsPossible.ts';
 import { type RepTable, repTable } from '../effort/repTable.ts';
 import { simulateSession } from '../effort/simulateSession.ts';
@@ -30,10 +31,13 @@ function lifter(lift: Lift, way: Start['way'], maxKg: number) {
 
 /** Least and greatest share of the maximum at which the formulas allow `reps` reps. */
 function publishedShares(reps: number): [number, number] {
-  const shares = Object.values(formulas).flatMap(({ values }) =>
+  return [Math.min(...sharesFor(reps)), Math.max(...sharesFor(reps))];
+}
+
+function sharesFor(reps: number): number[] {
+  return Object.values(formulas).flatMap(({ values }) =>
     values.filter(([r]) => r === reps).map(([, maximumKg]) => 100 / maximumKg!),
   );
-  return [Math.min(...shares), Math.max(...shares)];
 }
 
 const lifts = [
@@ -54,6 +58,21 @@ describe('reps possible at a share of the maximum', () => {
       expect(possible(greatest), `${reps} reps at ${greatest}`).toBeLessThanOrEqual(reps);
     }
   });
+
+  it.each(lifts)(
+    '%s, %s, %d kg: eight by the mean of the formulas are eight, one more or less, in the squat a half to two and a half more',
+    (lift, way, maxKg) => {
+      const { load, capability, tiring } = lifter(lift, way, maxKg);
+      const shares = sharesFor(8);
+      const barKg = (maxKg * shares.reduce((sum, share) => sum + share, 0)) / shares.length;
+      const reps = repsAndPart(
+        repTable(compileLoad({ ...load, barKg }), capability, tiring.loweringS)!,
+        tiring,
+      );
+      const more = lift === 'squat' ? 1.5 : 0;
+      expect(Math.abs(reps - 8 - more)).toBeLessThan(1);
+    },
+  );
 });
 
 describe('recovery in rest', () => {

@@ -100,4 +100,24 @@ describe('why no bands serve', () => {
     expect(whyNoBands({ ...task, aim: onBar }, gearOf([]), freeSearch, 100)).toBeNull();
     expect(whyNoBands({ ...task, aim: onBar }, gearOf([300]), freeSearch, 100)).toBeNull();
   });
+
+  it('counts the body that rises with the bar as held already, and the most that the bounds let hang as room', () => {
+    // 80 % of 200 kg held less 50 kg of body is 120 kg, less 100 kg of bar.
+    const aim = { by: 'capability' as const, bottomShare: 0.8, lockoutShare: 0.8 };
+    const heavier = { ...task, aim, capability: { ...capability, movedBodyKg: 50 } };
+    const found = whyNoBands(heavier, gearOf([300]), freeSearch, 100);
+    expect(found?.reason === 'tooStrong' && found.roomKg).toBeCloseTo(20, 9);
+    const speed = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
+    const rules = { ...freeSearch, bounds: { ...noBounds, mostBandShare: 0.1 } };
+    expect(whyNoBands({ ...task, aim: speed }, gearOf([300]), rules, 100)).toMatchObject({ roomKg: 20 });
+  });
+
+  it('adds up the strongest pairs, no more of them than may hang at once', () => {
+    const aim = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
+    const rules = { ...freeSearch, bounds: { ...noBounds, leastBandShare: 0.25, mostPairs: 2 } };
+    expect(whyNoBands({ ...task, aim }, gearOf([200, 210, 220]), rules, 100)).toMatchObject({
+      reason: 'tooWeak',
+      strongestKg: 43,
+    });
+  });
 });

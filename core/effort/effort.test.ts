@@ -175,4 +175,15 @@ describe('a session', () => {
     expect(second!.firstMps).toBeLessThan(alone!.firstMps);
     expect(second!.marginLn).toBeLessThan(alone!.marginLn);
   });
+
+  it('ends a block at its first miss: nobody goes on with a bar that did not go up', () => {
+    // Four sets of more reps than there are in the first.
+    const possible = repsPossible({ ...load, barKg: 150 }, lifter, tiring);
+    expect(session(150, 4, possible + 1, 600).missed).toMatchObject({ set: 1, rep: possible + 1 });
+  });
+
+  it('counts ways up and down of its first set as time under the bar, 1.2 s for each way down', () => {
+    const { durationS } = simulateRep({ ...load, barKg: 120 }, lifter);
+    expect(session(120, 3, 1, 60).underStrainS).toBeCloseTo(durationS + 1.2, 2);
+  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { clubPrior, type LearnedShape } from './clubPrior.ts';
+import { builds, clubPrior, type LearnedShape } from './clubPrior.ts';
 import { populationPrior } from './parameters.ts';
 
 const population = populationPrior('squat');
@@ -19,6 +19,12 @@ describe('partial pooling over the club', () => {
     expect(clubPrior([], population)(0)).toEqual(population);
     const silent = Array.from({ length: 20 }, () => lifter(0.3, 50 * priorSd));
     expect(clubPrior(silent, population)(1)).toEqual(population);
+  });
+
+  test('many lifters who each tell a little are heard together', () => {
+    // Each log is worth a quarter of the population's prior.
+    const faint = Array.from({ length: 30 }, () => lifter(0.3, 2 * priorSd));
+    expect(clubPrior(faint, population)(0).mean.lnMaxSpeed).toBeGreaterThan(0.05);
   });
 
   test('a club of fast lifters expects a new one to be fast, and less spread than the population', () => {
@@ -48,5 +54,41 @@ describe('partial pooling over the club', () => {
     const shift = prior(1).mean.lnMaxSpeed - prior(0).mean.lnMaxSpeed;
     expect(shift).toBeGreaterThan(0.025);
     expect(shift).toBeLessThan(0.05);
+  });
+
+  // docs/model.md, "strength": the population counts for fifteen lifters. Judgement, no source: a club's middle lies 0.3 of the
+  // population's spread off, each unit of build shifts it by as much, and the spread is never below 0.7 of the population's.
+  test('ten lifters alike in all leave fifteen twenty-fifths of the population’s variance, and that of the middle', () => {
+    const alike = Array.from({ length: 10 }, () => lifter(0, 1e-4));
+    const within = 15 / 25;
+    const ofMiddle = 1 / (1 / 0.3 ** 2 + 10 / within);
+    const { sd } = clubPrior(alike, population)(0);
+    expect(sd.lnMaxSpeed / priorSd).toBeCloseTo(Math.sqrt(within + ofMiddle), 4);
+    const many = Array.from({ length: 300 }, () => lifter(0, 1e-4));
+    expect(clubPrior(many, population)(0).sd.lnMaxSpeed / priorSd).toBeCloseTo(0.7, 9);
+  });
+
+  test('a shift with build is shrunk as far as the population’s share of it says', () => {
+    const value = 0.2;
+    const ten = Array.from({ length: 10 }, (_, i) => (i % 2 === 0 ? -1 : 1)).map((build) =>
+      lifter(value * build, 1e-4, build),
+    );
+    // Slope b and variance v where both are at rest: b = value (10 / v) / (10 / v + 1 / 0.09), v = (15 + 10 (value - b)^2) / 25.
+    let [variance, slope] = [priorSd ** 2, 0];
+    for (let i = 0; i < 100; i++) {
+      const told = 10 / variance;
+      slope = (value * told) / (told + 1 / (0.3 * priorSd) ** 2);
+      variance = (15 * priorSd ** 2 + 10 * (value - slope) ** 2) / 25;
+    }
+    const prior = clubPrior(ten, population);
+    expect(prior(1).mean.lnMaxSpeed - prior(0).mean.lnMaxSpeed).toBeCloseTo(slope, 4);
+  });
+
+  test('build counts in steps of 15 % of mass over stature squared, to two of them', () => {
+    const of = (...kg: number[]) => builds(kg.map((bodyMassKg) => ({ bodyMassKg, statureM: 1.7 })));
+    expect(of(80, 80 * Math.exp(0.3))).toEqual([expect.closeTo(-1, 9), expect.closeTo(1, 9)]);
+    expect(of(50, 50, 50, 150).at(-1)).toBe(2);
+    const tall = [1.7, 2].map((statureM) => ({ bodyMassKg: 80 * statureM ** 2, statureM }));
+    expect(builds(tall)[1]).toBeCloseTo(0, 9);
   });
 });

@@ -67,3 +67,16 @@ test('the longest flat stretch is told, and weeks before the first set are not',
 test('four flat weeks are no stall, however sure', () => {
   expect(stallOf(risesOf(courses(8, 0, 0.001), [4]))).toBeNull();
 });
+
+test('a stall is a rise above 1 % that is less likely than 0.2, over eight weeks or more, known to 6 %', () => {
+  const of = (middle: number, sd: number, weeks = 8) => stallOf(risesOf(courses(weeks, middle, sd), [weeks]));
+  // As much above 1 % as below: one half.
+  expect(risesOf(courses(8, 0.01, 0.004), [8])[0]!.probability).toBeCloseTo(0.5, 3);
+  // Tables of the normal distribution: beyond 0.875 standard deviations 0.191, beyond 0.8 of them 0.212.
+  expect(of(0.01 - 0.875 * 0.02, 0.02)).not.toBeNull();
+  expect(of(0.01 - 0.8 * 0.02, 0.02)).toBeNull();
+  // 80 % lie within 1.2816 standard deviations either way: 2.3 % of them make 5.9 %, 2.4 % make 6.2 %.
+  expect(of(-0.05, 0.023)).not.toBeNull();
+  expect(of(-0.05, 0.024)).toBeNull();
+  expect(of(-0.05, 0.01, 7)).toBeNull();
+});

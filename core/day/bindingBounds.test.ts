@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { bindingBounds } from './bindingBounds.ts';
+import { boundsFor } from './boundsFor.ts';
+import type { RackGear } from './Gear.ts';
+import type { LifterTask } from './misfit.ts';
+import { rankSetups } from './rankSetups.ts';
+import { freeSearch, noBounds, type SearchBounds } from './SearchRules.ts';
+
+const capability = {
+  strengthN: 4000,
+  slope: 0.6,
+  curvature: 0,
+  dip: { depth: 0, at: 0.4, width: 0.2 },
+  maxSpeedMps: 1.6,
+  rebound: 0,
+  reboundTimeS: 0.7,
+  strainAfterS: 2.5,
+  strainTimeS: 6,
+  buildUpTimeS: 0,
+  builtShare: 0,
+  easing: 0,
+  movedBodyKg: 0,
+  range: { fromM: 0.5, toM: 1 },
+};
+const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] };
+/** Two pairs of 30 kg each at lockout and nothing at the bottom. */
+const gear: RackGear = {
+  barKg: 20,
+  collarsKg: 0,
+  discs: [20, 10, 5, 2.5].map((massKg) => ({ massKg, pairs: 3 })),
+  chains: [],
+  hookups: ['a', 'b'].map((pairId) => ({
+    pairId,
+    hookupId: 'h',
+    anchorId: pairId,
+    ratedLoadN: null,
+    rigged: [],
+    measured: {
+      count: 1,
+      verticalAt: [
+        { zM: 0.5, forceN: 0 },
+        { zM: 1, forceN: 300 },
+      ],
+    },
+  })),
+};
+/** 100 of 200 kg at the bottom and 60 more at lockout: both pairs, 30 % of the maximum. */
+const targets = [
+  { basis: 'bottom' as const, share: 0.5 },
+  { basis: 'lockout' as const, share: 0.8 },
+];
+const task: LifterTask = { capability, travel, referenceKg: 200, aim: { by: 'percent', targets } };
+const bound = (bounds: Partial<SearchBounds>) =>
+  bindingBounds(
+    task,
+    gear,
+    { barKg: null, set: null },
+    { ...freeSearch, bounds: { ...noBounds, ...bounds } },
+  );
+
+describe('a bound that keeps a lifter from what the aim would take', () => {
+  it('is named with both figures, and not named where it is kept to', () => {
+    expect(bound({ leastBarShare: 0.49, leastBandShare: 0.29, mostBandShare: 0.31, mostPairs: 2 })).toEqual(
+      [],
+    );
+    expect(bound({ leastBarShare: 0.55 })).toEqual([{ bound: 'leastBar', limit: 0.55, wanted: 0.5 }]);
+    const wanted = expect.closeTo(0.3, 9);
+    expect(bound({ leastBandShare: 0.35 })).toEqual([{ bound: 'leastBands', limit: 0.35, wanted }]);
+    expect(bound({ mostBandShare: 0.25 })).toEqual([{ bound: 'mostBands', limit: 0.25, wanted }]);
+    expect(bound({ mostPairs: 1 })).toEqual([{ bound: 'mostPairs', limit: 1, wanted: 2 }]);
+  });
+});
+
+describe('percentages of the coach', () => {
+  const bounds = { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 3 };
+  const onBar = (share: number) => ({ basis: 'bar' as const, share });
+  const by = (...named: { basis: 'bar' | 'lockout'; share: number }[]) =>
+    boundsFor({ by: 'percent', targets: named }, bounds);
+
+  it('lower the least bar where they name less, never raise it, and free the bands only beside another share', () => {
+    expect(by(onBar(0.3))).toEqual({ ...bounds, leastBarShare: 0.3 });
+    expect(by(onBar(0.6))).toEqual(bounds);
+    expect(by({ basis: 'lockout', share: 0.3 })).toEqual(bounds);
+    const free = { leastBandShare: 0, mostBandShare: Number.POSITIVE_INFINITY };
+    expect(by(onBar(0.6), { basis: 'lockout', share: 0.7 })).toEqual({ ...bounds, ...free });
+  });
+});
+
+describe('the least bar', () => {
+  it('leaves the heaviest that the discs load where they do not reach it', () => {
+    // 20 kg of bar and 37.5 a side three times over are 245 kg; nine tenths of 300 are 270.
+    const heavy: LifterTask = { ...task, referenceKg: 300 };
+    const rules = { ...freeSearch, bounds: { ...noBounds, leastBarShare: 0.9 } };
+    const ranking = rankSetups(heavy, gear, { barKg: null, set: { hookups: [], chainPairs: [] } }, rules);
+    expect(ranking.next()!.barKg).toBe(245);
+  });
+});

@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { fitBand } from '#core/band/fitBand.ts';
+import { anchorPulls } from './anchorPulls.ts';
+import type { PairHookup } from './Gear.ts';
+import { hookupReach, isUsable } from './hookupReach.ts';
+
+const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 9.80665, path: [] };
+
+/** A pair read on a scale at bottom and lockout. */
+const read = (bottomN: number, lockoutN: number, ratedLoadN: number | null = null): PairHookup => ({
+  pairId: `${bottomN} ${lockoutN}`,
+  hookupId: 'h',
+  anchorId: 'a',
+  ratedLoadN,
+  rigged: [],
+  measured: {
+    count: 1,
+    verticalAt: [
+      { zM: 0.5, forceN: bottomN },
+      { zM: 1, forceN: lockoutN },
+    ],
+  },
+});
+/** A pair of loops of 0.5 m, neo-Hookean of 200 N, right above or below the bar's sleeves. */
+const hung = (zM: number, ratedLoadN: number | null = null): PairHookup => ({
+  ...read(0, 0, ratedLoadN),
+  measured: null,
+  rigged: [
+    {
+      curves: fitBand({
+        restLengthM: 0.5,
+        readings: [1.2, 1.5, 1.8, 2.1].map((x) => ({
+          lengthM: 0.5 * x,
+          forceN: 200 * (x - x ** -2),
+          direction: 'loading',
+        })),
+      }),
+      hookup: { way: 'single' },
+      anchor: { xM: 0, yM: 0, zM },
+      count: 2,
+    },
+  ],
+});
+const usable = (pair: PairHookup, safeStretch = 2.5) => isUsable(hookupReach(pair, travel), safeStretch);
+
+describe('a pair may be proposed', () => {
+  it('where it pulls 5 N at one end, from below or from above', () => {
+    // Half a kilogram (docs/model.md, "day"): 4.9 N are not worth a band.
+    expect(usable(read(0, 4.8))).toBe(false);
+    expect(usable(read(0, 5.2))).toBe(true);
+    expect(usable(read(-5.2, 0))).toBe(true);
+    expect(usable(read(-4.8, 4.8))).toBe(false);
+  });
+
+  it('where no loop is stretched beyond what is safe, wherever on the way that is', () => {
+    // From the floor 0.5 m of loop reach 1 m up at lockout, twice their length; from 1.7 m they reach 1.2 m down to the bottom.
+    expect(usable(hung(0), 2.01)).toBe(true);
+    expect(usable(hung(0), 1.99)).toBe(false);
+    expect(usable(hung(1.7), 2.41)).toBe(true);
+    expect(usable(hung(1.7), 2.39)).toBe(false);
+  });
+
+  it('where its anchor holds what one side of it pulls: the tension of one loop, or half of what a scale read', () => {
+    const tensionN = 200 * (2 - 2 ** -2);
+    expect(usable(hung(0, tensionN + 1))).toBe(true);
+    expect(usable(hung(0, tensionN - 1))).toBe(false);
+    expect(usable(read(0, 800, 401))).toBe(true);
+    expect(usable(read(0, 800, 399))).toBe(false);
+  });
+});
+
+describe('an anchor', () => {
+  it('carries the sum of all that hangs on it on its side', () => {
+    const gear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [read(0, 800), read(0, 300)] };
+    const [anchor, ...others] = anchorPulls(gear, { hookups: [0, 1], chainPairs: [] }, travel);
+    expect(others).toEqual([]);
+    expect(anchor!.pullN).toBeCloseTo(550, 9);
+  });
+});

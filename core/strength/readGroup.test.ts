@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { tiringOf } from '../effort/Tiring.ts';
+import { populationShape } from '../lifter/populationShape.ts';
+import { type Parameters, populationPrior } from './parameters.ts';
+import type { Rigging } from './Rigging.ts';
+import { type LiftModel, readerOf } from './readGroup.ts';
+import type { ResponseTable } from './response.ts';
+import type { EffortGroup } from './sessions.ts';
+import type { SetModel } from './setModel.ts';
+import { wear } from './wear.ts';
+
+/** The tabulated shapes of a start with a rebound: 20 at the middle top speed and 4 at either other. */
+const SHAPES = 28;
+const roots = Array.from({ length: 14 }, (_, j) => j / 10);
+
+/** A table that is alike for every shape: a rep at 0.3 m/s and the root of what is spare, 2 s of effort and that root. */
+function modelOf(start: Rigging['start'], lnTotal: number, lnLimit: number, bandShare: number): SetModel {
+  const alike = (values: readonly number[]) =>
+    Float64Array.from(Array.from({ length: SHAPES }, () => values).flat());
+  const table: ResponseTable = {
+    lnLimit: alike([lnLimit]),
+    speedMps: alike(roots.map((root) => 0.3 + root)),
+    effortS: alike(roots.map((root) => 2 + root)),
+    stopS: alike([0.3, 0.3, 0.3, 0.3, 0.3, 0.3]),
+    peakRatio: Float64Array.from(roots, () => 1.5),
+    bandShare,
+  };
+  const mixture = { tables: [table], weights: [1] };
+  return {
+    start,
+    lnTotal,
+    limit: mixture,
+    bandShare,
+    motion: { ...mixture, peakRatio: table.peakRatio },
+  };
+}
+
+const lift: LiftModel = {
+  shape: populationShape('squat'),
+  tiring: tiringOf('squat'),
+  reference: modelOf('free', Math.log(100), 0.05, 0),
+};
+const none: Parameters = { ...populationPrior('squat').mean, speedSlope: 0 };
+const read = (changed: Partial<Parameters>, model: SetModel) =>
+  readerOf({ ...none, ...changed }, lift)(model);
+
+describe('the straight mass that a set stands for', () => {
+  it('is its own and what its limit asks beyond the straight lift’s, with what bands and another start ask of this lifter', () => {
+    // ln T = ln M + ln limit of the set - ln limit of the reference + bandError x band share + startError (docs/model.md).
+    const box = modelOf('box', Math.log(150), 0.25, 0.4);
+    const straightLn = Math.log(150) + 0.25 - 0.05;
+    expect(read({}, box).straightLn).toBeCloseTo(straightLn, 9);
+    expect(read({ bandError: 0.1, startError: 0.03 }, box).straightLn).toBeCloseTo(
+      straightLn + 0.04 + 0.03,
+      9,
+    );
+    const free = modelOf('free', Math.log(150), 0.25, 0.4);
+    expect(read({ startError: 0.03 }, free).straightLn).toBeCloseTo(straightLn, 9);
+  });
+});
+
+describe('the speed and cost of a rep', () => {
+  const { speedMps, lossLn } = read(
+    { speedOffset: 0.04, speedSlope: 0.2, lnTiring: Math.LN2 },
+    lift.reference,
+  ).table;
+
+  it('is the model’s and the lifter’s own offset, and its slope for each unit that is spare', () => {
+    // At 0.25 to spare: 0.3 + 0.5 + 0.04 + 0.2 x 0.25; at the limit 0.3 + 0.04.
+    expect(speedMps[5]).toBeCloseTo(0.89, 9);
+    expect(speedMps[0]).toBeCloseTo(0.34, 9);
+  });
+
+  it('is twice the population’s 1 % a second for a lifter who tires twice as soon', () => {
+    // 0.010 a second (docs/model.md, "effort"), 2.5 s of effort at 0.25 to spare.
+    expect(lossLn[5]).toBeCloseTo(2 * 0.01 * 2.5, 9);
+  });
+});
+
+describe('tiredness from set to set', () => {
+  it('is what the reps have cost, 0.85 of it halved in 22 s and the rest in 170, at what each set had to spare', () => {
+    const reading = read({}, lift.reference);
+    const group = { made: 1, missed: false, restS: [0, 22, 22] } as unknown as EffortGroup;
+    const worn = wear(group, reading, lift, 0.36, { fast: 0, slow: 0 });
+    const left = [0, 0, 0];
+    const before = [0.01 * (2 + Math.sqrt(0.36)), 0, 0];
+    for (let set = 1; set < 3; set++) {
+      left[set] = before
+        .slice(0, set)
+        .reduce(
+          (sum, lost, i) => sum + lost * (0.85 / 2 ** (set - i) + 0.15 * 0.5 ** ((22 * (set - i)) / 170)),
+          0,
+        );
+      before[set] = 0.01 * (2 + Math.sqrt(0.36 - left[set]!));
+    }
+    expect(worn.carriedLn).toBeCloseTo((left[0]! + left[1]! + left[2]!) / 3, 5);
+  });
+});

@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import { tiringOf } from '../effort/Tiring.ts';
+import { populationShape } from '../lifter/populationShape.ts';
+import { bareLoad } from '../load/bareLoad.ts';
+import { fitStrength } from '../rep/fitStrength.ts';
+import { simulateRep } from '../rep/simulateRep.ts';
+import { populationPrior } from './parameters.ts';
+import type { Rigging } from './Rigging.ts';
+import { readerOf } from './readGroup.ts';
+import { atSurplus } from './readTable.ts';
+import { tabulateResponse } from './response.ts';
+import { setModel } from './setModel.ts';
+
+const shape = populationShape('bench');
+const tiring = tiringOf('bench');
+const range = { fromM: 0.68, toM: 1.08 };
+const straight: Rigging = { load: bareLoad(range.fromM, range.toM), start: 'free', range };
+/** Bands of 10 kg at the chest and 60 kg on straight arms. */
+const banded: Rigging = {
+  ...straight,
+  load: {
+    ...straight.load,
+    hungBands: [
+      {
+        verticalAt: [
+          { zM: range.fromM, forceN: 98 },
+          { zM: range.toM, forceN: 588 },
+        ],
+        count: 1,
+      },
+    ],
+  },
+};
+const { movedBodyShare: _, ...pushed } = shape;
+
+test('tables between their masses say what simulated reps say: the limit to 0.1 %, the speed to 0.012 m/s', () => {
+  const bare = setModel(tabulateResponse(straight, shape, tiring, 100, 100), 'free', Math.log(100));
+  const lift = { shape, tiring, reference: bare };
+  const parameters = { ...populationPrior('bench').mean, speedSlope: 0 };
+  const read = readerOf(parameters, lift);
+  const response = tabulateResponse(banded, shape, tiring, 60, 160);
+  // A push that is not eased: the tables leave out what easing takes from a maximum against bands (docs/model.md, "rep").
+  const limitOf = (rigging: Rigging, barKg: number) =>
+    fitStrength({ ...rigging.load, barKg }, { ...pushed, easing: 0, strengthN: 1, movedBodyKg: 0, range });
+  const perKg = limitOf(straight, 100) / 100;
+  for (const kg of [64, 78, 95, 128, 152]) {
+    const { straightLn, table } = read(setModel(response, 'free', Math.log(kg)));
+    const limitN = limitOf(banded, kg);
+    // The straight mass that stands for this bar is the one that the same strength just makes.
+    expect(Math.abs(straightLn - Math.log(limitN / perKg))).toBeLessThan(1e-3);
+    const strong = { ...pushed, strengthN: limitN * Math.exp(0.25), movedBodyKg: 0, range };
+    const { meanSpeedMps } = simulateRep({ ...banded.load, barKg: kg }, strong);
+    expect(Math.abs(atSurplus(table.speedMps, 0.25) - meanSpeedMps)).toBeLessThan(0.012);
+  }
+});
