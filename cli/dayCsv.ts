@@ -56,6 +56,7 @@ const header = [
   'all_reps',
   'chance_all_reps',
   'chance_all_reps_shorter_rest',
+  'chance_first_rep_in_zone',
 ];
 
 function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
@@ -87,7 +88,7 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     lockoutLow: tenth(lockout.low95N),
     lockoutHigh: tenth(lockout.high95N),
     reference: reference.kg,
-    speed: thousandth(firstRep.meanSpeedMps),
+    speed: thousandth(block.effort?.firstMps ?? firstRep.meanSpeedMps),
     seconds: Number(firstRep.durationS.toFixed(2)),
     made: firstRep.made ? 'yes' : 'no',
     lastSpeed: block.effort && thousandth(block.effort.lastMps),
@@ -95,6 +96,7 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     allReps: block.effort && (block.effort.missed === null ? 'yes' : 'no'),
     chance: block.expected && thousandth(block.expected.chanceAllReps),
     chanceShorterRest: block.expected && thousandth(block.expected.chanceShorterRest),
+    chanceInZone: block.expected && thousandth(block.expected.chanceInZone),
   };
 }
 

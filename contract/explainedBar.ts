@@ -87,6 +87,10 @@ export const blockEffort = z.strictObject({
   /** Mean speeds of the first rep, and of the last rep of the last set; 0 and null where it is not made. */
   firstMps: n,
   lastMps: n.nullable(),
+  /** Mean over all reps of the first set; null where one is missed, and in older plans. */
+  setMps: n.nullable().default(null),
+  /** ln strength still missing from the steps before when the first rep starts. */
+  tiredLn: n.default(0),
   /** Ways up and down of one set. */
   underStrainS: n,
   missed: z.strictObject({ set: n, rep: n, stoppedAtS: n }).nullable(),

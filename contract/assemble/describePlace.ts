@@ -51,7 +51,7 @@ export function describePlace(
   const blocks = group.blocks.map((block, i): PlanBlock => {
     const { loaded, effort, expected } = work.blocks[i]!;
     const { loadedKg, perSide } = loaded;
-    const explanation = explain({ ...task, heightSpread: heights }, rack.gear, set, loadedKg, limits);
+    const explanation = explain(task, rack.gear, set, loadedKg, limits, effort?.tiredLn);
     return {
       ...block,
       barKg: loadedKg,
@@ -97,6 +97,7 @@ export function describePlace(
       sdLn: strength.strengthSdLn,
       setCount: strength.estimate?.setCount ?? null,
       maxKg: strength.estimate?.maxKg.median ?? null,
+      lifter: { capability: strength.capability, speedCorrection: strength.speedCorrection },
     },
     blocks,
     cautions,

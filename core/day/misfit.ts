@@ -1,4 +1,5 @@
 import type { Capability } from '#core/rep/Capability.ts';
+import type { SpeedCorrection } from '#core/rep/expectedSpeed.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
 import { DAY_SD } from '#core/strength/parameters.ts';
 import type { Aim, Basis } from './Aim.ts';
@@ -42,6 +43,8 @@ export interface LifterTask {
   referenceKg: number;
   /** How well the heights are known; left out: measured. */
   heightSpread?: HeightSpread;
+  /** What this lifter's measured speeds are beyond the model's; left out: speeds are the model's. */
+  speedCorrection?: SpeedCorrection;
 }
 
 /**
