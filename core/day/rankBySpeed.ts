@@ -20,6 +20,8 @@ interface Stretch {
   bound: number;
 }
 
+/** Masses are not looked at that could better a simulated one by no more: a fifth of what counts as a tie. */
+const NEAR = 1e-4;
 const WEIGHTLESS: SetSpeed = { mps: Number.POSITIVE_INFINITY, surplusLn: Number.POSITIVE_INFINITY };
 const MISSED: SetSpeed = { mps: 0, surplusLn: 0 };
 
@@ -29,7 +31,7 @@ const MISSED: SetSpeed = { mps: 0, surplusLn: 0 };
  * bounds those of all lighter and all heavier ones. Where the lifter's measured speeds differ from the model's, the
  * model's speed and the surplus of strength are bounded so, each by itself, and their correction within both: it need
  * not fall with the mass. The stretch with the least bound is split by one simulated rep
- * until the least bound belongs to a single, simulated mass: nothing left can be better.
+ * until the least bound belongs to a single, simulated mass: nothing left can be better by more than `NEAR`.
  */
 export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone: SpeedAim): SetupRanking {
   const rows = aimRows(task, finestStepKg(gear));
@@ -68,12 +70,9 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
   const bounded = (state: State, part: Omit<Stretch, 'bound'>): Stretch[] => {
     if (part.first > part.last) return [];
     const spread = leastSpread(state.spread, loadableKg, part.first, part.last);
-    return [
-      {
-        ...part,
-        bound: Math.hypot(spread, stretchMiss(zone, speedsBetween(part.lighter, part.heavier, correction))),
-      },
-    ];
+    const miss = stretchMiss(zone, speedsBetween(part.lighter, part.heavier, correction));
+    const near = part.lighter === part.heavier ? 0 : NEAR;
+    return [{ ...part, bound: Math.hypot(spread, miss) + near }];
   };
   /** Splits the most promising stretch at one mass and simulates there. */
   const refine = (state: State): void => {
@@ -136,10 +135,9 @@ function speedsBetween(lighter: SetSpeed, heavier: SetSpeed, correction: SpeedCo
   };
 }
 
-/** Least distance from the zone of a speed that lies between the stretch's bounds. */
+/** The least miss of a speed that lies between two: at the middle of the zone, or at the end nearer to it. */
 function stretchMiss(zone: SpeedAim, { slowMps, fastMps }: { slowMps: number; fastMps: number }): number {
-  if (slowMps > zone.toMps) return speedMiss(zone, slowMps);
-  return fastMps < zone.fromMps ? speedMiss(zone, fastMps) : 0;
+  return speedMiss(zone, Math.min(Math.max((zone.fromMps + zone.toMps) / 2, slowMps), fastMps));
 }
 
 /**
@@ -158,12 +156,12 @@ function splitAt(
     const at = (low + high) >> 1;
     const speedMps = guessMps(kg[at]!);
     if (speedMps === null) return at;
-    const tooFast = Math.max(0, speedMps - zone.toMps) / ((zone.fromMps + zone.toMps) / 2);
-    const tooSlow = Math.max(0, zone.fromMps - speedMps) / ((zone.fromMps + zone.toMps) / 2);
+    const faster = stretchMiss(zone, { slowMps: speedMps, fastMps: Number.POSITIVE_INFINITY });
+    const slower = stretchMiss(zone, { slowMps: 0, fastMps: speedMps });
     const lighter =
-      at > first ? Math.hypot(tooFast, leastSpread(spread, kg, first, at - 1)) : Number.POSITIVE_INFINITY;
+      at > first ? Math.hypot(faster, leastSpread(spread, kg, first, at - 1)) : Number.POSITIVE_INFINITY;
     const heavier =
-      at < last ? Math.hypot(tooSlow, leastSpread(spread, kg, at + 1, last)) : Number.POSITIVE_INFINITY;
+      at < last ? Math.hypot(slower, leastSpread(spread, kg, at + 1, last)) : Number.POSITIVE_INFINITY;
     if (lighter > heavier) low = at + 1;
     else high = at;
   }

@@ -18,10 +18,6 @@ export interface SpeedCorrection {
 
 /** A bar that moves at all is not expected slower than this (m/s). */
 const SLOWEST_MPS = 0.01;
-/** Relative precision of the limit: a fiftieth of a per cent of a maximum. */
-const TOLERANCE = 2e-4;
-/** First step of the search for it, as a share: the guess is seldom further off. */
-const FIRST_STEP = 0.04;
 /** The limit is known no nearer: a rep within this of it is worked out as one this far on its own side. */
 const CLEAR_LN = 2e-3;
 
@@ -39,30 +35,52 @@ export function countedLn(surplusLn: number, upToLn: number): number {
   return Math.min(Math.max(0, surplusLn), upToLn);
 }
 
+/** Where a search for a limit begins: at so large a share of the first guess, with what first step and to what end, relative. */
+export interface LimitStart {
+  share: number;
+  step: number;
+  tolerance: number;
+}
+
+/** Not knowing anything of a like load: the guess is seldom further off. */
+export const FRESH: LimitStart = { share: 1, step: 0.04, tolerance: 2e-4 };
+
 /**
  * The strength (N) that just makes a load, to 2e-4 of itself; null where none does, since it takes longer than anybody can
- * strain. It depends on the load and the capability's shape alone, not on its strength. The push is not eased: that moves
- * the limit by less than a ten-thousandth and takes more steps. `curve`: the capability's strength curve where it is at hand
- * in a quicker form.
+ * strain. It depends on the load and the capability's shape alone, not on its strength. `curve`: the capability's strength
+ * curve where it is at hand in a quicker form.
  */
 export function limitStrengthN(
   compiled: CompiledLoad,
   capability: Capability,
   curve = strengthCurve(capability),
 ): number | null {
+  return limitFrom(FRESH, compiled, capability, curve)?.limitN ?? null;
+}
+
+/**
+ * The same from a given start, with the share of the first guess that the limit is: a start for like loads. The push is not
+ * eased: that moves the limit by less than a ten-thousandth and takes more steps.
+ */
+export function limitFrom(
+  { share, step, tolerance }: LimitStart,
+  compiled: CompiledLoad,
+  capability: Capability,
+  curve: (zM: number) => number,
+): { limitN: number; share: number } | null {
   const weightN = compiled.load.barKg * compiled.load.gravityMps2;
   const places = limitPlaces(compiled, { ...capability, strengthN: 1 });
   const guess = Math.max(1, ...places.map(({ pushN, otherN }) => (otherN + weightN) / pushN));
   const isMissed = (strengthN: number) =>
     !ascend(compiled, { ...capability, easing: 0, strengthN }, COARSE, curve).made;
   const limit = findLimit(isMissed, {
-    guess,
-    step: FIRST_STEP * guess,
-    tolerance: TOLERANCE * guess,
+    guess: share * guess,
+    step: step * guess,
+    tolerance: tolerance * guess,
     lowest: 0,
     highest: 100 * guess,
   });
-  return limit?.above ?? null;
+  return limit && { limitN: limit.above, share: limit.above / guess };
 }
 
 /** The strength (N) to work a rep out with that has so much to spare: off the limit, so that it is surely made from 0 on. */
