@@ -48,8 +48,19 @@ const planBlock = z.strictObject({
       chanceShorterRest: z.number().nullable().default(null),
       /** Mean speed of the first rep on an average day; null where only a best or body mass tells of it. */
       firstMps: belief.nullable(),
-      /** Chance that the measured speed asked for lies in its zone; null for another aim, lighter steps and in older plans. */
-      chanceInZone: z.number().nullable().default(null),
+      /** The speed asked for; null for another aim, lighter steps and in older plans. */
+      zone: z
+        .strictObject({
+          /** Whose mean speed: the first rep's, or that of all reps of the first set. */
+          of: z.enum(['firstRep', 'set']),
+          fromMps: z.number(),
+          toMps: z.number(),
+          mps: z.number(),
+          /** That the measured speed lies in the zone. */
+          chance: z.number(),
+        })
+        .nullable()
+        .default(null),
       /** What it goes by: the whole log, one best, or the strength assumed from body mass. */
       goesBy: z.enum(['log', 'best', 'bodyMass']).default('log'),
     })

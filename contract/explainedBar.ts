@@ -27,6 +27,13 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('notAllReps'), set: n, rep: n, sets: n }),
   z.strictObject({ code: z.literal('unlikely'), chance: n }),
   z.strictObject({ code: z.literal('madeLighter'), fromKg: n, chance: n }),
+  z.strictObject({
+    code: z.literal('outsideZone'),
+    mps: n,
+    fromMps: n,
+    toMps: n,
+    why: z.enum(['byHand', 'madeLighter', 'lightestBar', 'heaviestBar', 'balance']),
+  }),
   z.strictObject({ code: z.literal('volume'), ...zone }),
   z.strictObject({ code: z.literal('repsInSet'), ...zone }),
   z.strictObject({ code: z.literal('minor'), age: n }),

@@ -11,6 +11,7 @@ import { volumeCautions } from '#core/day/prilepin.ts';
 import type { BlockEffort } from '#core/day/sessionEffort.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
+import { outsideZone } from './outsideZone.ts';
 import { placeCautions } from './placeCautions.ts';
 import { chanceOfDay, lightenedTo, type PlannedWork, workWith } from './plannedWork.ts';
 import { recordById } from './recordById.ts';
@@ -74,11 +75,18 @@ export function describePlace(
     reps,
     share: explanation.percentages.find(({ basis }) => basis === 'mean')!.share,
   }));
+  const setByHand = (place.byCoach?.bands ?? place.byCoach?.chains ?? null) !== null;
+  const outside = outsideZone(records, group, rack, work, {
+    barKg: askedKg,
+    referenceKg: reference.kg,
+    byHand: byHand || setByHand,
+  });
   const cautions: PlanCaution[] = [
     ...placeCautions(records, place, assembled, rack, set, on),
     ...(byHand ? [] : strengthCautions(group, assembled)),
     ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
     ...searchFindings(records, group, place, assembled, rack, chosen),
+    ...(outside === null ? [] : [outside]),
     ...chanceCautions(group, asked, work),
     ...volumeCautions(volume),
   ];
@@ -87,7 +95,7 @@ export function describePlace(
     barKg: work.barKg,
     byCoach: {
       bar: byHand,
-      set: (place.byCoach?.bands ?? place.byCoach?.chains ?? null) !== null,
+      set: setByHand,
     },
     misfit,
     reference,

@@ -13,7 +13,7 @@ import { chanceOfWork } from '#core/strength/chanceOfWork.ts';
 import { centralDraw } from '#core/strength/drawCapability.ts';
 import { liftModelOf } from '#core/strength/estimateStrength.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
-import { speedBeforeLog } from '#core/strength/speedBeforeLog.ts';
+import { type SpeedSpread, speedBeforeLog } from '#core/strength/speedBeforeLog.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import type { AssembledRack } from './assembleRackGear.ts';
 import { drawsIn } from './estimatedCapability.ts';
@@ -39,10 +39,18 @@ export function expectedOf(
     : byLog(records, group, place, assembled, gear, set);
 }
 
+type Zone = NonNullable<Expected['zone']>;
+
 /** The told speed that an aim at a speed is about; null for another aim, a lighter step and a missed rep. */
-export function aimedMps(aim: Group['aim'], effort: BlockEffort, { shareOfAim }: Block): number | null {
-  if (aim.by !== 'speed' || shareOfAim !== 1 || effort.firstMps === 0) return null;
-  return aim.of === 'set' ? effort.setMps : effort.firstMps;
+function askedZone(
+  aim: Group['aim'],
+  { firstMps, setMps }: BlockEffort,
+  { shareOfAim }: Block,
+): Omit<Zone, 'chance'> | null {
+  if (aim.by !== 'speed' || shareOfAim !== 1 || firstMps === 0) return null;
+  const { fromMps, toMps, of = 'firstRep' } = aim;
+  const mps = of === 'set' ? setMps : firstMps;
+  return mps === null ? null : { of, fromMps, toMps, mps };
 }
 
 function beforeLog(
@@ -58,26 +66,25 @@ function beforeLog(
   const anyBar = compileLoad(gearLoad(gear, set, task.travel, 0));
   return (barKg, effort, block) => {
     const { marginLn, shorterRest, tiredLn, firstMps } = effort;
-    const mps = aimedMps(aim, effort, block);
+    // How soon a set slows is known as roughly as how soon lifters tire.
+    const chanceBeforeLog = (asked: Omit<Zone, 'chance'>, { perLnMps, sdMps }: SpeedSpread) =>
+      chanceInZone(
+        asked,
+        { mps: asked.mps, perLnMps },
+        mean.lnDaySd,
+        Math.hypot(sdMps, sd.lnTiring * (firstMps - asked.mps)),
+      );
+    const zone = askedZone(aim, effort, block);
     const tired = { ...capability, strengthN: capability.strengthN * Math.exp(-tiredLn) };
     const spread =
-      mps === null
+      zone === null
         ? null
         : speedBeforeLog(lift, withBarKg(anyBar, barKg), tired, speedCorrection, strengthSdLn);
     return {
       chanceAllReps: chance(marginLn),
       chanceShorterRest: shorterRest && chance(shorterRest.marginLn),
       firstMps: null,
-      chanceInZone:
-        aim.by === 'speed' && mps !== null && spread !== null
-          ? chanceInZone(
-              aim,
-              { mps, perLnMps: spread.perLnMps },
-              mean.lnDaySd,
-              // How soon a set slows is known as roughly as how soon lifters tire.
-              Math.hypot(spread.sdMps, sd.lnTiring * (firstMps - mps)),
-            )
-          : null,
+      zone: zone && spread && { ...zone, chance: chanceBeforeLog(zone, spread) },
       goesBy: known === 'assumed' ? 'bodyMass' : 'best',
     };
   };
@@ -120,24 +127,26 @@ function byLog(
       draws,
     );
     const [chanceAllReps, chanceShorterRest = null] = chancesAllReps;
-    const mps = aimedMps(aim, effort, block);
-    const aimed = about(
-      mps ?? 0,
-      sets.map(({ setMps }) => setMps),
+    const zone = askedZone(aim, effort, block);
+    const firstMps = about(
+      effort.firstMps,
+      sets.map((each) => each.firstMps),
     );
-    const chances = sets.map(({ perLnMps }, i) =>
-      aim.by === 'speed' ? chanceInZone(aim, { mps: aimed[i]!, perLnMps }, draws[i]!.lnDaySd) : 0,
-    );
+    const chanceByLog = (asked: Omit<Zone, 'chance'>) => {
+      const speeds = about(
+        asked.mps,
+        sets.map(({ setMps }) => setMps),
+      );
+      const chances = sets.map(({ perLnMps }, i) =>
+        chanceInZone(asked, { mps: speeds[i]!, perLnMps }, draws[i]!.lnDaySd),
+      );
+      return chances.reduce((sum, chance) => sum + chance, 0) / chances.length;
+    };
     return {
       chanceAllReps: chanceAllReps!,
       chanceShorterRest,
-      firstMps: beliefOf(
-        about(
-          effort.firstMps,
-          sets.map(({ firstMps }) => firstMps),
-        ),
-      ),
-      chanceInZone: mps === null ? null : chances.reduce((sum, chance) => sum + chance, 0) / chances.length,
+      firstMps: beliefOf(firstMps),
+      zone: zone && { ...zone, chance: chanceByLog(zone) },
       goesBy: 'log',
     };
   };

@@ -136,7 +136,7 @@ function block(sets: number, barKg: number, pairs: number): PlanBlock {
       chanceAllReps: 0.96,
       chanceShorterRest: 0.91,
       firstMps: { median: 0.62, low80: 0.6, high80: 0.64, low95: 0.58, high95: 0.66 },
-      chanceInZone: null,
+      zone: null,
       goesBy: 'log',
     },
   };
