@@ -41,7 +41,7 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('heightsAssumed') }),
   z.strictObject({ code: z.literal('strengthAssumed') }),
   z.strictObject({ code: z.literal('strengthWide'), sdLn: n, chance: n, belowShare: n, workUp: z.boolean() }),
-  z.strictObject({ code: z.literal('strengthOld'), doneOn: z.iso.date() }),
+  z.strictObject({ code: z.literal('strengthOld'), doneOn: z.iso.date(), by: z.literal('log').optional() }),
   z.strictObject({ code: z.literal('bodyMassAssumed'), massKg: n }),
   z.strictObject({ code: z.literal('otherEquipment'), equipment: z.string() }),
   z.strictObject({ code: z.literal('notLoadable'), wantedKg: n, nearestKg: n }),

@@ -69,7 +69,7 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'strengthWide':
       return strengthWideSentence(caution);
     case 'strengthOld':
-      return `The best behind these numbers is of ${names.date(caution.doneOn)}, more than a year ago.`;
+      return `The ${caution.by === 'log' ? 'newest set' : 'best'} behind these numbers is of ${names.date(caution.doneOn)}, more than a year ago.`;
     case 'bodyMassAssumed':
       return `Body mass is not known; ${names.mass(caution.massKg)} was assumed.`;
     case 'otherEquipment':
