@@ -56,6 +56,13 @@ const header = [
   'all_reps',
   'chance_all_reps',
   'chance_all_reps_shorter_rest',
+  'set_mean_mps',
+  'chance_in_zone',
+  'bottom_share_of_strength',
+  'lockout_share_of_strength',
+  'bar_share_of_maximum',
+  'bottom_share_of_maximum',
+  'lockout_share_of_maximum',
 ];
 
 function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
@@ -71,7 +78,9 @@ function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<st
 }
 
 function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string, Cell> {
-  const { bottom, lockout, firstRep } = block.explanation;
+  const { bottom, lockout, firstRep, shares, percentages } = block.explanation;
+  const shareOn = (basis: (typeof percentages)[number]['basis']) =>
+    percentages.find((percentage) => percentage.basis === basis)?.share ?? null;
   return {
     sets: block.sets,
     reps: block.reps,
@@ -87,7 +96,7 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     lockoutLow: tenth(lockout.low95N),
     lockoutHigh: tenth(lockout.high95N),
     reference: reference.kg,
-    speed: thousandth(firstRep.meanSpeedMps),
+    speed: thousandth(block.effort?.firstMps ?? firstRep.meanSpeedMps),
     seconds: Number(firstRep.durationS.toFixed(2)),
     made: firstRep.made ? 'yes' : 'no',
     lastSpeed: block.effort && thousandth(block.effort.lastMps),
@@ -95,6 +104,13 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     allReps: block.effort && (block.effort.missed === null ? 'yes' : 'no'),
     chance: block.expected && thousandth(block.expected.chanceAllReps),
     chanceShorterRest: block.expected && thousandth(block.expected.chanceShorterRest),
+    setSpeed: block.effort && thousandth(block.effort.setMps),
+    chanceInZone: thousandth(block.expected?.zone?.chance ?? null),
+    bottomStrength: thousandth(shares[0]?.share ?? null),
+    lockoutStrength: thousandth(shares.at(-1)?.share ?? null),
+    barShare: thousandth(shareOn('bar')),
+    bottomShare: thousandth(shareOn('bottom')),
+    lockoutShare: thousandth(shareOn('lockout')),
   };
 }
 

@@ -43,12 +43,45 @@ const planBlock = z.strictObject({
       chanceShorterRest: z.number().nullable().default(null),
       /** Mean speed of the first rep on an average day; null where only a best or body mass tells of it. */
       firstMps: belief.nullable(),
+      /** The speed asked for; null for another aim, lighter steps and in older plans. */
+      zone: z
+        .strictObject({
+          /** Whose mean speed: the first rep's, or that of all reps of the first set. */
+          of: z.enum(['firstRep', 'set']),
+          fromMps: z.number(),
+          toMps: z.number(),
+          mps: z.number(),
+          /** That the measured speed lies in the zone. */
+          chance: z.number(),
+        })
+        .nullable()
+        .default(null),
       /** What it goes by: the whole log, one best, or the strength assumed from body mass. */
       goesBy: z.enum(['log', 'best', 'bodyMass']).default('log'),
     })
     .nullable()
     .default(null),
 });
+
+const n = z.number();
+/** Core's `Capability` and `SpeedCorrection`, kept so that a picture of the plan goes by the same lifter. */
+const planCapability = z.strictObject({
+  strengthN: n,
+  slope: n,
+  curvature: n,
+  dip: z.strictObject({ depth: n, at: n, width: n }),
+  maxSpeedMps: n,
+  rebound: n,
+  reboundTimeS: n,
+  strainAfterS: n,
+  strainTimeS: n,
+  buildUpTimeS: n,
+  builtShare: n,
+  easing: n,
+  movedBodyKg: n,
+  range: z.strictObject({ fromM: n, toM: n }),
+});
+const speedCorrection = z.strictObject({ offsetMps: n, perSurplusMps: n, upToLn: n });
 
 const planPlace = z.strictObject({
   lifterId: id,
@@ -75,6 +108,8 @@ const planPlace = z.strictObject({
         setCount: z.number().int().nullable().default(null),
         /** The straight maximum by the log that it went by; null where it went by a best, and in older plans. */
         maxKg: z.number().nullable().default(null),
+        /** What every figure of the plan goes by, the middle answer of a log; null in older plans. */
+        lifter: z.strictObject({ capability: planCapability, speedCorrection }).nullable().default(null),
       }),
       blocks: z.array(planBlock),
       cautions: z.array(planCaution),

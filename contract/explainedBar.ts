@@ -27,6 +27,13 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('notAllReps'), set: n, rep: n, sets: n }),
   z.strictObject({ code: z.literal('unlikely'), chance: n }),
   z.strictObject({ code: z.literal('madeLighter'), fromKg: n, chance: n }),
+  z.strictObject({
+    code: z.literal('outsideZone'),
+    mps: n,
+    fromMps: n,
+    toMps: n,
+    why: z.enum(['byHand', 'madeLighter', 'lightestBar', 'heaviestBar', 'balance']),
+  }),
   z.strictObject({ code: z.literal('volume'), ...zone }),
   z.strictObject({ code: z.literal('repsInSet'), ...zone }),
   z.strictObject({ code: z.literal('minor'), age: n }),
@@ -34,7 +41,7 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('heightsAssumed') }),
   z.strictObject({ code: z.literal('strengthAssumed') }),
   z.strictObject({ code: z.literal('strengthWide'), sdLn: n, chance: n, belowShare: n, workUp: z.boolean() }),
-  z.strictObject({ code: z.literal('strengthOld'), doneOn: z.iso.date() }),
+  z.strictObject({ code: z.literal('strengthOld'), doneOn: z.iso.date(), by: z.literal('log').optional() }),
   z.strictObject({ code: z.literal('bodyMassAssumed'), massKg: n }),
   z.strictObject({ code: z.literal('otherEquipment'), equipment: z.string() }),
   z.strictObject({ code: z.literal('notLoadable'), wantedKg: n, nearestKg: n }),
@@ -89,6 +96,10 @@ export const blockEffort = z.strictObject({
   /** Mean speeds of the first rep, and of the last rep of the last set; 0 and null where it is not made. */
   firstMps: n,
   lastMps: n.nullable(),
+  /** Mean over all reps of the first set; null where one is missed, and in older plans. */
+  setMps: n.nullable().default(null),
+  /** ln strength still missing from the steps before when the first rep starts. */
+  tiredLn: n.default(0),
   /** Ways up and down of one set. */
   underStrainS: n,
   missed: z.strictObject({ set: n, rep: n, stoppedAtS: n }).nullable(),

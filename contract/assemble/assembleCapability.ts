@@ -4,6 +4,9 @@ import type { Lift, Start } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { type LifterCapability, lifterCapability } from '#core/lifter/lifterCapability.ts';
 import type { Capability } from '#core/rep/Capability.ts';
+import type { SpeedCorrection } from '#core/rep/expectedSpeed.ts';
+import { populationPrior } from '#core/strength/parameters.ts';
+import { speedCorrectionOf } from '#core/strength/speedCorrectionOf.ts';
 import { assembleHeights } from './assembleHeights.ts';
 import { assembleLoad, type LoadRecords } from './assembleLoad.ts';
 import { recordById } from './recordById.ts';
@@ -13,6 +16,8 @@ export type CapabilityRecords = LoadRecords & Pick<ClubRecords, 'best' | 'bodyMa
 /** A lifter's capability with where it comes from. */
 export interface AssembledCapability {
   capability: Capability;
+  /** What measured speeds are beyond the model's: by the log, without one as they are for most lifters. */
+  speedCorrection: SpeedCorrection;
   strengthSdLn: number;
   /** `estimated` through a best; `assumed` where the lifter has none. */
   known: KnownHow;
@@ -46,6 +51,7 @@ export function assembleCapability(
   const result = through(records, lifterId, lift, today, best, on);
   return {
     capability: result.capability,
+    speedCorrection: speedCorrectionOf(populationPrior(lift).mean),
     strengthSdLn: best ? result.strengthSdLn : ASSUMED_SD_LN,
     known: best ? 'estimated' : 'assumed',
     best,

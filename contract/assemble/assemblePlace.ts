@@ -3,13 +3,17 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { LifterTask } from '#core/day/misfit.ts';
+import { type Tiring, tiringOf } from '#core/effort/Tiring.ts';
+import { centralDraw } from '#core/strength/drawCapability.ts';
+import { drawTiring } from '#core/strength/drawTiring.ts';
+import { aimOf } from './aimOf.ts';
 import { type AssembledCapability, assembleCapability } from './assembleCapability.ts';
 import type { LifterHeights } from './assembleHeights.ts';
 import { assembleLoad } from './assembleLoad.ts';
 import { emptyBarOf, pairsInUse } from './assembleRackGear.ts';
 import { bandCurvesOf } from './bandCurvesOf.ts';
 import { CannotAssemble } from './CannotAssemble.ts';
-import { estimatedCapability } from './estimatedCapability.ts';
+import { drawsIn, estimatedCapability } from './estimatedCapability.ts';
 import { recordById } from './recordById.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
 import { type SureStrength, sureAim, sureReference, sureStrengthOf } from './sureStrength.ts';
@@ -23,6 +27,7 @@ export interface AssembledPlace {
   reference: Reference;
   /** What of the strength is sure enough to go by. */
   sure: SureStrength;
+  tiring: Tiring;
 }
 
 export function assemblePlace(
@@ -48,13 +53,15 @@ export function assemblePlace(
   const { equipment } = recordById(records, 'lifter', lifterId);
   const known = referenceMaximum(records, lifterId, group.lift, on);
   const reference = sureReference(known, strength, equipment, sure);
+  const tiring = estimate ? drawTiring(centralDraw(drawsIn(estimate)), group.lift) : tiringOf(group.lift);
   const { bottomM, lockoutM, gravityMps2, path } = load;
   const task = {
     capability: strength.capability,
     travel: { bottomM, lockoutM, gravityMps2, path },
     heightSpread: heights,
-    aim: sureAim(group.aim, sure),
+    aim: aimOf({ ...group, aim: sureAim(group.aim, sure) }, tiring),
     referenceKg: reference.kg,
+    speedCorrection: strength.speedCorrection,
   };
   const goesBy = estimate ? 'log' : strength.best === null ? 'bodyMass' : 'best';
   const { barKg, collarsKg } = emptyBarOf(records, rack);
@@ -66,6 +73,7 @@ export function assemblePlace(
     strength,
     reference,
     sure,
+    tiring,
   };
 }
 

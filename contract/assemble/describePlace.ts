@@ -11,6 +11,7 @@ import type { BlockEffort } from '#core/day/sessionEffort.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
 import { otherSetups } from './otherSetups.ts';
+import { outsideZone } from './outsideZone.ts';
 import { placeCautions } from './placeCautions.ts';
 import { chanceOfDay, lightenedTo, type PlannedWork, workWith } from './plannedWork.ts';
 import { recordById } from './recordById.ts';
@@ -52,7 +53,7 @@ export function describePlace(
   const blocks = group.blocks.map((block, i): PlanBlock => {
     const { loaded, effort, expected } = work.blocks[i]!;
     const { loadedKg, perSide } = loaded;
-    const explanation = explain({ ...task, heightSpread: heights }, rack.gear, set, loadedKg, limits);
+    const explanation = explain(task, rack.gear, set, loadedKg, limits, effort?.tiredLn);
     return {
       ...block,
       barKg: loadedKg,
@@ -75,11 +76,18 @@ export function describePlace(
     reps,
     share: explanation.percentages.find(({ basis }) => basis === 'mean')!.share,
   }));
+  const setByHand = (place.byCoach?.bands ?? place.byCoach?.chains ?? null) !== null;
+  const outside = outsideZone(records, group, rack, work, {
+    barKg: askedKg,
+    referenceKg: reference.kg,
+    byHand: byHand || setByHand,
+  });
   const cautions: PlanCaution[] = [
     ...placeCautions(records, place, assembled, rack, set, on),
     ...(byHand ? [] : strengthCautions(group, assembled)),
     ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
     ...searchFindings(records, group, place, assembled, rack, chosen, on),
+    ...(outside === null ? [] : [outside]),
     ...chanceCautions(group, asked, work),
     ...volumeCautions(volume),
   ];
@@ -88,7 +96,7 @@ export function describePlace(
     barKg: work.barKg,
     byCoach: {
       bar: byHand,
-      set: (place.byCoach?.bands ?? place.byCoach?.chains ?? null) !== null,
+      set: setByHand,
     },
     misfit,
     reference,
@@ -98,6 +106,7 @@ export function describePlace(
       sdLn: strength.strengthSdLn,
       setCount: strength.estimate?.setCount ?? null,
       maxKg: strength.estimate?.maxKg.median ?? null,
+      lifter: { capability: strength.capability, speedCorrection: strength.speedCorrection },
     },
     blocks,
     cautions,

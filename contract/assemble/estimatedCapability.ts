@@ -6,6 +6,7 @@ import { populationShape } from '#core/lifter/populationShape.ts';
 import { sdOfBelief } from '#core/strength/belief.ts';
 import type { Draw } from '#core/strength/Draw.ts';
 import { centralDraw, drawCapability } from '#core/strength/drawCapability.ts';
+import { speedCorrectionOf } from '#core/strength/speedCorrectionOf.ts';
 import type { AssembledCapability } from './assembleCapability.ts';
 import { assembleHeights } from './assembleHeights.ts';
 import { recordById } from './recordById.ts';
@@ -21,13 +22,15 @@ export function estimatedCapability(
   const { range } = assembleHeights(records, lifterId, lift, start, on, benchPadM);
   const movedBodyKg = populationShape(lift).movedBodyShare * bodyMassKg;
   const { equipment } = recordById(records, 'lifter', lifterId);
+  const central = centralDraw(drawsIn(estimate));
   return {
     capability: drawCapability(
-      centralDraw(drawsIn(estimate)),
+      central,
       lift,
       riggingOf(records, lifterId, lift, competitionSetup(lift), on),
       { start: start.way, range, movedBodyKg, equipment },
     ),
+    speedCorrection: speedCorrectionOf(central),
     strengthSdLn: sdOfBelief({
       low80: Math.log(maxKg.low80 + movedBodyKg),
       high80: Math.log(maxKg.high80 + movedBodyKg),

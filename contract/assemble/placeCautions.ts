@@ -28,7 +28,7 @@ export function placeCautions(
   if (estimate !== null) {
     const { lastSetOn } = estimate;
     if (lastSetOn !== null && Date.parse(on) - Date.parse(lastSetOn) > MS_A_YEAR)
-      cautions.push({ code: 'strengthOld', doneOn: lastSetOn });
+      cautions.push({ code: 'strengthOld', doneOn: lastSetOn, by: 'log' });
   } else if (best === null) cautions.push({ code: 'strengthAssumed' });
   else {
     if (Date.parse(on) - Date.parse(best.doneOn) > MS_A_YEAR)

@@ -13,7 +13,7 @@ const workAt = (barKg: number): PlannedWork => {
       {
         loaded: { loadedKg: barKg, perSide: [], errorKg: 0 } as PlannedWork['blocks'][0]['loaded'],
         effort: null,
-        expected: { chanceAllReps, chanceShorterRest: null, firstMps, goesBy: 'log' },
+        expected: { chanceAllReps, chanceShorterRest: null, firstMps, zone: null, goesBy: 'log' },
       },
     ],
   };

@@ -4,13 +4,8 @@ import type { Group, Place } from '#contract/records/day.ts';
 import type { GearSet } from '#core/day/Gear.ts';
 import { plates } from '#core/day/plates.ts';
 import { type BlockEffort, sessionEffort } from '#core/day/sessionEffort.ts';
-import { tiringOf } from '#core/effort/Tiring.ts';
-import type { Draw } from '#core/strength/Draw.ts';
-import { centralDraw } from '#core/strength/drawCapability.ts';
-import { drawTiring } from '#core/strength/drawTiring.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import type { AssembledRack } from './assembleRackGear.ts';
-import { drawsIn } from './estimatedCapability.ts';
 import { expectedOf } from './expectedOf.ts';
 
 /** The blocks of a group with one bar for the aim: what is loaded, how it goes and what is to be expected. */
@@ -35,9 +30,6 @@ export function workWith(
   rack: AssembledRack,
   set: GearSet,
 ): (barKg: number) => PlannedWork {
-  const { estimate } = assembled.strength;
-  const central = estimate === null ? null : centralDraw(drawsIn(estimate));
-  const tiring = central === null ? tiringOf(group.lift) : drawTiring(central, group.lift);
   const expected = expectedOf(records, group, place, assembled, rack, set);
   return (barKg) => {
     const loaded = group.blocks.map(({ shareOfAim }) =>
@@ -45,7 +37,7 @@ export function workWith(
     );
     const efforts = sessionEffort(
       assembled.task,
-      tiring,
+      assembled.tiring,
       rack.gear,
       set,
       group.blocks.map(({ sets, reps, restSeconds }, i) => ({
@@ -59,43 +51,14 @@ export function workWith(
       barKg,
       blocks: loaded.map((one, i) => {
         const effort = efforts?.[i] ?? null;
-        const hoped =
-          effort === null
-            ? null
-            : expected(one.loadedKg, effort.marginLn, effort.shorterRest?.marginLn ?? null);
+        const hoped = effort === null ? null : expected(one.loadedKg, effort, group.blocks[i]!);
         return {
           loaded: one,
-          effort:
-            effort && hoped?.firstMps && central
-              ? asMeasured(effort, hoped.firstMps.median, central)
-              : effort,
+          effort,
           expected: hoped,
         };
       }),
     };
-  };
-}
-
-/**
- * Speeds as this lifter's log has them measured: the first rep's as expected, the last one's by what was learned beside
- * the model, at the surplus that is about left there.
- */
-function asMeasured(
-  effort: BlockEffort,
-  firstMps: number,
-  { speedOffset, speedSlope }: Pick<Draw, 'speedOffset' | 'speedSlope'>,
-): BlockEffort {
-  const measured = (lastMps: number | null, leftLn: number) =>
-    lastMps === null ? null : Math.max(0.01, lastMps + speedOffset + speedSlope * Math.max(0, leftLn));
-  const { shorterRest } = effort;
-  return {
-    ...effort,
-    firstMps: effort.firstMps === 0 ? 0 : firstMps,
-    lastMps: measured(effort.lastMps, effort.marginLn),
-    shorterRest: shorterRest && {
-      ...shorterRest,
-      lastMps: measured(shorterRest.lastMps, shorterRest.marginLn),
-    },
   };
 }
 

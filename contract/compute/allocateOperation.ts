@@ -7,7 +7,7 @@ import { InputError } from './InputError.ts';
 import { operation } from './Operation.ts';
 import { bounds, fromSetup, safeStretchRatio, setup, toRules } from './prescribeOperation.ts';
 import { readingWarnings, warningsOfGear } from './readingWarnings.ts';
-import { checkTask, taskFields, toTask } from './taskShape.ts';
+import { checkTask, fromOutlook, taskFields, toTask, zone } from './taskShape.ts';
 
 const id = z.string().min(1).max(64);
 
@@ -41,7 +41,7 @@ export const allocateOperation = operation({
     timeLimit_s: positive.max(600).default(20),
   }),
   outputSchema: z.object({
-    lifters: z.array(setup.extend({ lifterId: z.string() })),
+    lifters: z.array(setup.extend({ lifterId: z.string(), zone })),
     misfit: z.number().describe('Weighted sum over the lifters'),
     racks: z.array(z.object({ rackId: z.string(), changes: z.number(), handling_s: z.number() })),
     total: z.number().describe('Misfit and handling together: what was made least'),
@@ -67,8 +67,9 @@ export const allocateOperation = operation({
         throw new InputError({ field: `${field}.rackId`, message });
       }
       const chosen = toFixed(lifter.fixed, rack, `${field}.fixed`);
-      const ranking = rankSetups(toTask(lifter), rack, chosen, toRules(input));
-      return { rack: at, gear: rack, ranking, weight: lifter.weight, setFixed: chosen.set !== null };
+      const task = toTask(lifter);
+      const ranking = rankSetups(task, rack, chosen, toRules(input));
+      return { rack: at, gear: rack, task, ranking, weight: lifter.weight, setFixed: chosen.set !== null };
     });
     const allocation = allocate({
       racks,
@@ -79,10 +80,12 @@ export const allocateOperation = operation({
     });
     const { status, bound, gap } = allocation.proof;
     return {
-      lifters: lifters.flatMap(({ gear: rack }, index) => {
+      lifters: lifters.flatMap(({ gear: rack, task }, index) => {
         const chosen = allocation.chosen[index];
-        const lifterId = input.lifters[index]?.lifterId;
-        return chosen && lifterId ? [{ lifterId, ...fromSetup(chosen, rack) }] : [];
+        const asked = input.lifters[index];
+        if (!chosen || !asked) return [];
+        const zone = fromOutlook(asked, task, rack, chosen);
+        return [{ lifterId: asked.lifterId, ...fromSetup(chosen, rack), ...(zone && { zone }) }];
       }),
       misfit: allocation.misfit,
       racks: input.racks.flatMap(({ rackId }, index) => {

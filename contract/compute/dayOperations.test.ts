@@ -104,10 +104,46 @@ describe('prescribe', () => {
     expect(answer.explanation.cautions).toContainEqual({ code: 'bandsUnderLoad' });
   });
 
+  it("goes by the lifter's own speeds where they are given, and tells the chance to lie in the zone", async () => {
+    const aim = { by: 'speed', from_mps: 0.6, to_mps: 1.2 };
+    const ask = async (change: object) =>
+      prescribeOperation.outputSchema.parse(
+        await runOperation(prescribeOperation, {
+          ...task,
+          aim,
+          gear,
+          fixed: { bar_kg: 80, bands: [] },
+          ...change,
+        }),
+      );
+    const plain = await ask({});
+    const speedCorrection = { offset_mps: 0.1 };
+    const own = await ask({ speedCorrection });
+    expect(plain.zone!.mean_mps).toBeCloseTo(plain.explanation.firstRep.meanSpeed_mps, 9);
+    // The offset is all that differs: a strength of 4000 N against 800 is far from its limit.
+    expect(own.zone!.mean_mps).toBeCloseTo(plain.zone!.mean_mps + 0.1, 6);
+    expect(own.explanation.firstRep.meanSpeed_mps).toBeCloseTo(own.zone!.mean_mps, 9);
+    // A zone centred on the speed: a spread of a lifter's speeds as wide as the zone leaves about a third of it.
+    const centred = { by: 'speed', from_mps: own.zone!.mean_mps - 0.1, to_mps: own.zone!.mean_mps + 0.1 };
+    const sure = await ask({ speedCorrection, aim: centred });
+    const unsure = await ask({ speedCorrection: { ...speedCorrection, sd_mps: 0.2 }, aim: centred });
+    expect(sure.zone!.chance).toBeGreaterThan(0.95);
+    expect(unsure.zone!.chance).toBeGreaterThan(0.3);
+    expect(unsure.zone!.chance).toBeLessThan(0.39);
+    const set = await ask({ aim: { ...aim, set: { reps: 5, tiring_per_s: 0.05 } } });
+    expect(set.zone!.mean_mps).toBeLessThan(plain.zone!.mean_mps);
+    expect((await ask({ aim: task.aim })).zone).toBeUndefined();
+  });
+
   it.each([
     [{ fixed: { bands: [{ bandPairId: 'thick', hookupId: 'floor' }] } }, 'fixed.bands[0]'],
     [{ aim: { by: 'speed', from_mps: 0.6, to_mps: 0.5 } }, 'aim.to_mps'],
     [{ aim: { by: 'guess' } }, 'aim.by'],
+    [
+      { aim: { by: 'speed', from_mps: 0.4, to_mps: 0.5, set: { reps: 1, tiring_per_s: 0.01 } } },
+      'aim.set.reps',
+    ],
+    [{ speedCorrection: { sd_mps: -1 } }, 'speedCorrection.sd_mps'],
     [{ reference_kg: 0 }, 'reference_kg'],
   ])('refuses %j at %s', async (change, field) => {
     const answer = runOperation(prescribeOperation, { ...task, gear, ...change });

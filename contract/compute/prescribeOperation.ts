@@ -10,7 +10,7 @@ import { fields } from './fields.ts';
 import { fixed, fromGearSet, gear, setFields, toFixed, toRackGear } from './gearShape.ts';
 import { operation } from './Operation.ts';
 import { readingWarnings, warningsOfGear } from './readingWarnings.ts';
-import { checkTask, taskFields, toTask } from './taskShape.ts';
+import { checkTask, fromOutlook, taskFields, toTask, zone } from './taskShape.ts';
 
 /** Given, it is a limit of the search; left out, the usual one is flagged only. */
 export const safeStretchRatio = z
@@ -51,6 +51,7 @@ export const prescribeOperation = operation({
   outputSchema: z.object({
     best: setup,
     explanation,
+    zone,
     runnersUp: z
       .array(
         setup.extend({
@@ -81,9 +82,11 @@ export const prescribeOperation = operation({
       fixed: toFixed(input.fixed, rack, 'fixed'),
       rules: toRules(input),
     });
+    const zone = fromOutlook(input, task, rack, best);
     return {
       best: fromSetup(best, rack),
       explanation: fromExplanation(explain(task, rack, best.set, best.barKg, limits)),
+      ...(zone && { zone }),
       runnersUp: runnersUp.map((one) => ({
         ...fromSetup(one, rack),
         speaksFor: one.speaksFor,

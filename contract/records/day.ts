@@ -25,6 +25,8 @@ export const aim = z.discriminatedUnion('by', [
     by: z.literal('speed'),
     fromMps: z.number().min(0.05).max(2.5),
     toMps: z.number().min(0.05).max(2.5),
+    /** Whose mean speed lies in the zone: that of the first rep, or of all reps of a set. Left out: the first rep. */
+    of: z.enum(['firstRep', 'set']).optional(),
   }),
 ]);
 export type Aim = z.infer<typeof aim>;

@@ -32,6 +32,7 @@ const cautions: PlanCaution[] = [
   { code: 'notAllReps', set: 3, rep: 4, sets: 5 },
   { code: 'unlikely', chance: 0.62 },
   { code: 'madeLighter', fromKg: 180, chance: 0.91 },
+  { code: 'outsideZone', mps: 0.92, fromMps: 0.75, toMps: 0.85, why: 'madeLighter' },
   { code: 'volume', ...zone },
   { code: 'repsInSet', ...zone, zoneTo: null },
   { code: 'minor', age: 15 },

@@ -1,6 +1,7 @@
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import { boundSentence } from './boundSentence.ts';
 import { noBandsSentence } from './noBandsSentence.ts';
+import { outsideZoneSentence } from './outsideZoneSentence.ts';
 import { strengthWideSentence } from './strengthWideSentence.ts';
 
 /** What a sentence needs to know of the club: how its gear is called and how quantities are written. */
@@ -51,6 +52,8 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return `By this lifter's whole log all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
     case 'madeLighter':
       return `Made lighter, from ${names.mass(caution.fromKg)}, so that all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
+    case 'outsideZone':
+      return outsideZoneSentence(caution);
     case 'volume':
       return `${caution.reps} reps ${zone(caution)} in one session; trained weightlifters did at most ${caution.mostReps}.`;
     case 'repsInSet':
@@ -66,7 +69,7 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'strengthWide':
       return strengthWideSentence(caution);
     case 'strengthOld':
-      return `The best behind these numbers is of ${names.date(caution.doneOn)}, more than a year ago.`;
+      return `The ${caution.by === 'log' ? 'newest set' : 'best'} behind these numbers is of ${names.date(caution.doneOn)}, more than a year ago.`;
     case 'bodyMassAssumed':
       return `Body mass is not known; ${names.mass(caution.massKg)} was assumed.`;
     case 'otherEquipment':

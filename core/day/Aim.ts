@@ -1,8 +1,23 @@
+import type { Tiring } from '#core/effort/Tiring.ts';
+
 /** What a percentage counts: the bar alone, or bar, bands and chains at the bottom, at lockout, on average. */
 export type Basis = 'bar' | 'bottom' | 'lockout' | 'mean';
 
-/** What a prescription aims at. Shares are fractions, speeds are mean speeds of the first rep. */
+/** A rested set of so many reps, and how its reps tire the lifter. */
+export interface WholeSet {
+  reps: number;
+  tiring: Tiring;
+}
+
+/** What a prescription aims at. Shares are fractions; speeds are mean speeds of the first rep, or of all reps of a set. */
 export type Aim =
   | { by: 'percent'; targets: readonly { basis: Basis; share: number }[] }
   | { by: 'capability'; bottomShare: number; lockoutShare: number }
-  | { by: 'speed'; fromMps: number; toMps: number };
+  | SpeedAim;
+export interface SpeedAim {
+  by: 'speed';
+  fromMps: number;
+  toMps: number;
+  /** Left out: the first rep. */
+  over?: WholeSet;
+}

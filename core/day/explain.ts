@@ -1,7 +1,7 @@
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { curveOf, type LoadCurve, type LoadPoint } from '#core/load/loadCurve.ts';
-import { repOf } from '#core/rep/simulateRep.ts';
+import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
 import type { Basis } from './Aim.ts';
 import { anchorPulls } from './anchorPulls.ts';
@@ -20,13 +20,17 @@ const NORMAL_95 = 1.959963984540054;
 const MAXIMAL_SHARE = 0.85;
 const bases: readonly Basis[] = ['bar', 'bottom', 'mean', 'lockout'];
 
-/** Works out everything there is to say about one bar for one lifter. Without `heightSpread` the heights are measured. */
+/**
+ * Works out everything there is to say about one bar for one lifter. Without `heightSpread` the heights are measured. `tiredLn`:
+ * ln strength that is still missing from what was lifted before, when the first rep starts.
+ */
 export function explain(
   task: Omit<LifterTask, 'aim'>,
   gear: RackGear,
   set: GearSet,
   barKg: number,
   limits: BandLimits,
+  tiredLn = 0,
 ): Explanation {
   const load = gearLoad(gear, set, task.travel, barKg);
   const compiled = compileLoad(load);
@@ -37,7 +41,8 @@ export function explain(
     ...bare,
     points: bare.points.map((point) => withHeightSpread(point, heightSpread, totalN)),
   };
-  const rep = repOf(compiled, task.capability, 0);
+  const strengthN = task.capability.strengthN * Math.exp(-tiredLn);
+  const rep = expectedRep(compiled, { ...task.capability, strengthN }, 0, task.speedCorrection);
   const [bottom, mid, lockout] = [0, (POINTS - 1) / 2, POINTS - 1].map((i) =>
     explainedPoint(curve.points[i]!),
   );

@@ -1,5 +1,9 @@
+import { normalCdf, normalDensity } from '#core/numeric/normal.ts';
 import type { Capability } from '#core/rep/Capability.ts';
+import type { SpeedCorrection } from '#core/rep/expectedSpeed.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
+import type { SpeedZone } from '#core/strength/chanceInZone.ts';
+import { speedSdMps } from '#core/strength/noise.ts';
 import { DAY_SD } from '#core/strength/parameters.ts';
 import type { Aim, Basis } from './Aim.ts';
 import { type GearPull, heightAt, rangeThatMatters, type Travel } from './gearPull.ts';
@@ -42,6 +46,8 @@ export interface LifterTask {
   referenceKg: number;
   /** How well the heights are known; left out: measured. */
   heightSpread?: HeightSpread;
+  /** What this lifter's measured speeds are beyond the model's; left out: speeds are the model's. */
+  speedCorrection?: SpeedCorrection;
 }
 
 /**
@@ -126,9 +132,17 @@ export function bestBarKg({ curvature, tilt }: BarParabola): number {
   return curvature > 0 ? -tilt / curvature : 0;
 }
 
-/** Distance of a mean speed from the zone over the middle of the zone; 0 inside. A rep not made has speed 0. */
-export function speedMiss({ fromMps, toMps }: { fromMps: number; toMps: number }, speedMps: number): number {
-  return Math.max(fromMps - speedMps, speedMps - toMps, 0) / ((fromMps + toMps) / 2);
+/**
+ * Root of the expected squared distance of one set's measured mean speed from the zone, over the middle of the zone: about an
+ * expected speed it scatters normally. Least in the middle, and more the further from there. A rep not made has speed 0.
+ */
+export function speedMiss({ fromMps, toMps }: SpeedZone, speedMps: number): number {
+  const sdMps = speedSdMps(1);
+  const beyond = (byMps: number) => {
+    const z = byMps / sdMps;
+    return Math.max(0, sdMps ** 2 * ((1 + z * z) * normalCdf(z) + z * normalDensity(z)));
+  };
+  return Math.sqrt(beyond(fromMps - speedMps) + beyond(speedMps - toMps)) / ((fromMps + toMps) / 2);
 }
 
 function pullOn(basis: Basis, pull: GearPull): number {

@@ -1,6 +1,9 @@
-import { compileLoad, withBarKg } from '#core/load/compileLoad.ts';
+import type { SetSpeed } from '#core/effort/setSpeed.ts';
+import { type CompiledLoad, withBarKg } from '#core/load/compileLoad.ts';
 import { minHeap } from '#core/numeric/minHeap.ts';
-import { ascend } from '#core/rep/ascend.ts';
+import { expectedMps, type SpeedCorrection } from '#core/rep/expectedSpeed.ts';
+import type { SpeedAim } from './Aim.ts';
+import { barSpeeds, quickLoad } from './barSpeed.ts';
 import { type Evenness, evenness, leastUnevenness } from './evenness.ts';
 import { gearLoad } from './gearLoad.ts';
 import { gearSums } from './gearSums.ts';
@@ -8,34 +11,34 @@ import { aimRows, speedMiss } from './misfit.ts';
 import { finestStepKg } from './plates.ts';
 import type { RankingInput, SetupRanking, SetupScore } from './SetupRanking.ts';
 
-interface SpeedZone {
-  fromMps: number;
-  toMps: number;
-}
-
-/** Bar masses `first` to `last` of one set, with the mean speed known to lie between `slowMps` and `fastMps`. */
+/** Bar masses `first` to `last` of one set, between a rep with a bar no heavier than `first` and one no lighter than `last`. */
 interface Stretch {
   first: number;
   last: number;
-  slowMps: number;
-  fastMps: number;
+  lighter: SetSpeed;
+  heavier: SetSpeed;
   bound: number;
 }
 
-/** Error allowed in a step of a rep: mean speeds to about 1e-5 of themselves, far within a tie of two misfits. */
-const STEP_TOLERANCE = 1e-6;
+/** Masses are not looked at that could better a simulated one by no more: a fifth of what counts as a tie. */
+const NEAR = 1e-4;
+const WEIGHTLESS: SetSpeed = { mps: Number.POSITIVE_INFINITY, surplusLn: Number.POSITIVE_INFINITY };
+const MISSED: SetSpeed = { mps: 0, surplusLn: 0 };
 
 /**
  * Ranks by a bar-speed zone with few simulated reps, best first. Every set starts as one stretch of loadable masses.
  * The spread of a stretch has a closed-form minimum, and since a heavier bar is never faster, the speed at one mass
- * bounds those of all lighter and all heavier ones. The stretch with the least bound is split by one simulated rep
- * until the least bound belongs to a single, simulated mass: nothing left can be better.
+ * bounds those of all lighter and all heavier ones. Where the lifter's measured speeds differ from the model's, the
+ * model's speed and the surplus of strength are bounded so, each by itself, and their correction within both: it need
+ * not fall with the mass. The stretch with the least bound is split by one simulated rep
+ * until the least bound belongs to a single, simulated mass: nothing left can be better by more than `NEAR`.
  */
-export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone: SpeedZone): SetupRanking {
+export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone: SpeedAim): SetupRanking {
   const rows = aimRows(task, finestStepKg(gear));
   const sums = gearSums(task, gear, rows);
   const g = task.travel.gravityMps2;
   const guess = speedGuess();
+  const speedOf = barSpeeds(task, zone.over);
   let reps = 0;
   const states = sets.map((set) => {
     const spread = evenness(
@@ -44,46 +47,48 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
       sums.meanShareOf(set),
       sums.feltSquareOf(set),
     );
-    const whole = { first: 0, last: loadableKg.length - 1, slowMps: 0, fastMps: Number.POSITIVE_INFINITY };
+    const whole = { first: 0, last: loadableKg.length - 1, lighter: WEIGHTLESS, heavier: MISSED };
     return {
       set,
       spread,
       gearN: sums.meanNOf(set),
-      compiled: null as ReturnType<typeof compileLoad> | null,
+      compiled: null as CompiledLoad | null,
       stretches: [{ ...whole, bound: leastSpread(spread, loadableKg, whole.first, whole.last) }] as Stretch[],
     };
   });
   type State = (typeof states)[number];
 
-  const speedAt = (state: State, barKg: number): number => {
-    state.compiled ??= compileLoad(gearLoad(gear, state.set, task.travel, barKg));
-    const compiled = withBarKg(state.compiled, barKg);
-    const { made, states: steps } = ascend(compiled, task.capability, STEP_TOLERANCE);
+  const { speedCorrection: correction } = task;
+  const readingAt = (state: State, barKg: number): SetSpeed => {
+    state.compiled ??= quickLoad(gearLoad(gear, state.set, task.travel, barKg));
     reps++;
-    const speedMps = made ? (task.travel.lockoutM - task.travel.bottomM) / steps.at(-1)!.t : 0;
-    if (made) guess.learn(barKg * g + state.gearN, speedMps);
-    return speedMps;
+    const reading = speedOf(withBarKg(state.compiled, barKg));
+    if (reading === null) return MISSED;
+    guess.learn(barKg * g + state.gearN, speedsBetween(reading, reading, correction).fastMps);
+    return reading;
   };
   const bounded = (state: State, part: Omit<Stretch, 'bound'>): Stretch[] => {
     if (part.first > part.last) return [];
     const spread = leastSpread(state.spread, loadableKg, part.first, part.last);
-    return [{ ...part, bound: Math.hypot(spread, stretchMiss(zone, part)) }];
+    const miss = stretchMiss(zone, speedsBetween(part.lighter, part.heavier, correction));
+    const near = part.lighter === part.heavier ? 0 : NEAR;
+    return [{ ...part, bound: Math.hypot(spread, miss) + near }];
   };
   /** Splits the most promising stretch at one mass and simulates there. */
   const refine = (state: State): void => {
     const [best] = state.stretches;
     const at = splitAt(best!, state, loadableKg, zone, (barKg) => guess.speedMps(barKg * g + state.gearN));
-    const speedMps = speedAt(state, loadableKg[at]!);
+    const reading = readingAt(state, loadableKg[at]!);
     const parts = [
-      ...bounded(state, { first: best!.first, last: at - 1, slowMps: speedMps, fastMps: best!.fastMps }),
-      ...bounded(state, { first: at, last: at, slowMps: speedMps, fastMps: speedMps }),
-      ...bounded(state, { first: at + 1, last: best!.last, slowMps: best!.slowMps, fastMps: speedMps }),
+      ...bounded(state, { first: best!.first, last: at - 1, lighter: best!.lighter, heavier: reading }),
+      ...bounded(state, { first: at, last: at, lighter: reading, heavier: reading }),
+      ...bounded(state, { first: at + 1, last: best!.last, lighter: reading, heavier: best!.heavier }),
     ];
     state.stretches = [...state.stretches.slice(1), ...parts].sort(
       (a, b) => a.bound - b.bound || a.first - b.first,
     );
   };
-  const isScored = (state: State) => state.stretches[0]!.slowMps === state.stretches[0]!.fastMps;
+  const isScored = (state: State) => state.stretches[0]!.lighter === state.stretches[0]!.heavier;
   const score = (index: number): SetupScore => {
     const { first, bound } = states[index]!.stretches[0]!;
     return { index, barKg: loadableKg[first]!, misfit: bound };
@@ -116,10 +121,23 @@ function leastSpread(spread: Evenness, kg: readonly number[], first: number, las
   return leastUnevenness(spread, kg[first]!, kg[last]!);
 }
 
-/** Least distance from the zone of a speed that lies between the stretch's bounds. */
-function stretchMiss(zone: SpeedZone, { slowMps, fastMps }: Pick<Stretch, 'slowMps' | 'fastMps'>): number {
-  if (slowMps > zone.toMps) return speedMiss(zone, slowMps);
-  return fastMps < zone.fromMps ? speedMiss(zone, fastMps) : 0;
+/**
+ * What every bar between two reps is expected to be lifted with at the least and at the most: model speed and surplus both
+ * lie between those of the two, whatever the sign of the correction.
+ */
+function speedsBetween(lighter: SetSpeed, heavier: SetSpeed, correction: SpeedCorrection | undefined) {
+  if (correction === undefined) return { slowMps: heavier.mps, fastMps: lighter.mps };
+  const rises = correction.perSurplusMps >= 0;
+  const [least, most] = rises ? [heavier, lighter] : [lighter, heavier];
+  return {
+    slowMps: heavier.mps === 0 ? 0 : expectedMps(heavier.mps, least.surplusLn, correction),
+    fastMps: lighter.mps === 0 ? 0 : expectedMps(lighter.mps, most.surplusLn, correction),
+  };
+}
+
+/** The least miss of a speed that lies between two: at the middle of the zone, or at the end nearer to it. */
+function stretchMiss(zone: SpeedAim, { slowMps, fastMps }: { slowMps: number; fastMps: number }): number {
+  return speedMiss(zone, Math.min(Math.max((zone.fromMps + zone.toMps) / 2, slowMps), fastMps));
 }
 
 /**
@@ -130,7 +148,7 @@ function splitAt(
   { first, last }: Stretch,
   { spread }: { spread: Evenness },
   kg: readonly number[],
-  zone: SpeedZone,
+  zone: SpeedAim,
   guessMps: (barKg: number) => number | null,
 ): number {
   let [low, high] = [first, last];
@@ -138,12 +156,12 @@ function splitAt(
     const at = (low + high) >> 1;
     const speedMps = guessMps(kg[at]!);
     if (speedMps === null) return at;
-    const tooFast = Math.max(0, speedMps - zone.toMps) / ((zone.fromMps + zone.toMps) / 2);
-    const tooSlow = Math.max(0, zone.fromMps - speedMps) / ((zone.fromMps + zone.toMps) / 2);
+    const faster = stretchMiss(zone, { slowMps: speedMps, fastMps: Number.POSITIVE_INFINITY });
+    const slower = stretchMiss(zone, { slowMps: 0, fastMps: speedMps });
     const lighter =
-      at > first ? Math.hypot(tooFast, leastSpread(spread, kg, first, at - 1)) : Number.POSITIVE_INFINITY;
+      at > first ? Math.hypot(faster, leastSpread(spread, kg, first, at - 1)) : Number.POSITIVE_INFINITY;
     const heavier =
-      at < last ? Math.hypot(tooSlow, leastSpread(spread, kg, at + 1, last)) : Number.POSITIVE_INFINITY;
+      at < last ? Math.hypot(slower, leastSpread(spread, kg, at + 1, last)) : Number.POSITIVE_INFINITY;
     if (lighter > heavier) low = at + 1;
     else high = at;
   }

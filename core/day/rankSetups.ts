@@ -32,7 +32,7 @@ export function rankSetups(
 }
 
 /** The loadable masses from the least on; where the discs do not reach it, the heaviest alone. */
-function barsFrom(leastKg: number, gear: RackGear): number[] {
+export function barsFrom(leastKg: number, gear: RackGear): number[] {
   const loadableKg = loadableMasses(gear);
   const enough = loadableKg.filter((kg) => kg >= leastKg);
   return enough.length > 0 ? enough : loadableKg.slice(-1);

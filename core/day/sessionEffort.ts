@@ -4,6 +4,7 @@ import type { Tiring } from '#core/effort/Tiring.ts';
 import type { SessionBlock } from '#core/effort/walkSession.ts';
 import { compileLoad, withBarKg } from '#core/load/compileLoad.ts';
 import type { Capability } from '#core/rep/Capability.ts';
+import type { SpeedCorrection } from '#core/rep/expectedSpeed.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { gearLoad } from './gearLoad.ts';
 import type { Travel } from './gearPull.ts';
@@ -30,7 +31,7 @@ const SHORTEST_S = 15;
  * Null for all where some bar takes longer than anybody can strain.
  */
 export function sessionEffort(
-  task: { capability: Capability; travel: Travel },
+  task: { capability: Capability; travel: Travel; speedCorrection?: SpeedCorrection },
   tiring: Tiring,
   gear: RackGear,
   set: GearSet,
@@ -40,23 +41,28 @@ export function sessionEffort(
   const session: SessionBlock[] = [];
   for (const { barKg, sets, reps, restS } of blocks) {
     const alike = session.find(({ table }) => table.compiled.load.barKg === barKg);
-    const table =
-      alike?.table ??
-      repTable(withBarKg(anyBar, barKg), task.capability, tiring.loweringS, session.at(-1)?.table.limitN);
+    const table = alike?.table ?? repTable(withBarKg(anyBar, barKg), task.capability, tiring.loweringS);
     if (table === null) return null;
     session.push({ table, sets, reps, restS });
   }
   return session.map((_, index) => {
     const upTo = session.slice(0, index + 1);
-    return { ...lastBlock(upTo, tiring), shorterRest: shorterRest(upTo, tiring) };
+    return {
+      ...lastBlock(upTo, tiring, task.speedCorrection),
+      shorterRest: shorterRest(upTo, tiring, task.speedCorrection),
+    };
   });
 }
 
 /** The last of the blocks with less rest between its sets. */
-function shorterRest(session: readonly SessionBlock[], tiring: Tiring): BlockEffort['shorterRest'] {
+function shorterRest(
+  session: readonly SessionBlock[],
+  tiring: Tiring,
+  correction?: SpeedCorrection,
+): BlockEffort['shorterRest'] {
   const block = session[session.length - 1]!;
   const restS = block.restS - LESS_S;
   if (block.sets === 1 || restS < SHORTEST_S) return null;
-  const { lastMps, marginLn } = lastBlock([...session.slice(0, -1), { ...block, restS }], tiring);
+  const { lastMps, marginLn } = lastBlock([...session.slice(0, -1), { ...block, restS }], tiring, correction);
   return { restS, lastMps, marginLn };
 }

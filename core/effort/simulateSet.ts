@@ -1,3 +1,4 @@
+import { clearStrengthN } from '../rep/expectedSpeed.ts';
 import { repOf } from '../rep/simulateRep.ts';
 import { type Fatigue, RESTED } from './fatigue.ts';
 import type { RepTable } from './repTable.ts';
@@ -32,16 +33,12 @@ export function simulateSet(
   }));
 }
 
-/** The limit is known no nearer: a rep within this of it is worked out as one this far on its own side. */
-const CLEAR_LN = 2e-3;
-
 /** A rep of the table's load by a lifter so far above what just makes it: made from 0 on, as in a walk through a session. */
 export function repAtSurplus(table: RepTable, surplusLn: number): Omit<SetRep, 'after'> {
   const { compiled, capability, limitN } = table;
-  const clearLn = surplusLn < 0 ? Math.min(surplusLn, -CLEAR_LN) : Math.max(surplusLn, CLEAR_LN);
   const { made, durationS, meanSpeedMps, stoppedAt } = repOf(
     compiled,
-    { ...capability, strengthN: limitN * Math.exp(clearLn) },
+    { ...capability, strengthN: clearStrengthN(limitN, surplusLn) },
     0,
   );
   return { made, durationS, meanSpeedMps, stoppedAtS: stoppedAt?.s ?? null };

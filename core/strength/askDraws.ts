@@ -53,21 +53,27 @@ export function maxBarsOf(lift: LiftModel, asked: Asked, draws: readonly Draw[])
   });
 }
 
-/** What each draw expects of one rep, rested, on an average day. */
-export interface RepExpected {
-  /** Mean speed (m/s); the slowest that goes up where the rep does not. */
-  speedMps: number;
-  /** ln strength to spare; below nought: it lacks. */
+/** What each draw expects of a set, rested, on an average day. */
+export interface SetExpected {
+  /** Mean speed (m/s) of the first rep; the slowest that goes up where the rep does not. */
+  firstMps: number;
+  /** The mean over all reps of the set, and by how much it changes with each unit of ln strength. */
+  setMps: number;
+  perLnMps: number;
+  /** ln strength to spare at the first rep; below nought: it lacks. */
   spareLn: number;
 }
 
-/** One rep of a bar (kg), asked of every draw. */
-export function repExpected(
+/** ln strength over which the change of a speed is taken. */
+const STEP_LN = 0.04;
+
+/** A set of so many reps of a bar (kg), asked of every draw. */
+export function setExpected(
   lift: LiftModel,
   asked: Asked,
-  barKg: number,
+  { barKg, reps }: { barKg: number; reps: number },
   draws: readonly Draw[],
-): RepExpected[] {
+): SetExpected[] {
   const totalKg = barKg + asked.movedBodyKg;
   const { shape, tiring } = lift;
   const response = tabulateResponse(asked.rigging, shape, tiring, totalKg, totalKg);
@@ -75,7 +81,14 @@ export function repExpected(
   return draws.map((draw) => {
     const { straightLn, table } = readerOf(draw, lift)(model);
     const spareLn = strengthIn(asked, draw) - straightLn;
-    return { speedMps: atSurplus(table.speedMps, spareLn), spareLn };
+    const setMps = (surplusLn: number) => table.meanMps(surplusLn, reps);
+    const fromLn = Math.max(0, spareLn - STEP_LN / 2);
+    return {
+      firstMps: atSurplus(table.speedMps, spareLn),
+      setMps: setMps(spareLn),
+      perLnMps: (setMps(fromLn + STEP_LN) - setMps(fromLn)) / STEP_LN,
+      spareLn,
+    };
   });
 }
 

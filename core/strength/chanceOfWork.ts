@@ -1,4 +1,4 @@
-import { type Asked, chanceToSpare, repExpected } from './askDraws.ts';
+import { type Asked, chanceToSpare, type SetExpected, setExpected } from './askDraws.ts';
 import type { Draw } from './Draw.ts';
 import type { LiftModel } from './readGroup.ts';
 
@@ -8,13 +8,14 @@ import type { LiftModel } from './readGroup.ts';
  */
 export interface Work {
   barKg: number;
+  reps: number;
   marginsLn: readonly number[];
 }
 
-/** What is believed of a block: the chance of all its reps for each of the margins, and the speed of its first rep. */
+/** What is believed of a block: the chance of all its reps for each of the margins, and what each draw expects of its first set. */
 export interface WorkExpected {
   chancesAllReps: number[];
-  firstMps: number[];
+  sets: SetExpected[];
 }
 
 /**
@@ -24,13 +25,13 @@ export interface WorkExpected {
 export function chanceOfWork(
   lift: LiftModel,
   asked: Asked,
-  { barKg, marginsLn }: Work,
+  { barKg, reps, marginsLn }: Work,
   central: Draw,
   draws: readonly Draw[],
 ): WorkExpected {
   // The session of the central draw was worked out with the bands as they are read.
   const asRead = { ...central, bandError: 0 };
-  const [middle, ...each] = repExpected(lift, asked, barKg, [asRead, ...draws]);
+  const [middle, ...each] = setExpected(lift, asked, { barKg, reps }, [asRead, ...draws]);
   const chanceOf = (marginLn: number) => {
     const lostLn = Math.max(0, middle!.spareLn - marginLn);
     const chances = each.map(({ spareLn }, i) => {
@@ -41,6 +42,6 @@ export function chanceOfWork(
   };
   return {
     chancesAllReps: marginsLn.map(chanceOf),
-    firstMps: each.map(({ speedMps }) => speedMps),
+    sets: each,
   };
 }

@@ -1,12 +1,14 @@
 import type { Tiring } from '../effort/Tiring.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
 import { cutRoom } from '../numeric/room.ts';
+import { expectedMps } from '../rep/expectedSpeed.ts';
 import type { Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { type ShapeReading, shapeReader } from './readShape.ts';
 import { ReadTable } from './readTable.ts';
 import { type ResponseTable, ROOT_STEP, ROOTS, STOP_ROOTS } from './response.ts';
 import type { MassMixture, Motion, SetModel } from './setModel.ts';
+import { speedCorrectionOf } from './speedCorrectionOf.ts';
 
 /** What the estimate knows of the lift: shape, tiring, and the straight lift that strength is counted in. */
 export interface LiftModel {
@@ -68,10 +70,11 @@ export function straightLnOf(
 function readTable(
   { tables, weights, peakRatio }: Motion,
   readShape: (table: ResponseTable) => ShapeReading,
-  { lnTiring, speedOffset, speedSlope }: Parameters,
+  { lnTiring, ...parameters }: Parameters,
   { tiring }: LiftModel,
 ): ReadTable {
   const perSecond = tiring.perSecond * Math.exp(lnTiring);
+  const correction = speedCorrectionOf(parameters);
   const meanMps = room(ROOTS);
   const lossLn = room(ROOTS);
   const stopS = room(STOP_ROOTS.length);
@@ -85,11 +88,10 @@ function readTable(
     for (let j = 0; j < stopS.length; j++) stopS[j]! += weight * stops[j]!;
   }
   for (let j = 0; j < ROOTS; j++) {
-    meanMps[j] = Math.max(SLOWEST_MPS, meanMps[j]! + speedOffset + speedSlope * (j * ROOT_STEP) ** 2);
+    meanMps[j] = expectedMps(meanMps[j]!, (j * ROOT_STEP) ** 2, correction);
     lossLn[j] = Math.max(0, lossLn[j]!);
   }
   return new ReadTable(meanMps, lossLn, stopS, peakRatio);
 }
 
 const room = cutRoom();
-const SLOWEST_MPS = 0.01;

@@ -41,6 +41,16 @@ export class ReadTable {
     return found;
   }
 
+  /** Mean of the speeds of `reps` reps, the first at this surplus. */
+  meanMps(surplus: number, reps: number): number {
+    let [sum, left] = [0, surplus];
+    for (let k = 0; k < reps; k++) {
+      sum += atSurplus(this.speedMps, left);
+      left -= atSurplus(this.lossLn, left);
+    }
+    return sum / reps;
+  }
+
   /** Surplus with which just `reps` reps are made (any number from 1, between whole ones straight). */
   neededFor(reps: number): number {
     const whole = Math.floor(reps);

@@ -3,8 +3,8 @@ import type { Tiring } from '../effort/Tiring.ts';
 import { reboundShare, shapeFrom } from '../lifter/lifterCapability.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
 import { type CompiledLoad, compileLoad, griddedLoad, withBarKg } from '../load/compileLoad.ts';
+import { meanBandShare } from '../load/meanBandShare.ts';
 import { findLimit } from '../numeric/findLimit.ts';
-import { integrate } from '../numeric/gaussLegendre.ts';
 import { gridded } from '../numeric/gridded.ts';
 import { ascend, COARSE } from '../rep/ascend.ts';
 import type { Capability } from '../rep/Capability.ts';
@@ -179,7 +179,7 @@ function tabulate(
     effortS,
     stopS,
     peakRatio: usual.peaks.map((peak, j) => (usual.speeds[j]! > 0 ? peak / usual.speeds[j]! : 1)),
-    bandShare: bandShareOf(compiled),
+    bandShare: meanBandShare(compiled),
   };
 }
 
@@ -265,13 +265,6 @@ function limitStrength(
   );
   if (limit === null) throw new RangeError('no strength makes this load');
   return (limit.below + limit.above) / 2;
-}
-
-function bandShareOf(compiled: CompiledLoad): number {
-  const { bottomM, lockoutM } = compiled.load;
-  const bandNm = integrate((zM) => compiled.bandN(zM), bottomM, lockoutM, compiled.breaksM);
-  const workNm = integrate((zM) => compiled.totalN(zM), bottomM, lockoutM, compiled.breaksM);
-  return workNm > 0 ? bandNm / workNm : 0;
 }
 
 function at({ load }: CompiledLoad, share: number): number {

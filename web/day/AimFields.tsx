@@ -7,6 +7,7 @@ import { basisWords } from './basisWords.ts';
 import { firstAim } from './firstAim.ts';
 
 type PercentAim = Extract<Aim, { by: 'percent' }>;
+type SpeedAim = Extract<Aim, { by: 'speed' }>;
 type Target = PercentAim['targets'][number];
 
 const aimWords = [
@@ -14,6 +15,11 @@ const aimWords = [
   { value: 'capability', word: 'share of strength' },
   { value: 'speed', word: 'bar speed' },
 ] as const satisfies readonly { value: Aim['by']; word: string }[];
+
+const ofWords = [
+  { value: 'firstRep', word: 'first rep' },
+  { value: 'set', word: 'whole set' },
+] as const satisfies readonly { value: NonNullable<SpeedAim['of']>; word: string }[];
 
 /** What the loads aim at, one of three ways; a percentage never stands without its basis. */
 export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) => void }) {
@@ -68,7 +74,19 @@ export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) =>
             max={2.5}
             onChange={(toMps) => onChange({ ...aim, toMps })}
           />
-          <p className="field-hint wide">Mean speed of the bar on the way up, first rep of a set only.</p>
+          <div className="wide">
+            <Choice
+              label="Whose speed"
+              showLabel
+              options={ofWords}
+              value={aim.of ?? 'firstRep'}
+              onChange={(of) => onChange({ ...aim, of })}
+            />
+          </div>
+          <p className="field-hint wide">
+            Mean speed of the bar on the way up, as this lifter's own log has it measured; without a log as
+            most lifters move. A whole set counts all its reps alike.
+          </p>
         </div>
       )}
     </div>

@@ -8,7 +8,7 @@ import type { SceneGrips } from '#web/charts/OnePicture.tsx';
 import { chartUnits } from '#web/parts/chartUnits.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { massText } from '#web/parts/massText.ts';
-import { type SetupScene, setupScene } from '#web/parts/setupScene.ts';
+import { type SceneStrength, type SetupScene, setupScene } from '#web/parts/setupScene.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { OnBar } from './solvedSetup.ts';
 
@@ -22,13 +22,21 @@ export function LifterPicture(props: {
   start: Start;
   gravityMps2: number;
   grips: SceneGrips;
+  strength: SceneStrength | null;
 }) {
   const { day, group, place, name, onBar, start } = props;
   const records = useClub();
   const units = useUnits();
   const setup: Setup = { rackId: place.rackId, start, ...onBar };
   const scene = sceneOrWhy(() =>
-    setupScene(records, { lifterId: place.lifterId, lift: group.lift, setup, on: day.date, title: name }),
+    setupScene(records, {
+      lifterId: place.lifterId,
+      lift: group.lift,
+      setup,
+      on: day.date,
+      title: name,
+      strength: props.strength,
+    }),
   );
   if (typeof scene === 'string') return <p role="alert">{scene}</p>;
   return (

@@ -8,7 +8,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { HandSettings } from './HandSettings.tsx';
 import { LifterPicture } from './LifterPicture.tsx';
 import { placeGrips } from './placeGrips.ts';
-import { type OnBar, solvedSetup } from './solvedSetup.ts';
+import { type OnBar, solvedSetup, solvedStrength } from './solvedSetup.ts';
 
 /** What is on the bar, as fields and as the picture that follows them; kept only when the coach says so. */
 export function PlaceTrial(props: {
@@ -57,6 +57,7 @@ export function PlaceTrial(props: {
       <div className="detail-picture">
         <LifterPicture
           {...{ day, group, place, name, onBar, start, grips }}
+          strength={solvedStrength(props.prescription, group.id, place.lifterId, start)}
           gravityMps2={props.gravityMps2}
         />
       </div>

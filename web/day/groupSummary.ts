@@ -1,6 +1,7 @@
 import type { Aim, Block, Group } from '#contract/records/day.ts';
 import { liftWord, startText } from '#web/parts/liftWords.ts';
 import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
+import { speedAimWords } from '#web/print/aimWords.ts';
 import { basisWords } from './basisWords.ts';
 
 /** A group's work in one line: "Squat, box 36 cm. 50 % counted on the bar alone, 75 % ... 2 × 2 at 70 %, then 8 × 2." */
@@ -22,7 +23,7 @@ function aimWords(aim: Aim): string {
       ? `Aim: ${percent(aim.bottomShare)} of what the lifter can hold, bottom to lockout`
       : `Aim: ${percent(aim.bottomShare)} of what the lifter can hold at the bottom, ${percent(aim.lockoutShare)} at lockout`;
   }
-  return `Aim: ${aim.fromMps} to ${aim.toMps} m/s mean speed, first rep only`;
+  return `Aim: ${speedAimWords(aim)}`;
 }
 
 function blocksWords(blocks: readonly Block[]): string {

@@ -1,5 +1,7 @@
-import type { Setup } from '#contract/records/lift.ts';
+import type { PlanPlace } from '#contract/dayPlan.ts';
+import type { Setup, Start } from '#contract/records/lift.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import type { SceneStrength } from '#web/parts/setupScene.ts';
 import { mainBlock } from '#web/print/lifterLine.ts';
 import { planOf } from '#web/print/planOf.ts';
 
@@ -12,13 +14,33 @@ export function solvedSetup(
   groupId: string,
   lifterId: string,
 ): OnBar | null {
-  const plan = prescription === null ? null : planOf(prescription);
-  const group = plan?.groups.find((candidate) => candidate.groupId === groupId);
-  const solved = group?.places.find((place) => place.lifterId === lifterId)?.solved;
+  const solved = placeOf(prescription, groupId, lifterId)?.solved;
   if (!solved) return null;
   return {
     barKg: mainBlock(solved).barKg,
     bands: solved.set.bands.map(({ bandPairId, hookupId }) => ({ bandPairId, hookupId })),
     chains: solved.set.chains.map(({ chainPairId, pairs }) => ({ chainPairId, pairs })),
   };
+}
+
+/**
+ * What the plan's figures for one lifter go by, for a picture that says the same; null in older plans, and where the lifter
+ * now starts in another way than the plan has it.
+ */
+export function solvedStrength(
+  prescription: Prescription | null,
+  groupId: string,
+  lifterId: string,
+  start: Start,
+): SceneStrength | null {
+  const place = placeOf(prescription, groupId, lifterId);
+  if (!place?.solved?.strength.lifter || place.start.way !== start.way) return null;
+  const { lifter, sdLn } = place.solved.strength;
+  return { ...lifter, strengthSdLn: sdLn, tiredLn: mainBlock(place.solved).effort?.tiredLn ?? 0 };
+}
+
+function placeOf(prescription: Prescription | null, groupId: string, lifterId: string): PlanPlace | null {
+  const plan = prescription === null ? null : planOf(prescription);
+  const group = plan?.groups.find((candidate) => candidate.groupId === groupId);
+  return group?.places.find((place) => place.lifterId === lifterId) ?? null;
 }

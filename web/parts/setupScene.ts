@@ -1,4 +1,4 @@
-import { assembleCapability } from '#contract/assemble/assembleCapability.ts';
+import { type AssembledCapability, assembleCapability } from '#contract/assemble/assembleCapability.ts';
 import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
@@ -6,7 +6,7 @@ import type { ForeAft } from '#contract/words/foreAftSentence.ts';
 import { withHeightSpread } from '#core/day/heightSpread.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
-import { repOf } from '#core/rep/simulateRep.ts';
+import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { heldForceFunction } from '#core/rep/strengthCurve.ts';
 import type { HeightScene } from '#web/charts/HeightScene.ts';
 
@@ -16,6 +16,12 @@ const samples = 61;
 /** Two-sided 95 % of the normal distribution. */
 const normal95 = 1.959963984540054;
 
+/** What the lifter can push, how well it is known, and what measured speeds are beyond the model's. */
+export type SceneStrength = Pick<AssembledCapability, 'capability' | 'strengthSdLn' | 'speedCorrection'> & {
+  /** ln strength still missing from the steps before when the rep starts; left out: rested. */
+  tiredLn?: number;
+};
+
 /** The picture, and what the bands do fore and aft; null where none hangs. */
 export interface SetupScene extends HeightScene {
   foreAft: ForeAft | null;
@@ -24,15 +30,25 @@ export interface SetupScene extends HeightScene {
 /** The picture of one setup on one lifter on a day, from the club's records; fast enough for every frame of a drag. */
 export function setupScene(
   club: ClubRecords,
-  asked: { lifterId: string; lift: Lift; setup: Setup; on: string; title: string },
+  asked: {
+    lifterId: string;
+    lift: Lift;
+    setup: Setup;
+    on: string;
+    title: string;
+    /** What a plan of this start went by; left out: a best. */
+    strength?: SceneStrength | null;
+  },
 ): SetupScene {
   const { lifterId, lift, setup, on } = asked;
   const rack = club.rack.find((candidate) => candidate.id === setup.rackId);
   const { load, heights } = assembleLoad(club, { lifterId, lift, setup, on });
-  const strength = assembleCapability(club, lifterId, lift, setup.start, on, rack?.benchHeightM ?? null);
+  const strength: SceneStrength =
+    asked.strength ?? assembleCapability(club, lifterId, lift, setup.start, on, rack?.benchHeightM ?? null);
   const compiled = compileLoad(load);
   const curve = curveOf(compiled, points);
-  const rep = repOf(compiled, strength.capability, samples);
+  const strengthN = strength.capability.strengthN * Math.exp(-(strength.tiredLn ?? 0));
+  const rep = expectedRep(compiled, { ...strength.capability, strengthN }, samples, strength.speedCorrection);
   const heldN = heldForceFunction(strength.capability);
   const ownN = strength.capability.movedBodyKg * load.gravityMps2;
   const spread = Math.exp(normal95 * strength.strengthSdLn);

@@ -13,6 +13,7 @@ const effort = {
   strain: '4 s a set',
   shorterRest: 'resting 0:45, last rep 0.55 m/s',
   spare: '26 %',
+  inZone: '',
   allReps: '96 %',
 };
 

@@ -54,6 +54,7 @@ test('a chance that no log tells says what it goes by', () => {
 test('a plan of before sets were worked out says what it knows: the first rep', () => {
   expect(effortWords({ ...block, effort: null })).toEqual({
     speed: '0.62 m/s, first rep only',
+    inZone: '',
     strain: '',
     shorterRest: '',
     spare: '',

@@ -10,6 +10,8 @@ export interface EffortWords {
   shorterRest: string;
   /** "8 %", the strength to spare with which all reps are just made; "lacks 3 %"; empty where it was not worked out. */
   spare: string;
+  /** "set 0.78 m/s, in the zone 74 %", the chance that the speed asked for lies in its zone; empty where none was asked. */
+  inZone: string;
   /** "92 %", the chance of all reps of all sets; "71 % by the best alone" without a log; empty where it was not worked out. */
   allReps: string;
 }
@@ -21,13 +23,14 @@ export function effortWords({
   expected,
   explanation: { firstRep },
 }: PlanBlock): EffortWords {
-  const nothing = { strain: '', shorterRest: '', spare: '', allReps: '' };
+  const nothing = { strain: '', shorterRest: '', spare: '', inZone: '', allReps: '' };
   if (!firstRep.made) return { ...nothing, speed: 'not made by this calculation', spare: spareOf(effort) };
   if (effort === null) return { ...nothing, speed: `${speed(firstRep.meanSpeedMps)}, first rep only` };
   const { firstMps, lastMps, missed, shorterRest } = effort;
   const known = {
     strain: `${Math.round(effort.underStrainS)} s a set`,
     spare: spareOf(effort),
+    inZone: inZone(expected),
     allReps: expected === null ? '' : `${chance(expected.chanceAllReps)}${goesBy[expected.goesBy]}`,
   };
   if (lastMps === null) {
@@ -42,8 +45,8 @@ export function effortWords({
 }
 
 /** A block in one line, the same on screen, paper and terminal: "0.62 → 0.58 m/s; 4 s a set; all reps 96 %; ...". */
-export function effortLine({ speed, strain, allReps, shorterRest }: EffortWords): string {
-  const parts = [speed, strain, allReps && `all reps ${allReps}`, shorterRest];
+export function effortLine({ speed, strain, inZone, allReps, shorterRest }: EffortWords): string {
+  const parts = [speed, inZone, strain, allReps && `all reps ${allReps}`, shorterRest];
   return unbroken(parts.filter((part) => part !== '').join('; '));
 }
 
@@ -58,6 +61,14 @@ export function unbroken(text: string): string {
 
 /** A chance that no log tells says so itself. */
 const goesBy = { log: '', best: ' by the best alone', bodyMass: ', strength assumed' } as const;
+
+/** A mean over the set is said; the first rep's speed stands there already. */
+function inZone(expected: PlanBlock['expected']): string {
+  if (!expected?.zone) return '';
+  const { of, mps, chance: share } = expected.zone;
+  const mean = of === 'set' ? `whole set ${speed(mps)}, ` : '';
+  return `${mean}in the zone ${chance(share)}${goesBy[expected.goesBy]}`;
+}
 
 function withRest(
   { restS, lastMps }: NonNullable<NonNullable<PlanBlock['effort']>['shorterRest']>,

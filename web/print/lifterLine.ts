@@ -5,11 +5,11 @@ import type { Lift } from '#contract/records/lift.ts';
 import { fromSi } from '#core/units/units.ts';
 import type { HowKnown } from '#web/parts/Known.tsx';
 import { equipmentWord, startText } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import type { LengthUnit, MassUnit } from '#web/parts/ViewUnits.tsx';
 import { bandChanges } from './bandChanges.ts';
 import { effortWords, restText } from './effortWords.ts';
 import type { LifterLine, WrittenLoad } from './RackSheetModel.ts';
+import { referenceWords } from './referenceWords.ts';
 
 /** What lines are written with: the club's gear and people, and the units of the view. */
 export interface LineWords {
@@ -170,14 +170,6 @@ function percentagesText({ percentages }: PlanBlock['explanation']): string {
 }
 
 function referenceText({ reference }: Solved, { mass }: LineWords): string {
-  const max = `${barText(reference.kg, mass)} ${mass}`;
-  const dated = reference.doneOn === null ? '' : ` of ${dateText(reference.doneOn)}`;
-  const { loweredFromKg } = reference;
-  const stands = loweredFromKg === null ? '' : ` (${barText(loweredFromKg, mass)} ${mass})`;
-  const from = {
-    best: stands === '' ? `best${dated}` : `est. from the best${dated}${stands}`,
-    model: `est. from the best${dated}${stands}`,
-    log: stands === '' ? 'est. by the log' : `est. by the log, below the best${dated}${stands}`,
-  }[reference.from];
-  return `${max}, ${from}, ${equipmentWord(reference.equipment)}`;
+  const written = (kg: number) => `${barText(kg, mass)} ${mass}`;
+  return `${written(reference.kg)}, ${referenceWords(reference, written)}, ${equipmentWord(reference.equipment)}`;
 }

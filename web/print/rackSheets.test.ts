@@ -34,6 +34,7 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
   expect(tall!.lockout).toMatchObject({ load: '150', interval: '144 to 156', known: 'estimated' });
   expect(short!.effort).toEqual({
     speed: '0.62 → 0.58 m/s',
+    inZone: '',
     strain: '4 s a set',
     shorterRest: 'resting 0:45, last rep 0.55 m/s, all reps 91 %',
     spare: '26 %',

@@ -1,5 +1,6 @@
 import type { DayPlan, PlanGroup } from '#contract/dayPlan.ts';
 import type { PlanCaution } from '#contract/explainedBar.ts';
+import { speedAimWords } from './aimWords.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
 import type { LifterLine, RackSheet, SaidCaution } from './RackSheetModel.ts';
@@ -50,8 +51,9 @@ function chunks(lines: readonly LifterLine[]): LifterLine[][] {
 
 function workText(group: PlanGroup, rackId: string): string {
   const rack = group.racks.find((candidate) => candidate.rackId === rackId);
-  if (rack === undefined || rack.changes === 0) return `${rack?.bar ?? ''}.`;
-  return `${rack.bar}. Pairs changed each round: ${rack.changes}, about ${Math.round(rack.handlingMinutes)} min.`;
+  const aim = group.aim.by === 'speed' ? ` Aim: ${speedAimWords(group.aim)}.` : '';
+  if (rack === undefined || rack.changes === 0) return `${rack?.bar ?? ''}.${aim}`;
+  return `${rack.bar}.${aim} Pairs changed each round: ${rack.changes}, about ${Math.round(rack.handlingMinutes)} min.`;
 }
 
 /** What all must know first, then what one lifter must know, by name. */

@@ -1,8 +1,9 @@
 import { type ReactNode, useDeferredValue, useMemo } from 'react';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { ExplainedForce } from '#core/day/Explanation.ts';
+import { compileLoad } from '#core/load/compileLoad.ts';
+import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
-import { simulateRep } from '#core/rep/simulateRep.ts';
 import { fromSi } from '#core/units/units.ts';
 import { type HowKnown, Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -88,9 +89,10 @@ function Speed({ result, club }: { result: TrialResult; club: ClubRecords }) {
   // The range takes two more reps: it may come a moment after the picture, so that dragging stays smooth.
   const { load, capability, strength } = useDeferredValue(result);
   const range = useMemo(() => {
+    const compiled = compileLoad(load);
     const speedAt = (sd: number) => {
       const strengthN = capability.strengthN * Math.exp(sd * strength.strengthSdLn);
-      const rep = simulateRep(load, { ...capability, strengthN });
+      const rep = expectedRep(compiled, { ...capability, strengthN }, 0, strength.speedCorrection);
       return rep.made ? rep.meanSpeedMps.toFixed(2) : 'no lift';
     };
     return `${speedAt(-normal95)} to ${speedAt(normal95)}`;

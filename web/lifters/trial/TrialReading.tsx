@@ -1,10 +1,10 @@
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { foreAftSentence } from '#contract/words/foreAftSentence.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { massText } from '#web/parts/massText.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
+import { referenceWords } from '#web/print/referenceWords.ts';
 import { sayCaution } from '#web/print/sayCaution.ts';
 import type { Trial } from './Trial.ts';
 import { TrialNumbers } from './TrialNumbers.tsx';
@@ -56,17 +56,13 @@ function ForeAftLine({ result }: { result: TrialResult }) {
 function Percentages({ result }: { result: TrialResult }) {
   const units = useUnits();
   const { reference } = result.strength;
-  const of = `${oneDecimal(reference.kg, units.mass)} ${units.mass}`;
-  const from =
-    reference.from === 'best' && reference.doneOn
-      ? `best of ${dateText(reference.doneOn)}`
-      : 'maximum by the model';
+  const mass = (kg: number) => `${oneDecimal(kg, units.mass)} ${units.mass}`;
   const shares = result.explanation.percentages.map(
     ({ basis, share }) => `${basis} ${Math.round(100 * share)}\u00a0%`,
   );
   return (
     <p className="small">
-      Of the {of} {from}: {shares.join(', ')}.
+      Of {mass(reference.kg)}, {referenceWords(reference, mass)}: {shares.join(', ')}.
     </p>
   );
 }

@@ -65,6 +65,7 @@ function workOut(
   const explanation = explain(
     {
       capability,
+      speedCorrection: strength.speedCorrection,
       travel: { bottomM, lockoutM, gravityMps2, path },
       referenceKg: strength.reference.kg,
       heightSpread: heights,
@@ -83,7 +84,7 @@ function workOut(
     explanation,
     cautions: [...explanation.cautions, ...own.filter(({ code }) => code !== 'minor')],
     bandsMeasured: bands.every(({ known }) => known === 'measured'),
-    scene: trialScene(club, trial, title, load, { capability, strengthSdLn: strength.strengthSdLn, heights }),
+    scene: trialScene(club, trial, title, load, { ...strength, capability, heights }),
   };
 }
 

@@ -4,7 +4,7 @@ import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
 import type { Capability } from '#core/rep/Capability.ts';
-import { repOf } from '#core/rep/simulateRep.ts';
+import { expectedRep, type SpeedCorrection } from '#core/rep/expectedSpeed.ts';
 import { heldForceN } from '#core/rep/strengthCurve.ts';
 import type { HeightScene } from '#web/charts/HeightScene.ts';
 import type { Trial } from './Trial.ts';
@@ -24,12 +24,18 @@ export function trialScene(
   {
     capability,
     strengthSdLn,
+    speedCorrection,
     heights,
-  }: { capability: Capability; strengthSdLn: number; heights: HeightSpread },
+  }: {
+    capability: Capability;
+    strengthSdLn: number;
+    speedCorrection?: SpeedCorrection;
+    heights: HeightSpread;
+  },
 ): HeightScene {
   const compiled = compileLoad(load);
   const curve = curveOf(compiled, points);
-  const rep = trial.barKg > 0 ? repOf(compiled, capability, samples) : null;
+  const rep = trial.barKg > 0 ? expectedRep(compiled, capability, samples, speedCorrection) : null;
   const rack = club.rack.find(({ id }) => id === trial.rackId);
   const ownN = capability.movedBodyKg * load.gravityMps2;
   const spread = Math.exp(normal95 * strengthSdLn);

@@ -71,7 +71,7 @@ function inventedPlace(
       misfit: 0,
       reference: { kg: 200, from: 'best', loweredFromKg: null, doneOn: '2026-05-02', equipment: 'raw' },
       heights: { bottomM: 1, lockoutM: 1.6, known },
-      strength: { known: 'estimated', sdLn: 0.03, setCount: 120, maxKg: null },
+      strength: { known: 'estimated', sdLn: 0.03, setCount: 120, maxKg: null, lifter: null },
       blocks: [block(2, 60, bands.length), block(8, 90, bands.length)],
       cautions,
       others: [],
@@ -126,6 +126,8 @@ function block(sets: number, barKg: number, pairs: number): PlanBlock {
     effort: {
       firstMps: 0.62,
       lastMps: 0.58,
+      setMps: 0.61,
+      tiredLn: 0,
       underStrainS: 4.34,
       missed: null,
       marginLn: 0.3,
@@ -135,6 +137,7 @@ function block(sets: number, barKg: number, pairs: number): PlanBlock {
       chanceAllReps: 0.96,
       chanceShorterRest: 0.91,
       firstMps: { median: 0.62, low80: 0.6, high80: 0.64, low95: 0.58, high95: 0.66 },
+      zone: null,
       goesBy: 'log',
     },
   };

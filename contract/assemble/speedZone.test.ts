@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import type { PlanPlace } from '#contract/dayPlan.ts';
+import type { Aim, Place } from '#contract/records/day.ts';
+import { twoLifters } from '#contract/tests/twoLifters.ts';
+import { populationPrior } from '#core/strength/parameters.ts';
+import { solveDay } from './solveDay.ts';
+
+type SpeedAim = Extract<Aim, { by: 'speed' }>;
+
+const zone: SpeedAim = { by: 'speed', fromMps: 0.75, toMps: 0.85 };
+const records = twoLifters();
+
+/** Logs that show bars faster than the model's, the lighter the more. */
+function estimatesOf(speedSlope: number) {
+  return [110, 200].map((maxKg, i) => {
+    const { id } = records.lifter[i]!;
+    const bodyKg = 0.88 * records.bodyMass[i]!.massKg;
+    const maximum = { median: maxKg, low80: 0.98 * maxKg, high80: 1.02 * maxKg, low95: maxKg, high95: maxKg };
+    return {
+      lifterId: id,
+      lift: 'squat' as const,
+      on: '2026-03-01',
+      setCount: 40,
+      takenIn: 0,
+      lastSetOn: '2026-02-27',
+      bodyMassKg: bodyKg / 0.88,
+      bodyMassKnown: 'measured' as const,
+      maxKg: maximum,
+      inEquipment: [],
+      parameters: [],
+      history: [],
+      rise: [],
+      observations: [],
+      leftOut: [],
+      draws: [-0.01, 0, 0.01].map((ln) => ({
+        ...populationPrior('squat').mean,
+        speedSlope,
+        lnTotal: Math.log(maxKg + bodyKg) + ln,
+      })),
+    };
+  });
+}
+
+function solvedBy(aim: SpeedAim, speedSlope: number | null, byCoach: Place['byCoach'] = null) {
+  const day = structuredClone(records.day[0]!);
+  day.groups[0]!.aim = aim;
+  for (const place of day.groups[0]!.places) place.byCoach = byCoach;
+  const plan = solveDay(records, day, speedSlope === null ? [] : estimatesOf(speedSlope));
+  return plan.groups[0]!.places.map(({ solved }) => solved!);
+}
+
+const zoneOf = ({ blocks }: NonNullable<PlanPlace['solved']>) => blocks.at(-1)!.expected!.zone!;
+const why = ({ cautions }: NonNullable<PlanPlace['solved']>) =>
+  cautions.flatMap((one) => (one.code === 'outsideZone' ? [one.why] : []));
+
+describe('a speed zone', () => {
+  it("is met by the lifter's own speed, whether the log shows fast bars or slow ones, and a faster lifter gets more to lift", () => {
+    const [slow, fast] = [0.1, 0.7].map((speedSlope) => solvedBy(zone, speedSlope)) as [
+      ReturnType<typeof solvedBy>,
+      ReturnType<typeof solvedBy>,
+    ];
+    for (const solved of [...slow, ...fast]) {
+      expect(zoneOf(solved).mps).toBeGreaterThanOrEqual(0.745);
+      expect(zoneOf(solved).mps).toBeLessThanOrEqual(0.855);
+      expect(zoneOf(solved).mps).toBe(solved.blocks.at(-1)!.effort!.firstMps);
+      expect(why(solved)).toEqual([]);
+    }
+    fast.forEach(({ barKg }, i) => {
+      expect(barKg).toBeGreaterThan(slow[i]!.barKg);
+    });
+  });
+
+  it('of a whole set is met by the mean of its reps, which is slower than its first', () => {
+    for (const solved of solvedBy({ ...zone, of: 'set' }, 0.5)) {
+      const { effort, expected } = solved.blocks.at(-1)!;
+      expect(expected!.zone).toMatchObject({ of: 'set', mps: effort!.setMps });
+      expect(effort!.setMps).toBeGreaterThanOrEqual(0.745);
+      expect(effort!.setMps).toBeLessThan(effort!.firstMps);
+    }
+  });
+
+  it('is met with a chance that is told without a log too, and is then the smaller', () => {
+    const [known, guessed] = [0.3, null].map((speedSlope) => solvedBy(zone, speedSlope).map(zoneOf));
+    known!.forEach(({ chance }, i) => {
+      expect(guessed![i]!.chance).toBeGreaterThan(0.02);
+      expect(guessed![i]!.chance).toBeLessThan(chance);
+    });
+  });
+
+  it('is told of steps at the aim only', () => {
+    for (const { blocks } of solvedBy(zone, 0.3)) expect(blocks[0]!.expected!.zone).toBeNull();
+  });
+
+  it('that cannot be met says why', () => {
+    const tooFast = { ...zone, fromMps: 1.8, toMps: 1.9 };
+    for (const solved of solvedBy(tooFast, 0.3)) expect(why(solved)).toEqual(['lightestBar']);
+    const heavy = { barKg: 90, bands: null, chains: null };
+    for (const solved of solvedBy({ ...zone, fromMps: 1.2, toMps: 1.3 }, 0.3, heavy))
+      expect(why(solved)).toEqual(['byHand']);
+  });
+});

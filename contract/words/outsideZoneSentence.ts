@@ -1,0 +1,18 @@
+import type { PlanCaution } from '#contract/explainedBar.ts';
+
+type Outside = Extract<PlanCaution, { code: 'outsideZone' }>;
+
+/** Why a bar is faster or slower than was asked, and what would help. */
+export function outsideZoneSentence({ mps, fromMps, toMps, why }: Outside): string {
+  const slow = mps < fromMps;
+  return `Expected at ${mps.toFixed(2)} m/s, ${slow ? 'slower' : 'faster'} than the ${fromMps} to ${toMps} m/s asked for: ${because[why]}.`;
+}
+
+const because: Record<Outside['why'], string> = {
+  byHand: 'bar, bands or chains are set by hand',
+  madeLighter: 'the bar was made lighter so that all reps are likely made',
+  lightestBar: 'this is the lightest bar allowed; a slower zone or a lower least bar would serve',
+  heaviestBar: 'the discs at this rack load no heavier bar',
+  balance:
+    'an even load and few changes of bands counted for more; set the bar by hand, or slide towards each their own',
+};
