@@ -33,8 +33,8 @@ export const otherSetup = z.strictObject({
   shareAtLockout: n,
   /** Shares of the reference maximum, each on its own basis. */
   percentages: z.array(z.strictObject({ basis, share: n })),
-  /** Mean speed of the first rep where the aim is one; null elsewhere. */
-  firstMps: n.nullable(),
+  /** Mean speed of the first rep or of the whole set, as the aim asks; null for an aim at no speed. */
+  aimedMps: n.nullable(),
   speaksFor: z.array(speaksFor),
 });
 export type OtherSetup = z.infer<typeof otherSetup>;

@@ -1,15 +1,14 @@
 import type { OtherSetup } from '#contract/otherSetup.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Group, Place } from '#contract/records/day.ts';
+import type { Aim, Group, Place } from '#contract/records/day.ts';
 import { explain } from '#core/day/explain.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
 import { plates } from '#core/day/plates.ts';
 import { runnersUpTo } from '#core/day/runnersUp.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf, searchRulesOf } from './assembleRackGear.ts';
-import { expectedOf } from './expectedOf.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
-import { lightenedTo, workWith } from './plannedWork.ts';
+import { lightenedTo, type PlannedWork, workWith } from './plannedWork.ts';
 import { setInWords } from './setInWords.ts';
 
 /** As many as a coach compares at a glance. */
@@ -32,39 +31,32 @@ export function otherSetups(
   const barKg = fixed.set === null ? fixed.barKg : null;
   const rules = searchRulesOf(records, group);
   const isLightened = barKg === null && (group.leastChance ?? null) !== null;
+  const loadableKg = (targetKg: number) => plates({ targetKg, ...rack.gear }).loadedKg;
   return runnersUpTo(standing, task, rack.gear, barKg, rules, MOST).map((one): OtherSetup => {
-    const loadedKg = isLightened ? likelyKg(records, group, place, assembled, rack, one) : one.barKg;
+    const workAt = workWith(records, group, place, assembled, rack, one.set);
+    const loadedKg = isLightened
+      ? lightenedTo(group.leastChance ?? 0, workAt(one.barKg), workAt, loadableKg).barKg
+      : one.barKg;
     const explained = { ...task, heightSpread: heights };
-    const { shares, percentages, firstRep } = explain(
-      explained,
-      rack.gear,
-      one.set,
-      loadedKg,
-      bandLimitsOf(records),
-    );
-    const expected = () => expectedOf(records, group, place, assembled, rack, one.set)(loadedKg, 0, null);
+    const { shares, percentages } = explain(explained, rack.gear, one.set, loadedKg, bandLimitsOf(records));
     return {
       set: setInWords(records, rack, one.set),
       barKg: loadedKg,
       shareAtBottom: shares[0]!.share,
       shareAtLockout: shares.at(-1)!.share,
       percentages: percentages.map(({ basis, share }) => ({ basis, share })),
-      firstMps: task.aim.by === 'speed' ? (expected().firstMps?.median ?? firstRep.meanSpeedMps) : null,
+      aimedMps: group.aim.by === 'speed' ? aimedMps(group, group.aim, workAt(loadedKg)) : null,
       speaksFor: one.speaksFor,
     };
   });
 }
 
-/** The bar of the aim, as far lightened as the group asks. */
-function likelyKg(
-  records: ClubRecords,
+/** The speed that the aim is about, as it will be told once the bar is taken; null where no step lifts all of it. */
+function aimedMps(
   group: Group,
-  place: Place,
-  assembled: AssembledPlace,
-  rack: AssembledRack,
-  { set, barKg }: PrescribedSetup,
-): number {
-  const workAt = workWith(records, group, place, assembled, rack, set);
-  const loadableKg = (targetKg: number) => plates({ targetKg, ...rack.gear }).loadedKg;
-  return lightenedTo(group.leastChance ?? 0, workAt(barKg), workAt, loadableKg).barKg;
+  { of }: Extract<Aim, { by: 'speed' }>,
+  { blocks }: PlannedWork,
+): number | null {
+  const effort = blocks[group.blocks.findLastIndex(({ shareOfAim }) => shareOfAim === 1)]?.effort;
+  return (of === 'set' ? effort?.setMps : effort?.firstMps) ?? null;
 }

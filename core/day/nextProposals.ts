@@ -59,7 +59,7 @@ function comesBefore(a: readonly number[], b: readonly number[]): boolean {
  * Whether two sets are different proposals: neither is the other with something added. The bare bar is a proposal of its
  * own.
  */
-function isAnother(a: GearSet, b: GearSet): boolean {
+export function isAnother(a: GearSet, b: GearSet): boolean {
   if (isBare(a) !== isBare(b)) return true;
   return !holds(a, b) && !holds(b, a);
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fitBand } from '#core/band/fitBand.ts';
 import type { RackGear } from './Gear.ts';
-import { isAnother, speaksFor } from './runnersUp.ts';
+import { isAnother } from './nextProposals.ts';
+import { speaksFor } from './runnersUp.ts';
 
 const set = (hookups: number[], ...chainPairs: number[]) => ({ hookups, chainPairs });
 const read = [1.2, 1.5, 1.8, 2.1].map((lengthM) => ({

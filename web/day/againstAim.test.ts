@@ -11,7 +11,7 @@ const other: OtherSetup = {
     { basis: 'bar', share: 0.511 },
     { basis: 'lockout', share: 0.744 },
   ],
-  firstMps: 0.587,
+  aimedMps: 0.587,
   speaksFor: [],
 };
 
@@ -35,8 +35,10 @@ describe('what another proposal gives where the aim looks', () => {
   });
 
   it('sets the speed beside its zone', () => {
-    expect(againstAim({ by: 'speed', fromMps: 0.6, toMps: 0.7 }, other)).toMatch(
-      /0\.59 m\/s \(aim 0\.60 to 0\.70\)/,
+    const zone = { by: 'speed' as const, fromMps: 0.6, toMps: 0.7 };
+    expect(againstAim({ ...zone, of: 'firstRep' }, other)).toMatch(
+      /^First rep 0\.59 m\/s \(aim 0\.60 to 0\.70\)/,
     );
+    expect(againstAim({ ...zone, of: 'set' }, other)).toMatch(/^Whole set 0\.59 m\/s/);
   });
 });

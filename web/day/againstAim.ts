@@ -2,7 +2,7 @@ import type { OtherSetup } from '#contract/otherSetup.ts';
 import type { Aim } from '#contract/records/day.ts';
 
 /** What a setup gives where the aim looks, each figure with what was asked: "50 % on the bar (aim 50), ...". */
-export function againstAim(aim: Aim, { percentages, firstMps, ...other }: OtherSetup): string {
+export function againstAim(aim: Aim, { percentages, aimedMps, ...other }: OtherSetup): string {
   const [bottom, lockout] = [other.shareAtBottom, other.shareAtLockout].map(percent);
   const strength = `${bottom} % of strength at the bottom, ${lockout} % at lockout`;
   switch (aim.by) {
@@ -16,9 +16,9 @@ export function againstAim(aim: Aim, { percentages, firstMps, ...other }: OtherS
     case 'capability':
       return `${bottom} % of strength at the bottom (aim ${percent(aim.bottomShare)}), ${lockout} % at lockout (aim ${percent(aim.lockoutShare)})`;
     case 'speed':
-      return firstMps === null
+      return aimedMps === null
         ? strength
-        : `First rep ${firstMps.toFixed(2)} m/s (aim ${aim.fromMps.toFixed(2)} to ${aim.toMps.toFixed(2)}); ${strength}`;
+        : `${aim.of === 'set' ? 'Whole set' : 'First rep'} ${aimedMps.toFixed(2)} m/s (aim ${aim.fromMps.toFixed(2)} to ${aim.toMps.toFixed(2)}); ${strength}`;
   }
 }
 
