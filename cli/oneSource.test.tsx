@@ -153,7 +153,7 @@ it('the spreadsheet has the figures of the plan document, and its words for made
       const out = solvedOf(asked);
       const table = parseTable(dayCsv([out]));
       const [header, ...lines] = ('lines' in table ? table.lines : []).map((line) =>
-        'cells' in line ? (line.cells as string[]) : [],
+        'cells' in line ? line.cells : [],
       );
       const solvedLines = lines.filter((cells) => cells[header!.indexOf('problem')] === '');
       const blocks = placesOf(out).flatMap(({ solved }) => solved.blocks.map((block) => ({ solved, block })));

@@ -6,10 +6,10 @@ import { chanceInZone } from './chanceInZone.ts';
 /** 0.03 m/s of one set and 0.025 of its day (docs/model.md, "strength"). */
 const SD = Math.hypot(0.03, 0.025);
 
+const at = (fromMps: number, toMps: number) => chanceInZone({ fromMps, toMps }, { mps: 0.8, perLnMps: 0 }, 0);
+
 it('is what the table of the normal distribution gives where strength does not change the speed', () => {
   // Abramowitz & Stegun 1964, table 26.1: P(|Z| < 1) = 0.682689, P(|Z| < 2) = 0.954500, P(Z < 1) = 0.841345.
-  const at = (fromMps: number, toMps: number) =>
-    chanceInZone({ fromMps, toMps }, { mps: 0.8, perLnMps: 0 }, 0);
   expect(at(0.8 - SD, 0.8 + SD)).toBeCloseTo(0.682689, 6);
   expect(at(0.8 - 2 * SD, 0.8 + 2 * SD)).toBeCloseTo(0.9545, 6);
   expect(at(0, 0.8 + SD)).toBeCloseTo(0.841345, 6);

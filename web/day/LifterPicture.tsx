@@ -61,7 +61,7 @@ export function LifterPicture(props: {
         </p>
       )}
       <p className="small quiet">
-        The speed is that of a rested first rep; what the sets of the day take off it stands in the table.
+        The speed is that of the first rep of its step; how it slows over the sets stands in the table.
       </p>
     </div>
   );

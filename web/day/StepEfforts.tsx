@@ -49,7 +49,10 @@ export function StepEfforts({
                 <Cell head={columns[3]}>{effort.strain}</Cell>
                 <Cell head={columns[4]}>{effort.shorterRest || (sets === 1 ? 'one set' : '')}</Cell>
                 <Cell head={columns[5]}>{effort.spare}</Cell>
-                <Cell head={columns[6]}>{effort.allReps || 'no estimate'}</Cell>
+                <Cell head={columns[6]}>
+                  {effort.inZone && `${effort.inZone}, all reps `}
+                  {effort.allReps || 'no estimate'}
+                </Cell>
               </tr>
             ))}
           </tbody>

@@ -10,7 +10,7 @@ export interface EffortWords {
   shorterRest: string;
   /** "8 %", the strength to spare with which all reps are just made; "lacks 3 %"; empty where it was not worked out. */
   spare: string;
-  /** "set 0.78 m/s, in the zone 74 %", the chance that the speed asked for lies in its zone; empty where none was asked. */
+  /** "whole set 0.78 m/s, in the zone 74 %", the chance that the speed asked for lies in its zone; empty where none was asked. */
   inZone: string;
   /** "92 %", the chance of all reps of all sets; "71 % by the best alone" without a log; empty where it was not worked out. */
   allReps: string;
@@ -46,7 +46,9 @@ export function effortWords({
 
 /** A block in one line, the same on screen, paper and terminal: "0.62 → 0.58 m/s; 4 s a set; all reps 96 %; ...". */
 export function effortLine({ speed, strain, inZone, allReps, shorterRest }: EffortWords): string {
-  const parts = [speed, inZone, strain, allReps && `all reps ${allReps}`, shorterRest];
+  // What both chances go by is said once, behind the second.
+  const chances = [inZone, allReps && `all reps ${allReps}`].filter((part) => part !== '').join(', ');
+  const parts = [speed, strain, chances, shorterRest];
   return unbroken(parts.filter((part) => part !== '').join('; '));
 }
 
@@ -67,7 +69,7 @@ function inZone(expected: PlanBlock['expected']): string {
   if (!expected?.zone) return '';
   const { of, mps, chance: share } = expected.zone;
   const mean = of === 'set' ? `whole set ${speed(mps)}, ` : '';
-  return `${mean}in the zone ${chance(share)}${goesBy[expected.goesBy]}`;
+  return `${mean}in the zone ${chance(share)}`;
 }
 
 function withRest(
