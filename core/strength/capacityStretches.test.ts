@@ -54,6 +54,17 @@ describe('the stretches of a season', () => {
     expect(told(4)).toEqual([4, false]);
   });
 
+  test('tell where they narrow the range of tiring by more than a seventh', () => {
+    // Fives alone may be of a strong lifter who tires soon or of a weaker one who lasts; a single beside them tells which.
+    const fives = [0, 10, 20, 30, 40].map((day) =>
+      set(day, { barKg: 150, reps: 5, made: 5, repsInReserve: 2 }),
+    );
+    const singles = fives.map(({ day }) => set(day, { barKg: 180 }));
+    const told = (sets: SetEvidence[]) => course(sets.sort((a, b) => a.day - b.day)).stretches[0]!.told;
+    expect(told([...fives])).toBeNull();
+    expect(told([...singles, ...fives])).not.toBeNull();
+  });
+
   test('make a change of capacity only where it is as good as sure: 0.95, not eight or nine to one', () => {
     // Eights that end with the ninth missed, twelve weeks later with a little more on the bar.
     const laterWith = (barKg: number) =>
