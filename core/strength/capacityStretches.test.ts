@@ -67,20 +67,17 @@ describe('the stretches of a season', () => {
 
   test('make a change of capacity only where it is as good as sure: 0.95, not eight or nine to one', () => {
     // Eights that end with the ninth missed, twelve weeks later with a little more on the bar.
-    const laterWith = (barKg: number) =>
-      course(
-        [0, 84].flatMap((from) =>
-          [0, 10, 20, 30, 40].flatMap((day) => [
-            set(from + day, { barKg: 180 }),
-            set(from + day, { barKg: 188, made: 0 }),
-            set(from + day, { barKg: from === 0 ? 142.5 : barKg, reps: 9, made: 8 }),
-          ]),
-        ),
-      );
-    const likely = laterWith(145.5);
-    expect(likely.better).toBeGreaterThan(0.8);
-    expect(likely.better).toBeLessThan(0.95);
-    expect(likely.change).toBe('cannotTell');
-    expect(laterWith(150).change).toBe('rose');
+    const { better, change } = course(
+      [0, 84].flatMap((from) =>
+        [0, 10, 20, 30, 40].flatMap((day) => [
+          set(from + day, { barKg: 180 }),
+          set(from + day, { barKg: 188, made: 0 }),
+          set(from + day, { barKg: from === 0 ? 142.5 : 145.5, reps: 9, made: 8 }),
+        ]),
+      ),
+    );
+    expect(better).toBeGreaterThan(0.8);
+    expect(better).toBeLessThan(0.95);
+    expect(change).toBe('cannotTell');
   });
 });
