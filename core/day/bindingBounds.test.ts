@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { bandShare } from './allowedSets.ts';
 import { bindingBounds } from './bindingBounds.ts';
 import { boundsFor } from './boundsFor.ts';
 import type { RackGear } from './Gear.ts';
@@ -68,6 +69,19 @@ describe('a bound that keeps a lifter from what the aim would take', () => {
     expect(bound({ leastBandShare: 0.35 })).toEqual([{ bound: 'leastBands', limit: 0.35, wanted }]);
     expect(bound({ mostBandShare: 0.25 })).toEqual([{ bound: 'mostBands', limit: 0.25, wanted }]);
     expect(bound({ mostPairs: 1 })).toEqual([{ bound: 'mostPairs', limit: 1, wanted: 2 }]);
+  });
+});
+
+describe('the share of the bands', () => {
+  it('is what all of them pull where they pull most: at lockout from below, at the bottom from above', () => {
+    const reach = { stretch: 1, anchorN: 0, ratedLoadN: 9000 };
+    const below = { ...reach, bottomN: 0, lockoutN: 300 };
+    const above = { ...reach, bottomN: -500, lockoutN: -100 };
+    const of = (...hookups: number[]) => bandShare({ hookups, chainPairs: [] }, [below, above, below], task);
+    // At 10 m/s2 a maximum of 200 kg weighs 2000 N.
+    expect(of(0)).toBeCloseTo(0.15, 12);
+    expect(of(1)).toBeCloseTo(0.25, 12);
+    expect(of(0, 2)).toBeCloseTo(0.3, 12);
   });
 });
 
