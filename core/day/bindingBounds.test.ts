@@ -85,9 +85,10 @@ describe('the share of the bands', () => {
   });
 });
 
+const onBar = (share: number) => ({ basis: 'bar' as const, share });
+
 describe('percentages of the coach', () => {
   const bounds = { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 3 };
-  const onBar = (share: number) => ({ basis: 'bar' as const, share });
   const by = (...named: { basis: 'bar' | 'lockout'; share: number }[]) =>
     boundsFor({ by: 'percent', targets: named }, bounds);
 

@@ -34,6 +34,8 @@ const course = (sets: SetEvidence[]) =>
     prior: before,
   });
 
+const toldBy = (sets: SetEvidence[]) => course(sets.sort((a, b) => a.day - b.day)).stretches[0]!.told;
+
 describe('the stretches of a season', () => {
   test('are five of twelve weeks, one after the other, the last one up to the newest set', () => {
     const { stretches } = course([set(0), set(600)]);
@@ -45,13 +47,13 @@ describe('the stretches of a season', () => {
     // A single that just goes and one that just does not, and sets of eight that end with the ninth missed: they leave no doubt.
     const days = [0, 10, 20, 30, 40];
     const singles = days.flatMap((day) => [set(day, { barKg: 180 }), set(day, { barKg: 188, made: 0 })]);
-    const told = (count: number) => {
+    const toldBy = (count: number) => {
       const eights = days.slice(0, count).map((day) => set(day, { barKg: 142.5, reps: 9, made: 8 }));
       const [stretch] = course([...singles, ...eights].sort((a, b) => a.day - b.day)).stretches;
       return [stretch!.setsThatTell, stretch!.told !== null];
     };
-    expect(told(5)).toEqual([5, true]);
-    expect(told(4)).toEqual([4, false]);
+    expect(toldBy(5)).toEqual([5, true]);
+    expect(toldBy(4)).toEqual([4, false]);
   });
 
   test('tell where they narrow the range of tiring by more than a seventh', () => {
@@ -60,9 +62,8 @@ describe('the stretches of a season', () => {
       set(day, { barKg: 150, reps: 5, made: 5, repsInReserve: 2 }),
     );
     const singles = fives.map(({ day }) => set(day, { barKg: 180 }));
-    const told = (sets: SetEvidence[]) => course(sets.sort((a, b) => a.day - b.day)).stretches[0]!.told;
-    expect(told([...fives])).toBeNull();
-    expect(told([...singles, ...fives])).not.toBeNull();
+    expect(toldBy([...fives])).toBeNull();
+    expect(toldBy([...singles, ...fives])).not.toBeNull();
   });
 
   test('make a change of capacity only where it is as good as sure: 0.95, not eight or nine to one', () => {
