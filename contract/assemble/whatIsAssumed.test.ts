@@ -59,35 +59,35 @@ describe('a lifter without any best', () => {
   });
 });
 
-describe('a strength too small to prescribe by', () => {
-  /** Holds so much of bar and body at every height. */
-  const holding = (totalKg: number, referenceKg = 100) =>
-    tooWeakForBar(
-      {
-        capability: {
-          strengthN: totalKg * 10,
-          slope: 0,
-          curvature: 0,
-          dip: { depth: 0, at: 0.4, width: 0.2 },
-          maxSpeedMps: 1.6,
-          rebound: 0,
-          reboundTimeS: 0.7,
-          strainAfterS: 2.5,
-          strainTimeS: 6,
-          buildUpTimeS: 0,
-          builtShare: 0,
-          easing: 0,
-          movedBodyKg: 80,
-          range: { fromM: 0.5, toM: 1 },
-        },
-        travel: { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] },
-        referenceKg,
+/** Holds so much of bar and body at every height. */
+const holding = (totalKg: number, referenceKg = 100) =>
+  tooWeakForBar(
+    {
+      capability: {
+        strengthN: totalKg * 10,
+        slope: 0,
+        curvature: 0,
+        dip: { depth: 0, at: 0.4, width: 0.2 },
+        maxSpeedMps: 1.6,
+        rebound: 0,
+        reboundTimeS: 0.7,
+        strainAfterS: 2.5,
+        strainTimeS: 6,
+        buildUpTimeS: 0,
+        builtShare: 0,
+        easing: 0,
+        movedBodyKg: 80,
+        range: { fromM: 0.5, toM: 1 },
       },
-      20,
-      90,
-      'best',
-    );
+      travel: { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] },
+      referenceKg,
+    },
+    20,
+    90,
+    'best',
+  );
 
+describe('a strength too small to prescribe by', () => {
   it('carries less than half of the empty bar beside the body, or has a maximum below that', () => {
     expect(holding(80 + 10.1)).toBeNull();
     expect(holding(80 + 9.9)).toMatch(/can hold 9\.9 kg still at the hardest height beside a body of 90 kg/);

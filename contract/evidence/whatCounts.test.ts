@@ -34,10 +34,22 @@ const step = (before: number, after: number, onDay = 200): MeetStep => {
   };
 };
 
-describe('a hard lift', () => {
-  const isHard = (change: Parameters<typeof loggedSquat>[3]) =>
-    hardLifts([loggedSquat('a', day(0), 150, change)], [], nothingHung).length === 1;
+const isKept = (barKg: number, days: number) =>
+  likelyLifts([lift(0, 150), lift(1, 150), lift(2, 150), lift(days, barKg)]).length === 4;
 
+const topCounts = (reps: number, alike = 1) =>
+  hardLifts(
+    [...Array.from({ length: alike }, () => 120), 150].map((kg, i) =>
+      loggedSquat(`${i}`, day(0), kg, { order: i, reps, made: reps }),
+    ),
+    [],
+    nothingHung,
+  ).length === 1;
+
+const isHard = (change: Parameters<typeof loggedSquat>[3]) =>
+  hardLifts([loggedSquat('a', day(0), 150, change)], [], nothingHung).length === 1;
+
+describe('a hard lift', () => {
   it('is of up to five reps, and leaves two at most', () => {
     expect(isHard({ reps: 5, made: 5, repsInReserve: 2 })).toBe(true);
     expect(isHard({ reps: 6, made: 6, repsInReserve: 2 })).toBe(false);
@@ -55,61 +67,54 @@ describe('a hard lift', () => {
   });
 
   it('is, where nobody says how hard it was, the top of a rise of up to three reps with no bar in more than two sets', () => {
-    const rise = (reps: number, alike = 1) =>
-      hardLifts(
-        [...Array.from({ length: alike }, () => 120), 150].map((kg, i) =>
-          loggedSquat(`${i}`, day(0), kg, { order: i, reps, made: reps }),
-        ),
-        [],
-        nothingHung,
-      ).length === 1;
-    expect(rise(3)).toBe(true);
-    expect(rise(4)).toBe(false);
-    expect(rise(2, 2)).toBe(true);
-    expect(rise(2, 3)).toBe(false);
+    expect(topCounts(3)).toBe(true);
+    expect(topCounts(4)).toBe(false);
+    expect(topCounts(2, 2)).toBe(true);
+    expect(topCounts(2, 3)).toBe(false);
   });
 
   it('lies within 12 % of the middle of those with its setup 60 days around it', () => {
-    const kept = (barKg: number, days: number) =>
-      likelyLifts([lift(0, 150), lift(1, 150), lift(2, 150), lift(days, barKg)]).length === 4;
-    expect(kept(150 * Math.exp(0.115), 30)).toBe(true);
-    expect(kept(150 * Math.exp(0.125), 30)).toBe(false);
-    expect(kept(150 * Math.exp(-0.125), 30)).toBe(false);
-    expect(kept(200, 60)).toBe(false);
-    expect(kept(200, 63)).toBe(true);
+    expect(isKept(150 * Math.exp(0.115), 30)).toBe(true);
+    expect(isKept(150 * Math.exp(0.125), 30)).toBe(false);
+    expect(isKept(150 * Math.exp(-0.125), 30)).toBe(false);
+    expect(isKept(200, 60)).toBe(false);
+    expect(isKept(200, 63)).toBe(true);
   });
 });
 
-describe('a gain from meet to meet', () => {
-  const done = (from: number[], to: number[], gainKg = 10) =>
-    gymGains(
-      [step(200, 205)],
-      [...from.map((days) => lift(100 - days, 150)), ...to.map((days) => lift(200 - days, 150 + gainKg))],
-    );
+const gainsOf = (from: number[], to: number[], gainKg = 10) =>
+  gymGains(
+    [step(200, 205)],
+    [...from.map((days) => lift(100 - days, 150)), ...to.map((days) => lift(200 - days, 150 + gainKg))],
+  );
 
+describe('a gain from meet to meet', () => {
   it('is what the best of two hard days or more in the 70 days before each gained, over the lift at the earlier meet', () => {
-    const [gain] = done([70, 20], [70, 20]);
+    const [gain] = gainsOf([70, 20], [70, 20]);
     expect([gain!.gymGain, gain!.platformGain]).toEqual([10 / 200, 5 / 200]);
-    expect(done([71, 20], [70, 20])).toEqual([]);
-    expect(done([70, 20], [71, 20])).toEqual([]);
-    expect(done([20], [70, 20])).toEqual([]);
+    expect(gainsOf([71, 20], [70, 20])).toEqual([]);
+    expect(gainsOf([70, 20], [71, 20])).toEqual([]);
+    expect(gainsOf([20], [70, 20])).toEqual([]);
   });
 
   it('of more than a quarter of the platform lift is left out', () => {
-    expect(done([30, 20], [30, 20], 50)).toHaveLength(1);
-    expect(done([30, 20], [30, 20], 51)).toEqual([]);
-    expect(done([30, 20], [30, 20], -51)).toEqual([]);
+    expect(gainsOf([30, 20], [30, 20], 50)).toHaveLength(1);
+    expect(gainsOf([30, 20], [30, 20], 51)).toEqual([]);
+    expect(gainsOf([30, 20], [30, 20], -51)).toEqual([]);
   });
 });
 
-describe('the noise of a hard lift', () => {
-  /** Pairs of repeats so many days apart that differ by this in ln. */
-  const repeats = (count: number, differLn: number, apart = 7, changed: Partial<HardLift> = {}) =>
-    Array.from({ length: count }, (_, i) => [
-      lift(0, 100, { key: `${i}` }),
-      lift(apart, 100 * Math.exp(differLn), { key: `${i}`, ...changed }),
-    ]).flat();
+const gainOf = (fromDays: number, toDays: number) =>
+  ({ from: lift(0, 100), to: lift(0, 120), fromDays, toDays, step: step(200, 205) }) as GymGain;
 
+/** Pairs of repeats so many days apart that differ by this in ln. */
+const repeats = (count: number, differLn: number, apart = 7, changed: Partial<HardLift> = {}) =>
+  Array.from({ length: count }, (_, i) => [
+    lift(0, 100, { key: `${i}` }),
+    lift(apart, 100 * Math.exp(differLn), { key: `${i}`, ...changed }),
+  ]).flat();
+
+describe('the noise of a hard lift', () => {
   it('is 2 % until twenty repeats within two weeks for as many reps tell', () => {
     expect(liftNoise(repeats(19, 0.01))).toEqual({ share: 0.02, known: 'assumed', pairs: 19 });
     expect(liftNoise(repeats(20, 0.01, 14)).known).toBe('measured');
@@ -125,26 +130,26 @@ describe('the noise of a hard lift', () => {
 
   it('of a gain is that of both its bests over the platform lift, each steadier the more days it is the best of', () => {
     // Harter 1961, Biometrika 48:151: the best of one day varies as one does, of two 0.6817, of ten 0.3443.
-    const gain = (fromDays: number, toDays: number) =>
-      ({ from: lift(0, 100), to: lift(0, 120), fromDays, toDays, step: step(200, 205) }) as GymGain;
     const noise = { share: 0.03, known: 'measured' as const, pairs: 20 };
     const expected = 0.03 * Math.sqrt((0.6817 * 100 ** 2 + 120 ** 2) / 200 ** 2);
-    expect(gainNoise([gain(2, 1)], noise)).toBeCloseTo(expected, 9);
+    expect(gainNoise([gainOf(2, 1)], noise)).toBeCloseTo(expected, 9);
     const best = 0.03 * Math.sqrt((0.3443 * (100 ** 2 + 120 ** 2)) / 200 ** 2);
-    expect(gainNoise([gain(10, 25)], noise)).toBeCloseTo(best, 9);
+    expect(gainNoise([gainOf(10, 25)], noise)).toBeCloseTo(best, 9);
   });
 });
 
+// Singles with 20 kg of bands and 5 of chain, doubles with 60: (5 x 20 + 10 x 60) / (5 x 125 + 10 x 165).
+const hungPull = ({ id }: { id?: string }) => ({ bandKg: Number(id) % 2 === 0 ? 20 : 60, chainKg: 5 });
+
+const blockOf = (count: number) =>
+  Array.from({ length: count }, (_, i) =>
+    loggedSquat(`${i}`, day(110 + i), 100, { lifterId: 'a', reps: 1 + (i % 2), made: 1 + (i % 2) }),
+  );
+
 describe('the band share of a block', () => {
   it('is pull over load, rep by rep, of ten sets at least', () => {
-    const sets = (count: number) =>
-      Array.from({ length: count }, (_, i) =>
-        loggedSquat(`${i}`, day(110 + i), 100, { lifterId: 'a', reps: 1 + (i % 2), made: 1 + (i % 2) }),
-      );
-    // Singles with 20 kg of bands and 5 of chain, doubles with 60: (5 x 20 + 10 x 60) / (5 x 125 + 10 x 165).
-    const pull = ({ id }: { id?: string }) => ({ bandKg: Number(id) % 2 === 0 ? 20 : 60, chainKg: 5 });
-    const [row] = shareRows([step(200, 205)], sets(10), pull as Parameters<typeof shareRows>[2]);
+    const [row] = shareRows([step(200, 205)], blockOf(10), hungPull as Parameters<typeof shareRows>[2]);
     expect(row!.bandShare).toBeCloseTo(700 / 2275, 12);
-    expect(shareRows([step(200, 205)], sets(9), pull as Parameters<typeof shareRows>[2])).toEqual([]);
+    expect(shareRows([step(200, 205)], blockOf(9), hungPull as Parameters<typeof shareRows>[2])).toEqual([]);
   });
 });

@@ -18,6 +18,17 @@ function readingsOf(minLength: number, maxLength: number): fc.Arbitrary<BandRead
   );
 }
 
+// A Mooney-Rivlin curve turns where C1 (1 + 2 / x^3) + 3 C2 / x^4 = 0, its derivative by the stretch x.
+const offered = (turnsAt: number, longest: number) => {
+  const c2 = 100;
+  const c1 = (-3 * c2 * turnsAt ** -4) / (1 + 2 * turnsAt ** -3);
+  const list = [0.2, 0.4, 0.6, 0.8, 1].map((share): BandReading => {
+    const x = 1 + share * (longest - 1);
+    return { lengthM: x, forceN: 2 * (x - x ** -2) * (c1 + c2 / x), direction: 'loading' };
+  });
+  return judgeForms(1, list).some(({ form }) => form === mooneyRivlin);
+};
+
 describe('judgeForms', () => {
   it('foretells each reading from the others alone, as the closed form of a fit of one stiffness does', () => {
     fc.assert(
@@ -77,16 +88,6 @@ describe('judgeForms', () => {
   });
 
   it('offers no form that falls below three times the rest length, or below 1.3 times the longest reading', () => {
-    // A Mooney-Rivlin curve turns where C1 (1 + 2 / x^3) + 3 C2 / x^4 = 0, its derivative by the stretch x.
-    const offered = (turnsAt: number, longest: number) => {
-      const c2 = 100;
-      const c1 = (-3 * c2 * turnsAt ** -4) / (1 + 2 * turnsAt ** -3);
-      const list = [0.2, 0.4, 0.6, 0.8, 1].map((share): BandReading => {
-        const x = 1 + share * (longest - 1);
-        return { lengthM: x, forceN: 2 * (x - x ** -2) * (c1 + c2 / x), direction: 'loading' };
-      });
-      return judgeForms(1, list).some(({ form }) => form === mooneyRivlin);
-    };
     expect(offered(2.9, 2)).toBe(false);
     expect(offered(3.1, 2)).toBe(true);
     // 1.3 times 2.6 is 3.38.

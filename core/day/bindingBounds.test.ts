@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { bandShare } from './allowedSets.ts';
 import { bindingBounds } from './bindingBounds.ts';
 import { boundsFor } from './boundsFor.ts';
 import type { RackGear } from './Gear.ts';
@@ -71,9 +72,23 @@ describe('a bound that keeps a lifter from what the aim would take', () => {
   });
 });
 
+describe('the share of the bands', () => {
+  it('is what all of them pull where they pull most: at lockout from below, at the bottom from above', () => {
+    const reach = { stretch: 1, anchorN: 0, ratedLoadN: 9000 };
+    const below = { ...reach, bottomN: 0, lockoutN: 300 };
+    const above = { ...reach, bottomN: -500, lockoutN: -100 };
+    const of = (...hookups: number[]) => bandShare({ hookups, chainPairs: [] }, [below, above, below], task);
+    // At 10 m/s2 a maximum of 200 kg weighs 2000 N.
+    expect(of(0)).toBeCloseTo(0.15, 12);
+    expect(of(1)).toBeCloseTo(0.25, 12);
+    expect(of(0, 2)).toBeCloseTo(0.3, 12);
+  });
+});
+
+const onBar = (share: number) => ({ basis: 'bar' as const, share });
+
 describe('percentages of the coach', () => {
   const bounds = { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 3 };
-  const onBar = (share: number) => ({ basis: 'bar' as const, share });
   const by = (...named: { basis: 'bar' | 'lockout'; share: number }[]) =>
     boundsFor({ by: 'percent', targets: named }, bounds);
 

@@ -73,14 +73,17 @@ describe('plates', () => {
 
   it('takes the lighter of two equally near loads', () => {
     expect(plates({ targetKg: 101.25, barKg: 20, collarsKg: 0, discs: usualDiscs }).loadedKg).toBe(100);
-    const pounds = [45, 25, 5].map((lb) => ({ massKg: lb * 0.45359237, pairs: 2 }));
-    const loaded = plates({
-      targetKg: 140 * 0.45359237,
-      barKg: 45 * 0.45359237,
-      collarsKg: 0,
-      discs: pounds,
-    });
-    expect(loaded.loadedKg / 0.45359237).toBeCloseTo(135, 9);
+    // Pounds make no round numbers of kilograms: bars of 55, 65, 75 ... lb, and targets right between them.
+    const pounds = [45, 25, 10, 5].map((lb) => ({ massKg: lb * 0.45359237, pairs: 3 }));
+    for (let lb = 60; lb < 250; lb += 10) {
+      const loaded = plates({
+        targetKg: lb * 0.45359237,
+        barKg: 45 * 0.45359237,
+        collarsKg: 0,
+        discs: pounds,
+      });
+      expect(loaded.loadedKg / 0.45359237).toBeCloseTo(lb - 5, 9);
+    }
   });
 
   it('leaves the bar bare when the target is lighter than bar and collars', () => {

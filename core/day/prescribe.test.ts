@@ -157,6 +157,23 @@ describe('runners-up', () => {
   });
 });
 
+describe('how many runners-up', () => {
+  it('are five, of however many pairs that would do as well', () => {
+    const aim: LifterTask['aim'] = {
+      by: 'percent',
+      targets: [
+        { basis: 'bar', share: 0.5 },
+        { basis: 'lockout', share: 0.75 },
+      ],
+    };
+    // Ten pairs of 50 kg and a little more each.
+    const gear = gearOf(Array.from({ length: 10 }, (_, i) => 490 + 15 * i));
+    const { best, runnersUp } = prescribe({ capability, travel, aim, referenceKg: 200 }, gear);
+    expect(best.set.hookups).toEqual([0]);
+    expect(runnersUp.map(({ set }) => set.hookups)).toEqual([[1], [2], [3], [4], [5]]);
+  });
+});
+
 describe('setChanges', () => {
   it('is a distance: none to itself, the same both ways, never longer than a detour', () => {
     const sets = enumerateSetups({ ...gearOf([1, 2, 3]), chains: [] });

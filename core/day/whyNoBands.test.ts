@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fitBand } from '#core/band/fitBand.ts';
 import type { RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { freeSearch, noBounds } from './SearchRules.ts';
@@ -99,6 +100,17 @@ describe('why no bands serve', () => {
     const onBar = { by: 'percent' as const, targets: [{ basis: 'bar' as const, share: 0.5 }] };
     expect(whyNoBands({ ...task, aim: onBar }, gearOf([]), freeSearch, 100)).toBeNull();
     expect(whyNoBands({ ...task, aim: onBar }, gearOf([300]), freeSearch, 100)).toBeNull();
+  });
+
+  it('tells a loop that is stretched too far from one that is slack', () => {
+    // From a peg on the floor 0.4 m of loop are stretched to 1 m at lockout: two and a half times.
+    const curves = fitBand({ restLengthM: 0.4, widthMm: 29, readings: [] });
+    const peg = { xM: 0, yM: 0, zM: 0 };
+    const gear = gearOf([0]);
+    const rigged = [{ curves, hookup: { way: 'single' as const }, anchor: peg, count: 2 }];
+    const hookups = [...gear.hookups, { ...gear.hookups[0]!, pairId: 'short', rigged, measured: null }];
+    const found = { reason: 'noneFits', slack: 1, stretched: 1, tooMuchForAnchor: 0 };
+    expect(whyNoBands(task, { ...gear, hookups }, { ...freeSearch, safeStretch: 2.4 }, 100)).toEqual(found);
   });
 
   it('counts the body that rises with the bar as held already, and the most that the bounds let hang as room', () => {

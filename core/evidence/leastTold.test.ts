@@ -23,6 +23,26 @@ const variance = (values: number[]) => {
   return values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);
 };
 
+const blocks = (counts: number[], spread = 0.1): ShareRow[] =>
+  gains(...counts).map(({ lifterId, platformGain }, i) => ({
+    lifterId,
+    platformGain,
+    bandShare: 0.2 + (i % 2 === 0 ? spread : -spread),
+    years: 0.4,
+  }));
+
+// A setup done n times makes n - 1 comparisons.
+const offBoxes = (done: number[], apartM = 0.03): HeightRow[] =>
+  done.flatMap((count, lifter) =>
+    Array.from({ length: count }, (_, i) => ({
+      lifterId: `${lifter}`,
+      cell: `${lifter}`,
+      heightM: 0.35 + apartM * (i % 2),
+      years: 0,
+      lnBar: 5 + apartM * (i % 2) + 0.01 * noise(7 * lifter + i),
+    })),
+  );
+
 describe('what is told', () => {
   it('of carry-over takes three lifters and eight pairs', () => {
     expect(gainSlope(gains(3, 3, 2), 0.01)).not.toBeNull();
@@ -38,32 +58,14 @@ describe('what is told', () => {
   });
 
   it('of box height takes three lifters, eight comparisons within a setup, and heights more than 4 mm apart', () => {
-    // A setup done n times makes n - 1 comparisons.
-    const rows = (done: number[], apartM = 0.03): HeightRow[] =>
-      done.flatMap((count, lifter) =>
-        Array.from({ length: count }, (_, i) => ({
-          lifterId: `${lifter}`,
-          cell: `${lifter}`,
-          heightM: 0.35 + apartM * (i % 2),
-          years: 0,
-          lnBar: 5 + apartM * (i % 2) + 0.01 * noise(7 * lifter + i),
-        })),
-      );
-    expect(heightWorth(rows([4, 4, 3]))).not.toBeNull();
-    expect(heightWorth(rows([4, 3, 3]))).toBeNull();
-    expect(heightWorth(rows([5, 5]))).toBeNull();
-    expect(heightWorth(rows([4, 4, 3], 0.005))).not.toBeNull();
-    expect(heightWorth(rows([4, 4, 3], 0.003))).toBeNull();
+    expect(heightWorth(offBoxes([4, 4, 3]))).not.toBeNull();
+    expect(heightWorth(offBoxes([4, 3, 3]))).toBeNull();
+    expect(heightWorth(offBoxes([5, 5]))).toBeNull();
+    expect(heightWorth(offBoxes([4, 4, 3], 0.005))).not.toBeNull();
+    expect(heightWorth(offBoxes([4, 4, 3], 0.003))).toBeNull();
   });
 
   it('of band share takes three lifters, eight blocks, and shares that differ by more than a point', () => {
-    const blocks = (counts: number[], spread = 0.1): ShareRow[] =>
-      gains(...counts).map(({ lifterId, platformGain }, i) => ({
-        lifterId,
-        platformGain,
-        bandShare: 0.2 + (i % 2 === 0 ? spread : -spread),
-        years: 0.4,
-      }));
     expect(shareGain(blocks([3, 3, 2]))).not.toBeNull();
     expect(shareGain(blocks([3, 2, 2]))).toBeNull();
     expect(shareGain(blocks([4, 4]))).toBeNull();
@@ -104,6 +106,11 @@ describe('what the noise of single lifts takes from a slope', () => {
   });
 });
 
+const centred = (values: number[]) => {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return values.map((value) => value - mean);
+};
+
 describe('box height', () => {
   it('where all lifters gain alike is worth what least squares within each setup say', () => {
     // Forward deviations leave the estimate within groups as it is (Arellano & Bover 1995, J Econometrics 68:29).
@@ -118,11 +125,7 @@ describe('box height', () => {
         lnBar: lnBars[i]! + lifter,
       })),
     );
-    const off = (values: number[]) => {
-      const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-      return values.map((value) => value - mean);
-    };
-    const [h, y] = [off(heights), off(lnBars)];
+    const [h, y] = [centred(heights), centred(lnBars)];
     const within = h.reduce((sum, d, i) => sum + d * y[i]!, 0) / h.reduce((sum, d) => sum + d * d, 0);
     expect(heightWorth(rows)!.effect.value).toBeCloseTo(within, 6);
   });

@@ -14,6 +14,8 @@ function lifter(value: number, error: number, build = 0): LearnedShape {
   };
 }
 
+const buildsOf = (...kg: number[]) => builds(kg.map((bodyMassKg) => ({ bodyMassKg, statureM: 1.7 })));
+
 describe('partial pooling over the club', () => {
   test('without lifters, or with lifters who tell nothing, the population comes back', () => {
     expect(clubPrior([], population)(0)).toEqual(population);
@@ -85,9 +87,8 @@ describe('partial pooling over the club', () => {
   });
 
   test('build counts in steps of 15 % of mass over stature squared, to two of them', () => {
-    const of = (...kg: number[]) => builds(kg.map((bodyMassKg) => ({ bodyMassKg, statureM: 1.7 })));
-    expect(of(80, 80 * Math.exp(0.3))).toEqual([expect.closeTo(-1, 9), expect.closeTo(1, 9)]);
-    expect(of(50, 50, 50, 150).at(-1)).toBe(2);
+    expect(buildsOf(80, 80 * Math.exp(0.3))).toEqual([expect.closeTo(-1, 9), expect.closeTo(1, 9)]);
+    expect(buildsOf(50, 50, 50, 150).at(-1)).toBe(2);
     const tall = [1.7, 2].map((statureM) => ({ bodyMassKg: 80 * statureM ** 2, statureM }));
     expect(builds(tall)[1]).toBeCloseTo(0, 9);
   });

@@ -30,20 +30,22 @@ const single: SetEvidence = {
   restS: null,
 };
 
+// docs/model.md, "strength": 0.018 from day to day, six days in a hundred 1.5 of them lower and twice as wide; luck 0.012; two
+// entries in a hundred off by 0.12; three in a thousand say nothing.
+const goes = (u: number, sd: number) =>
+  0.94 * normalCdf(u / Math.hypot(0.018, sd)) + 0.06 * normalCdf((u - 0.027) / Math.hypot(0.036, sd));
+
+const chanceMade = (u: number) => 0.0015 + 0.977 * goes(u, 0.012) + 0.02 * goes(u, 0.12);
+
 test('a single is made as often as the day’s form, its own luck and slips of the pen allow', () => {
   const { mean } = populationPrior('squat');
-  // docs/model.md, "strength": 0.018 from day to day, six days in a hundred 1.5 of them lower and twice as wide; luck 0.012; two
-  // entries in a hundred off by 0.12; three in a thousand say nothing.
-  const goes = (u: number, sd: number) =>
-    0.94 * normalCdf(u / Math.hypot(0.018, sd)) + 0.06 * normalCdf((u - 0.027) / Math.hypot(0.036, sd));
-  const chance = (u: number) => 0.0015 + 0.977 * goes(u, 0.012) + 0.02 * goes(u, 0.12);
   const filtered = (made: 0 | 1, meanLn: number) => {
     const sessions = sessionsOf([{ ...single, made }], [lift.reference]);
     // Average strength is all but known.
     return Math.exp(gridFilter(sessions, lift, { meanLn, sdLn: 1e-3 }, mean, false).lnEvidence);
   };
   for (const meanLn of [4.45, 4.55, 4.6, 4.65, 4.7]) {
-    const made = chance(meanLn - Math.log(100));
+    const made = chanceMade(meanLn - Math.log(100));
     expect(Math.abs(filtered(1, meanLn) / made - 1)).toBeLessThan(0.01);
     expect(Math.abs(filtered(0, meanLn) / (1 - made) - 1)).toBeLessThan(0.03);
   }

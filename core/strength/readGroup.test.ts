@@ -13,10 +13,11 @@ import { wear } from './wear.ts';
 const SHAPES = 28;
 const roots = Array.from({ length: 14 }, (_, j) => j / 10);
 
+const alike = (values: readonly number[]) =>
+  Float64Array.from(Array.from({ length: SHAPES }, () => values).flat());
+
 /** A table that is alike for every shape: a rep at 0.3 m/s and the root of what is spare, 2 s of effort and that root. */
 function modelOf(start: Rigging['start'], lnTotal: number, lnLimit: number, bandShare: number): SetModel {
-  const alike = (values: readonly number[]) =>
-    Float64Array.from(Array.from({ length: SHAPES }, () => values).flat());
   const table: ResponseTable = {
     lnLimit: alike([lnLimit]),
     speedMps: alike(roots.map((root) => 0.3 + root)),

@@ -33,15 +33,16 @@ const banded: Rigging = {
 };
 const { movedBodyShare: _, ...pushed } = shape;
 
+// A push that is not eased: the tables leave out what easing takes from a maximum against bands (docs/model.md, "rep").
+const limitOf = (rigging: Rigging, barKg: number) =>
+  fitStrength({ ...rigging.load, barKg }, { ...pushed, easing: 0, strengthN: 1, movedBodyKg: 0, range });
+
 test('tables between their masses say what simulated reps say: the limit to 0.1 %, the speed to 0.012 m/s', () => {
   const bare = setModel(tabulateResponse(straight, shape, tiring, 100, 100), 'free', Math.log(100));
   const lift = { shape, tiring, reference: bare };
   const parameters = { ...populationPrior('bench').mean, speedSlope: 0 };
   const read = readerOf(parameters, lift);
   const response = tabulateResponse(banded, shape, tiring, 60, 160);
-  // A push that is not eased: the tables leave out what easing takes from a maximum against bands (docs/model.md, "rep").
-  const limitOf = (rigging: Rigging, barKg: number) =>
-    fitStrength({ ...rigging.load, barKg }, { ...pushed, easing: 0, strengthN: 1, movedBodyKg: 0, range });
   const perKg = limitOf(straight, 100) / 100;
   for (const kg of [64, 78, 95, 128, 152]) {
     const { straightLn, table } = read(setModel(response, 'free', Math.log(kg)));

@@ -40,9 +40,10 @@ const single = {
 };
 const parameters = populationPrior('squat').mean;
 
+const read = (): ReadModel => ({ straightLn: 5, table });
+
 /** ln likelihood of one group where so much is spare, for a lifter whose set stands for ln 5. */
 function lnAt(u: number, group: Partial<EffortGroup>, told = parameters): number {
-  const read = (): ReadModel => ({ straightLn: 5, table });
   const session = { day: 0, groups: [{ ...single, ...group } as EffortGroup] };
   const { values, lnScale } = sessionLikelihood(session, read, told, 500 + Math.round(u * 100), 1);
   return Math.log(values[0]!) + lnScale;
@@ -88,10 +89,11 @@ describe('a set that was made or missed', () => {
   });
 });
 
+const sdMps = (count: number) => Math.sqrt(0.03 ** 2 / count + 0.025 ** 2);
+
 describe('bar speed', () => {
   /** Surpluses at which the table is exact. */
   const [here, there] = [0.64, 1.21];
-  const sdMps = (count: number) => Math.sqrt(0.03 ** 2 / count + 0.025 ** 2);
 
   it('errs by 0.03 m/s a set and 0.025 shared by alike ones, with the tails of Student’s t', () => {
     for (const count of [1, 4]) {
@@ -138,15 +140,28 @@ describe('reps left', () => {
   });
 });
 
-describe('where a miss stopped', () => {
-  const missed = (u: number) => 0.0015 + 0.997 - enough(u);
-  const told = (lacked: number, stopS: number, share: number) =>
-    student(((stopS - stopAt(lacked)) * Math.sqrt(share)) / 0.15);
+// The mean of what lies above nought of a normal with its middle at -u (a truncated normal).
+const lackedInMean = (u: number, sd: number) => -u + (sd * normalDensity(u / sd)) / normalCdf(-u / sd);
 
+const toldByStop = (lacked: number, stopS: number, share: number) =>
+  student(((stopS - stopAt(lacked)) * Math.sqrt(share)) / 0.15);
+
+const notMade = (u: number) => 0.0015 + 0.997 - enough(u);
+
+const stopDensity = (u: number) => {
+  const slip = 0.02 * normalCdf(-u / 0.12);
+  const share = slip / (slip + 0.98 * normalCdf(-u / 0.012));
+  const place =
+    share * toldByStop(lackedInMean(u, 0.12), 0.3, 1) +
+    (1 - share) * toldByStop(lackedInMean(u, 0.012), 0.3, 1);
+  return place * notMade(u);
+};
+
+describe('where a miss stopped', () => {
   it('tells what was lacking within 0.15 of the range, counted by its share', () => {
     for (const stopShare of [1, 0.25]) {
       const group = { made: 0, missed: true, stopped: { mean: 0.8, count: 1 }, stopShare };
-      const density = (u: number) => told(-u, 0.8, stopShare) * missed(u);
+      const density = (u: number) => toldByStop(-u, 0.8, stopShare) * notMade(u);
       for (const u of [-0.09, -0.25])
         expect(ratio(group, u, -0.16)).toBeCloseTo(Math.log(density(u) / density(-0.16)), 5);
     }
@@ -154,17 +169,9 @@ describe('where a miss stopped', () => {
 
   it('tells of luck or of a slip of the pen where strength was to spare', () => {
     const group = { made: 0, missed: true, stopped: { mean: 0.3, count: 1 } };
-    // The mean of what lies above nought of a normal with its middle at -u (a truncated normal).
-    const lacked = (u: number, sd: number) => -u + (sd * normalDensity(u / sd)) / normalCdf(-u / sd);
-    const density = (u: number) => {
-      const slip = 0.02 * normalCdf(-u / 0.12);
-      const share = slip / (slip + 0.98 * normalCdf(-u / 0.012));
-      const place = share * told(lacked(u, 0.12), 0.3, 1) + (1 - share) * told(lacked(u, 0.012), 0.3, 1);
-      return place * missed(u);
-    };
     for (const u of [0.01, 0.02, 0.03])
       expect(ratio(group, u, -0.16)).toBeCloseTo(
-        Math.log(density(u) / (told(0.16, 0.3, 1) * missed(-0.16))),
+        Math.log(stopDensity(u) / (toldByStop(0.16, 0.3, 1) * notMade(-0.16))),
         3,
       );
   });

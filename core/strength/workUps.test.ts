@@ -29,6 +29,15 @@ function read(...sessions: Session[]): number[][] {
   return sessions.map(({ groups }) => groups.map(({ topShare }) => topShare));
 }
 
+// Twenty sets: seventeen fives beside the work-up.
+const fives = (...told: Partial<EffortGroup>[]) =>
+  day(...Array.from({ length: 17 }, (_, i) => group(120, { made: 5, ...told[i] })));
+
+const worthOf = (count: number) => {
+  const shares = read(...Array.from({ length: count }, () => rise())).flat();
+  return shares.reduce((sum, share) => sum + share, 0);
+};
+
 describe('a work-up that says nothing but "made"', () => {
   it('is an answer at its heaviest set alone', () => {
     expect(read(rise())).toEqual([[0, 0, 1]]);
@@ -45,21 +54,14 @@ describe('a work-up that says nothing but "made"', () => {
   });
 
   it('never weighs more than six answers, all of them together', () => {
-    const total = (count: number) => {
-      const shares = read(...Array.from({ length: count }, () => rise())).flat();
-      return shares.reduce((sum, share) => sum + share, 0);
-    };
-    expect(total(5)).toBeCloseTo(5, 12);
-    expect(total(6)).toBeCloseTo(6, 12);
-    expect(total(30)).toBeCloseTo(6, 12);
+    expect(worthOf(5)).toBeCloseTo(5, 12);
+    expect(worthOf(6)).toBeCloseTo(6, 12);
+    expect(worthOf(30)).toBeCloseTo(6, 12);
   });
 
   it('is taken at its word where more than one set in twenty tells more, and in that equipment alone', () => {
     const spoken = { fastestMps: { mean: 0.4, count: 1 } };
     const left = { reserve: { mean: 2, count: 1 } };
-    // Twenty sets: seventeen fives beside the work-up.
-    const fives = (...told: Partial<EffortGroup>[]) =>
-      day(...Array.from({ length: 17 }, (_, i) => group(120, { made: 5, ...told[i] })));
     expect(read(fives(spoken), rise())[1]).toEqual([0, 0, 1]);
     expect(read(fives(spoken, left), rise())[1]).toEqual([0, 0, 0]);
     expect(read(fives(spoken, left), rise({ equipment: 'wraps' }))[1]).toEqual([0, 0, 1]);

@@ -55,6 +55,12 @@ describe('smoothing', () => {
   });
 });
 
+const fromPart = (fromM: number) =>
+  repsOf(0, [...bottomToBottom(1, 1), [1, 1], [fromM, 1], [1, 1], [1, 0.5]]);
+
+const shortLift = (bounceM: number) =>
+  repsOf(0, [...bottomToBottom(0.2, 0.2), [bounceM, 0.5], [0, 0.5], [0, 0.5]]).map(({ made }) => made);
+
 describe('a way up is a rep', () => {
   it('where it is more than a tenth of all that was travelled', () => {
     expect(madeOf(1, 1, 0.15)).toEqual([true, true, false]);
@@ -62,17 +68,13 @@ describe('a way up is a rep', () => {
   });
 
   it('and more than three centimetres, however short the lift', () => {
-    const short = (bounceM: number) =>
-      repsOf(0, [...bottomToBottom(0.2, 0.2), [bounceM, 0.5], [0, 0.5], [0, 0.5]]).map(({ made }) => made);
-    expect(short(0.026)).toEqual([true, true]);
-    expect(short(0.04)).toEqual([true, true, false]);
+    expect(shortLift(0.026)).toEqual([true, true]);
+    expect(shortLift(0.04)).toEqual([true, true, false]);
   });
 
   it('where it begins in the lowest three tenths', () => {
-    const half = (fromM: number) =>
-      repsOf(0, [...bottomToBottom(1, 1), [1, 1], [fromM, 1], [1, 1], [1, 0.5]]);
-    expect(half(0.26)).toHaveLength(4);
-    expect(half(0.35)).toHaveLength(3);
+    expect(fromPart(0.26)).toHaveLength(4);
+    expect(fromPart(0.35)).toHaveLength(3);
   });
 
   it('made within a tenth of lockout', () => {
@@ -86,15 +88,18 @@ describe('a way up is a rep', () => {
   });
 });
 
-describe('a rep lasts', () => {
-  /** When the third rep begins, less when the first part of it did. */
-  const begins = (first: readonly Way[], tremorM = 0) => {
-    const before: Way[] = [...bottomToBottom(1, 1)];
-    const startS = before.reduce((sum, [, lastsS]) => sum + lastsS, 0);
-    const points = trackOf(0, [...before, ...first, [1, 1], [1, 0.5]], tremorM);
-    return repsOfTrack(points).reps[2]!.startS - startS;
-  };
+/** When the third rep begins, less when the first part of it did. */
+const begins = (first: readonly Way[], tremorM = 0) => {
+  const before: Way[] = [...bottomToBottom(1, 1)];
+  const startS = before.reduce((sum, [, lastsS]) => sum + lastsS, 0);
+  const points = trackOf(0, [...before, ...first, [1, 1], [1, 0.5]], tremorM);
+  return repsOfTrack(points).reps[2]!.startS - startS;
+};
 
+/** At an even speed for half a second first. */
+const creeping = (speedMps: number, tremorM = 0) => begins([[speedMps / 2, 0.5, 'even']], tremorM);
+
+describe('a rep lasts', () => {
   it('from the last standstill before a twentieth of its way', () => {
     expect(
       begins([
@@ -109,9 +114,6 @@ describe('a rep lasts', () => {
       ]),
     ).toBeCloseTo(0, 1);
   });
-
-  /** At an even speed for half a second first. */
-  const creeping = (speedMps: number, tremorM = 0) => begins([[speedMps / 2, 0.5, 'even']], tremorM);
 
   it('from where it is faster than a centimetre a second, where nothing trembles', () => {
     expect(creeping(0.02)).toBeCloseTo(0, 1);
