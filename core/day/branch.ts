@@ -25,7 +25,11 @@ export function wholeBranch(racks: readonly RackPlans[], items: readonly SharedI
 }
 
 /** A piece is contestable while the racks together may hang more of it than there is. */
-export function contestable({ allowed }: Branch, items: readonly SharedItem[], item: number): boolean {
+export function contestable(
+  { allowed }: Pick<Branch, 'allowed'>,
+  items: readonly SharedItem[],
+  item: number,
+): boolean {
   return allowed.reduce((sum, counts) => sum + counts[item]!, 0) > items[item]!.capacity;
 }
 
