@@ -18,6 +18,8 @@ export const safeStretchRatio = z
   .optional()
   .describe('No band is proposed beyond this stretch. Left out: any is, and flagged beyond 2.5');
 const FLAGGED_STRETCH = 2.5;
+/** Then the sets found so far are compared. */
+const TIME_LIMIT_MS = 3000;
 
 const share = z.number().min(0).max(2);
 
@@ -66,6 +68,9 @@ export const prescribeOperation = operation({
       )
       .describe('The next best that are other proposals, at most five'),
     setsCompared: z.number(),
+    proof: z
+      .object({ bound: z.number(), gap: z.number(), setsLeftOut: z.number() })
+      .describe('No set has a misfit below bound, nor has one of those left out of a very large stock'),
   }),
   run(input) {
     const task = toTask(input);
@@ -74,7 +79,9 @@ export const prescribeOperation = operation({
       safeStretch: input.safeStretchRatio ?? FLAGGED_STRETCH,
       mismatchShare: input.pairMismatchShare,
     };
-    const { best, runnersUp, setsCompared } = prescribe(task, rack, {
+    const endMs = Date.now() + TIME_LIMIT_MS;
+    const { best, runnersUp, setsCompared, proof } = prescribe(task, rack, {
+      outOfTime: () => Date.now() > endMs,
       fixed: toFixed(input.fixed, rack, 'fixed'),
       rules: toRules(input),
     });
@@ -87,6 +94,7 @@ export const prescribeOperation = operation({
         why: speaksForSentence(one.speaksFor, (kg) => `${Number(kg.toFixed(1))} kg`),
       })),
       setsCompared,
+      proof,
     };
   },
 });

@@ -82,7 +82,10 @@ function leastByTrying({ racks, lifters, oneSetPull, bandChangeMinutes }: Alloca
   let choices: number[][] = [[]];
   for (const { ranking } of lifters)
     choices = choices.flatMap((way) => ranking.sets.map((_, set) => [...way, set]));
-  return Math.min(...choices.map((choice) => costByRules(input, choice)));
+  return choices.reduce(
+    (least, choice) => Math.min(least, costByRules(input, choice)),
+    Number.POSITIVE_INFINITY,
+  );
 }
 
 /** What one choice costs; endless where it cannot hang. */

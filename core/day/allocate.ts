@@ -111,13 +111,38 @@ function describe(
   const minutes = handled.reduce((sum, rack) => sum + rack.handlingMinutes, 0);
   const hung = chosen.reduce((sum, { set }) => sum + set.hookups.length, 0);
   const total = misfit + handlingWeight(input.oneSetPull) * minutes + HUNG_PAIR * hung;
-  const gap = Math.max(0, total - bound);
+  const proven = Math.min(bound, leftOutBound(input.lifters), total);
+  const gap = total - proven;
   return {
     chosen,
     misfit,
     racks: handled,
     total,
-    proof: { status: gap <= TIE ? 'optimal' : 'timeLimit', bound: Math.min(bound, total), gap },
+    proof: {
+      status: gap <= TIE ? 'optimal' : 'timeLimit',
+      bound: proven,
+      gap,
+      setsLeftOut: input.lifters.reduce((sum, { ranking }) => sum + (ranking.leftOut?.count ?? 0), 0),
+    },
     clashes: stock.filter(({ clash }) => clash).map(({ id, sort }) => ({ id, sort })),
   };
+}
+
+/** What no allocation goes below in which somebody has a set that was left out of a large stock: all others at their best. */
+function leftOutBound(lifters: AllocationInput['lifters']): number {
+  const best = lifters.map(({ ranking, weight }) => {
+    const listed = ranking.sets.reduce(
+      (least, _, index) => Math.min(least, ranking.lowerBoundOf(index)),
+      Number.POSITIVE_INFINITY,
+    );
+    return weight * Math.min(listed, ranking.leftOut?.from ?? listed);
+  });
+  const sum = best.reduce((total, least) => total + least, 0);
+  return lifters.reduce(
+    (least, { ranking, weight }, at) =>
+      ranking.leftOut === undefined
+        ? least
+        : Math.min(least, sum - best[at]! + weight * ranking.leftOut.from),
+    Number.POSITIVE_INFINITY,
+  );
 }

@@ -1,7 +1,7 @@
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import type { PrescribedSetup } from './PrescribedSetup.ts';
-import { type Fixed, rankSetups } from './rankSetups.ts';
+import { type Fixed, MOST_SETS, rankSetups } from './rankSetups.ts';
 import { isAnother, type SpeaksFor, speaksFor } from './runnersUp.ts';
 import type { SearchRules } from './SearchRules.ts';
 import type { SetupRanking } from './SetupRanking.ts';
@@ -20,6 +20,13 @@ export interface Prescription {
   /** How many sets were compared, and how many reps had to be simulated for it. */
   setsCompared: number;
   repsSimulated: number;
+  proof: {
+    /** No set that the stock allows has a misfit below. */
+    bound: number;
+    /** By how much another set could be better: 0, a tie, or more where a stock was too large to compare every set. */
+    gap: number;
+    setsLeftOut: number;
+  };
 }
 
 /**
@@ -30,9 +37,10 @@ export interface Prescription {
 export function prescribe(
   task: LifterTask,
   gear: RackGear,
-  options: { fixed?: Fixed; before?: GearSet; rules?: SearchRules } = {},
+  options: { fixed?: Fixed; before?: GearSet; rules?: SearchRules; outOfTime?: () => boolean } = {},
 ): Prescription {
-  const ranking = rankSetups(task, gear, options.fixed, options.rules);
+  const { fixed, rules, outOfTime } = options;
+  const ranking = rankSetups(task, gear, fixed, rules, { mostSets: MOST_SETS, outOfTime });
   const rank = ({ set }: PrescribedSetup) => [
     set.hookups.length,
     set.chainPairs.reduce((sum, pairs) => sum + pairs, 0),
@@ -40,18 +48,22 @@ export function prescribe(
   ];
   const chosen: PrescribedSetup[] = [];
   const nextTied = tiedOnes(ranking);
+  let nearest: number | null = null;
   for (let tied = nextTied(); tied.length > 0 && chosen.length <= RUNNERS_UP; tied = nextTied()) {
+    nearest ??= tied[0]!.misfit;
     tied.sort((a, b) => (comesBefore(rank(a), rank(b)) ? -1 : comesBefore(rank(b), rank(a)) ? 1 : 0));
     for (const setup of tied)
       if (chosen.length <= RUNNERS_UP && chosen.every(({ set }) => isAnother(set, setup.set)))
         chosen.push(setup);
   }
   const [best, ...others] = chosen;
+  const bound = Math.min(nearest!, ranking.leftOut?.from ?? nearest!);
   return {
     best: best!,
     runnersUp: others.map((setup) => ({ ...setup, speaksFor: speaksFor(setup, best!, gear) })),
     setsCompared: ranking.sets.length,
     repsSimulated: ranking.reps(),
+    proof: { bound, gap: best!.misfit - bound, setsLeftOut: ranking.leftOut?.count ?? 0 },
   };
 }
 

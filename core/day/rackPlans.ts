@@ -45,7 +45,7 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
   const changeCost = handlingWeight(input.oneSetPull) * input.bandChangeMinutes;
   const free = lifters.flatMap(({ setFixed }, turn) => (setFixed ? [] : [turn]));
   const asOne = input.oneSetPull >= ONE_SET && free.length > 1;
-  for (const { ranking } of lifters) scoreBest(ranking);
+  for (const { ranking } of lifters) scoreBest(ranking, input.outOfTime);
   const table = costTable(lifters, rack, items);
   const { hookups, chains } = input.racks[rack]!;
   const closing = noClosingPrices(hookups.length, chains.length);
@@ -62,7 +62,9 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
         : closedWalk(part.lattice, costs, changeCost, isEnough, closing);
       if (walk === null) return null;
       const sets = walk.sets.map((set) => part.from[set]!);
-      if (!sets.map((set, turn) => table.score(turn, set)).includes(true)) return planOf(walk.cost, sets);
+      const changed = sets.map((set, turn) => table.score(turn, set)).includes(true);
+      // When time is up the walk's cost by bounds is still what no rotation goes below.
+      if (!changed || input.outOfTime()) return planOf(walk.cost, sets);
     }
   };
 
@@ -119,6 +121,6 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
  * Scores the best sets in order of misfit, which lifts the bounds of all others to the last of them: without it the
  * walk would ask for one optimistic set after another.
  */
-function scoreBest(ranking: SetupRanking): void {
-  for (let count = 0; count < SCORED_FIRST; count++) ranking.next();
+function scoreBest(ranking: SetupRanking, outOfTime: () => boolean): void {
+  for (let count = 0; count < SCORED_FIRST && !outOfTime(); count++) ranking.next();
 }
