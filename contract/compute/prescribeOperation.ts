@@ -15,6 +15,7 @@ import { checkTask, taskFields, toTask } from './taskShape.ts';
 export const safeStretchRatio = z
   .number()
   .min(1)
+  .max(20)
   .optional()
   .describe('No band is proposed beyond this stretch. Left out: any is, and flagged beyond 2.5');
 const FLAGGED_STRETCH = 2.5;
@@ -46,6 +47,7 @@ export const prescribeOperation = operation({
     pairMismatchShare: z
       .number()
       .positive()
+      .max(2)
       .default(0.05)
       .describe('Difference within a pair that is flagged'),
   }).superRefine(checkTask),

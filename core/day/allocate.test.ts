@@ -330,6 +330,35 @@ describe('allocate', () => {
     );
   });
 
+  it('claims no more than holds for the sets that were left out of a large stock', () => {
+    fc.assert(
+      fc.property(crowded(3, 4), fc.integer({ min: 1, max: 6 }), (input, listed) => {
+        const some = {
+          ...input,
+          lifters: input.lifters.map(({ ranking, ...lifter }) => {
+            const misfits = ranking.sets.map((_, index) => ranking.scoreOf(index).misfit);
+            const rest = misfits.slice(listed);
+            return {
+              ...lifter,
+              ranking: {
+                ...rankingOf(ranking.sets.slice(0, listed), misfits.slice(0, listed)),
+                lowerBoundOf: (index: number) => misfits[index]!,
+                leftOut: { count: rest.length, from: Math.min(...rest) },
+              },
+            };
+          }),
+        };
+        const { total, proof } = allocate(some);
+        const least = leastByTrying(input);
+        expect(proof.bound).toBeLessThanOrEqual(least + 1e-9);
+        expect(total).toBeGreaterThanOrEqual(least - 1e-9);
+        expect(proof.setsLeftOut).toBe(input.lifters.length * (8 - listed));
+        expect(proof.status === 'optimal').toBe(proof.gap <= 0.0005);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
   it('says that nothing can hang where a lifter has no allowed set', () => {
     const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(1) };
     const sets = enumerateSetups(gear);
