@@ -6,6 +6,9 @@ import { enumerateSetups } from './enumerateSetups.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import type { SetupRanking } from './SetupRanking.ts';
 
+/** Evenly spread: doubles of fast-check lie near 0 mostly, where nothing is fought over. */
+const misfit = fc.integer({ min: 0, max: 2000 }).map((tenThousandths) => tenThousandths / 10_000);
+
 /** Up to two pairs in up to two hookups and one kind of chain, of which racks may list different numbers. */
 const gears = fc
   .record({
@@ -55,7 +58,7 @@ const problems = fc
     gear: gears,
     chainsAt: fc.array(fc.integer({ min: 0, max: 2 }), { minLength: 2, maxLength: 2 }),
     rackOf: fc.array(fc.integer({ min: 0, max: 1 }), { minLength: 1, maxLength: 4 }),
-    misfits: fc.infiniteStream(fc.double({ min: 0, max: 0.2, noNaN: true })),
+    misfits: fc.infiniteStream(misfit),
     oneSetPull: fc.constantFrom(0, 0.3, 0.5, 0.8, 1),
     bandChangeMinutes: fc.constantFrom(0, 1, 2),
     fixed: fc.option(fc.record({ lifter: fc.nat(3), set: fc.nat(20) })),
@@ -131,7 +134,7 @@ function crowded(pairCount: number, mostLifters: number) {
   return fc
     .record({
       misfits: fc.array(
-        fc.array(fc.double({ min: 0, max: 0.2, noNaN: true }), {
+        fc.array(misfit, {
           minLength: sets.length,
           maxLength: sets.length,
         }),
@@ -225,7 +228,7 @@ describe('allocate', () => {
     const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(5) };
     const sets = enumerateSetups(gear);
     const misfits = fc.sample(
-      fc.array(fc.double({ min: 0, max: 0.2, noNaN: true }), {
+      fc.array(misfit, {
         minLength: sets.length,
         maxLength: sets.length,
       }),
@@ -264,16 +267,21 @@ describe('allocate', () => {
 
   it('never loses to an allocation drawn by chance, nor claims a bound above one, however early time is up', () => {
     fc.assert(
-      fc.property(crowded(5, 9), fc.constantFrom(0, 1, 5, 20, 400), fc.nat(1e6), (input, questions, seed) => {
-        let left = questions;
-        const { total, proof } = allocate({ ...input, outOfTime: () => left-- <= 0 });
-        const chance = lcg(seed);
-        let least = Number.POSITIVE_INFINITY;
-        for (let trial = 0; trial < 300; trial++) least = Math.min(least, costByChance(input, chance));
-        expect(proof.bound).toBeLessThanOrEqual(least + 1e-9);
-        // Without time for a single move the first plans still hang at once, but need not be good.
-        if (questions === 400) expect(total).toBeLessThanOrEqual(least + 1e-9);
-      }),
+      fc.property(
+        crowded(5, 9),
+        fc.constantFrom(0, 1, 5, 20, Number.POSITIVE_INFINITY),
+        fc.nat(1e6),
+        (input, questions, seed) => {
+          let left = questions;
+          const { total, proof } = allocate({ ...input, outOfTime: () => left-- <= 0 });
+          const chance = lcg(seed);
+          let least = Number.POSITIVE_INFINITY;
+          for (let trial = 0; trial < 300; trial++) least = Math.min(least, costByChance(input, chance));
+          expect(proof.bound).toBeLessThanOrEqual(least + 1e-9);
+          // Cut short, what is found hangs at once but need not be good.
+          if (questions === Number.POSITIVE_INFINITY) expect(total).toBeLessThanOrEqual(least + 1e-9);
+        },
+      ),
       { numRuns: 60 },
     );
   });

@@ -17,7 +17,10 @@ const chain = { massPerMetreKg: 8, lengthM: 1, attachBelowBarM: 0, count: 2 };
 const sets = enumerateSetups({ hookups, chains: [{ chainPairId: 'c', chain, pairs: 1 }] });
 const lattice = setLattice(sets);
 const cost = fc.array(
-  fc.oneof(fc.double({ min: 0, max: 1, noNaN: true }), fc.constant(Number.POSITIVE_INFINITY)),
+  fc.oneof(
+    { weight: 4, arbitrary: fc.integer({ min: 0, max: 1000 }).map((n) => n / 1000) },
+    { weight: 1, arbitrary: fc.constant(Number.POSITIVE_INFINITY) },
+  ),
   {
     minLength: lattice.sets.length,
     maxLength: lattice.sets.length,

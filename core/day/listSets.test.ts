@@ -30,7 +30,7 @@ const capability = {
 };
 const travel = { bottomM: 0.6, lockoutM: 1.1, gravityMps2: 9.81, path: [] };
 
-const share = fc.double({ min: 0.3, max: 1.1, noNaN: true });
+const share = fc.integer({ min: 30, max: 110 }).map((percent) => percent / 100);
 const aims = fc.oneof(
   fc.record({ by: fc.constant('capability' as const), bottomShare: share, lockoutShare: share }),
   fc.record({ onBar: share, atLockout: share }).map(({ onBar, atLockout }) => ({
@@ -45,10 +45,9 @@ const aims = fc.oneof(
 /** Up to five pairs, some in two hookups, and up to two kinds of chain. */
 const gears = fc
   .record({
-    pullsN: fc.array(
-      fc.array(fc.double({ min: 20, max: 1200, noNaN: true }), { minLength: 1, maxLength: 2 }),
-      { maxLength: 5 },
-    ),
+    pullsN: fc.array(fc.array(fc.integer({ min: 20, max: 1200 }), { minLength: 1, maxLength: 2 }), {
+      maxLength: 5,
+    }),
     chains: fc.array(
       fc.record({ pairs: fc.integer({ min: 0, max: 3 }), massPerMetreKg: fc.integer({ min: 2, max: 20 }) }),
       { maxLength: 2 },

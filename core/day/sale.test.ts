@@ -6,10 +6,13 @@ const sales = fc.record({
   capacity: fc.integer({ min: 1, max: 3 }),
   /** Price of one piece for each rack, of one turn each, and how many it may hang. */
   offers: fc.array(
-    fc.record({ price: fc.double({ min: 0, max: 1, noNaN: true }), most: fc.integer({ min: 0, max: 3 }) }),
+    fc.record({
+      price: fc.integer({ min: 0, max: 100 }).map((n) => n / 100),
+      most: fc.integer({ min: 0, max: 3 }),
+    }),
     { minLength: 1, maxLength: 3 },
   ),
-  room: fc.double({ min: 0, max: 1, noNaN: true }),
+  room: fc.integer({ min: 0, max: 100 }).map((n) => n / 100),
 });
 
 /** All ways to hand the stock out, as the counts of each rack. */
