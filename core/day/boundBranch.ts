@@ -23,7 +23,7 @@ export interface Bounded {
 
 /** Rounds of pricing for all allocations, and for a branch, which starts from the prices of the whole. */
 const ROUNDS = 60;
-const BRANCH_ROUNDS = 5;
+const BRANCH_ROUNDS = 3;
 const OFFER_EVERY = 10;
 const TIGHTEN_EVERY = 5;
 /** Rounds without a better bound after which steps are halved, and after which the search ends. */
@@ -69,7 +69,7 @@ export function boundBranch(
     const bound = plans.reduce((sum, plan) => sum + plan.charged, 0) - sale.income;
     waited++;
     if (best === null || bound > best.bound + EPSILON) {
-      best = { bound, plans, charges, sold: sale.sold, allowed };
+      best = { bound, plans, charges, allowed };
       waited = 0;
     }
     if (round % TIGHTEN_EVERY === TIGHTEN_EVERY - 1) {
@@ -113,7 +113,6 @@ export function boundBranch(
       split(
         { ...branch, allowed: tightened(found, items, least()), charges: found.charges },
         found.plans,
-        found.sold,
         items,
       ),
     forgetHopeless: () => forgetHopeless(racks, found, least()),
@@ -124,7 +123,6 @@ interface Priced {
   bound: number;
   plans: readonly RackPlan[];
   charges: Branch['charges'];
-  sold: number[][];
   allowed: number[][];
 }
 

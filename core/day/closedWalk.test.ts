@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { closedWalk, noClosingPrices } from './closedWalk.ts';
+import { closedWalk, walkMemory } from './closedWalk.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import { rotationChanges } from './handling.ts';
 import { setLattice } from './setLattice.ts';
@@ -46,7 +46,7 @@ it('finds as cheap a rotation as trying every choice of sets, and a bound to it 
           costs.map((values) => Float64Array.from(values)),
           changeCost,
           () => false,
-          noClosingPrices(3, 1),
+          walkMemory(3, 1, lattice.sets.length, 3),
         );
         expect(walk?.cost ?? Number.POSITIVE_INFINITY).toBeCloseTo(least, 9);
         if (walk !== null) expect(price(walk.sets)).toBeCloseTo(walk.cost, 9);
@@ -55,7 +55,7 @@ it('finds as cheap a rotation as trying every choice of sets, and a bound to it 
           costs.map((values) => Float64Array.from(values)),
           changeCost,
           () => true,
-          noClosingPrices(3, 1),
+          walkMemory(3, 1, lattice.sets.length, 3),
         );
         expect(hurried?.cost ?? Number.POSITIVE_INFINITY).toBeLessThanOrEqual(least + 1e-9);
         if (hurried !== null) expect(price(hurried.sets)).toBeGreaterThanOrEqual(least - 1e-9);

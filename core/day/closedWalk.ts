@@ -7,14 +7,23 @@ export interface Walk {
   sets: number[];
 }
 
-/** Prices on what hangs at the start and at the end of a walk; by hookup and by chain kind. */
-export interface ClosingPrices {
+/** What is kept from one walk at a rack to the next. */
+export interface WalkMemory {
+  /** Prices on what hangs at the start and at the end of a walk, by hookup and by chain kind. */
   hookups: Float64Array;
   chains: Float64Array;
+  /** Working arrays, for as many sets and turns as there can be. */
+  value: Float64Array;
+  from: Int32Array[];
 }
 
-export function noClosingPrices(hookups: number, chains: number): ClosingPrices {
-  return { hookups: new Float64Array(hookups), chains: new Float64Array(chains) };
+export function walkMemory(hookups: number, chains: number, sets: number, turns: number): WalkMemory {
+  return {
+    hookups: new Float64Array(hookups),
+    chains: new Float64Array(chains),
+    value: new Float64Array(sets),
+    from: Array.from({ length: turns + 1 }, () => new Int32Array(sets)),
+  };
 }
 
 /**
@@ -26,21 +35,19 @@ export function noClosingPrices(hookups: number, chains: number): ClosingPrices 
  * hangs at the end is charged a price that it earns at the start, so that closed walks cost what they cost and others
  * do not: prices rise towards a walk that ends where it began. If one does not, the starts are split at something that
  * hangs at one end and not at the other, and both parts are walked, the cheaper first. Whenever `isEnough` says so
- * before, `cost` is what no rotation goes below, and `sets` are those of the walk that promised most. `prices` begin where they
- * are given and are left where they ended, for the next walk over nearly the same costs.
+ * before, `cost` is what no rotation goes below, and `sets` are those of the walk that promised most. `memory` keeps
+ * the prices for the next walk over nearly the same costs.
  */
 export function closedWalk(
   lattice: SetLattice,
   costs: readonly Float64Array[],
   changeCost: number,
   isEnough: () => boolean,
-  prices: ClosingPrices,
+  memory: WalkMemory,
 ): Walk | null {
   if (costs.length <= 1 || changeCost === 0) return ownBest(costs);
-  const walk = walker(lattice, costs, changeCost, prices);
-  const all = Int32Array.from(
-    [...costs[0]!.keys()].filter((set) => costs[0]![set]! < Number.POSITIVE_INFINITY),
-  );
+  const walk = walker(lattice, costs, changeCost, memory);
+  const all = Int32Array.from(costs[0]!.keys()).filter((set) => costs[0]![set]! < Number.POSITIVE_INFINITY);
   const open = [walk(all)].filter((one) => one !== null);
   for (;;) {
     const best = open.reduce<OpenWalk | null>(
@@ -48,7 +55,7 @@ export function closedWalk(
       null,
     );
     if (best === null || best.end === best.sets[0]) return best;
-    raise(prices, lattice.sets[best.sets[0]!]!, lattice.sets[best.end]!, CLOSING_STEP * changeCost);
+    raise(memory, lattice.sets[best.sets[0]!]!, lattice.sets[best.end]!, CLOSING_STEP * changeCost);
     if (isEnough()) return best;
     open.splice(open.indexOf(best), 1);
     for (const starts of splitStarts(lattice, best)) {
@@ -61,7 +68,12 @@ export function closedWalk(
 /** By how much closing prices rise at once, as a share of what a change costs; only how fast it ends depends on it. */
 const CLOSING_STEP = 0.25;
 
-function raise({ hookups, chains }: ClosingPrices, start: GearSet, end: GearSet, step: number): void {
+function raise(
+  { hookups, chains }: Pick<WalkMemory, 'hookups' | 'chains'>,
+  start: GearSet,
+  end: GearSet,
+  step: number,
+): void {
   for (const index of start.hookups) hookups[index]! -= step;
   for (const index of end.hookups) hookups[index]! += step;
   end.chainPairs.forEach((pairs, kind) => {
@@ -69,7 +81,7 @@ function raise({ hookups, chains }: ClosingPrices, start: GearSet, end: GearSet,
   });
 }
 
-function priceOf({ hookups, chains }: ClosingPrices, set: GearSet): number {
+function priceOf({ hookups, chains }: Pick<WalkMemory, 'hookups' | 'chains'>, set: GearSet): number {
   let sum = 0;
   for (const index of set.hookups) sum += hookups[index]!;
   for (let kind = 0; kind < chains.length; kind++) sum += chains[kind]! * set.chainPairs[kind]!;
@@ -103,10 +115,10 @@ export function throughBounds(
   lattice: SetLattice,
   costs: readonly Float64Array[],
   changeCost: number,
-  prices: ClosingPrices,
+  memory: WalkMemory,
 ): Float64Array[] {
   const [first, ...rest] = costs;
-  const priced = Float64Array.from(lattice.sets, (set) => priceOf(prices, set));
+  const priced = Float64Array.from(lattice.sets, (set) => priceOf(memory, set));
   const forward: Float64Array[] = [first!.map((own, set) => own - priced[set]!)];
   for (const cost of rest) forward.push(onwards(lattice, forward.at(-1)!, cost, changeCost));
   let after: Float64Array = priced.map((price, set) =>
@@ -153,19 +165,14 @@ function cheapestSet(cost: Float64Array): number {
 }
 
 /** Walks from a group of starts through all turns and back to the group; the working arrays are made once. */
-function walker(
-  lattice: SetLattice,
-  costs: readonly Float64Array[],
-  changeCost: number,
-  prices: ClosingPrices,
-) {
+function walker(lattice: SetLattice, costs: readonly Float64Array[], changeCost: number, memory: WalkMemory) {
   const size = lattice.sets.length;
   const turns = costs.length;
-  const value = new Float64Array(size);
-  const from = Array.from({ length: turns + 1 }, () => new Int32Array(size));
+  const value = memory.value.subarray(0, size);
+  const { from } = memory;
   return (starts: Int32Array): OpenWalk | null => {
     value.fill(Number.POSITIVE_INFINITY);
-    for (const start of starts) value[start] = costs[0]![start]! - priceOf(prices, lattice.sets[start]!);
+    for (const start of starts) value[start] = costs[0]![start]! - priceOf(memory, lattice.sets[start]!);
     for (let turn = 1; turn <= turns; turn++) {
       const source = from[turn]!;
       for (let set = 0; set < size; set++) source[set] = set;
@@ -174,7 +181,7 @@ function walker(
     }
     let [end, least] = [-1, Number.POSITIVE_INFINITY];
     for (const start of starts) {
-      const cost = value[start]! + priceOf(prices, lattice.sets[start]!);
+      const cost = value[start]! + priceOf(memory, lattice.sets[start]!);
       if (cost < least) [end, least] = [start, cost];
     }
     if (end < 0) return null;

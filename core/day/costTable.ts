@@ -52,10 +52,14 @@ export function costTable(lifters: readonly AllocationLifter[], rack: number, it
       owns[at] = own;
       cost[at] = priceOf(turn, own, ranking.lowerBoundOf(own));
     });
-    return { cost, owns };
+    return { cost, owns, charged: new Float64Array(size) };
   });
+  const isAlive = Uint8Array.from(lattice.sets, (_, set) =>
+    rows.some(({ cost }) => cost[set]! < FREE) ? 1 : 0,
+  );
   const parts = new Map<string, TablePart>();
   return {
+    size,
     takes: (set: number): readonly Take[] => takes[set]!,
     cost: (turn: number, set: number) => rows[turn]!.cost[set]!,
     ownSet: (turn: number, set: number) => rows[turn]!.owns[set]!,
@@ -71,7 +75,10 @@ export function costTable(lifters: readonly AllocationLifter[], rack: number, it
     },
     /** Forgets the sets of one turn for good. */
     forget(turn: number, sets: Iterable<number>): void {
-      for (const set of sets) rows[turn]!.cost[set] = FREE;
+      for (const set of sets) {
+        rows[turn]!.cost[set] = FREE;
+        isAlive[set] = rows.some(({ cost }) => cost[set]! < FREE) ? 1 : 0;
+      }
       parts.clear();
     },
     part(allowed: readonly number[]): TablePart {
@@ -79,19 +86,18 @@ export function costTable(lifters: readonly AllocationLifter[], rack: number, it
       const known = parts.get(key);
       if (known !== undefined) return known;
       const marked = new Uint8Array(size);
-      for (let set = 0; set < size; set++)
-        if (isWithin(set, allowed) && rows.some(({ cost }) => cost[set]! < FREE)) marked[set] = 1;
+      for (let set = 0; set < size; set++) if (isAlive[set] === 1 && isWithin(set, allowed)) marked[set] = 1;
       const { from, ...part } = subLattice(lattice, marked);
       if (parts.size >= MOST_PARTS) parts.clear();
       const made = { lattice: part, from };
       parts.set(key, made);
       return made;
     },
-    /** Costs of a part's sets with the charges for what they take. */
+    /** Costs of a part's sets with the charges for what they take; good until the next question. */
     charged({ from }: TablePart, charges: Charges): Float64Array[] {
-      return rows.map(({ cost }, turn) => {
-        const prices = Float64Array.from(charges[turn]!);
-        const charged = new Float64Array(from.length);
+      return rows.map(({ cost, charged: whole }, turn) => {
+        const prices = charges[turn]!;
+        const charged = whole.subarray(0, from.length);
         for (let at = 0; at < charged.length; at++) {
           const set = from[at]!;
           let sum = cost[set]!;

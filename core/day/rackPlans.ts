@@ -1,5 +1,5 @@
 import type { AllocationInput } from './Allocation.ts';
-import { closedWalk, noClosingPrices, throughBounds } from './closedWalk.ts';
+import { closedWalk, throughBounds, walkMemory } from './closedWalk.ts';
 import { type Charges, costTable } from './costTable.ts';
 import { handlingWeight, rotationChanges } from './handling.ts';
 import { oneSetWalk } from './oneSetWalk.ts';
@@ -11,6 +11,8 @@ const ONE_SET = 1;
 /** Parts of the table are made anew only when at least a tenth of the sets can be forgotten. */
 const WORTH_REBUILDING = 0.9;
 const SCORED_FIRST = 60;
+/** Plans without charges that a rack remembers: about as many as one round of moves asks for. */
+const MOST_KNOWN = 100;
 
 /** A full rotation at one rack. */
 export interface RackPlan {
@@ -48,7 +50,7 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
   for (const { ranking } of lifters) scoreBest(ranking, input.outOfTime);
   const table = costTable(lifters, rack, items);
   const { hookups, chains } = input.racks[rack]!;
-  const closing = noClosingPrices(hookups.length, chains.length);
+  const memory = walkMemory(hookups.length, chains.length, table.size, turns.length);
   let listed = lifters.reduce((sum, { ranking }) => sum + ranking.sets.length, 0);
   const noCharges = turns.map(() => items.map(() => 0));
   const known: { allowed: readonly number[]; plan: RackPlan | null }[] = [];
@@ -59,7 +61,7 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
       const costs = table.charged(part, charges);
       const walk = asOne
         ? oneSetWalk(part.lattice, costs, changeCost, free)
-        : closedWalk(part.lattice, costs, changeCost, isEnough, closing);
+        : closedWalk(part.lattice, costs, changeCost, isEnough, memory);
       if (walk === null) return null;
       const sets = walk.sets.map((set) => part.from[set]!);
       const changed = sets.map((set, turn) => table.score(turn, set)).includes(true);
@@ -73,7 +75,7 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
     promising: (allowed, charges) => find(allowed, charges, () => true),
     cheapest: (allowed, charges) => find(allowed, charges, input.outOfTime),
     own(allowed) {
-      // A plan for more than is allowed that takes no more than that is the plan.
+      // A plan for more than is allowed that takes no more than that is the plan; the newest are the likeliest.
       const same = known.find(
         (one) =>
           allowed.every((count, item) => count <= one.allowed[item]!) &&
@@ -81,14 +83,15 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
       );
       if (same) return same.plan;
       const plan = find(allowed, noCharges, input.outOfTime);
-      known.push({ allowed: [...allowed], plan });
+      known.unshift({ allowed: [...allowed], plan });
+      if (known.length > MOST_KNOWN) known.pop();
       return plan;
     },
     forget(allowed, charges, most) {
       // Sets that all must take together are judged together by the walk itself.
       if (asOne || turns.length === 0) return;
       const part = table.part(allowed);
-      const bounds = throughBounds(part.lattice, table.charged(part, charges), changeCost, closing);
+      const bounds = throughBounds(part.lattice, table.charged(part, charges), changeCost, memory);
       const kept = bounds.map((bound) => bound.reduce((sum, value) => sum + (value < most ? 1 : 0), 0));
       const left = kept.reduce((sum, count) => sum + count, 0);
       if (left > WORTH_REBUILDING * listed) return;
