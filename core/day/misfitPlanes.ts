@@ -14,7 +14,7 @@ export interface MisfitPlane {
 }
 
 /** The misfit where pieces of gear need not be whole is found by so many rounds through all of them; any number holds. */
-const ROUNDS = 60;
+const ROUNDS = 300;
 /** Planes touch where the bar has this share of the residuals of that point; 0 counts only what pieces must be worth. */
 const TOUCHES = [1, 0.5, 0];
 
@@ -42,18 +42,21 @@ export function misfitPlanes(
   const chains = sums.chains.map((piece) => residualsOf(piece, rows));
   const z = Float64Array.from(empty);
   const parts = [
-    { row: barRow, cost: 0, least: bar.leastKg, most: bar.mostKg },
     ...usable.map((index) => ({ ...hookups[index]!, least: 0, most: 1 })),
     ...chains.map((piece, kind) => ({ ...piece, least: 0, most: gear.chains[kind]!.pairs })),
+    // The bar comes last: its slope is then 0, where a little would count for many kilograms.
+    { row: barRow, cost: 0, least: bar.leastKg, most: bar.mostKg },
   ];
   const amounts = parts.map(({ least }) => least);
+  const curvatures = parts.map(({ row }) => (2 * dot(row, row)) / size);
   parts.forEach(({ row }, part) => addTo(z, row, amounts[part]!));
   for (let round = 0; round < ROUNDS; round++) {
     parts.forEach(({ row, cost, least, most }, part) => {
-      const curvature = (2 * dot(row, row)) / size;
+      const curvature = curvatures[part]!;
       if (curvature === 0) return;
       const free = amounts[part]! - ((2 * dot(z, row)) / size + cost) / curvature;
       const amount = Math.min(most, Math.max(least, free));
+      if (amount === amounts[part]) return;
       addTo(z, row, amount - amounts[part]!);
       amounts[part] = amount;
     });
