@@ -82,6 +82,9 @@ const gears = fc
     }),
   );
 const taskOf = (aim: LifterTask['aim']): LifterTask => ({ capability, travel, aim, referenceKg: 180 });
+const never = () => {
+  throw new Error('not asked');
+};
 const key = (set: GearSet) => `${set.hookups.join()}/${set.chainPairs.join()}`;
 
 describe('a plane under the squared misfit', () => {
@@ -145,9 +148,6 @@ describe('the sets of a stock that is too large', () => {
       fc.property(gears, (gear) => {
         const allowed = allowedGear(gear, taskOf({ by: 'speed', fromMps: 0.5, toMps: 0.6 }), freeSearch);
         const sets = enumerateSetups(gear, allowed.usable, allowed.mostPairs);
-        const never = () => {
-          throw new Error('not asked');
-        };
         const listed = listSets(gear, allowed, never, { mostSets: sets.length });
         expect(listed.sets).toEqual(sets);
         expect(listed.leftOut).toBe(0);
