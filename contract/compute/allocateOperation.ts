@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { allocate } from '#core/day/allocate.ts';
 import { rankLifters } from '#core/day/rankLifters.ts';
+import { fittedOnce } from './bandShape.ts';
 import { fields, notNegative, positive } from './fields.ts';
 import { fixed, gear, refuseTwice, toFixed, toRackGear } from './gearShape.ts';
 import { InputError } from './InputError.ts';
@@ -68,7 +69,8 @@ export const allocateOperation = operation({
     );
     const startedMs = Date.now();
     const spent = () => (Date.now() - startedMs) / (input.timeLimit_s * 1000);
-    const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`));
+    const toCurves = fittedOnce();
+    const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`, toCurves));
     const given = input.lifters.map((lifter, index) => {
       const at = input.racks.findIndex(({ rackId }) => rackId === lifter.rackId);
       const rack = racks[at];

@@ -61,7 +61,11 @@ function barsFor(task: LifterTask, gear: RackGear, { barKg }: Fixed, rules: Sear
 
 /** The loadable masses from the least on; where the discs do not reach it, the heaviest alone. */
 function barsFrom(leastKg: number, gear: RackGear): number[] {
-  const loadableKg = loadableMasses(gear);
+  const loadableKg = massesOf.get(gear) ?? loadableMasses(gear);
+  massesOf.set(gear, loadableKg);
   const enough = loadableKg.filter((kg) => kg >= leastKg);
   return enough.length > 0 ? enough : loadableKg.slice(-1);
 }
+
+/** All lifters of a rack load the same discs: fifty sorts of them take half a second to work out. */
+const massesOf = new WeakMap<RackGear, readonly number[]>();
