@@ -146,6 +146,8 @@ export const planGroup = z.strictObject({
       status: z.enum(['optimal', 'timeLimit']),
       bound: z.number(),
       gap: z.number(),
+      /** Sets of a very large stock that were not tried one by one; the bound holds for them. None in older plans. */
+      setsLeftOut: z.number().default(0),
     })
     .nullable(),
   cautions: z.array(planCaution),

@@ -6,7 +6,7 @@ import { type AssembledRack, assembleRackGear } from './assembleRackGear.ts';
 import { CannotAssemble } from './CannotAssemble.ts';
 
 /** A lifter of a group ready to be prescribed for, or why none can be. */
-type Found = { place: Place; assembled: AssembledPlace } | { place: Place; problem: string };
+export type Found = { place: Place; assembled: AssembledPlace } | { place: Place; problem: string };
 
 /** All places of a group in its order, and the racks that it uses at once. */
 export function assembleGroup(

@@ -1,14 +1,13 @@
 import type { PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
-import type { Group, Place } from '#contract/records/day.ts';
+import type { Group } from '#contract/records/day.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { allocate } from '#core/day/allocate.ts';
-import { rankSetups } from '#core/day/rankSetups.ts';
 import { assembleGroup } from './assembleGroup.ts';
 import { type AssembledRack, searchRulesOf } from './assembleRackGear.ts';
 import { describePlace } from './describePlace.ts';
-import { fixedByCoach } from './fixedByCoach.ts';
+import { rankGroup } from './rankGroup.ts';
 import { recordById } from './recordById.ts';
 
 /** The server answers while a coach waits: after this the best found so far is given, with its gap. */
@@ -24,16 +23,10 @@ export function solveGroup(
   estimates: readonly StrengthEstimate[],
 ): PlanGroup {
   const { found, racks } = assembleGroup(records, day.date, group, estimates);
-  const ready = found.flatMap((one) => ('assembled' in one ? [one] : []));
-  const rackOf = (place: Place) => racks.findIndex(({ rack }) => rack.id === place.rackId);
-  const rules = searchRulesOf(records, group);
-  const lifters = ready.map(({ place, assembled }) => {
-    const rack = rackOf(place);
-    const fixed = fixedByCoach(place, racks[rack]!.gear);
-    const ranking = rankSetups(assembled.task, racks[rack]!.gear, fixed, rules);
-    return { rack, ranking, weight: 1, setFixed: fixed.set !== null };
-  });
-  const endMs = Date.now() + TIME_LIMIT_MS;
+  const startedMs = Date.now();
+  const spent = () => (Date.now() - startedMs) / TIME_LIMIT_MS;
+  const ranked = rankGroup(found, racks, searchRulesOf(records, group), spent);
+  const lifters = ranked.flatMap((one) => ('lifter' in one ? [one.lifter] : []));
   const allocation =
     lifters.length === 0
       ? null
@@ -42,14 +35,13 @@ export function solveGroup(
           lifters,
           bandChangeMinutes: records.club[0]?.bandChangeMinutes ?? 1,
           oneSetPull: day.oneSetPull,
-          outOfTime: () => Date.now() > endMs,
+          outOfTime: () => spent() > 1,
         });
   const turns = new Map<string, number>();
-  const places = found.map((one): PlanPlace => {
+  const places = ranked.map((one): PlanPlace => {
     const { place } = one;
     const turn = (turns.get(place.rackId) ?? 0) + 1;
     turns.set(place.rackId, turn);
-    const at = ready.findIndex((other) => other.place === place);
     const seat = {
       lifterId: place.lifterId,
       name: recordById(records, 'lifter', place.lifterId).name,
@@ -64,8 +56,8 @@ export function solveGroup(
       group,
       place,
       one.assembled,
-      racks[lifters[at]!.rack]!,
-      allocation!.chosen[at]!,
+      racks[one.lifter.rack]!,
+      allocation!.chosen[lifters.indexOf(one.lifter)]!,
     );
     return { ...seat, problem: null, solved };
   });
@@ -76,7 +68,9 @@ export function solveGroup(
     lift: group.lift,
     aim: group.aim,
     places,
-    racks: racks.map((assembled, rack) => planRack(assembled, allocation!.racks[rack]!)),
+    racks: racks.map((assembled, rack) =>
+      planRack(assembled, allocation?.racks[rack] ?? { changes: 0, handlingMinutes: 0 }),
+    ),
     totals: {
       misfit: allocation?.misfit ?? 0,
       handlingMinutes: allocation?.racks.reduce((sum, rack) => sum + rack.handlingMinutes, 0) ?? 0,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { allocate } from '#core/day/allocate.ts';
-import { rankSetups } from '#core/day/rankSetups.ts';
+import { rankLifters } from '#core/day/rankLifters.ts';
+import { fittedOnce } from './bandShape.ts';
 import { fields, notNegative, positive } from './fields.ts';
 import { fixed, gear, refuseTwice, toFixed, toRackGear } from './gearShape.ts';
 import { InputError } from './InputError.ts';
@@ -15,7 +16,7 @@ const lifter = fields({
   lifterId: id,
   rackId: id,
   ...taskFields,
-  weight: positive.default(1).describe('How much the misfit of this lifter counts'),
+  weight: positive.max(1000).default(1).describe('How much the misfit of this lifter counts'),
   fixed: fixed.optional(),
 }).superRefine(checkTask);
 
@@ -29,7 +30,10 @@ export const allocateOperation = operation({
       .min(1)
       .max(12),
     lifters: z.array(lifter).min(1).max(60).describe('In lifting order; those of one rack take turns'),
-    bandChange_s: notNegative.default(60).describe('Time to take one pair of bands off or put one on'),
+    bandChange_s: notNegative
+      .max(3600)
+      .default(60)
+      .describe('Time to take one pair of bands off or put one on'),
     oneSetPull: z
       .number()
       .min(0)
@@ -38,14 +42,23 @@ export const allocateOperation = operation({
       .describe('0: each their own bands; 1: one set for the whole rack'),
     safeStretchRatio,
     bounds: bounds.optional(),
-    timeLimit_s: positive.max(600).default(20),
+    timeLimit_s: positive.max(600).default(4).describe('After this the best so far is given, with its gap'),
   }),
   outputSchema: z.object({
     lifters: z.array(setup.extend({ lifterId: z.string(), zone })),
     misfit: z.number().describe('Weighted sum over the lifters'),
     racks: z.array(z.object({ rackId: z.string(), changes: z.number(), handling_s: z.number() })),
     total: z.number().describe('Misfit and handling together: what was made least'),
-    proof: z.object({ status: z.enum(['optimal', 'timeLimit']), bound: z.number(), gap: z.number() }),
+    proof: z
+      .object({
+        status: z.enum(['optimal', 'timeLimit']),
+        bound: z.number(),
+        gap: z.number(),
+        setsLeftOut: z.number(),
+      })
+      .describe(
+        'setsLeftOut: sets of a very large stock that were not tried one by one; the bound holds for them',
+      ),
     clashes: z
       .array(z.object({ id: z.string(), sort: z.enum(['bandPair', 'chainPair']) }))
       .describe('What fixed choices hang at more racks at once than there is of it'),
@@ -56,9 +69,11 @@ export const allocateOperation = operation({
       input.racks.map(({ rackId }) => rackId),
       (index) => `racks[${index}].rackId`,
     );
-    const endMs = Date.now() + input.timeLimit_s * 1000;
-    const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`));
-    const lifters = input.lifters.map((lifter, index) => {
+    const startedMs = Date.now();
+    const spent = () => (Date.now() - startedMs) / (input.timeLimit_s * 1000);
+    const toCurves = fittedOnce();
+    const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`, toCurves));
+    const given = input.lifters.map((lifter, index) => {
       const at = input.racks.findIndex(({ rackId }) => rackId === lifter.rackId);
       const rack = racks[at];
       const field = `lifters[${index}]`;
@@ -66,26 +81,33 @@ export const allocateOperation = operation({
         const message = `${field}.rackId is "${lifter.rackId}"; it must be the rackId of one of the racks.`;
         throw new InputError({ field: `${field}.rackId`, message });
       }
-      const chosen = toFixed(lifter.fixed, rack, `${field}.fixed`);
-      const task = toTask(lifter);
-      const ranking = rankSetups(task, rack, chosen, toRules(input));
-      return { rack: at, gear: rack, task, ranking, weight: lifter.weight, setFixed: chosen.set !== null };
+      return { task: toTask(lifter), rack: at, fixed: toFixed(lifter.fixed, rack, `${field}.fixed`) };
+    });
+    const lifters = rankLifters(given, racks, toRules(input), spent).map((ranked, index) => {
+      const { rack, fixed } = given[index]!;
+      if ('ranking' in ranked) {
+        const { weight } = input.lifters[index]!;
+        return { rack, ranking: ranked.ranking, weight, setFixed: fixed.set !== null };
+      }
+      const field = `lifters[${index}]`;
+      const message = `${field} has no setup that can be reckoned with: ${ranked.reason}; check its capability, heights and aim.`;
+      throw new InputError({ field, message });
     });
     const allocation = allocate({
       racks,
       lifters,
       bandChangeMinutes: input.bandChange_s / 60,
       oneSetPull: input.oneSetPull,
-      outOfTime: () => Date.now() > endMs,
+      outOfTime: () => spent() > 1,
     });
-    const { status, bound, gap } = allocation.proof;
     return {
-      lifters: lifters.flatMap(({ gear: rack, task }, index) => {
+      lifters: lifters.flatMap(({ rack }, index) => {
         const chosen = allocation.chosen[index];
         const asked = input.lifters[index];
+        const { task } = given[index]!;
         if (!chosen || !asked) return [];
-        const zone = fromOutlook(asked, task, rack, chosen);
-        return [{ lifterId: asked.lifterId, ...fromSetup(chosen, rack), ...(zone && { zone }) }];
+        const zone = fromOutlook(asked, task, racks[rack]!, chosen);
+        return [{ lifterId: asked.lifterId, ...fromSetup(chosen, racks[rack]!), ...(zone && { zone }) }];
       }),
       misfit: allocation.misfit,
       racks: input.racks.flatMap(({ rackId }, index) => {
@@ -93,7 +115,7 @@ export const allocateOperation = operation({
         return rack ? [{ rackId, changes: rack.changes, handling_s: rack.handlingMinutes * 60 }] : [];
       }),
       total: allocation.total,
-      proof: { status, bound, gap },
+      proof: allocation.proof,
       clashes: allocation.clashes,
       ...warningsOfGear(input.racks.map(({ gear }, index) => ({ gear, field: `racks[${index}].gear` }))),
     };

@@ -83,10 +83,25 @@ export function toBandCurves({ restLength_m, readings, width_mm }: Loop, field: 
   }
 }
 
-export function toRiggedBand(document: z.output<typeof band>, field: string): RiggedBand {
+/** Fits a loop that several places of a document list once: racks share their stock. */
+export function fittedOnce(): typeof toBandCurves {
+  const fits = new Map<string, BandCurves>();
+  return ({ restLength_m, readings, width_mm }, field) => {
+    const key = JSON.stringify([restLength_m, readings, width_mm]);
+    const curves = fits.get(key) ?? toBandCurves({ restLength_m, readings, width_mm }, field);
+    fits.set(key, curves);
+    return curves;
+  };
+}
+
+export function toRiggedBand(
+  document: z.output<typeof band>,
+  field: string,
+  toCurves = toBandCurves,
+): RiggedBand {
   const { hookup, spent_m = 0, anchor, count } = document;
   return {
-    curves: toBandCurves(document, `${field}.readings`),
+    curves: toCurves(document, `${field}.readings`),
     hookup: hookup === 'choked' ? { way: hookup, spentM: spent_m } : { way: hookup },
     anchor: { xM: anchor.x_m, yM: anchor.y_m, zM: anchor.z_m },
     count,

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { GearSet, RackGear } from '#core/day/Gear.ts';
 import type { Fixed } from '#core/day/rankSetups.ts';
-import { band, toRiggedBand } from './bandShape.ts';
+import { band, toBandCurves, toRiggedBand } from './bandShape.ts';
 import { fields, force, mass, massOrNone, positive } from './fields.ts';
 import { InputError } from './InputError.ts';
 import { chainFields, hungBand, toChain, toHungBand } from './loadShape.ts';
@@ -52,8 +52,12 @@ export const fixed = fields({
   chains: setFields.chains.optional(),
 });
 
-/** The gear that stands at `field` of the document. */
-export function toRackGear(document: z.output<typeof gear>, field: string): RackGear {
+/** The gear that stands at `field` of the document; `toCurves` fits its bands. */
+export function toRackGear(
+  document: z.output<typeof gear>,
+  field: string,
+  toCurves = toBandCurves,
+): RackGear {
   refuseTwice(
     document.hookups.map(({ bandPairId, hookupId }) => `${bandPairId} in the hookup ${hookupId}`),
     (index) => `${field}.hookups[${index}]`,
@@ -71,7 +75,7 @@ export function toRackGear(document: z.output<typeof gear>, field: string): Rack
       hookupId,
       anchorId,
       ratedLoadN: ratedLoad_N,
-      rigged: bands.map((band, b) => toRiggedBand(band, `${field}.hookups[${h}].bands[${b}]`)),
+      rigged: bands.map((band, b) => toRiggedBand(band, `${field}.hookups[${h}].bands[${b}]`, toCurves)),
       measured: measured && toHungBand(measured),
     })),
     chains: document.chains.map(({ chainPairId, pairs, ...chain }) => ({

@@ -16,9 +16,12 @@ import { checkTask, fromOutlook, taskFields, toTask, zone } from './taskShape.ts
 export const safeStretchRatio = z
   .number()
   .min(1)
+  .max(20)
   .optional()
   .describe('No band is proposed beyond this stretch. Left out: any is, and flagged beyond 2.5');
 const FLAGGED_STRETCH = 2.5;
+/** Then the sets found so far are compared. */
+const TIME_LIMIT_MS = 3000;
 
 const share = z.number().min(0).max(2);
 
@@ -45,6 +48,7 @@ export const prescribeOperation = operation({
     pairMismatchShare: z
       .number()
       .positive()
+      .max(2)
       .default(0.05)
       .describe('Difference within a pair that is flagged'),
   }).superRefine(checkTask),
@@ -70,6 +74,9 @@ export const prescribeOperation = operation({
       .describe('The next best that are other proposals, at most five'),
     setsCompared: z.number(),
     warnings: readingWarnings,
+    proof: z
+      .object({ bound: z.number(), gap: z.number(), setsLeftOut: z.number() })
+      .describe('No set has a misfit below bound, nor has one of those left out of a very large stock'),
   }),
   run(input) {
     const task = toTask(input);
@@ -78,7 +85,9 @@ export const prescribeOperation = operation({
       safeStretch: input.safeStretchRatio ?? FLAGGED_STRETCH,
       mismatchShare: input.pairMismatchShare,
     };
-    const { best, runnersUp, setsCompared } = prescribe(task, rack, {
+    const endMs = Date.now() + TIME_LIMIT_MS;
+    const { best, runnersUp, setsCompared, proof } = prescribe(task, rack, {
+      outOfTime: () => Date.now() > endMs,
       fixed: toFixed(input.fixed, rack, 'fixed'),
       rules: toRules(input),
     });
@@ -94,6 +103,7 @@ export const prescribeOperation = operation({
       })),
       setsCompared,
       ...warningsOfGear([{ gear: input.gear, field: 'gear' }]),
+      proof,
     };
   },
 });

@@ -71,6 +71,21 @@ describe('a magnitude that no gym has', () => {
       `${at}capability.strength_N`,
     ]),
     ...documents({ slope: -1e308 }).map(([name, document, at]) => [name, document, `${at}capability.slope`]),
+    ...[
+      [{ weight: 1e300 }, {}, 'lifters[0].weight'],
+      [{}, { bandChange_s: 1e300 }, 'bandChange_s'],
+      [{}, { timeLimit_s: 1e300 }, 'timeLimit_s'],
+    ].map(([lifter, whole, field]) => [
+      'allocate',
+      {
+        racks: [{ rackId: 'r', gear }],
+        lifters: [{ lifterId: 'l', rackId: 'r', ...task, capability, ...(lifter as object) }],
+        ...(whole as object),
+      },
+      field,
+    ]),
+    ['prescribe', { gear, ...task, capability, safeStretchRatio: 1e300 }, 'safeStretchRatio'],
+    ['prescribe', { gear, ...task, capability, pairMismatchShare: 1e300 }, 'pairMismatchShare'],
     ['rep', { load: { ...load, bar_kg: 1e300 }, capability }, 'load.bar_kg'],
     ['rep', { load: { ...load, lockout_m: 1e300 }, capability }, 'load.lockout_m'],
     ['load-curve', { load: { ...load, gravity_mps2: 1e300 }, points: 3 }, 'load.gravity_mps2'],

@@ -38,6 +38,8 @@ export interface Allocation {
     /** No allocation of any sets costs less. */
     bound: number;
     gap: number;
+    /** Of stocks too large to score every set: how many were not, all lifters together; the bound holds for them too. */
+    setsLeftOut: number;
   };
   /** What the coach's own choices hang at more racks at once than there is of it. */
   clashes: { id: string; sort: 'bandPair' | 'chainPair' }[];

@@ -9,7 +9,7 @@ export interface SetupScore {
   misfit: number;
 }
 
-/** All gear sets of one rack for one lifter, by misfit. Reps are only simulated as far as somebody asks. */
+/** The gear sets of one rack for one lifter, by misfit. Reps are only simulated as far as somebody asks. */
 export interface SetupRanking {
   sets: readonly GearSet[];
   /** The next best set, best first; null after the last. */
@@ -20,6 +20,8 @@ export interface SetupRanking {
   lowerBoundOf(index: number): number;
   /** Reps simulated so far. */
   reps(): number;
+  /** Of a stock too large to score every set: how many were left out, and the misfit that none of them goes below. */
+  leftOut?: { count: number; from: number };
 }
 
 export interface RankingInput {

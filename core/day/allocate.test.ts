@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { AllocationInput } from './Allocation.ts';
 import { allocate } from './allocate.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
-import type { GearSet, RackGear } from './Gear.ts';
-import type { SetupRanking } from './SetupRanking.ts';
+import type { RackGear } from './Gear.ts';
+import { leastByTrying, misfit, pairs, rankingOf } from './tests/allocationByRules.ts';
 
 /** Up to two pairs in up to two hookups and one kind of chain, of which racks may list different numbers. */
 const gears = fc
@@ -37,25 +37,12 @@ const gears = fc
     }),
   );
 
-function rankingOf(sets: readonly GearSet[], misfits: readonly number[]): SetupRanking {
-  const scoreOf = (index: number) => ({ index, barKg: 20, misfit: misfits[index]! });
-  const order = sets.map((_, index) => index).sort((a, b) => misfits[a]! - misfits[b]!);
-  return {
-    sets,
-    next: () => (order.length > 0 ? scoreOf(order.shift()!) : null),
-    scoreOf,
-    // A bound that is not tight, as that of an unsimulated set.
-    lowerBoundOf: (index) => misfits[index]! / 2,
-    reps: () => 0,
-  };
-}
-
 const problems = fc
   .record({
     gear: gears,
     chainsAt: fc.array(fc.integer({ min: 0, max: 2 }), { minLength: 2, maxLength: 2 }),
     rackOf: fc.array(fc.integer({ min: 0, max: 1 }), { minLength: 1, maxLength: 4 }),
-    misfits: fc.infiniteStream(fc.double({ min: 0, max: 0.2, noNaN: true })),
+    misfits: fc.infiniteStream(misfit),
     oneSetPull: fc.constantFrom(0, 0.3, 0.5, 0.8, 1),
     bandChangeMinutes: fc.constantFrom(0, 1, 2),
     fixed: fc.option(fc.record({ lifter: fc.nat(3), set: fc.nat(20) })),
@@ -73,47 +60,6 @@ const problems = fc
     });
     return { ...rest, racks, lifters, outOfTime: () => false };
   });
-
-const key = (set: GearSet) => `${set.hookups.join()}/${set.chainPairs.join()}`;
-
-/** Cost by trying every choice of every lifter, straight from the rules. */
-function leastByTrying({ racks, lifters, oneSetPull, bandChangeMinutes }: AllocationInput): number {
-  const gear = racks[0]!;
-  const weight = oneSetPull === 1 ? 1 : (0.01 * oneSetPull) / (1 - oneSetPull);
-  let choices: number[][] = [[]];
-  for (const { ranking } of lifters)
-    choices = choices.flatMap((way) => ranking.sets.map((_, set) => [...way, set]));
-  let least = Number.POSITIVE_INFINITY;
-  for (const choice of choices) {
-    const taken = lifters.map(({ ranking }, i) => ranking.sets[choice[i]!]!);
-    const at = [0, 1].map((rack) => taken.filter((_, i) => lifters[i]!.rack === rack));
-    const pairsAt = at.map(
-      (sets) => new Set(sets.flatMap((set) => set.hookups.map((index) => gear.hookups[index]!.pairId))),
-    );
-    if ([...pairsAt[0]!].some((pair) => pairsAt[1]!.has(pair))) continue;
-    const chains = at.map((sets) => Math.max(0, ...sets.map((set) => set.chainPairs[0] ?? 0)));
-    const stock = Math.max(...racks.map((rack) => rack.chains[0]!.pairs));
-    if (chains[0]! + chains[1]! > stock) continue;
-    const free = [0, 1].map((rack) =>
-      taken.filter((_, i) => lifters[i]!.rack === rack && !lifters[i]!.setFixed).map(key),
-    );
-    if (oneSetPull === 1 && free.some((keys) => new Set(keys).size > 1)) continue;
-    let changes = 0;
-    for (const sets of at) {
-      sets.forEach((set, i) => {
-        const next = sets[(i + 1) % sets.length]!;
-        const differs = gear.hookups.filter(
-          (_, h) => set.hookups.includes(h) !== next.hookups.includes(h),
-        ).length;
-        changes += differs + Math.abs((set.chainPairs[0] ?? 0) - (next.chainPairs[0] ?? 0));
-      });
-    }
-    const misfit = lifters.reduce((sum, { ranking }, i) => sum + ranking.scoreOf(choice[i]!).misfit, 0);
-    const hung = taken.reduce((sum, set) => sum + set.hookups.length, 0);
-    least = Math.min(least, misfit + weight * changes * bandChangeMinutes + 1e-4 * hung);
-  }
-  return least;
-}
 
 describe('allocate', () => {
   it('costs as little as the best of all allocations, and says so', () => {
@@ -162,7 +108,7 @@ describe('allocate', () => {
     const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(5) };
     const sets = enumerateSetups(gear);
     const misfits = fc.sample(
-      fc.array(fc.double({ min: 0, max: 0.2, noNaN: true }), {
+      fc.array(misfit, {
         minLength: sets.length,
         maxLength: sets.length,
       }),
@@ -222,14 +168,3 @@ describe('allocate', () => {
     expect(clashes).toEqual([{ id: 'p0', sort: 'bandPair' }]);
   });
 });
-
-function pairs(count: number): RackGear['hookups'] {
-  return Array.from({ length: count }, (_, pair) => ({
-    pairId: `p${pair}`,
-    hookupId: 'h',
-    anchorId: 'a',
-    ratedLoadN: null,
-    rigged: [],
-    measured: null,
-  }));
-}

@@ -4,6 +4,7 @@ import { type Bounded, boundBranch } from './boundBranch.ts';
 import { type Branch, wholeBranch } from './branch.ts';
 import { HUNG_PAIR } from './costTable.ts';
 import { handlingWeight, rotationChanges } from './handling.ts';
+import { improve } from './improve.ts';
 import { TIE } from './nextProposals.ts';
 import { type RackPlan, type RackPlans, rackPlans } from './rackPlans.ts';
 import { settle } from './settle.ts';
@@ -32,7 +33,7 @@ export function allocate(input: AllocationInput): Allocation {
   let least = Number.POSITIVE_INFINITY;
   const offer = (plans: readonly RackPlan[] | null) => {
     if (plans === null) return;
-    const cost = plans.reduce((sum, plan) => sum + plan.cost, 0);
+    const cost = costOf(plans);
     if (cost >= least - EPSILON) return;
     [best, least] = [plans, cost];
     branches[0]?.forgetHopeless();
@@ -40,7 +41,13 @@ export function allocate(input: AllocationInput): Allocation {
   const look = (branch: Branch) => {
     const bounded = boundBranch(branch, racks, items, {
       least: () => least,
-      offer: (plans, charges) => offer(settle(plans, { ...branch, charges }, racks, items)),
+      offer(plans, charges) {
+        const order = whoPaysLeast(plans, charges, items);
+        const settled = settle(plans, order, branch.allowed, racks, items);
+        if (settled === null) return;
+        if (branch.whole || costOf(settled) < least - EPSILON)
+          offer(improve(settled, racks, items, input.outOfTime));
+      },
       outOfTime: input.outOfTime,
     });
     if (bounded !== null && bounded.bound < least - EPSILON)
@@ -59,6 +66,25 @@ export function allocate(input: AllocationInput): Allocation {
   }
   if (best === null) throw new RangeError('no sets exist that all lifters could hang at once');
   return describe(input, racks, best, stock, Math.min(bound, least));
+}
+
+/** Racks in the order in which they settle: those that pay least for what is wanted beyond its stock come first. */
+function whoPaysLeast(
+  plans: readonly RackPlan[],
+  charges: Branch['charges'],
+  items: readonly SharedItem[],
+): number[] {
+  const paid = plans.map(({ most }, rack) =>
+    items.reduce((sum, { capacity }, item) => {
+      if (plans.reduce((wanted, plan) => wanted + plan.most[item]!, 0) <= capacity) return sum;
+      return sum + most[item]! * charges[rack]!.reduce((total, charge) => total + charge[item]!, 0);
+    }, 0),
+  );
+  return [...plans.keys()].sort((a, b) => paid[a]! - paid[b]!);
+}
+
+function costOf(plans: readonly RackPlan[]): number {
+  return plans.reduce((sum, plan) => sum + plan.cost, 0);
 }
 
 function describe(
@@ -85,13 +111,38 @@ function describe(
   const minutes = handled.reduce((sum, rack) => sum + rack.handlingMinutes, 0);
   const hung = chosen.reduce((sum, { set }) => sum + set.hookups.length, 0);
   const total = misfit + handlingWeight(input.oneSetPull) * minutes + HUNG_PAIR * hung;
-  const gap = Math.max(0, total - bound);
+  const proven = Math.min(bound, leftOutBound(input.lifters), total);
+  const gap = total - proven;
   return {
     chosen,
     misfit,
     racks: handled,
     total,
-    proof: { status: gap <= TIE ? 'optimal' : 'timeLimit', bound: Math.min(bound, total), gap },
+    proof: {
+      status: gap <= TIE ? 'optimal' : 'timeLimit',
+      bound: proven,
+      gap,
+      setsLeftOut: input.lifters.reduce((sum, { ranking }) => sum + (ranking.leftOut?.count ?? 0), 0),
+    },
     clashes: stock.filter(({ clash }) => clash).map(({ id, sort }) => ({ id, sort })),
   };
+}
+
+/** What no allocation goes below in which somebody has a set that was left out of a large stock: all others at their best. */
+function leftOutBound(lifters: AllocationInput['lifters']): number {
+  const best = lifters.map(({ ranking, weight }) => {
+    const listed = ranking.sets.reduce(
+      (least, _, index) => Math.min(least, ranking.lowerBoundOf(index)),
+      Number.POSITIVE_INFINITY,
+    );
+    return weight * Math.min(listed, ranking.leftOut?.from ?? listed);
+  });
+  const sum = best.reduce((total, least) => total + least, 0);
+  return lifters.reduce(
+    (least, { ranking, weight }, at) =>
+      ranking.leftOut === undefined
+        ? least
+        : Math.min(least, sum - best[at]! + weight * ranking.leftOut.from),
+    Number.POSITIVE_INFINITY,
+  );
 }

@@ -7,20 +7,32 @@ import type { SearchRules } from './SearchRules.ts';
 
 type Task = Pick<LifterTask, 'travel' | 'aim' | 'referenceKg'>;
 
+/** What may be proposed to a lifter: the hookups to choose from, the most pairs at once, and which sets of them. */
+export interface AllowedGear {
+  usable: number[];
+  mostPairs: number;
+  isAllowed(set: GearSet): boolean;
+}
+
 /**
- * Every set of bands and chains that may be proposed to a lifter. Each pair pulls for this lifter and is stretched
- * safely, no anchor carries more than it is rated for, all bands on it together, and what hangs keeps to the bounds. The
- * bare bar always may: no bound forces bands on anybody.
+ * Each pair pulls for this lifter and is stretched safely, no anchor carries more than it is rated for, all bands on it
+ * together, and what hangs keeps to the bounds. The bare bar always may: no bound forces bands on anybody.
  */
-export function allowedSets(gear: RackGear, task: Task, rules: SearchRules): GearSet[] {
+export function allowedGear(gear: RackGear, task: Task, rules: SearchRules): AllowedGear {
   const reaches = gear.hookups.map((hookup) => hookupReach(hookup, task.travel));
   const usable = reaches.flatMap((reach, index) => (isUsable(reach, rules.safeStretch) ? [index] : []));
   const { leastBandShare, mostBandShare, mostPairs } = boundsFor(task.aim, rules.bounds);
-  return enumerateSetups(gear, usable, mostPairs).filter((set) => {
+  const isAllowed = (set: GearSet) => {
     if (set.hookups.length === 0) return true;
     const share = bandShare(set, reaches, task);
     return share >= leastBandShare && share <= mostBandShare && anchorsHold(gear, set, reaches);
-  });
+  };
+  return { usable, mostPairs, isAllowed };
+}
+
+/** Every set of bands and chains that may be proposed to a lifter. */
+export function allowedSets(gear: RackGear, { usable, mostPairs, isAllowed }: AllowedGear): GearSet[] {
+  return enumerateSetups(gear, usable, mostPairs).filter(isAllowed);
 }
 
 /** Pull of all bands at lockout, or at the bottom for those from above, over the reference maximum. */

@@ -1,5 +1,6 @@
 import { type Branch, contestable, split } from './branch.ts';
 import type { RackPlan, RackPlans } from './rackPlans.ts';
+import { sell, tightened } from './sale.ts';
 import type { SharedItem } from './sharedStock.ts';
 
 /** What the search knows and wants to hear while a branch is bounded. */
@@ -21,12 +22,15 @@ export interface Bounded {
 }
 
 /** Rounds of pricing for all allocations, and for a branch, which starts from the prices of the whole. */
-const ROUNDS = 40;
-const BRANCH_ROUNDS = 10;
+const ROUNDS = 60;
+const BRANCH_ROUNDS = 3;
 const OFFER_EVERY = 10;
+const TIGHTEN_EVERY = 5;
 /** Rounds without a better bound after which steps are halved, and after which the search ends. */
 const PATIENCE = 3;
 const SHORTEST_STEP = 0.02;
+/** How much of the last direction a step keeps: prices that swing to and fro settle sooner. */
+const MOMENTUM = 0.5;
 const EPSILON = 1e-9;
 
 /**
@@ -35,8 +39,10 @@ const EPSILON = 1e-9;
  *   bound = sum over racks (cheapest rotation, prices paid) - sum over pieces (stock sold at its best price)
  *
  * holds for any prices >= 0 (Lagrange); prices rise for lifters who take what was not sold to their rack and fall for
- * those who leave what was, with steps by B. T. Polyak's rule. Null where the branch is empty. Now and then the plans are
- * offered to `offer`, which may find a cheaper allocation.
+ * those who leave what was, with steps by B. T. Polyak's rule, which keep a part of the last one's direction. Rotations
+ * need not close while prices move, only where no piece is contested any more. Now and then racks that offer too little
+ * for a piece are told to go without (`tightened`). Null where the branch is empty. Now and then the plans are offered to
+ * `offer`, which may find a cheaper allocation.
  */
 export function boundBranch(
   branch: Branch,
@@ -44,44 +50,58 @@ export function boundBranch(
   items: readonly SharedItem[],
   { least, offer, outOfTime }: Search,
 ): Bounded | null {
-  const needed = items.map((_, item) => contestable(branch, items, item));
-  let charges = branch.charges.map((turns) =>
-    turns.map((prices) => prices.map((price, item) => (needed[item] ? price : 0))),
-  );
+  let allowed = branch.allowed;
+  let charges = branch.charges;
   let best: Priced | null = null;
   let step = 1;
   let waited = 0;
+  let direction: number[][][] | null = null;
   for (let round = 0; round < (branch.whole ? ROUNDS : BRANCH_ROUNDS); round++) {
-    const plans: RackPlan[] = [];
-    for (const [rack, { cheapest }] of racks.entries()) {
-      const plan = cheapest(branch.allowed[rack]!, charges[rack]!);
-      if (plan === null) return null;
-      plans.push(plan);
-    }
-    if (round % OFFER_EVERY === 0) offer(plans, charges);
-    const { sold, income } = sell(branch, items, charges);
-    const bound = plans.reduce((sum, plan) => sum + plan.charged, 0) - income;
+    const needed = items.map((_, item) => contestable({ allowed }, items, item));
+    charges = charges.map((turns) =>
+      turns.map((prices) => prices.map((price, item) => (needed[item] ? price : 0))),
+    );
+    const isLeaf = !needed.includes(true);
+    const plans = plansOf(racks, isLeaf ? 'cheapest' : 'promising', allowed, charges);
+    if (plans === null) return null;
+    if (isLeaf || round % OFFER_EVERY === 0) offer(plans, charges);
+    const sale = sell(allowed, items, charges);
+    const bound = plans.reduce((sum, plan) => sum + plan.charged, 0) - sale.income;
     waited++;
     if (best === null || bound > best.bound + EPSILON) {
-      best = { bound, plans, charges, sold };
+      best = { bound, plans, charges, allowed };
       waited = 0;
+    }
+    if (round % TIGHTEN_EVERY === TIGHTEN_EVERY - 1) {
       if (branch.whole) forgetHopeless(racks, best, least());
+      allowed = tightened(best, items, least());
     }
     const slope = plans.map(({ takes }, rack) =>
-      takes.map((counts) => counts.map((count, item) => (needed[item] ? count - sold[rack]![item]! : 0))),
+      takes.map((counts) =>
+        counts.map((count, item) => (needed[item] ? count - sale.sold[rack]![item]! : 0)),
+      ),
     );
-    const length = slope.flat(2).reduce((sum, value) => sum + value * value, 0);
-    if (length === 0 || best.bound >= least() - EPSILON) break;
+    if (isLeaf || best.bound >= least() - EPSILON) break;
     if (waited >= PATIENCE) {
       step /= 2;
       waited = 0;
       charges = best.charges;
+      direction = null;
     }
     if (step < SHORTEST_STEP || outOfTime()) break;
-    const stride = (step * Math.min(1, Math.max(1e-4, least() - bound))) / length;
+    const before: number[][][] | null = direction;
+    direction = slope.map((turns, rack) =>
+      turns.map((values, turn) =>
+        values.map((value, item) => value + MOMENTUM * (before?.[rack]![turn]![item] ?? 0)),
+      ),
+    );
+    const length = direction.flat(2).reduce((sum, value) => sum + value * value, 0);
+    // Plans that agree with the sale move no price; only their walks may still have to close.
+    const stride = length === 0 ? 0 : (step * Math.min(1, Math.max(1e-4, least() - bound))) / length;
+    const onwards = direction;
     charges = charges.map((turns, rack) =>
       turns.map((prices, turn) =>
-        prices.map((price, item) => Math.max(0, price + stride * slope[rack]![turn]![item]!)),
+        prices.map((price, item) => Math.max(0, price + stride * onwards[rack]![turn]![item]!)),
       ),
     );
   }
@@ -89,7 +109,12 @@ export function boundBranch(
   const found = best!;
   return {
     bound: found.bound,
-    children: () => split({ ...branch, charges: found.charges }, found.plans, found.sold, items),
+    children: () =>
+      split(
+        { ...branch, allowed: tightened(found, items, least()), charges: found.charges },
+        found.plans,
+        items,
+      ),
     forgetHopeless: () => forgetHopeless(racks, found, least()),
   };
 }
@@ -98,35 +123,32 @@ interface Priced {
   bound: number;
   plans: readonly RackPlan[];
   charges: Branch['charges'];
-  sold: number[][];
+  allowed: number[][];
+}
+
+/** A plan for each rack at these prices; null where somebody has no allowed set. */
+function plansOf(
+  racks: readonly RackPlans[],
+  how: 'cheapest' | 'promising',
+  allowed: Branch['allowed'],
+  charges: Branch['charges'],
+): RackPlan[] | null {
+  const plans: RackPlan[] = [];
+  for (const [rack, find] of racks.entries()) {
+    const plan = find[how](allowed[rack]!, charges[rack]!);
+    if (plan === null) return null;
+    plans.push(plan);
+  }
+  return plans;
 }
 
 /** Forgets every set that would raise the bound of all allocations to the cheapest one found. */
-function forgetHopeless(racks: readonly RackPlans[], { bound, plans, charges }: Priced, least: number): void {
-  racks.forEach(({ forget }, rack) => forget(charges[rack]!, plans[rack]!.charged + least - bound));
-}
-
-/** Sells the stock of each piece to the racks that offer most for one, each at most what it may hang. */
-function sell(
-  { allowed }: Branch,
-  items: readonly SharedItem[],
-  charges: Branch['charges'],
-): { sold: number[][]; income: number } {
-  const sold = allowed.map((counts) => counts.map(() => 0));
-  let income = 0;
-  items.forEach(({ capacity }, item) => {
-    const offers = charges.map((turns, rack) => ({
-      rack,
-      price: turns.reduce((sum, prices) => sum + prices[item]!, 0),
-    }));
-    offers.sort((a, b) => b.price - a.price || a.rack - b.rack);
-    let left = capacity;
-    for (const { rack, price } of offers) {
-      const count = Math.min(left, allowed[rack]![item]!);
-      sold[rack]![item] = count;
-      income += count * price;
-      left -= count;
-    }
-  });
-  return { sold, income };
+function forgetHopeless(
+  racks: readonly RackPlans[],
+  { bound, plans, charges, allowed }: Priced,
+  least: number,
+): void {
+  racks.forEach(({ forget }, rack) =>
+    forget(allowed[rack]!, charges[rack]!, plans[rack]!.charged + least - bound),
+  );
 }

@@ -25,35 +25,27 @@ export function wholeBranch(racks: readonly RackPlans[], items: readonly SharedI
 }
 
 /** A piece is contestable while the racks together may hang more of it than there is. */
-export function contestable({ allowed }: Branch, items: readonly SharedItem[], item: number): boolean {
+export function contestable(
+  { allowed }: Pick<Branch, 'allowed'>,
+  items: readonly SharedItem[],
+  item: number,
+): boolean {
   return allowed.reduce((sum, counts) => sum + counts[item]!, 0) > items[item]!.capacity;
 }
 
 /**
- * Splits at the piece that is wanted most beyond its stock, else at the one whose price the plans and the sale disagree
- * on most: either the rack that takes most of it hangs less, or the others leave that much to it.
+ * Splits at the piece that costs most, those first that are wanted beyond their stock: either the rack that takes most of
+ * it hangs less, or the others leave that much to it.
  */
-export function split(
-  branch: Branch,
-  plans: readonly RackPlan[],
-  sold: readonly (readonly number[])[],
-  items: readonly SharedItem[],
-): Branch[] {
+export function split(branch: Branch, plans: readonly RackPlan[], items: readonly SharedItem[]): Branch[] {
   const open = [...items.keys()].filter((item) => contestable(branch, items, item));
   const excess = (item: number) =>
     plans.reduce((sum, plan) => sum + plan.most[item]!, 0) - items[item]!.capacity;
-  const disagreement = (item: number) =>
-    branch.charges.reduce(
-      (sum, turns, rack) =>
-        sum +
-        turns.reduce(
-          (part, prices, turn) =>
-            part + prices[item]! * Math.abs(sold[rack]![item]! - plans[rack]!.takes[turn]![item]!),
-          0,
-        ),
-      0,
-    );
-  open.sort((a, b) => excess(b) - excess(a) || disagreement(b) - disagreement(a) || a - b);
+  const price = (item: number) =>
+    branch.charges.reduce((sum, turns) => sum + turns.reduce((part, prices) => part + prices[item]!, 0), 0);
+  // What is wanted beyond its stock counts double.
+  const worth = (item: number) => price(item) * (excess(item) > 0 ? 2 : 1);
+  open.sort((a, b) => worth(b) - worth(a) || excess(b) - excess(a) || a - b);
   const [item] = open;
   if (item === undefined) return [];
   const wish = (rack: number) =>

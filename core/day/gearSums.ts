@@ -11,6 +11,9 @@ import {
 
 /** Adds up, for any gear set, what its pieces contribute: each piece is worked out once. */
 export interface GearSums {
+  /** What each hookup, and one pair of each chain kind, adds. */
+  hookups: readonly SummedPiece[];
+  chains: readonly SummedPiece[];
   /** Expected squared residuals, what is not known of the gear among them; without what a piece must be worth. */
   parabolaOf(set: GearSet): BarParabola;
   /** What the pieces of the set must be worth together. */
@@ -42,6 +45,8 @@ export function gearSums(task: LifterTask, gear: RackGear, rows: AimRows): GearS
     set.hookups.reduce((sum, index) => sum + value(hookups[index]!), 0) +
     set.chainPairs.reduce((sum, pairs, kind) => sum + pairs * value(chains[kind]!), 0);
   return {
+    hookups,
+    chains,
     parabolaOf(set) {
       rest.set(rows.empty);
       byHeight.fill(0);
@@ -58,7 +63,8 @@ export function gearSums(task: LifterTask, gear: RackGear, rows: AimRows): GearS
   };
 }
 
-type SummedPiece = ReturnType<typeof summed>;
+/** What one piece adds: residuals, what heights and bands change in them, the variance of its own and its mean share. */
+export type SummedPiece = ReturnType<typeof summed>;
 
 function summed({ pull, band, sd, byHeight }: GearPiece, rows: AimRows) {
   return {

@@ -120,4 +120,13 @@ describe('loadableMasses', () => {
       }),
     );
   });
+
+  it('ends with 500 kg of discs a side, however many sorts are at hand', () => {
+    const discs = [20, 1.001].map((massKg) => ({ massKg, pairs: 1000 }));
+    const masses = loadableMasses({ barKg: 20, collarsKg: 5, discs });
+    // 25 discs of 20 kg a side; one gram more than 500 kg would be 24 of them and 20 of 1.001 kg.
+    expect(masses.at(-1)).toBe(25 + 1000);
+    expect(masses).not.toContain(25 + 2 * (24 * 20 + 20 * 1.001));
+    expect(masses.map(grams)).toContain(grams(25 + 2 * (24 * 20 + 19 * 1.001)));
+  });
 });

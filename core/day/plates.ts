@@ -50,11 +50,15 @@ export function plates({ targetKg, ...gear }: BarAndDiscs & { targetKg: number }
 const TIE_G = 1e-3;
 const UNREACHED = 0x7fff;
 
+/** No bar is loaded with more discs than this (kg a side): about twice what the heaviest lift ever took (assumption). */
+const MOST_A_SIDE_KG = 500;
+
 /** Every mass (kg, ascending, bar and collars counted) that the discs at hand can load, told apart to the gram. */
 export function loadableMasses(gear: BarAndDiscs): number[] {
   const kinds = discKinds(gear.discs);
   const unitG = gramUnit(kinds);
-  const limit = kinds.reduce((sum, kind) => sum + (kind.grams / unitG) * kind.pairs, 0);
+  const all = kinds.reduce((sum, kind) => sum + (kind.grams / unitG) * kind.pairs, 0);
+  const limit = Math.min(all, Math.floor((MOST_A_SIDE_KG * 1000) / unitG));
   const masses: number[] = [];
   fewestDiscs(kinds, unitG, limit)
     .at(-1)!

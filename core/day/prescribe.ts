@@ -2,7 +2,7 @@ import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { nextProposals } from './nextProposals.ts';
 import type { PrescribedSetup } from './PrescribedSetup.ts';
-import { type Fixed, rankSetups } from './rankSetups.ts';
+import { type Fixed, MOST_SETS, rankSetups } from './rankSetups.ts';
 import { type RunnerUp, speaksFor } from './runnersUp.ts';
 import type { SearchRules } from './SearchRules.ts';
 
@@ -15,6 +15,13 @@ export interface Prescription {
   /** How many sets were compared, and how many reps had to be simulated for it. */
   setsCompared: number;
   repsSimulated: number;
+  proof: {
+    /** No set that the stock allows has a misfit below. */
+    bound: number;
+    /** By how much another set could be better: 0, a tie, or more where a stock was too large to compare every set. */
+    gap: number;
+    setsLeftOut: number;
+  };
 }
 
 /**
@@ -25,14 +32,23 @@ export interface Prescription {
 export function prescribe(
   task: LifterTask,
   gear: RackGear,
-  options: { fixed?: Fixed; before?: GearSet; rules?: SearchRules } = {},
+  options: { fixed?: Fixed; before?: GearSet; rules?: SearchRules; outOfTime?: () => boolean } = {},
 ): Prescription {
-  const ranking = rankSetups(task, gear, options.fixed, options.rules);
-  const [best, ...others] = nextProposals(ranking, [], 1 + RUNNERS_UP, options.before);
+  const { fixed, rules, before, outOfTime } = options;
+  const ranking = rankSetups(task, gear, fixed, rules, { mostSets: MOST_SETS, outOfTime });
+  let nearest = Number.POSITIVE_INFINITY;
+  const next = () => {
+    const score = ranking.next();
+    nearest = Math.min(nearest, score?.misfit ?? nearest);
+    return score;
+  };
+  const [best, ...others] = nextProposals({ ...ranking, next }, [], 1 + RUNNERS_UP, before);
+  const bound = Math.min(nearest, ranking.leftOut?.from ?? nearest);
   return {
     best: best!,
     runnersUp: others.map((setup) => ({ ...setup, speaksFor: speaksFor(setup, best!, gear) })),
     setsCompared: ranking.sets.length,
     repsSimulated: ranking.reps(),
+    proof: { bound, gap: best!.misfit - bound, setsLeftOut: ranking.leftOut?.count ?? 0 },
   };
 }

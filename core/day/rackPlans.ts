@@ -1,5 +1,5 @@
 import type { AllocationInput } from './Allocation.ts';
-import { closedWalk, throughBounds, type Walk } from './closedWalk.ts';
+import { closedWalk, throughBounds, walkMemory } from './closedWalk.ts';
 import { type Charges, costTable } from './costTable.ts';
 import { handlingWeight, rotationChanges } from './handling.ts';
 import { oneSetWalk } from './oneSetWalk.ts';
@@ -8,14 +8,15 @@ import type { SharedItem } from './sharedStock.ts';
 
 /** From this pull of the slider on, one set for the whole rack is a rule. */
 const ONE_SET = 1;
-const FREE = Number.POSITIVE_INFINITY;
-/** Tables are made anew only when at least a tenth of the sets can be forgotten. */
+/** Parts of the table are made anew only when at least a tenth of the sets can be forgotten. */
 const WORTH_REBUILDING = 0.9;
 const SCORED_FIRST = 60;
+/** Plans without charges that a rack remembers: about as many as one round of moves asks for. */
+const MOST_KNOWN = 100;
 
 /** A full rotation at one rack. */
 export interface RackPlan {
-  /** Misfits, hung pairs, handling and charges: of this plan, or less where time was up; no plan goes below. */
+  /** Misfits, hung pairs, handling and charges: of this plan, or less where the walk was not closed; no plan goes below. */
   charged: number;
   /** What this plan costs without charges. */
   cost: number;
@@ -26,14 +27,18 @@ export interface RackPlan {
   most: number[];
 }
 
-/** Finds the cheapest rotation at one rack, whatever is allowed and charged. */
+/** Finds the cheapest rotation at one rack, whatever is allowed and charged. `allowed`: the most of each item that may hang. */
 export interface RackPlans {
   /** Indices into the allocation's lifters, in lifting order. */
   turns: readonly number[];
-  /** `allowed`: the most of each item that may hang. Null where somebody has no allowed set. */
+  /** A rotation whose `charged` no other goes below, found by one walk that need not close. Null where somebody has no allowed set. */
+  promising(allowed: readonly number[], charges: Charges): RackPlan | null;
+  /** The cheapest rotation, until time is up. Null where somebody has no allowed set. */
   cheapest(allowed: readonly number[], charges: Charges): RackPlan | null;
+  /** The same without charges, remembered. */
+  own(allowed: readonly number[]): RackPlan | null;
   /** Forgets for good every set of a turn with which no rotation stays below `most` at these charges. */
-  forget(charges: Charges, most: number): void;
+  forget(allowed: readonly number[], charges: Charges, most: number): void;
 }
 
 export function rackPlans(input: AllocationInput, rack: number, items: readonly SharedItem[]): RackPlans {
@@ -42,55 +47,72 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
   const changeCost = handlingWeight(input.oneSetPull) * input.bandChangeMinutes;
   const free = lifters.flatMap(({ setFixed }, turn) => (setFixed ? [] : [turn]));
   const asOne = input.oneSetPull >= ONE_SET && free.length > 1;
-  for (const { ranking } of lifters) scoreBest(ranking);
-  const everything = items.map(() => FREE);
-  let table = costTable(
-    lifters,
-    lifters.map(({ ranking }) => [...ranking.sets.keys()]),
-    rack,
-    items,
-  );
-
+  for (const { ranking } of lifters) scoreBest(ranking, input.outOfTime);
+  const table = costTable(lifters, rack, items);
+  const { hookups, chains } = input.racks[rack]!;
+  const memory = walkMemory(hookups.length, chains.length, table.size, turns.length);
   let listed = lifters.reduce((sum, { ranking }) => sum + ranking.sets.length, 0);
+  const noCharges = turns.map(() => items.map(() => 0));
+  const known: { allowed: readonly number[]; plan: RackPlan | null }[] = [];
+
+  const find = (allowed: readonly number[], charges: Charges, isEnough: () => boolean): RackPlan | null => {
+    const part = table.part(allowed);
+    for (;;) {
+      const costs = table.charged(part, charges);
+      const walk = asOne
+        ? oneSetWalk(part.lattice, costs, changeCost, free)
+        : closedWalk(part.lattice, costs, changeCost, isEnough, memory);
+      if (walk === null) return null;
+      const sets = walk.sets.map((set) => part.from[set]!);
+      const changed = sets.map((set, turn) => table.score(turn, set)).includes(true);
+      // When time is up the walk's cost by bounds is still what no rotation goes below.
+      if (!changed || input.outOfTime()) return planOf(walk.cost, sets);
+    }
+  };
 
   return {
     turns,
-    cheapest(allowed, charges) {
-      for (;;) {
-        const costs = table.charged(allowed, charges);
-        const walk = asOne
-          ? oneSetWalk(table.lattice, costs, changeCost, free)
-          : closedWalk(table.lattice, costs, changeCost, input.outOfTime);
-        if (walk === null) return null;
-        if (!walk.sets.map((set, turn) => table.score(turn, set)).includes(true)) return planOf(walk);
-      }
+    promising: (allowed, charges) => find(allowed, charges, () => true),
+    cheapest: (allowed, charges) => find(allowed, charges, input.outOfTime),
+    own(allowed) {
+      // A plan for more than is allowed that takes no more than that is the plan; the newest are the likeliest.
+      const same = known.find(
+        (one) =>
+          allowed.every((count, item) => count <= one.allowed[item]!) &&
+          (one.plan === null || one.plan.most.every((count, item) => count <= allowed[item]!)),
+      );
+      if (same) return same.plan;
+      const plan = find(allowed, noCharges, input.outOfTime);
+      known.unshift({ allowed: [...allowed], plan });
+      if (known.length > MOST_KNOWN) known.pop();
+      return plan;
     },
-    forget(charges, most) {
+    forget(allowed, charges, most) {
       // Sets that all must take together are judged together by the walk itself.
       if (asOne || turns.length === 0) return;
-      const costs = table.charged(everything, charges);
-      const bounds = throughBounds(table.lattice, costs, changeCost);
-      const kept = bounds.map((bound, turn) =>
-        table
-          .ownSets(turn)
-          .filter(({ at }) => bound[at]! < most)
-          .map(({ own }) => own),
-      );
-      const left = kept.reduce((sum, sets) => sum + sets.length, 0);
+      const part = table.part(allowed);
+      const bounds = throughBounds(part.lattice, table.charged(part, charges), changeCost, memory);
+      const kept = bounds.map((bound) => bound.reduce((sum, value) => sum + (value < most ? 1 : 0), 0));
+      const left = kept.reduce((sum, count) => sum + count, 0);
       if (left > WORTH_REBUILDING * listed) return;
-      table = costTable(lifters, kept, rack, items);
+      bounds.forEach((bound, turn) => {
+        table.forget(
+          turn,
+          [...bound.keys()].filter((at) => bound[at]! >= most).map((at) => part.from[at]!),
+        );
+      });
       listed = left;
     },
   };
 
-  function planOf({ cost, sets }: Walk): RackPlan {
+  function planOf(charged: number, sets: readonly number[]): RackPlan {
     const takes = sets.map((set) =>
       items.map((_, item) => table.takes(set).find((one) => one.item === item)?.count ?? 0),
     );
     const own = sets.reduce((sum, set, turn) => sum + table.cost(turn, set), 0);
     return {
-      charged: cost,
-      cost: own + changeCost * rotationChanges(sets.map((set) => table.lattice.sets[set]!)),
+      charged,
+      cost: own + changeCost * rotationChanges(sets.map(table.setAt)),
       sets: sets.map((set, turn) => table.ownSet(turn, set)),
       takes,
       most: items.map((_, item) => Math.max(0, ...takes.map((counts) => counts[item]!))),
@@ -102,6 +124,6 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
  * Scores the best sets in order of misfit, which lifts the bounds of all others to the last of them: without it the
  * walk would ask for one optimistic set after another.
  */
-function scoreBest(ranking: SetupRanking): void {
-  for (let count = 0; count < SCORED_FIRST; count++) ranking.next();
+function scoreBest(ranking: SetupRanking, outOfTime: () => boolean): void {
+  for (let count = 0; count < SCORED_FIRST && !outOfTime(); count++) ranking.next();
 }

@@ -12,5 +12,10 @@ export function solvedSentence(prescription: Prescription): string {
     return 'Proven: no other way of hanging these bands fits the aims better, changes counted.';
   }
   const gap = Math.max(...open.map((proof) => proof.gap));
-  return `The time ran out before this was proven the best: a better way could come at most ${(100 * gap).toFixed(1)} points nearer to the aims, all lifters together.`;
+  const leftOut = open.reduce((sum, { setsLeftOut }) => sum + setsLeftOut, 0);
+  const why =
+    leftOut > 0
+      ? 'There is so much gear that not every set was tried, and this is not proven the best'
+      : 'The time ran out before this was proven the best';
+  return `${why}: a better way could come at most ${(100 * gap).toFixed(1)} points nearer to the aims, all lifters together.`;
 }
