@@ -133,10 +133,11 @@ describe('the sets of a stock that is too large', () => {
           expect(some.leftOut.count).toBe(leftOut.length);
           for (const misfit of leftOut) expect(some.leftOut.from).toBeLessThanOrEqual(misfit + 1e-6);
         }
-        // What is listed has the misfit that it has among all.
+        // What is listed has the misfit that it has among all; a speed's bar is searched to a fifth of a tie.
+        const near = aim.by === 'speed' ? 1e-4 : 1e-9;
         const misfits = new Map(all.sets.map((set, index) => [key(set), all.scoreOf(index).misfit]));
         some.sets.forEach((set, index) => {
-          expect(some.scoreOf(index).misfit).toBeCloseTo(misfits.get(key(set))!, 9);
+          expect(Math.abs(some.scoreOf(index).misfit - misfits.get(key(set))!)).toBeLessThanOrEqual(near);
         });
       }),
       { numRuns: 60 },
