@@ -7,6 +7,7 @@ import type { GearSet } from '#core/day/Gear.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
 import { plates } from '#core/day/plates.ts';
 import { volumeCautions } from '#core/day/prilepin.ts';
+import type { SetupRanking } from '#core/day/SetupRanking.ts';
 import type { BlockEffort } from '#core/day/sessionEffort.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
@@ -33,6 +34,7 @@ export function describePlace(
   assembled: AssembledPlace,
   rack: AssembledRack,
   chosen: PrescribedSetup,
+  ranked: SetupRanking | null = null,
   barIsKept = false,
 ): Solved {
   const { task, heights, strength, reference } = assembled;
@@ -110,7 +112,7 @@ export function describePlace(
     },
     blocks,
     cautions,
-    others: otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }),
+    others: otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }, ranked),
   };
 }
 

@@ -4,7 +4,9 @@ import type { Aim, Group, Place } from '#contract/records/day.ts';
 import { explain } from '#core/day/explain.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
 import { plates } from '#core/day/plates.ts';
+import { rankSetups } from '#core/day/rankSetups.ts';
 import { runnersUpTo } from '#core/day/runnersUp.ts';
+import type { SetupRanking } from '#core/day/SetupRanking.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf, searchRulesOf } from './assembleRackGear.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
@@ -16,7 +18,7 @@ const MOST = 3;
 
 /**
  * What else would do for one lifter, best first, beside the setup that stands. Each is made as likely as the group asks, like
- * that one. A bar that the coach fixed stays while the bands are free; once both are fixed, both are open again.
+ * that one. `ranked`: the place's sets as they were ranked already. A bar that the coach fixed stays while the bands are free; once both are fixed, both are open again.
  */
 export function otherSetups(
   records: ClubRecords,
@@ -25,6 +27,7 @@ export function otherSetups(
   assembled: AssembledPlace,
   rack: AssembledRack,
   standing: Pick<PrescribedSetup, 'set' | 'barKg'>,
+  ranked: SetupRanking | null,
 ): OtherSetup[] {
   const { task, heights } = assembled;
   const fixed = fixedByCoach(place, rack.gear);
@@ -32,7 +35,9 @@ export function otherSetups(
   const rules = searchRulesOf(records, group);
   const isLightened = barKg === null && (group.leastChance ?? null) !== null;
   const loadableKg = (targetKg: number) => plates({ targetKg, ...rack.gear }).loadedKg;
-  return runnersUpTo(standing, task, rack.gear, barKg, rules, MOST).map((one): OtherSetup => {
+  const ranking =
+    ranked !== null && fixed.set === null ? ranked : rankSetups(task, rack.gear, { barKg, set: null }, rules);
+  return runnersUpTo(standing, task, rack.gear, rules, ranking, MOST).map((one): OtherSetup => {
     const workAt = workWith(records, group, place, assembled, rack, one.set);
     const loadedKg = isLightened
       ? lightenedTo(group.leastChance ?? 0, workAt(one.barKg), workAt, loadableKg).barKg

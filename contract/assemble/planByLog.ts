@@ -32,7 +32,7 @@ export function planByLog(
       const setup = { set, barKg, misfit };
       return {
         ...seat,
-        solved: describePlace(records, day.date, group, place, assembled, rack, setup, true),
+        solved: describePlace(records, day.date, group, place, assembled, rack, setup, null, true),
       };
     });
     return places.every((place, i) => place === planned.places[i]) ? planned : { ...planned, places };

@@ -58,6 +58,7 @@ export function solveGroup(
       one.assembled,
       racks[one.lifter.rack]!,
       allocation!.chosen[lifters.indexOf(one.lifter)]!,
+      one.lifter.ranking,
     );
     return { ...seat, problem: null, solved };
   });

@@ -14,6 +14,8 @@ export interface SetupRanking {
   sets: readonly GearSet[];
   /** The next best set, best first; null after the last. */
   next(): SetupScore | null;
+  /** A new run through the sets, best first: it gives the next one each time, null after the last. What is scored stays scored. */
+  fromBest(): () => SetupScore | null;
   /** The exact score of one set. */
   scoreOf(index: number): SetupScore;
   /** A misfit that the set cannot go below; exact once it is scored. */

@@ -1,6 +1,6 @@
 import type { GearSet } from './Gear.ts';
 import type { PrescribedSetup } from './PrescribedSetup.ts';
-import type { SetupRanking } from './SetupRanking.ts';
+import type { SetupScore } from './SetupRanking.ts';
 import { setChanges } from './setChanges.ts';
 
 /** Misfits that differ by less than this are a tie (half a tenth of a point): below what any band is known to. */
@@ -9,11 +9,12 @@ export const TIE = 0.0005;
 const MOST_LOOKED_AT = 300;
 
 /**
- * The next best setups of a ranking, at most `most`, each another proposal than those that are `known` and than the others.
+ * The next best setups of a ranking of `sets`, `next` giving the best first, at most `most`, each another proposal than those that are `known` and than the others.
  * Ties go to fewer bands, then fewer chains, then fewer changes from the set `before` where one hangs.
  */
 export function nextProposals(
-  ranking: SetupRanking,
+  next: () => SetupScore | null,
+  sets: readonly GearSet[],
   known: readonly PrescribedSetup[],
   most: number,
   before?: GearSet,
@@ -24,7 +25,7 @@ export function nextProposals(
     before === undefined ? 0 : setChanges(before, set),
   ];
   const found: PrescribedSetup[] = [];
-  const nextTied = tiedOnes(ranking);
+  const nextTied = tiedOnes(next, sets);
   for (let tied = nextTied(); tied.length > 0 && found.length < most; tied = nextTied()) {
     tied.sort((a, b) => (comesBefore(rank(a), rank(b)) ? -1 : comesBefore(rank(b), rank(a)) ? 1 : 0));
     for (const setup of tied)
@@ -35,11 +36,11 @@ export function nextProposals(
 }
 
 /** Gives the best sets in order of misfit, each time the next one with all that tie with it; none after the last. */
-function tiedOnes(ranking: SetupRanking): () => PrescribedSetup[] {
+function tiedOnes(next: () => SetupScore | null, sets: readonly GearSet[]): () => PrescribedSetup[] {
   let looked = 0;
   const take = (): PrescribedSetup | null => {
-    const score = looked++ < MOST_LOOKED_AT ? ranking.next() : null;
-    return score && { set: ranking.sets[score.index]!, barKg: score.barKg, misfit: score.misfit };
+    const score = looked++ < MOST_LOOKED_AT ? next() : null;
+    return score && { set: sets[score.index]!, barKg: score.barKg, misfit: score.misfit };
   };
   let ahead = take();
   return () => {

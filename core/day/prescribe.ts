@@ -42,7 +42,7 @@ export function prescribe(
     nearest = Math.min(nearest, score?.misfit ?? nearest);
     return score;
   };
-  const [best, ...others] = nextProposals({ ...ranking, next }, [], 1 + RUNNERS_UP, before);
+  const [best, ...others] = nextProposals(next, ranking.sets, [], 1 + RUNNERS_UP, before);
   const bound = Math.min(nearest, ranking.leftOut?.from ?? nearest);
   return {
     best: best!,

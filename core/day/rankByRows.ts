@@ -17,10 +17,14 @@ export function rankByRows({ task, gear, sets, loadableKg }: RankingInput): Setu
     return { index, barKg, misfit: misfitOf(parabola, barKg) };
   });
   const order = [...scores].sort((a, b) => a.misfit - b.misfit || a.index - b.index);
-  let given = 0;
+  const fromBest = () => {
+    let given = 0;
+    return () => order[given++] ?? null;
+  };
   return {
     sets,
-    next: () => order[given++] ?? null,
+    next: fromBest(),
+    fromBest,
     scoreOf: (index) => scores[index]!,
     lowerBoundOf: (index) => scores[index]!.misfit,
     reps: () => 0,

@@ -94,11 +94,10 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
     return { index, barKg: loadableKg[first]!, misfit: bound };
   };
 
-  const queue = minHeap();
-  states.forEach((state, index) => queue.push(index, state.stretches[0]!.bound));
-  return {
-    sets,
-    next() {
+  const fromBest = () => {
+    const queue = minHeap();
+    states.forEach((state, index) => queue.push(index, state.stretches[0]!.bound));
+    return () => {
       for (let top = queue.pop(); top !== null; top = queue.pop()) {
         const state = states[top.index]!;
         if (state.stretches[0]!.bound <= top.key && isScored(state)) return score(top.index);
@@ -106,7 +105,12 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
         queue.push(top.index, state.stretches[0]!.bound);
       }
       return null;
-    },
+    };
+  };
+  return {
+    sets,
+    next: fromBest(),
+    fromBest,
     scoreOf(index) {
       while (!isScored(states[index]!)) refine(states[index]!);
       return score(index);

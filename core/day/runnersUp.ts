@@ -2,8 +2,9 @@ import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { nextProposals, TIE } from './nextProposals.ts';
 import type { PrescribedSetup } from './PrescribedSetup.ts';
-import { type Fixed, rankSetups } from './rankSetups.ts';
+import { rankSetups } from './rankSetups.ts';
 import type { SearchRules } from './SearchRules.ts';
+import type { SetupRanking } from './SetupRanking.ts';
 
 /** What speaks for a setup beside another one, as data; `contract/words` says it. */
 export type SpeaksFor =
@@ -20,21 +21,20 @@ export type RunnerUp = PrescribedSetup & { speaksFor: SpeaksFor[] };
 
 /**
  * The best setups, at most `most`, that are other proposals than the one that stands. That one need not be the best: what
- * others need and what the coach fixed decided too. A bar that is fixed stays, what hangs is free.
+ * others need and what the coach fixed decided too. `ranked`: every set that may be proposed, the bar fixed where the coach did so.
  */
 export function runnersUpTo(
   { set, barKg }: Pick<PrescribedSetup, 'set' | 'barKg'>,
   task: LifterTask,
   gear: RackGear,
-  fixedBarKg: Fixed['barKg'],
   rules: SearchRules,
+  ranked: SetupRanking,
   most: number,
 ): RunnerUp[] {
   // Scored anew, for the bar that stands may have been made lighter than the search had it.
   const { misfit } = rankSetups(task, gear, { barKg, set }, rules).next()!;
   const standing = { set, barKg, misfit };
-  const ranking = rankSetups(task, gear, { barKg: fixedBarKg, set: null }, rules);
-  return nextProposals(ranking, [standing], most).map((one) => ({
+  return nextProposals(ranked.fromBest(), ranked.sets, [standing], most).map((one) => ({
     ...one,
     speaksFor: speaksFor(one, standing, gear),
   }));

@@ -10,9 +10,14 @@ export const misfit = fc.integer({ min: 0, max: 2000 }).map((tenThousandths) => 
 export function rankingOf(sets: readonly GearSet[], misfits: readonly number[]): SetupRanking {
   const scoreOf = (index: number) => ({ index, barKg: 20, misfit: misfits[index]! });
   const order = sets.map((_, index) => index).sort((a, b) => misfits[a]! - misfits[b]!);
+  const fromBest = () => {
+    let given = 0;
+    return () => (given < order.length ? scoreOf(order[given++]!) : null);
+  };
   return {
     sets,
-    next: () => (order.length > 0 ? scoreOf(order.shift()!) : null),
+    next: fromBest(),
+    fromBest,
     scoreOf,
     // A bound that is not tight, as that of an unsimulated set.
     lowerBoundOf: (index) => misfits[index]! / 2,
