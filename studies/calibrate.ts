@@ -1,7 +1,8 @@
-import { Command, InvalidArgumentError } from 'commander';
+import { Command } from 'commander';
 import { Piscina } from 'piscina';
 import type { Ranks } from './calibrateOne.ts';
 import { rankSummary } from './rankSummary.ts';
+import { wholeFrom } from './wholeFrom.ts';
 
 /**
  * Simulation-based calibration: lifters drawn from the prior, whose logs the model itself writes, are estimated from
@@ -33,14 +34,6 @@ export async function run(args: readonly string[]): Promise<void> {
   await threads.destroy();
   process.stderr.write('\n');
   print(all, seed);
-}
-
-/** Reads a whole number of at least `least` that an option was given. */
-function wholeFrom(least: number): (given: string) => number {
-  return (given) => {
-    if (/^\d+$/.test(given) && Number(given) >= least) return Number(given);
-    throw new InvalidArgumentError(`It must be a whole number from ${least} up.`);
-  };
 }
 
 function print(all: readonly Ranks[], seed: number): void {
