@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { dayNumber } from '#contract/estimate/dayNumber.ts';
+import { unitSlipSentence } from '#contract/words/unitSlipSentence.ts';
+import type { UnitSlip } from '#core/strength/unitSlips.ts';
 
 interface DatedSet {
   date: string;
@@ -15,7 +17,7 @@ interface Document {
 
 export const findingShape = z.object({
   set: z.number().describe('Index in sets'),
-  code: z.enum(['afterOn', 'notExplained', 'hardlyBelieved']),
+  code: z.enum(['afterOn', 'notExplained', 'otherUnit', 'hardlyBelieved']),
   message: z.string(),
 });
 type Finding = z.input<typeof findingShape>;
@@ -51,7 +53,12 @@ const HARDLY_BELIEVED = 3;
 /** Every set that says nothing to the answer, or hardly anything, and why. */
 export function estimateFindings(
   sets: readonly DatedSet[],
-  answer: { on: string; surprises: ReadonlyMap<number, number>; unexplained: readonly number[] },
+  answer: {
+    on: string;
+    surprises: ReadonlyMap<number, number>;
+    unexplained: readonly number[];
+    slips: readonly UnitSlip[];
+  },
 ): Finding[] {
   return sets.flatMap((set, index): Finding[] => {
     const surprise = answer.surprises.get(index) ?? 0;
@@ -64,6 +71,11 @@ export function estimateFindings(
     if (answer.unexplained.includes(index)) {
       const message = `${field} (${what}) is explained by no strength and says nothing here.`;
       return [{ set: index, code: 'notExplained', message }];
+    }
+    const slip = answer.slips.find((one) => one.sets.includes(index));
+    if (slip !== undefined) {
+      const message = `${field} (${what}): ${unitSlipSentence(slip.looksLike, slip.sets.length)}`;
+      return [{ set: index, code: 'otherUnit', message }];
     }
     if (Math.abs(surprise) <= HARDLY_BELIEVED) return [];
     const side = surprise > 0 ? 'more' : 'less';

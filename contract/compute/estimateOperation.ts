@@ -152,6 +152,7 @@ export const estimateOperation = operation({
         on,
         surprises,
         unexplained: posterior.leftOut.map((i) => readAt[i]!),
+        slips: posterior.slips.map((slip) => ({ ...slip, sets: slip.sets.map((i) => readAt[i]!) })),
       }),
     };
   },

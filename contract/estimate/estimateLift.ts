@@ -2,6 +2,7 @@ import { bodyMassOf, type CapabilityRecords } from '#contract/assemble/assembleC
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { unitSlipSentence } from '#contract/words/unitSlipSentence.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
 import type { Prior } from '#core/strength/parameters.ts';
 import { straightTotalsOf } from '#core/strength/straightTotals.ts';
@@ -76,6 +77,9 @@ export function weighLift(
         id: evidence.ids[i]!,
         reason: 'No strength makes this lift as it is written down: look at its heights and its bar.',
       })),
+      ...posterior.slips.flatMap(({ looksLike, sets }) =>
+        sets.map((i) => ({ id: evidence.ids[i]!, reason: unitSlipSentence(looksLike, sets.length) })),
+      ),
     ],
   };
   const { doneOn, order } = last;

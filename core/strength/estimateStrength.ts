@@ -16,6 +16,7 @@ import type { SetEvidence } from './SetEvidence.ts';
 import { type Session, sessionsOf } from './sessions.ts';
 import { setModel } from './setModel.ts';
 import { readStops } from './stops.ts';
+import { type UnitSlip, unitSlips } from './unitSlips.ts';
 import { readWorkUps } from './workUps.ts';
 
 /** What is asked: a lifter, a lift and everything that was logged of it. */
@@ -51,6 +52,8 @@ export interface StrengthPosterior {
   surprises: { set: number; surprise: number; movedLn: number }[];
   /** Sets that no strength explains, such as a start above lockout: left out. */
   leftOut: number[];
+  /** Sets that look as if they had been written down in another unit: left out until somebody has looked. */
+  slips: UnitSlip[];
   /** How many sets there are, left out or not. */
   setCount: number;
   lift: LiftModel;
@@ -86,7 +89,12 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const { lift, sets, onDay, prior } = question;
   const liftModel = liftModelOf(lift, question.reference);
   const { models, riggings } = modelsOf(sets, liftModel);
-  const sessions = sessionsOf(sets, models);
+  const slips = unitSlips(sets, models, liftModel, prior);
+  const slipped = new Set(slips.flatMap((slip) => slip.sets));
+  const sessions = sessionsOf(
+    sets,
+    models.map((model, i) => (slipped.has(i) ? null : model)),
+  );
   readWorkUps(sessions);
   readStops(sessions);
   const active = activeParameters(sessions, liftModel);
@@ -130,6 +138,7 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
       sessions[session]!.groups[group]!.members.map((set) => ({ set, surprise, movedLn })),
     ),
     leftOut: models.flatMap((model, i) => (model === null ? i : [])),
+    slips,
     setCount: sets.length,
     lift: liftModel,
     riggings,

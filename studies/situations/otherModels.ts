@@ -42,12 +42,15 @@ const EPLEY_REPS = 31;
 const EPLEY_SD_LN = 0.25;
 
 function hyperbola(slowestMps: number, faster: number, person: number): OtherModel {
-  const along = (share: number) => Math.max(0, 1 - share) / (1 + share / BEND);
   const reps = EPLEY_REPS * Math.exp(EPLEY_SD_LN * person);
   return {
     repsAt: (share) => Math.max(0, 1 + reps * (1 / share - 1)),
-    speedAtMps: (share) => slowestMps + (faster * along(share)) / along(0.5),
+    speedAtMps: (share) => slowestMps + (faster * hyperbolaAt(share)) / hyperbolaAt(0.5),
   };
+}
+
+function hyperbolaAt(share: number): number {
+  return Math.max(0, 1 - share) / (1 + share / BEND);
 }
 
 /** Weight for n reps = maximum x n^-exponent (the form of Lombardi 1989, whose exponent is 0.1). */
