@@ -11,6 +11,7 @@ import { normalQuantile } from '#core/numeric/normal.ts';
 import { ascend, COARSE } from '#core/rep/ascend.ts';
 import type { Capability } from '#core/rep/Capability.ts';
 import { fitStrength } from '#core/rep/fitStrength.ts';
+import { changeOver, FALL_LN, fallChance, stillShaken } from '#core/strength/change.ts';
 import { reboundOf } from '#core/strength/nodeWeights.ts';
 import {
   BAD_DAY_BELOW,
@@ -32,7 +33,6 @@ import {
   parameterNames,
   populationPrior,
   strengthPrior,
-  WEEK_SD,
 } from '#core/strength/parameters.ts';
 import type { Rigging } from '#core/strength/Rigging.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
@@ -58,6 +58,9 @@ export function chance(seed: number): Chance {
   const uniform = () => ((generator.next() >>> 0) + 0.5) / 4294967296;
   return { uniform, normal: () => normalQuantile(uniform()) };
 }
+
+/** Total mass after a miss of what should have gone, over that before (common practice, no source). */
+const LIGHTER_AFTER_MISS = 0.96;
 
 /**
  * Draws a lifter and their true parameters from the prior and lets them train for `weeks` weeks, two to three days a
@@ -97,7 +100,6 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
   const strength = strengthPrior(lift);
   let lnTotal = Math.log(bodyMassKg) + strength.meanLn + strength.sdLn * random.normal();
   const daySd = DAY_SD * Math.exp(parameters.lnDaySd);
-  const weekSd = WEEK_SD * Math.exp(parameters.lnWeekSd);
   const t4 = () => {
     let squares = 0;
     for (let i = 0; i < 4; i++) squares += random.normal() ** 2;
@@ -202,6 +204,10 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
   let riggings: Rigging[] = [];
   const total = (share: number) =>
     Math.max(2.5, Math.round((share * (guessKg + movedBodyKg) - movedBodyKg) / 2.5) * 2.5);
+  /** What was too heavy is taken lighter from then on. */
+  const lower = () => {
+    guessKg = Math.max(2.5, LIGHTER_AFTER_MISS * (guessKg + movedBodyKg) - movedBodyKg);
+  };
   const lastDay = 7 * weeks;
   let day = 0;
   let before = 0;
@@ -210,10 +216,20 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     0.8 * Math.exp(Math.log(bodyMassKg) + strength.meanLn - 2 * strength.sdLn) - movedBodyKg,
   );
   let kind = 0;
+  let shaken = 0;
+  /** What so many weeks did to strength; falls are looked for before days with sets alone. */
+  const change = (weeks: number, mayFall: boolean) => {
+    const { meanLn, sdLn } = changeOver(weeks, parameters);
+    lnTotal += meanLn + sdLn * random.normal();
+    shaken = stillShaken(shaken, weeks);
+    if (!mayFall || random.uniform() > fallChance(weeks, shaken)) return;
+    lnTotal += FALL_LN * Math.log(random.uniform());
+    shaken = 1;
+  };
   while (day < lastDay) {
     const passed = (day - before) / 7;
     before = day;
-    lnTotal += passed * parameters.weekGain + Math.sqrt(passed) * weekSd * random.normal();
+    change(passed, day > 0);
     const bad = random.uniform() < BAD_DAY_SHARE;
     dayLn = lnTotal + daySd * (bad ? -BAD_DAY_BELOW + BAD_DAY_FACTOR * random.normal() : random.normal());
     wearing.fast = 0;
@@ -233,23 +249,29 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       let share = rigging === reference ? 0.9 : 0.7;
       for (let i = 0; i < 5; i++) {
         const kg = total(share);
-        if (!lifted(day, rigging, kg, 1, random.uniform() < 0.7, false)) break;
+        if (!lifted(day, rigging, kg, 1, random.uniform() < 0.7, false)) {
+          if (i === 0) lower();
+          break;
+        }
         if (rigging === reference) guessKg = Math.max(guessKg, kg);
         share += 0.05;
       }
     } else if (kind % 3 === 1) {
       const rigging = riggings[riggings.length - 1]!;
       for (let i = 0, misses = 0; i < 6 && misses < 2; i++)
-        if (!lifted(day, rigging, total(0.6), 2, true, false)) misses++;
+        if (!lifted(day, rigging, total(0.6), 2, true, false)) {
+          misses++;
+          lower();
+        }
     } else {
-      for (let i = 0; i < 3; i++) lifted(day, reference, total(0.82), 5, false, true);
+      for (let i = 0; i < 3; i++) if (!lifted(day, reference, total(0.82), 5, false, true)) lower();
     }
     blurSpeeds(sets.slice(firstOfDay), t4);
     kind++;
     day += random.uniform() < 0.5 ? 2 : 4;
   }
   const passed = (lastDay - before) / 7;
-  lnTotal += passed * parameters.weekGain + Math.sqrt(passed) * weekSd * random.normal();
+  change(passed, false);
   return { lift, reference, bodyMassKg, sets, onDay: lastDay, truth: { ...parameters, lnTotal } };
 }
 

@@ -3,8 +3,8 @@ import { ownRoom } from '../numeric/room.ts';
 import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import { activeParameters } from './activeParameters.ts';
 import type { Particle, StrengthPosterior } from './estimateStrength.ts';
-import { sessionTaker } from './gridFilter.ts';
-import { drift, meanLnOf } from './lattice.ts';
+import { beforeSession, sessionTaker } from './gridFilter.ts';
+import { drift, drifter, meanLnOf } from './lattice.ts';
 import { middleParameters } from './middleParameters.ts';
 import { modelWith } from './modelsOf.ts';
 import { type ParameterName, type Prior, parameterNames } from './parameters.ts';
@@ -50,7 +50,7 @@ export function addSet(posterior: StrengthPosterior, set: SetEvidence): Strength
   const weighed = spread.map((particle) => {
     const { parameters, newest } = particle;
     const before = isNew
-      ? drift(newest.after, (set.day - (newestDay ?? set.day)) / 7, parameters)
+      ? beforeSession(newest, (set.day - (newestDay ?? set.day)) / 7, drifter(parameters, ownRoom), true)
       : newest.before;
     const taken = sessionTaker(lift, parameters, ownRoom)(before, session);
     return {

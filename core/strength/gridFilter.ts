@@ -1,5 +1,6 @@
 import { ownRoom, type Room, turningRoom } from '../numeric/room.ts';
-import { drifter, type Lattice, normalLattice, STEP_LN, sampled, trim } from './lattice.ts';
+import { fallChance, stillShaken } from './change.ts';
+import { drifter, type Lattice, normalLattice, STEP_LN, sampled, trim, withFall } from './lattice.ts';
 import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE } from './noise.ts';
 import { DAY_SD, type Parameters } from './parameters.ts';
 import { type LiftModel, type ReadModel, readerOf } from './readGroup.ts';
@@ -11,16 +12,34 @@ import type { SetModel } from './setModel.ts';
 export interface GridResult {
   lnEvidence: number;
   newest: NewestSession;
-  /** After each session, and how likely each strength made that session: kept only when asked for. */
+  /** Session by session, kept only when asked for: strength after it, how likely each strength made it, and the share that fell before it. */
   filtered: Lattice[];
   likelihoods: Lattice[];
+  fallShares: number[];
+}
+
+/** Strength on a day before its sets, but for a fall before it: how probable one is, and how probable that one lately was. */
+export interface BeforeSession {
+  strength: Lattice;
+  fallChance: number;
+  shaken: number;
+  /** One of the newest: no later set tells whether strength fell before it. */
+  isLate: boolean;
 }
 
 /** What one set of parameters makes of the newest session: strength on its day before and after it, and how likely it was. */
 export interface NewestSession {
-  before: Lattice;
+  before: BeforeSession;
   after: Lattice;
+  /** Probability that strength lately fell. */
+  shaken: number;
   lnEvidence: number;
+}
+
+interface TakenSession extends NewestSession {
+  likelihood: Lattice;
+  /** Chance of a fall before it; nought where nothing spoke for one and none was looked for. */
+  fallShare: number;
 }
 
 /**
@@ -37,49 +56,83 @@ export function gridFilter(
   const room = keep ? ownRoom : passing;
   const take = sessionTaker(lift, parameters, room);
   const drifted = drifter(parameters, room);
-  const before = priorLattice(strength);
-  let newest: NewestSession = { before, after: before, lnEvidence: 0 };
+  const start = priorLattice(strength);
+  let newest: NewestSession = {
+    before: { strength: start, fallChance: 0, shaken: 0, isLate: false },
+    after: start,
+    shaken: 0,
+    lnEvidence: 0,
+  };
   let lnEvidence = 0;
   let lastDay = sessions[0]?.day ?? 0;
+  const newestDay = sessions[sessions.length - 1]?.day ?? 0;
   const filtered: Lattice[] = [];
   const likelihoods: Lattice[] = [];
+  const fallShares: number[] = [];
   for (const session of sessions) {
-    const ahead = drifted(newest.after, (session.day - lastDay) / 7);
+    const weeks = (session.day - lastDay) / 7;
     lastDay = session.day;
-    const smooth = keep ? new Float64Array(ahead.weights.length) : null;
-    newest = take(ahead, session, smooth);
-    lnEvidence += newest.lnEvidence;
-    if (smooth !== null) {
-      filtered.push(newest.after);
-      likelihoods.push({ first: ahead.first, weights: smooth });
+    const isLate = session.day > newestDay - LATE_DAYS;
+    const taken = take(beforeSession(newest, weeks, drifted, isLate), session);
+    newest = taken;
+    lnEvidence += taken.lnEvidence;
+    if (keep) {
+      filtered.push(taken.after);
+      likelihoods.push(taken.likelihood);
+      fallShares.push(taken.fallShare);
     }
   }
-  const { lnEvidence: newestLn } = newest;
-  newest = { before: copyOf(newest.before), after: copyOf(newest.after), lnEvidence: newestLn };
-  return { lnEvidence, newest, filtered, likelihoods };
+  const { before, after, shaken, lnEvidence: newestLn } = newest;
+  newest = {
+    before: { ...before, strength: copyOf(before.strength) },
+    after: copyOf(after),
+    shaken,
+    lnEvidence: newestLn,
+  };
+  return { lnEvidence, newest, filtered, likelihoods, fallShares };
 }
 
-/** A session is filtered from what stood before it, drifted or not, into what stands after it. */
-const passing = turningRoom(3);
+/** What was after a session stays while the next is taken: drifted, weighed, and both once more after a fall. */
+const passing = turningRoom(8);
+
+/** What is believed `weeks` after a session. */
+export function beforeSession(
+  { after, shaken }: Pick<NewestSession, 'after' | 'shaken'>,
+  weeks: number,
+  drifted: (state: Lattice, weeks: number) => Lattice,
+  isLate: boolean,
+): BeforeSession {
+  const still = stillShaken(shaken, weeks);
+  return {
+    strength: drifted(after, weeks),
+    fallChance: fallChance(weeks, still),
+    shaken: still,
+    isLate,
+  };
+}
 
 function copyOf({ first, weights }: Lattice): Lattice {
   return { first, weights: weights.slice() };
 }
 
 /**
- * For one set of parameters: takes a session into what was believed of strength on its day. `smooth`, where given, is
- * filled with how likely each strength made the session.
+ * A fall is looked for where the lowest strength that was believed possible makes the session so many times likelier than what was
+ * believed: else it could hardly show, and the grid would only be longer. Before the newest sessions it is always thought of: what is
+ * believed of today has to leave room for one that light sets do not show.
  */
+const LOWER_LIKELIER = 10;
+const LATE_DAYS = 14;
+
+/** For one set of parameters: takes a session into what was believed of strength on its day. */
 export function sessionTaker(
   lift: LiftModel,
   parameters: Parameters,
   room: Room,
-): (before: Lattice, session: Session, smooth?: Float64Array | null) => NewestSession {
+): (before: BeforeSession, session: Session) => TakenSession {
   const dayForm = dayFormKernel(DAY_SD * Math.exp(parameters.lnDaySd));
   const read: (model: SetModel) => ReadModel = readerOf(parameters, lift);
   const form = dayForm.weights;
-  return (before, session, smooth = null) => {
-    const { first, weights } = before;
+  const weigh = ({ first, weights }: Lattice, session: Session) => {
     const count = weights.length;
     const { values, lnScale } = sessionLikelihood(
       session,
@@ -89,17 +142,29 @@ export function sessionTaker(
       // Some more than needed, so that `means` may take them abreast.
       count + form.length + ABREAST - 2,
     );
-    const product = means(values, form, room(count));
-    smooth?.set(product);
+    const likelihood = means(values, form, room(count));
+    const product = room(count);
     let sum = 0;
     for (let i = 0; i < count; i++) {
-      product[i]! *= weights[i]!;
+      product[i] = likelihood[i]! * weights[i]!;
       sum += product[i]!;
     }
+    return { first, likelihood, product, sum, lnEvidence: Math.log(sum) + lnScale };
+  };
+  return (before, session) => {
+    const { strength, fallChance: chance, shaken, isLate } = before;
+    const stayed = weigh(strength, session);
+    const looked = chance > 0 && (isLate || stayed.likelihood[0]! > LOWER_LIKELIER * stayed.sum);
+    const weighed = looked ? weigh(withFall(strength, chance, room), session) : stayed;
+    const { first, likelihood, product, sum, lnEvidence } = weighed;
+    const fell = looked ? 1 - (1 - chance) * Math.exp(stayed.lnEvidence - lnEvidence) : 0;
     return {
       before,
       after: trim({ first, weights: product }, sum),
-      lnEvidence: Math.log(sum) + lnScale,
+      shaken: fell + (1 - fell) * shaken,
+      lnEvidence,
+      likelihood: { first, weights: likelihood },
+      fallShare: looked ? chance : 0,
     };
   };
 }

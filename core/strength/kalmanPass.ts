@@ -1,5 +1,10 @@
+import { type Moments, mixedNormal } from '../numeric/mixedNormal.ts';
 import { normalCdf, normalDensity, normalQuantile } from '../numeric/normal.ts';
+import { weightsOfLn } from '../numeric/weightsOfLn.ts';
+import { changeOver, FALL_LN, fallChance, stillShaken, trainedWeeks } from './change.ts';
 import {
+  BAD_DAY_BELOW,
+  BAD_DAY_FACTOR,
   BAD_DAY_SHARE,
   LAST_FACTOR,
   PEAK_FACTOR,
@@ -13,7 +18,7 @@ import {
   TAIL,
   WILD_SHARE,
 } from './noise.ts';
-import { DAY_SD, type ParameterName, type Parameters, type Prior, WEEK_SD } from './parameters.ts';
+import { DAY_SD, type ParameterName, type Parameters, type Prior } from './parameters.ts';
 import type { LiftModel } from './readGroup.ts';
 import { DIFFERENCE, type ReadingBeside } from './readingsBeside.ts';
 import { atSurplus, type ReadTable, surplusAtRep } from './readTable.ts';
@@ -68,8 +73,7 @@ export function kalmanPass(
     covariance[(k + 2) * n + k + 2] = prior.sd[name] ** 2;
   });
   const daySd = DAY_SD * Math.exp(around.lnDaySd);
-  const weekSd = WEEK_SD * Math.exp(around.lnWeekSd);
-  const gainIndex = names.indexOf('weekGain') + 2;
+  const gainAt = names.indexOf('weekGain');
   const tiringAt = names.indexOf('lnTiring');
   const h = new Float64Array(n);
   const Ph = new Float64Array(n);
@@ -211,18 +215,15 @@ export function kalmanPass(
   };
 
   let lastDay = sessions[0]?.day ?? 0;
-  sessions.forEach((session, at) => {
-    const weeks = (session.day - lastDay) / 7;
-    lastDay = session.day;
-    advance(covariance, mean, n, gainIndex > 1 ? gainIndex : -1, weeks, weekSd);
+  /** What a session's sets tell; returns how each of its groups surprised, and how far it moved strength. */
+  const takeSession = (session: Session, at: number, formLn: number, formVariance: number) => {
     for (let j = 0; j < n; j++) {
       covariance[n + j] = 0;
       covariance[j * n + 1] = 0;
     }
-    mean[1] = 0;
-    covariance[n + 1] = daySd * daySd * (1 + BAD_DAY_SHARE * 3);
+    mean[1] = formLn;
+    covariance[n + 1] = formVariance;
     const effects = session.groups.map((_, group) => ({ session: at, group, surprise: 0, movedLn: 0 }));
-    surprises.push(...effects);
     const takeAll = (take: Taking) =>
       session.groups.forEach((group, g) => {
         const before = mean[0]!;
@@ -242,7 +243,45 @@ export function kalmanPass(
       return takeOutcome(group, reading);
     });
     takeAll(takeReadings);
-    dayLnNow.push(mean[0]! + mean[1]);
+    return effects;
+  };
+  let shaken = 0;
+  const stateNow = () => ({ mean: mean.slice(), covariance: covariance.slice(), lnEvidence });
+  const goOnFrom = (state: Moments & { lnEvidence: number }) => {
+    mean.set(state.mean);
+    covariance.set(state.covariance);
+    lnEvidence = state.lnEvidence;
+  };
+  sessions.forEach((session, at) => {
+    const weeks = (session.day - lastDay) / 7;
+    lastDay = session.day;
+    advance(covariance, mean, n, gainAt + 2, weeks, around.lnWeekSd);
+    shaken = stillShaken(shaken, weeks);
+    const chance = fallChance(weeks, shaken);
+    const before = stateNow();
+    const effects = takeSession(session, at, 0, daySd * daySd * (1 + BAD_DAY_SHARE * 3));
+    if (chance > 0 && effects.some(({ surprise }) => surprise < FALL_ASKED)) {
+      // A day far below what was expected is read twice more, as a bad day and as one after a fall; of all three the moments are kept.
+      const usual = stateNow();
+      goOnFrom(before);
+      takeSession(session, at, -BAD_DAY_BELOW * daySd, (BAD_DAY_FACTOR * daySd) ** 2);
+      const bad = stateNow();
+      goOnFrom(before);
+      mean[0]! -= FALL_LN;
+      covariance[0]! += FALL_LN ** 2;
+      takeSession(session, at, 0, daySd * daySd);
+      const fallen = stateNow();
+      const states = [usual, bad, fallen];
+      const chances = [(1 - chance) * (1 - BAD_DAY_SHARE), (1 - chance) * BAD_DAY_SHARE, chance];
+      const lnJoint = states.map((state, k) => Math.log(chances[k]!) + state.lnEvidence);
+      const most = Math.max(...lnJoint);
+      const shares = [...weightsOfLn(lnJoint).weights];
+      const lnMixed = most - Math.log(shares[lnJoint.indexOf(most)]!);
+      goOnFrom({ ...mixedNormal(states, shares), lnEvidence: lnMixed });
+      shaken = shares[2]! + (1 - shares[2]!) * shaken;
+    }
+    surprises.push(...effects);
+    dayLnNow.push(mean[0]! + mean[1]!);
   });
   // Kept at the population's tiring, so that every lifter's own can scale it.
   for (const { groups } of sessions)
@@ -260,22 +299,28 @@ function twoSided(likelihood: number): number {
   return -normalQuantile(Math.min(0.5, Math.max(1e-12, likelihood / 2)));
 }
 
-/** Time passes: strength gains its weekly share and wanders. */
+/** Surprises below so many standard deviations let a fall be thought of. */
+const FALL_ASKED = -2;
+
+/** Time passes: strength changes, and with it what hangs on its gain. `gainIndex` below 2: no gain in the state. */
 function advance(
   covariance: Float64Array,
   mean: Float64Array,
   n: number,
   gainIndex: number,
   weeks: number,
-  weekSd: number,
+  lnWeekSd: number,
 ): void {
   if (!(weeks > 0)) return;
-  if (gainIndex >= 0) {
-    mean[0]! += weeks * mean[gainIndex]!;
-    for (let j = 0; j < n; j++) covariance[j]! += weeks * covariance[gainIndex * n + j]!;
-    for (let i = 0; i < n; i++) covariance[i * n]! += weeks * covariance[i * n + gainIndex]!;
+  const isLearned = gainIndex > 1;
+  const { meanLn, sdLn } = changeOver(weeks, { weekGain: isLearned ? mean[gainIndex]! : 0, lnWeekSd });
+  mean[0]! += meanLn;
+  if (isLearned) {
+    const trained = trainedWeeks(weeks);
+    for (let j = 0; j < n; j++) covariance[j]! += trained * covariance[gainIndex * n + j]!;
+    for (let i = 0; i < n; i++) covariance[i * n]! += trained * covariance[i * n + gainIndex]!;
   }
-  covariance[0]! += weeks * weekSd * weekSd;
+  covariance[0]! += sdLn * sdLn;
 }
 
 function possibleReps(table: ReadTable, surplus: number): number {

@@ -1,5 +1,6 @@
 import { ownRoom, type Room } from '../numeric/room.ts';
-import { type Parameters, WEEK_SD } from './parameters.ts';
+import { changeOver, FALL_LN } from './change.ts';
+import type { Parameters } from './parameters.ts';
 
 /** Distance of grid points in ln strength: below the narrowest error on it, so that sums over points are as good as integrals. */
 export const STEP_LN = 0.01;
@@ -23,16 +24,16 @@ export function drifter(parameters: Parameters, room: Room): (state: Lattice, we
   return (state, weeks) => (weeks > 0 ? convolve(state, kernelOf(weeks), room) : state);
 }
 
-/** Steps on the grid, each worked out once: a log has few different gaps between its days. */
-export function driftKernels(parameters: Parameters): (weeks: number) => Lattice {
+/** Steps on the grid, each worked out once: a log has few different gaps between its days. `fallShare`: of them are falls too. */
+export function driftKernels(parameters: Parameters): (weeks: number, fallShare?: number) => Lattice {
   const known = new Map<number, Lattice>();
-  return (weeks) => {
+  return (weeks, fallShare = 0) => {
     let kernel = known.get(weeks);
     if (kernel === undefined) {
       kernel = driftKernel(weeks, parameters);
       known.set(weeks, kernel);
     }
-    return kernel;
+    return fallShare > 0 ? withFall(kernel, fallShare, ownRoom) : kernel;
   };
 }
 
@@ -40,15 +41,32 @@ export function driftKernels(parameters: Parameters): (weeks: number) => Lattice
  * A step on the grid. Its mean moves the points themselves; its spread is sampled where it is wide and has three points
  * of the same variance where it is narrow.
  */
-function driftKernel(weeks: number, { weekGain, lnWeekSd }: Parameters): Lattice {
-  const moved = (weeks * weekGain) / STEP_LN;
-  const spread = (WEEK_SD * Math.exp(lnWeekSd) * Math.sqrt(weeks)) / STEP_LN;
+function driftKernel(weeks: number, parameters: Parameters): Lattice {
+  const { meanLn, sdLn } = changeOver(weeks, parameters);
+  const moved = meanLn / STEP_LN;
+  const spread = sdLn / STEP_LN;
   if (spread < 0.8) {
     const square = spread * spread;
     return { first: moved - 1, weights: Float64Array.of(square / 2, 1 - square, square / 2) };
   }
   const radius = Math.ceil(4 * spread);
   return sampled(moved - radius, 2 * radius + 1, (i) => Math.exp(-0.5 * ((i - radius) / spread) ** 2));
+}
+
+/** What of a fall is left at each further step of the grid, and how far down falls are followed. */
+const STILL_FALLING = Math.exp(-STEP_LN / FALL_LN);
+const DEEPEST_STEPS = Math.round(0.3 / STEP_LN);
+
+/** A share of what is believed falls by exponentially distributed steps: one sweep from the top, since these add up as they go. */
+export function withFall({ first, weights }: Lattice, share: number, room: Room): Lattice {
+  const result = room(weights.length + DEEPEST_STEPS);
+  let falling = 0;
+  for (let i = result.length - 1; i >= 0; i--) {
+    const stays = weights[i - DEEPEST_STEPS] ?? 0;
+    falling = STILL_FALLING * falling + (1 - STILL_FALLING) * stays;
+    result[i] = (1 - share) * stays + share * falling;
+  }
+  return { first: first - DEEPEST_STEPS, weights: result };
 }
 
 /** A normal distribution on the grid. */

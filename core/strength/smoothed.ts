@@ -6,7 +6,7 @@ import type { Session } from './sessions.ts';
 /** Strength at every session given all of them: the pass back over what `gridFilter` kept. */
 export function smoothed(
   sessions: readonly Session[],
-  { filtered, likelihoods }: GridResult,
+  { filtered, likelihoods, fallShares }: GridResult,
   parameters: Parameters,
 ): Lattice[] {
   const kernelOf = driftKernels(parameters);
@@ -17,7 +17,7 @@ export function smoothed(
   for (let j = newest - 1; j >= 0; j--) {
     const { first, weights } = filtered[j]!;
     const weeks = (sessions[j + 1]!.day - sessions[j]!.day) / 7;
-    const later = meansAhead(onwards, kernelOf(weeks), first, weights.length);
+    const later = meansAhead(onwards, kernelOf(weeks, fallShares[j + 1]!), first, weights.length);
     const product = new Float64Array(weights.length);
     let sum = 0;
     for (let i = 0; i < product.length; i++) {

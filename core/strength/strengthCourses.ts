@@ -1,5 +1,6 @@
 import type { StrengthPosterior } from './estimateStrength.ts';
 import type { FilteredAnswer } from './filteredAnswers.ts';
+import type { GridResult } from './gridFilter.ts';
 import { driftKernels, type Lattice, STEP_LN } from './lattice.ts';
 import type { Session } from './sessions.ts';
 
@@ -31,9 +32,10 @@ export function strengthCourses(
   const uniform = () => (0.5 + ++drawn * GOLDEN) % 1;
   return answers.flatMap(({ parameters, strength, result }) => {
     const filtered = result.filtered.slice(from);
+    const fallShares = result.fallShares.slice(from);
     const kernelOf = driftKernels(parameters);
     return Array.from({ length: COURSES_EACH }, () => {
-      const course = courseBack(late, filtered, strength, kernelOf, onDay, uniform);
+      const course = courseBack(late, { filtered, fallShares }, strength, kernelOf, onDay, uniform);
       return days.map((day) => valueOn(late, course, day, onDay));
     });
   });
@@ -42,9 +44,9 @@ export function strengthCourses(
 /** ln strength at every session and, last, on the day asked for. */
 function courseBack(
   sessions: readonly Session[],
-  filtered: readonly Lattice[],
+  { filtered, fallShares }: Pick<GridResult, 'filtered' | 'fallShares'>,
   last: Lattice,
-  kernelOf: (weeks: number) => Lattice,
+  kernelOf: ReturnType<typeof driftKernels>,
   onDay: number,
   uniform: () => number,
 ): number[] {
@@ -55,7 +57,7 @@ function courseBack(
     const here = filtered[j]!;
     const weeks = ((sessions[j + 1]?.day ?? onDay) - sessions[j]!.day) / 7;
     if (weeks > 0) {
-      const chosen = pick(before(point, here, kernelOf(weeks)), uniform());
+      const chosen = pick(before(point, here, kernelOf(weeks, fallShares[j + 1] ?? 0)), uniform());
       point = chosen < 0 ? nearest(here, point) : here.first + chosen;
     }
     course[j] = point * STEP_LN;
