@@ -26,7 +26,7 @@ import { MOST_ALIKE } from './sessionLikelihood.ts';
 import type { EffortGroup, Session, Told } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
 import { wear } from './wear.ts';
-import { LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
+import { isOfSeveral, KEPT_REPS, KEPT_SD_LN, LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
 
 /** A normal approximation of everything that is believed after the last session. */
 export interface KalmanResult {
@@ -209,7 +209,10 @@ export function kalmanPass(
       const said = group.made + left + RESERVE_UNSAID_REPS - (RESERVE_SD_PER_REP * sd) / Math.sqrt(count);
       found(said, sd, possibleReps);
     }
-    if (group.topShare > 0)
+    if (group.topShare > 0 && isOfSeveral(group)) {
+      const surplus = surplusBeyond(group, reading, group.made + KEPT_REPS);
+      surprises.push(gauss(-surplus, project(), KEPT_SD_LN / Math.sqrt(group.topShare)));
+    } else if (group.topShare > 0)
       found(group.made + LEFT_REPS, LEFT_SD_REPS / Math.sqrt(group.topShare), possibleReps);
     return surprises;
   };

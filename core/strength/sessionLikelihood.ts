@@ -16,7 +16,7 @@ import type { ReadModel } from './readGroup.ts';
 import { atSurplus, type ReadTable } from './readTable.ts';
 import type { EffortGroup, Session, Told } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
-import { LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
+import { isOfSeveral, KEPT_REPS, KEPT_SD_LN, LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
 
 /** Alike sets of a day count as no more than this many: what one of them hides, the others hide too. */
 export const MOST_ALIKE = 3;
@@ -65,7 +65,8 @@ function multiplyIn(values: Float64Array, from: number, group: EffortGroup, tabl
   if (peakMps.count > 0) lnScale += multiplySpeed(values, from, peakMps, PEAK_FACTOR, table.peakMps());
   if (lastMps.count > 0) lnScale += multiplySpeed(values, from, lastMps, LAST_FACTOR, table.lastMps(made));
   if (group.reserve.count > 0) multiplyReserve(values, from, group, table);
-  if (group.topShare > 0) multiplyTop(values, from, group, table);
+  if (group.topShare > 0 && isOfSeveral(group)) multiplyKept(values, from, group, table);
+  else if (group.topShare > 0) multiplyTop(values, from, group, table);
   if (group.stopped.count > 0) multiplyStop(values, from, group, table);
   return lnScale;
 }
@@ -107,6 +108,17 @@ function multiplyTop(
   const perSd = Math.sqrt(topShare) / LEFT_SD_REPS;
   const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
   for (let i = 0; i < values.length; i++) values[i]! *= tailed((made + LEFT_REPS - possible[i]!) * perSd);
+}
+
+function multiplyKept(
+  values: Float64Array,
+  from: number,
+  { made, topShare }: EffortGroup,
+  table: ReadTable,
+): void {
+  const left = from - table.neededFor(made + KEPT_REPS);
+  const perSd = Math.sqrt(topShare) / KEPT_SD_LN;
+  for (let i = 0; i < values.length; i++) values[i]! *= tailed((left + i * STEP_LN) * perSd);
 }
 
 function multiplyStop(
