@@ -11,7 +11,13 @@ import { normalQuantile } from '#core/numeric/normal.ts';
 import { ascend, COARSE } from '#core/rep/ascend.ts';
 import type { Capability } from '#core/rep/Capability.ts';
 import { fitStrength } from '#core/rep/fitStrength.ts';
-import { changeOver, FALL_LN, fallChance, stillShaken } from '#core/strength/change.ts';
+import {
+  changeOver,
+  FURTHER_FALL_LN,
+  fallChance,
+  LEAST_FALL_LN,
+  stillShaken,
+} from '#core/strength/change.ts';
 import { reboundOf } from '#core/strength/nodeWeights.ts';
 import {
   BAD_DAY_BELOW,
@@ -223,7 +229,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     lnTotal += meanLn + sdLn * random.normal();
     shaken = stillShaken(shaken, weeks);
     if (!mayFall || random.uniform() > fallChance(weeks, shaken)) return;
-    lnTotal += FALL_LN * Math.log(random.uniform());
+    lnTotal -= LEAST_FALL_LN - FURTHER_FALL_LN * Math.log(random.uniform());
     shaken = 1;
   };
   while (day < lastDay) {

@@ -3,11 +3,9 @@ import { mixedNormal } from './mixedNormal.ts';
 
 // Closed form of two points: mean p b, variance p (1 - p) (b - a)^2 about them.
 test('two sure values make the mean and variance of a coin', () => {
-  const sure = (x: number, y: number) => ({
-    mean: Float64Array.of(x, y),
-    covariance: new Float64Array(4),
-  });
-  const { mean, covariance } = mixedNormal([sure(0, 0), sure(1, -2)], [0.7, 0.3]);
+  const low = { mean: Float64Array.of(0, 0), covariance: new Float64Array(4) };
+  const high = { mean: Float64Array.of(1, -2), covariance: new Float64Array(4) };
+  const { mean, covariance } = mixedNormal([low, high], [0.7, 0.3]);
   expect([...mean]).toEqual([0.3, -0.6]);
   [0.21, -0.42, -0.42, 0.84].forEach((value, at) => expect(covariance[at]).toBeCloseTo(value, 12));
 });

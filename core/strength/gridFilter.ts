@@ -120,7 +120,7 @@ function copyOf({ first, weights }: Lattice): Lattice {
  * believed: else it could hardly show, and the grid would only be longer. Before the newest sessions it is always thought of: what is
  * believed of today has to leave room for one that light sets do not show.
  */
-const LOWER_LIKELIER = 10;
+const LOWER_LIKELIER = 4;
 const LATE_DAYS = 14;
 
 /** For one set of parameters: takes a session into what was believed of strength on its day. */

@@ -1,7 +1,14 @@
 import { type Moments, mixedNormal } from '../numeric/mixedNormal.ts';
 import { normalCdf, normalDensity, normalQuantile } from '../numeric/normal.ts';
 import { weightsOfLn } from '../numeric/weightsOfLn.ts';
-import { changeOver, FALL_LN, fallChance, stillShaken, trainedWeeks } from './change.ts';
+import {
+  changeOver,
+  FURTHER_FALL_LN,
+  fallChance,
+  LEAST_FALL_LN,
+  stillShaken,
+  trainedWeeks,
+} from './change.ts';
 import {
   BAD_DAY_BELOW,
   BAD_DAY_FACTOR,
@@ -270,8 +277,8 @@ export function kalmanPass(
       takeSession(session, at, -BAD_DAY_BELOW * daySd, (BAD_DAY_FACTOR * daySd) ** 2);
       const bad = stateNow();
       goOnFrom(before);
-      mean[0]! -= FALL_LN;
-      covariance[0]! += FALL_LN ** 2;
+      mean[0]! -= LEAST_FALL_LN + FURTHER_FALL_LN;
+      covariance[0]! += FURTHER_FALL_LN ** 2;
       takeSession(session, at, 0, daySd * daySd);
       const fallen = stateNow();
       const states = [usual, bad, fallen];

@@ -1,5 +1,5 @@
 import { ownRoom, type Room } from '../numeric/room.ts';
-import { changeOver, FALL_LN } from './change.ts';
+import { changeOver, FURTHER_FALL_LN, LEAST_FALL_LN } from './change.ts';
 import type { Parameters } from './parameters.ts';
 
 /** Distance of grid points in ln strength: below the narrowest error on it, so that sums over points are as good as integrals. */
@@ -54,16 +54,18 @@ function driftKernel(weeks: number, parameters: Parameters): Lattice {
 }
 
 /** What of a fall is left at each further step of the grid, and how far down falls are followed. */
-const STILL_FALLING = Math.exp(-STEP_LN / FALL_LN);
+const STILL_FALLING = Math.exp(-STEP_LN / FURTHER_FALL_LN);
+const LEAST_STEPS = Math.round(LEAST_FALL_LN / STEP_LN);
 const DEEPEST_STEPS = Math.round(0.3 / STEP_LN);
 
-/** A share of what is believed falls by exponentially distributed steps: one sweep from the top, since these add up as they go. */
+/** A share of what is believed falls by a step and exponentially distributed ones: one sweep from the top, since these add up as they go. */
 export function withFall({ first, weights }: Lattice, share: number, room: Room): Lattice {
   const result = room(weights.length + DEEPEST_STEPS);
   let falling = 0;
   for (let i = result.length - 1; i >= 0; i--) {
     const stays = weights[i - DEEPEST_STEPS] ?? 0;
-    falling = STILL_FALLING * falling + (1 - STILL_FALLING) * stays;
+    const falls = weights[i - DEEPEST_STEPS + LEAST_STEPS] ?? 0;
+    falling = STILL_FALLING * falling + (1 - STILL_FALLING) * falls;
     result[i] = (1 - share) * stays + share * falling;
   }
   return { first: first - DEEPEST_STEPS, weights: result };

@@ -17,7 +17,7 @@ export function smoothed(
   for (let j = newest - 1; j >= 0; j--) {
     const { first, weights } = filtered[j]!;
     const weeks = (sessions[j + 1]!.day - sessions[j]!.day) / 7;
-    const later = meansAhead(onwards, kernelOf(weeks, fallShares[j + 1]!), first, weights.length);
+    const later = meansAhead(onwards, kernelOf(weeks, fallShares[j + 1]), first, weights.length);
     const product = new Float64Array(weights.length);
     let sum = 0;
     for (let i = 0; i < product.length; i++) {

@@ -1,4 +1,5 @@
 import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { narrowSentence } from '#contract/words/narrowSentence.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { equipmentWord } from '#web/parts/liftWords.ts';
@@ -12,6 +13,7 @@ export function TodayNumbers({ estimate }: { estimate: StrengthEstimate }) {
   const { observations, maxKg, inEquipment, setCount, lastSetOn, bodyMassKg, bodyMassKnown, on } = estimate;
   const body = `${Math.round(fromSi(bodyMassKg, mass))} ${mass}`;
   const why = `Worked out for ${dateText(on)} from ${setCount} sets: straight weight, an average rested day, at ${body} of body mass${bodyMassKnown === 'measured' ? '' : ', which is assumed'}. ${middleWords(maxKg, mass)}`;
+  const narrow = narrowSentence(maxKg);
   return (
     <div className="stack tight">
       <dl className="lifters-facts">
@@ -30,6 +32,7 @@ export function TodayNumbers({ estimate }: { estimate: StrengthEstimate }) {
           ? 'No set is logged yet: this is what is usual at this body mass, and the range is as wide as people differ.'
           : `Rests on ${setCount} ${setCount === 1 ? 'set' : 'sets'}${lastSetOn === null ? '' : `, the newest of ${dateText(lastSetOn)}`}. ${newestWords(observations, { mass, length })}`}
       </p>
+      {narrow !== null && <p className="small quiet">{narrow}</p>}
     </div>
   );
 }

@@ -1,0 +1,10 @@
+import type { Belief } from '#contract/strengthEstimate.ts';
+
+/** A range wider than this from end to end, as a share of the middle, is wide (judgement). */
+const WIDE_SHARE = 0.15;
+
+/** What to log so that a wide range of the maximum becomes narrower; null where it is narrow enough. */
+export function narrowSentence({ low80, median, high80 }: Belief): string | null {
+  if (high80 - low80 <= WIDE_SHARE * median) return null;
+  return 'The range is wide, since the log cannot tell more. One heavy single, one bar speed, or one word on how many reps were left after a hard set makes it narrower.';
+}
