@@ -43,14 +43,23 @@ describe('a work-up that says nothing but "made"', () => {
     expect(read(rise())).toEqual([[0, 0, 1]]);
   });
 
-  it('is none where it ended with a miss, did not rise, or was of more than three reps', () => {
+  it('is none where it ended with a miss, did not rise, or was of more than ten reps', () => {
     expect(read(day(group(100), group(140), group(160, { missed: true })))).toEqual([[0, 0, 0]]);
     expect(read(day(group(160), group(160)))).toEqual([[0, 0]]);
     expect(read(rise({ made: 3 }))).toEqual([[0, 0, 1]]);
-    expect(read(rise({ made: 4 }))).toEqual([[0, 0, 0]]);
+    expect(read(rise({ made: 11 }))).toEqual([[0, 0, 0]]);
     // Another rack, other gear, the platform: no rise in one setup.
     const others = [{ rigging: { ...rigging } }, { equipment: 'wraps' as const }, { platform: true }];
     for (const other of others) expect(read(day(group(100), group(160, other)))).toEqual([[0, 0]]);
+  });
+
+  it('weighs one answer where it was of four to ten reps, all of them together, and is told apart from singles', () => {
+    expect(read(rise({ made: 5 }))).toEqual([[0, 0, 1]]);
+    expect(read(rise({ made: 10 }), rise({ made: 5 }))).toEqual([
+      [0, 0, 0.5],
+      [0, 0, 0.5],
+    ]);
+    expect(read(day(group(100), group(160, { made: 5 })))).toEqual([[0, 0]]);
   });
 
   it('never weighs more than six answers, all of them together', () => {
