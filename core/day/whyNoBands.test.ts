@@ -68,22 +68,6 @@ describe('why no bands serve', () => {
     expect(found?.reason === 'tooStrong' && found.roomKg).toBeCloseTo(30, 9);
   });
 
-  it('says what keeps every pair off, and what is too weak for the least that hangs', () => {
-    expect(whyNoBands(task, gearOf([800, 0], 300), freeSearch, 100)).toEqual({
-      reason: 'noneFits',
-      slack: 1,
-      stretched: 0,
-      tooMuchForAnchor: 1,
-    });
-    const aim = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
-    const bounds = { ...noBounds, leastBandShare: 0.25 };
-    expect(whyNoBands({ ...task, aim }, gearOf([100, 200]), { ...freeSearch, bounds }, 100)).toEqual({
-      reason: 'tooWeak',
-      strongestKg: 30,
-      leastKg: 50,
-    });
-  });
-
   it('tells a loop that is stretched too far from one that is slack', () => {
     // From a peg on the floor 0.4 m of loop are stretched to 1 m at lockout: two and a half times.
     const curves = fitBand({ restLengthM: 0.4, widthMm: 29, readings: [] });
@@ -112,6 +96,22 @@ describe('why no bands serve', () => {
     expect(whyNoBands({ ...task, aim }, gearOf([200, 210, 220]), rules, 100)).toMatchObject({
       reason: 'tooWeak',
       strongestKg: 43,
+    });
+  });
+
+  it('says what keeps every pair off, and what is too weak for the least that hangs', () => {
+    expect(whyNoBands(task, gearOf([800, 0], 300), freeSearch, 100)).toEqual({
+      reason: 'noneFits',
+      slack: 1,
+      stretched: 0,
+      tooMuchForAnchor: 1,
+    });
+    const aim = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
+    const bounds = { ...noBounds, leastBandShare: 0.25 };
+    expect(whyNoBands({ ...task, aim }, gearOf([100, 200]), { ...freeSearch, bounds }, 100)).toEqual({
+      reason: 'tooWeak',
+      strongestKg: 30,
+      leastKg: 50,
     });
   });
 
