@@ -5,6 +5,7 @@ import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { assembleCapability } from './assembleCapability.ts';
 import { bandLimitsOf, emptyBarOf, searchRulesOf } from './assembleRackGear.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
+import { strengthCautions } from './strengthCautions.ts';
 import { tooWeakForBar } from './tooWeakForBar.ts';
 
 describe('a new club, of which nothing was set', () => {
@@ -93,5 +94,23 @@ describe('a strength too small to prescribe by', () => {
     expect(holding(80 + 9.9)).toMatch(/can hold 9\.9 kg still at the hardest height beside a body of 90 kg/);
     expect(holding(200, 10.1)).toBeNull();
     expect(holding(200, 9.9)).toMatch(/has a maximum of 9\.9 kg/);
+  });
+});
+
+// The quartile of a normal lies 0.6745 standard deviations off; a day's form has 0.018 (judgement, docs/model.md, "strength").
+const said = (belowLn: number) => {
+  const strengthSdLn = Math.hypot(belowLn / 0.6745, 0.018);
+  const place = { strength: { strengthSdLn }, sure: { chance: 0.75, belowLn }, reference: {} };
+  const group = { aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 }, blocks: [] };
+  return strengthCautions(
+    group as unknown as Parameters<typeof strengthCautions>[0],
+    place as unknown as Parameters<typeof strengthCautions>[1],
+  ).length;
+};
+
+describe('a strength that is known badly', () => {
+  it('is one whose lower quarter lies 2 % below the middle and more, beyond what a day hides', () => {
+    expect(said(0.0195)).toBe(0);
+    expect(said(0.0205)).toBe(1);
   });
 });

@@ -1,0 +1,38 @@
+import { expect, it } from 'vitest';
+import { bareLoad } from '../load/bareLoad.ts';
+import { compileLoad } from '../load/compileLoad.ts';
+import type { Capability } from './Capability.ts';
+import { accelerationFunction } from './pushForce.ts';
+
+const G = 9.80665;
+const MASS_KG = 210;
+const lifter: Capability = {
+  strengthN: 2600,
+  slope: 0,
+  curvature: 0,
+  dip: { depth: 0, at: 0.4, width: 0.2 },
+  maxSpeedMps: 1e12,
+  rebound: 0,
+  reboundTimeS: 0.7,
+  strainAfterS: 1e6,
+  strainTimeS: 6,
+  buildUpTimeS: 0,
+  builtShare: 0,
+  easing: 1.4,
+  movedBodyKg: 60,
+  range: { fromM: 0.9, toM: 1.5 },
+};
+
+it.each([
+  [0.05, 0.1],
+  [0.2, 0.2],
+  [1, 1],
+])('with %d of its weight left by bands from above a bar is braked as by %d of it', (left, braked) => {
+  const forceN = -(1 - left) * MASS_KG * G;
+  const verticalAt = [0.9, 1.5].map((zM) => ({ zM, forceN }));
+  const load = { ...bareLoad(0.9, 1.5), barKg: 150, hungBands: [{ verticalAt, count: 1 }] };
+  const accelerationMps2 = accelerationFunction(compileLoad(load), lifter)(0, 1.4, 1);
+  // M dv/dt = F - L - easing M r^2 / (L / M) with r = v^2 / (2 (d + 2 mm)), L / M no less than a tenth of g (docs/model.md, "rep").
+  const r = 1 / (2 * (0.1 + 0.002));
+  expect(accelerationMps2).toBeCloseTo(2600 / MASS_KG - left * G - (1.4 * r ** 2) / (braked * G), 6);
+});
