@@ -1,10 +1,11 @@
+import type { PlanGroup } from '#contract/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { PercentField } from '#web/parts/PercentField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { basisWords } from './basisWords.ts';
-import { firstAim } from './firstAim.ts';
+import { aimToBegin } from './firstAim.ts';
 
 type PercentAim = Extract<Aim, { by: 'percent' }>;
 type SpeedAim = Extract<Aim, { by: 'speed' }>;
@@ -22,7 +23,13 @@ const ofWords = [
 ] as const satisfies readonly { value: NonNullable<SpeedAim['of']>; word: string }[];
 
 /** What the loads aim at, one of three ways; a percentage never stands without its basis. */
-export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) => void }) {
+export function AimFields(props: {
+  aim: Aim;
+  /** What was worked out for the group; null: nothing yet. */
+  plan: PlanGroup | null;
+  onChange: (aim: Aim) => void;
+}) {
+  const { aim, plan, onChange } = props;
   return (
     <div className="stack tight">
       <Choice
@@ -30,7 +37,7 @@ export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) =>
         showLabel
         options={aimWords}
         value={aim.by}
-        onChange={(by) => by !== aim.by && onChange(firstAim[by])}
+        onChange={(by) => by !== aim.by && onChange(aimToBegin(by, plan))}
       />
       {aim.by === 'percent' && <PercentFields aim={aim} onChange={onChange} />}
       {aim.by === 'capability' && (
@@ -50,9 +57,8 @@ export function AimFields({ aim, onChange }: { aim: Aim; onChange: (aim: Aim) =>
             onChange={(lockoutShare) => onChange({ ...aim, lockoutShare })}
           />
           <p className="field-hint wide">
-            Of what the lifter could just hold still at that height. 88 and 27 % is about what 55 % on the bar
-            and 25 % in bands make of a squat; the same share all the way up asks for far more band than is
-            usual.
+            Of what the lifter could just hold still at that height. It begins with what the plan at hand
+            comes to; the same share all the way up asks for far more band than is usual.
           </p>
         </div>
       )}

@@ -1,3 +1,4 @@
+import type { PlanGroup } from '#contract/dayPlan.ts';
 import type { Group } from '#contract/records/day.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift } from '#contract/records/lift.ts';
@@ -28,8 +29,14 @@ function sureWord(leastChance: number | null): SureWord {
 }
 
 /** What a group does: lift, start, aim and steps. Who lifts where stands in the tables below it. */
-export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange: (group: Group) => void }) {
-  const { group, boxes, onChange } = props;
+export function GroupPlan(props: {
+  group: Group;
+  boxes: readonly Box[];
+  /** What was worked out for the group; null: nothing yet. */
+  plan: PlanGroup | null;
+  onChange: (group: Group) => void;
+}) {
+  const { group, boxes, plan, onChange } = props;
   const say = useToast();
   const put = (change: Partial<Group>) => onChange({ ...group, ...change });
   const beginAgain = (work: Group['work']) => {
@@ -62,7 +69,7 @@ export function GroupPlan(props: { group: Group; boxes: readonly Box[]; onChange
       </div>
       <div className="stack">
         <h3>What the loads aim at</h3>
-        <AimFields aim={group.aim} onChange={(aim) => put({ aim })} />
+        <AimFields aim={group.aim} plan={plan} onChange={(aim) => put({ aim })} />
         <SelectField
           label="Lighter where it is not sure enough"
           value={sureWord(group.leastChance ?? null)}

@@ -61,7 +61,7 @@ export function GroupSection(props: {
           </button>
         </div>
       </div>
-      {open && <GroupPlan group={group} boxes={records.box} onChange={onChange} />}
+      {open && <GroupPlan group={group} boxes={records.box} plan={lines.plan} onChange={onChange} />}
       {lines.cautions.map((caution) => (
         <p key={caution} className="caution">
           {caution}

@@ -1,3 +1,4 @@
+import type { PlanGroup } from '#contract/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
 
 /**
@@ -15,3 +16,37 @@ export const firstAim: Record<Aim['by'], Aim> = {
   capability: { by: 'capability', bottomShare: 0.88, lockoutShare: 0.27 },
   speed: { by: 'speed', fromMps: 0.6, toMps: 0.8 },
 };
+
+/** Higher up the bar is let go of strength by momentum; the aim's own line ends there too (docs/model.md, "day"). */
+const MATTERS_TO = 0.85;
+
+/**
+ * What a group's aim begins with when it changes to another kind: shares of capability with those that the plan at hand
+ * comes to, in the mean of its lifters, so that the change of kind alone changes little.
+ */
+export function aimToBegin(by: Aim['by'], plan: Pick<PlanGroup, 'places'> | null): Aim {
+  const lines = (plan?.places ?? []).flatMap(({ solved }) => {
+    const shares = solved?.blocks.at(-1)?.explanation.shares.filter(({ s }) => s <= MATTERS_TO + 1e-9);
+    return shares && shares.length > 1 ? [lineThrough(shares)] : [];
+  });
+  if (by !== 'capability' || lines.length === 0) return firstAim[by];
+  const asked = (of: (line: { atBottom: number; atLockout: number }) => number) => {
+    const mean = lines.reduce((sum, line) => sum + of(line), 0) / lines.length;
+    return Math.min(1.2, Math.max(0.1, Math.round(100 * mean) / 100));
+  };
+  return {
+    by,
+    bottomShare: asked(({ atBottom }) => atBottom),
+    lockoutShare: asked(({ atLockout }) => atLockout),
+  };
+}
+
+/** Least squares, carried on to lockout. */
+function lineThrough(points: readonly { s: number; share: number }[]) {
+  const meanS = points.reduce((sum, { s }) => sum + s, 0) / points.length;
+  const meanShare = points.reduce((sum, { share }) => sum + share, 0) / points.length;
+  const slope =
+    points.reduce((sum, { s, share }) => sum + (s - meanS) * (share - meanShare), 0) /
+    points.reduce((sum, { s }) => sum + (s - meanS) ** 2, 0);
+  return { atBottom: meanShare - slope * meanS, atLockout: meanShare + slope * (1 - meanS) };
+}

@@ -13,6 +13,8 @@ export function useLines(prescription: Prescription | null, groupId: string) {
   const group = plan?.groups.find((candidate) => candidate.groupId === groupId) ?? null;
   const lines = group?.racks.flatMap((rack) => rackLines(group, rack.rackId, words)) ?? [];
   return {
+    /** As it was worked out. */
+    plan: group,
     of: (lifterId: string): LifterLine | null => lines.find((line) => line.lifterId === lifterId) ?? null,
     /** Why nothing could be worked out for a lifter. */
     problemOf: (lifterId: string): string | null =>
