@@ -17,7 +17,7 @@ export const firstAim: Record<Aim['by'], Aim> = {
   speed: { by: 'speed', fromMps: 0.6, toMps: 0.8 },
 };
 
-/** Higher up the bar is let go of strength by momentum; the aim's own line ends there too (docs/model.md, "day"). */
+/** An aim at shares looks no higher in the lift's range (docs/model.md, "day"). */
 const MATTERS_TO = 0.85;
 
 /**
