@@ -22,11 +22,11 @@ const compiled = compileLoad(load);
 const correction = { offsetMps: 0, perSurplusMps: 0.3, upToLn: 1.69 };
 const spread = (strengthSdLn: number) =>
   speedBeforeLog('squat', compiled, capability, correction, strengthSdLn)!;
+const mps = (byLn: number) =>
+  expectedRep(compiled, { ...capability, strengthN: capability.strengthN * Math.exp(byLn) }, 0, correction)
+    .meanSpeedMps;
 
 it('changes with strength as two expected reps of a little weaker and a little stronger lifter do', () => {
-  const mps = (byLn: number) =>
-    expectedRep(compiled, { ...capability, strengthN: capability.strengthN * Math.exp(byLn) }, 0, correction)
-      .meanSpeedMps;
   expect(spread(0).perLnMps).toBeCloseTo((mps(0.01) - mps(-0.01)) / 0.02, 1);
 });
 
