@@ -1,4 +1,4 @@
-/** Where a list of `count` noughts is to be found, to be written to. */
+/** Where a list of `count` numbers is to be found, all of them to be written over: what stands there before is anything. */
 export type Room = (count: number) => Float64Array;
 
 /** A list of its own each time. */
@@ -14,7 +14,7 @@ export function turningRoom(places: number): Room {
   return (count) => {
     turn = (turn + 1) % places;
     if (lists[turn]!.length < count) lists[turn] = new Float64Array(2 * count);
-    return lists[turn]!.subarray(0, count).fill(0);
+    return lists[turn]!.subarray(0, count);
   };
 }
 const ROOM_POINTS = 1024;

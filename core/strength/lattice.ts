@@ -63,8 +63,9 @@ export function withFall({ first, weights }: Lattice, share: number, room: Room)
   const result = room(weights.length + DEEPEST_STEPS);
   let falling = 0;
   for (let i = result.length - 1; i >= 0; i--) {
-    const stays = weights[i - DEEPEST_STEPS] ?? 0;
-    const falls = weights[i - DEEPEST_STEPS + LEAST_STEPS] ?? 0;
+    const stays = i >= DEEPEST_STEPS ? weights[i - DEEPEST_STEPS]! : 0;
+    const from = i - DEEPEST_STEPS + LEAST_STEPS;
+    const falls = from >= 0 && from < weights.length ? weights[from]! : 0;
     falling = STILL_FALLING * falling + (1 - STILL_FALLING) * falls;
     result[i] = (1 - share) * stays + share * falling;
   }
@@ -120,7 +121,7 @@ function convolve(
   { first: kernelFirst, weights: kernel }: Lattice,
   room: Room,
 ): Lattice {
-  const result = room(weights.length + kernel.length - 1);
+  const result = room(weights.length + kernel.length - 1).fill(0);
   for (let i = 0; i < weights.length; i++) {
     const weight = weights[i]!;
     for (let k = 0; k < kernel.length; k++) result[i + k]! += weight * kernel[k]!;

@@ -33,6 +33,7 @@ export function sessionLikelihood(
   count: number,
 ): { values: Float64Array; lnScale: number } {
   const values = scratch(count).fill(1);
+  const tails = tailScratch(count).fill(1);
   let lnScale = 0;
   for (const group of session.groups) {
     const { straightLn, table } = read(group.model);
@@ -41,16 +42,25 @@ export function sessionLikelihood(
       group.carriedLn * Math.exp(parameters.lnTiring) -
       (group.equipment === null ? 0 : parameters[group.equipment]) -
       (group.platform ? parameters.platform : 0);
-    lnScale += multiplyIn(values, first * STEP_LN - offset, group, table);
+    lnScale += multiplyIn(values, tails, first * STEP_LN - offset, group, table);
   }
+  for (let i = 0; i < count; i++) values[i]! /= tails[i]! * tails[i]! * Math.sqrt(tails[i]!);
   return { values, lnScale };
 }
 
 const scratch = turningRoom(1);
+/** Products of the bases of Student's densities: all are raised to their power at once, since roots are dear. */
+const tailScratch = turningRoom(1);
 const possibleReps = turningRoom(1);
 
 /** Multiplies one group's likelihood in, the first value at surplus `from`; returns the ln of what does not depend on strength. */
-function multiplyIn(values: Float64Array, from: number, group: EffortGroup, table: ReadTable): number {
+function multiplyIn(
+  values: Float64Array,
+  tails: Float64Array,
+  from: number,
+  group: EffortGroup,
+  table: ReadTable,
+): number {
   const { made, missed } = group;
   const times = Math.min(group.count, MOST_ALIKE);
   let lnScale = 0;
@@ -61,18 +71,18 @@ function multiplyIn(values: Float64Array, from: number, group: EffortGroup, tabl
     lnScale += multiplyMade(values, from, table.neededFor(made), times);
   }
   const { fastestMps, peakMps, lastMps } = group;
-  if (fastestMps.count > 0) lnScale += multiplySpeed(values, from, fastestMps, 1, table.speedMps);
-  if (peakMps.count > 0) lnScale += multiplySpeed(values, from, peakMps, PEAK_FACTOR, table.peakMps());
-  if (lastMps.count > 0) lnScale += multiplySpeed(values, from, lastMps, LAST_FACTOR, table.lastMps(made));
-  if (group.reserve.count > 0) multiplyReserve(values, from, group, table);
-  if (group.topShare > 0 && isOfSeveral(group)) multiplyKept(values, from, group, table);
-  else if (group.topShare > 0) multiplyTop(values, from, group, table);
+  if (fastestMps.count > 0) lnScale += multiplySpeed(tails, from, fastestMps, 1, table.speedMps);
+  if (peakMps.count > 0) lnScale += multiplySpeed(tails, from, peakMps, PEAK_FACTOR, table.peakMps());
+  if (lastMps.count > 0) lnScale += multiplySpeed(tails, from, lastMps, LAST_FACTOR, table.lastMps(made));
+  if (group.reserve.count > 0) multiplyReserve(values, tails, from, group, table);
+  if (group.topShare > 0 && isOfSeveral(group)) multiplyKept(tails, from, group, table);
+  else if (group.topShare > 0) multiplyTop(tails, from, group, table);
   if (group.stopped.count > 0) multiplyStop(values, from, group, table);
   return lnScale;
 }
 
 function multiplySpeed(
-  values: Float64Array,
+  tails: Float64Array,
   from: number,
   { mean, count }: Told,
   factor: number,
@@ -80,13 +90,14 @@ function multiplySpeed(
 ): number {
   const sd = factor * speedSdMps(count);
   const perSd = 1 / sd;
-  for (let i = 0; i < values.length; i++)
-    values[i]! *= tailed((mean - atSurplus(speedMps, from + i * STEP_LN)) * perSd);
+  for (let i = 0; i < tails.length; i++)
+    tails[i]! *= tailBase((mean - atSurplus(speedMps, from + i * STEP_LN)) * perSd);
   return -Math.log(sd);
 }
 
 function multiplyReserve(
   values: Float64Array,
+  tails: Float64Array,
   from: number,
   { made, reserve }: EffortGroup,
   table: ReadTable,
@@ -95,30 +106,31 @@ function multiplyReserve(
   const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
   for (let i = 0; i < values.length; i++) {
     const perSd = 1 / reserveSd(possible[i]! - made, reserve.count);
-    values[i]! *= tailed((said - possible[i]!) * perSd) * perSd;
+    tails[i]! *= tailBase((said - possible[i]!) * perSd);
+    values[i]! *= perSd;
   }
 }
 
 function multiplyTop(
-  values: Float64Array,
+  tails: Float64Array,
   from: number,
   { made, topShare }: EffortGroup,
   table: ReadTable,
 ): void {
   const perSd = Math.sqrt(topShare) / LEFT_SD_REPS;
-  const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
-  for (let i = 0; i < values.length; i++) values[i]! *= tailed((made + LEFT_REPS - possible[i]!) * perSd);
+  const possible = table.repsAlong(from, STEP_LN, possibleReps(tails.length));
+  for (let i = 0; i < tails.length; i++) tails[i]! *= tailBase((made + LEFT_REPS - possible[i]!) * perSd);
 }
 
 function multiplyKept(
-  values: Float64Array,
+  tails: Float64Array,
   from: number,
   { made, topShare }: EffortGroup,
   table: ReadTable,
 ): void {
   const left = from - table.neededFor(made + KEPT_REPS);
   const perSd = Math.sqrt(topShare) / KEPT_SD_LN;
-  for (let i = 0; i < values.length; i++) values[i]! *= tailed((left + i * STEP_LN) * perSd);
+  for (let i = 0; i < tails.length; i++) tails[i]! *= tailBase((left + i * STEP_LN) * perSd);
 }
 
 function multiplyStop(
@@ -140,6 +152,10 @@ function multiplyStop(
 
 /** Student's density with TAIL = 4 degrees of freedom, but for a constant factor: (1 + z^2/4)^(-5/2). */
 function tailed(z: number): number {
-  const q = 1 / (1 + (z * z) / TAIL);
+  const q = 1 / tailBase(z);
   return q * q * Math.sqrt(q);
+}
+
+function tailBase(z: number): number {
+  return 1 + (z * z) / TAIL;
 }
