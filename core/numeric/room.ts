@@ -9,12 +9,19 @@ export const ownRoom: Room = (count) => new Float64Array(count);
  * other would be most of the work.
  */
 export function turningRoom(places: number): Room {
+  // The beginning of each list by its length: to make one anew costs more than to fill it.
+  const beginnings = Array.from({ length: places }, (): Float64Array[] => []);
   const lists = Array.from({ length: places }, () => new Float64Array(ROOM_POINTS));
   let turn = 0;
   return (count) => {
     turn = (turn + 1) % places;
-    if (lists[turn]!.length < count) lists[turn] = new Float64Array(2 * count);
-    return lists[turn]!.subarray(0, count);
+    if (lists[turn]!.length < count) {
+      lists[turn] = new Float64Array(2 * count);
+      beginnings[turn] = [];
+    }
+    const known = beginnings[turn]!;
+    known[count] ??= lists[turn]!.subarray(0, count);
+    return known[count];
   };
 }
 const ROOM_POINTS = 1024;

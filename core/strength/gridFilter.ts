@@ -153,11 +153,11 @@ export function sessionTaker(
   };
   return (before, session) => {
     const { strength, fallChance: chance, shaken, isLate } = before;
-    const stayed = weigh(strength, session);
-    const looked = chance > 0 && (isLate || stayed.likelihood[0]! > LOWER_LIKELIER * stayed.sum);
-    const weighed = looked ? weigh(withFall(strength, chance, room), session) : stayed;
-    const { first, likelihood, product, sum, lnEvidence } = weighed;
-    const fell = looked ? 1 - (1 - chance) * Math.exp(stayed.lnEvidence - lnEvidence) : 0;
+    let weighed = chance > 0 && isLate ? null : weigh(strength, session);
+    const looked = weighed === null || (chance > 0 && weighed.likelihood[0]! > LOWER_LIKELIER * weighed.sum);
+    if (looked) weighed = weigh(withFall(strength, chance, room), session);
+    const { first, likelihood, product, sum, lnEvidence } = weighed!;
+    const fell = looked ? 1 - ((1 - chance) * expected(strength, likelihood, first)) / sum : 0;
     return {
       before,
       after: trim({ first, weights: product }, sum),
@@ -167,6 +167,15 @@ export function sessionTaker(
       fallShare: looked ? chance : 0,
     };
   };
+}
+
+/** The mean over a distribution of what a longer list holds for it, from `first` on. */
+function expected({ first: from, weights }: Lattice, values: Float64Array, first: number): number {
+  // Both stand on one grid; `first` need not be a whole number.
+  const ahead = Math.round(from - first);
+  let sum = 0;
+  for (let i = 0; i < weights.length; i++) sum += weights[i]! * values[i + ahead]!;
+  return sum;
 }
 
 /**
