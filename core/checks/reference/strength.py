@@ -26,6 +26,9 @@ PER_SECOND, LOWERING, FAST_SHARE, FAST, SLOW = 0.0125, 1.2, 0.85, 22 / np.log(2)
 SET_SD, SLIP, SLIP_SD, WILD = 0.012, 0.02, 0.12, 0.003
 SPEED_SD, SHARED_SD, UNSAID, RESERVE_SD, RESERVE_PER = 0.03, 0.025, 0.4, 0.7, 0.2
 DAY_SD, WEEK_SD, BAD, BAD_BELOW, BAD_WIDER, REST = 0.018, 0.006, 0.06, 1.5, 2.0, 180.0
+# Falls and pauses: core/strength/change.ts.
+FALLS, LEAST_FALL, FURTHER_FALL, AGAIN, SHAKEN, TRAINED = 0.02, 0.04, 0.08, 0.25, 2.0, 3.0
+LOST, LOST_WEEKS, LOST_SD = 0.16, 20.0, 0.5
 NAMES = ["lnMaxSpeed", "slope", "lnTiring", "bandError", "startError", "speedOffset", "speedSlope", "weekGain", "lnDaySd", "lnWeekSd"]
 LN_TOP = np.array([-0.36, 0.0, 0.36])
 SLOPES = np.array([-0.5, -0.25, 0.0, 0.25, 0.5])
@@ -174,31 +177,42 @@ class Posterior:
             return np.fft.irfft(padded * transform, 2 * len(x), axis=1)[:, : len(x)]
 
         def drift(values, weeks):
-            var = WEEK_SD**2 * np.exp(2 * p["lnWeekSd"]) * weeks
-            shift = weeks * p["weekGain"]
+            lost = LOST * (1 - np.exp(-max(0, weeks - TRAINED) / LOST_WEEKS))
+            var = WEEK_SD**2 * np.exp(2 * p["lnWeekSd"]) * weeks + (LOST_SD * lost) ** 2
+            shift = min(weeks, TRAINED) * p["weekGain"] - lost
             return np.maximum(
                 0, spread(values, np.exp(-0.5 * var[:, None] * frequency**2 - 1j * shift[:, None] * frequency))
             )
+
+        def fallen(values):
+            return np.maximum(0, spread(values, np.exp(1j * LEAST_FALL * frequency) / (1 - 1j * FURTHER_FALL * frequency)))
 
         day_sd = (DAY_SD * np.exp(p["lnDaySd"]))[:, None]
         form = (1 - BAD) * np.exp(-0.5 * (day_sd * frequency) ** 2) + BAD * np.exp(
             -0.5 * (BAD_WIDER * day_sd * frequency) ** 2 + 1j * BAD_BELOW * day_sd * frequency
         )
         before = self.days[0][0]
+        shaken = np.zeros((walkers, 1))
         for day, groups in self.days:
-            if day > before:
-                state = drift(state, (day - before) / 7)
+            weeks = (day - before) / 7
             before = day
+            state = drift(state, weeks) if weeks > 0 else state
+            shaken = shaken * np.exp(-weeks / SHAKEN)
+            chance = 1 - np.exp(-min(weeks, TRAINED) * (FALLS + AGAIN * shaken))
             like = np.ones((walkers, len(x)))
             fast, slow = np.zeros_like(like), np.zeros_like(like)
             for group in groups:
                 like *= self.likelihood(group, readings[group["key"]], x, fast, slow)
             # The likelihood of the average strength: over all forms of the day. Beyond the grid nothing is known.
             smooth = np.maximum(1e-300, spread(like, np.conj(form)))
-            state = state * smooth
+            stayed = (1 - chance) * state * smooth
+            fell = chance * fallen(state) * smooth
+            state = stayed + fell
             total = state.sum(1, keepdims=True)
             ln = ln + np.log(total[:, 0])
             state = state / total
+            recent = fell.sum(1, keepdims=True) / total
+            shaken = recent + (1 - recent) * shaken
         return ln, drift(state, (self.on_day - before) / 7)
 
     def likelihood(self, group, reading, x, fast, slow):
