@@ -1,5 +1,4 @@
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
-import { bounds } from '#contract/records/bounds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { BandLimits } from '#core/day/bandCautions.ts';
@@ -9,6 +8,7 @@ import { hookupReach, isUsable } from '#core/day/hookupReach.ts';
 import type { SearchRules } from '#core/day/SearchRules.ts';
 import { splitDiscs } from '#core/day/splitDiscs.ts';
 import { assembleHookup, isUsedUp } from './assembleHookup.ts';
+import { boundsOf } from './boundsOf.ts';
 import { recordById } from './recordById.ts';
 
 export interface AssembledRack {
@@ -73,9 +73,7 @@ export function bandLimitsOf({ club }: Pick<ClubRecords, 'club'>): BandLimits {
 /** What proposals of a group keep to: its own bounds or the club's, and the club's limit for its bands. */
 export function searchRulesOf(records: Pick<ClubRecords, 'club'>, group: Pick<Group, 'bounds'>): SearchRules {
   const { safeStretch } = bandLimitsOf(records);
-  // A day that an undo brought back from before the field was there has none.
-  const { leastBarShare, leastBandShare, mostBandShare, mostPairs } =
-    group.bounds ?? records.club[0] ?? bounds.parse({});
+  const { leastBarShare, leastBandShare, mostBandShare, mostPairs } = boundsOf(records, group);
   return { safeStretch, bounds: { leastBarShare, leastBandShare, mostBandShare, mostPairs } };
 }
 

@@ -1,5 +1,5 @@
 import type { PlanCaution } from '#contract/explainedBar.ts';
-import { bounds } from '#contract/records/bounds.ts';
+import { usualBounds } from '#contract/records/bounds.ts';
 import type { Group } from '#contract/records/day.ts';
 import { belowMiddleLn } from '#core/strength/sureStrength.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
@@ -13,7 +13,7 @@ export function strengthCautions(
   { strength, sure, reference }: Pick<AssembledPlace, 'strength' | 'sure' | 'reference'>,
 ): PlanCaution[] {
   const sdLn = strength.strengthSdLn;
-  if (belowMiddleLn(sdLn, bounds.parse({}).strengthChance) > -WIDE_LN) return [];
+  if (belowMiddleLn(sdLn, usualBounds.strengthChance) > -WIDE_LN) return [];
   const isLowered = aim.by === 'capability' || (aim.by === 'percent' && reference.loweredFromKg !== null);
   return [
     {

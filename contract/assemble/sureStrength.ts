@@ -1,11 +1,11 @@
 import type { Reference } from '#contract/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import { type Bounds, bounds } from '#contract/records/bounds.ts';
 import type { Aim, Group } from '#contract/records/day.ts';
 import { strengthIn } from '#core/strength/askDraws.ts';
 import { centralDraw } from '#core/strength/drawCapability.ts';
 import { belowMiddleLn, GOOD_DAY_LN } from '#core/strength/sureStrength.ts';
 import type { AssembledCapability } from './assembleCapability.ts';
+import { boundsOf } from './boundsOf.ts';
 import { drawsIn } from './estimatedCapability.ts';
 
 /** How far below its middle (ln) a lifter's strength is gone by, since no more of it is there with this chance. */
@@ -20,9 +20,7 @@ export function sureStrengthOf(
   group: Pick<Group, 'bounds'>,
   { strengthSdLn }: Pick<AssembledCapability, 'strengthSdLn'>,
 ): SureStrength {
-  // A day or a club that an undo brought back from before the field was there has none.
-  const told: Partial<Bounds> | null | undefined = group.bounds ?? records.club[0];
-  const chance = told?.strengthChance ?? bounds.parse({}).strengthChance;
+  const { strengthChance: chance } = boundsOf(records, group);
   return { belowLn: belowMiddleLn(strengthSdLn, chance), chance };
 }
 

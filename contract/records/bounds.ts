@@ -15,3 +15,6 @@ export const bounds = z.strictObject({
   strengthChance: z.number().min(0.5).max(0.95).default(0.75),
 });
 export type Bounds = z.infer<typeof bounds>;
+
+/** The defaults. */
+export const usualBounds: Bounds = bounds.parse({});

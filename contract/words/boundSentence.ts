@@ -1,8 +1,9 @@
 import type { BindingBound } from '#core/day/bindingBounds.ts';
+import { percent } from './percent.ts';
 
 /** Which bound keeps a lifter from what the aim alone would take. */
 export function boundSentence({ bound, limit, wanted }: BindingBound): string {
-  const [least, taken] = [limit, wanted].map((share) => `${Math.round(share * 100)} %`);
+  const [least, taken] = [limit, wanted].map(percent);
   switch (bound) {
     case 'leastBar':
       return `The aim alone would put ${taken} of the maximum on the bar; ${least} is the least that is allowed.`;

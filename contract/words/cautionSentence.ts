@@ -2,6 +2,7 @@ import type { PlanCaution } from '#contract/explainedBar.ts';
 import { boundSentence } from './boundSentence.ts';
 import { noBandsSentence } from './noBandsSentence.ts';
 import { outsideZoneSentence } from './outsideZoneSentence.ts';
+import { percent } from './percent.ts';
 import { strengthWideSentence } from './strengthWideSentence.ts';
 
 /** What a sentence needs to know of the club: how its gear is called and how quantities are written. */
@@ -87,10 +88,6 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
         ? `Band pair ${names.bandPair(caution.gearId)} is set by hand at more than one rack at once.`
         : `More chains ${names.chainPair(caution.gearId)} are set by hand than the club has.`;
   }
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
 }
 
 function zone({ zoneFrom, zoneTo }: { zoneFrom: number; zoneTo: number | null }): string {

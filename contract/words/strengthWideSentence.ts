@@ -1,5 +1,5 @@
-/** Two-sided 80 % of the normal distribution. */
-const NORMAL_80 = 1.2815515655446004;
+import { normalQuantile } from '#core/numeric/normal.ts';
+import { percent } from './percent.ts';
 
 /** How badly a lifter's strength is known, what was taken off for it, and the set that would tell more. */
 export function strengthWideSentence(told: {
@@ -8,15 +8,11 @@ export function strengthWideSentence(told: {
   belowShare: number;
   workUp: boolean;
 }): string {
-  const spread = percent(Math.exp(NORMAL_80 * told.sdLn) - 1);
+  const spread = percent(Math.exp(normalQuantile(0.9) * told.sdLn) - 1);
   const lowered =
     told.belowShare < 0.005
       ? ''
       : `: the proposal goes by ${percent(told.belowShare)} less than its middle, which is there with a chance of ${percent(told.chance)}`;
   const set = told.workUp ? 'the last work-up set' : 'the first set';
   return `This lifter's strength is known to within ${spread} only, four times in five${lowered}; note the speed or the reps left of ${set} to know it better.`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
 }

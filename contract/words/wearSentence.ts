@@ -1,5 +1,6 @@
 import type { WearFinding } from '#core/band/wear.ts';
 import { fallingSentence } from './fallingSentence.ts';
+import { percent } from './percent.ts';
 
 /** Why a band wants a look, as a coach says it. `dateText` writes a date as the reader is used to. */
 export function wearSentence(finding: WearFinding, dateText: (date: string) => string): string {
@@ -11,7 +12,7 @@ export function wearSentence(finding: WearFinding, dateText: (date: string) => s
     case 'cycles':
       return `About ${finding.cycles} reps since it was measured; the club measures again after ${finding.allowed}.`;
     case 'drift':
-      return `Pulls ${percent(finding.share)} ${finding.share < 0 ? 'less' : 'more'} than on ${dateText(finding.fromDate)}; more than ${percent(finding.allowed)} is drift.`;
+      return `Pulls ${percent(Math.abs(finding.share))} ${finding.share < 0 ? 'less' : 'more'} than on ${dateText(finding.fromDate)}; more than ${percent(finding.allowed)} is drift.`;
     case 'overstretched':
       return `Was stretched to ${finding.stretch.toFixed(2)} times its rest length; the club's limit is ${finding.allowed}.`;
     case 'fallingForce':
@@ -29,14 +30,10 @@ export function wearWord(finding: WearFinding): string {
     case 'cycles':
       return `${finding.cycles} reps`;
     case 'drift':
-      return `${finding.share < 0 ? 'softer' : 'harder'} by ${percent(finding.share)}`;
+      return `${finding.share < 0 ? 'softer' : 'harder'} by ${percent(Math.abs(finding.share))}`;
     case 'overstretched':
       return `stretched ${finding.stretch.toFixed(2)} times`;
     case 'fallingForce':
       return 'force falls';
   }
-}
-
-function percent(share: number): string {
-  return `${Math.round(Math.abs(share) * 100)} %`;
 }
