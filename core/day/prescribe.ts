@@ -36,13 +36,9 @@ export function prescribe(
 ): Prescription {
   const { fixed, rules, before, outOfTime } = options;
   const ranking = rankSetups(task, gear, fixed, rules, { mostSets: MOST_SETS, outOfTime });
-  let nearest = Number.POSITIVE_INFINITY;
-  const next = () => {
-    const score = ranking.next();
-    nearest = Math.min(nearest, score?.misfit ?? nearest);
-    return score;
-  };
-  const [best, ...others] = nextProposals(next, ranking.sets, [], 1 + RUNNERS_UP, before);
+  const [best, ...others] = nextProposals(ranking.fromBest(), ranking.sets, [], 1 + RUNNERS_UP, before);
+  // The best one is within a tie of the nearest to the aim.
+  const nearest = ranking.fromBest()()!.misfit;
   const bound = Math.min(nearest, ranking.leftOut?.from ?? nearest);
   return {
     best: best!,
