@@ -2,7 +2,10 @@ import { parseTable } from '#contract/csv/parseTable.ts';
 import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
 import { neededColumns } from '#contract/log/logColumns.ts';
 import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
+import type { SlipAsked } from '#contract/log/slipsInFile.ts';
 import { suggestColumns } from '#contract/log/suggestColumns.ts';
+import { slipQuestion } from '#contract/words/unitSlipSentence.ts';
+import type { ImportAsked } from '#server/jobs/importLog.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from './askApp.ts';
 import { CliError } from './CliError.ts';
@@ -10,31 +13,57 @@ import { CliError } from './CliError.ts';
 interface LogOptions {
   dryRun?: boolean;
   column?: string[];
+  slips?: keyof typeof slipWords;
 }
+
+/** What `--slips` can say, and what it means for sets that look like pounds, or a nought too many. */
+export const slipWords = { keep: 'asWritten', convert: 'asMeant', 'leave-out': 'leftOut' } as const;
 
 /** Takes a file of sets in, or says what it would do, with the columns as they were understood. */
 export async function takeLog(
   store: ClubStore,
   text: string,
-  { dryRun = false, column }: LogOptions,
+  { dryRun = false, column, slips }: LogOptions,
 ): Promise<void> {
   const columns = column ? withSuggested(namedOnce(column), suggestedFor(text)) : null;
-  const answer = await askApp(store, '/sets/import', {
-    method: 'POST',
-    body: JSON.stringify({ text, columns, dryRun }),
-    headers: { 'content-type': 'application/json' },
-  });
-  const found = (await answer.json()) as LogFileAnswer;
+  const send = async (asked: Pick<ImportAsked, 'slips' | 'dryRun'>) => {
+    const answer = await askApp(store, '/sets/import', {
+      method: 'POST',
+      body: JSON.stringify({ text, columns, ...asked }),
+      headers: { 'content-type': 'application/json' },
+    });
+    return (await answer.json()) as LogFileAnswer;
+  };
+  // Which slips there are only a first look tells; without a word about them they are taken as written.
+  const seen = slips === undefined ? [] : (await send({ slips: {}, dryRun: true })).slips;
+  const takings = Object.fromEntries(seen.map(({ key }) => [key, slipWords[slips ?? 'keep']]));
+  const found = await send({ slips: takings, dryRun });
   if (dryRun) process.stdout.write(understood(columns ?? found.suggested, found.units));
   for (const said of found.readAs) process.stdout.write(`${said}\n`);
   const left = notTakenSentence(found.notTaken);
   if (left !== null) process.stdout.write(`${left}\n`);
   if (found.problems.length > 0) throw new CliError(wrong(found, columns ?? found.suggested), 2);
+  for (const slip of found.slips) process.stdout.write(slipText(slip, slips, dryRun));
   const { rows, added, alreadyThere, firstOn, lastOn, lifters } = found;
   const span = firstOn === null ? '' : ` From ${firstOn} to ${lastOn}, of ${lifters.join(', ')}.`;
   process.stdout.write(
     `${dryRun ? 'Would take in' : 'Took in'} ${rows} ${rows === 1 ? 'line' : 'lines'} of the log; sets: ${added} new, ${alreadyThere} already there.${span}\n`,
   );
+}
+
+/** The question of a slip, its bars before and after, and what becomes of it. */
+function slipText(slip: SlipAsked, slips: LogOptions['slips'], dryRun: boolean): string {
+  const bars = slip.bars.map(
+    ({ writtenKg, meantKg, sets }) => `  ${writtenKg} kg would be ${meantKg.toFixed(1)} kg, sets: ${sets}\n`,
+  );
+  const done = {
+    keep: 'Taken as written, and kept out of the estimate.',
+    convert: 'Taken with the bars that were meant.',
+    'leave-out': 'Left out.',
+  }[slips ?? 'keep'];
+  const hint =
+    slips === undefined ? ' --slips convert takes the bars that were meant, --slips leave-out none.' : '';
+  return `${slipQuestion(slip, slip.lifter, (date) => date)}\n${bars.join('')}  ${dryRun ? 'Would be: ' : ''}${done}${hint}\n`;
 }
 
 /** What the headers are taken for. */

@@ -6,6 +6,7 @@ import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { Change } from './changeLog.ts';
+import type { Correction } from './correctSets.ts';
 import type { LogMark } from './logMarks.ts';
 import type { SetFilter } from './readSets.ts';
 
@@ -48,8 +49,8 @@ export interface ClubStore {
   /** Marks a set as a mistake; it stays readable and no longer counts. */
   strikeSet(id: string): Promise<{ seq: number }>;
   restoreSet(id: string): Promise<{ seq: number }>;
-  /** Puts a set in the place of a mistaken one, which is struck, as one change. */
-  correctSet(id: string, given: Given): Promise<{ set: LoggedSet; seq: number }>;
+  /** Strikes mistaken sets and puts corrected ones in their place, all as one change or none. */
+  correctSets(corrections: readonly Correction[]): Promise<{ sets: LoggedSet[]; seq: number }>;
   /** The log of the lifters that the club has, struck sets included, by day and order. */
   loggedSets(filter?: SetFilter): Promise<LoggedSet[]>;
   /** What tells one state of a lifter's log from another, for each lift that it knows. */

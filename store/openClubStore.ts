@@ -12,7 +12,7 @@ import { appendChange, changesAfter, latestSeq } from './changeLog.ts';
 import { checkShape } from './checks.ts';
 import { clubToday } from './clubToday.ts';
 import { commitChange } from './commitChange.ts';
-import { correctSet } from './correctSet.ts';
+import { correctSets } from './correctSets.ts';
 import { kindTable } from './kindTable.ts';
 import { logMarks } from './logMarks.ts';
 import { checkSets, logSets } from './logSets.ts';
@@ -106,7 +106,7 @@ function clubStore(db: Kysely<Tables>, path: string): ClubStore {
     },
     strikeSet: (id) => markOne(id, 'struck'),
     restoreSet: (id) => markOne(id, 'restored'),
-    correctSet: (id, given) => write((trx) => correctSet(trx, clubId, id, given)),
+    correctSets: (corrections) => write((trx) => correctSets(trx, clubId, corrections)),
     loggedSets: (filter = {}) => readSets(db, clubId, filter),
     logMarks: (lifterId) => logMarks(db, clubId, lifterId),
     bandReps: () => bandReps(db, clubId),

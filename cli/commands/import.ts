@@ -1,11 +1,11 @@
 import { basename } from 'node:path';
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, openClub, openClubToTry, openExistingClub } from '../clubFile.ts';
 import { readInputText } from '../readInputText.ts';
 import { takeArchive } from '../takeArchive.ts';
-import { takeLog } from '../takeLog.ts';
+import { slipWords, takeLog } from '../takeLog.ts';
 import { knowsWhat, whatArgument } from '../whatArgument.ts';
 
 interface ImportOptions {
@@ -13,6 +13,7 @@ interface ImportOptions {
   dryRun?: boolean;
   replace?: boolean;
   column?: string[];
+  slips?: keyof typeof slipWords;
 }
 
 /** `import`: takes an archive or a CSV file in; all of it or nothing. */
@@ -30,6 +31,12 @@ export function importCommand(): Command {
       '--column <name=header>',
       'log: which header of the file holds which column, once for each; otherwise by likeness',
       (given: string, before?: string[]) => [...(before ?? []), given],
+    )
+    .addOption(
+      new Option(
+        '--slips <how>',
+        'log: how sets are taken that look like pounds, or a nought too many, written down as kilograms; without it as written',
+      ).choices(Object.keys(slipWords)),
     )
     .option('--replace', 'archive: needed, since it takes the place of all that the club has')
     .addHelpText(
@@ -85,9 +92,10 @@ interface Taken {
 }
 
 /** An option that this import would pass over could be meant in earnest. */
-function refuseOutOfPlace(what: string, { replace, column }: ImportOptions): void {
+function refuseOutOfPlace(what: string, { replace, column, slips }: ImportOptions): void {
   if (replace && what !== 'archive')
     throw new CliError(`--replace is for an archive alone; ${what} is only ever added to or corrected.`, 2);
+  if (slips && what !== 'log') throw new CliError(`--slips is for the log alone; ${what} holds no sets.`, 2);
   if (column && what !== 'log')
     throw new CliError(`--column is for the log alone; ${what} has columns with fixed names.`, 2);
 }

@@ -74,9 +74,30 @@ describe('rackwright import and export', () => {
     expect(refused.stderr).toContain('--column names bar twice');
   });
 
+  it('name sets of a log that look like a nought too many, and take them as they are told to', async () => {
+    const here = club('slips.sqlite');
+    await runCli(['import', 'lifter', ...here], 'name,category\nIda Quill,women\n');
+    const lines = ['06', '13', '20', '27'].flatMap((day, i) =>
+      ['01', '02', '03'].map(
+        (month) => `2026-${month}-${day},Ida Quill,squat,${i === 2 && month === '02' ? 900 : 90},5\n`,
+      ),
+    );
+    const text = `date,lifter,lift,bar kg,reps\n${lines.join('')}`;
+    const dry = await runCli(['import', 'log', '--dry-run', '--slips', 'convert', ...here], text);
+    expect(dry).toMatchObject({ status: 0, stderr: '' });
+    expect(dry.stdout).toContain(
+      'This squat of Ida Quill on 2026-02-20 looks like a nought too many.\n  900 kg would be 90.0 kg, sets: 1\n',
+    );
+    await runCli(['import', 'log', '--slips', 'convert', ...here], text);
+    const out = (await runCli(['export', 'log', ...here])).stdout;
+    expect(out.match(/,raw,90,/g)).toHaveLength(12);
+    expect(out).not.toContain('900');
+  });
+
   it.each([
     [['import', 'log', '--replace'], '--replace is for an archive alone'],
     [['import', 'lifter', '--column', 'name=Who'], '--column is for the log alone'],
+    [['import', 'lifter', '--slips', 'keep'], '--slips is for the log alone'],
     [['import', 'log'], 'There is no club in '],
   ])('refuse what does not go together and found no club for it: %j', async (args, said) => {
     const refused = await runCli([...args, ...club('apart.sqlite')], 'name,category\nIda Quill,women\n');

@@ -96,6 +96,7 @@ function inventedEstimate(lifterId: string, on: string, maxKg: number, speedSlop
     history: [{ on, ...belief }],
     rise: [],
     observations: [],
+    slips: [],
     leftOut: [],
     draws: [-0.01, 0, 0.01].map((ln) => ({
       ...populationPrior('squat').mean,

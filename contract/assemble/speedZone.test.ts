@@ -31,6 +31,7 @@ function estimatesOf(speedSlope: number) {
       history: [],
       rise: [],
       observations: [],
+      slips: [],
       leftOut: [],
       draws: [-0.01, 0, 0.01].map((ln) => ({
         ...populationPrior('squat').mean,

@@ -2,7 +2,6 @@ import { bodyMassOf, type CapabilityRecords } from '#contract/assemble/assembleC
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import { unitSlipSentence } from '#contract/words/unitSlipSentence.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
 import type { Prior } from '#core/strength/parameters.ts';
 import { straightTotalsOf } from '#core/strength/straightTotals.ts';
@@ -77,10 +76,11 @@ export function weighLift(
         id: evidence.ids[i]!,
         reason: 'No strength makes this lift as it is written down: look at its heights and its bar.',
       })),
-      ...posterior.slips.flatMap(({ looksLike, sets }) =>
-        sets.map((i) => ({ id: evidence.ids[i]!, reason: unitSlipSentence(looksLike, sets.length) })),
-      ),
     ],
+    slips: posterior.slips.map(({ looksLike, sets }) => ({
+      looksLike,
+      ids: sets.toSorted((a, b) => a - b).map((i) => evidence.ids[i]!),
+    })),
   };
   const { doneOn, order } = last;
   return { estimate, posterior, riggings, last: { doneOn, order } };

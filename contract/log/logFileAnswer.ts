@@ -1,4 +1,5 @@
 import type { LogReading } from './readLog.ts';
+import type { SlipAsked } from './slipsInFile.ts';
 
 /** What the server found in a file of sets, and what of it was taken or would be. */
 export interface LogFileAnswer extends Omit<LogReading, 'sets'> {
@@ -6,6 +7,8 @@ export interface LogFileAnswer extends Omit<LogReading, 'sets'> {
   problemCount: number;
   added: number;
   alreadyThere: number;
+  /** New sets that look as if their bars had been written down in another unit. */
+  slips: SlipAsked[];
   firstOn: string | null;
   lastOn: string | null;
   /** Names. */

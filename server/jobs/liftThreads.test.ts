@@ -107,7 +107,7 @@ test('a set that is struck, restored, corrected or from an earlier day takes the
   const changes = [
     () => store.strikeSet(id),
     () => store.restoreSet(id),
-    () => store.correctSet(id, squatSet({ setup: straight(97) })),
+    () => store.correctSets([{ id, set: squatSet({ setup: straight(97) }) }]),
     () => store.logSets([squatSet({ setup: straight(94), doneOn: '2026-11-03' })]),
     () => store.create('bodyMass', { lifterId: 'lifter-1', takenOn: '2026-11-24', massKg: 53 }),
   ];

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { logColumnNames } from '#contract/log/logColumns.ts';
+import { slipTakings } from '#contract/log/slipsInFile.ts';
+import { lift } from '#contract/records/lift.ts';
 import { givenSet, loggedSet } from '#contract/records/loggedSet.ts';
 import { answer, body, inPath, object, refusal, seqSchema } from './answers.ts';
 
@@ -8,6 +10,10 @@ export function setPaths() {
   const set = z.toJSONSchema(loggedSet, { io: 'output' });
   const sets = { type: 'array', items: set };
   const given = { type: 'array', items: z.toJSONSchema(givenSet, { io: 'input' }), minItems: 1 };
+  const correction = object({
+    id: text,
+    set: { anyOf: [z.toJSONSchema(givenSet, { io: 'input' }), { type: 'null' }] },
+  });
   return {
     '/api/sets': {
       get: {
@@ -52,6 +58,20 @@ export function setPaths() {
           400: refusal('A field is wrong; nothing was changed'),
           404: refusal('There is no such set'),
           409: refusal('It is struck already'),
+        },
+      },
+    },
+    '/api/sets/correct': {
+      post: {
+        operationId: 'set.correctMany',
+        summary: 'Strike mistaken sets and put corrected ones in their place, all as one change or none',
+        tags,
+        requestBody: body(object({ corrections: { type: 'array', items: correction, minItems: 1 } })),
+        responses: {
+          200: answer('The corrected sets as kept', object({ sets, seq: seqSchema })),
+          400: refusal('A field is wrong; nothing was changed'),
+          404: refusal('There is no such set'),
+          409: refusal('One is struck already; nothing was changed'),
         },
       },
     },
@@ -128,6 +148,12 @@ const importAsked = {
       type: ['object', 'null'],
       description: 'The header of the file for each column; null: the headers that look like it',
     },
+    slips: {
+      type: 'object',
+      additionalProperties: { enum: slipTakings },
+      description:
+        'By the key of a slip that was found, how its sets are taken; as written where none is said',
+    },
     dryRun: { type: 'boolean', description: 'Check only; change nothing', default: false },
   },
   additionalProperties: false,
@@ -151,6 +177,23 @@ const importAnswer = {
     type: 'array',
     items: text,
     description: 'Sentences about cells that could have been read otherwise, and how they were',
+  },
+  slips: {
+    type: 'array',
+    items: object({
+      key: text,
+      lifter: text,
+      lift: { enum: lift.options },
+      looksLike: { enum: ['pounds', 'tenfold'] },
+      setCount: whole,
+      firstOn: date,
+      lastOn: date,
+      bars: {
+        type: 'array',
+        items: object({ writtenKg: { type: 'number' }, meantKg: { type: 'number' }, sets: whole }),
+      },
+    }),
+    description: 'New sets that look like pounds, or a nought too many, written down as kilograms',
   },
   firstOn: dateOrNull,
   lastOn: dateOrNull,

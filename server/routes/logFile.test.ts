@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
@@ -19,6 +19,7 @@ test('a file is looked at first, then taken, and not taken twice; one undo strik
     notTaken: [],
     units: { bar: 'kg' },
     readAs: [],
+    slips: [],
     firstOn: '2026-01-13',
     lastOn: '2026-01-20',
     lifters: ['Ida Quill'],
@@ -61,6 +62,11 @@ test('a file with a wrong line is refused whole; the first fifty wrong places ar
     [{ text: 1 }, 'text is 1; '],
     [{ text, columns: [] }, 'columns is []; '],
     [{ text, dryRun: 'yes' }, 'dryRun is "yes"; '],
+    [
+      { text, slips: { 'lifter-1 squat pounds': 'perhaps' } },
+      'In slips: lifter-1 squat pounds is "perhaps"; ',
+    ],
+    [{ text, slips: { 'lifter-1 squat pounds': 'leftOut' } }, 'slips names "lifter-1 squat pounds", '],
     [{ text, dryrun: true }, 'dryrun is not a field that is known here; '],
   ] as const) {
     const answer = await ask('POST', '/api/sets/import', body);
@@ -105,4 +111,73 @@ test('the file of one club makes the same log in another; gear of old keeps its 
   await into.store.remove('best', 'best-1');
   await into.store.remove('bandPair', 'pair-1');
   expect(await (await into.app.request('/api/sets/csv')).text()).toBe(csv);
+});
+
+/** Exact: NIST SP 811. */
+const KG_PER_LB = 0.45359237;
+/** Sixteen weeks of fives; in the tenth to the twelfth pounds were written down as kilograms. */
+const fives = Array.from({ length: 16 }, (_, week) => {
+  const day = new Date(Date.UTC(2026, 0, 6 + 7 * week)).toISOString().slice(0, 10);
+  return { day, isPounds: week >= 9 && week < 12, bars: [60, 80, 100] };
+});
+const linesOf = (weeks: typeof fives) =>
+  weeks.flatMap(({ day, isPounds, bars }) =>
+    bars.map((kg) => `${day},Ida Quill,squat,${isPounds ? kg / KG_PER_LB : kg},5\n`),
+  );
+const slippedText = `${header}\n${linesOf(fives).join('')}`;
+const key = 'lifter-1 squat pounds';
+
+describe('sets of a file that look like pounds', () => {
+  test('are named before anything is taken, and their bars as written and as meant', async () => {
+    const { ask, store } = await testApp(smallClub());
+    const { json } = await ask('POST', '/api/sets/import', { text: slippedText, dryRun: true });
+    expect(json).toMatchObject({ added: 48, problemCount: 0 });
+    const { bars, ...slip } = json.slips[0];
+    expect(json.slips).toHaveLength(1);
+    expect(slip).toEqual({
+      key,
+      lifter: 'Ida Quill',
+      lift: 'squat',
+      looksLike: 'pounds',
+      setCount: 9,
+      firstOn: '2026-03-10',
+      lastOn: '2026-03-24',
+    });
+    [60, 80, 100].forEach((kg, i) => {
+      expect(bars[i].writtenKg).toBeCloseTo(kg / KG_PER_LB, 9);
+      expect(bars[i].meantKg).toBeCloseTo(kg, 9);
+      expect(bars[i].sets).toBe(3);
+    });
+    expect(await store.loggedSets()).toEqual([]);
+  });
+
+  test.each([
+    ['asWritten', 48, 220.46],
+    ['asMeant', 48, 100],
+    ['leftOut', 39, 100],
+  ] as const)('are %s all of them, one undo takes the whole file back', async (taking, count, heaviestKg) => {
+    const { ask, store } = await testApp(smallClub());
+    const body = { text: slippedText, slips: { [key]: taking } };
+    expect((await ask('POST', '/api/sets/import', body)).json).toMatchObject({ added: count, seq: 2 });
+    const log = await store.loggedSets();
+    expect(log).toHaveLength(count);
+    expect(Math.max(...log.map(({ setup }) => setup.barKg))).toBeCloseTo(heaviestKg, 2);
+    await ask('POST', '/api/undo/2');
+    expect((await store.loggedSets()).every(({ struckAt }) => struckAt !== null)).toBe(true);
+  });
+
+  test('are seen by what the log knows of the lifter, and not taken again once they were taken as meant', async () => {
+    const { ask } = await testApp(smallClub());
+    const right = fives.filter(({ isPounds }) => !isPounds);
+    await ask('POST', '/api/sets/import', { text: `${header}\n${linesOf(right).join('')}` });
+    const pounds = `${header}\n${linesOf(fives.filter(({ isPounds }) => isPounds)).join('')}`;
+    const dry = await ask('POST', '/api/sets/import', { text: pounds, dryRun: true });
+    expect(dry.json).toMatchObject({ added: 9, slips: [{ key, setCount: 9 }] });
+    await ask('POST', '/api/sets/import', { text: pounds, slips: { [key]: 'asMeant' } });
+    for (const text of [pounds, slippedText])
+      expect((await ask('POST', '/api/sets/import', { text, dryRun: true })).json).toMatchObject({
+        added: 0,
+        slips: [],
+      });
+  });
 });

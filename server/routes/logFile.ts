@@ -1,5 +1,8 @@
 import { Hono } from 'hono';
+import { z } from 'zod';
+import { slipTakings } from '#contract/log/slipsInFile.ts';
 import { writeLog } from '#contract/log/writeLog.ts';
+import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
@@ -29,13 +32,13 @@ export function logFileRoutes(store: ClubStore, importLog: ImportLog) {
     });
 }
 
-function askedOf({ text, columns = null, dryRun = false, ...rest }: Given): ImportAsked {
+function askedOf({ text, columns = null, slips = {}, dryRun = false, ...rest }: Given): ImportAsked {
   const [other] = Object.keys(rest);
   if (other !== undefined)
     throw new Refusal(
       'invalid',
       other,
-      `${other} is not a field that is known here; the body is {"text": "...", "columns": {...}, "dryRun": true}.`,
+      `${other} is not a field that is known here; the body is {"text": "...", "columns": {...}, "slips": {...}, "dryRun": true}.`,
     );
   if (typeof text !== 'string')
     throw new Refusal('invalid', 'text', `text is ${said(text)}; it must be the content of the file.`);
@@ -48,8 +51,16 @@ function askedOf({ text, columns = null, dryRun = false, ...rest }: Given): Impo
       `columns is ${said(columns)}; it must be an object with a header of the file for each column, or null.`,
     );
   }
-  return { text, columns: columns as Given | null, dryRun };
+  const read = slipsShape.safeParse(slips);
+  if (!read.success) {
+    const { field, message } = shapeProblem(read.error, slips);
+    const path = field === '' ? 'slips' : `slips.${field}`;
+    throw new Refusal('invalid', path, `In slips: ${message}`);
+  }
+  return { text, columns: columns as Given | null, slips: read.data, dryRun };
 }
+
+const slipsShape = z.record(z.string(), z.enum(slipTakings));
 
 function said(value: unknown): string {
   return JSON.stringify(value) ?? 'missing';

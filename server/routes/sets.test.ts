@@ -41,6 +41,54 @@ test('a set is corrected in one step, by the same rules as a new one', async () 
   expect((await ask('POST', '/api/sets/x/correct', squatSet())).status).toBe(404);
 });
 
+test('many sets are corrected or struck as one change, all of them or none, and one undo takes it back', async () => {
+  const { ask, store } = await testApp(smallClub());
+  const { sets } = (await ask('POST', '/api/sets', { sets: [squatSet(), squatSet(), squatSet()] })).json;
+  const [a, b, c] = sets.map(({ id }: { id: string }) => id);
+  const correct = (corrections: unknown) => ask('POST', '/api/sets/correct', { corrections });
+  const before = await store.loggedSets();
+  for (const [corrections, status, field] of [
+    [
+      [
+        { id: a, set: squatSet({ made: 1 }) },
+        { id: b, set: squatSet({ made: 5 }) },
+      ],
+      400,
+      'made',
+    ],
+    [
+      [
+        { id: a, set: null },
+        { id: a, set: null },
+      ],
+      409,
+      'id',
+    ],
+    [
+      [
+        { id: a, set: null },
+        { id: 'x', set: null },
+      ],
+      404,
+      'id',
+    ],
+    [[], 400, 'corrections'],
+    [[{ id: a }], 400, 'corrections[0].set'],
+  ] as const) {
+    expect(await correct(corrections)).toMatchObject({ status, json: { error: { field } } });
+    expect(await store.loggedSets()).toEqual(before);
+  }
+  const one = await correct([
+    { id: a, set: squatSet({ made: 1 }) },
+    { id: b, set: null },
+  ]);
+  expect(one).toMatchObject({ status: 200, json: { seq: 3, sets: [{ made: 1, order: 1 }] } });
+  const counting = async () => (await store.loggedSets()).filter(({ struckAt }) => struckAt === null);
+  expect((await counting()).map(({ id }) => id)).toEqual([one.json.sets[0].id, c]);
+  await ask('POST', '/api/undo/3');
+  expect((await counting()).map(({ id }) => id)).toEqual([a, b, c]);
+});
+
 test('a set of a day that is still to come is refused, however it comes; one of today is taken', async () => {
   const { ask, store } = await testApp(smallClub());
   const today = new Date().toISOString().slice(0, 10);

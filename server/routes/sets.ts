@@ -1,8 +1,11 @@
 import { Hono } from 'hono';
+import { z } from 'zod';
+import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
+import type { Correction } from '#store/correctSets.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** The log of sets done: read it, add to it, correct a mistake, strike it and bring it back. */
@@ -15,8 +18,12 @@ export function setRoutes(store: ClubStore) {
     .post('/sets', noQuery, async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
     .post('/sets/:id/strike', noQuery, async (c) => c.json(await store.strikeSet(c.req.param('id'))))
     .post('/sets/:id/restore', noQuery, async (c) => c.json(await store.restoreSet(c.req.param('id'))))
-    .post('/sets/:id/correct', noQuery, async (c) =>
-      c.json(await store.correctSet(c.req.param('id'), await readJson(c))),
+    .post('/sets/:id/correct', noQuery, async (c) => {
+      const { sets, seq } = await store.correctSets([{ id: c.req.param('id'), set: await readJson(c) }]);
+      return c.json({ set: sets[0], seq });
+    })
+    .post('/sets/correct', noQuery, async (c) =>
+      c.json(await store.correctSets(correctionsOf(await readJson(c)))),
     )
     .get('/sets/band-reps', noQuery, async (c) => c.json({ bandReps: await store.bandReps() }));
 }
@@ -25,6 +32,19 @@ export function setRoutes(store: ClubStore) {
 async function formerLabels(store: ClubStore, sets: Parameters<ClubStore['formerGear']>[0]) {
   const former = await store.formerGear(sets);
   return Object.fromEntries(former.map(({ record }) => [record.id, record.label]));
+}
+
+const correctionsShape = z.strictObject({
+  corrections: z
+    .array(z.strictObject({ id: z.string(), set: z.record(z.string(), z.unknown()).nullable() }))
+    .min(1),
+});
+
+function correctionsOf(body: Given): Correction[] {
+  const read = correctionsShape.safeParse(body);
+  if (read.success) return read.data.corrections;
+  const { field, message } = shapeProblem(read.error, body);
+  throw new Refusal('invalid', field, message);
 }
 
 function listOf({ sets, ...rest }: Given): Given[] {

@@ -90,7 +90,10 @@ describe.each(databases)('the log on $name', ({ open }) => {
     const { sets } = await store.logSets([squatSet(), squatSet()]);
     store.onChange((seq) => heard.push(seq));
     const [first, second] = sets;
-    const { set, seq } = await store.correctSet(first!.id, squatSet({ reps: 3, made: 3 }));
+    const { sets: corrected, seq } = await store.correctSets([
+      { id: first!.id, set: squatSet({ reps: 3, made: 3 }) },
+    ]);
+    const set = corrected[0]!;
     expect(set).toMatchObject({ reps: 3, order: 1, struckAt: null });
     expect(heard).toEqual([seq]);
     const counting = async () =>
@@ -100,8 +103,8 @@ describe.each(databases)('the log on $name', ({ open }) => {
     expect((await counting()).sort()).toEqual([first!.id, second!.id].sort());
     await store.undo(undone.seq);
     expect((await counting()).sort()).toEqual([set.id, second!.id].sort());
-    const moved = await store.correctSet(set.id, squatSet({ doneOn: '2026-11-21' }));
-    expect(moved.set).toMatchObject({ doneOn: '2026-11-21', order: 1 });
+    const moved = await store.correctSets([{ id: set.id, set: squatSet({ doneOn: '2026-11-21' }) }]);
+    expect(moved.sets[0]).toMatchObject({ doneOn: '2026-11-21', order: 1 });
   });
 
   test('corrects nothing that is struck, unknown or wrong, and leaves the log as it was', async () => {
@@ -109,7 +112,8 @@ describe.each(databases)('the log on $name', ({ open }) => {
     const [first, second] = sets;
     await store.strikeSet(first!.id);
     const before = await store.loggedSets();
-    const refused = (id: string, fields: Given) => expect(store.correctSet(id, squatSet(fields))).rejects;
+    const refused = (id: string, fields: Given) =>
+      expect(store.correctSets([{ id, set: squatSet(fields) }])).rejects;
     await refused(first!.id, {}).toMatchObject({ reason: 'conflict', field: 'id' });
     await refused('nobody', {}).toMatchObject({ reason: 'missing', field: 'id' });
     await refused(second!.id, { reps: 0 }).toMatchObject({ reason: 'invalid', field: 'reps' });
@@ -126,8 +130,9 @@ describe.each(databases)('the log on $name', ({ open }) => {
     ] as const) {
       await store.remove(kind, id);
     }
-    expect((await store.correctSet(sets[0]!.id, squatSet({ made: 1 }))).set.made).toBe(1);
-    await expect(store.correctSet(sets[1]!.id, squatSet())).rejects.toMatchObject({
+    const again = await store.correctSets([{ id: sets[0]!.id, set: squatSet({ made: 1 }) }]);
+    expect(again.sets[0]!.made).toBe(1);
+    await expect(store.correctSets([{ id: sets[1]!.id, set: squatSet() }])).rejects.toMatchObject({
       field: 'setup.bands[0].bandPairId',
     });
   });

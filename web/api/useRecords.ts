@@ -4,6 +4,7 @@ import type { allKinds, KindName, RecordOf } from '#contract/records/allKinds.ts
 import { useToast } from '#web/parts/Toast.tsx';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
+import { useUndo } from './useUndo.ts';
 
 /** What a form sends for a new record: everything but the id; fields with a default may be left out. */
 export type NewRecord<K extends KindName> = Omit<z.input<(typeof allKinds)[K]['shape']>, 'id'>;
@@ -28,6 +29,7 @@ export interface RecordWriter<K extends KindName> {
 export function useRecords<K extends KindName>(kind: K): RecordWriter<K> {
   const client = useQueryClient();
   const say = useToast();
+  const undo = useUndo();
   const refresh = () => client.invalidateQueries({ queryKey: clubKey });
   const path = `/api/records/${kind}`;
 
@@ -40,23 +42,18 @@ export function useRecords<K extends KindName>(kind: K): RecordWriter<K> {
       request<Changed<K>>('PUT', `${path}/${encodeURIComponent(record.id)}`, record),
     onSuccess: refresh,
   });
-  const undo = useMutation({
-    mutationFn: (seq: number) => request<unknown>('POST', `/api/undo/${seq}`),
-    onSuccess: refresh,
-    onError: (error) => say(error.message),
-  });
   const remove = useMutation({
     mutationFn: ({ id }: { id: string; called: string }) =>
       request<{ seq: number }>('DELETE', `${path}/${encodeURIComponent(id)}`),
     onSuccess: async ({ seq }, { called }) => {
       await refresh();
-      say(`Removed ${called}.`, () => undo.mutate(seq));
+      say(`Removed ${called}.`, () => undo(seq));
     },
     onError: (error) => say(error.message),
   });
 
   const saidWithUndo = (done: string, called: string | undefined, { record, seq }: Changed<K>) => {
-    if (called !== undefined) say(`${done} ${called}.`, () => undo.mutate(seq));
+    if (called !== undefined) say(`${done} ${called}.`, () => undo(seq));
     return record;
   };
   return {

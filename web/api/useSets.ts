@@ -37,6 +37,8 @@ export interface SetWriter {
   restore: (id: string) => Promise<void>;
   /** The log only grows: the corrected set takes the place of the mistaken one, which is struck, in one step. */
   correct: (mistaken: LoggedSet, set: GivenSet) => Promise<LoggedSet>;
+  /** The same for many at once, all or none; a set that nothing takes the place of is only struck. Resolves to the change, for undo. */
+  correctAll: (corrections: readonly { id: string; set: GivenSet | null }[]) => Promise<number>;
   busy: boolean;
 }
 
@@ -52,6 +54,7 @@ export function useSetWriter(): SetWriter {
     strike: (id) => run(() => turn(id, 'strike')),
     restore: (id) => run(() => turn(id, 'restore')),
     correct: (mistaken, set) => run(() => replace(mistaken.id, set)),
+    correctAll: (corrections) => run(() => correctMany(corrections)),
     busy: write.isPending,
   };
 }
@@ -68,6 +71,11 @@ async function replace(id: string, by: GivenSet): Promise<LoggedSet> {
     by,
   );
   return set;
+}
+
+async function correctMany(corrections: Parameters<SetWriter['correctAll']>[0]): Promise<number> {
+  const { seq } = await request<{ seq: number }>('POST', '/api/sets/correct', { corrections });
+  return seq;
 }
 
 async function turn(id: string, way: 'strike' | 'restore'): Promise<void> {

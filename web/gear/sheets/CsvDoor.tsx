@@ -3,8 +3,8 @@ import { useState } from 'react';
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { type CsvAnswer, type CsvCounts, csvPath, sendCsv } from '#web/api/clubFiles.ts';
-import { request } from '#web/api/request.ts';
 import { clubKey } from '#web/api/useClub.ts';
+import { useUndo } from '#web/api/useUndo.ts';
 import { FilePick } from '#web/parts/FilePick.tsx';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
@@ -24,6 +24,7 @@ interface Tried {
 export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
   const client = useQueryClient();
   const say = useToast();
+  const undo = useUndo();
   const [tried, setTried] = useState<Tried | null>(null);
   const refresh = () => client.invalidateQueries({ queryKey: clubKey });
   const fail = (error: Error) => say(error.message);
@@ -37,9 +38,7 @@ export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
     if (!answer.ok) return setTried({ name, text, answer });
     setTried(null);
     await refresh();
-    say(`Took ${csvCounts(answer)} from ${name}.`, () => {
-      request('POST', `/api/undo/${answer.seq}`).then(refresh, fail);
-    });
+    say(`Took ${csvCounts(answer)} from ${name}.`, () => undo(answer.seq));
   };
   return (
     <details className="csv-door">

@@ -111,3 +111,17 @@ test('a set that could not be used is named with its reason', () => {
   expect(text).toContain('One set could not be used');
   expect(text).toContain('28 Jun 2026, 100 kg, a single: The start is too high for this lifter.');
 });
+
+test('sets that look like pounds are named with what was meant, and can be put right; struck ones are past', () => {
+  const slips = [{ looksLike: 'pounds' as const, ids: ['week 1', 'week 0'] }];
+  const text = read(estimate({ slips }));
+  expect(text).toContain(
+    'These 2 squats from 21 Jun 2026 to 28 Jun 2026 look like pounds written down as kilograms. They are kept out',
+  );
+  // NIST SP 811: 100 lb = 45.359237 kg.
+  expect(text).toContain('Written down: 100 kg. Probably meant: 45.4 kg.');
+  expect(text).toContain('Put the meant bars on 2 sets');
+  expect(read(estimate({ slips: [{ looksLike: 'pounds', ids: ['no longer there'] }] }))).not.toContain(
+    'pounds',
+  );
+});

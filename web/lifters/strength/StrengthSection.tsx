@@ -11,6 +11,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from '../lifterRecords.ts';
 import { ChosenSet } from './ChosenSet.tsx';
 import { LeftOut } from './LeftOut.tsx';
+import { SlippedSets } from './SlippedSets.tsx';
 import { StallNote } from './StallNote.tsx';
 import { setsById, strengthScene } from './strengthScene.ts';
 import { TimeTables } from './TimeTables.tsx';
@@ -49,6 +50,12 @@ export function StrengthSection(props: {
   return (
     <div className="stack strength">
       <TodayNumbers estimate={estimate} />
+      <SlippedSets
+        lift={estimate.lift}
+        slips={estimate.slips}
+        setsById={byId}
+        bestIds={new Set(own.bests.map(({ id }) => id))}
+      />
       <StallNote estimate={estimate} sets={sets} />
       <div className="row ends">
         <h3>Strength over time</h3>

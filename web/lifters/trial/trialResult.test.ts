@@ -89,6 +89,7 @@ test('where the log has an estimate, the heaviest bar of the straight lift is it
     history: [{ on: today, ...middle }],
     rise: [],
     observations: [],
+    slips: [],
     leftOut: [],
     draws: [{ ...populationPrior('squat').mean, lnTotal: Math.log(100 + movedKg) }],
   };

@@ -5,9 +5,11 @@ import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import type { ColumnMap } from '#contract/log/suggestColumns.ts';
 import { logFilePath, sendLogFile } from '#web/api/logFile.ts';
 import { clubKey } from '#web/api/useClub.ts';
+import { useUndo } from '#web/api/useUndo.ts';
 import { FilePick, tableFile } from '#web/parts/FilePick.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { ColumnMatch } from './ColumnMatch.tsx';
+import type { SlipTakings } from './SlipsFound.tsx';
 import { WhatIsFound } from './WhatIsFound.tsx';
 
 interface Tried {
@@ -16,12 +18,14 @@ interface Tried {
   /** As the coach matched them; what the server suggested at first. */
   columns: ColumnMap;
   answer: LogFileAnswer;
+  slips: SlipTakings;
 }
 
 /** A club's own file of sets: read, matched column by column, looked at, and then taken whole or not at all. */
 export function ImportPage() {
   const client = useQueryClient();
   const say = useToast();
+  const undo = useUndo();
   const [tried, setTried] = useState<Tried | null>(null);
   const [busy, setBusy] = useState(false);
   const during = async (act: () => Promise<void>) => {
@@ -37,22 +41,24 @@ export function ImportPage() {
   const read = (file: File) =>
     during(async () => {
       const text = await file.text();
-      const answer = await sendLogFile(text, null, true);
-      setTried({ name: file.name, text, columns: answer.suggested, answer });
+      const answer = await sendLogFile({ text, columns: null }, true);
+      setTried({ name: file.name, text, columns: answer.suggested, answer, slips: {} });
     });
   const match = (columns: ColumnMap) =>
     during(async () => {
       if (tried === null) return;
       setTried({ ...tried, columns });
-      setTried({ ...tried, columns, answer: await sendLogFile(tried.text, columns, true) });
+      const answer = await sendLogFile({ text: tried.text, columns }, true);
+      setTried({ ...tried, columns, answer, slips: {} });
     });
   const take = () =>
     during(async () => {
       if (tried === null) return;
-      const { added } = await sendLogFile(tried.text, tried.columns, false);
+      const { name, text, columns, slips } = tried;
+      const { added, seq } = await sendLogFile({ text, columns, slips }, false);
       setTried(null);
       await client.invalidateQueries({ queryKey: clubKey });
-      say(`Took ${added === 1 ? 'one set' : `${added} sets`} from ${tried.name}.`);
+      say(`Took ${added === 1 ? 'one set' : `${added} sets`} from ${name}.`, () => undo(seq));
     });
   return (
     <div className="stack loose">
@@ -86,6 +92,8 @@ export function ImportPage() {
           <WhatIsFound
             name={tried.name}
             answer={tried.answer}
+            slips={tried.slips}
+            onChoose={(slips) => setTried({ ...tried, slips })}
             busy={busy}
             onTake={() => void take()}
             onLeave={() => setTried(null)}

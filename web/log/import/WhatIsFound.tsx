@@ -2,18 +2,23 @@ import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
 import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { dateText } from '#web/parts/localToday.ts';
+import { SlipsFound, type SlipTakings } from './SlipsFound.tsx';
 
 /** What a file would do to the log, or everything that keeps it from being taken. */
 export function WhatIsFound(props: {
   name: string;
   answer: LogFileAnswer;
+  slips: SlipTakings;
+  onChoose: (slips: SlipTakings) => void;
   busy: boolean;
   onTake: () => void;
   onLeave: () => void;
 }) {
-  const { name, answer, busy } = props;
+  const { name, answer, slips, busy } = props;
   const right = answer.problemCount === 0;
   const left = notTakenSentence(answer.notTaken);
+  const leftOut = answer.slips.filter(({ key }) => slips[key] === 'leftOut');
+  const taken = answer.added - leftOut.reduce((sum, { setCount }) => sum + setCount, 0);
   return (
     <section className="stack" aria-label={`What ${name} holds`}>
       <h2>{headingOf(answer)}</h2>
@@ -22,10 +27,11 @@ export function WhatIsFound(props: {
         <p key={said}>{said}</p>
       ))}
       {left && <p>{left}</p>}
+      {right && <SlipsFound slips={answer.slips} takings={slips} onChoose={props.onChoose} />}
       <div className="row">
-        {right && answer.added > 0 && (
+        {right && taken > 0 && (
           <button type="button" className="strong" disabled={busy} onClick={props.onTake}>
-            {answer.added === 1 ? 'Take this set in' : `Take ${answer.added} sets in`}
+            {taken === 1 ? 'Take one set in' : `Take ${taken} sets in`}
           </button>
         )}
         <button type="button" disabled={busy} onClick={props.onLeave}>

@@ -1,0 +1,69 @@
+import type { Kysely } from 'kysely';
+import { namedBySet } from '#contract/log/namedBySet.ts';
+import { givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
+import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import type { Given } from './ClubStore.ts';
+import { clubToday } from './clubToday.ts';
+import { kindTable } from './kindTable.ts';
+import { addSets, checkDone, checkThere } from './logSets.ts';
+import { Refusal } from './Refusal.ts';
+import { readSet } from './readSets.ts';
+import type { Tables } from './schema.ts';
+import { turnSets } from './strikeSets.ts';
+
+/** A mistaken set, and what takes its place; null: nothing, it is struck alone. */
+export interface Correction {
+  id: string;
+  set: Given | null;
+}
+
+/**
+ * Strikes mistaken sets and puts corrected ones in their place, all as one change. Without an order a set takes that of the
+ * mistaken one, or comes last where the lifter or the day was the mistake. What the mistaken set named may be named again, even
+ * if the club no longer has it. To be called within a transaction.
+ */
+export async function correctSets(
+  db: Kysely<Tables>,
+  clubId: string,
+  corrections: readonly Correction[],
+): Promise<{ sets: LoggedSet[]; seq: number }> {
+  const sets: LoggedSet[] = [];
+  const struck = new Set<string>();
+  for (const { id, set } of corrections) {
+    const mistaken = await readSet(db, clubId, id);
+    if (!mistaken) throw new Refusal('missing', 'id', `The log has no set with the id "${id}".`);
+    if (mistaken.struckAt !== null || struck.has(id)) {
+      const sentence = 'This set is struck already; only a set that counts can be corrected.';
+      throw new Refusal('conflict', 'id', sentence);
+    }
+    struck.add(id);
+    if (set !== null) sets.push(await addInPlace(db, clubId, mistaken, set));
+  }
+  const counts = sets.map(({ id }) => id);
+  const { seq } = await turnSets(db, clubId, { counts, struck: [...struck] });
+  return { sets, seq };
+}
+
+async function addInPlace(
+  db: Kysely<Tables>,
+  clubId: string,
+  mistaken: LoggedSet,
+  given: Given,
+): Promise<LoggedSet> {
+  const read = givenSet.safeParse(given);
+  if (!read.success) {
+    const { field, message } = shapeProblem(read.error, given);
+    throw new Refusal('invalid', field, message);
+  }
+  const named = namedBySet(mistaken);
+  const newlyNamed = namedBySet(read.data).filter(
+    (one) => !named.some(({ kind, id }) => kind === one.kind && id === one.id),
+  );
+  await checkThere(newlyNamed, (kind, ids) => kindTable(db, clubId, kind).among(ids));
+  const { doneOn } = read.data;
+  if (doneOn !== mistaken.doneOn) checkDone('doneOn', doneOn, await clubToday(db, clubId));
+  const sameDay = read.data.lifterId === mistaken.lifterId && doneOn === mistaken.doneOn;
+  const order = read.data.order ?? (sameDay ? mistaken.order : null);
+  const [set] = await addSets(db, clubId, [{ ...read.data, order }]);
+  return set!;
+}

@@ -1,0 +1,48 @@
+import type { SlipAsked, SlipTaking } from '#contract/log/slipsInFile.ts';
+import { slipQuestion } from '#contract/words/unitSlipSentence.ts';
+import { Choice } from '#web/parts/Choice.tsx';
+import { dateText } from '#web/parts/localToday.ts';
+import { MeantBars } from '#web/setup/MeantBars.tsx';
+
+/** What the coach chose for each slip, by its key. */
+export type SlipTakings = Record<string, SlipTaking>;
+
+/** Sets of a file that look slipped, lifter by lifter, each with what can be done about it. */
+export function SlipsFound(props: {
+  slips: readonly SlipAsked[];
+  takings: SlipTakings;
+  onChoose: (takings: SlipTakings) => void;
+}) {
+  const { slips, takings, onChoose } = props;
+  if (slips.length === 0) return null;
+  return (
+    <section className="stack" aria-label="Sets that look slipped">
+      <h3>Look at these first</h3>
+      {slips.map((slip) => (
+        <div key={slip.key} className="stack tight">
+          <p>{slipQuestion(slip, slip.lifter, dateText)}</p>
+          <MeantBars bars={slip.bars} />
+          <Choice
+            label={`Take the ${slip.setCount === 1 ? 'set' : 'sets'} of ${slip.lifter}`}
+            options={[
+              { value: 'asMeant', word: meantWord[slip.looksLike] },
+              { value: 'asWritten', word: 'as written' },
+              { value: 'leftOut', word: 'leave out' },
+            ]}
+            value={takings[slip.key] ?? 'asWritten'}
+            onChange={(taking) => onChoose({ ...takings, [slip.key]: taking })}
+          />
+        </div>
+      ))}
+      <p className="small quiet">
+        Sets taken as written stay out of the estimate of strength as long as they look like this; on the
+        lifter's page they can be changed later.
+      </p>
+    </section>
+  );
+}
+
+const meantWord: Record<SlipAsked['looksLike'], string> = {
+  pounds: 'as pounds, turned into kilograms',
+  tenfold: 'with a nought less',
+};
