@@ -27,6 +27,19 @@ test('what is asked about before a log is taken in is what the estimate keeps ou
   expect(estimateLift(twoLifters(), log, of, populationPrior('squat'))?.slips).toEqual(found);
 });
 
+test('beside one bar in pounds the other sets of its day are kept out with it, and named as that', () => {
+  const benched = { lift: 'bench' } as const;
+  const [, , day] = singles(() => 1);
+  const beside = { ...day!, ...benched, id: 'beside', setup: { ...day!.setup, barKg: 90 }, order: 2 };
+  const slippedOnce = singles((week) => (week === 2 ? 1 / KG_PER_LB : 1));
+  const log = [...slippedOnce.map((set) => ({ ...set, ...benched })), beside];
+  const found = [{ looksLike: 'pounds', ids: ['week 2'] }];
+  expect(slipsInLift(twoLifters(), log, { ...of, ...benched })).toEqual(found);
+  const estimate = estimateLift(twoLifters(), log, { ...of, ...benched }, populationPrior('bench'));
+  expect(estimate?.slips).toEqual(found);
+  expect(estimate?.leftOut).toMatchObject([{ id: 'beside', reason: expect.stringContaining('whole day') }]);
+});
+
 test('a log without slips has none', () => {
   expect(
     slipsInLift(

@@ -36,3 +36,7 @@ const likeWords: Record<LooksLike, string> = {
 };
 const liftOne: Record<Lift, string> = { squat: 'squat', bench: 'bench press', deadlift: 'deadlift' };
 const liftMany: Record<Lift, string> = { squat: 'squats', bench: 'bench presses', deadlift: 'deadlifts' };
+
+/** Why a set is kept out of the estimate whose own bar looks right, on a day with one that does not. */
+export const besideSlipSentence =
+  'Another bar of this day looks like pounds written down as kilograms: the whole day is kept out of the estimate until that is put right.';
