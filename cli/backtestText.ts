@@ -1,4 +1,5 @@
 import type { BacktestReport, BacktestScore, Errors } from '#contract/backtest/backtestReport.ts';
+import { percentFigure } from '#contract/words/percent.ts';
 import { table } from './table.ts';
 
 const groupWords: Record<BacktestScore['of'], string> = {
@@ -23,7 +24,7 @@ export function backtestText(report: BacktestReport): string {
     'How often an interval held the truth, % (in brackets: at least, at most; last: the best made itself)',
     table(['', 'lifts', '50 %', '', '', '80 %', '', '', '95 %', '', ''], scores.map(coverageRow)),
     '',
-    `The truths by fifths of the forecasts, %: ${fifths.map((share) => percent(share)).join(', ')} (20 each if they are right).`,
+    `The truths by fifths of the forecasts, %: ${fifths.map(percentFigure).join(', ')} (20 each if they are right).`,
     '',
     'Foretold less best made: mean, mean size in kg, mean size in %',
     table(
@@ -41,7 +42,7 @@ export function backtestText(report: BacktestReport): string {
     table(
       ['chance', 'attempts', 'expected', 'made'],
       attempts.bins.map((bin) => [
-        `${percent(bin.from)} to ${percent(bin.to)} %`,
+        `${percentFigure(bin.from)} to ${percentFigure(bin.to)} %`,
         bin.count,
         bin.expected.toFixed(1),
         bin.made,
@@ -74,9 +75,9 @@ function coverageRow({ of, lifts, coverage }: BacktestScore): (string | number)[
     groupWords[of],
     lifts,
     ...coverage.flatMap(({ held, least, most, heldMade }) => [
-      percent(held),
-      `(${percent(least)}, ${percent(most)})`,
-      percent(heldMade),
+      percentFigure(held),
+      `(${percentFigure(least)}, ${percentFigure(most)})`,
+      percentFigure(heldMade),
     ]),
   ];
 }
@@ -97,10 +98,6 @@ function errorCells(one: Errors): (string | number)[] {
 
 function unknownBefore(count: number): string {
   return `: ${count} ${count === 1 ? 'lift' : 'lifts'} of which nothing was known before`;
-}
-
-function percent(share: number): string {
-  return (100 * share).toFixed(0);
 }
 
 function score(value: number | null): string {

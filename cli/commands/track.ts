@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { percent } from '#contract/words/percent.ts';
 import type { TrackReading } from '#core/track/Track.ts';
 import { CliError } from '../CliError.ts';
 import { readInputText } from '../readInputText.ts';
@@ -48,7 +49,7 @@ async function inWords({ rateHz, cutoffHz, range, reps }: TrackReading, passedOv
   const { table } = await import('../table.ts');
   const rows = reps.map((rep, i) => [
     i + 1,
-    rep.stoppedAtS === null ? 'made' : `missed at ${Math.round(100 * rep.stoppedAtS)} %`,
+    rep.stoppedAtS === null ? 'made' : `missed at ${percent(rep.stoppedAtS)}`,
     rep.startS.toFixed(2),
     (rep.endS - rep.startS).toFixed(2),
     rep.made ? rep.meanSpeedMps.toFixed(2) : '',

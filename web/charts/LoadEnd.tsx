@@ -1,3 +1,4 @@
+import { percent } from '#contract/words/percent.ts';
 import { type ChartUnits, massText } from './ChartUnits.ts';
 import type { LoadScene } from './HeightScene.ts';
 import { firstThatFits, letters, paint, textWidthPx } from './paint.ts';
@@ -33,7 +34,7 @@ export function endWords(
   if (point === undefined) return null;
   const number = massText(units, point.totalN);
   const held = scene.held.find((p) => Math.abs(p.zM - point.zM) < 1e-6)?.heldN;
-  const share = held !== undefined && held > 0 ? `${Math.round((100 * point.totalN) / held)} %` : null;
+  const share = held !== undefined && held > 0 ? percent(point.totalN / held) : null;
   const besideX = x + textWidthPx(number, letters.number) + 3;
   const room = x + width - besideX;
   const unit = units.massUnit;

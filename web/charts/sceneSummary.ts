@@ -1,3 +1,4 @@
+import { percent } from '#contract/words/percent.ts';
 import { type ChartUnits, lengthText, massText } from './ChartUnits.ts';
 import type { HeightScene } from './HeightScene.ts';
 
@@ -9,7 +10,7 @@ export function sceneSummary(scene: HeightScene, units: ChartUnits): string {
   const end = (point: typeof first, where: string) => {
     if (point === undefined) return '';
     const held = heldAt(point.zM);
-    const share = held ? `, ${Math.round((100 * point.totalN) / held)} % of what can be held there` : '';
+    const share = held ? `, ${percent(point.totalN / held)} of what can be held there` : '';
     return `${massText(units, point.totalN)} ${units.massUnit} at ${where}, ${lengthText(units, point.zM)} above the floor (${massText(units, point.barN)} straight, ${massText(units, point.bandN)} band, ${massText(units, point.chainN)} chain)${share}.`;
   };
   const { speed } = scene;

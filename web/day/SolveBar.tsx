@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { Link } from 'wouter';
+import { percent } from '#contract/words/percent.ts';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';
 import { Solved } from './Solved.tsx';
 import type { DayDraft } from './useDayDraft.ts';
@@ -78,5 +79,5 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
 function pullWords(pull: number): string {
   if (pull === 0) return 'each their own';
   if (pull === 1) return 'one band set for the whole rack';
-  return `${Math.round(100 * pull)} % of the way to one band set for the whole rack`;
+  return `${percent(pull)} of the way to one band set for the whole rack`;
 }

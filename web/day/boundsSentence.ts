@@ -1,5 +1,6 @@
 import type { Bounds } from '#contract/records/bounds.ts';
 import type { Aim } from '#contract/records/day.ts';
+import { percent } from '#contract/words/percent.ts';
 import { boundsFor } from '#core/day/boundsFor.ts';
 
 /** What the club's bounds come to beside an aim, in words: what the aim says itself is not held to them. */
@@ -10,8 +11,4 @@ export function boundsSentence(aim: Aim, bounds: Bounds): string {
   if (mostBandShare === Number.POSITIVE_INFINITY)
     return `These percentages say themselves how much is on the bar and how much in bands; by the club's settings ${pairs} hang at most. ${sure}`;
   return `By the club's settings at least ${percent(leastBarShare)} of the maximum is on the bar; bands, where any hang, are ${percent(leastBandShare)} to ${percent(mostBandShare)} at lockout; ${pairs} at most. ${sure}`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
 }

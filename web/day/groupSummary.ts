@@ -1,4 +1,5 @@
 import type { Aim, Block, Group } from '#contract/records/day.ts';
+import { percent, percentToTenth } from '#contract/words/percent.ts';
 import { liftWord, startText } from '#web/parts/liftWords.ts';
 import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
 import { speedAimWords } from '#web/print/aimWords.ts';
@@ -14,14 +15,14 @@ export function groupSummary(group: Group, length: LengthUnit): string {
 function aimWords(aim: Aim): string {
   if (aim.by === 'percent') {
     const each = aim.targets.map(
-      ({ basis, share }) => `${percent(share)} on ${basisWords.find((b) => b.value === basis)?.word}`,
+      ({ basis, share }) => `${percentToTenth(share)} on ${basisWords.find((b) => b.value === basis)?.word}`,
     );
     return `Aim: ${each.join('; ')}`;
   }
   if (aim.by === 'capability') {
     return aim.bottomShare === aim.lockoutShare
-      ? `Aim: ${percent(aim.bottomShare)} of what the lifter can hold, bottom to lockout`
-      : `Aim: ${percent(aim.bottomShare)} of what the lifter can hold at the bottom, ${percent(aim.lockoutShare)} at lockout`;
+      ? `Aim: ${percentToTenth(aim.bottomShare)} of what the lifter can hold, bottom to lockout`
+      : `Aim: ${percentToTenth(aim.bottomShare)} of what the lifter can hold at the bottom, ${percentToTenth(aim.lockoutShare)} at lockout`;
   }
   return `Aim: ${speedAimWords(aim)}`;
 }
@@ -29,11 +30,7 @@ function aimWords(aim: Aim): string {
 function blocksWords(blocks: readonly Block[]): string {
   const words = blocks.map(({ sets, reps, shareOfAim }) => {
     const work = `${sets} × ${reps}`;
-    return shareOfAim === 1 ? work : `${work} at ${Math.round(100 * shareOfAim)} %`;
+    return shareOfAim === 1 ? work : `${work} at ${percent(shareOfAim)}`;
   });
   return `Sets × reps: ${words.join(', then ')}`;
-}
-
-function percent(share: number): string {
-  return `${Number((100 * share).toFixed(1))} %`;
 }

@@ -1,4 +1,5 @@
 import type { PlanBlock } from '#contract/dayPlan.ts';
+import { percent } from '#contract/words/percent.ts';
 
 /** What is said of a block's speed, time under strain and rest. */
 export interface EffortWords {
@@ -90,16 +91,16 @@ function withRest(
 function spareOf(effort: PlanBlock['effort']): string {
   if (effort === null) return '';
   const share = 1 - Math.exp(-effort.marginLn);
-  const percent = Math.round(100 * Math.abs(share));
-  if (share < 0) return `lacks ${percent} %`;
-  return share > 0.5 ? 'half and more' : `${percent} %`;
+  const spare = percent(Math.abs(share));
+  if (share < 0) return `lacks ${spare}`;
+  return share > 0.5 ? 'half and more' : spare;
 }
 
 /** No chance is certain: "over 99 %". */
 function chance(share: number): string {
   if (share > 0.99) return 'over 99 %';
   if (share < 0.01) return 'under 1 %';
-  return `${Math.round(100 * share)} %`;
+  return percent(share);
 }
 
 /** "1:15" */

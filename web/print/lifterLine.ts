@@ -2,6 +2,7 @@ import type { PlanBlock, PlanPlace } from '#contract/dayPlan.ts';
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import { percent } from '#contract/words/percent.ts';
 import { fromSi } from '#core/units/units.ts';
 import type { HowKnown } from '#web/parts/Known.tsx';
 import { equipmentWord, startText } from '#web/parts/liftWords.ts';
@@ -126,10 +127,6 @@ function kilos(forceN: number, { mass, gravityMps2 }: LineWords): string {
 /** Bar, collars and discs to a tenth: weighed discs give odd hundredths that nobody loads by. */
 export function barText(barKg: number, mass: MassUnit): string {
   return String(Number(fromSi(barKg, mass).toFixed(1)));
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
 }
 
 /** Discs of one side from the inside out, by the figures on their faces: "2 × 25 + 10". */

@@ -1,3 +1,4 @@
+import { percent } from '#contract/words/percent.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
 import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
 import type { StartPlace } from './startPlace.ts';
@@ -53,10 +54,6 @@ export function placeWords(s: number, place: StartPlace | null, unit: LengthUnit
 
 function below(s: number, place: StartPlace | null, unit: LengthUnit): string {
   return place === null ? `${percent(-s)} below` : `${formatQuantity(-s * place.rangeM, unit)} below`;
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
 }
 
 function toStep(s: number): number {

@@ -1,4 +1,5 @@
 import type { BacktestScore } from '#contract/backtest/backtestReport.ts';
+import { percent, percentFigure } from '#contract/words/percent.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { scoreWords } from './scoreWords.ts';
 
@@ -19,7 +20,7 @@ export function CoverageTable({ scores }: { scores: readonly BacktestScore[] }) 
         head: 'least to most',
         numeric: true,
         wideOnly: true,
-        cell: ({ coverage }) => `${Math.round(100 * coverage[i]!.least)} to ${percent(coverage[i]!.most)}`,
+        cell: ({ coverage }) => `${percentFigure(coverage[i]!.least)} to ${percent(coverage[i]!.most)}`,
       },
     ]),
   ];
@@ -41,8 +42,4 @@ export function CoverageTable({ scores }: { scores: readonly BacktestScore[] }) 
       </p>
     </section>
   );
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
 }

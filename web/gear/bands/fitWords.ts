@@ -41,12 +41,12 @@ function whyThis({ curves, restLengthM, readings }: SideState): string {
   const best = judged[0];
   if (!chosen || !best) return `${curveName(model)}.`;
   if (judged.length === 1) {
-    return `${curveName(model)}, the only rubber curve that so few readings can tell; it predicts a left-out reading to ${percent(chosen.leftOutShare)}.`;
+    return `${curveName(model)}, the only rubber curve that so few readings can tell; it predicts a left-out reading to ${errorText(chosen.leftOutShare)}.`;
   }
   if (chosen === best) {
-    return `${curveName(model)} predicts a left-out reading best, to ${percent(chosen.leftOutShare)}.`;
+    return `${curveName(model)} predicts a left-out reading best, to ${errorText(chosen.leftOutShare)}.`;
   }
-  return `${curveName(model)} predicts a left-out reading to ${percent(chosen.leftOutShare)}; no other curve does clearly better (${curveName(best.form.name)} ${percent(best.leftOutShare)}).`;
+  return `${curveName(model)} predicts a left-out reading to ${errorText(chosen.leftOutShare)}; no other curve does clearly better (${curveName(best.form.name)} ${errorText(best.leftOutShare)}).`;
 }
 
 function howFar({ curves, restLengthM }: SideState, say: (lengthM: number) => string): string {
@@ -56,7 +56,7 @@ function howFar({ curves, restLengthM }: SideState, say: (lengthM: number) => st
   }
   const { tensionN, high95N } = bandTensionInterval(loading, loading.measuredToM);
   const times = (loading.measuredToM / restLengthM).toFixed(2);
-  return `Trust it up to ${say(loading.measuredToM)} (${times} times its rest length), within ${percent((high95N - tensionN) / tensionN)} there; beyond that it is drawn dashed and said so.`;
+  return `Trust it up to ${say(loading.measuredToM)} (${times} times its rest length), within ${errorText((high95N - tensionN) / tensionN)} there; beyond that it is drawn dashed and said so.`;
 }
 
 function whatNext(
@@ -106,7 +106,8 @@ function widestGap({ restLengthM, readings }: SideState): { fromM: number; toM: 
   return widest;
 }
 
-function percent(share: number): string {
+/** An error: to a tenth below ten per cent. */
+function errorText(share: number): string {
   const value = Math.abs(share) * 100;
   return `${value < 9.95 ? value.toFixed(1) : value.toFixed(0)} %`;
 }

@@ -1,5 +1,6 @@
 import { Link } from 'wouter';
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
+import { percent } from '#contract/words/percent.ts';
 import { fromSi } from '#core/units/units.ts';
 import { DataTable } from '#web/parts/DataTable.tsx';
 import { equipmentWord, liftWord } from '#web/parts/liftWords.ts';
@@ -81,8 +82,8 @@ function RestsOn({ projection }: { projection: LiftProjection }) {
         lifter has been changing, at {written(bodyMassKg, mass, 1)} {mass} of body mass.
       </li>
       <li>
-        What the platform adds to an average gym day: {percent(platformShare.median)} %, 80 times in 100{' '}
-        {percent(platformShare.low80)} to {percent(platformShare.high80)} %.{' '}
+        What the platform adds to an average gym day: {signedFigure(platformShare.median)} %, 80 times in 100{' '}
+        {signedFigure(platformShare.low80)} to {signedFigure(platformShare.high80)} %.{' '}
         {meets === 0
           ? 'No meet of this lifter is known: it is what lifters of the club do.'
           : `From ${meets} ${meets === 1 ? 'meet' : 'meets'} of this lifter, leaning on the club's.`}{' '}
@@ -91,7 +92,7 @@ function RestsOn({ projection }: { projection: LiftProjection }) {
       <li>
         {taperShare === 0
           ? 'Taper: nothing is added for it.'
-          : `Taper: ${(100 * taperShare).toFixed(0)} % is added. That is your assumption.`}{' '}
+          : `Taper: ${percent(taperShare)} is added. That is your assumption.`}{' '}
         Surveys tell how powerlifters taper (7 to 10 days, volume cut by 41 to 50 %: Travis et al. 2021), not
         how much it adds to a maximum.
       </li>
@@ -105,7 +106,7 @@ function RestsOn({ projection }: { projection: LiftProjection }) {
   );
 }
 
-function percent(share: number): string {
+function signedFigure(share: number): string {
   return `${share < 0 ? '−' : '+'}${Math.abs(100 * share).toFixed(1)}`;
 }
 

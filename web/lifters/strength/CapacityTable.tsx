@@ -1,5 +1,6 @@
 import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
 import type { Belief } from '#contract/strengthEstimate.ts';
+import { percent } from '#contract/words/percent.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { dateText } from '#web/parts/localToday.ts';
 
@@ -12,7 +13,7 @@ export function CapacityTable({ stretches }: { stretches: readonly Stretch[] }) 
     { key: 'to', head: 'Twelve weeks to', cell: ({ to }) => dateText(to) },
     { key: 'sets', head: 'Sets that tell', numeric: true, cell: ({ setsThatTell }) => setsThatTell },
     ...shares.flatMap((share): Column<Stretch>[] => {
-      const at = `at ${Math.round(100 * share)} %`;
+      const at = `at ${percent(share)}`;
       const of = ({ told }: Stretch) => told?.reps.find((one) => one.share === share)?.belief;
       return [
         { key: at, head: `Reps ${at}`, numeric: true, cell: (row) => middle(of(row)) },

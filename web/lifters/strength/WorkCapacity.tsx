@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { Belief } from '#contract/strengthEstimate.ts';
+import { percent } from '#contract/words/percent.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { type AskedLifter, repsOf } from './askDraws.ts';
 
@@ -13,7 +14,7 @@ export function WorkCapacity({ lifter }: { lifter: AskedLifter }) {
     <dl className="lifters-facts">
       {workShares.map((share, i) => (
         <div key={share}>
-          <dt className="small quiet">reps at {Math.round(100 * share)} %</dt>
+          <dt className="small quiet">reps at {percent(share)}</dt>
           <dd>
             <RepsNumber belief={reps[i]!} />
           </dd>

@@ -1,3 +1,4 @@
+import { percent } from '#contract/words/percent.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import type { TrackReading } from '#core/track/Track.ts';
 import { TrackDrawing } from '#web/charts/TrackDrawing.tsx';
@@ -69,7 +70,7 @@ export function TrackFound(props: {
               head: '',
               cell: ({ stoppedAtS, gapS }) =>
                 [
-                  stoppedAtS === null ? '' : `stopped at ${Math.round(100 * stoppedAtS)} % of the way`,
+                  stoppedAtS === null ? '' : `stopped at ${percent(stoppedAtS)} of the way`,
                   gapS > longGapS ? `not seen for ${gapS.toFixed(1)} s` : '',
                 ]
                   .filter(Boolean)
