@@ -1,5 +1,6 @@
 import { quadraticForm } from '#core/numeric/quadraticForm.ts';
 import { studentTQuantile } from '#core/numeric/studentT.ts';
+import { NORMAL_95 } from '../numeric/normal.ts';
 import type { BandCurve } from './BandCurve.ts';
 import { bandForm } from './bandForms.ts';
 import { lineSpread } from './lineSpread.ts';
@@ -34,7 +35,7 @@ export function bandTensionInterval(curve: BandCurve, lengthM: number): TensionI
     return { tensionN: 0, sdN: 0, low95N: 0, high95N: 0, extrapolated: false };
   }
   if (curve.model === 'prior') {
-    const factor = Math.exp(NORMAL_975 * Math.sqrt(curve.covariance[0]![0]!));
+    const factor = Math.exp(NORMAL_95 * Math.sqrt(curve.covariance[0]![0]!));
     return between(tensionN, tensionN / factor, tensionN * factor, true);
   }
   const fitVariance =
@@ -61,8 +62,6 @@ export function bandTensionInterval(curve: BandCurve, lengthM: number): TensionI
  */
 const SHAPE_SD_BEYOND = 0.15;
 
-const NORMAL_975 = 1.959963984540054;
-
 function between(
   tensionN: number,
   low95N: number,
@@ -70,5 +69,5 @@ function between(
   extrapolated: boolean,
   half = (high95N - low95N) / 2,
 ): TensionInterval {
-  return { tensionN, sdN: half / NORMAL_975, low95N, high95N, extrapolated };
+  return { tensionN, sdN: half / NORMAL_95, low95N, high95N, extrapolated };
 }

@@ -3,6 +3,7 @@ import type { Load } from '#core/load/Load.ts';
 import { curveOf, type LoadCurve, type LoadPoint } from '#core/load/loadCurve.ts';
 import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
+import { NORMAL_95 } from '../numeric/normal.ts';
 import type { Basis } from './Aim.ts';
 import { anchorPulls } from './anchorPulls.ts';
 import { type BandLimits, bandCautions } from './bandCautions.ts';
@@ -14,8 +15,6 @@ import { measuredHeights, withHeightSpread } from './heightSpread.ts';
 import type { LifterTask } from './misfit.ts';
 
 const POINTS = 21;
-/** Two-sided 95 % of the normal distribution. */
-const NORMAL_95 = 1.959963984540054;
 /** From this share of capability on somebody stands ready and the safeties are set; assumption, common practice. */
 const MAXIMAL_SHARE = 0.85;
 const bases: readonly Basis[] = ['bar', 'bottom', 'mean', 'lockout'];

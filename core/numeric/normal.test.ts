@@ -1,6 +1,6 @@
 import { assert, double, property } from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { normalCdf, normalQuantile } from './normal.ts';
+import { NORMAL_95, normalCdf, normalQuantile } from './normal.ts';
 
 describe('the normal distribution', () => {
   // Abramowitz & Stegun 1964, table 26.1: P(x).
@@ -22,6 +22,10 @@ describe('the normal distribution', () => {
         expect(normalQuantile(1 - tail)).toBeCloseTo(-normalQuantile(tail), 6);
       }),
     );
+  });
+
+  test('holds 95 % within its range of 95 %', () => {
+    expect(normalCdf(NORMAL_95) - normalCdf(-NORMAL_95)).toBeCloseTo(0.95, 14);
   });
 
   test('refuses what is no probability', () => {

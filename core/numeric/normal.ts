@@ -1,3 +1,6 @@
+/** So many standard deviations on either side of the middle hold 95 % of the normal distribution: its quantile of 0.975. */
+export const NORMAL_95 = 1.959963984540054;
+
 /** ln of sqrt(2 pi). */
 const LN_ROOT_TWO_PI = 0.9189385332046727;
 

@@ -1,6 +1,7 @@
 import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
 import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { heldForceN } from '#core/rep/strengthCurve.ts';
 import { fromSi } from '#core/units/units.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -13,9 +14,6 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { written } from '#web/parts/written.ts';
 import { strengthWords } from './trial/strengthWords.ts';
 import { type TrialStrength, trialStrength } from './trial/trialStrength.ts';
-
-/** Two-sided 95 % of the normal distribution. */
-const normal95 = 1.959963984540054;
 
 interface Row {
   lift: Lift;
@@ -43,7 +41,7 @@ export function CapabilitySection({ lifterId, today }: { lifterId: string; today
       const forceN = heldForceN(capability, capability.range[end]);
       const mass = (factor: number) =>
         fromSi(Math.max(0, (forceN * factor) / gravityMps2 - capability.movedBodyKg), units.mass).toFixed(0);
-      const spread = Math.exp(normal95 * strengthSdLn);
+      const spread = Math.exp(NORMAL_95 * strengthSdLn);
       return (
         <Known
           value={mass(1)}

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { fromSi, type Unit } from '#core/units/units.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';
@@ -103,7 +104,7 @@ function height(row: HeightRow, end: 'bottom' | 'lockout', unit: Unit) {
       value={written(heightM, unit, 1)}
       unit={unit}
       known="estimated"
-      interval={`${whole(heightM - 1.96 * sdM)} to ${whole(heightM + 1.96 * sdM)}`}
+      interval={`${whole(heightM - NORMAL_95 * sdM)} to ${whole(heightM + NORMAL_95 * sdM)}`}
       why={`Estimated from stature by published body proportions. To measure: take the position with an empty bar, let a second person hold a tape from the floor to the centre of the bar at ${end}, then open this line and type it in.`}
     />
   );

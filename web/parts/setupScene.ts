@@ -1,11 +1,12 @@
 import { type AssembledCapability, assembleCapability } from '#contract/assemble/assembleCapability.ts';
-import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
+import { type AssembledLoad, assembleLoad } from '#contract/assemble/assembleLoad.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
 import type { ForeAft } from '#contract/words/foreAftSentence.ts';
 import { withHeightSpread } from '#core/day/heightSpread.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
+import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { heldForceFunction } from '#core/rep/strengthCurve.ts';
 import type { HeightScene } from '#web/charts/HeightScene.ts';
@@ -13,8 +14,6 @@ import type { HeightScene } from '#web/charts/HeightScene.ts';
 /** Heights of the curve and moments of the rep: fine enough for the eye at any size. */
 const points = 41;
 const samples = 61;
-/** Two-sided 95 % of the normal distribution. */
-const normal95 = 1.959963984540054;
 
 /** What the lifter can push, how well it is known, and what measured speeds are beyond the model's. */
 export type SceneStrength = Pick<AssembledCapability, 'capability' | 'strengthSdLn' | 'speedCorrection'> & {
@@ -42,18 +41,29 @@ export function setupScene(
 ): SetupScene {
   const { lifterId, lift, setup, on } = asked;
   const rack = club.rack.find((candidate) => candidate.id === setup.rackId);
-  const { load, heights } = assembleLoad(club, { lifterId, lift, setup, on });
   const strength: SceneStrength =
     asked.strength ?? assembleCapability(club, lifterId, lift, setup.start, on, rack?.benchHeightM ?? null);
+  return sceneOf(club, asked, assembleLoad(club, { lifterId, lift, setup, on }), strength);
+}
+
+/** The same where load and heights were worked out before. Without anything on the bar nothing is sped up. */
+export function sceneOf(
+  club: ClubRecords,
+  { lift, setup, title }: { lift: Lift; setup: Setup; title: string },
+  { load, heights }: Pick<AssembledLoad, 'load' | 'heights'>,
+  { capability, strengthSdLn, speedCorrection, tiredLn = 0 }: SceneStrength,
+): SetupScene {
   const compiled = compileLoad(load);
   const curve = curveOf(compiled, points);
-  const strengthN = strength.capability.strengthN * Math.exp(-(strength.tiredLn ?? 0));
-  const rep = expectedRep(compiled, { ...strength.capability, strengthN }, samples, strength.speedCorrection);
-  const heldN = heldForceFunction(strength.capability);
-  const ownN = strength.capability.movedBodyKg * load.gravityMps2;
-  const spread = Math.exp(normal95 * strength.strengthSdLn);
+  const strengthN = capability.strengthN * Math.exp(-tiredLn);
+  const rep =
+    setup.barKg > 0 ? expectedRep(compiled, { ...capability, strengthN }, samples, speedCorrection) : null;
+  const heldN = heldForceFunction(capability);
+  const ownN = capability.movedBodyKg * load.gravityMps2;
+  const spread = Math.exp(NORMAL_95 * strengthSdLn);
+  const rack = club.rack.find(({ id }) => id === setup.rackId);
   return {
-    title: asked.title,
+    title,
     foreAft:
       load.bands.length === 0
         ? null
@@ -65,7 +75,7 @@ export function setupScene(
     bottomM: load.bottomM,
     lockoutM: load.lockoutM,
     rack: {
-      anchors: club.anchor.filter((anchor) => anchor.rackId === setup.rackId),
+      anchors: club.anchor.filter(({ rackId }) => rackId === setup.rackId),
       bands: setup.bands.flatMap((band) => hungBand(club, band)),
       path: load.path,
       boxHeightM: setup.start.way === 'box' ? setup.start.heightM : null,
@@ -78,7 +88,7 @@ export function setupScene(
         return { zM, heldN: forceN - ownN, lowN: forceN / spread - ownN, highN: forceN * spread - ownN };
       }),
     },
-    speed: { samples: rep.samples, slowest: rep.slowest, made: rep.made, durationS: rep.durationS },
+    speed: rep && { samples: rep.samples, slowest: rep.slowest, made: rep.made, durationS: rep.durationS },
   };
 }
 

@@ -2,6 +2,7 @@ import { assembleHookup, isUsedUp } from '#contract/assemble/assembleHookup.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { AnchorRecord, HookupRecord, Rack } from '#contract/records/gear.ts';
 import type { PairHookup } from '#core/day/Gear.ts';
+import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { loopPerPath, pathLengthM } from '#core/rig/bandPath.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import { hungPull } from '#core/rig/hungPull.ts';
@@ -96,10 +97,8 @@ function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0);
 }
 
-const NORMAL_975 = 1.96;
-
 function around(downN: number, sdN: number): Pick<PairPull, 'downN' | 'low95N' | 'high95N'> {
-  const half = NORMAL_975 * sdN;
+  const half = NORMAL_95 * sdN;
   const [low95N, high95N] = [downN - half, downN + half];
   // The interval does not cross zero: a band never turns its pull round.
   return downN >= 0

@@ -1,7 +1,9 @@
 import { type ReactNode, useDeferredValue, useMemo } from 'react';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { percent } from '#contract/words/percent.ts';
 import type { ExplainedForce } from '#core/day/Explanation.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
+import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
 import { fromSi } from '#core/units/units.ts';
@@ -10,9 +12,6 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';
 import { strengthWords } from './strengthWords.ts';
 import type { TrialResult } from './trialResult.ts';
-
-/** Two-sided 95 % of the normal distribution. */
-const normal95 = 1.959963984540054;
 
 /** The numbers of a trial: what lies on the lifter at both ends, its parts, speed, and the heaviest bar of this setup. */
 export function TrialNumbers({ club, result }: { club: ClubRecords; result: TrialResult }) {
@@ -65,7 +64,7 @@ function End(props: { word: string; force: ExplainedForce; share: number | undef
       />
       <p className="small">{parts.join(' ')}</p>
       {share !== undefined && Number.isFinite(share) && (
-        <p className="small quiet">{(100 * share).toFixed(0)} % of strength there</p>
+        <p className="small quiet">{percent(share)} of strength there</p>
       )}
     </Figure>
   );
@@ -95,7 +94,7 @@ function Speed({ result, club }: { result: TrialResult; club: ClubRecords }) {
       const rep = expectedRep(compiled, { ...capability, strengthN }, 0, strength.speedCorrection);
       return rep.made ? rep.meanSpeedMps.toFixed(2) : 'no lift';
     };
-    return `${speedAt(-normal95)} to ${speedAt(normal95)}`;
+    return `${speedAt(-NORMAL_95)} to ${speedAt(NORMAL_95)}`;
   }, [load, capability, strength]);
   if (!firstRep.made) {
     return (
@@ -124,7 +123,7 @@ function Heaviest({ result, club }: { result: TrialResult; club: ClubRecords }) 
   const units = useUnits();
   const { load, capability, strength } = useDeferredValue(result);
   const heaviest = useMemo(() => maxBar(load, capability), [load, capability]);
-  const spread = Math.exp(normal95 * strength.strengthSdLn);
+  const spread = Math.exp(NORMAL_95 * strength.strengthSdLn);
   const mass = (kg: number) => fromSi(kg, units.mass).toFixed(0);
   return (
     <Figure word="heaviest bar in this setup">

@@ -13,8 +13,8 @@ import type { GearSet, RackGear } from '#core/day/Gear.ts';
 import type { Load } from '#core/load/Load.ts';
 import type { Capability } from '#core/rep/Capability.ts';
 import type { HeightScene } from '#web/charts/HeightScene.ts';
+import { sceneOf } from '#web/parts/setupScene.ts';
 import type { Trial } from './Trial.ts';
-import { trialScene } from './trialScene.ts';
 import { type TrialStrength, trialStrength } from './trialStrength.ts';
 
 /** All that a trial comes to: the picture, the explanation of its numbers, what to know. */
@@ -84,7 +84,7 @@ function workOut(
     explanation,
     cautions: [...explanation.cautions, ...own.filter(({ code }) => code !== 'minor')],
     bandsMeasured: bands.every(({ known }) => known === 'measured'),
-    scene: trialScene(club, trial, title, load, { ...strength, capability, heights }),
+    scene: sceneOf(club, { lift, setup: trial, title }, { load, heights }, { ...strength, capability }),
   };
 }
 
