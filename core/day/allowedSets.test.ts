@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitBand } from '#core/band/fitBand.ts';
+import { squatCapability } from '#core/rep/tests/capabilities.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import { bindingBounds } from './bindingBounds.ts';
 import type { RackGear } from './Gear.ts';
@@ -9,22 +10,7 @@ import { rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds } from './SearchRules.ts';
 
 // The starting values of a squat in docs/model.md; strength for a maximum of some 300 kg.
-const capability = {
-  strengthN: 3600,
-  slope: 1.2,
-  curvature: -0.5,
-  dip: { depth: 0.2, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0.35,
-  reboundTimeS: 0.7,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  movedBodyKg: 88,
-  range: { fromM: 0.9, toM: 1.5 },
-};
+const capability = squatCapability;
 const travel = { bottomM: 0.9, lockoutM: 1.5, gravityMps2: 9.80665, path: [] };
 const RATED_N = 600;
 const SAFE_STRETCH = 2.5;

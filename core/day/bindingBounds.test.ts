@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { bandShare } from './allowedSets.ts';
 import { bindingBounds } from './bindingBounds.ts';
 import { boundsFor } from './boundsFor.ts';
@@ -7,22 +8,7 @@ import type { LifterTask } from './misfit.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds, type SearchBounds } from './SearchRules.ts';
 
-const capability = {
-  strengthN: 4000,
-  slope: 0.6,
-  curvature: 0,
-  dip: { depth: 0, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0,
-  reboundTimeS: 0.7,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
-  movedBodyKg: 0,
-  range: { fromM: 0.5, toM: 1 },
-};
+const capability = { ...evenCapability, strengthN: 4000, slope: 0.6 };
 const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] };
 /** Two pairs of 30 kg each at lockout and nothing at the bottom. */
 const gear: RackGear = {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { BandCurves } from '#core/band/BandCurve.ts';
 import { bandTension } from '#core/band/bandTension.ts';
 import { fitBand } from '#core/band/fitBand.ts';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { explain } from './explain.ts';
 import type { RackGear } from './Gear.ts';
 
@@ -16,22 +17,7 @@ const curves = fitBand({
     { lengthM: 2.2, forceN: 430, direction: 'loading' },
   ],
 });
-const capability = {
-  strengthN: 4000,
-  slope: 1,
-  curvature: 0,
-  dip: { depth: 0, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0,
-  reboundTimeS: 0.7,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
-  movedBodyKg: 0,
-  range: { fromM: 0.8, toM: 1.6 },
-};
+const capability = { ...evenCapability, strengthN: 4000, slope: 1, range: { fromM: 0.8, toM: 1.6 } };
 const task = {
   capability,
   travel: { bottomM: 0.8, lockoutM: 1.6, gravityMps2: G, path: [] },

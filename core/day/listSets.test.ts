@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { allowedGear } from './allowedSets.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import type { GearSet, RackGear } from './Gear.ts';
@@ -13,18 +14,11 @@ import { rankSetups } from './rankSetups.ts';
 import { freeSearch } from './SearchRules.ts';
 
 const capability = {
+  ...evenCapability,
   strengthN: 2500,
   slope: 0.8,
   curvature: -0.3,
   dip: { depth: 0.1, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0,
-  reboundTimeS: 0.7,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
   movedBodyKg: 50,
   range: { fromM: 0.6, toM: 1.1 },
 };

@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import type { RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
@@ -8,22 +9,7 @@ import { rankSetups } from './rankSetups.ts';
 import { setChanges } from './setChanges.ts';
 
 /** A lifter whose strength rises in a straight line of ln g, for closed forms: no dip, no moved body. */
-const capability = {
-  strengthN: 2000,
-  slope: 0.6,
-  curvature: 0,
-  dip: { depth: 0, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0,
-  reboundTimeS: 0.7,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
-  movedBodyKg: 0,
-  range: { fromM: 0.5, toM: 1 },
-};
+const capability = { ...evenCapability, slope: 0.6 };
 const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 9.80665, path: [] };
 
 function gearOf(pullsN: readonly number[]): RackGear {

@@ -11,6 +11,7 @@ import type { SpeedCorrection } from '#core/rep/expectedSpeed.ts';
 import { fitStrength } from '#core/rep/fitStrength.ts';
 import { simulateRep } from '#core/rep/simulateRep.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
+import { squatCapability } from '#core/rep/tests/capabilities.ts';
 import type { Aim, WholeSet } from './Aim.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import type { GearSet, RackGear } from './Gear.ts';
@@ -20,22 +21,7 @@ import { loadableMasses } from './plates.ts';
 import { rankSetups } from './rankSetups.ts';
 
 // The starting values of a parallel squat in docs/model.md; strength for a maximum of some 300 kg.
-const capability = {
-  strengthN: 3600,
-  slope: 1.2,
-  curvature: -0.5,
-  dip: { depth: 0.2, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0.35,
-  reboundTimeS: 0.7,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
-  movedBodyKg: 88,
-  range: { fromM: 0.9, toM: 1.5 },
-};
+const capability = squatCapability;
 const travel = { bottomM: 0.92, lockoutM: 1.5, gravityMps2: 9.80665, path: [] };
 
 const pairs = fc.array(

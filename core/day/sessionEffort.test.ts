@@ -1,24 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { tiringOf } from '#core/effort/Tiring.ts';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { sessionEffort } from './sessionEffort.ts';
 
 const task = {
-  capability: {
-    strengthN: 4000,
-    slope: 1,
-    curvature: 0,
-    dip: { depth: 0, at: 0.4, width: 0.2 },
-    maxSpeedMps: 1.6,
-    rebound: 0,
-    reboundTimeS: 0.7,
-    strainAfterS: 2.5,
-    strainTimeS: 6,
-    buildUpTimeS: 0,
-    builtShare: 0,
-    easing: 0,
-    movedBodyKg: 0,
-    range: { fromM: 0.8, toM: 1.6 },
-  },
+  capability: { ...evenCapability, strengthN: 4000, slope: 1, range: { fromM: 0.8, toM: 1.6 } },
   travel: { bottomM: 0.8, lockoutM: 1.6, gravityMps2: 9.80665, path: [] },
 };
 const gear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [] };

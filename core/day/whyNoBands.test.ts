@@ -1,27 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { fitBand } from '#core/band/fitBand.ts';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import type { RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { freeSearch, noBounds } from './SearchRules.ts';
 import { whyNoBands } from './whyNoBands.ts';
 
 /** A made-up lifter who holds 200 kg at every height and carries no body. */
-const capability = {
-  strengthN: 2000,
-  slope: 0,
-  curvature: 0,
-  dip: { depth: 0, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0,
-  reboundTimeS: 0.7,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  movedBodyKg: 0,
-  range: { fromM: 0.5, toM: 1 },
-};
+const capability = evenCapability;
 const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] };
 const gearOf = (pullsN: number[], ratedLoadN: number | null = null): RackGear => ({
   barKg: 20,

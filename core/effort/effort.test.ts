@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { squatCapability } from '#core/rep/tests/capabilities.ts';
 import { compileLoad } from '../load/compileLoad.ts';
 import type { Load } from '../load/Load.ts';
 import { ascend, FINE } from '../rep/ascend.ts';
@@ -30,22 +31,7 @@ const load: Load = {
   gravityMps2: 9.80665,
   path: [],
 };
-const lifter: Capability = {
-  strengthN: 3600,
-  slope: 1.2,
-  curvature: -0.5,
-  dip: { depth: 0.2, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0.35,
-  reboundTimeS: 0.7,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
-  movedBodyKg: 80,
-  range: { fromM: 0.9, toM: 1.5 },
-};
+const lifter: Capability = { ...squatCapability, movedBodyKg: 80 };
 const tiring = tiringOf('squat');
 const barKg = fc.double({ min: 60, max: 190, noNaN: true });
 const restS = fc.integer({ min: 0, max: 400 });

@@ -3,6 +3,7 @@ import type { Load } from '../load/Load.ts';
 import { STANDARD_GRAVITY_MPS2 } from '../load/localGravity.ts';
 import type { Capability } from './Capability.ts';
 import { simulateRep } from './simulateRep.ts';
+import { evenCapability } from './tests/capabilities.ts';
 
 // Closed forms of elementary mechanics; tolerance from docs/model.md: 1e-6.
 const G = STANDARD_GRAVITY_MPS2;
@@ -17,18 +18,10 @@ const load: Load = {
   path: [],
 };
 const steady: Capability = {
+  ...evenCapability,
   strengthN: 2600,
-  slope: 0,
-  curvature: 0,
-  dip: { depth: 0, at: 0.4, width: 0.2 },
   maxSpeedMps: 1e12,
-  rebound: 0,
-  reboundTimeS: 0.7,
   strainAfterS: 1e6,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
   movedBodyKg: 60,
   range: { fromM: 0.9, toM: 1.5 },
 };

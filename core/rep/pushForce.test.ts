@@ -3,21 +3,15 @@ import { bareLoad } from '../load/bareLoad.ts';
 import { compileLoad } from '../load/compileLoad.ts';
 import type { Capability } from './Capability.ts';
 import { accelerationFunction } from './pushForce.ts';
+import { evenCapability } from './tests/capabilities.ts';
 
 const G = 9.80665;
 const MASS_KG = 210;
 const lifter: Capability = {
+  ...evenCapability,
   strengthN: 2600,
-  slope: 0,
-  curvature: 0,
-  dip: { depth: 0, at: 0.4, width: 0.2 },
   maxSpeedMps: 1e12,
-  rebound: 0,
-  reboundTimeS: 0.7,
   strainAfterS: 1e6,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
   easing: 1.4,
   movedBodyKg: 60,
   range: { fromM: 0.9, toM: 1.5 },

@@ -9,6 +9,7 @@ import type { Capability } from './Capability.ts';
 import { fitStrength } from './fitStrength.ts';
 import { maxBar } from './maxBar.ts';
 import { simulateRep } from './simulateRep.ts';
+import { squatCapability } from './tests/capabilities.ts';
 
 const curves = fitBand({
   restLengthM: 1.04,
@@ -35,22 +36,7 @@ const plain: Load = {
   gravityMps2: STANDARD_GRAVITY_MPS2,
   path: [],
 };
-const squatter: Capability = {
-  strengthN: 3400,
-  slope: 1.2,
-  curvature: -0.5,
-  dip: { depth: 0.2, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0.35,
-  reboundTimeS: 0.7,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
-  movedBodyKg: 88,
-  range: { fromM: 0.95, toM: 1.55 },
-};
+const squatter: Capability = { ...squatCapability, strengthN: 3400, range: { fromM: 0.95, toM: 1.55 } };
 
 const lifterArb = fc.record({
   strengthN: fc.double({ min: 1500, max: 8000, noNaN: true }),

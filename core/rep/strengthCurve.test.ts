@@ -1,19 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { shareOfCapability } from './strengthCurve.ts';
+import { evenCapability } from './tests/capabilities.ts';
 
 const capability = {
+  ...evenCapability,
   strengthN: 4000,
   slope: Math.LN2,
-  curvature: 0,
-  dip: { depth: 0, at: 0.4, width: 0.2 },
-  maxSpeedMps: 1.6,
-  rebound: 0,
-  reboundTimeS: 0.7,
-  strainAfterS: 2.5,
-  strainTimeS: 6,
-  buildUpTimeS: 0,
-  builtShare: 0,
-  easing: 0,
   movedBodyKg: 80,
   range: { fromM: 0.8, toM: 1.6 },
 };

@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { squatCapability } from '#core/rep/tests/capabilities.ts';
 import { simulateRep } from '../rep/simulateRep.ts';
 import { repsOfTrack } from './repsOfTrack.ts';
 import type { TrackPoint } from './Track.ts';
@@ -155,18 +156,8 @@ describe('reps of a track', () => {
       path: [],
     };
     const lifter = {
+      ...squatCapability,
       strengthN: 3200,
-      slope: 1.2,
-      curvature: -0.5,
-      dip: { depth: 0.2, at: 0.4, width: 0.2 },
-      maxSpeedMps: 1.6,
-      rebound: 0.35,
-      reboundTimeS: 0.7,
-      strainAfterS: 2.5,
-      strainTimeS: 6,
-      buildUpTimeS: 0,
-      builtShare: 0,
-      easing: 0,
       movedBodyKg: 80,
       range: { fromM: TOP_M - RANGE_M, toM: TOP_M },
     };
