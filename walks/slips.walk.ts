@@ -30,7 +30,7 @@ test('a file with weeks of pounds is asked about, and taken with the bars that w
   }
   await asked.getByRole('radio', { name: 'leave out' }).check();
   await expect(page.getByRole('button', { name: 'Take 39 sets in' })).toBeVisible();
-  await asked.getByRole('radio', { name: 'as pounds, turned into kilograms' }).check();
+  await asked.getByRole('radio', { name: 'as pounds' }).check();
   await page.getByRole('button', { name: 'Take 48 sets in' }).click();
   await expect(page.getByText('Took 48 sets from weeks.csv.')).toBeVisible();
   await chooseFile(page);
@@ -52,7 +52,7 @@ test("taken as written they are named on the lifter's page, put right at one tap
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   }
-  await named.getByRole('button', { name: 'Put the meant bars on 9 sets' }).click();
+  await named.getByRole('button', { name: 'Turn pounds into kilograms in 9 sets' }).click();
   await expect(named).toBeHidden();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(named).toContainText(question, { timeout: 60_000 });

@@ -16,7 +16,7 @@ export function MeantBars({ bars }: { bars: readonly MeantBar[] }) {
   const words = `Written down: ${wrote}. Probably meant: ${meant}.`;
   if (bars.length === 1) return <p>{words}</p>;
   return (
-    <details>
+    <details className="fold">
       <summary>{words}</summary>
       <table className="table meant-bars" aria-label="Bars as written down and as meant">
         <thead>

@@ -120,7 +120,7 @@ test('sets that look like pounds are named with what was meant, and can be put r
   );
   // NIST SP 811: 100 lb = 45.359237 kg.
   expect(text).toContain('Written down: 100 kg. Probably meant: 45.4 kg.');
-  expect(text).toContain('Put the meant bars on 2 sets');
+  expect(text).toContain('Turn pounds into kilograms in 2 sets');
   expect(read(estimate({ slips: [{ looksLike: 'pounds', ids: ['no longer there'] }] }))).not.toContain(
     'pounds',
   );

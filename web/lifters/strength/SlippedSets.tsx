@@ -41,6 +41,7 @@ function SlipOfLog(props: {
   const writer = useSetWriter();
   const [firstOn, lastOn] = [sets[0]!.doneOn, sets.at(-1)!.doneOn];
   const question = slipQuestion({ lift, looksLike, setCount: sets.length, firstOn, lastOn }, '', dateText);
+  const meant = meantWords[looksLike];
   const count = logged.length === 1 ? 'one set' : `${logged.length} sets`;
   const correct = async (become: (set: LoggedSet) => LoggedSet | null, done: string) => {
     try {
@@ -73,9 +74,9 @@ function SlipOfLog(props: {
           <button
             type="button"
             disabled={writer.busy}
-            onClick={() => void correct((set) => withMeantBar(set, looksLike), 'Put the meant bar on')}
+            onClick={() => void correct((set) => withMeantBar(set, looksLike), `${meant.done} in`)}
           >
-            {logged.length === 1 ? 'Put the meant bar on it' : `Put the meant bars on ${count}`}
+            {meant.word} in {count}
           </button>
           <button type="button" disabled={writer.busy} onClick={() => void correct(() => null, 'Struck')}>
             Strike {logged.length === 1 ? 'it' : 'them'}
@@ -85,3 +86,8 @@ function SlipOfLog(props: {
     </section>
   );
 }
+
+const meantWords = {
+  pounds: { word: 'Turn pounds into kilograms', done: 'Turned pounds into kilograms' },
+  tenfold: { word: 'Take a nought off', done: 'Took a nought off' },
+};

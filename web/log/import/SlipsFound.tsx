@@ -23,7 +23,8 @@ export function SlipsFound(props: {
           <p>{slipQuestion(slip, slip.lifter, dateText)}</p>
           <MeantBars bars={slip.bars} />
           <Choice
-            label={`Take the ${slip.setCount === 1 ? 'set' : 'sets'} of ${slip.lifter}`}
+            label={`Take ${slip.setCount === 1 ? 'it' : 'them'}`}
+            showLabel
             options={[
               { value: 'asMeant', word: meantWord[slip.looksLike] },
               { value: 'asWritten', word: 'as written' },
@@ -43,6 +44,6 @@ export function SlipsFound(props: {
 }
 
 const meantWord: Record<SlipAsked['looksLike'], string> = {
-  pounds: 'as pounds, turned into kilograms',
-  tenfold: 'with a nought less',
+  pounds: 'as pounds',
+  tenfold: 'as a tenth',
 };
