@@ -16,36 +16,39 @@ export function MeantBars({ bars }: { bars: readonly MeantBar[] }) {
   const words = `Written down: ${wrote}. Probably meant: ${meant}.`;
   if (bars.length === 1) return <p>{words}</p>;
   return (
-    <details className="fold">
-      <summary>{words}</summary>
-      <table className="table meant-bars" aria-label="Bars as written down and as meant">
-        <thead>
-          <tr>
-            <th scope="col" className="number">
-              written down
-            </th>
-            <th scope="col" className="number">
-              probably meant
-            </th>
-            <th scope="col" className="number">
-              sets
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {bars.map(({ writtenKg, meantKg, sets }) => (
-            <tr key={writtenKg}>
-              <td className="number">
-                {oneDecimal(writtenKg, mass)} {mass}
-              </td>
-              <td className="number">
-                {oneDecimal(meantKg, mass)} {mass}
-              </td>
-              <td className="number">{sets}</td>
+    <div>
+      <p>{words}</p>
+      <details className="fold small">
+        <summary>Bar by bar</summary>
+        <table className="table meant-bars" aria-label="Bars as written down and as meant">
+          <thead>
+            <tr>
+              <th scope="col" className="number">
+                written down
+              </th>
+              <th scope="col" className="number">
+                probably meant
+              </th>
+              <th scope="col" className="number">
+                sets
+              </th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </details>
+          </thead>
+          <tbody>
+            {bars.map(({ writtenKg, meantKg, sets }) => (
+              <tr key={writtenKg}>
+                <td className="number">
+                  {oneDecimal(writtenKg, mass)} {mass}
+                </td>
+                <td className="number">
+                  {oneDecimal(meantKg, mass)} {mass}
+                </td>
+                <td className="number">{sets}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
+    </div>
   );
 }
