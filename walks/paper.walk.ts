@@ -45,3 +45,36 @@ test('a card with the most that can be said on it cuts no word off, on either pa
     }
   }
 });
+
+test('a rack sheet says all of a set that goes by its speed, on either paper', async ({ page, address }) => {
+  const headers = { origin: address };
+  const { records } = await (await page.request.get('/api/club')).json();
+  const { id: _, ...day } = records.day.find((each: { id: string }) => each.id === 'day-speed-squat');
+  const aim = { by: 'speed', fromMps: 0.6, toMps: 0.8, of: 'set' };
+  const data = { ...day, groups: day.groups.map((group: object) => ({ ...group, aim })) };
+  const made = await (await page.request.post('/api/records/day', { data, headers })).json();
+  expect((await page.request.post(`/api/days/${made.record.id}/solve`, { headers })).ok()).toBe(true);
+
+  await page.goto(`/day/${made.record.id}/sheet`);
+  for (const paper of ['Letter', 'A4']) {
+    await page.getByRole('radio', { name: paper, exact: true }).check();
+    const steps = page.locator('.sheet-steps li');
+    await expect(steps.nth(1)).toContainText('in the zone');
+    const beyond = () =>
+      steps.evaluateAll((all) =>
+        Math.max(
+          ...all.map((step) => {
+            const [said, row] = [step.lastElementChild!, step.parentElement!.parentElement!].map((e) =>
+              e.getBoundingClientRect(),
+            );
+            return Math.max(
+              said!.right - row!.right,
+              said!.bottom - row!.bottom,
+              step.scrollWidth - step.clientWidth,
+            );
+          }),
+        ),
+      );
+    await expect.poll(beyond).toBeLessThanOrEqual(0.5);
+  }
+});

@@ -5,7 +5,7 @@ import { PaperLoad } from './PaperLoad.tsx';
 import { type Paper, pxPerMm } from './paperSize.ts';
 import type { LifterLine, RackSheet, WrittenStep } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
-import { sheetRows } from './sheetRows.ts';
+import { linesOfStep, mostStepLines, sheetRows } from './sheetRows.ts';
 import { Ticks } from './Ticks.tsx';
 
 /** Height of Archivo's figures as a share of the letter size. */
@@ -14,9 +14,9 @@ const figureShare = 0.686;
 /** One page of the wall: a rack's lifters in lifting order, black on white, read from three metres. */
 export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper }) {
   const said = [...sheet.cautions, ...sheet.assumed, effortKey];
-  const steps = Math.max(0, ...sheet.lifters.map((lifter) => lifter.steps.length));
-  const { rowMm, numeralMm, stepMm } = sheetRows(paper, sheet.lifters.length, steps, said);
-  const aboveMm = rowMm - steps * stepMm;
+  const stepLines = mostStepLines(sheet.lifters);
+  const { rowMm, numeralMm, stepMm } = sheetRows(paper, sheet.lifters.length, stepLines, said);
+  const aboveMm = rowMm - stepLines * stepMm;
   const toN = Math.max(...sheet.lifters.flatMap(({ picture }) => picture.map((point) => point.totalN)));
   return (
     <section
@@ -152,7 +152,7 @@ function Steps({ steps, unit }: { steps: readonly WrittenStep[]; unit: string })
   return (
     <ol className="sheet-steps">
       {steps.map((step, index) => (
-        <li key={index} style={{ '--sets': step.sets } as CSSProperties}>
+        <li key={index} style={{ '--sets': step.sets, '--lines': linesOfStep(step) } as CSSProperties}>
           <span>
             <b>{step.bar}</b> {unit}
           </span>

@@ -4,7 +4,7 @@ import { speedAimWords } from './aimWords.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
 import type { LifterLine, RackSheet, SaidCaution } from './RackSheetModel.ts';
-import { mostLifters } from './sheetRows.ts';
+import { mostLifters, mostStepLines } from './sheetRows.ts';
 
 /** What a sheet says beside its lifters. */
 export interface SheetWords {
@@ -43,7 +43,7 @@ function inOrder(racks: PlanGroup['racks'], rackIds: readonly string[]): PlanGro
 }
 
 function chunks(lines: readonly LifterLine[]): LifterLine[][] {
-  const most = mostLifters(Math.max(0, ...lines.map(({ steps }) => steps.length)));
+  const most = mostLifters(mostStepLines(lines));
   return Array.from({ length: Math.ceil(lines.length / most) }, (_, page) =>
     lines.slice(page * most, (page + 1) * most),
   );

@@ -1,8 +1,10 @@
+import { effortLine } from './effortWords.ts';
 import { type Paper, pageRoomMm } from './paperSize.ts';
+import type { WrittenStep } from './RackSheetModel.ts';
 
 /** Lifters on one page: more, and the weight could no longer be read from three metres. */
 const mostOnPage = 9;
-/** Each step of the work has a line of its own, no lower than this and no higher (mm). */
+/** A line of the steps is no lower than this and no higher (mm). */
 const leastStepMm = 3.5;
 const tallestStepMm = 4.8;
 /** As much of a row may go to its steps before they are set closer. */
@@ -12,9 +14,25 @@ const aroundRowMm = 2.5;
 const leastAboveMm = 15.5;
 const roomForRowsMm = 222;
 
-/** How many lifters with so many steps go on one page. */
-export function mostLifters(steps: number): number {
-  return Math.max(1, Math.min(mostOnPage, Math.floor(roomForRowsMm / (leastAboveMm + leastStepMm * steps))));
+/** What is said of a step fits on one line up to so many letters. */
+const lettersOnStep = 90;
+
+/** Each step has a line of its own, and a second one where more is said of it than fits beside its boxes. */
+export function linesOfStep({ effort }: WrittenStep): number {
+  return effortLine(effort).length > lettersOnStep ? 2 : 1;
+}
+
+/** Lines of the lifter whose steps take most of them. */
+export function mostStepLines(lifters: readonly { steps: readonly WrittenStep[] }[]): number {
+  return Math.max(0, ...lifters.map(({ steps }) => steps.reduce((sum, step) => sum + linesOfStep(step), 0)));
+}
+
+/** How many lifters whose steps take so many lines go on one page. */
+export function mostLifters(stepLines: number): number {
+  return Math.max(
+    1,
+    Math.min(mostOnPage, Math.floor(roomForRowsMm / (leastAboveMm + leastStepMm * stepLines))),
+  );
 }
 
 const headMm = 18;
@@ -29,15 +47,18 @@ const leastFootMm = 20;
 export function sheetRows(
   paper: Paper,
   lifters: number,
-  steps: number,
+  stepLines: number,
   said: readonly string[],
 ): { rowMm: number; numeralMm: number; stepMm: number } {
   const lines = said.reduce((sum, sentence) => sum + Math.ceil(sentence.length / lettersOnLine), 0);
   const footMm = Math.max(leastFootMm, footAroundMm + lines * lineMm);
   const roomMm = pageRoomMm[paper].height - headMm - footMm;
   const rowMm = Math.min(tallestRowMm, roomMm / Math.max(1, lifters));
-  const stepMm = Math.min(tallestStepMm, Math.max(leastStepMm, (rowMm * stepsShare) / Math.max(1, steps)));
-  const leftMm = rowMm - steps * stepMm - aroundRowMm;
+  const stepMm = Math.min(
+    tallestStepMm,
+    Math.max(leastStepMm, (rowMm * stepsShare) / Math.max(1, stepLines)),
+  );
+  const leftMm = rowMm - stepLines * stepMm - aroundRowMm;
   // A figure is about half its row, and never so tall that five of them would not fit beside the rest.
   return { rowMm, numeralMm: Math.min(16.5, rowMm * 0.53, leftMm), stepMm };
 }
