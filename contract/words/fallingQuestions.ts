@@ -14,13 +14,14 @@ export interface FallingQuestion {
 
 /**
  * What new readings of one loop would bring that no band gives, beside those that the loop has: to be asked before they are
- * kept, not refused. What was odd before is not asked again.
+ * kept, not refused. What was odd before is not asked again. `lengthText` as for the sentence.
  */
 export function fallingQuestions(
   pair: BandPair,
   side: 'a' | 'b',
   had: readonly Reading[],
   added: readonly Reading[],
+  lengthText?: (lengthM: number) => string,
 ): FallingQuestion[] {
   const restM = restLengthM(pair, side);
   const dates = [...new Set(added.map(({ takenOn }) => takenOn))];
@@ -32,5 +33,5 @@ export function fallingQuestions(
   const before = falls(had);
   return [...falls([...had, ...added])]
     .filter(([key]) => !before.has(key))
-    .map(([, fall]) => ({ fall, sentence: fallingSentence(fall, restM) }));
+    .map(([, fall]) => ({ fall, sentence: fallingSentence(fall, restM, lengthText) }));
 }

@@ -1,9 +1,15 @@
 import type { FallingForce } from '#core/band/fallingForces.ts';
 
-/** What is odd about two readings, and what to do; lengths as multiples of the loop at rest, whatever unit they were typed in. */
-export function fallingSentence({ direction, shorter, longer }: FallingForce, restLengthM: number): string {
+/**
+ * What is odd about two readings, and what to do. `lengthText` writes a length as the reader typed it; left out: as a multiple
+ * of the loop at rest, whatever the unit was.
+ */
+export function fallingSentence(
+  { direction, shorter, longer }: FallingForce,
+  restLengthM: number,
+  lengthText = (lengthM: number) => `${(lengthM / restLengthM).toFixed(2)} times its rest length`,
+): string {
   const less = Math.round(100 * (1 - longer.forceN / shorter.forceN));
-  const times = (lengthM: number) => (lengthM / restLengthM).toFixed(2);
   const way = direction === 'loading' ? 'lengthening' : 'shortening';
-  return `Read with ${less} % less force at ${times(longer.lengthM)} times its rest length than at ${times(shorter.lengthM)} times, while ${way}: no band pulls less when longer, so read both again.`;
+  return `Read with ${less} % less force at ${lengthText(longer.lengthM)} than at ${lengthText(shorter.lengthM)}, while ${way}: no band pulls less when longer, so read both again.`;
 }

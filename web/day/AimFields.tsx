@@ -57,8 +57,10 @@ export function AimFields(props: {
             onChange={(lockoutShare) => onChange({ ...aim, lockoutShare })}
           />
           <p className="field-hint wide">
-            Of what the lifter could just hold still at that height. It begins with what the plan at hand
-            comes to; the same share all the way up asks for far more band than is usual.
+            Of what the lifter could just hold still at that height, in a straight line from bottom to
+            lockout; the last 15 % of the way, where far more can be held, do not count. It begins with the
+            line that the plan at hand comes to. The same share all the way up asks for far more band than is
+            usual.
           </p>
         </div>
       )}

@@ -4,6 +4,7 @@ import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { unbroken } from '#web/print/effortWords.ts';
 import { AddLifter } from './AddLifter.tsx';
 import { GroupPlan } from './GroupPlan.tsx';
 import { groupSummary } from './groupSummary.ts';
@@ -50,7 +51,7 @@ export function GroupSection(props: {
       <div className="row ends base group-head">
         <div className="stack tight">
           <h2>{group.title}</h2>
-          <p className="group-summary">{groupSummary(group, units.length)}</p>
+          <p className="group-summary">{unbroken(groupSummary(group, units.length))}</p>
         </div>
         <div className="row screen-only">
           <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>

@@ -53,15 +53,15 @@ export function ReadingForm(props: {
       return;
     }
     if (lengthM === null || forceN === null || readings.busy) return;
+    const say = (m: number) => `${written(m, units.length)} ${unitWord(units.length)}`;
     if (lengthM <= side.restLengthM) {
-      const say = (m: number) => `${written(m, units.length)} ${unitWord(units.length)}`;
       const sentence = `Length is ${say(lengthM)}; a pulled loop is longer than the ${say(side.restLengthM)} of band ${side.side} at rest.`;
       setRefused({ field: 'length', sentence });
       length?.focus();
       return;
     }
     const reading = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
-    const [question] = fallingQuestions(pair, side.side, side.everything, [reading]);
+    const [question] = fallingQuestions(pair, side.side, side.everything, [reading], say);
     // What is odd is asked about once; a second press says that it is right.
     if (question && odd === null) return setOdd(question.sentence);
     try {
