@@ -6,7 +6,6 @@ import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { Change } from './changeLog.ts';
-import type { Correction } from './correctSets.ts';
 import type { LogMark } from './logMarks.ts';
 import type { SetFilter } from './readSets.ts';
 
@@ -17,6 +16,12 @@ export type Given = Record<string, unknown>;
 export interface Kept<K extends KindName> {
   record: RecordOf<K>;
   seq: number;
+}
+
+/** A mistaken set, and what takes its place; null: nothing, it is struck alone. */
+export interface Correction {
+  id: string;
+  set: Given | null;
 }
 
 /** All that one club keeps. Every write is on the disk when its promise resolves; a refused one throws `Refusal`. */

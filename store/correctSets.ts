@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import { namedBySet } from '#contract/log/namedBySet.ts';
 import { givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
-import type { Given } from './ClubStore.ts';
+import type { Correction, Given } from './ClubStore.ts';
 import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
 import { addSets, checkDone, checkThere } from './logSets.ts';
@@ -10,12 +10,6 @@ import { Refusal } from './Refusal.ts';
 import { readSet } from './readSets.ts';
 import type { Tables } from './schema.ts';
 import { turnSets } from './strikeSets.ts';
-
-/** A mistaken set, and what takes its place; null: nothing, it is struck alone. */
-export interface Correction {
-  id: string;
-  set: Given | null;
-}
 
 /**
  * Strikes mistaken sets and puts corrected ones in their place, all as one change. Without an order a set takes that of the

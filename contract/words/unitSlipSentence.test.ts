@@ -7,6 +7,9 @@ test('a slip is told with how many sets look like it, and that nothing was chang
   expect(unitSlipSentence('pounds', 2)).toContain('nothing was changed');
 });
 
+/** Dates as they are given. */
+const asRead = (date: string) => date;
+
 test('the question names lifter, lift, days and what the sets look like', () => {
   const slip = {
     looksLike: 'pounds',
@@ -15,7 +18,6 @@ test('the question names lifter, lift, days and what the sets look like', () => 
     firstOn: '2 March',
     lastOn: '29 March',
   } as const;
-  const asRead = (date: string) => date;
   expect(slipQuestion(slip, 'Hana', asRead)).toBe(
     'These 41 squats of Hana from 2 March to 29 March look like pounds written down as kilograms.',
   );

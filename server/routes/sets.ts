@@ -4,8 +4,7 @@ import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
-import type { ClubStore, Given } from '#store/ClubStore.ts';
-import type { Correction } from '#store/correctSets.ts';
+import type { ClubStore, Correction, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** The log of sets done: read it, add to it, correct a mistake, strike it and bring it back. */

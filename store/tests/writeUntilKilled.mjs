@@ -22,8 +22,8 @@ async function logSet(i) {
 
 async function correctSet(i) {
   const [mistaken] = (await store.loggedSets()).filter(({ struckAt }) => struckAt === null);
-  const { set } = await store.correctSet(mistaken.id, await squat(i));
-  return set.id;
+  const { sets } = await store.correctSets([{ id: mistaken.id, set: await squat(i) }]);
+  return sets[0].id;
 }
 
 async function squat(i) {

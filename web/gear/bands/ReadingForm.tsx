@@ -42,6 +42,7 @@ export function ReadingForm(props: {
     setRefused(null);
     setOdd(null);
   };
+  const say = (m: number) => `${written(m, units.length)} ${unitWord(units.length)}`;
   const keep = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     setRefused(null);
@@ -53,7 +54,6 @@ export function ReadingForm(props: {
       return;
     }
     if (lengthM === null || forceN === null || readings.busy) return;
-    const say = (m: number) => `${written(m, units.length)} ${unitWord(units.length)}`;
     if (lengthM <= side.restLengthM) {
       const sentence = `Length is ${say(lengthM)}; a pulled loop is longer than the ${say(side.restLengthM)} of band ${side.side} at rest.`;
       setRefused({ field: 'length', sentence });
