@@ -44,7 +44,7 @@ export interface LifterTask {
   travel: Travel;
   aim: Aim;
   referenceKg: number;
-  /** How well the heights are known; left out: measured. */
+  /** How well the heights are known; left out: they stand fast. */
   heightSpread?: HeightSpread;
   /** What this lifter's measured speeds are beyond the model's; left out: speeds are the model's. */
   speedCorrection?: SpeedCorrection;
