@@ -19,6 +19,7 @@ import { recordById } from './recordById.ts';
 import { searchFindings } from './searchFindings.ts';
 import { setInWords } from './setInWords.ts';
 import { strengthCautions } from './strengthCautions.ts';
+import { belowShareOf } from './sureStrength.ts';
 
 /** A bar set by hand this near to a loadable mass (kg) means that one: 110 on the faces may weigh 109.9. */
 const SAME_BAR_KG = 0.25;
@@ -37,7 +38,7 @@ export function describePlace(
   ranked: SetupRanking | null = null,
   barIsKept = false,
 ): Solved {
-  const { task, heights, strength, reference } = assembled;
+  const { task, heights, strength, sure, reference } = assembled;
   const { set, barKg: wantedKg, misfit } = chosen;
   const limits = bandLimitsOf(records);
   const nearestKg = plates({ targetKg: wantedKg, ...rack.gear }).loadedKg;
@@ -106,6 +107,7 @@ export function describePlace(
     strength: {
       known: strength.known,
       sdLn: strength.strengthSdLn,
+      belowShare: belowShareOf(sure),
       setCount: strength.estimate?.setCount ?? null,
       maxKg: strength.estimate?.maxKg.median ?? null,
       lifter: { capability: strength.capability, speedCorrection: strength.speedCorrection },
