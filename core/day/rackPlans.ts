@@ -125,5 +125,6 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
  * walk would ask for one optimistic set after another.
  */
 function scoreBest(ranking: SetupRanking, outOfTime: () => boolean): void {
-  for (let count = 0; count < SCORED_FIRST && !outOfTime(); count++) ranking.next();
+  const next = ranking.fromBest();
+  for (let count = 0; count < SCORED_FIRST && !outOfTime(); count++) next();
 }

@@ -33,7 +33,7 @@ export function runnersUpTo(
   most: number,
 ): RunnerUp[] {
   // Scored anew, for the bar that stands may have been made lighter than the search had it.
-  const { misfit } = rankSetups(task, gear, { barKg, set }, rules).next()!;
+  const { misfit } = rankSetups(task, gear, { barKg, set }, rules).fromBest()()!;
   const standing = { set, barKg, misfit };
   const isAnother = anotherProposal(task.travel, gear);
   return nextProposals(ranked.fromBest(), ranked.sets, isAnother, [standing], most).map((one) => ({

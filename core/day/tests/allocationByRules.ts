@@ -16,7 +16,6 @@ export function rankingOf(sets: readonly GearSet[], misfits: readonly number[]):
   };
   return {
     sets,
-    next: fromBest(),
     fromBest,
     scoreOf,
     // A bound that is not tight, as that of an unsimulated set.
