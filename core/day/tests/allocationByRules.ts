@@ -87,7 +87,7 @@ export function crowded(pairCount: number, mostLifters: number) {
         }),
         { minLength: 2, maxLength: mostLifters },
       ),
-      oneSetPull: fc.constantFrom(0, 0.2, 0.5, 0.9, 1),
+      oneSetPull: fc.constantFrom(0, 0.2, 0.5, 0.75, 0.9, 1),
     })
     .map(
       ({ misfits, oneSetPull }): AllocationInput => ({
