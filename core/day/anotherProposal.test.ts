@@ -3,6 +3,7 @@ import { anotherProposal, isAnotherSet } from './anotherProposal.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 
 const set = (hookups: number[], ...chainPairs: number[]): GearSet => ({ hookups, chainPairs });
+const setup = (barKg: number, ...hookups: number[]) => ({ set: set(hookups), barKg, misfit: 0.02 });
 
 describe('another set', () => {
   it('is neither the same with something added nor with something left out, but for the bare bar', () => {
@@ -36,7 +37,6 @@ describe('another proposal', () => {
   });
   /** What nobody feels of 200 kg: 0.018 of it by the form of the day, and half a step of the bar, in squares (docs/model.md). */
   const FELT_KG = Math.hypot(0.018 * 200, STEP_KG / 2);
-  const setup = (barKg: number, ...hookups: number[]) => ({ set: set(hookups), barKg, misfit: 0.02 });
 
   it('is no twin: a pair in place of another counts from a difference that can be felt', () => {
     for (const [apartKg, counts] of [

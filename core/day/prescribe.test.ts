@@ -175,7 +175,7 @@ describe('how many runners-up', () => {
     const pullOf = ({ set }: { set: GearSet }) => set.hookups.reduce((sum, index) => sum + pullsN[index]!, 0);
     expect(pullOf(best)).toBe(490);
     expect(runnersUp).toHaveLength(5);
-    expect(runnersUp.slice(0, 2).map(pullOf).sort()).toEqual([365, 615]);
+    expect(new Set(runnersUp.slice(0, 2).map(pullOf))).toEqual(new Set([365, 615]));
     const misfits = [best, ...runnersUp].map(({ misfit }) => misfit);
     expect(misfits).toEqual(misfits.toSorted((a, b) => a - b));
   });
