@@ -12,7 +12,9 @@ const zone = { by: 'speed' as const, fromMps: 0.6, toMps: 0.7, of: 'firstRep' as
 
 it('tells beside other proposals what strength or maximum they go by, where it was lowered', () => {
   // A tenth less: 72 of 80 % and 36 of 40 %.
-  expect(goneBy(shares, place(0.1, null), mass)).toMatch(/10 % less.*72 % at the bottom.*36 % at lockout/);
+  expect(goneBy(shares, place(0.1, null), mass)).toMatch(
+    /72 % of strength at the bottom.*36 % at lockout.*10 % less/,
+  );
   expect(goneBy(bar, place(0.1, 210), mass)).toMatch(/190 kg.*210 kg/);
 });
 

@@ -22,7 +22,8 @@ export function goneBy(
       const [bottom, lockout] = [aim.bottomShare, aim.lockoutShare].map((share) =>
         percent((1 - strength.belowShare) * share),
       );
-      return `They go by ${percent(strength.belowShare)} less strength than its middle, which is not sure: ${bottom} at the bottom and ${lockout} at lockout.`;
+      const less = percent(strength.belowShare);
+      return `Searched for ${bottom} of strength at the bottom and ${lockout} at lockout, ${less} less than asked, since this strength is not sure.`;
     }
     case 'speed':
       return null;
