@@ -32,7 +32,7 @@ export async function run(): Promise<void> {
   ] as const)
     print({ ...usual, lifters, racks }, reference.ms);
   console.log('along the coach’s slider:');
-  for (const oneSetPull of [0, 0.25, 0.5, 1])
+  for (const oneSetPull of [0, 0.05, 0.25, 0.5, 0.75, 1])
     print({ ...usual, lifters: 12, racks: 3, oneSetPull }, reference.ms);
   console.log('60 pairs and 6 kinds of 10 chain pairs, the most that is taken:');
   for (const [lifters, racks] of [

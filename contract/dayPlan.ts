@@ -104,6 +104,8 @@ const planPlace = z.strictObject({
       strength: z.strictObject({
         known: knownHow,
         sdLn: z.number(),
+        /** By what share of it proposals go by less, since it is not sure; 0 in older plans. */
+        belowShare: z.number().default(0),
         /** How many logged sets it rests on; null: on a best or on body mass alone. */
         setCount: z.number().int().nullable().default(null),
         /** The straight maximum by the log that it went by; null where it went by a best, and in older plans. */

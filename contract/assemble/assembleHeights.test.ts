@@ -47,3 +47,25 @@ it('where the full range was measured, the box counts from it', () => {
   const measured = heights([look(free, 0.95, 1.58), look(box(0.33), 0.93, 1.58)], box(0.33));
   expect(measured).toMatchObject({ bottomM: 0.93, range: { fromM: 0.95, toM: 1.58 }, known: 'measured' });
 });
+
+describe('how well heights are known', () => {
+  const free: Start = { way: 'free', heightM: null };
+  const looks = [look(free, 0.95, 1.58), look(box(0.33), 0.93, 1.58)];
+  const met = { bottomSdM: 0.02, lockoutSdM: 0.02 };
+
+  it('is to 2 cm where they were measured: a bar is not met twice at the same height', () => {
+    expect(heights(looks, free)).toMatchObject(met);
+    expect(heights(looks, box(0.33))).toMatchObject(met);
+    // Worked back from a measured box, or held by pins: by nothing more.
+    expect(heights(looks, box(0.4))).toMatchObject(met);
+    expect(heights(looks, { way: 'pins', heightM: 1 })).toMatchObject(met);
+  });
+
+  it('is as little as people of a stature are alike where they were not, and those 2 cm beside it in squares', () => {
+    // Standard deviations as shares of stature: lockout 0.015, bottom 0.025 (docs/model.md, lifter; assumptions).
+    const { bottomSdM, lockoutSdM } = heights([], free);
+    expect(lockoutSdM).toBeCloseTo(Math.hypot(0.015 * 1.95, 0.02), 12);
+    expect(bottomSdM).toBeCloseTo(Math.hypot(0.025 * 1.95, 0.02), 12);
+    expect(heights([], box(0.4)).bottomSdM).toBeCloseTo(Math.hypot(0.025 * 1.95, 0.02, 0.025 * 1.95), 12);
+  });
+});

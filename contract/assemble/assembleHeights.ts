@@ -13,7 +13,7 @@ export interface LifterHeights {
   range: { fromM: number; toM: number };
   /** Where the bar is at the bottom, in front (+) of its place at lockout; null: not measured from this start. */
   bottomForwardM: number | null;
-  /** Standard deviations of bottom and lockout: 0 where measured from this start. */
+  /** Standard deviations of bottom and lockout; small where measured from this start. */
   bottomSdM: number;
   lockoutSdM: number;
   known: KnownHow;
@@ -26,6 +26,11 @@ const ASSUMED_STATURE_M = 1.75;
 /** Spread of that stature: men and women together (assumption; adults of one sex differ by some 0.07 m). */
 const ASSUMED_STATURE_SD_M = 0.1;
 const SAME_START_M = 0.005;
+/**
+ * A bar is met this far from where it was measured (standard deviation, m), above all seen from the pegs of a band: depth and
+ * stance differ from rep to rep, shoes and the place on the back from day to day, and a loop turns round peg and sleeve (assumption).
+ */
+const MET_SD_M = 0.02;
 
 /**
  * Heights of a lifter in a lift and start on a day: measured from that very start, else from the measured full range,
@@ -104,7 +109,7 @@ function fromOtherStart(
   }
 }
 
-const measuredSd = { bottomSdM: 0, lockoutSdM: 0 };
+const measuredSd = { bottomSdM: MET_SD_M, lockoutSdM: MET_SD_M };
 
 /** Of heights estimated from stature, and from one that itself is not known. */
 function estimatedSd(
@@ -114,8 +119,8 @@ function estimatedSd(
 ): typeof measuredSd {
   const [found, taller] = [estimate(statureM), estimate(statureM + statureSdM)];
   return {
-    bottomSdM: Math.hypot(found.bottomSdM, taller.bottomM - found.bottomM),
-    lockoutSdM: Math.hypot(found.lockoutSdM, taller.lockoutM - found.lockoutM),
+    bottomSdM: Math.hypot(found.bottomSdM, taller.bottomM - found.bottomM, MET_SD_M),
+    lockoutSdM: Math.hypot(found.lockoutSdM, taller.lockoutM - found.lockoutM, MET_SD_M),
   };
 }
 
@@ -126,9 +131,9 @@ function boxSd(statureM: number, statureSdM: number): number {
 
 /** Pins hold the bar where they are; one measured box fixes the bottom on any other; else a guessed box adds its own. */
 function bottomSd({ way }: Start, fullSdM: number, parallelBoxSdM: number | null): number {
-  if (way === 'pins') return 0;
+  if (way === 'pins') return MET_SD_M;
   if (way !== 'box') return fullSdM;
-  return parallelBoxSdM === null ? 0 : Math.hypot(fullSdM, parallelBoxSdM);
+  return parallelBoxSdM === null ? MET_SD_M : Math.hypot(fullSdM, parallelBoxSdM);
 }
 
 function newest(

@@ -7,10 +7,12 @@ import type { GearSet } from '#core/day/Gear.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
 import { plates } from '#core/day/plates.ts';
 import { volumeCautions } from '#core/day/prilepin.ts';
+import { rankSetups } from '#core/day/rankSetups.ts';
 import type { SetupRanking } from '#core/day/SetupRanking.ts';
 import type { BlockEffort } from '#core/day/sessionEffort.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
-import { type AssembledRack, bandLimitsOf } from './assembleRackGear.ts';
+import { type AssembledRack, bandLimitsOf, searchRulesOf } from './assembleRackGear.ts';
+import { fixedByCoach } from './fixedByCoach.ts';
 import { otherSetups } from './otherSetups.ts';
 import { outsideZone } from './outsideZone.ts';
 import { placeCautions } from './placeCautions.ts';
@@ -19,13 +21,17 @@ import { recordById } from './recordById.ts';
 import { searchFindings } from './searchFindings.ts';
 import { setInWords } from './setInWords.ts';
 import { strengthCautions } from './strengthCautions.ts';
+import { belowShareOf } from './sureStrength.ts';
 
 /** A bar set by hand this near to a loadable mass (kg) means that one: 110 on the faces may weigh 109.9. */
 const SAME_BAR_KG = 0.25;
 
 type Solved = NonNullable<PlanPlace['solved']>;
 
-/** What was allocated to one lifter, with the whole explanation of every block. A bar that is kept is made no lighter. */
+/**
+ * What was allocated to one lifter, with the whole explanation of every block. A bar that is kept is made no lighter. `ranked`: the
+ * place's sets where the day has ranked them already.
+ */
 export function describePlace(
   records: ClubRecords,
   on: string,
@@ -37,9 +43,11 @@ export function describePlace(
   ranked: SetupRanking | null = null,
   barIsKept = false,
 ): Solved {
-  const { task, heights, strength, reference } = assembled;
+  const { task, heights, strength, sure, reference } = assembled;
   const { set, barKg: wantedKg, misfit } = chosen;
   const limits = bandLimitsOf(records);
+  const ranking =
+    ranked ?? rankSetups(task, rack.gear, fixedByCoach(place, rack.gear), searchRulesOf(records, group));
   const nearestKg = plates({ targetKg: wantedKg, ...rack.gear }).loadedKg;
   const isLoadable = Math.abs(nearestKg - wantedKg) <= SAME_BAR_KG;
   const askedKg = isLoadable ? nearestKg : wantedKg;
@@ -88,7 +96,7 @@ export function describePlace(
     ...placeCautions(records, place, assembled, rack, set, on),
     ...(byHand ? [] : strengthCautions(group, assembled)),
     ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
-    ...searchFindings(records, group, place, assembled, rack, chosen, on),
+    ...searchFindings(records, group, place, assembled, rack, chosen, ranking, on),
     ...(outside === null ? [] : [outside]),
     ...chanceCautions(group, asked, work),
     ...volumeCautions(volume),
@@ -106,13 +114,14 @@ export function describePlace(
     strength: {
       known: strength.known,
       sdLn: strength.strengthSdLn,
+      belowShare: belowShareOf(sure),
       setCount: strength.estimate?.setCount ?? null,
       maxKg: strength.estimate?.maxKg.median ?? null,
       lifter: { capability: strength.capability, speedCorrection: strength.speedCorrection },
     },
     blocks,
     cautions,
-    others: otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }, ranked),
+    others: otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }, ranking),
   };
 }
 

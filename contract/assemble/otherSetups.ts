@@ -18,7 +18,7 @@ const MOST = 3;
 
 /**
  * What else would do for one lifter, best first, beside the setup that stands. Each is made as likely as the group asks, like
- * that one. `ranked`: the place's sets as they were ranked already. A bar that the coach fixed stays while the bands are free; once both are fixed, both are open again.
+ * that one. `ranked`: the place's sets. A bar that the coach fixed stays while the bands are free; once both are fixed, both are open again.
  */
 export function otherSetups(
   records: ClubRecords,
@@ -27,7 +27,7 @@ export function otherSetups(
   assembled: AssembledPlace,
   rack: AssembledRack,
   standing: Pick<PrescribedSetup, 'set' | 'barKg'>,
-  ranked: SetupRanking | null,
+  ranked: SetupRanking,
 ): OtherSetup[] {
   const { task, heights } = assembled;
   const fixed = fixedByCoach(place, rack.gear);
@@ -35,8 +35,7 @@ export function otherSetups(
   const rules = searchRulesOf(records, group);
   const isLightened = barKg === null && (group.leastChance ?? null) !== null;
   const loadableKg = (targetKg: number) => plates({ targetKg, ...rack.gear }).loadedKg;
-  const ranking =
-    ranked !== null && fixed.set === null ? ranked : rankSetups(task, rack.gear, { barKg, set: null }, rules);
+  const ranking = fixed.set === null ? ranked : rankSetups(task, rack.gear, { barKg, set: null }, rules);
   return runnersUpTo(standing, task, rack.gear, rules, ranking, MOST).map((one): OtherSetup => {
     const workAt = workWith(records, group, place, assembled, rack, one.set);
     const loadedKg = isLightened

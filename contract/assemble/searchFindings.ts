@@ -3,6 +3,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import { bindingBounds } from '#core/day/bindingBounds.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
+import type { SetupRanking } from '#core/day/SetupRanking.ts';
 import { whyNoBands } from '#core/day/whyNoBands.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, searchRulesOf, waysToHang } from './assembleRackGear.ts';
@@ -16,6 +17,7 @@ export function searchFindings(
   { task }: Pick<AssembledPlace, 'task'>,
   { gear, rack }: Pick<AssembledRack, 'gear' | 'rack'>,
   { set, barKg }: PrescribedSetup,
+  ranked: SetupRanking,
   on: string,
 ): PlanCaution[] {
   const rules = searchRulesOf(records, group);
@@ -24,7 +26,7 @@ export function searchFindings(
   const hookups = gear.hookups.length > 0 ? gear.hookups : waysToHang(records, rack, group.lift, on);
   const why =
     fixed.set === null && set.hookups.length === 0
-      ? whyNoBands(task, { ...gear, hookups }, rules, barKg, fixed.barKg)
+      ? whyNoBands(task, { ...gear, hookups }, rules, barKg, ranked)
       : null;
   return [
     ...bindingBounds(task, gear, fixed, rules).map((found) => ({ code: 'boundBinds' as const, ...found })),

@@ -3,6 +3,9 @@ import type { PlanPlace } from '#contract/dayPlan.ts';
 import type { Aim, Place } from '#contract/records/day.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
+import { millraceLog } from '../../demo/history/millraceLog.ts';
+import { millraceClub } from '../../demo/millraceClub.ts';
+import { estimateLift } from '../estimate/estimateLift.ts';
 import { solveDay } from './solveDay.ts';
 
 type SpeedAim = Extract<Aim, { by: 'speed' }>;
@@ -99,4 +102,25 @@ describe('a speed zone', () => {
     for (const solved of solvedBy({ ...zone, fromMps: 1.2, toMps: 1.3 }, 0.3, heavy))
       expect(why(solved)).toEqual(['byHand']);
   });
+});
+
+it('is not evened out by a wide pair that comes in late: nobody knows to the centimetre where it begins to pull', () => {
+  const today = '2026-11-29';
+  const club = millraceClub(today);
+  const lifterId = 'lifter-tereza';
+  const estimate = estimateLift(
+    club,
+    millraceLog(club, today),
+    { lifterId, lift: 'squat', on: today },
+    populationPrior('squat'),
+  );
+  const day = structuredClone(club.day.find(({ id }) => id === 'day-speed-squat')!);
+  day.groups[0]!.aim = zone;
+  day.groups[0]!.places = day.groups[0]!.places.filter((place) => place.lifterId === lifterId);
+  const { set, blocks, reference } = solveDay(club, day, [estimate!]).groups[0]!.places[0]!.solved!;
+  // Choked and slack at the bottom, a pair of 83 or 102 mm would pull 40 and 45 % of the maximum at lockout; 25 % is common practice.
+  const { lockout } = blocks.at(-1)!.explanation;
+  expect((lockout.totalN - lockout.barN) / (9.81 * reference.kg)).toBeLessThan(0.3);
+  for (const { bandPairId } of set.bands)
+    expect(club.bandPair.find(({ id }) => id === bandPairId)!.widthMm).toBeLessThan(83);
 });

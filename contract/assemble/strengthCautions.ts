@@ -3,6 +3,7 @@ import { usualBounds } from '#contract/records/bounds.ts';
 import type { Group } from '#contract/records/day.ts';
 import { belowMiddleLn } from '#core/strength/sureStrength.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
+import { belowShareOf } from './sureStrength.ts';
 
 /** Strength that is gone by this much below its middle (ln) at the usual chance is known badly: a set should tell more; judgement. */
 const WIDE_LN = 0.02;
@@ -20,7 +21,7 @@ export function strengthCautions(
       code: 'strengthWide',
       sdLn,
       chance: sure.chance,
-      belowShare: isLowered ? 1 - Math.exp(sure.belowLn) : 0,
+      belowShare: isLowered ? belowShareOf(sure) : 0,
       workUp: blocks.some(({ shareOfAim }) => shareOfAim < 1),
     },
   ];

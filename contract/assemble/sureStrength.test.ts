@@ -35,6 +35,12 @@ describe('the strength that proposals go by', () => {
     expect(tall!.reference.kg).toBeCloseTo((200 + bodyKg) * Math.exp(lowerLn) - bodyKg, 0);
     expect(tall!.reference.loweredFromKg).toBe(200);
     expect(codes(tall!)).toContain('strengthWide');
+    // What other proposals go by is told with them, also where this bar was set by hand.
+    const belowShare = 1 - Math.exp(-AT_75 * Math.sqrt(sdLn ** 2 - DAY_SD ** 2));
+    const byHand = solvedBy(records, (day) => {
+      day.groups[0]!.places[1]!.byCoach = { barKg: 100, bands: null, chains: null };
+    })[1]!;
+    for (const { strength } of [tall!, byHand]) expect(strength.belowShare).toBeCloseTo(belowShare, 3);
   });
 
   it('is settable: at a chance of one half it is the middle, and the surer it must be the lighter the bar', () => {

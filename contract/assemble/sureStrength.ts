@@ -24,6 +24,11 @@ export function sureStrengthOf(
   return { belowLn: belowMiddleLn(strengthSdLn, chance), chance };
 }
 
+/** The same as a share of the middle. */
+export function belowShareOf({ belowLn }: SureStrength): number {
+  return 1 - Math.exp(belowLn);
+}
+
 /**
  * The maximum that percentages refer to: what stands in the records, but no more than what the lifter surely has on a good
  * day; the log's where no straight best stands there.
@@ -53,8 +58,8 @@ export function sureReference(
  * Shares of what a lifter can push are asked of the strength that is sure. A speed zone needs no such care: the first rep
  * shows whether the bar is too heavy, and percentages have their reference.
  */
-export function sureAim(aim: Aim, { belowLn }: SureStrength): Aim {
+export function sureAim(aim: Aim, sure: SureStrength): Aim {
   if (aim.by !== 'capability') return aim;
-  const share = Math.exp(belowLn);
+  const share = 1 - belowShareOf(sure);
   return { ...aim, bottomShare: share * aim.bottomShare, lockoutShare: share * aim.lockoutShare };
 }

@@ -12,9 +12,7 @@ export interface SetupScore {
 /** The gear sets of one rack for one lifter, by misfit. Reps are only simulated as far as somebody asks. */
 export interface SetupRanking {
   sets: readonly GearSet[];
-  /** The next best set, best first; null after the last. */
-  next(): SetupScore | null;
-  /** A new run through the sets, best first: it gives the next one each time, null after the last. What is scored stays scored. */
+  /** A run through the sets, best first: it gives the next one each time, null after the last. What is scored stays scored. */
   fromBest(): () => SetupScore | null;
   /** The exact score of one set. */
   scoreOf(index: number): SetupScore;

@@ -21,7 +21,7 @@ export function bindingBounds(
   rules: SearchRules,
 ): BindingBound[] {
   const free = rankSetups(task, gear, fixed, { ...rules, bounds: noBounds });
-  const best = free.next();
+  const best = free.fromBest()();
   if (best === null) return [];
   const set = free.sets[best.index]!;
   const bounds = boundsFor(task.aim, rules.bounds);

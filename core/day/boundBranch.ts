@@ -1,4 +1,5 @@
 import { type Branch, contestable, split } from './branch.ts';
+import type { Charges } from './costTable.ts';
 import type { RackPlan, RackPlans } from './rackPlans.ts';
 import { sell, tightened } from './sale.ts';
 import type { SharedItem } from './sharedStock.ts';
@@ -64,9 +65,9 @@ export function boundBranch(
     const isLeaf = !needed.includes(true);
     const plans = plansOf(racks, isLeaf ? 'cheapest' : 'promising', allowed, charges);
     if (plans === null) return null;
-    if (isLeaf || round % OFFER_EVERY === 0) offer(plans, charges);
+    if (isLeaf || (branch.whole && round % OFFER_EVERY === 0)) offer(plans, charges);
     const sale = sell(allowed, items, charges);
-    const bound = plans.reduce((sum, plan) => sum + plan.charged, 0) - sale.income;
+    const bound = boundOf(plans, sale.income);
     waited++;
     if (best === null || bound > best.bound + EPSILON) {
       best = { bound, plans, charges, allowed };
@@ -105,8 +106,8 @@ export function boundBranch(
       ),
     );
   }
-  offer(best!.plans, best!.charges);
-  const found = best!;
+  const found = branch.whole || best!.bound >= least() - EPSILON ? best! : closed(best!, racks, items);
+  offer(found.plans, found.charges);
   return {
     bound: found.bound,
     children: () =>
@@ -117,6 +118,32 @@ export function boundBranch(
       ),
     forgetHopeless: () => forgetHopeless(racks, found, least()),
   };
+}
+
+/**
+ * The same prices with every rotation closed. Where changes cost much, walks that need not end where they began promise what no price
+ * makes good; in a branch that asks for few sets closing them costs less than opening it.
+ */
+function closed(found: Priced, racks: readonly RackPlans[], items: readonly SharedItem[]): Priced {
+  const { allowed, charges } = found;
+  const plans = found.plans.map((plan, rack) =>
+    isClosed(plan, charges[rack]!) ? plan : (racks[rack]!.cheapest(allowed[rack]!, charges[rack]!) ?? plan),
+  );
+  return { ...found, plans, bound: boundOf(plans, sell(allowed, items, charges).income) };
+}
+
+/** Whether a plan costs what its walk promised. */
+function isClosed({ charged, cost, takes }: RackPlan, charges: Charges): boolean {
+  const paid = takes.reduce(
+    (sum, counts, turn) =>
+      sum + counts.reduce((part, count, item) => part + count * charges[turn]![item]!, 0),
+    0,
+  );
+  return charged > cost + paid - EPSILON;
+}
+
+function boundOf(plans: readonly RackPlan[], income: number): number {
+  return plans.reduce((sum, plan) => sum + plan.charged, 0) - income;
 }
 
 interface Priced {

@@ -47,8 +47,7 @@ export function closedWalk(
 ): Walk | null {
   if (costs.length <= 1 || changeCost === 0) return ownBest(costs);
   const walk = walker(lattice, costs, changeCost, memory);
-  const all = Int32Array.from(costs[0]!.keys()).filter((set) => costs[0]![set]! < Number.POSITIVE_INFINITY);
-  const open = [walk(all)].filter((one) => one !== null);
+  const open = [walk(allowedStarts(costs[0]!))].filter((one) => one !== null);
   for (;;) {
     const best = open.reduce<OpenWalk | null>(
       (least, one) => (least === null || one.cost < least.cost ? one : least),
@@ -63,6 +62,15 @@ export function closedWalk(
       if (part !== null) open.push(part);
     }
   }
+}
+
+/** Sets that the first turn may have; a loop of its own, since it runs at every walk. */
+function allowedStarts(cost: Float64Array): Int32Array {
+  const starts = new Int32Array(cost.length);
+  let count = 0;
+  for (let set = 0; set < cost.length; set++)
+    if (cost[set]! < Number.POSITIVE_INFINITY) starts[count++] = set;
+  return starts.subarray(0, count);
 }
 
 /** By how much closing prices rise at once, as a share of what a change costs; only how fast it ends depends on it. */

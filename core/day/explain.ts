@@ -11,7 +11,7 @@ import type { Caution } from './Caution.ts';
 import type { ExplainedForce, Explanation } from './Explanation.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { gearLoad } from './gearLoad.ts';
-import { measuredHeights, withHeightSpread } from './heightSpread.ts';
+import { exactHeights, withHeightSpread } from './heightSpread.ts';
 import type { LifterTask } from './misfit.ts';
 
 const POINTS = 21;
@@ -20,7 +20,7 @@ const MAXIMAL_SHARE = 0.85;
 const bases: readonly Basis[] = ['bar', 'bottom', 'mean', 'lockout'];
 
 /**
- * Works out everything there is to say about one bar for one lifter. Without `heightSpread` the heights are measured. `tiredLn`:
+ * Works out everything there is to say about one bar for one lifter. Without `heightSpread` the heights stand fast. `tiredLn`:
  * ln strength that is still missing from what was lifted before, when the first rep starts.
  */
 export function explain(
@@ -34,7 +34,7 @@ export function explain(
   const load = gearLoad(gear, set, task.travel, barKg);
   const compiled = compileLoad(load);
   const bare = curveOf(compiled, POINTS);
-  const { heightSpread = measuredHeights } = task;
+  const { heightSpread = exactHeights } = task;
   const totalN = (zM: number) => compiled.at(zM).totalN;
   const curve = {
     ...bare,

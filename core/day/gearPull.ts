@@ -2,7 +2,7 @@ import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
 import type { PairHookup, RackGear } from './Gear.ts';
-import { type HeightSpread, heightEffectN, measuredHeights } from './heightSpread.ts';
+import { exactHeights, type HeightSpread, heightEffectN } from './heightSpread.ts';
 
 /** Where and how far one lifter moves the bar in this lift and start. */
 export type Travel = Pick<Load, 'bottomM' | 'lockoutM' | 'gravityMps2' | 'path'>;
@@ -44,7 +44,7 @@ export function pairOnBar({ rigged, measured }: PairHookup): Pick<Load, 'bands' 
 export function gearPieces(
   gear: RackGear,
   travel: Travel,
-  heights: HeightSpread = measuredHeights,
+  heights: HeightSpread = exactHeights,
 ): { hookups: GearPiece[]; chains: GearPiece[] } {
   const bare: Load = { ...travel, barKg: 0, bands: [], hungBands: [], chains: [] };
   return {

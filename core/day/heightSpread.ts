@@ -1,13 +1,13 @@
 import type { LoadPoint } from '#core/load/loadCurve.ts';
 
-/** How well it is known where the lift begins and ends: standard deviations (m), 0 where measured. */
+/** How well it is known where the lift begins and ends: standard deviations (m). */
 export interface HeightSpread {
   bottomSdM: number;
   lockoutSdM: number;
 }
 
-/** Both were measured. */
-export const measuredHeights: HeightSpread = { bottomSdM: 0, lockoutSdM: 0 };
+/** Heights that stand fast, as in a calculation by itself. */
+export const exactHeights: HeightSpread = { bottomSdM: 0, lockoutSdM: 0 };
 
 /**
  * The load at a point with what its height adds to its spread, in squares to that of the bands:

@@ -44,7 +44,7 @@ export interface LifterTask {
   travel: Travel;
   aim: Aim;
   referenceKg: number;
-  /** How well the heights are known; left out: measured. */
+  /** How well the heights are known; left out: they stand fast. */
   heightSpread?: HeightSpread;
   /** What this lifter's measured speeds are beyond the model's; left out: speeds are the model's. */
   speedCorrection?: SpeedCorrection;
@@ -59,13 +59,16 @@ const EVENNESS = 0.25;
 const BAND_ERROR_SD = 0.1;
 
 /**
- * The residuals of the aim; for a speed zone those of the spread alone. `stepKg`: the finest step of the bar's mass. A piece is
- * felt only beyond the form of the day (`DAY_SD` of what is lifted), and must not win by luck of rounding (half a step).
+ * The square of what nobody can feel: the form of the day hides `DAY_SD` of what is lifted, and a luckier rounding of the bar
+ * (half of its finest step) brings as much. `levelSquare`: mean square of what is lifted, in any unit; `perKg`: a kilogram in that unit.
  */
+export function feltSquare(levelSquare: number, perKg: number, stepKg: number): number {
+  return DAY_SD ** 2 * levelSquare + ((stepKg / 2) * perKg) ** 2;
+}
+
+/** The residuals of the aim; for a speed zone those of the spread alone. `stepKg`: the finest step of the bar's mass. */
 export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, stepKg: number): AimRows {
   const g = travel.gravityMps2;
-  const felt = (levelSquare: number, sharePerKg: number) =>
-    DAY_SD ** 2 * levelSquare + ((stepKg / 2) * sharePerKg) ** 2;
   if (aim.by === 'percent') {
     const gearRow = (pull: GearPull) =>
       aim.targets.map(({ basis }) => pullOn(basis, pull) / (g * referenceKg));
@@ -77,7 +80,7 @@ export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, st
       sharePerKg: 1 / referenceKg,
       // Percentages are of a maximum that stands fast: what strength does with bands is not asked.
       bandErrorSd: 0,
-      feltSquare: felt(meanSquare(aim.targets.map(({ share }) => share)), 1 / referenceKg),
+      feltSquare: feltSquare(meanSquare(aim.targets.map(({ share }) => share)), 1 / referenceKg, stepKg),
     };
   }
   const sharePerN = rangeThatMatters.map((s) => shareOfCapability(1, capability, heightAt(travel, s), g));
@@ -87,8 +90,13 @@ export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, st
   const common = { shareRow: shares, sharePerKg, bandErrorSd: BAND_ERROR_SD };
   if (aim.by === 'capability') {
     const wanted = rangeThatMatters.map((s) => aim.bottomShare + (aim.lockoutShare - aim.bottomShare) * s);
-    const feltSquare = felt(meanSquare(wanted), sharePerKg);
-    return { ...common, perKg, empty: wanted.map((share) => -share), gearRow: shares, feltSquare };
+    return {
+      ...common,
+      perKg,
+      empty: wanted.map((share) => -share),
+      gearRow: shares,
+      feltSquare: feltSquare(meanSquare(wanted), sharePerKg, stepKg),
+    };
   }
   return {
     ...common,
@@ -96,7 +104,7 @@ export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, st
     empty: perKg.map(() => 0),
     gearRow: (pull) => unevenness(shares(pull)),
     // Shares count over their mean here, and speed is held to the zone by itself.
-    feltSquare: felt(1, 0),
+    feltSquare: feltSquare(1, 0, stepKg),
   };
 }
 

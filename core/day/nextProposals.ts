@@ -1,3 +1,4 @@
+import type { IsAnother } from './anotherProposal.ts';
 import type { GearSet } from './Gear.ts';
 import type { PrescribedSetup } from './PrescribedSetup.ts';
 import type { SetupScore } from './SetupRanking.ts';
@@ -9,12 +10,13 @@ export const TIE = 0.0005;
 const MOST_LOOKED_AT = 300;
 
 /**
- * The next best setups of a ranking of `sets`, `next` giving the best first, at most `most`, each another proposal than those that are `known` and than the others.
+ * The next best setups of a ranking of `sets`, `next` giving the best first, at most `most`, each another proposal than those that are `known` and than the others, as `isAnother` tells.
  * Ties go to fewer bands, then fewer chains, then fewer changes from the set `before` where one hangs.
  */
 export function nextProposals(
   next: () => SetupScore | null,
   sets: readonly GearSet[],
+  isAnother: IsAnother,
   known: readonly PrescribedSetup[],
   most: number,
   before?: GearSet,
@@ -29,7 +31,7 @@ export function nextProposals(
   for (let tied = nextTied(); tied.length > 0 && found.length < most; tied = nextTied()) {
     tied.sort((a, b) => (comesBefore(rank(a), rank(b)) ? -1 : comesBefore(rank(b), rank(a)) ? 1 : 0));
     for (const setup of tied)
-      if (found.length < most && [...known, ...found].every(({ set }) => isAnother(set, setup.set)))
+      if (found.length < most && [...known, ...found].every((other) => isAnother(setup, other)))
         found.push(setup);
   }
   return found;
@@ -54,25 +56,4 @@ function tiedOnes(next: () => SetupScore | null, sets: readonly GearSet[]): () =
 function comesBefore(a: readonly number[], b: readonly number[]): boolean {
   const differs = a.findIndex((value, i) => value !== b[i]);
   return differs >= 0 && a[differs]! < b[differs]!;
-}
-
-/**
- * Whether two sets are different proposals: neither is the other with something added. The bare bar is a proposal of its
- * own.
- */
-export function isAnother(a: GearSet, b: GearSet): boolean {
-  if (isBare(a) !== isBare(b)) return true;
-  return !holds(a, b) && !holds(b, a);
-}
-
-function isBare({ hookups, chainPairs }: GearSet): boolean {
-  return hookups.length === 0 && chainPairs.every((pairs) => pairs === 0);
-}
-
-/** Whether `a` is `b`, or `b` with something added. */
-function holds(a: GearSet, b: GearSet): boolean {
-  return (
-    b.hookups.every((index) => a.hookups.includes(index)) &&
-    b.chainPairs.every((pairs, kind) => pairs <= a.chainPairs[kind]!)
-  );
 }

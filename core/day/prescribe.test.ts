@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
-import type { RackGear } from './Gear.ts';
+import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { prescribe } from './prescribe.ts';
 import { rankSetups } from './rankSetups.ts';
@@ -123,7 +123,7 @@ describe('prescribe', () => {
 
 describe('runners-up', () => {
   it('say what speaks for them against the best', () => {
-    // 100 of 200 kg on the bar and 50 kg at lockout: one pair does it, 40 and 10 kg together do it too.
+    // 100 of 200 kg on the bar and 50 kg at lockout: one pair does it, two others pull 63 kg together.
     const aim: LifterTask['aim'] = {
       by: 'percent',
       targets: [
@@ -131,7 +131,7 @@ describe('runners-up', () => {
         { basis: 'lockout', share: 0.75 },
       ],
     };
-    const gear = gearOf([400, 90, 490]);
+    const gear = gearOf([340, 280, 490]);
     const { best, runnersUp } = prescribe({ capability, travel, aim, referenceKg: 200 }, gear);
     expect(best.set.hookups).toEqual([2]);
     expect(runnersUp.map(({ set }) => set.hookups)).toContainEqual([0, 1]);
@@ -140,6 +140,9 @@ describe('runners-up', () => {
     const bare = runnersUp.find(({ set }) => set.hookups.length === 0)!;
     expect(bare.speaksFor).toContainEqual({ code: 'fewerPieces', pieces: 1 });
     expect(bare.speaksFor).toContainEqual({ code: 'heavierBar', kg: bare.barKg - best.barKg });
+    // 50 kg from two pairs are more to hang for what the one pair does.
+    const twins = prescribe({ capability, travel, aim, referenceKg: 200 }, gearOf([340, 150, 490]));
+    expect(twins.runnersUp.map(({ set }) => set.hookups)).not.toContainEqual([0, 1]);
   });
 });
 
@@ -152,11 +155,15 @@ describe('how many runners-up', () => {
         { basis: 'lockout', share: 0.75 },
       ],
     };
-    // Ten pairs of 50 kg and a little more each.
-    const gear = gearOf(Array.from({ length: 10 }, (_, i) => 490 + 15 * i));
-    const { best, runnersUp } = prescribe({ capability, travel, aim, referenceKg: 200 }, gear);
-    expect(best.set.hookups).toEqual([0]);
-    expect(runnersUp.map(({ set }) => set.hookups)).toEqual([[1], [2], [3], [4], [5]]);
+    // Pairs of 24 to 99 kg in steps of 12.5 kg, which can be felt beside the bar that each goes with; 49 kg serves.
+    const pullsN = [240, 365, 490, 615, 740, 865, 990];
+    const { best, runnersUp } = prescribe({ capability, travel, aim, referenceKg: 200 }, gearOf(pullsN));
+    const pullOf = ({ set }: { set: GearSet }) => set.hookups.reduce((sum, index) => sum + pullsN[index]!, 0);
+    expect(pullOf(best)).toBe(490);
+    expect(runnersUp).toHaveLength(5);
+    expect(new Set(runnersUp.slice(0, 2).map(pullOf))).toEqual(new Set([365, 615]));
+    const misfits = [best, ...runnersUp].map(({ misfit }) => misfit);
+    expect(misfits).toEqual(misfits.toSorted((a, b) => a - b));
   });
 });
 

@@ -1,3 +1,4 @@
+import { anotherProposal } from './anotherProposal.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { nextProposals } from './nextProposals.ts';
@@ -36,7 +37,15 @@ export function prescribe(
 ): Prescription {
   const { fixed, rules, before, outOfTime } = options;
   const ranking = rankSetups(task, gear, fixed, rules, { mostSets: MOST_SETS, outOfTime });
-  const [best, ...others] = nextProposals(ranking.fromBest(), ranking.sets, [], 1 + RUNNERS_UP, before);
+  const isAnother = anotherProposal(task.travel, gear);
+  const [best, ...others] = nextProposals(
+    ranking.fromBest(),
+    ranking.sets,
+    isAnother,
+    [],
+    1 + RUNNERS_UP,
+    before,
+  );
   // The best one is within a tie of the nearest to the aim.
   const nearest = ranking.fromBest()()!.misfit;
   const bound = Math.min(nearest, ranking.leftOut?.from ?? nearest);

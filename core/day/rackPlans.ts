@@ -77,9 +77,7 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
     own(allowed) {
       // A plan for more than is allowed that takes no more than that is the plan; the newest are the likeliest.
       const same = known.find(
-        (one) =>
-          allowed.every((count, item) => count <= one.allowed[item]!) &&
-          (one.plan === null || one.plan.most.every((count, item) => count <= allowed[item]!)),
+        (one) => isWithin(allowed, one.allowed) && (one.plan === null || isWithin(one.plan.most, allowed)),
       );
       if (same) return same.plan;
       const plan = find(allowed, noCharges, input.outOfTime);
@@ -106,9 +104,11 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
   };
 
   function planOf(charged: number, sets: readonly number[]): RackPlan {
-    const takes = sets.map((set) =>
-      items.map((_, item) => table.takes(set).find((one) => one.item === item)?.count ?? 0),
-    );
+    const takes = sets.map((set) => {
+      const counts = items.map(() => 0);
+      for (const { item, count } of table.takes(set)) counts[item] = count;
+      return counts;
+    });
     const own = sets.reduce((sum, set, turn) => sum + table.cost(turn, set), 0);
     return {
       charged,
@@ -120,10 +120,17 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
   }
 }
 
+/** Item by item; a loop of its own, since plans are looked up more often than made. */
+function isWithin(counts: readonly number[], most: readonly number[]): boolean {
+  for (let item = 0; item < counts.length; item++) if (counts[item]! > most[item]!) return false;
+  return true;
+}
+
 /**
  * Scores the best sets in order of misfit, which lifts the bounds of all others to the last of them: without it the
  * walk would ask for one optimistic set after another.
  */
 function scoreBest(ranking: SetupRanking, outOfTime: () => boolean): void {
-  for (let count = 0; count < SCORED_FIRST && !outOfTime(); count++) ranking.next();
+  const next = ranking.fromBest();
+  for (let count = 0; count < SCORED_FIRST && !outOfTime(); count++) next();
 }

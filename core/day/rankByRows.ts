@@ -23,7 +23,6 @@ export function rankByRows({ task, gear, sets, loadableKg }: RankingInput): Setu
   };
   return {
     sets,
-    next: fromBest(),
     fromBest,
     scoreOf: (index) => scores[index]!,
     lowerBoundOf: (index) => scores[index]!.misfit,

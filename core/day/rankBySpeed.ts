@@ -109,7 +109,6 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
   };
   return {
     sets,
-    next: fromBest(),
     fromBest,
     scoreOf(index) {
       while (!isScored(states[index]!)) refine(states[index]!);

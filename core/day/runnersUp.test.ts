@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fitBand } from '#core/band/fitBand.ts';
 import type { RackGear } from './Gear.ts';
-import { isAnother } from './nextProposals.ts';
 import { speaksFor } from './runnersUp.ts';
 
 const set = (hookups: number[], ...chainPairs: number[]) => ({ hookups, chainPairs });
@@ -39,17 +38,6 @@ const codes = (one: number[], best: number[], kg = 0) =>
     { set: set(best), barKg: 100, misfit: 0.02 },
     gear,
   );
-
-describe('another proposal', () => {
-  it('is neither the same with something added nor with something left out, but for the bare bar', () => {
-    expect(isAnother(set([0], 0), set([0, 2], 0))).toBe(false);
-    expect(isAnother(set([0, 2], 0), set([0], 0))).toBe(false);
-    expect(isAnother(set([0], 0), set([0], 1))).toBe(false);
-    expect(isAnother(set([0], 1), set([0, 2], 0))).toBe(true);
-    expect(isAnother(set([], 0), set([0], 0))).toBe(true);
-    expect(isAnother(set([0], 0), set([1], 0))).toBe(true);
-  });
-});
 
 describe('what speaks for it', () => {
   const little = { code: 'nearlyAsGood', misfitMore: expect.closeTo(0.01, 12) };

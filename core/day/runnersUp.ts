@@ -1,3 +1,4 @@
+import { anotherProposal, piecesOf } from './anotherProposal.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { nextProposals, TIE } from './nextProposals.ts';
@@ -32,9 +33,10 @@ export function runnersUpTo(
   most: number,
 ): RunnerUp[] {
   // Scored anew, for the bar that stands may have been made lighter than the search had it.
-  const { misfit } = rankSetups(task, gear, { barKg, set }, rules).next()!;
+  const { misfit } = rankSetups(task, gear, { barKg, set }, rules).fromBest()()!;
   const standing = { set, barKg, misfit };
-  return nextProposals(ranked.fromBest(), ranked.sets, [standing], most).map((one) => ({
+  const isAnother = anotherProposal(task.travel, gear);
+  return nextProposals(ranked.fromBest(), ranked.sets, isAnother, [standing], most).map((one) => ({
     ...one,
     speaksFor: speaksFor(one, standing, gear),
   }));
@@ -56,10 +58,6 @@ export function speaksFor(one: PrescribedSetup, best: PrescribedSetup, gear: Rac
   const more = one.misfit - best.misfit;
   if (more < -TIE) return [{ code: 'nearerToAim', misfitLess: -more }, ...found];
   return [...found, { code: 'nearlyAsGood', misfitMore: Math.max(0, more) }];
-}
-
-function piecesOf({ hookups, chainPairs }: GearSet): number {
-  return hookups.length + chainPairs.reduce((sum, pairs) => sum + pairs, 0);
 }
 
 function isMeasured({ hookups }: GearSet, gear: RackGear): boolean {

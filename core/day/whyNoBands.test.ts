@@ -3,7 +3,8 @@ import { fitBand } from '#core/band/fitBand.ts';
 import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import type { RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
-import { freeSearch, noBounds } from './SearchRules.ts';
+import { rankSetups } from './rankSetups.ts';
+import { freeSearch, noBounds, type SearchRules } from './SearchRules.ts';
 import { whyNoBands } from './whyNoBands.ts';
 
 /** A made-up lifter who holds 200 kg at every height and carries no body. */
@@ -37,11 +38,13 @@ const percent: LifterTask['aim'] = {
   ],
 };
 const task = { capability, travel, referenceKg: 200, aim: percent };
+const why = (task: LifterTask, gear: RackGear, rules: SearchRules, barKg: number) =>
+  whyNoBands(task, gear, rules, barKg, rankSetups(task, gear, undefined, rules));
 
 describe('why no bands serve', () => {
   it('says how much the lightest pair pulls and how much the aim leaves', () => {
     // 65 % of 200 kg less 100 kg of bar leave 30; the pairs pull 1600 and 1700 N, which is 160 and 170 kg.
-    expect(whyNoBands(task, gearOf([1700, 1600]), freeSearch, 100)).toEqual({
+    expect(why(task, gearOf([1700, 1600]), freeSearch, 100)).toEqual({
       reason: 'tooStrong',
       lightestKg: 160,
       roomKg: 30,
@@ -49,13 +52,13 @@ describe('why no bands serve', () => {
     });
     // 80 % of 200 kg held is 160 kg at any height, less 130 kg of bar.
     const aim = { by: 'capability' as const, bottomShare: 0.8, lockoutShare: 0.8 };
-    const found = whyNoBands({ ...task, aim }, gearOf([1600]), freeSearch, 130);
+    const found = why({ ...task, aim }, gearOf([1600]), freeSearch, 130);
     expect(found).toMatchObject({ reason: 'tooStrong', lightestKg: 160 });
     expect(found?.reason === 'tooStrong' && found.roomKg).toBeCloseTo(30, 9);
   });
 
   it('says what keeps every pair off, and what is too weak for the least that hangs', () => {
-    expect(whyNoBands(task, gearOf([800, 0], 300), freeSearch, 100)).toEqual({
+    expect(why(task, gearOf([800, 0], 300), freeSearch, 100)).toEqual({
       reason: 'noneFits',
       slack: 1,
       stretched: 0,
@@ -63,7 +66,7 @@ describe('why no bands serve', () => {
     });
     const aim = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
     const bounds = { ...noBounds, leastBandShare: 0.25 };
-    expect(whyNoBands({ ...task, aim }, gearOf([100, 200]), { ...freeSearch, bounds }, 100)).toEqual({
+    expect(why({ ...task, aim }, gearOf([100, 200]), { ...freeSearch, bounds }, 100)).toEqual({
       reason: 'tooWeak',
       strongestKg: 30,
       leastKg: 50,
@@ -72,20 +75,20 @@ describe('why no bands serve', () => {
 
   it('says that others need the bands where a pair would do for this lifter alone', () => {
     // 30 kg of room and a pair of 300 N, which is 30 kg.
-    expect(whyNoBands(task, gearOf([300]), freeSearch, 100)).toEqual({ reason: 'shared' });
+    expect(why(task, gearOf([300]), freeSearch, 100)).toEqual({ reason: 'shared' });
   });
 
   it('says that there is no way to hang any where the aim asks for more at lockout than the bar', () => {
-    expect(whyNoBands(task, gearOf([]), freeSearch, 100)).toEqual({ reason: 'noWay' });
+    expect(why(task, gearOf([]), freeSearch, 100)).toEqual({ reason: 'noWay' });
   });
 
   it('is silent where the bar alone is what the aim asks for', () => {
     // 65 % of 200 kg are 130 kg, all of it on the bar.
     for (const gear of [gearOf([]), gearOf([0]), gearOf([300])])
-      expect(whyNoBands(task, gear, freeSearch, 130)).toBeNull();
+      expect(why(task, gear, freeSearch, 130)).toBeNull();
     const onBar = { by: 'percent' as const, targets: [{ basis: 'bar' as const, share: 0.5 }] };
-    expect(whyNoBands({ ...task, aim: onBar }, gearOf([]), freeSearch, 100)).toBeNull();
-    expect(whyNoBands({ ...task, aim: onBar }, gearOf([300]), freeSearch, 100)).toBeNull();
+    expect(why({ ...task, aim: onBar }, gearOf([]), freeSearch, 100)).toBeNull();
+    expect(why({ ...task, aim: onBar }, gearOf([300]), freeSearch, 100)).toBeNull();
   });
 
   it('tells a loop that is stretched too far from one that is slack', () => {
@@ -96,24 +99,24 @@ describe('why no bands serve', () => {
     const rigged = [{ curves, hookup: { way: 'single' as const }, anchor: peg, count: 2 }];
     const hookups = [...gear.hookups, { ...gear.hookups[0]!, pairId: 'short', rigged, measured: null }];
     const found = { reason: 'noneFits', slack: 1, stretched: 1, tooMuchForAnchor: 0 };
-    expect(whyNoBands(task, { ...gear, hookups }, { ...freeSearch, safeStretch: 2.4 }, 100)).toEqual(found);
+    expect(why(task, { ...gear, hookups }, { ...freeSearch, safeStretch: 2.4 }, 100)).toEqual(found);
   });
 
   it('counts the body that rises with the bar as held already, and the most that the bounds let hang as room', () => {
     // 80 % of 200 kg held less 50 kg of body is 120 kg, less 100 kg of bar.
     const aim = { by: 'capability' as const, bottomShare: 0.8, lockoutShare: 0.8 };
     const heavier = { ...task, aim, capability: { ...capability, movedBodyKg: 50 } };
-    const found = whyNoBands(heavier, gearOf([300]), freeSearch, 100);
+    const found = why(heavier, gearOf([300]), freeSearch, 100);
     expect(found?.reason === 'tooStrong' && found.roomKg).toBeCloseTo(20, 9);
     const speed = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
     const rules = { ...freeSearch, bounds: { ...noBounds, mostBandShare: 0.1 } };
-    expect(whyNoBands({ ...task, aim: speed }, gearOf([300]), rules, 100)).toMatchObject({ roomKg: 20 });
+    expect(why({ ...task, aim: speed }, gearOf([300]), rules, 100)).toMatchObject({ roomKg: 20 });
   });
 
   it('adds up the strongest pairs, no more of them than may hang at once', () => {
     const aim = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
     const rules = { ...freeSearch, bounds: { ...noBounds, leastBandShare: 0.25, mostPairs: 2 } };
-    expect(whyNoBands({ ...task, aim }, gearOf([200, 210, 220]), rules, 100)).toMatchObject({
+    expect(why({ ...task, aim }, gearOf([200, 210, 220]), rules, 100)).toMatchObject({
       reason: 'tooWeak',
       strongestKg: 43,
     });

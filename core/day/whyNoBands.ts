@@ -5,8 +5,8 @@ import type { RackGear } from './Gear.ts';
 import { heightAt, rangeThatMatters } from './gearPull.ts';
 import { hookupReach, isUsable } from './hookupReach.ts';
 import type { LifterTask } from './misfit.ts';
-import { type Fixed, rankSetups } from './rankSetups.ts';
 import type { SearchRules } from './SearchRules.ts';
+import type { SetupRanking } from './SetupRanking.ts';
 
 /** Why a bar stays without bands where the rack has some; masses in kg, as pulled at lockout. */
 export type WhyNoBands =
@@ -24,13 +24,16 @@ export type WhyNoBands =
 /** Where the aim leaves less room than this share of the maximum, nobody misses bands (assumption). */
 const LEAST_MISSED = 0.05;
 
-/** Null where a bar alone meets the aim as well as any band would. `gear` may hold hookups that nobody could use. */
+/**
+ * Null where a bar alone meets the aim as well as any band would. `gear` may hold hookups that nobody could use; `ranked`: all
+ * sets that this lifter could have, the bar fixed where the coach did so.
+ */
 export function whyNoBands(
   task: LifterTask,
   gear: RackGear,
   rules: SearchRules,
   barKg: number,
-  fixedBarKg: Fixed['barKg'] = null,
+  ranked: SetupRanking,
 ): WhyNoBands | null {
   const reaches = gear.hookups.map((hookup) => hookupReach(hookup, task.travel));
   const wantedKg = wantedAtLockoutKg(task, barKg);
@@ -65,9 +68,8 @@ export function whyNoBands(
   const together = [...strongest.values()].sort((a, b) => b - a).slice(0, mostPairs);
   const strongestKg = together.reduce((sum, pair) => sum + pair, 0);
   if (strongestKg < leastKg) return { reason: 'tooWeak', strongestKg, leastKg };
-  const alone = rankSetups(task, gear, { barKg: fixedBarKg, set: null }, rules);
-  const best = alone.next();
-  return best !== null && alone.sets[best.index]!.hookups.length > 0 ? { reason: 'shared' } : null;
+  const alone = ranked.fromBest()();
+  return alone !== null && ranked.sets[alone.index]!.hookups.length > 0 ? { reason: 'shared' } : null;
 }
 
 /** What the aim leaves for bands beside this bar where the load is highest; null where it says nothing of it. */

@@ -15,7 +15,10 @@ import type { RiggedBand } from './Rig.ts';
 export interface BandPull {
   downN(zM: number): number;
   foreAftN(zM: number): number;
-  /** Standard deviation of `downN`, from the fit of the curve; the `count` bands share one curve and so its error. */
+  /**
+   * Standard deviation of `downN`, from the fit of the curve and from where a choked band begins to pull; the `count` bands
+   * share both errors.
+   */
   downSdN(zM: number): number;
   /** Tension in one loop's hookup, along its path: what one anchor point carries. */
   anchorN(zM: number): number;
@@ -26,6 +29,12 @@ export interface BandPull {
   /** Heights in the range where the band goes slack or taut. */
   breaksM: number[];
 }
+
+/**
+ * How well it is known what a choke uses up of the loop (standard deviation, m): one length is written down for a hookup, while wide
+ * bands bunch up more than narrow ones and each is pulled tight by hand. Assumption; a pull read on a scale needs none.
+ */
+const CHOKE_SD_M = 0.02;
 
 /**
  * Geometry of one hookup on one bar path (model, section 2).
@@ -62,9 +71,12 @@ export function bandPull(band: RiggedBand, path: BarPath, fromM: number, toM: nu
     },
     downSdN(zM) {
       const lengthM = lengthAt(zM);
-      if (lengthM * perPath <= restLengthM) return 0;
-      const { sdN } = bandTensionInterval(curveAt(zM), perPath * lengthM);
-      return Math.abs((count * pulls * sdN * (zM - anchor.zM)) / lengthM);
+      const loopM = perPath * lengthM;
+      const byCurveN = loopM > restLengthM ? pulls * bandTensionInterval(curveAt(zM), loopM).sdN : 0;
+      // As wide as what is not known of it, so that a band going taut within is felt.
+      const chokeM = hookup.way === 'choked' ? (CHOKE_SD_M * loopM) / restLengthM : 0;
+      const byChokeN = (pullAt(zM, lengthM + chokeM) - pullAt(zM, lengthM - chokeM)) / 2;
+      return Math.abs((count * Math.hypot(byCurveN, byChokeN) * (zM - anchor.zM)) / lengthM);
     },
     anchorN: (zM) => pullAt(zM, lengthAt(zM)),
     stretch: (zM) => (perPath * lengthAt(zM)) / restLengthM,

@@ -93,6 +93,23 @@ describe('a band between anchor and bar', () => {
     expect(doubled.downSdN(0.9)).toBeCloseTo(2 * pull.downSdN(1.8), 9);
   });
 
+  it('is known less well choked, by all that 2 cm more or less used up by the choke change, also where it just hangs slack', () => {
+    const spentM = 0.12;
+    const pull = bandPull(band({ way: 'choked', spentM }, 0), [], 0.5, 2.5);
+    const changeN = (lengthM: number) => {
+      const byM = 0.02 * (lengthM / (REST_M - spentM));
+      const at = (lM: number) => 2 * neoHookeanN(lM / (REST_M - spentM));
+      return (at(lengthM + byM) - at(lengthM - byM)) / 2;
+    };
+    const lambda = 1.8 / (REST_M - spentM);
+    // The spread of the fit, as above, and that of the choke.
+    expect(pull.downSdN(1.8)).toBeCloseTo(Math.hypot(2 * 3 * (lambda - lambda ** -2), changeN(1.8)), 4);
+    const slackM = REST_M - spentM - 0.01;
+    expect(pull.downN(slackM)).toBe(0);
+    expect(pull.downSdN(slackM)).toBeCloseTo(changeN(slackM), 9);
+    expect(pull.downSdN(slackM - 0.02)).toBe(0);
+  });
+
   it('goes beyond its readings by the branch that it follows, and never while slack', () => {
     const curves = { loading: readUpTo(1.5), unloading: readUpTo(1.2) };
     const below = bandPull(band({ way: 'single' }, 0, { curves }), [], 0.5, 2.5);

@@ -6,6 +6,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { barText, hungWords } from '#web/print/lifterLine.ts';
 import { planOf } from '#web/print/planOf.ts';
 import { againstAim } from './againstAim.ts';
+import { goneBy } from './goneBy.ts';
 import { hungElsewhere } from './hungElsewhere.ts';
 
 /** Folded away: what else would do for this lifter, what speaks for each, and one tap to take it. */
@@ -24,6 +25,8 @@ export function OtherSetups(props: {
   const place: PlanPlace | undefined = group?.places.find((seat) => seat.lifterId === lifterId);
   if (!group || !place?.solved || place.solved.others.length === 0) return null;
   const { others } = place.solved;
+  const mass = (kg: number) => `${barText(kg, units.mass)} ${units.mass}`;
+  const lowered = goneBy(group.aim, place.solved, mass);
   return (
     <details className="fold other-setups">
       <summary>
@@ -33,11 +36,11 @@ export function OtherSetups(props: {
         Best first, beside what is on the bar now. The one you take stays, and the rest is worked out around
         it.
       </p>
+      {lowered && <p className="small">{lowered}</p>}
       <ul aria-label={`Other proposals for ${name}`}>
         {others.map((other) => {
-          const bar = `${barText(other.barKg, units.mass)} ${units.mass}`;
           const hung = hungWords(other.set);
-          const words = `${bar}, ${hung.length === 0 ? 'no bands' : hung.join('; ')}`;
+          const words = `${mass(other.barKg)}, ${hung.length === 0 ? 'no bands' : hung.join('; ')}`;
           const elsewhere = hungElsewhere(group, place, other);
           return (
             <li key={words}>
@@ -49,9 +52,7 @@ export function OtherSetups(props: {
                 <p className="other-hung">
                   {hung.length === 0 ? 'No bands' : hung.map((line) => <span key={line}>{line}</span>)}
                 </p>
-                <p>
-                  {speaksForSentence(other.speaksFor, (kg) => `${barText(kg, units.mass)} ${units.mass}`)}
-                </p>
+                <p>{speaksForSentence(other.speaksFor, mass)}</p>
                 <p className="small quiet">{againstAim(group.aim, other)}.</p>
                 {elsewhere && <p className="small quiet">{elsewhere}</p>}
               </div>

@@ -2,8 +2,8 @@ import type { PlanGroup } from '#contract/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
 
 /**
- * What each aim begins with. Percentages: common practice, no source. Shares of capability: the straight line nearest to
- * what 50 to 60 % on the bar and 25 % in bands give the lifters of the demo (docs/model.md, "day"). Speed: judgement.
+ * What each aim begins with. Percentages: common practice, no source. Shares of capability: what those percentages come to
+ * for the lifters of the demo by their logs (`aimToBegin`; docs/model.md, "day"). Speed: judgement.
  */
 export const firstAim: Record<Aim['by'], Aim> = {
   percent: {
@@ -13,7 +13,7 @@ export const firstAim: Record<Aim['by'], Aim> = {
       { basis: 'lockout', share: 0.75 },
     ],
   },
-  capability: { by: 'capability', bottomShare: 0.88, lockoutShare: 0.27 },
+  capability: { by: 'capability', bottomShare: 0.76, lockoutShare: 0.38 },
   speed: { by: 'speed', fromMps: 0.6, toMps: 0.8 },
 };
 

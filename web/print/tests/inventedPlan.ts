@@ -71,7 +71,7 @@ function inventedPlace(
       misfit: 0,
       reference: { kg: 200, from: 'best', loweredFromKg: null, doneOn: '2026-05-02', equipment: 'raw' },
       heights: { bottomM: 1, lockoutM: 1.6, known },
-      strength: { known: 'estimated', sdLn: 0.03, setCount: 120, maxKg: null, lifter: null },
+      strength: { known: 'estimated', sdLn: 0.03, belowShare: 0, setCount: 120, maxKg: null, lifter: null },
       blocks: [block(2, 60, bands.length), block(8, 90, bands.length)],
       cautions,
       others: [],
