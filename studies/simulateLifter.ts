@@ -1,5 +1,7 @@
 import { mersenne } from 'pure-rand/generator/mersenne';
 import type { RandomGenerator } from 'pure-rand/types/RandomGenerator';
+import { barPart } from '#core/effort/barPart.ts';
+import { repCost } from '#core/effort/repCost.ts';
 import { repEffortS } from '#core/effort/repEffort.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
 import { shapeFrom } from '#core/lifter/lifterCapability.ts';
@@ -10,6 +12,7 @@ import type { Load } from '#core/load/Load.ts';
 import { normalQuantile } from '#core/numeric/normal.ts';
 import { ascend, COARSE } from '#core/rep/ascend.ts';
 import type { Capability } from '#core/rep/Capability.ts';
+import { meanBodyShare } from '#core/load/meanBodyShare.ts';
 import { fitStrength } from '#core/rep/fitStrength.ts';
 import {
   changeOver,
@@ -143,6 +146,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       parameters.bandError * share -
       (rigging.start === 'free' ? 0 : parameters.startError);
     const restedLn = left;
+    const limitLn = Math.log(fitStrength(load, capability));
+    const bodyShare = meanBodyShare(compiled, movedBodyKg);
     let made = 0;
     let stoppedAtS: number | null = null;
     let speedMps = 0;
@@ -157,7 +162,11 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       if (k === 0 && went.made)
         speedMps = (load.lockoutM - load.bottomM) / went.states[went.states.length - 1]!.t;
       const isMade = wildMade === null ? goes.made : k < wildMade;
-      const loss = perSecond * repEffortS(compiled, strong, went, tiring.loweringS);
+      const loss =
+        perSecond *
+        repCost(k + 1, parameters.tiringBend) *
+        barPart(bodyShare, left - limitLn) *
+        repEffortS(compiled, strong, went, tiring.loweringS);
       if (k < reps) {
         lost += loss;
         if (isMade) made++;
@@ -195,7 +204,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
           ? [
               speedMps +
                 parameters.speedOffset +
-                parameters.speedSlope * Math.max(0, restedLn - Math.log(fitStrength(load, capability))),
+                parameters.speedSlope * Math.max(0, restedLn - limitLn),
             ]
           : [],
       peakSpeedsMps: [],

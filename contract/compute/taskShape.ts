@@ -19,6 +19,12 @@ const set = fields({
   tiring_per_s: notNegative
     .max(1)
     .describe('ln strength lost by each second of full effort; a squat: about 0.01'),
+  tiring_bend: z
+    .number()
+    .min(-1)
+    .max(1)
+    .default(0)
+    .describe('Above 0 each further rep of a set costs more than those before it: rep k (k / 3.38)^bend times'),
   lowering_s: paceOrNone.max(60).default(1.2).describe('Time that the way down takes'),
 });
 
@@ -99,7 +105,12 @@ function toSpeedAim({
   const zone = { by: 'speed' as const, fromMps, toMps };
   if (set === undefined) return zone;
   // Within a set nothing comes back: how strength returns in rest is not asked.
-  const tiring = { ...tiringOf('squat'), perSecond: set.tiring_per_s, loweringS: set.lowering_s };
+  const tiring = {
+    ...tiringOf('squat'),
+    perSecond: set.tiring_per_s,
+    bend: set.tiring_bend,
+    loweringS: set.lowering_s,
+  };
   return { ...zone, over: { reps: set.reps, tiring } };
 }
 

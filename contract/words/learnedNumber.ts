@@ -1,4 +1,5 @@
 import type { Belief } from '#contract/strengthEstimate.ts';
+import { repCost } from '#core/effort/repCost.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
 import { reboundShare } from '#core/lifter/lifterCapability.ts';
 import { type Lift, populationShape } from '#core/lifter/populationShape.ts';
@@ -55,6 +56,14 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
         ...plain('Strength lost per second', '%', 1),
         meaning: 'In all-out effort; the less, the more reps in a set at the same share of the maximum.',
         read: (value) => 100 * tiringOf(lift).perSecond * Math.exp(value),
+      };
+    case 'tiringBend':
+      return {
+        ...plain('The fifth rep of a set, against the first', '%', 0),
+        onlyForModel: true,
+        signed: true,
+        meaning: 'How much more, or less, a fifth rep takes out of this lifter than the first does.',
+        read: (value) => 100 * (repCost(5, value) / repCost(1, value) - 1),
       };
     case 'bandError':
       return {

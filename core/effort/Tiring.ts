@@ -1,12 +1,14 @@
 import type { Lift } from '../lifter/populationShape.ts';
 
 /**
- * How strength falls with effort and comes back in rest. A rep of effort e (repEffort.ts) lowers ln S by `perSecond e`;
- * a share `fastShare` of that comes back with the time constant `fastS`, the rest with `slowS`.
+ * How strength falls with effort and comes back in rest. The k-th rep of a set, of effort e (repEffort.ts), lowers ln S by
+ * `perSecond e repCost(k, bend)`; a share `fastShare` of that comes back with the time constant `fastS`, the rest with `slowS`.
  */
 export interface Tiring {
   /** ln strength lost per second of full effort. */
   perSecond: number;
+  /** Above nought each further rep of a set costs more than those before it, below nought less. */
+  bend: number;
   /** Time that the way down takes (s). */
   loweringS: number;
   fastShare: number;
@@ -33,12 +35,13 @@ const LOWERING_S = 1.2;
  * Chosen so that the reps possible at a share of the maximum lie within the spread of the published rep-maximum
  * formulas from 1 to 10 reps, for squats and deadlifts of 2 to 3 body masses (core/checks/repMaximum.test.ts).
  */
-const PER_SECOND: Record<Lift, number> = { squat: 0.01, bench: 0.0185, deadlift: 0.0125 };
+const PER_SECOND: Record<Lift, number> = { squat: 0.0128, bench: 0.0172, deadlift: 0.0132 };
 
 /** A lifter's tiring in a lift before any set of theirs has told it. */
 export function tiringOf(lift: Lift): Tiring {
   return {
     perSecond: PER_SECOND[lift],
+    bend: 0,
     loweringS: LOWERING_S,
     fastShare: FAST_SHARE,
     fastS: FAST_HALF_S / Math.LN2,

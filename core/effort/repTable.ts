@@ -1,9 +1,11 @@
 import type { CompiledLoad } from '../load/compileLoad.ts';
+import { meanBodyShare } from '../load/meanBodyShare.ts';
 import { monotoneCurve } from '../numeric/monotoneCurve.ts';
 import { ascend, COARSE } from '../rep/ascend.ts';
 import type { Capability } from '../rep/Capability.ts';
 import { limitStrengthN } from '../rep/expectedSpeed.ts';
 import { strengthCurve } from '../rep/strengthCurve.ts';
+import { barPart } from './barPart.ts';
 import { repEffortS } from './repEffort.ts';
 
 /**
@@ -17,7 +19,7 @@ export interface RepTable {
   limitN: number;
   /** Surplus of the rested lifter; negative: not even one rep. */
   restedLn: number;
-  /** Time of the way up and effort of a made rep at a surplus from 0. */
+  /** Time of the way up of a made rep at a surplus from 0, and its effort as far as it tires: see `barPart`. */
   durationS: (surplusLn: number) => number;
   effortS: (surplusLn: number) => number;
 }
@@ -45,12 +47,14 @@ export function repTable(
   const restedLn = Math.log(strengthN / limitN);
   const reach = Math.sqrt(Math.max(restedLn, LEAST_REACH_LN));
   const roots = Array.from({ length: PLACES }, (_, i) => (reach * i) / (PLACES - 1));
+  const bodyShare = meanBodyShare(compiled, capability.movedBodyKg);
   const reps = roots.map((root) => {
     const stronger = { ...capability, strengthN: limitN * Math.exp(Math.max(JUST_ABOVE_LN, root * root)) };
     const ascent = ascend(compiled, stronger, COARSE, curve);
     return {
       durationS: ascent.states[ascent.states.length - 1]!.t,
-      effortS: repEffortS(compiled, stronger, ascent, loweringS, curve),
+      effortS:
+        barPart(bodyShare, root * root) * repEffortS(compiled, stronger, ascent, loweringS, curve),
     };
   });
   const over = (values: number[]) => {

@@ -1,4 +1,5 @@
 import { type Fatigue, lostLn, RESTED, recovered, tired } from './fatigue.ts';
+import { repCost } from './repCost.ts';
 import type { RepTable } from './repTable.ts';
 import type { Tiring } from './Tiring.ts';
 
@@ -30,7 +31,7 @@ export function walkSet(
   let fatigue = before;
   while (steps.length < reps) {
     const surplusLn = table.restedLn + strongerLn - lostLn(fatigue);
-    fatigue = tired(fatigue, table.effortS(surplusLn), tiring);
+    fatigue = tired(fatigue, repCost(steps.length + 1, tiring.bend) * table.effortS(surplusLn), tiring);
     steps.push({ surplusLn, after: fatigue });
     if (surplusLn < 0) break;
   }

@@ -10,6 +10,9 @@ export function activeParameters(
   const groups = sessions.flatMap((session) => session.groups);
   const speeds = groups.some(({ fastestMps, peakMps }) => fastestMps.count + peakMps.count > 0);
   const bands = groups.some(({ model }) => model.bandShare !== 0);
+  const ofSeveral = groups.some(
+    ({ made, missed, reserve }) => made + Number(missed) > 1 || reserve.count > 0,
+  );
   const starts = new Set([reference.start, ...groups.map(({ model }) => model.start)]);
   const held = ['box', 'boards', 'paused'] as const;
   const tells: Record<ParameterName, boolean> = {
@@ -17,7 +20,8 @@ export function activeParameters(
     slope: starts.size > 1 || bands || groups.some(({ stopped }) => stopped.count > 0),
     lnRebound: shape.rebound > 0 && (starts.size > 1 || speeds),
     heldRebound: shape.rebound > 0 && held.some((start) => starts.has(start)),
-    lnTiring: groups.some(({ made, missed, reserve }) => made + Number(missed) > 1 || reserve.count > 0),
+    lnTiring: ofSeveral,
+    tiringBend: ofSeveral,
     bandError: bands,
     startError: starts.size > 1,
     speedOffset: speeds,

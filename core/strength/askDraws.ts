@@ -77,7 +77,7 @@ export function setExpected(
   const totalKg = barKg + asked.movedBodyKg;
   const { shape, tiring } = lift;
   const response = tabulateResponse(asked.rigging, shape, tiring, totalKg, totalKg);
-  const model = setModel(response, asked.rigging.start, Math.log(totalKg));
+  const model = setModel(response, asked.rigging.start, Math.log(totalKg), asked.movedBodyKg);
   return draws.map((draw) => {
     const { straightLn, table } = readerOf(draw, lift)(model);
     const spareLn = strengthIn(asked, draw) - straightLn;

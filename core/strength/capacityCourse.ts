@@ -77,21 +77,22 @@ const DRAWS = 200;
 export function capacityCourse(question: CapacityQuestion): CapacityCourse {
   const central = centralDraw(question.whole);
   const { mean, sd } = question.prior;
-  const prior = { mean: { ...mean, lnTiring: central.lnTiring }, sd };
+  const { lnTiring, tiringBend } = central;
+  const prior = { mean: { ...mean, lnTiring, tiringBend }, sd };
   const repsOf = repsByTiring(question, central);
   const found = stretchesOf(question.sets).map(({ fromDay, toDay, sets }) => {
     const setsThatTell = sets.filter(tells).length;
-    const lnTirings = setsThatTell < FEWEST_SETS ? null : tiringsOf(question, sets, toDay, prior);
-    return { fromDay, toDay, setsThatTell, lnTirings };
+    const tirings = setsThatTell < FEWEST_SETS ? null : tiringsOf(question, sets, toDay, prior);
+    return { fromDay, toDay, setsThatTell, tirings };
   });
-  const telling = found.flatMap(({ lnTirings }) => (lnTirings === null ? [] : [lnTirings]));
+  const telling = found.flatMap(({ tirings }) => (tirings === null ? [] : [tirings.map(lnOf)]));
   const better = telling.length < 2 ? null : shareBelow(telling[telling.length - 1]!, telling[0]!);
   return {
-    stretches: found.map(({ lnTirings, ...stretch }) => ({
+    stretches: found.map(({ tirings, ...stretch }) => ({
       ...stretch,
-      told: lnTirings && {
-        lnTiring: beliefOf(lnTirings),
-        reps: repsOf.map((reps) => beliefOf(lnTirings.map(reps))),
+      told: tirings && {
+        lnTiring: beliefOf(tirings.map(lnOf)),
+        reps: repsOf.map((reps) => beliefOf(tirings.map(reps))),
       },
     })),
     better,
@@ -120,19 +121,26 @@ function tells({ reps, made, repsInReserve }: SetEvidence): boolean {
   return made > 1 || (made === 1 && reps > 1) || (repsInReserve ?? 0) > 0;
 }
 
-/** Equally likely values of ln tiring by a stretch alone; null where they hardly differ from what was believed before. */
+/** What of a draw tells how it tires. */
+type OwnTiring = Pick<Draw, 'lnTiring' | 'tiringBend'>;
+
+function lnOf({ lnTiring }: OwnTiring): number {
+  return lnTiring;
+}
+
+/** Equally likely tirings by a stretch alone; null where they hardly differ from what was believed before. */
 function tiringsOf(
   { lift, reference, bodyMassKg }: CapacityQuestion,
   sets: readonly SetEvidence[],
   onDay: number,
   prior: Prior,
-): number[] | null {
+): OwnTiring[] | null {
   const posterior = estimateStrength({ lift, reference, bodyMassKg, sets, onDay, prior });
-  const values = drawsOf(posterior, DRAWS).map(({ lnTiring }) => lnTiring);
-  return sdOfBelief(beliefOf(values)) > HARDLY_NARROWER * prior.sd.lnTiring ? null : values;
+  const draws = drawsOf(posterior, DRAWS);
+  return sdOfBelief(beliefOf(draws.map(lnOf))) > HARDLY_NARROWER * prior.sd.lnTiring ? null : draws;
 }
 
-/** For each share of the maximum: reps by ln tiring, for the lifter in the middle of the whole log. */
+/** For each share of the maximum: reps by tiring, for the lifter in the middle of the whole log. */
 function repsByTiring({ lift, reference, movedBodyKg }: CapacityQuestion, central: Draw) {
   const capability = drawCapability(central, lift, reference, {
     ...reference,
@@ -144,8 +152,8 @@ function repsByTiring({ lift, reference, movedBodyKg }: CapacityQuestion, centra
   return CAPACITY_SHARES.map((share) => {
     const compiled = compileLoad({ ...straight, barKg: share * barKg });
     const table = repTable(compiled, capability, drawTiring(central, lift).loweringS);
-    return (lnTiring: number) =>
-      table === null ? 0 : repsAndPart(table, drawTiring({ ...central, lnTiring }, lift));
+    return ({ lnTiring, tiringBend }: OwnTiring) =>
+      table === null ? 0 : repsAndPart(table, drawTiring({ ...central, lnTiring, tiringBend }, lift));
   });
 }
 

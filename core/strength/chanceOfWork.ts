@@ -1,3 +1,4 @@
+import { repCost } from '../effort/repCost.ts';
 import { type Asked, chanceToSpare, type SetExpected, setExpected } from './askDraws.ts';
 import type { Draw } from './Draw.ts';
 import type { LiftModel } from './readGroup.ts';
@@ -36,7 +37,8 @@ export function chanceOfWork(
     const lostLn = Math.max(0, middle!.spareLn - marginLn);
     const chances = each.map(({ spareLn }, i) => {
       const draw = draws[i]!;
-      return chanceToSpare(spareLn - lostLn * Math.exp(draw.lnTiring - central.lnTiring), draw);
+      const more = setCost(reps, draw) / setCost(reps, central);
+      return chanceToSpare(spareLn - lostLn * more, draw);
     });
     return chances.reduce((sum, chance) => sum + chance, 0) / chances.length;
   };
@@ -44,4 +46,10 @@ export function chanceOfWork(
     chancesAllReps: marginsLn.map(chanceOf),
     sets: each,
   };
+}
+
+/** What the reps before the last one of a set cost a draw, but for what all draws have in common. */
+function setCost(reps: number, { lnTiring, tiringBend }: Draw): number {
+  const costs = Array.from({ length: Math.max(1, reps - 1) }, (_, i) => repCost(i + 1, tiringBend));
+  return Math.exp(lnTiring) * costs.reduce((sum, cost) => sum + cost, 0);
 }

@@ -169,6 +169,6 @@ export function liftModelOf(lift: Lift, reference: Rigging): LiftModel {
   const tiring = tiringOf(lift);
   // Without bands and chains the limit does not depend on the mass: any will do.
   const straight = tabulateResponse(reference, shape, tiring, ANY_KG, ANY_KG);
-  return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG)) };
+  return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG), 0) };
 }
 const ANY_KG = 100;

@@ -28,7 +28,7 @@ import {
 import { DAY_SD, type ParameterName, type Parameters, type Prior } from './parameters.ts';
 import type { LiftModel } from './readGroup.ts';
 import { DIFFERENCE, type ReadingBeside } from './readingsBeside.ts';
-import { atSurplus, type ReadTable, surplusAtRep } from './readTable.ts';
+import { atSurplus, type ReadTable } from './readTable.ts';
 import { MOST_ALIKE } from './sessionLikelihood.ts';
 import type { EffortGroup, Session, Told } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
@@ -205,8 +205,8 @@ export function kalmanPass(
     };
     speed(group.fastestMps, 1, ({ speedMps }, u) => atSurplus(speedMps, u));
     speed(group.peakMps, PEAK_FACTOR, (table, u) => atSurplus(table.peakMps(), u));
-    speed(group.lastMps, LAST_FACTOR, ({ speedMps, lossLn }, u) =>
-      atSurplus(speedMps, surplusAtRep(lossLn, u, group.made)),
+    speed(group.lastMps, LAST_FACTOR, (table, u) =>
+      atSurplus(table.speedMps, table.surplusAtRep(u, group.made)),
     );
     const { count, mean: left } = group.reserve;
     if (count > 0) {

@@ -68,7 +68,7 @@ function modelIn(tables: RiggingTables, set: SetEvidence): SetModel | null {
   if (tables === null) return null;
   const { response, known } = tables;
   const kg = totalKgOf(set);
-  const model = known.get(kg) ?? setModel(response, set.rigging.start, Math.log(kg));
+  const model = known.get(kg) ?? setModel(response, set.rigging.start, Math.log(kg), set.movedBodyKg);
   known.set(kg, model);
   return model;
 }

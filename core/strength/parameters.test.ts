@@ -16,6 +16,7 @@ const table: Record<ParameterName, Row> = {
   lnRebound: [0, 0.3],
   heldRebound: [0, 1],
   lnTiring: [0, 0.35],
+  tiringBend: [0, 0.3],
   bandError: [0, 0.1],
   startError: [0, 0.04],
   speedOffset: [0, 0.04],

@@ -8,6 +8,7 @@ import type { Lift } from '../lifter/populationShape.ts';
  *   lnRebound      ln of the rebound from a free start over the population's
  *   heldRebound    logit of the share of it left from a box, boards or a pause, less the population's
  *   lnTiring       ln of the strength lost per second of effort over the population's
+ *   tiringBend     by how much more each further rep of a set costs than those before it: see `repCost`
  *   bandError      ln of straight total mass per share of the mean load that bands carry
  *   startError     ln of straight total mass by which another start than the reference is worth more than the shape says
  *   speedOffset    m/s between measured and modelled bar speed
@@ -24,6 +25,7 @@ export const parameterNames = [
   'lnRebound',
   'heldRebound',
   'lnTiring',
+  'tiringBend',
   'bandError',
   'startError',
   'speedOffset',
@@ -65,8 +67,8 @@ export const WEEK_SD = 0.006;
 
 /**
  * Before any set: how lifters differ. Assumptions, as wide as the published spreads where there are any: top speed
- * and offset so that speed at the maximum scatters by about 0.05 m/s (Helms et al. 2017); equipment common practice,
- * no source; a gain of 5 % a year with room for a beginner's 30.
+ * and offset so that speed at the maximum scatters by about 0.05 m/s (Helms et al. 2017); the bend of tiring as widely as seven
+ * published formulas for reps differ in it (core/checks/repMaximum.test.ts); equipment common practice, no source; a gain of 5 % a year with room for a beginner's 30.
  */
 export function populationPrior(lift: Lift): Prior {
   const equipment: Record<Lift, [number, number, number]> = {
@@ -85,6 +87,7 @@ export function populationPrior(lift: Lift): Prior {
       lnRebound: 0,
       heldRebound: 0,
       lnTiring: 0,
+      tiringBend: 0,
       bandError: 0,
       startError: 0,
       speedOffset: 0,
@@ -104,6 +107,7 @@ export function populationPrior(lift: Lift): Prior {
       lnRebound: 0.3,
       heldRebound: 1,
       lnTiring: 0.35,
+      tiringBend: 0.3,
       bandError: 0.1,
       startError: 0.04,
       speedOffset: 0.04,

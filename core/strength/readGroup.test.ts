@@ -17,7 +17,13 @@ const alike = (values: readonly number[]) =>
   Float64Array.from(Array.from({ length: SHAPES }, () => values).flat());
 
 /** A table that is alike for every shape: a rep at 0.3 m/s and the root of what is spare, 2 s of effort and that root. */
-function modelOf(start: Rigging['start'], lnTotal: number, lnLimit: number, bandShare: number): SetModel {
+function modelOf(
+  start: Rigging['start'],
+  lnTotal: number,
+  lnLimit: number,
+  bandShare: number,
+  bodyShare = 0,
+): SetModel {
   const table: ResponseTable = {
     lnLimit: alike([lnLimit]),
     speedMps: alike(roots.map((root) => 0.3 + root)),
@@ -32,7 +38,7 @@ function modelOf(start: Rigging['start'], lnTotal: number, lnLimit: number, band
     lnTotal,
     limit: mixture,
     bandShare,
-    motion: { ...mixture, peakRatio: table.peakRatio },
+    motion: { ...mixture, peakRatio: table.peakRatio, bodyShare },
   };
 }
 
@@ -72,9 +78,16 @@ describe('the speed and cost of a rep', () => {
     expect(speedMps[0]).toBeCloseTo(0.34, 9);
   });
 
-  it('is twice the population’s 1 % a second for a lifter who tires twice as soon', () => {
-    // 0.010 a second (docs/model.md, "effort"), 2.5 s of effort at 0.25 to spare.
-    expect(lossLn[5]).toBeCloseTo(2 * 0.01 * 2.5, 9);
+  it('is twice the population’s 1.28 % a second for a lifter who tires twice as soon', () => {
+    // 0.0128 a second (docs/model.md, "effort"), 2.5 s of effort at 0.25 to spare.
+    expect(lossLn[5]).toBeCloseTo(2 * 0.0128 * 2.5, 9);
+  });
+
+  it('costs the part of strength that is left for the bar', () => {
+    // With e^0.25 times the strength that the load asks, half of it body, the body takes 0.5 e^-0.25 of that strength.
+    const half = modelOf('free', Math.log(100), 0.05, 0, 0.5);
+    const { table } = read({}, half);
+    expect(table.lossLn[5]).toBeCloseTo(0.0128 * 2.5 * (1 - 0.5 * Math.exp(-0.25)), 9);
   });
 });
 
@@ -84,7 +97,7 @@ describe('tiredness from set to set', () => {
     const group = { made: 1, missed: false, restS: [0, 22, 22] } as unknown as EffortGroup;
     const worn = wear(group, reading, lift, 0.36, { fast: 0, slow: 0 });
     const left = [0, 0, 0];
-    const before = [0.01 * (2 + Math.sqrt(0.36)), 0, 0];
+    const before = [0.0128 * (2 + Math.sqrt(0.36)), 0, 0];
     for (let set = 1; set < 3; set++) {
       left[set] = before
         .slice(0, set)
@@ -92,7 +105,7 @@ describe('tiredness from set to set', () => {
           (sum, lost, i) => sum + lost * (0.85 / 2 ** (set - i) + 0.15 * 0.5 ** ((22 * (set - i)) / 170)),
           0,
         );
-      before[set] = 0.01 * (2 + Math.sqrt(0.36 - left[set]!));
+      before[set] = 0.0128 * (2 + Math.sqrt(0.36 - left[set]!));
     }
     expect(worn.carriedLn).toBeCloseTo((left[0]! + left[1]! + left[2]!) / 3, 5);
   });

@@ -1,3 +1,4 @@
+import { barPart } from '../effort/barPart.ts';
 import type { Tiring } from '../effort/Tiring.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
 import { cutRoom } from '../numeric/room.ts';
@@ -68,9 +69,9 @@ export function straightLnOf(
 }
 
 function readTable(
-  { tables, weights, peakRatio }: Motion,
+  { tables, weights, peakRatio, bodyShare }: Motion,
   readShape: (table: ResponseTable) => ShapeReading,
-  { lnTiring, ...parameters }: Parameters,
+  { lnTiring, tiringBend, ...parameters }: Parameters,
   { tiring }: LiftModel,
 ): ReadTable {
   const perSecond = tiring.perSecond * Math.exp(lnTiring);
@@ -89,9 +90,9 @@ function readTable(
   }
   for (let j = 0; j < ROOTS; j++) {
     meanMps[j] = expectedMps(meanMps[j]!, (j * ROOT_STEP) ** 2, correction);
-    lossLn[j] = Math.max(0, lossLn[j]!);
+    lossLn[j] = barPart(bodyShare, (j * ROOT_STEP) ** 2) * Math.max(0, lossLn[j]!);
   }
-  return new ReadTable(meanMps, lossLn, stopS, peakRatio);
+  return new ReadTable(meanMps, lossLn, tiringBend, stopS, peakRatio);
 }
 
 const room = cutRoom();

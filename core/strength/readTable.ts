@@ -1,3 +1,4 @@
+import { repCost } from '../effort/repCost.ts';
 import { FARTHEST_SURPLUS, ROOT_STEP, ROOTS, STOP_ROOTS } from './response.ts';
 
 /** Most reps that are counted. */
@@ -7,18 +8,27 @@ const MOST_REPS = 40;
 export class ReadTable {
   /** Mean speed over the surplus. */
   readonly speedMps: Float64Array;
-  /** ln strength lost by each rep, at the surplus of its start. */
+  /** ln strength lost by a rep without any bend, at the surplus of its start. */
   readonly lossLn: Float64Array;
+  readonly tiringBend: number;
   readonly #stopS: Float64Array;
   readonly #peakRatio: Float64Array;
   #peakMps: Float64Array | null = null;
   /** Surpluses with which just 1, 2, 3 ... reps are made, as far as they were asked for. */
   readonly #needed = [0];
   readonly #lastMps: Float64Array[] = [];
+  readonly #costs: number[] = [];
 
-  constructor(speedMps: Float64Array, lossLn: Float64Array, stopS: Float64Array, peakRatio: Float64Array) {
+  constructor(
+    speedMps: Float64Array,
+    lossLn: Float64Array,
+    tiringBend: number,
+    stopS: Float64Array,
+    peakRatio: Float64Array,
+  ) {
     this.speedMps = speedMps;
     this.lossLn = lossLn;
+    this.tiringBend = tiringBend;
     this.#stopS = stopS;
     this.#peakRatio = peakRatio;
   }
@@ -35,7 +45,7 @@ export class ReadTable {
     if (found === undefined) {
       found = new Float64Array(ROOTS);
       for (let j = 0; j < ROOTS; j++)
-        found[j] = atSurplus(this.speedMps, surplusAtRep(this.lossLn, (j * ROOT_STEP) ** 2, reps));
+        found[j] = atSurplus(this.speedMps, this.surplusAtRep((j * ROOT_STEP) ** 2, reps));
       this.#lastMps[reps] = found;
     }
     return found;
@@ -44,11 +54,18 @@ export class ReadTable {
   /** Mean of the speeds of `reps` reps, the first at this surplus. */
   meanMps(surplus: number, reps: number): number {
     let [sum, left] = [0, surplus];
-    for (let k = 0; k < reps; k++) {
+    for (let rep = 1; rep <= reps; rep++) {
       sum += atSurplus(this.speedMps, left);
-      left -= atSurplus(this.lossLn, left);
+      left -= this.#costOf(rep) * atSurplus(this.lossLn, left);
     }
     return sum / reps;
+  }
+
+  /** The surplus that is left at the start of rep `rep` (from 1). */
+  surplusAtRep(surplus: number, rep: number): number {
+    let left = surplus;
+    for (let k = 1; k < rep; k++) left -= this.#costOf(k) * atSurplus(this.lossLn, left);
+    return left;
   }
 
   /** Surplus with which just `reps` reps are made (any number from 1, between whole ones straight). */
@@ -94,8 +111,19 @@ export class ReadTable {
 
   #rung(reps: number): number {
     const needed = this.#needed;
-    while (needed.length < reps) needed.push(before(this.lossLn, needed[needed.length - 1]!));
+    while (needed.length < reps) {
+      // Back from the last rep, which takes nothing to start with but being made.
+      let surplus = 0;
+      for (let rep = needed.length; rep > 0; rep--) surplus = before(this.lossLn, surplus, this.#costOf(rep));
+      needed.push(surplus);
+    }
     return needed[reps - 1]!;
+  }
+
+  #costOf(rep: number): number {
+    const costs = this.#costs;
+    while (costs.length < rep) costs.push(repCost(costs.length + 1, this.tiringBend));
+    return costs[rep - 1]!;
   }
 }
 
@@ -111,16 +139,9 @@ export function atSurplus(values: Float64Array, surplus: number): number {
   return low + (x - j) * (values[j + 1]! - low);
 }
 
-/** The surplus before a rep after which `after` is left. */
-function before(lossLn: Float64Array, after: number): number {
-  let surplus = after + atSurplus(lossLn, after);
-  for (let i = 0; i < 3; i++) surplus = after + atSurplus(lossLn, surplus);
+/** The surplus before a rep that costs so many times its loss, after which `after` is left. */
+function before(lossLn: Float64Array, after: number, cost: number): number {
+  let surplus = after + cost * atSurplus(lossLn, after);
+  for (let i = 0; i < 3; i++) surplus = after + cost * atSurplus(lossLn, surplus);
   return surplus;
-}
-
-/** The surplus that is left at the start of rep `rep` (from 1). */
-export function surplusAtRep(lossLn: Float64Array, surplus: number, rep: number): number {
-  let left = surplus;
-  for (let k = 1; k < rep; k++) left -= atSurplus(lossLn, left);
-  return left;
 }

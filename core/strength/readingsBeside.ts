@@ -38,7 +38,9 @@ export function readingsBeside(
       now,
       beside,
       straightSlope: beside.map(({ straightLn }) => (straightLn - now.straightLn) / DIFFERENCE),
-      bearing: beside.flatMap(({ table }, k) => (table.lossLn[1] === now.table.lossLn[1] ? [] : k)),
+      bearing: beside.flatMap(({ table }, k) =>
+        table.lossLn[1] === now.table.lossLn[1] && table.tiringBend === now.table.tiringBend ? [] : k,
+      ),
     };
     known.set(model, reading);
     return reading;

@@ -23,38 +23,46 @@ export interface MassMixture {
 export interface Motion extends MassMixture {
   /** As in a table. */
   peakRatio: Float64Array;
+  /** Share of the moved body in the mean load. */
+  bodyShare: number;
 }
 
 /** As a function of the surplus reps hardly change with the mass: masses this near in ln share their motion. */
 const SHARED_LN = 0.1;
+/** The same for the moved body's share of the load. */
+const SHARED_BODY = 0.1;
 
-/** Reads a response at one total mass: a parabola through the three tables nearest to it, or all there are. */
-export function setModel(response: Response, start: Rigging['start'], lnTotal: number): SetModel {
+/** Reads a response at one total mass, body included: a parabola through the three tables nearest to it, or all there are. */
+export function setModel(
+  response: Response,
+  start: Rigging['start'],
+  lnTotal: number,
+  movedBodyKg: number,
+): SetModel {
   const limit = mixtureAt(response, lnTotal);
   const step = response.tables.length === 1 ? 0 : Math.round(lnTotal / SHARED_LN);
-  return {
-    start,
-    lnTotal,
-    limit,
-    bandShare: limit.tables.reduce((sum, { bandShare }, i) => sum + limit.weights[i]! * bandShare, 0),
-    motion: sharedMotion(response, step),
-  };
+  const bandShare = limit.tables.reduce((sum, table, i) => sum + limit.weights[i]! * table.bandShare, 0);
+  const bodyStep = Math.round(((1 - bandShare) * movedBodyKg * Math.exp(-lnTotal)) / SHARED_BODY);
+  return { start, lnTotal, limit, bandShare, motion: sharedMotion(response, step, bodyStep) };
 }
 
-const shared = new WeakMap<Response, Map<number, Motion>>();
+const shared = new WeakMap<Response, Map<string, Motion>>();
 
-function sharedMotion(response: Response, step: number): Motion {
-  const byStep = shared.get(response) ?? new Map<number, Motion>();
-  shared.set(response, byStep);
-  const motion = byStep.get(step) ?? motionOf(mixtureAt(response, step * SHARED_LN));
-  byStep.set(step, motion);
+function sharedMotion(response: Response, step: number, bodyStep: number): Motion {
+  const bySteps = shared.get(response) ?? new Map<string, Motion>();
+  shared.set(response, bySteps);
+  const steps = `${step} ${bodyStep}`;
+  const motion =
+    bySteps.get(steps) ?? motionOf(mixtureAt(response, step * SHARED_LN), bodyStep * SHARED_BODY);
+  bySteps.set(steps, motion);
   return motion;
 }
 
-function motionOf({ tables, weights }: MassMixture): Motion {
+function motionOf({ tables, weights }: MassMixture, bodyShare: number): Motion {
   return {
     tables,
     weights,
+    bodyShare,
     peakRatio: tables[0]!.peakRatio.map((_, i) =>
       tables.reduce((sum, { peakRatio }, t) => sum + weights[t]! * peakRatio[i]!, 0),
     ),

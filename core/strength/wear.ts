@@ -1,5 +1,4 @@
 import type { LiftModel, ReadModel } from './readGroup.ts';
-import { surplusAtRep } from './readTable.ts';
 import type { EffortGroup } from './sessions.ts';
 
 /** Tiredness from set to set within a group: its mean at the sets' starts, and what is left after the last. */
@@ -19,7 +18,7 @@ export function wear(
     sum += carried;
     const reps = group.made + (group.missed ? 1 : 0);
     const start = Math.max(surplus - carried, table.neededFor(Math.max(1, group.made)));
-    const lost = Math.min(0.5, start - surplusAtRep(table.lossLn, start, reps + 1));
+    const lost = Math.min(0.5, start - table.surplusAtRep(start, reps + 1));
     fast += tiring.fastShare * lost;
     slow += (1 - tiring.fastShare) * lost;
   }

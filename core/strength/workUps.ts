@@ -15,7 +15,7 @@ const MOST_REPS = 3;
  * more: Barbosa-Netto et al. 2021, J Strength Cond Res 35:S166), and their standard deviation as ln strength, about two reps. All
  * of these together count as one answer.
  */
-export const KEPT_REPS = 2.5;
+export const KEPT_REPS = 1.5;
 export const KEPT_SD_LN = 0.05;
 const KEPT_WORTH = 1;
 /** Beyond so many reps it is not strength that ends a set. */

@@ -22,14 +22,16 @@ G = 9.80665
 # The deadlift's population shape, tiring and noise: core/lifter/populationShape.ts, core/effort/Tiring.ts, core/strength/noise.ts.
 SLOPE, CURVE, DIP, DIP_AT, DIP_WIDTH, TOP, STRAIN_AFTER, STRAIN = 0.5, -0.1, 0.135, 0.45, 0.25, 3.0, 3.0, 6.0
 BUILD_UP, EASING, LANDING = 0.08, 1.4, 0.002
-PER_SECOND, LOWERING, FAST_SHARE, FAST, SLOW = 0.0125, 1.2, 0.85, 22 / np.log(2), 170 / np.log(2)
+PER_SECOND, LOWERING, FAST_SHARE, FAST, SLOW = 0.0132, 1.2, 0.85, 22 / np.log(2), 170 / np.log(2)
+# A set of eight costs the same whatever the bend of tiring: the geometric mean of 1 to 7.
+PIVOT = 3.38
 SET_SD, SLIP, SLIP_SD, WILD = 0.012, 0.02, 0.12, 0.003
 SPEED_SD, SHARED_SD, UNSAID, RESERVE_SD, RESERVE_PER = 0.03, 0.025, 0.4, 0.7, 0.2
 DAY_SD, WEEK_SD, BAD, BAD_BELOW, BAD_WIDER, REST = 0.018, 0.006, 0.06, 1.5, 2.0, 180.0
 # Falls and pauses: core/strength/change.ts.
 FALLS, LEAST_FALL, FURTHER_FALL, AGAIN, SHAKEN, TRAINED = 0.02, 0.04, 0.08, 0.25, 2.0, 3.0
 LOST, LOST_WEEKS, LOST_SD = 0.16, 20.0, 0.5
-NAMES = ["lnMaxSpeed", "slope", "lnTiring", "bandError", "startError", "speedOffset", "speedSlope", "weekGain", "lnDaySd", "lnWeekSd"]
+NAMES = ["lnMaxSpeed", "slope", "lnTiring", "tiringBend", "bandError", "startError", "speedOffset", "speedSlope", "weekGain", "lnDaySd", "lnWeekSd"]
 LN_TOP = np.array([-0.36, 0.0, 0.36])
 SLOPES = np.array([-0.5, -0.25, 0.0, 0.25, 0.5])
 ROOTS = np.linspace(0, 1.4, 29)
@@ -157,7 +159,7 @@ class Posterior:
             offset = mix(limit) - base + p["bandError"] * bands + (0 if key[0] == "free" else p["startError"])
             loss = PER_SECOND * np.exp(p["lnTiring"])[:, None] * mix(effort)
             lighter = p["speedOffset"][:, None] + p["speedSlope"][:, None] * ROOTS**2
-            out[key] = offset, mix(speed) + lighter, loss
+            out[key] = offset, mix(speed) + lighter, loss, p["tiringBend"][:, None], bands
         return out
 
     def filtered(self, theta):
@@ -216,7 +218,10 @@ class Posterior:
         return ln, drift(state, (self.on_day - before) / 7)
 
     def likelihood(self, group, reading, x, fast, slow):
-        offset, speed, loss = reading
+        offset, speed, loss, bend, bands = reading
+        # Tiring counts by the part of strength that is left once the body is carried.
+        body = (1 - bands) * self.moved / group["total"]
+        loss = loss * np.maximum(0, 1 - body * np.exp(-(ROOTS**2)))
         rows = np.arange(len(offset))[:, None]
         level = x - np.log(group["total"]) - offset[:, None]
 
@@ -226,8 +231,8 @@ class Posterior:
             return values[rows, i] + (place - i) * (values[rows, i + 1] - values[rows, i])
 
         def after(surplus, reps):
-            for _ in range(reps):
-                surplus = surplus - at(loss, surplus)
+            for rep in range(1, reps + 1):
+                surplus = surplus - (rep / PIVOT) ** bend * at(loss, surplus)
             return surplus
 
         made, missed = group["made"], group["made"] < group["reps"]
@@ -252,12 +257,12 @@ class Posterior:
             like *= (1 + ((np.mean(group["speeds"]) - at(speed, level)) / sd) ** 2 / 4) ** -2.5 / sd
         if group["reserves"]:
             possible, left, going = np.zeros_like(level), level.copy(), level > 0
-            for _ in range(40):
-                cost = at(loss, left)
+            for rep in range(1, 41):
+                cost = (rep / PIVOT) ** bend * at(loss, left)
                 possible += np.where(going, np.minimum(1, left / cost), 0)
                 left = left - cost
                 going &= left > 0
-            possible = np.where(level > 0, possible + 0.5, 0.5 + level / at(loss, level))
+            possible = np.where(level > 0, possible + 0.5, 0.5 + level / ((1 / PIVOT) ** bend * at(loss, level)))
             count = len(group["reserves"])
             sd = (RESERVE_SD + RESERVE_PER * np.maximum(0, possible - made)) / np.sqrt(count)
             said = made + np.mean(group["reserves"]) + UNSAID

@@ -2,7 +2,6 @@ import { drawsIn } from '#contract/assemble/estimatedCapability.ts';
 import type { Equipment } from '#contract/records/lift.ts';
 import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { repsPossible } from '#core/effort/repsPossible.ts';
-import { tiringOf } from '#core/effort/Tiring.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
 import type { Start } from '#core/lifter/startHeights.ts';
 import type { Load } from '#core/load/Load.ts';
@@ -13,6 +12,7 @@ import { maxBarsOf } from '#core/strength/askDraws.ts';
 import { beliefOf } from '#core/strength/belief.ts';
 import type { Draw } from '#core/strength/Draw.ts';
 import { drawCapability } from '#core/strength/drawCapability.ts';
+import { drawTiring } from '#core/strength/drawTiring.ts';
 import { liftModelOf } from '#core/strength/estimateStrength.ts';
 import type { LiftModel } from '#core/strength/readGroup.ts';
 
@@ -84,17 +84,15 @@ export function heldCurveOf(
 
 /** Reps that the rested lifter makes in one set at each share of the straight maximum. */
 export function repsOf({ lift, answers, straight }: AskedLifter, shares: readonly number[]): Belief[] {
-  const tiring = tiringOf(lift);
   const maxima = answers.flatMap(({ draw, capability }) => {
     const max = maxBar(straight.load, capability);
     return max === null ? [] : [{ draw, capability, barKg: max.barKg }];
   });
   return shares.map((share) =>
     beliefOf(
-      maxima.map(({ draw, capability, barKg }) => {
-        const perSecond = tiring.perSecond * Math.exp(draw.lnTiring);
-        return repsPossible({ ...straight.load, barKg: share * barKg }, capability, { ...tiring, perSecond });
-      }),
+      maxima.map(({ draw, capability, barKg }) =>
+        repsPossible({ ...straight.load, barKg: share * barKg }, capability, drawTiring(draw, lift)),
+      ),
     ),
   );
 }
