@@ -12,8 +12,8 @@ const MOST_REPS = 3;
 
 /**
  * Reps left at the top of a work-up of several reps: one to four as a rule (common practice, no source; who is not told otherwise leaves
- * more: Barbosa-Netto et al. 2021, J Strength Cond Res 35:S166), and their standard deviation as ln strength, about two reps. All
- * of these together count as one answer.
+ * more: Barbosa-Netto et al. 2021, J Strength Cond Res 35:S166), of which the lower side is taken, since a lifter must not be
+ * thought stronger for saying nothing; and their standard deviation as ln strength, about two reps. All of these together count as one answer.
  */
 export const KEPT_REPS = 1.5;
 export const KEPT_SD_LN = 0.05;
