@@ -164,7 +164,6 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       const isMade = wildMade === null ? goes.made : k < wildMade;
       const loss =
         perSecond *
-        repCost(k + 1, parameters.tiringBend) *
         barPart(bodyShare, left - limitLn) *
         repEffortS(compiled, strong, went, tiring.loweringS);
       if (k < reps) {
@@ -178,7 +177,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       }
       if (ascent.made) possible++;
       else if (k >= reps - 1) break;
-      left -= loss;
+      left -= repCost(k + 1, parameters.tiringBend) * loss;
       if (k >= reps - 1 && !said) break;
     }
     wearing.fast += tiring.fastShare * lost;

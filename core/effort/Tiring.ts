@@ -1,8 +1,9 @@
 import type { Lift } from '../lifter/populationShape.ts';
 
 /**
- * How strength falls with effort and comes back in rest. The k-th rep of a set, of effort e (repEffort.ts), lowers ln S by
- * `perSecond e repCost(k, bend)`; a share `fastShare` of that comes back with the time constant `fastS`, the rest with `slowS`.
+ * How strength falls with effort and comes back in rest. The k-th rep of a set, of effort e (repEffort.ts), lowers ln S within
+ * the set by `perSecond e repCost(k, bend)`. By its end `perSecond e` of each rep is missing; a share `fastShare` of that comes back with
+ * the time constant `fastS`, the rest with `slowS`.
  */
 export interface Tiring {
   /** ln strength lost per second of full effort. */

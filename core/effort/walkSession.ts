@@ -29,11 +29,14 @@ export function walkSet(
 ): Step[] {
   const steps: Step[] = [];
   let fatigue = before;
+  let surplusLn = table.restedLn + strongerLn - lostLn(before);
   while (steps.length < reps) {
-    const surplusLn = table.restedLn + strongerLn - lostLn(fatigue);
-    fatigue = tired(fatigue, repCost(steps.length + 1, tiring.bend) * table.effortS(surplusLn), tiring);
+    const effortS = table.effortS(surplusLn);
+    fatigue = tired(fatigue, effortS, tiring);
     steps.push({ surplusLn, after: fatigue });
     if (surplusLn < 0) break;
+    // The bend is a matter of this set alone: what is carried on to the next one is the effort.
+    surplusLn -= repCost(steps.length, tiring.bend) * tiring.perSecond * effortS;
   }
   return steps;
 }

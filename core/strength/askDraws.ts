@@ -62,6 +62,8 @@ export interface SetExpected {
   perLnMps: number;
   /** ln strength to spare at the first rep; below nought: it lacks. */
   spareLn: number;
+  /** By how much less is to spare at the last rep. */
+  lostLn: number;
 }
 
 /** ln strength over which the change of a speed is taken. */
@@ -88,6 +90,7 @@ export function setExpected(
       setMps: setMps(spareLn),
       perLnMps: (setMps(fromLn + STEP_LN) - setMps(fromLn)) / STEP_LN,
       spareLn,
+      lostLn: spareLn - table.surplusAtRep(spareLn, reps),
     };
   });
 }

@@ -1,4 +1,3 @@
-import { repCost } from '../effort/repCost.ts';
 import { type Asked, chanceToSpare, type SetExpected, setExpected } from './askDraws.ts';
 import type { Draw } from './Draw.ts';
 import type { LiftModel } from './readGroup.ts';
@@ -20,8 +19,9 @@ export interface WorkExpected {
 }
 
 /**
- * Chances and speeds over all draws from the session of the central one: what the central draw loses from its first rep to
- * the hardest one, each draw loses by its own tiring; what it has to spare at the first, each draw has more or less.
+ * Chances and speeds over all draws from the session of the central one. What a set takes up to its last rep each draw loses as its own
+ * tiring has it; what the central draw has lost beyond that by its hardest rep, carried from set to set, each draw
+ * carries by its own tiring; what it has to spare at the first rep, each draw has more or less.
  */
 export function chanceOfWork(
   lift: LiftModel,
@@ -34,11 +34,11 @@ export function chanceOfWork(
   const asRead = { ...central, bandError: 0 };
   const [middle, ...each] = setExpected(lift, asked, { barKg, reps }, [asRead, ...draws]);
   const chanceOf = (marginLn: number) => {
-    const lostLn = Math.max(0, middle!.spareLn - marginLn);
-    const chances = each.map(({ spareLn }, i) => {
+    const carriedLn = Math.max(0, middle!.spareLn - middle!.lostLn - marginLn);
+    const chances = each.map(({ spareLn, lostLn }, i) => {
       const draw = draws[i]!;
-      const more = setCost(reps, draw) / setCost(reps, central);
-      return chanceToSpare(spareLn - lostLn * more, draw);
+      const ownCarriedLn = carriedLn * Math.exp(draw.lnTiring - central.lnTiring);
+      return chanceToSpare(spareLn - lostLn - ownCarriedLn, draw);
     });
     return chances.reduce((sum, chance) => sum + chance, 0) / chances.length;
   };
@@ -46,10 +46,4 @@ export function chanceOfWork(
     chancesAllReps: marginsLn.map(chanceOf),
     sets: each,
   };
-}
-
-/** What the reps before the last one of a set cost a draw, but for what all draws have in common. */
-function setCost(reps: number, { lnTiring, tiringBend }: Draw): number {
-  const costs = Array.from({ length: Math.max(1, reps - 1) }, (_, i) => repCost(i + 1, tiringBend));
-  return Math.exp(lnTiring) * costs.reduce((sum, cost) => sum + cost, 0);
 }

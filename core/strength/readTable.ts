@@ -68,6 +68,17 @@ export class ReadTable {
     return left;
   }
 
+  /** ln strength that a set leaves missing after its end: its reps at what each had to spare, without the bend. */
+  lossOfSet(surplus: number, reps: number): number {
+    let [sum, left] = [0, surplus];
+    for (let rep = 1; rep <= reps; rep++) {
+      const loss = atSurplus(this.lossLn, left);
+      sum += loss;
+      left -= this.#costOf(rep) * loss;
+    }
+    return sum;
+  }
+
   /** Surplus with which just `reps` reps are made (any number from 1, between whole ones straight). */
   neededFor(reps: number): number {
     const whole = Math.floor(reps);

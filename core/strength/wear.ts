@@ -18,7 +18,7 @@ export function wear(
     sum += carried;
     const reps = group.made + (group.missed ? 1 : 0);
     const start = Math.max(surplus - carried, table.neededFor(Math.max(1, group.made)));
-    const lost = Math.min(0.5, start - table.surplusAtRep(start, reps + 1));
+    const lost = Math.min(0.5, table.lossOfSet(start, reps));
     fast += tiring.fastShare * lost;
     slow += (1 - tiring.fastShare) * lost;
   }

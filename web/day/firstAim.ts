@@ -13,7 +13,7 @@ export const firstAim: Record<Aim['by'], Aim> = {
       { basis: 'lockout', share: 0.75 },
     ],
   },
-  capability: { by: 'capability', bottomShare: 0.76, lockoutShare: 0.38 },
+  capability: { by: 'capability', bottomShare: 0.75, lockoutShare: 0.39 },
   speed: { by: 'speed', fromMps: 0.6, toMps: 0.8 },
 };
 

@@ -235,6 +235,14 @@ class Posterior:
                 surplus = surplus - (rep / PIVOT) ** bend * at(loss, surplus)
             return surplus
 
+        def cost_of_set(surplus, reps):
+            # What a set leaves missing for the next ones does not bend.
+            lost = 0
+            for rep in range(1, reps + 1):
+                now = at(loss, surplus)
+                lost, surplus = lost + now, surplus - (rep / PIVOT) ** bend * now
+            return lost
+
         made, missed = group["made"], group["made"] < group["reps"]
         carried = np.zeros_like(level)
         for _ in range(group["n"]):
@@ -242,7 +250,7 @@ class Posterior:
             slow *= np.exp(-REST / SLOW)
             left = level - fast - slow
             carried += (fast + slow) / group["n"]
-            lost = np.minimum(0.5, left - after(left, made + missed))
+            lost = np.minimum(0.5, cost_of_set(left, made + missed))
             fast += FAST_SHARE * lost
             slow += (1 - FAST_SHARE) * lost
         level = level - carried
