@@ -163,9 +163,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
         speedMps = (load.lockoutM - load.bottomM) / went.states[went.states.length - 1]!.t;
       const isMade = wildMade === null ? goes.made : k < wildMade;
       const loss =
-        perSecond *
-        barPart(bodyShare, left - limitLn) *
-        repEffortS(compiled, strong, went, tiring.loweringS);
+        perSecond * barPart(bodyShare, left - limitLn) * repEffortS(compiled, strong, went, tiring.loweringS);
       if (k < reps) {
         lost += loss;
         if (isMade) made++;
@@ -200,11 +198,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       stoppedAtS,
       meanSpeedsMps:
         measured && made > 0 && speedMps > 0
-          ? [
-              speedMps +
-                parameters.speedOffset +
-                parameters.speedSlope * Math.max(0, restedLn - limitLn),
-            ]
+          ? [speedMps + parameters.speedOffset + parameters.speedSlope * Math.max(0, restedLn - limitLn)]
           : [],
       peakSpeedsMps: [],
       repsInReserve: said && ok ? reserve : null,

@@ -24,7 +24,9 @@ const set = fields({
     .min(-1)
     .max(1)
     .default(0)
-    .describe('Above 0 each further rep of a set costs more than those before it: rep k (k / 3.38)^bend times'),
+    .describe(
+      'Above 0 each further rep of a set costs more than those before it: rep k (k / 3.38)^bend times',
+    ),
   lowering_s: paceOrNone.max(60).default(1.2).describe('Time that the way down takes'),
 });
 

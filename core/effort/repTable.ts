@@ -53,8 +53,7 @@ export function repTable(
     const ascent = ascend(compiled, stronger, COARSE, curve);
     return {
       durationS: ascent.states[ascent.states.length - 1]!.t,
-      effortS:
-        barPart(bodyShare, root * root) * repEffortS(compiled, stronger, ascent, loweringS, curve),
+      effortS: barPart(bodyShare, root * root) * repEffortS(compiled, stronger, ascent, loweringS, curve),
     };
   });
   const over = (values: number[]) => {
