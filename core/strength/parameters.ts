@@ -67,8 +67,9 @@ export const WEEK_SD = 0.006;
 
 /**
  * Before any set: how lifters differ. Assumptions, as wide as the published spreads where there are any: top speed
- * and offset so that speed at the maximum scatters by about 0.05 m/s (Helms et al. 2017); the bend of tiring as widely as seven
- * published formulas for reps differ in it (core/checks/repMaximum.test.ts); equipment common practice, no source; a gain of 5 % a year with room for a beginner's 30.
+ * and offset so that speed at the maximum scatters by about 0.05 m/s (Helms et al. 2017); the bend of tiring so that published
+ * formulas for reps lie within it (core/checks/repBend.test.ts); equipment common practice, no source; a gain of 5 % a year
+ * with room for a beginner's 30.
  */
 export function populationPrior(lift: Lift): Prior {
   const equipment: Record<Lift, [number, number, number]> = {
