@@ -9,10 +9,10 @@ import { type Lift, populationShape } from '#core/lifter/populationShape.ts';
 import { bareLoad } from '#core/load/bareLoad.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
+import { meanBodyShare } from '#core/load/meanBodyShare.ts';
 import { normalQuantile } from '#core/numeric/normal.ts';
 import { ascend, COARSE } from '#core/rep/ascend.ts';
 import type { Capability } from '#core/rep/Capability.ts';
-import { meanBodyShare } from '#core/load/meanBodyShare.ts';
 import { fitStrength } from '#core/rep/fitStrength.ts';
 import {
   changeOver,
