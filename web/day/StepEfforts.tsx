@@ -1,3 +1,4 @@
+import { unbroken } from '#web/print/effortWords.ts';
 import type { WrittenStep } from '#web/print/RackSheetModel.ts';
 import { Cell } from './Cell.tsx';
 
@@ -47,7 +48,7 @@ export function StepEfforts({
                 <Cell head={columns[1]}>{rest.replace('rest ', '')}</Cell>
                 <Cell head={columns[2]}>{effort.speed}</Cell>
                 <Cell head={columns[3]}>{effort.strain}</Cell>
-                <Cell head={columns[4]}>{effort.shorterRest || (sets === 1 ? 'one set' : '')}</Cell>
+                <Cell head={columns[4]}>{unbroken(effort.shorterRest) || (sets === 1 ? 'one set' : '')}</Cell>
                 <Cell head={columns[5]}>{effort.spare}</Cell>
                 <Cell head={columns[6]}>
                   {effort.inZone && `${effort.inZone}, all reps `}
