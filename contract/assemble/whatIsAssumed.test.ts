@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { club } from '#contract/records/club.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { assembleCapability } from './assembleCapability.ts';
 import { bandLimitsOf, emptyBarOf, searchRulesOf } from './assembleRackGear.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
@@ -64,22 +65,7 @@ describe('a lifter without any best', () => {
 const holding = (totalKg: number, referenceKg = 100) =>
   tooWeakForBar(
     {
-      capability: {
-        strengthN: totalKg * 10,
-        slope: 0,
-        curvature: 0,
-        dip: { depth: 0, at: 0.4, width: 0.2 },
-        maxSpeedMps: 1.6,
-        rebound: 0,
-        reboundTimeS: 0.7,
-        strainAfterS: 2.5,
-        strainTimeS: 6,
-        buildUpTimeS: 0,
-        builtShare: 0,
-        easing: 0,
-        movedBodyKg: 80,
-        range: { fromM: 0.5, toM: 1 },
-      },
+      capability: { ...evenCapability, strengthN: totalKg * 10, movedBodyKg: 80 },
       travel: { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] },
       referenceKg,
     },

@@ -12,6 +12,7 @@ import { finestStepKg, loadableMasses } from './plates.ts';
 import { prescribe } from './prescribe.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch } from './SearchRules.ts';
+import { manyPieces, readPair } from './tests/manyPieces.ts';
 
 const capability = {
   ...evenCapability,
@@ -53,20 +54,9 @@ const gears = fc
       collarsKg: 0,
       discs: [20, 10, 2.5].map((massKg) => ({ massKg, pairs: 2 })),
       hookups: pullsN.flatMap((ways, pair) =>
-        ways.map((forceN, way) => ({
-          pairId: `p${pair}`,
-          hookupId: `h${way}`,
-          anchorId: 'a',
-          ratedLoadN: null,
-          rigged: [],
-          measured: {
-            count: 1,
-            verticalAt: [
-              { zM: 0.6, forceN: forceN / 4 },
-              { zM: 1.1, forceN },
-            ],
-          },
-        })),
+        ways.map((forceN, way) =>
+          readPair(`p${pair}`, { zM: 0.6, forceN: forceN / 4 }, { zM: 1.1, forceN }, `h${way}`),
+        ),
       ),
       chains: chains.map(({ pairs, massPerMetreKg }, kind) => ({
         chainPairId: `c${kind}`,
@@ -152,7 +142,7 @@ describe('the sets of a stock that is too large', () => {
   });
 
   it('are proven to hold none better where one pair meets both percentages, among sixty billion sets', () => {
-    const gear = largest();
+    const gear = manyPieces(60, 6);
     const forceN = gear.hookups[26]!.measured!.verticalAt.at(-1)!.forceN;
     const targets = [
       { basis: 'bar' as const, share: 0.5 },
@@ -168,7 +158,7 @@ describe('the sets of a stock that is too large', () => {
     fc.assert(
       fc.property(aims, fc.nat(20), (aim, questions) => {
         let left = questions;
-        const { best, proof } = prescribe(taskOf(aim), largest(), { outOfTime: () => left-- <= 0 });
+        const { best, proof } = prescribe(taskOf(aim), manyPieces(60, 6), { outOfTime: () => left-- <= 0 });
         expect(proof.bound).toBeLessThanOrEqual(best.misfit);
         expect(proof.bound + proof.gap).toBeCloseTo(best.misfit, 9);
         expect(best.set.hookups.length).toBeLessThanOrEqual(3);
@@ -177,31 +167,3 @@ describe('the sets of a stock that is too large', () => {
     );
   });
 });
-
-/** Sixty pairs and six kinds of ten pairs of chain: what the contract takes at most. */
-function largest(): RackGear {
-  return {
-    barKg: 20,
-    collarsKg: 0,
-    discs: [20, 10, 5, 2.5].map((massKg) => ({ massKg, pairs: 4 })),
-    hookups: Array.from({ length: 60 }, (_, pair) => ({
-      pairId: `p${pair}`,
-      hookupId: 'h',
-      anchorId: 'a',
-      ratedLoadN: null,
-      rigged: [],
-      measured: {
-        count: 1,
-        verticalAt: [
-          { zM: 0.6, forceN: 0 },
-          { zM: 1.1, forceN: 60 + 22 * pair },
-        ],
-      },
-    })),
-    chains: Array.from({ length: 6 }, (_, kind) => ({
-      chainPairId: `c${kind}`,
-      pairs: 10,
-      chain: { massPerMetreKg: 3 + 2 * kind, lengthM: 0.8 + 0.1 * kind, attachBelowBarM: 0.1, count: 2 },
-    })),
-  };
-}

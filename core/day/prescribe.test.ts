@@ -7,6 +7,7 @@ import type { LifterTask } from './misfit.ts';
 import { prescribe } from './prescribe.ts';
 import { rankSetups } from './rankSetups.ts';
 import { setChanges } from './setChanges.ts';
+import { readPair } from './tests/manyPieces.ts';
 
 /** A lifter whose strength rises in a straight line of ln g, for closed forms: no dip, no moved body. */
 const capability = { ...evenCapability, slope: 0.6 };
@@ -18,20 +19,7 @@ function gearOf(pullsN: readonly number[]): RackGear {
     collarsKg: 0,
     discs: [25, 10, 5, 2.5, 1.25].map((massKg) => ({ massKg, pairs: 3 })),
     chains: [],
-    hookups: pullsN.map((forceN, i) => ({
-      pairId: `p${i}`,
-      hookupId: 'h',
-      anchorId: 'a',
-      ratedLoadN: null,
-      rigged: [],
-      measured: {
-        count: 1,
-        verticalAt: [
-          { zM: 0.5, forceN: 0 },
-          { zM: 1, forceN },
-        ],
-      },
-    })),
+    hookups: pullsN.map((forceN, i) => readPair(`p${i}`, { zM: 0.5, forceN: 0 }, { zM: 1, forceN })),
   };
 }
 

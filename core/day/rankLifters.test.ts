@@ -1,28 +1,22 @@
 import { describe, expect, it } from 'vitest';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { allocate } from './allocate.ts';
-import type { RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { rankLifters } from './rankLifters.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch } from './SearchRules.ts';
+import { manyPieces } from './tests/manyPieces.ts';
 
 const travel = { bottomM: 0.6, lockoutM: 1.1, gravityMps2: 9.81, path: [] };
 const free = { barKg: null, set: null };
 
 function taskOf(strengthN: number): LifterTask {
   const capability = {
+    ...evenCapability,
     strengthN,
     slope: 0.8,
     curvature: -0.3,
     dip: { depth: 0.1, at: 0.4, width: 0.2 },
-    maxSpeedMps: 1.6,
-    rebound: 0,
-    reboundTimeS: 0.7,
-    strainAfterS: 2.5,
-    strainTimeS: 6,
-    buildUpTimeS: 0,
-    builtShare: 0,
-    easing: 0,
     movedBodyKg: 50,
     range: { fromM: 0.6, toM: 1.1 },
   };
@@ -30,36 +24,9 @@ function taskOf(strengthN: number): LifterTask {
   return { capability, travel, aim, referenceKg: strengthN / 12 };
 }
 
-function gearOf(pairCount: number, chainKinds: number): RackGear {
-  return {
-    barKg: 20,
-    collarsKg: 0,
-    discs: [20, 10, 5, 2.5].map((massKg) => ({ massKg, pairs: 4 })),
-    hookups: Array.from({ length: pairCount }, (_, pair) => ({
-      pairId: `p${pair}`,
-      hookupId: 'h',
-      anchorId: 'a',
-      ratedLoadN: null,
-      rigged: [],
-      measured: {
-        count: 1,
-        verticalAt: [
-          { zM: 0.6, forceN: 0 },
-          { zM: 1.1, forceN: 60 + 22 * pair },
-        ],
-      },
-    })),
-    chains: Array.from({ length: chainKinds }, (_, kind) => ({
-      chainPairId: `c${kind}`,
-      pairs: 10,
-      chain: { massPerMetreKg: 3 + 2 * kind, lengthM: 0.8 + 0.1 * kind, attachBelowBarM: 0.1, count: 2 },
-    })),
-  };
-}
-
 describe('the sets of all lifters', () => {
   it('are those of each alone where the stock is small enough to try every set', () => {
-    const gear = gearOf(6, 1);
+    const gear = manyPieces(6, 1);
     const lifters = [2000, 2600, 3200].map((strengthN) => ({
       task: taskOf(strengthN),
       rack: 0,
@@ -76,7 +43,7 @@ describe('the sets of all lifters', () => {
   });
 
   it('are common to those of one rack where the stock is too large, and the best of each is among them', () => {
-    const gear = gearOf(60, 6);
+    const gear = manyPieces(60, 6);
     const lifters = [2000, 3200].map((strengthN) => ({ task: taskOf(strengthN), rack: 0, fixed: free }));
     const ranked = rankLifters(lifters, [gear], freeSearch, () => 0);
     const rankings = ranked.map((one) => {
@@ -104,7 +71,7 @@ describe('the sets of all lifters', () => {
 
   it('are still given, with what is not known of the others, where there is no time at all', () => {
     const lifters = [{ task: taskOf(2600), rack: 0, fixed: free }];
-    const [one] = rankLifters(lifters, [gearOf(60, 6)], freeSearch, () => 1);
+    const [one] = rankLifters(lifters, [manyPieces(60, 6)], freeSearch, () => 1);
     if (!('ranking' in one!)) throw new Error(one!.reason);
     expect(one.ranking.sets.length).toBeGreaterThan(0);
     expect(one.ranking.leftOut!.count).toBeGreaterThan(6e10);

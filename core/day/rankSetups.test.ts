@@ -19,6 +19,7 @@ import { gearLoad } from './gearLoad.ts';
 import type { LifterTask } from './misfit.ts';
 import { loadableMasses } from './plates.ts';
 import { rankSetups } from './rankSetups.ts';
+import { readPair } from './tests/manyPieces.ts';
 
 // The starting values of a parallel squat in docs/model.md; strength for a maximum of some 300 kg.
 const capability = squatCapability;
@@ -47,20 +48,9 @@ const gears = pairs.map(
         pairs: 1,
       },
     ],
-    hookups: bands.map(({ slackM, stiffnessNpm }, i) => ({
-      pairId: `p${i}`,
-      hookupId: 'h',
-      anchorId: 'a',
-      ratedLoadN: null,
-      rigged: [],
-      measured: {
-        count: 1,
-        verticalAt: [
-          { zM: slackM, forceN: 0 },
-          { zM: slackM + 1, forceN: stiffnessNpm },
-        ],
-      },
-    })),
+    hookups: bands.map(({ slackM, stiffnessNpm }, i) =>
+      readPair(`p${i}`, { zM: slackM, forceN: 0 }, { zM: slackM + 1, forceN: stiffnessNpm }),
+    ),
   }),
 );
 const shares = fc.double({ min: 0.3, max: 1, noNaN: true });
@@ -253,20 +243,9 @@ describe('rankSetups', () => {
     const gear: RackGear = {
       ...fc.sample(gears, { numRuns: 1, seed: 7 })[0]!,
       chains: [],
-      hookups: Array.from({ length: 12 }, (_, i) => ({
-        pairId: `p${i}`,
-        hookupId: 'h',
-        anchorId: 'a',
-        ratedLoadN: null,
-        rigged: [],
-        measured: {
-          count: 1,
-          verticalAt: [
-            { zM: 0.8, forceN: 0 },
-            { zM: 1.5, forceN: 60 * (i + 1) },
-          ],
-        },
-      })),
+      hookups: Array.from({ length: 12 }, (_, i) =>
+        readPair(`p${i}`, { zM: 0.8, forceN: 0 }, { zM: 1.5, forceN: 60 * (i + 1) }),
+      ),
     };
     const ranking = rankSetups(
       { capability, travel, aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 }, referenceKg: 300 },

@@ -53,30 +53,27 @@ export class ReadTable {
 
   /** Mean of the speeds of `reps` reps, the first at this surplus. */
   meanMps(surplus: number, reps: number): number {
-    let [sum, left] = [0, surplus];
-    for (let rep = 1; rep <= reps; rep++) {
-      sum += atSurplus(this.speedMps, left);
-      left -= this.#costOf(rep) * atSurplus(this.lossLn, left);
-    }
-    return sum / reps;
+    return this.#sumOverSet(this.speedMps, surplus, reps).sum / reps;
   }
 
   /** The surplus that is left at the start of rep `rep` (from 1). */
   surplusAtRep(surplus: number, rep: number): number {
-    let left = surplus;
-    for (let k = 1; k < rep; k++) left -= this.#costOf(k) * atSurplus(this.lossLn, left);
-    return left;
+    return this.#sumOverSet(this.lossLn, surplus, rep - 1).left;
   }
 
   /** ln strength that a set leaves missing after its end: its reps at what each had to spare, without the bend. */
   lossOfSet(surplus: number, reps: number): number {
+    return this.#sumOverSet(this.lossLn, surplus, reps).sum;
+  }
+
+  /** A tabulated quantity summed over the starts of a set's reps, and the surplus that is left after the last of them. */
+  #sumOverSet(values: Float64Array, surplus: number, reps: number): { sum: number; left: number } {
     let [sum, left] = [0, surplus];
     for (let rep = 1; rep <= reps; rep++) {
-      const loss = atSurplus(this.lossLn, left);
-      sum += loss;
-      left -= this.#costOf(rep) * loss;
+      sum += atSurplus(values, left);
+      left -= this.#costOf(rep) * atSurplus(this.lossLn, left);
     }
-    return sum;
+    return { sum, left };
   }
 
   /** Surplus with which just `reps` reps are made (any number from 1, between whole ones straight). */

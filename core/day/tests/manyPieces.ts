@@ -1,0 +1,35 @@
+import type { PairHookup, RackGear } from '../Gear.ts';
+
+/** One pair that pulls straight between two heights, as a scale reads it: of no matter how it is rigged. */
+export function readPair(
+  pairId: string,
+  from: { zM: number; forceN: number },
+  to: { zM: number; forceN: number },
+  hookupId = 'h',
+): PairHookup {
+  return {
+    pairId,
+    hookupId,
+    anchorId: 'a',
+    ratedLoadN: null,
+    rigged: [],
+    measured: { count: 1, verticalAt: [from, to] },
+  };
+}
+
+/** A rack with so many pairs, each stronger than the one before, and so many kinds of chain. Invented. */
+export function manyPieces(pairCount: number, chainKinds: number): RackGear {
+  return {
+    barKg: 20,
+    collarsKg: 0,
+    discs: [20, 10, 5, 2.5].map((massKg) => ({ massKg, pairs: 4 })),
+    hookups: Array.from({ length: pairCount }, (_, pair) =>
+      readPair(`p${pair}`, { zM: 0.6, forceN: 0 }, { zM: 1.1, forceN: 60 + 22 * pair }),
+    ),
+    chains: Array.from({ length: chainKinds }, (_, kind) => ({
+      chainPairId: `c${kind}`,
+      pairs: 10,
+      chain: { massPerMetreKg: 3 + 2 * kind, lengthM: 0.8 + 0.1 * kind, attachBelowBarM: 0.1, count: 2 },
+    })),
+  };
+}
