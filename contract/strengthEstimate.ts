@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { unitSlipKinds } from '#core/strength/unitSlips.ts';
 import { knownHow } from './explainedBar.ts';
 import { equipment, lift } from './records/lift.ts';
 
@@ -56,9 +57,7 @@ export const strengthEstimate = z.strictObject({
     }),
   ),
   /** Sets and bests, oldest first, that look as if their bars had been written down in another unit: kept out until somebody looked. */
-  slips: z
-    .array(z.strictObject({ looksLike: z.enum(['pounds', 'tenfold']), ids: z.array(z.string()) }))
-    .default([]),
+  slips: z.array(z.strictObject({ looksLike: z.enum(unitSlipKinds), ids: z.array(z.string()) })).default([]),
   /** Sets and bests that could not be worked out, each with the reason in a sentence. */
   leftOut: z.array(z.strictObject({ id: z.string(), reason: z.string() })),
   /** Equally likely answers to `what can this lifter do today`, for working out any setup: see core/strength/Draw.ts. */

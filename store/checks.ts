@@ -5,7 +5,7 @@ import { neverChanged, references, referredBy } from '#contract/records/referenc
 import { slackFault } from '#contract/records/slackReading.ts';
 import { wrongDate } from '#contract/records/wrongDate.ts';
 import { recordName } from '#contract/words/recordName.ts';
-import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import { asShaped } from './asShaped.ts';
 import type { ChangeEntry } from './changeLog.ts';
 import { kindTable } from './kindTable.ts';
 import { Refusal } from './Refusal.ts';
@@ -13,10 +13,7 @@ import type { Tables } from './schema.ts';
 
 /** The record as its shape reads it, defaults filled in; refused with the first field that is wrong. */
 export function checkShape<K extends KindName>(kindName: K, record: unknown): RecordOf<K> {
-  const read = allKinds[kindName].shape.safeParse(record);
-  if (read.success) return read.data as RecordOf<K>;
-  const { field, message } = shapeProblem(read.error, record);
-  throw new Refusal('invalid', field, message);
+  return asShaped(allKinds[kindName].shape, record) as RecordOf<K>;
 }
 
 /** Some things happen once: a club has one record of itself, and a reading is never changed. */

@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import { namedBySet } from '#contract/log/namedBySet.ts';
 import { givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
-import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import { asShaped } from './asShaped.ts';
 import type { Correction, Given } from './ClubStore.ts';
 import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
@@ -44,20 +44,16 @@ async function addInPlace(
   mistaken: LoggedSet,
   given: Given,
 ): Promise<LoggedSet> {
-  const read = givenSet.safeParse(given);
-  if (!read.success) {
-    const { field, message } = shapeProblem(read.error, given);
-    throw new Refusal('invalid', field, message);
-  }
+  const corrected = asShaped(givenSet, given);
   const named = namedBySet(mistaken);
-  const newlyNamed = namedBySet(read.data).filter(
+  const newlyNamed = namedBySet(corrected).filter(
     (one) => !named.some(({ kind, id }) => kind === one.kind && id === one.id),
   );
   await checkThere(newlyNamed, (kind, ids) => kindTable(db, clubId, kind).among(ids));
-  const { doneOn } = read.data;
+  const { doneOn } = corrected;
   if (doneOn !== mistaken.doneOn) checkDone('doneOn', doneOn, await clubToday(db, clubId));
-  const sameDay = read.data.lifterId === mistaken.lifterId && doneOn === mistaken.doneOn;
-  const order = read.data.order ?? (sameDay ? mistaken.order : null);
-  const [set] = await addSets(db, clubId, [{ ...read.data, order }]);
+  const sameDay = corrected.lifterId === mistaken.lifterId && doneOn === mistaken.doneOn;
+  const order = corrected.order ?? (sameDay ? mistaken.order : null);
+  const [set] = await addSets(db, clubId, [{ ...corrected, order }]);
   return set!;
 }

@@ -4,7 +4,7 @@ import { type Named, namedBySet } from '#contract/log/namedBySet.ts';
 import { allKinds } from '#contract/records/allKinds.ts';
 import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
 import { wrongDateSentence } from '#contract/records/wrongDate.ts';
-import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import { asShaped } from './asShaped.ts';
 import type { Given } from './ClubStore.ts';
 import { appendChange } from './changeLog.ts';
 import { clubToday } from './clubToday.ts';
@@ -17,10 +17,7 @@ import type { LoggedSetRow, Tables } from './schema.ts';
 
 /** Sets as their shape reads them, defaults filled in; refused with the first field that is wrong. */
 export function checkSets(given: readonly Given[]): GivenSet[] {
-  const read = z.strictObject({ sets: z.array(givenSet).min(1) }).safeParse({ sets: given });
-  if (read.success) return read.data.sets;
-  const { field, message } = shapeProblem(read.error, { sets: given });
-  throw new Refusal('invalid', field, message);
+  return asShaped(z.strictObject({ sets: z.array(givenSet).min(1) }), { sets: given }).sets;
 }
 
 /** Adds sets at the end of the log, all of them as one change or none. To be called within a transaction. */

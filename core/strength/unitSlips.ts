@@ -3,9 +3,12 @@ import { type LiftModel, readerOf } from './readGroup.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import type { SetModel } from './setModel.ts';
 
+/** In which way a bar looks as if it had been written down wrongly. */
+export const unitSlipKinds = ['pounds', 'tenfold'] as const;
+
 /** Sets whose bars look as if they had been written down in another unit or with a nought too many. */
 export interface UnitSlip {
-  looksLike: 'pounds' | 'tenfold';
+  looksLike: (typeof unitSlipKinds)[number];
   /** Indices of the sets. */
   sets: number[];
 }

@@ -3,6 +3,7 @@ import { logColumnNames } from '#contract/log/logColumns.ts';
 import { slipTakings } from '#contract/log/slipsInFile.ts';
 import { lift } from '#contract/records/lift.ts';
 import { givenSet, loggedSet } from '#contract/records/loggedSet.ts';
+import { unitSlipKinds } from '#core/strength/unitSlips.ts';
 import { answer, body, inPath, object, refusal, seqSchema } from './answers.ts';
 
 /** The routes of the log. */
@@ -184,7 +185,7 @@ const importAnswer = {
       key: text,
       lifter: text,
       lift: { enum: lift.options },
-      looksLike: { enum: ['pounds', 'tenfold'] },
+      looksLike: { enum: unitSlipKinds },
       setCount: whole,
       firstOn: date,
       lastOn: date,

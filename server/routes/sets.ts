@@ -1,10 +1,10 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
-import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
-import type { ClubStore, Correction, Given } from '#store/ClubStore.ts';
+import { asShaped } from '#store/asShaped.ts';
+import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** The log of sets done: read it, add to it, correct a mistake, strike it and bring it back. */
@@ -22,7 +22,7 @@ export function setRoutes(store: ClubStore) {
       return c.json({ set: sets[0], seq });
     })
     .post('/sets/correct', noQuery, async (c) =>
-      c.json(await store.correctSets(correctionsOf(await readJson(c)))),
+      c.json(await store.correctSets(asShaped(correctionsShape, await readJson(c)).corrections)),
     )
     .get('/sets/band-reps', noQuery, async (c) => c.json({ bandReps: await store.bandReps() }));
 }
@@ -38,13 +38,6 @@ const correctionsShape = z.strictObject({
     .array(z.strictObject({ id: z.string(), set: z.record(z.string(), z.unknown()).nullable() }))
     .min(1),
 });
-
-function correctionsOf(body: Given): Correction[] {
-  const read = correctionsShape.safeParse(body);
-  if (read.success) return read.data.corrections;
-  const { field, message } = shapeProblem(read.error, body);
-  throw new Refusal('invalid', field, message);
-}
 
 function listOf({ sets, ...rest }: Given): Given[] {
   const [other] = Object.keys(rest);
