@@ -5,3 +5,12 @@ const PIVOT_REP = 3.38;
 export function repCost(rep: number, bend: number): number {
   return bend === 0 ? 1 : (rep / PIVOT_REP) ** bend;
 }
+
+/** The same for one bend, each rep worked out once. */
+export function repCosts(bend: number): (rep: number) => number {
+  const known: number[] = [];
+  return (rep) => {
+    while (known.length < rep) known.push(repCost(known.length + 1, bend));
+    return known[rep - 1]!;
+  };
+}

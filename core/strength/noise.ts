@@ -27,7 +27,11 @@ export const RESERVE_SD_REPS = 0.7;
 export const RESERVE_SD_PER_REP = 0.2;
 /** Standard deviation of the mean of `count` answers when `left` reps are truly left. */
 export function reserveSd(left: number, count: number): number {
-  return (RESERVE_SD_REPS + RESERVE_SD_PER_REP * Math.max(0, left)) / Math.sqrt(count);
+  return oneReserveSd(left) / Math.sqrt(count);
+}
+/** The same of a single answer. */
+export function oneReserveSd(left: number): number {
+  return RESERVE_SD_REPS + RESERVE_SD_PER_REP * Math.max(0, left);
 }
 
 /** Place of a miss: half of them lie outside the sticking region (van den Tillaar & Ettema 2009). */

@@ -1,4 +1,5 @@
 import { barPart } from '../effort/barPart.ts';
+import { repCosts } from '../effort/repCost.ts';
 import type { Tiring } from '../effort/Tiring.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
 import { cutRoom } from '../numeric/room.ts';
@@ -35,6 +36,7 @@ export function readerOf(
   readShape = shapeReader(parameters, lift.shape),
 ): (model: SetModel) => ReadModel {
   const straightLn = straightLnOf(parameters, lift, readShape);
+  const costOf = repCosts(parameters.tiringBend);
   const models = new Map<SetModel, ReadModel>();
   const tables = new Map<Motion, ReadTable>();
   return (model) => {
@@ -43,7 +45,7 @@ export function readerOf(
     const { motion, start } = model;
     let table = tables.get(motion);
     if (table === undefined) {
-      table = readTable(motion, (one) => readShape(one, start), parameters, lift);
+      table = readTable(motion, (one) => readShape(one, start), parameters, costOf, lift);
       tables.set(motion, table);
     }
     const reading: ReadModel = { table, straightLn: straightLn(model) };
@@ -71,10 +73,11 @@ export function straightLnOf(
 function readTable(
   { tables, weights, peakRatio, bodyShare }: Motion,
   readShape: (table: ResponseTable) => ShapeReading,
-  { lnTiring, tiringBend, ...parameters }: Parameters,
+  parameters: Parameters,
+  costOf: (rep: number) => number,
   { tiring }: LiftModel,
 ): ReadTable {
-  const perSecond = tiring.perSecond * Math.exp(lnTiring);
+  const perSecond = tiring.perSecond * Math.exp(parameters.lnTiring);
   const correction = speedCorrectionOf(parameters);
   const meanMps = room(ROOTS);
   const lossLn = room(ROOTS);
@@ -92,7 +95,7 @@ function readTable(
     meanMps[j] = expectedMps(meanMps[j]!, (j * ROOT_STEP) ** 2, correction);
     lossLn[j] = barPart(bodyShare, (j * ROOT_STEP) ** 2) * Math.max(0, lossLn[j]!);
   }
-  return new ReadTable(meanMps, lossLn, tiringBend, stopS, peakRatio);
+  return new ReadTable(meanMps, lossLn, costOf, stopS, peakRatio);
 }
 
 const room = cutRoom();

@@ -1,4 +1,3 @@
-import { repCost } from '../effort/repCost.ts';
 import { FARTHEST_SURPLUS, ROOT_STEP, ROOTS, STOP_ROOTS } from './response.ts';
 
 /** Most reps that are counted. */
@@ -10,25 +9,25 @@ export class ReadTable {
   readonly speedMps: Float64Array;
   /** ln strength lost by a rep without any bend, at the surplus of its start. */
   readonly lossLn: Float64Array;
-  readonly tiringBend: number;
+  /** What a rep of a set costs, in times that loss. */
+  readonly costOf: (rep: number) => number;
   readonly #stopS: Float64Array;
   readonly #peakRatio: Float64Array;
   #peakMps: Float64Array | null = null;
   /** Surpluses with which just 1, 2, 3 ... reps are made, as far as they were asked for. */
   readonly #needed = [0];
   readonly #lastMps: Float64Array[] = [];
-  readonly #costs: number[] = [];
 
   constructor(
     speedMps: Float64Array,
     lossLn: Float64Array,
-    tiringBend: number,
+    costOf: (rep: number) => number,
     stopS: Float64Array,
     peakRatio: Float64Array,
   ) {
     this.speedMps = speedMps;
     this.lossLn = lossLn;
-    this.tiringBend = tiringBend;
+    this.costOf = costOf;
     this.#stopS = stopS;
     this.#peakRatio = peakRatio;
   }
@@ -71,7 +70,7 @@ export class ReadTable {
     let [sum, left] = [0, surplus];
     for (let rep = 1; rep <= reps; rep++) {
       sum += atSurplus(values, left);
-      left -= this.#costOf(rep) * atSurplus(this.lossLn, left);
+      left -= this.costOf(rep) * atSurplus(this.lossLn, left);
     }
     return { sum, left };
   }
@@ -118,23 +117,26 @@ export class ReadTable {
   }
 
   #rung(reps: number): number {
-    const needed = this.#needed;
-    while (needed.length < reps) {
-      // Back from the last rep, which takes nothing to start with but being made.
-      let surplus = 0;
-      for (let rep = needed.length; rep > 0; rep--) surplus = before(this.lossLn, surplus, this.#costOf(rep));
-      needed.push(surplus);
-    }
-    return needed[reps - 1]!;
+    while (this.#needed.length < reps) this.#climb();
+    return this.#needed[reps - 1]!;
   }
 
-  #costOf(rep: number): number {
-    const costs = this.#costs;
-    while (costs.length < rep) costs.push(repCost(costs.length + 1, this.tiringBend));
-    return costs[rep - 1]!;
+  /** The next rungs, each back from its last rep, which takes nothing to start with but being made. */
+  #climb(): void {
+    const from = this.#needed.length;
+    roots.fill(0);
+    for (let rep = from + ABREAST - 1; rep > 0; rep--) {
+      const cost = this.costOf(rep);
+      for (let i = Math.max(0, rep - from); i < ABREAST; i++)
+        roots[i] = rootBefore(this.lossLn, roots[i]!, cost);
+    }
+    for (const root of roots) this.#needed.push(root * root);
   }
 }
 
+/** So many rungs at once, since one alone waits for its own roots. */
+const ABREAST = 4;
+const roots = new Float64Array(ABREAST);
 const single = new Float64Array(1);
 
 /** A tabulated quantity at a surplus: straight between the roots, constant outside. */
@@ -147,9 +149,16 @@ export function atSurplus(values: Float64Array, surplus: number): number {
   return low + (x - j) * (values[j + 1]! - low);
 }
 
-/** The surplus before a rep that costs so many times its loss, after which `after` is left. */
-function before(lossLn: Float64Array, after: number, cost: number): number {
-  let surplus = after + cost * atSurplus(lossLn, after);
-  for (let i = 0; i < 3; i++) surplus = after + cost * atSurplus(lossLn, surplus);
-  return surplus;
+/**
+ * Root of the surplus before a rep that costs `cost` times its loss, after which the square of `after` is left. Losses run
+ * straight over the root r, so that `r^2 = after^2 + cost loss(r)` is a quadratic between two tabulated ones.
+ */
+function rootBefore(lossLn: Float64Array, after: number, cost: number): number {
+  const left = after * after;
+  let j = Math.min(Math.floor(after / ROOT_STEP), ROOTS - 1);
+  while (j < ROOTS - 1 && ((j + 1) * ROOT_STEP) ** 2 - cost * lossLn[j + 1]! < left) j++;
+  const level = left + cost * lossLn[j]!;
+  if (j === ROOTS - 1) return Math.sqrt(level);
+  const half = (0.5 * cost * (lossLn[j + 1]! - lossLn[j]!)) / ROOT_STEP;
+  return half + Math.sqrt(half * half + level - 2 * half * j * ROOT_STEP);
 }

@@ -39,7 +39,7 @@ export function readingsBeside(
       beside,
       straightSlope: beside.map(({ straightLn }) => (straightLn - now.straightLn) / DIFFERENCE),
       bearing: beside.flatMap(({ table }, k) =>
-        table.lossLn[1] === now.table.lossLn[1] && table.tiringBend === now.table.tiringBend ? [] : k,
+        table.lossLn[1] === now.table.lossLn[1] && table.costOf(2) === now.table.costOf(2) ? [] : k,
       ),
     };
     known.set(model, reading);

@@ -17,7 +17,7 @@ const roots = Array.from({ length: 14 }, (_, j) => j / 10);
 const table = new ReadTable(
   Float64Array.from(roots, (root) => 0.2 + root),
   Float64Array.from(roots, () => LOSS_LN),
-  0,
+  () => 1,
   Float64Array.from([0.05, 0.17, 0.29, 0.41, 0.53, 0.65], (root) => 0.1 + root),
   Float64Array.from(roots, () => PEAK_RATIO),
 );

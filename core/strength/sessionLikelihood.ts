@@ -4,9 +4,9 @@ import { lackedRoots, placeOfLacking, slipChances, slipRoots } from './lackedByM
 import { STEP_LN } from './lattice.ts';
 import {
   LAST_FACTOR,
+  oneReserveSd,
   PEAK_FACTOR,
   RESERVE_UNSAID_REPS,
-  reserveSd,
   STOP_SD_S,
   speedSdMps,
   TAIL,
@@ -104,8 +104,9 @@ function multiplyReserve(
 ): void {
   const said = made + reserve.mean + RESERVE_UNSAID_REPS;
   const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
+  const root = Math.sqrt(reserve.count);
   for (let i = 0; i < values.length; i++) {
-    const perSd = 1 / reserveSd(possible[i]! - made, reserve.count);
+    const perSd = root / oneReserveSd(possible[i]! - made);
     tails[i]! *= tailBase((said - possible[i]!) * perSd);
     values[i]! *= perSd;
   }
