@@ -83,7 +83,7 @@ static double rep(void) {
   while (now.t < 120) {
     int before_strain = now.t < STRAIN_AFTER && now.t + h > STRAIN_AFTER;
     double size = before_strain ? STRAIN_AFTER - now.t : h, error = step(&now, size, &out);
-    if (!(error <= 1)) { h = size * fmax(0.2, 0.9 * pow(error, -0.2)); continue; }
+    if (!(error <= 1)) { h = size * fmax(0.2, 0.8 * pow(error, -0.2)); continue; }
     int landed = before_strain, ended = 0;
     if ((now.a > 0) != (out.a > 0) && now.t > 0 && out.z < LOCKOUT) {
       int rising = now.a > 0;
@@ -93,7 +93,7 @@ static double rep(void) {
     }
     if (out.v <= 0) land(&now, out.t - now.t, &out, STANDSTILL, 0), ended = 1;
     if (out.z >= LOCKOUT) land(&now, out.t - now.t, &out, TOP, 0), ended = 1;
-    if (!landed) h = size * fmin(5, fmax(0.2, error > 0 ? 0.9 * pow(error, -0.2) : 5));
+    if (!landed) h = size * fmin(5, fmax(0.2, error > 0 ? 0.8 * pow(error, -0.2) : 5));
     now = out;
     if (ended) break;
   }

@@ -15,22 +15,23 @@ export function nodeWeights(
   const { slope, outerSlopes, outerRebounds } = nodes;
   const rebound = reboundOf(parameters, shape, start);
   const [low, , high] = lagrange(nodes.lnMaxSpeed, [0, 1, 2], parameters.lnMaxSpeed);
-  const inner = products(along(slope, parameters.slope), along(nodes.rebound, rebound));
   const bySlope = lagrange(slope, outerSlopes, parameters.slope);
   const byRebound = lagrange(nodes.rebound, outerRebounds, rebound);
-  // What the outer top speeds add is their difference from the middle at the same shapes.
-  products(bySlope, byRebound).forEach((weight, at) => {
-    inner[at]! -= (low! + high!) * weight;
-  });
-  const outer = products(
-    outerSlopes.map((j) => bySlope[j]!),
-    outerRebounds.map((k) => byRebound[k]!),
+  const reboundWeights = along(nodes.rebound, rebound);
+  const weights = new Float64Array(
+    slope.length * nodes.rebound.length + 2 * outerSlopes.length * outerRebounds.length,
   );
-  return Float64Array.from([...inner, ...outer.map((w) => low! * w), ...outer.map((w) => high! * w)]);
-}
-
-function products(slopes: readonly number[], rebounds: readonly number[]): number[] {
-  return slopes.flatMap((slope) => rebounds.map((rebound) => slope * rebound));
+  let at = 0;
+  // What the outer top speeds add is their difference from the middle at the same shapes.
+  along(slope, parameters.slope).forEach((slopeWeight, j) => {
+    const outer = (low! + high!) * bySlope[j]!;
+    for (let k = 0; k < reboundWeights.length; k++)
+      weights[at++] = slopeWeight * reboundWeights[k]! - outer * byRebound[k]!;
+  });
+  for (const share of [low!, high!])
+    for (const j of outerSlopes)
+      for (const k of outerRebounds) weights[at++] = share * bySlope[j]! * byRebound[k]!;
+  return weights;
 }
 
 /** Rebound of a start for one lifter, as a share of force. */

@@ -135,7 +135,7 @@ export class ReadTable {
 }
 
 /** So many rungs at once, since one alone waits for its own roots. */
-const ABREAST = 4;
+const ABREAST = 6;
 const roots = new Float64Array(ABREAST);
 const single = new Float64Array(1);
 
