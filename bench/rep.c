@@ -79,7 +79,7 @@ static void land(const state *from, double size, state *out, enum landing on, do
 static double rep(void) {
   state now = {0, BOTTOM, 0, 0}, out;
   now.a = acceleration(0, BOTTOM, 0);
-  double h = 1e-3;
+  double h = 1e-2;
   while (now.t < 120) {
     int before_strain = now.t < STRAIN_AFTER && now.t + h > STRAIN_AFTER;
     double size = before_strain ? STRAIN_AFTER - now.t : h, error = step(&now, size, &out);

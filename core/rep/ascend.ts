@@ -14,7 +14,7 @@ export const COARSE = 1e-4;
 /** Kinks, turns and the end are met so near (s, per second) for an error squared: to rounding by the fine one. */
 const LANDED_PER_ERROR = 1e4;
 /** A first step (s); the error control finds its own from there. */
-const FIRST_STEP_S = 1e-3;
+const FIRST_STEP_S = 1e-2;
 /** A step is made so much shorter than its error would have it: of bolder ones every fourth fails. */
 const CAUTION = 0.8;
 /** No step is shorter or longer than the one before by more. */
