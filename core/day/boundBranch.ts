@@ -107,7 +107,8 @@ export function boundBranch(
     );
   }
   const found = branch.whole || best!.bound >= least() - EPSILON ? best! : closed(best!, racks, items);
-  offer(found.plans, found.charges);
+  // What is settled of these plans stays in the branch and costs no less than its bound.
+  if (found.bound < least() - EPSILON) offer(found.plans, found.charges);
   return {
     bound: found.bound,
     children: () =>

@@ -14,7 +14,10 @@ export interface WalkMemory {
   chains: Float64Array;
   /** Working arrays, for as many sets and turns as there can be. */
   value: Float64Array;
+  price: Float64Array;
   from: Int32Array[];
+  /** Each set's own place. */
+  unmoved: Int32Array;
 }
 
 export function walkMemory(hookups: number, chains: number, sets: number, turns: number): WalkMemory {
@@ -22,7 +25,9 @@ export function walkMemory(hookups: number, chains: number, sets: number, turns:
     hookups: new Float64Array(hookups),
     chains: new Float64Array(chains),
     value: new Float64Array(sets),
+    price: new Float64Array(sets),
     from: Array.from({ length: turns + 1 }, () => new Int32Array(sets)),
+    unmoved: Int32Array.from({ length: sets }, (_, set) => set),
   };
 }
 
@@ -177,19 +182,24 @@ function walker(lattice: SetLattice, costs: readonly Float64Array[], changeCost:
   const size = lattice.sets.length;
   const turns = costs.length;
   const value = memory.value.subarray(0, size);
+  const price = memory.price.subarray(0, size);
+  const unmoved = memory.unmoved.subarray(0, size);
   const { from } = memory;
   return (starts: Int32Array): OpenWalk | null => {
     value.fill(Number.POSITIVE_INFINITY);
-    for (const start of starts) value[start] = costs[0]![start]! - priceOf(memory, lattice.sets[start]!);
+    for (const start of starts) {
+      price[start] = priceOf(memory, lattice.sets[start]!);
+      value[start] = costs[0]![start]! - price[start]!;
+    }
     for (let turn = 1; turn <= turns; turn++) {
       const source = from[turn]!;
-      for (let set = 0; set < size; set++) source[set] = set;
+      source.set(unmoved);
       spread(lattice, value, source, changeCost);
       if (turn < turns) for (let set = 0; set < size; set++) value[set]! += costs[turn]![set]!;
     }
     let [end, least] = [-1, Number.POSITIVE_INFINITY];
     for (const start of starts) {
-      const cost = value[start]! + priceOf(memory, lattice.sets[start]!);
+      const cost = value[start]! + price[start]!;
       if (cost < least) [end, least] = [start, cost];
     }
     if (end < 0) return null;
