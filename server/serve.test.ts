@@ -3,6 +3,7 @@ import { get, type IncomingMessage } from 'node:http';
 import { createServer } from 'node:net';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
+import { solveDay as solveHere } from '#contract/assemble/solveDay.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { openClubStore } from '#store/openClubStore.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
@@ -182,6 +183,19 @@ test('closing in the midst of a run over the club is heard by nobody', async () 
   await running.close();
   await expect(fetch(running.url)).rejects.toThrow();
   expect(said).not.toHaveBeenCalled();
+});
+
+test('after a rehearsal, with a day to rehearse or without, a day is answered as before', async () => {
+  const { solveDay, rehearse, close } = daySolver();
+  onTestFinished(close);
+  const club = millraceClub('2026-11-25');
+  const day = club.day[0]!;
+  await rehearse({ ...club, day: [] });
+  // A day that cannot be solved is rehearsed as far as it goes.
+  await rehearse({ ...club, lifter: [] });
+  await rehearse(club);
+  const known = { estimates: [], awaited: [] };
+  expect(await solveDay(club, day, known)).toEqual(solveHere(club, day));
 });
 
 test('what a day misses in the records comes back from the solver as one sentence', async () => {

@@ -57,7 +57,10 @@ export async function serve({
     onFilled: () => void store.today().then(estimator.bringUpToDate).catch(console.error),
   });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
+  const { records } = await store.records();
   const taken = await listen(server, port);
+  // A coach who has just opened the program asks for the loads of a day before long.
+  solver.rehearse(records).catch(console.error);
   return {
     url: `http://${host}:${taken}`,
     port: taken,

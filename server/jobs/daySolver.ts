@@ -17,7 +17,16 @@ export type PlanByLog = (
 ) => Promise<DayPlan | null>;
 
 /** Solves training days in a thread of their own, one after another, so that every screen is answered meanwhile. */
-export function daySolver(): { solveDay: SolveDay; planByLog: PlanByLog; close: () => Promise<void> } {
+export function daySolver(): {
+  solveDay: SolveDay;
+  planByLog: PlanByLog;
+  /**
+   * Solves a part of the club's newest day and tells nobody: until the thread is there, its code translated and the bands' curves
+   * fitted, a first question takes a second more than those after it.
+   */
+  rehearse: (records: ClubRecords) => Promise<void>;
+  close: () => Promise<void>;
+} {
   const thread = lazyThreads(worker, keepWarmMs);
   return {
     async solveDay(records, day, { estimates, awaited }) {
@@ -27,6 +36,12 @@ export function daySolver(): { solveDay: SolveDay; planByLog: PlanByLog; close: 
     },
     planByLog: (records, day, plan, estimates) =>
       thread.run<DayPlan | null>({ records, day, plan, estimates }, 'planByLog'),
+    async rehearse(records) {
+      const day = records.day.toSorted((a, b) => a.date.localeCompare(b.date)).at(-1);
+      if (day === undefined) return;
+      const groups = day.groups.slice(0, 1).map((group) => ({ ...group, places: group.places.slice(0, 8) }));
+      await thread.run<Solved>({ records, day: { ...day, groups }, estimates: [], awaited: [] });
+    },
     close: thread.close,
   };
 }
@@ -34,4 +49,5 @@ export function daySolver(): { solveDay: SolveDay; planByLog: PlanByLog; close: 
 type Solved = { plan: DayPlan } | { missing: string };
 
 const worker = new URL('./solveDayWorker.mjs', import.meta.url);
-const keepWarmMs = 10 * 60 * 1000;
+/** An evening of training with all its pauses. */
+const keepWarmMs = 3 * 60 * 60 * 1000;
