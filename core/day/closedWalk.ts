@@ -189,7 +189,7 @@ function walker(lattice: SetLattice, costs: readonly Float64Array[], changeCost:
     value.fill(Number.POSITIVE_INFINITY);
     for (const start of starts) {
       price[start] = priceOf(memory, lattice.sets[start]!);
-      value[start] = costs[0]![start]! - price[start]!;
+      value[start] = costs[0]![start]! - price[start];
     }
     for (let turn = 1; turn <= turns; turn++) {
       const source = from[turn]!;
