@@ -36,7 +36,7 @@ export function shapeReader(
     const nodes = byStart.get(start) ?? nodeWeights(parameters, shape, start);
     byStart.set(start, nodes);
     const reading = {
-      lnLimit: mixed(table.lnLimit, nodes, 1)[0]!,
+      lnLimit: mean(table.lnLimit, nodes),
       speedMps: mixed(table.speedMps, nodes, ROOTS),
       effortS: mixed(table.effortS, nodes, ROOTS),
       stopS: mixed(table.stopS, nodes, STOP_ROOTS.length),
@@ -47,6 +47,13 @@ export function shapeReader(
 }
 
 const room = cutRoom();
+
+/** The mean of numbers, each counted by its node's weight. */
+function mean(numbers: Float64Array, nodes: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < nodes.length; i++) sum += nodes[i]! * numbers[i]!;
+  return sum;
+}
 
 /** The mean of rows of `length` numbers, each row counted by its node's weight. */
 function mixed(rows: Float64Array, nodes: Float64Array, length: number): Float64Array {
