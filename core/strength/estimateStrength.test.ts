@@ -112,6 +112,23 @@ describe('estimateStrength of a beginner', () => {
   });
 });
 
+describe('estimateStrength of bars that weigh next to nothing', () => {
+  it.each([1, 5, 15])('reads a stick of %s kg of which two reps more would have gone', (barKg) => {
+    const sets = Array.from({ length: 6 }, (_, day) => ({
+      ...single(3 * day, barKg, true),
+      reps: 5,
+      made: 5,
+      repsInReserve: 2,
+    }));
+    const { low95, median, high95 } = barOf(estimated(sets));
+    expect(low95).toBeLessThan(median);
+    expect(median).toBeLessThan(high95);
+    // A little beyond what was on it, and far from the two hundred of most at that body mass.
+    expect(median).toBeGreaterThan(barKg);
+    expect(high95).toBeLessThan(100);
+  });
+});
+
 describe('estimateStrength and the errors of those who write logs', () => {
   const log = Array.from({ length: 30 }, (_, i) => [
     single(2 * i, 190, true),

@@ -29,8 +29,9 @@ export interface Motion extends MassMixture {
 
 /** As a function of the surplus reps hardly change with the mass: masses this near in ln share their motion. */
 const SHARED_LN = 0.1;
-/** The same for the moved body's share of the load. */
+/** The same for the moved body's share of the load; where it is all but all of it, the bar is taken for a tenth: who tires of nothing could go on for ever. */
 const SHARED_BODY = 0.1;
+const MOST_BODY_STEPS = 9;
 
 /** Reads a response at one total mass, body included: a parabola through the three tables nearest to it, or all there are. */
 export function setModel(
@@ -42,7 +43,8 @@ export function setModel(
   const limit = mixtureAt(response, lnTotal);
   const step = response.tables.length === 1 ? 0 : Math.round(lnTotal / SHARED_LN);
   const bandShare = limit.tables.reduce((sum, table, i) => sum + limit.weights[i]! * table.bandShare, 0);
-  const bodyStep = Math.round(((1 - bandShare) * movedBodyKg * Math.exp(-lnTotal)) / SHARED_BODY);
+  const bodyShare = (1 - bandShare) * movedBodyKg * Math.exp(-lnTotal);
+  const bodyStep = Math.min(Math.round(bodyShare / SHARED_BODY), MOST_BODY_STEPS);
   return { start, lnTotal, limit, bandShare, motion: sharedMotion(response, step, bodyStep) };
 }
 
