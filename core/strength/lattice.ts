@@ -116,7 +116,8 @@ export function trim({ first, weights }: Lattice, sum: number): Lattice {
   return { first: first + low, weights: weights.subarray(low, high) };
 }
 
-function convolve(
+/** The sum of two independent quantities. */
+export function convolve(
   { first, weights }: Lattice,
   { first: kernelFirst, weights: kernel }: Lattice,
   room: Room,

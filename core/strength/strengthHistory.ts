@@ -2,6 +2,7 @@ import { type Belief, beliefOfMixture } from './belief.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
 import type { FilteredAnswer } from './filteredAnswers.ts';
 import type { Lattice } from './lattice.ts';
+import { withModelError } from './modelError.ts';
 import { smoothed } from './smoothed.ts';
 
 /**
@@ -21,6 +22,6 @@ export function strengthHistory(
       weight: 1 / paths.length,
       strength: path[i]!,
     }));
-    return [{ day, belief: beliefOfMixture(parts, (lnTotal) => value(lnTotal, day)) }];
+    return [{ day, belief: beliefOfMixture(withModelError(parts), (lnTotal) => value(lnTotal, day)) }];
   });
 }

@@ -1,0 +1,52 @@
+import { expect, test } from 'vitest';
+import { bareLoad } from '../load/bareLoad.ts';
+import { beliefOf, beliefOfMixture, sdOfBelief } from './belief.ts';
+import { drawsOf } from './drawsOf.ts';
+import { estimateStrength } from './estimateStrength.ts';
+import { meanLnOf, normalLattice } from './lattice.ts';
+import { MODEL_SD_LN, withModelError } from './modelError.ts';
+import { populationPrior } from './parameters.ts';
+import type { SetEvidence } from './SetEvidence.ts';
+
+// Closed form: variances of independent quantities add up, and the middle stays.
+test('what is told of strength is wider by the error of the model, about the same middle', () => {
+  const strength = normalLattice(5, 0.03);
+  const [told] = withModelError([{ strength }]);
+  const belief = beliefOfMixture([{ weight: 1, strength: told!.strength }], (ln) => ln);
+  expect(meanLnOf(told!.strength)).toBeCloseTo(5, 6);
+  expect(sdOfBelief(belief)).toBeCloseTo(Math.hypot(0.03, MODEL_SD_LN), 3);
+});
+
+// Two thousand singles made and as many missed leave nothing open but what no set shows.
+test('no log however long makes what is told of strength surer than the model is', () => {
+  const range = { fromM: 0.65, toM: 1.02 };
+  const rigging = { load: bareLoad(range.fromM, range.toM), start: 'free', range } as const;
+  const sets = Array.from({ length: 2000 }, (_, i): SetEvidence[] =>
+    [true, false].map((goes) => ({
+      day: Math.floor(i / 10),
+      rigging,
+      barKg: goes ? 100 : 101,
+      movedBodyKg: 0,
+      equipment: 'raw',
+      platform: false,
+      reps: 1,
+      made: goes ? 1 : 0,
+      stoppedAtS: null,
+      meanSpeedsMps: [],
+      peakSpeedsMps: [],
+      repsInReserve: null,
+      restS: null,
+    })),
+  ).flat();
+  const posterior = estimateStrength({
+    lift: 'bench',
+    reference: rigging,
+    bodyMassKg: 80,
+    sets,
+    onDay: 199,
+    prior: populationPrior('bench'),
+  });
+  const sdLn = sdOfBelief(beliefOf(drawsOf(posterior, 400).map(({ lnTotal }) => lnTotal)));
+  expect(sdLn).toBeGreaterThan(0.95 * MODEL_SD_LN);
+  expect(sdLn).toBeLessThan(1.5 * MODEL_SD_LN);
+});
