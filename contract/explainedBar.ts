@@ -56,7 +56,13 @@ export const planCaution = z.discriminatedUnion('code', [
     why: z.discriminatedUnion('reason', [
       z.strictObject({ reason: z.literal('noWay') }),
       z.strictObject({ reason: z.literal('shared') }),
-      z.strictObject({ reason: z.literal('noneFits'), slack: n, stretched: n, tooMuchForAnchor: n }),
+      z.strictObject({
+        reason: z.literal('noneFits'),
+        slack: n,
+        stretched: n,
+        tooMuchForAnchor: n,
+        late: n.optional(),
+      }),
       z.strictObject({ reason: z.literal('tooStrong'), lightestKg: n, roomKg: n, pairId: id }),
       z.strictObject({ reason: z.literal('tooWeak'), strongestKg: n, leastKg: n }),
     ]),

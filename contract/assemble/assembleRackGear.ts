@@ -70,11 +70,18 @@ export function bandLimitsOf({ club }: Pick<ClubRecords, 'club'>): BandLimits {
   return { safeStretch: club[0]?.safeStretchRatio ?? 2.5, mismatchShare: club[0]?.pairMismatchShare ?? 0.05 };
 }
 
+/** A pair is hung for what it is judged by: where shares and speeds are asked for, at most half of its work lies above them. */
+const MOST_LATE_SHARE = 0.5;
+
 /** What proposals of a group keep to: its own bounds or the club's, and the club's limit for its bands. */
 export function searchRulesOf(records: Pick<ClubRecords, 'club'>, group: Pick<Group, 'bounds'>): SearchRules {
   const { safeStretch } = bandLimitsOf(records);
   const { leastBarShare, leastBandShare, mostBandShare, mostPairs } = boundsOf(records, group);
-  return { safeStretch, bounds: { leastBarShare, leastBandShare, mostBandShare, mostPairs } };
+  return {
+    safeStretch,
+    mostLateShare: MOST_LATE_SHARE,
+    bounds: { leastBarShare, leastBandShare, mostBandShare, mostPairs },
+  };
 }
 
 /** The pairs that are not retired yet. */

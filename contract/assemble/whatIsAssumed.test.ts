@@ -14,8 +14,10 @@ describe('a new club, of which nothing was set', () => {
 
   it('keeps its proposals to what is common practice', () => {
     // Common practice, no source (docs/model.md, "day"): 40 % on the bar at least, 25 to 45 % in bands, three pairs.
+    // At most half of what a pair does lies where it is not judged (docs/model.md, "day").
     const rules = {
       safeStretch: 2.5,
+      mostLateShare: 0.5,
       bounds: { leastBarShare: 0.4, leastBandShare: 0.25, mostBandShare: 0.45, mostPairs: 3 },
     };
     expect(searchRulesOf({ club: [fresh] }, { bounds: null })).toEqual(rules);

@@ -118,6 +118,7 @@ export function toRules(given: {
   bounds?: z.output<typeof bounds> | undefined;
 }): SearchRules {
   return {
+    ...freeSearch,
     safeStretch: given.safeStretchRatio ?? freeSearch.safeStretch,
     bounds: {
       leastBarShare: given.bounds?.leastBarShare ?? noBounds.leastBarShare,

@@ -19,11 +19,17 @@ export function noBandsSentence(
   }
 }
 
-function kept({ slack, stretched, tooMuchForAnchor }: Extract<WhyNoBands, { reason: 'noneFits' }>): string {
+function kept({
+  slack,
+  stretched,
+  tooMuchForAnchor,
+  late = 0,
+}: Extract<WhyNoBands, { reason: 'noneFits' }>): string {
   const found = [
     [stretched, 'would be stretched too far'],
     [tooMuchForAnchor, 'would pull harder than their anchor is rated for'],
     [slack, 'hang slack'],
+    [late, 'come in too near to lockout for a share of strength or a speed to be judged by them'],
   ] as const;
   const parts = found.flatMap(([count, words]) => (count > 0 ? [`${count} ${words}`] : []));
   return `of the ways to hang a pair here ${parts.join(', ')}`;

@@ -16,7 +16,8 @@ describe('what a search ran into', () => {
     const why = { reason: 'noneFits' as const, slack: 0, stretched: 2, tooMuchForAnchor: 1 };
     const said = noBandsSentence(why, names);
     expect(said).toMatch(/2 would be stretched.*1 would pull/);
-    expect(said).not.toMatch(/slack/);
+    expect(said).not.toMatch(/slack|near to lockout/);
+    expect(noBandsSentence({ ...why, late: 3 }, names)).toMatch(/3 come in too near to lockout/);
   });
 
   it('says that there is no way to hang bands, or that others need them', () => {

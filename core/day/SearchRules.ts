@@ -2,6 +2,11 @@
 export interface SearchRules {
   /** No band is stretched beyond this ratio. */
   safeStretch: number;
+  /**
+   * Of the work of all bands together, the most that may lie above the range that shares of capability and speeds are judged on:
+   * at a half no bands hang that mostly do what they are not judged by.
+   */
+  mostLateShare: number;
   bounds: SearchBounds;
 }
 
@@ -24,5 +29,9 @@ export const noBounds: SearchBounds = {
   mostPairs: 3,
 };
 
-/** Without a club's own rules: any stretch, no bounds. Rated anchors hold in any case. */
-export const freeSearch: SearchRules = { safeStretch: Number.POSITIVE_INFINITY, bounds: noBounds };
+/** Without a club's own rules: any stretch, bands however late, no bounds. Rated anchors hold in any case. */
+export const freeSearch: SearchRules = {
+  safeStretch: Number.POSITIVE_INFINITY,
+  mostLateShare: 1,
+  bounds: noBounds,
+};

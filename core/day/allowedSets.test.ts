@@ -3,11 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { fitBand } from '#core/band/fitBand.ts';
 import { squatCapability } from '#core/rep/tests/capabilities.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
+import type { Aim } from './Aim.ts';
 import { bindingBounds } from './bindingBounds.ts';
 import type { RackGear } from './Gear.ts';
 import { prescribe } from './prescribe.ts';
 import { rankSetups } from './rankSetups.ts';
-import { freeSearch, noBounds } from './SearchRules.ts';
+import { freeSearch, noBounds, type SearchRules } from './SearchRules.ts';
 
 // The starting values of a squat in docs/model.md; strength for a maximum of some 300 kg.
 const capability = squatCapability;
@@ -86,6 +87,13 @@ const band = (forceN: number) => ({
   },
 });
 
+/** A pair that pulls in a straight line from a height on, up to 300 N at lockout. */
+const rising = (fromM: number, pairId: string) => ({
+  ...twoOnOnePeg(9000).hookups[0]!,
+  pairId,
+  measured: { count: 1, verticalAt: [0, 300].map((forceN, i) => ({ zM: [fromM, 1.5][i]!, forceN })) },
+});
+
 describe('what may be proposed', () => {
   it('never stretches a band too far, never overloads an anchor by all its bands together, never hangs a slack pair', () => {
     fc.assert(
@@ -93,7 +101,7 @@ describe('what may be proposed', () => {
         const aim = { by: 'capability' as const, bottomShare: share, lockoutShare: share };
         const task = { capability, travel, aim, referenceKg: 300 };
         const { best, runnersUp } = prescribe(task, gear, {
-          rules: { safeStretch: SAFE_STRETCH, bounds: noBounds },
+          rules: { ...freeSearch, safeStretch: SAFE_STRETCH, bounds: noBounds },
         });
         for (const { set } of [best, ...runnersUp]) {
           const onAnchor = new Map<string, number>();
@@ -109,6 +117,32 @@ describe('what may be proposed', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('hangs no bands for a share or a speed that together do most of their work above the way that is judged', () => {
+    // In straight lines from 0.9 m and from 1.26 m on, the bottom and 0.6 of the way: up to 300 N at lockout they take 90 and 36 N m,
+    // of which 1 - 0.85^2 and 1 - (0.25 / 0.4)^2 lie above 0.85: 25 and 22 N m, more than half of the late pair's alone.
+    const hookups = [rising(0.9, 'early'), rising(1.26, 'late'), rising(1.26, 'late too')];
+    const sets = (aim: Aim, rules: SearchRules) =>
+      rankSetups(
+        { capability, travel, aim, referenceKg: 300 },
+        { ...twoOnOnePeg(9000), hookups },
+        undefined,
+        rules,
+      )
+        .sets.map((set) => set.hookups.join('+'))
+        .sort();
+    const rules = { ...freeSearch, mostLateShare: 0.5 };
+    const any = ['', '0', '0+1', '0+1+2', '0+2', '1', '1+2', '2'];
+    const early = ['', '0', '0+1', '0+1+2', '0+2'];
+    const share = { by: 'capability' as const, bottomShare: 0.7, lockoutShare: 0.4 };
+    const speed = { by: 'speed' as const, fromMps: 0.6, toMps: 0.8 };
+    for (const aim of [share, speed]) {
+      expect(sets(aim, rules)).toEqual(early);
+      expect(sets(aim, freeSearch)).toEqual(any);
+    }
+    // Percentages name the heights that they look at.
+    expect(sets({ by: 'percent', targets: [{ basis: 'lockout', share: 0.7 }] }, rules)).toEqual(any);
   });
 
   it('keeps each of two pairs that an anchor holds alone, and not both where together they are too much', () => {

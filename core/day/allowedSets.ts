@@ -16,7 +16,8 @@ export interface AllowedGear {
 
 /**
  * Each pair pulls for this lifter and is stretched safely, no anchor carries more than it is rated for, all bands on it
- * together, and what hangs keeps to the bounds. The bare bar always may: no bound forces bands on anybody.
+ * together, they do not come in too late to be judged, and what hangs keeps to the bounds. The bare bar always may: no bound
+ * forces bands on anybody.
  */
 export function allowedGear(gear: RackGear, task: Task, rules: SearchRules): AllowedGear {
   const reaches = gear.hookups.map((hookup) => hookupReach(hookup, task.travel));
@@ -25,7 +26,8 @@ export function allowedGear(gear: RackGear, task: Task, rules: SearchRules): All
   const isAllowed = (set: GearSet) => {
     if (set.hookups.length === 0) return true;
     const share = bandShare(set, reaches, task);
-    return share >= leastBandShare && share <= mostBandShare && anchorsHold(gear, set, reaches);
+    if (share < leastBandShare || share > mostBandShare) return false;
+    return !comesTooLate(set, reaches, task, rules) && anchorsHold(gear, set, reaches);
   };
   return { usable, mostPairs, isAllowed };
 }
@@ -47,6 +49,25 @@ export function bandShare(
     lockoutN += reaches[index]!.lockoutN;
   }
   return Math.max(Math.abs(bottomN), Math.abs(lockoutN)) / (travel.gravityMps2 * referenceKg);
+}
+
+/**
+ * Whether bands do most of their work where the aim does not look: shares of capability and speeds are judged up to the end of the
+ * range that matters, and what bands do above it is told but not judged. Percentages name the heights that they look at.
+ */
+export function comesTooLate(
+  { hookups }: Pick<GearSet, 'hookups'>,
+  reaches: readonly HookupReach[],
+  { aim }: Pick<Task, 'aim'>,
+  { mostLateShare }: Pick<SearchRules, 'mostLateShare'>,
+): boolean {
+  if (aim.by === 'percent') return false;
+  let [late, all] = [0, 0];
+  for (const index of hookups) {
+    late += reaches[index]!.lateWorkNm;
+    all += reaches[index]!.workNm;
+  }
+  return late > mostLateShare * all;
 }
 
 function anchorsHold(gear: RackGear, { hookups }: GearSet, reaches: readonly HookupReach[]): boolean {

@@ -102,6 +102,21 @@ describe('why no bands serve', () => {
     expect(why(task, { ...gear, hookups }, { ...freeSearch, safeStretch: 2.4 }, 100)).toEqual(found);
   });
 
+  it('counts the ways that come in where a share of strength is not judged any more, and no pair that pulls before', () => {
+    const aim = { by: 'capability' as const, bottomShare: 0.8, lockoutShare: 0.8 };
+    const rules = { ...freeSearch, mostLateShare: 0.5 };
+    // Loops of 0.5 m on a peg 0.35 m up are taut from 0.85 m on, 0.7 of the way.
+    const curves = fitBand({ restLengthM: 0.5, widthMm: 45, readings: [] });
+    const peg = { xM: 0, yM: 0, zM: 0.35 };
+    const [slack, late] = gearOf([0, 0]).hookups;
+    const rigged = [{ curves, hookup: { way: 'single' as const }, anchor: peg, count: 2 }];
+    const hookups = [slack!, { ...late!, rigged, measured: null }];
+    const gear = { ...gearOf([]), hookups };
+    const found = { reason: 'noneFits', slack: 1, stretched: 0, tooMuchForAnchor: 0, late: 1 };
+    expect(why({ ...task, aim }, gear, rules, 100)).toEqual(found);
+    expect(why(task, gear, rules, 100)).toEqual({ reason: 'shared' });
+  });
+
   it('counts the body that rises with the bar as held already, and the most that the bounds let hang as room', () => {
     // 80 % of 200 kg held less 50 kg of body is 120 kg, less 100 kg of bar.
     const aim = { by: 'capability' as const, bottomShare: 0.8, lockoutShare: 0.8 };

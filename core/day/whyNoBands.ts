@@ -1,5 +1,5 @@
 import { heldForceN } from '#core/rep/strengthCurve.ts';
-import { bandShare } from './allowedSets.ts';
+import { bandShare, comesTooLate } from './allowedSets.ts';
 import { boundsFor } from './boundsFor.ts';
 import type { RackGear } from './Gear.ts';
 import { heightAt, rangeThatMatters } from './gearPull.ts';
@@ -12,8 +12,17 @@ import type { SetupRanking } from './SetupRanking.ts';
 export type WhyNoBands =
   /** The rack has no hookup for the lift in which a pair of the club could hang. */
   | { reason: 'noWay' }
-  /** Every pair is slack all the way, overstretched, or more than its anchor is rated for. */
-  | { reason: 'noneFits'; slack: number; stretched: number; tooMuchForAnchor: number }
+  /**
+   * Every pair is slack all the way, overstretched, more than its anchor is rated for, or does most of its work where the aim
+   * does not look; plans kept from before the last was counted have none.
+   */
+  | {
+      reason: 'noneFits';
+      slack: number;
+      stretched: number;
+      tooMuchForAnchor: number;
+      late?: number | undefined;
+    }
   /** The lightest pair that fits pulls more than the aim and the bounds leave room for. */
   | { reason: 'tooStrong'; lightestKg: number; roomKg: number; pairId: string }
   /** All pairs that fit stay together below what is to hang at least. */
@@ -42,16 +51,18 @@ export function whyNoBands(
   const usable = reaches.flatMap((reach, index) => (isUsable(reach, rules.safeStretch) ? [index] : []));
   const kg = (index: number) =>
     bandShare({ hookups: [index], chainPairs: [] }, reaches, task) * task.referenceKg;
-  if (usable.length === 0) {
+  const isLate = (index: number) => comesTooLate({ hookups: [index] }, reaches, task, rules);
+  if (usable.every(isLate)) {
     const stretched = reaches.filter(({ stretch }) => stretch > rules.safeStretch).length;
     const tooMuchForAnchor = reaches.filter(
       ({ stretch, anchorN, ratedLoadN }) => stretch <= rules.safeStretch && anchorN > ratedLoadN,
     ).length;
     return {
       reason: 'noneFits',
-      slack: reaches.length - stretched - tooMuchForAnchor,
+      slack: reaches.length - stretched - tooMuchForAnchor - usable.length,
       stretched,
       tooMuchForAnchor,
+      ...(usable.length > 0 && { late: usable.length }),
     };
   }
   const { leastBandShare, mostBandShare, mostPairs } = boundsFor(task.aim, rules.bounds);
