@@ -32,7 +32,7 @@ export const planCaution = z.discriminatedUnion('code', [
     mps: n,
     fromMps: n,
     toMps: n,
-    why: z.enum(['byHand', 'madeLighter', 'lightestBar', 'heaviestBar', 'balance']),
+    why: z.enum(['byHand', 'madeLighter', 'sharedBands', 'lightestBar', 'heaviestBar', 'balance']),
   }),
   z.strictObject({ code: z.literal('volume'), ...zone }),
   z.strictObject({ code: z.literal('repsInSet'), ...zone }),

@@ -87,7 +87,7 @@ export function describePlace(
     share: explanation.percentages.find(({ basis }) => basis === 'mean')!.share,
   }));
   const setByHand = (place.byCoach?.bands ?? place.byCoach?.chains ?? null) !== null;
-  const outside = outsideZone(records, group, rack, work, {
+  const outside = outsideZone(records, group, assembled, rack, ranking, work, {
     barKg: askedKg,
     referenceKg: reference.kg,
     byHand: byHand || setByHand,

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanPlace } from '#contract/dayPlan.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Aim, Place } from '#contract/records/day.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import { populationPrior } from '#core/strength/parameters.ts';
+import { type Parameters, populationPrior } from '#core/strength/parameters.ts';
 import { millraceLog } from '../../demo/history/millraceLog.ts';
 import { millraceClub } from '../../demo/millraceClub.ts';
 import { estimateLift } from '../estimate/estimateLift.ts';
@@ -15,34 +17,41 @@ const records = twoLifters();
 
 /** Logs that show bars faster than the model's, the lighter the more. */
 function estimatesOf(speedSlope: number) {
-  return [110, 200].map((maxKg, i) => {
-    const { id } = records.lifter[i]!;
-    const bodyKg = 0.88 * records.bodyMass[i]!.massKg;
-    const maximum = { median: maxKg, low80: 0.98 * maxKg, high80: 1.02 * maxKg, low95: maxKg, high95: maxKg };
-    return {
-      lifterId: id,
-      lift: 'squat' as const,
-      on: '2026-03-01',
-      setCount: 40,
-      takenIn: 0,
-      lastSetOn: '2026-02-27',
-      bodyMassKg: bodyKg / 0.88,
-      bodyMassKnown: 'measured' as const,
-      maxKg: maximum,
-      inEquipment: [],
-      parameters: [],
-      history: [],
-      rise: [],
-      observations: [],
-      slips: [],
-      leftOut: [],
-      draws: [-0.01, 0, 0.01].map((ln) => ({
-        ...populationPrior('squat').mean,
-        speedSlope,
-        lnTotal: Math.log(maxKg + bodyKg) + ln,
-      })),
-    };
-  });
+  return [110, 200].map((maxKg, i) => logged(records, records.lifter[i]!.id, maxKg, { speedSlope }));
+}
+
+/** What a long log comes to that shows a maximum and is told as most lifters' but for some parameters. */
+function logged(
+  { bodyMass }: ClubRecords,
+  lifterId: string,
+  maxKg: number,
+  own: Partial<Parameters>,
+): StrengthEstimate {
+  const bodyMassKg = bodyMass.find((mass) => mass.lifterId === lifterId)!.massKg;
+  const maximum = { median: maxKg, low80: 0.98 * maxKg, high80: 1.02 * maxKg, low95: maxKg, high95: maxKg };
+  return {
+    lifterId,
+    lift: 'squat',
+    on: '2026-03-01',
+    setCount: 40,
+    takenIn: 0,
+    lastSetOn: '2026-02-27',
+    bodyMassKg,
+    bodyMassKnown: 'measured',
+    maxKg: maximum,
+    inEquipment: [],
+    parameters: [],
+    history: [],
+    rise: [],
+    observations: [],
+    slips: [],
+    leftOut: [],
+    draws: [-0.01, 0, 0.01].map((ln) => ({
+      ...populationPrior('squat').mean,
+      ...own,
+      lnTotal: Math.log(maxKg + 0.88 * bodyMassKg) + ln,
+    })),
+  };
 }
 
 function solvedBy(aim: SpeedAim, speedSlope: number | null, byCoach: Place['byCoach'] = null) {
@@ -101,6 +110,32 @@ describe('a speed zone', () => {
     const heavy = { barKg: 90, bands: null, chains: null };
     for (const solved of solvedBy({ ...zone, fromMps: 1.2, toMps: 1.3 }, 0.3, heavy))
       expect(why(solved)).toEqual(['byHand']);
+  });
+
+  it("that the rack's bands keep a lifter from is told so where bands of their own would be in it", () => {
+    const club = millraceClub('2026-11-29');
+    const day = structuredClone(club.day.find(({ id }) => id === 'day-speed-squat')!);
+    day.oneSetPull = 0.9;
+    const [group] = day.groups;
+    group!.aim = zone;
+    // One who moves fast and gets little stronger towards the top beside one who moves slowly.
+    const estimates = [
+      logged(club, 'lifter-lars', 250, { slope: -0.35, speedSlope: 0.5 }),
+      logged(club, 'lifter-bastien', 273, { slope: -0.1, speedOffset: -0.05 }),
+    ];
+    const solve = (lifterIds: string[]) => {
+      const places = group!.places.filter(({ lifterId }) => lifterIds.includes(lifterId));
+      const { groups } = solveDay(club, { ...day, groups: [{ ...group!, places }] }, estimates);
+      return groups[0]!.places.map(({ solved }) => solved!);
+    };
+    const [fast, slow] = solve(['lifter-lars', 'lifter-bastien']);
+    expect(why(fast!)).toEqual([]);
+    expect(why(slow!)).toEqual(['sharedBands']);
+    expect(slow!.others.some(({ aimedMps }) => aimedMps! >= zone.fromMps && aimedMps! <= zone.toMps)).toBe(
+      true,
+    );
+    const [alone] = solve(['lifter-bastien']);
+    expect(why(alone!)).toEqual([]);
   });
 });
 

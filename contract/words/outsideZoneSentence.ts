@@ -11,6 +11,8 @@ export function outsideZoneSentence({ mps, fromMps, toMps, why }: Outside): stri
 const because: Record<Outside['why'], string> = {
   byHand: 'bar, bands or chains are set by hand',
   madeLighter: 'the bar was made lighter so that all reps are likely made',
+  sharedBands:
+    'these bands serve the whole rack, and others would put this lifter in the zone; take one of the other proposals, or slide towards each their own',
   lightestBar: 'this is the lightest bar allowed; a slower zone or a lower least bar would serve',
   heaviestBar: 'the discs at this rack load no heavier bar',
   balance:
