@@ -1,11 +1,12 @@
 import type { PlanGroup } from '#contract/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
+import { percent } from '#contract/words/percent.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { PercentField } from '#web/parts/PercentField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { basisWords } from './basisWords.ts';
-import { aimToBegin } from './firstAim.ts';
+import { aimToBegin, shareByBests } from './firstAim.ts';
 
 type PercentAim = Extract<Aim, { by: 'percent' }>;
 type SpeedAim = Extract<Aim, { by: 'speed' }>;
@@ -59,8 +60,10 @@ export function AimFields(props: {
           <p className="field-hint wide">
             Of what the lifter could just hold still at that height, in a straight line from bottom to
             lockout; the last 15 % of the way, where far more can be held, do not count. It begins with the
-            line that the plan at hand comes to. The same share all the way up asks for far more band than is
-            usual.
+            line that the plan at hand comes to, so work out percentages first. By a best alone 50 % on the
+            bar and 25 % in bands come to {percent(shareByBests.bottomShare)} and{' '}
+            {percent(shareByBests.lockoutShare)}: where logs are missing, less at the bottom and more at
+            lockout hangs more band. The same share all the way up asks for far more band than is usual.
           </p>
         </div>
       )}
