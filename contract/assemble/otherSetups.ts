@@ -10,7 +10,7 @@ import type { SetupRanking } from '#core/day/SetupRanking.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf, searchRulesOf } from './assembleRackGear.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
-import { lightenedTo, type PlannedWork, workWith } from './plannedWork.ts';
+import { type LoadedBlock, lightenedTo, loadedWith, workWith } from './plannedWork.ts';
 import { setInWords } from './setInWords.ts';
 
 /** As many as a coach compares at a glance. */
@@ -37,10 +37,11 @@ export function otherSetups(
   const loadableKg = (targetKg: number) => plates({ targetKg, ...rack.gear }).loadedKg;
   const ranking = fixed.set === null ? ranked : rankSetups(task, rack.gear, { barKg, set: null }, rules);
   return runnersUpTo(standing, task, rack.gear, rules, ranking, MOST).map((one): OtherSetup => {
-    const workAt = workWith(records, group, place, assembled, rack, one.set);
-    const loadedKg = isLightened
-      ? lightenedTo(group.leastChance ?? 0, workAt(one.barKg), workAt, loadableKg).barKg
-      : one.barKg;
+    const lightened = () => {
+      const workAt = workWith(records, group, place, assembled, rack, one.set);
+      return lightenedTo(group.leastChance ?? 0, workAt(one.barKg), workAt, loadableKg).barKg;
+    };
+    const loadedKg = isLightened ? lightened() : one.barKg;
     const explained = { ...task, heightSpread: heights };
     const { shares, percentages } = explain(explained, rack.gear, one.set, loadedKg, bandLimitsOf(records));
     return {
@@ -49,7 +50,10 @@ export function otherSetups(
       shareAtBottom: shares[0]!.share,
       shareAtLockout: shares.at(-1)!.share,
       percentages: percentages.map(({ basis, share }) => ({ basis, share })),
-      aimedMps: group.aim.by === 'speed' ? aimedMps(group, group.aim, workAt(loadedKg)) : null,
+      aimedMps:
+        group.aim.by === 'speed'
+          ? aimedMps(group, group.aim, loadedWith(group, assembled, rack, one.set)(loadedKg))
+          : null,
       speaksFor: one.speaksFor,
     };
   });
@@ -59,7 +63,7 @@ export function otherSetups(
 function aimedMps(
   group: Group,
   { of }: Extract<Aim, { by: 'speed' }>,
-  { blocks }: PlannedWork,
+  blocks: readonly LoadedBlock[],
 ): number | null {
   const effort = blocks[group.blocks.findLastIndex(({ shareOfAim }) => shareOfAim === 1)]?.effort;
   return (of === 'set' ? effort?.setMps : effort?.firstMps) ?? null;

@@ -8,20 +8,42 @@ import type { AssembledPlace } from './assemblePlace.ts';
 import type { AssembledRack } from './assembleRackGear.ts';
 import { expectedOf } from './expectedOf.ts';
 
-/** The blocks of a group with one bar for the aim: what is loaded, how it goes and what is to be expected. */
+/** A block with one bar for the aim: what is loaded and how it goes. */
+export interface LoadedBlock {
+  loaded: ReturnType<typeof plates>;
+  effort: BlockEffort | null;
+}
+
+/** The blocks of a group with one bar for the aim, and what is to be expected of them. */
 export interface PlannedWork {
   barKg: number;
-  blocks: {
-    loaded: ReturnType<typeof plates>;
-    effort: BlockEffort | null;
-    expected: PlanBlock['expected'];
-  }[];
+  blocks: (LoadedBlock & { expected: PlanBlock['expected'] })[];
 }
 
 /** A bar is lightened no further than to this share of what was asked. */
 const LIGHTEST_SHARE = 0.6;
 
-/** Works the blocks out for any bar of the aim. */
+/** Loads the blocks for any bar of the aim and works out how they go. */
+export function loadedWith(
+  group: Group,
+  { task, tiring }: Pick<AssembledPlace, 'task' | 'tiring'>,
+  { gear }: Pick<AssembledRack, 'gear'>,
+  set: GearSet,
+): (barKg: number) => LoadedBlock[] {
+  return (barKg) => {
+    const loaded = group.blocks.map(({ shareOfAim }) => plates({ targetKg: barKg * shareOfAim, ...gear }));
+    const blocks = group.blocks.map(({ sets, reps, restSeconds }, i) => ({
+      barKg: loaded[i]!.loadedKg,
+      sets,
+      reps,
+      restS: restSeconds,
+    }));
+    const efforts = sessionEffort(task, tiring, gear, set, blocks);
+    return loaded.map((one, i) => ({ loaded: one, effort: efforts?.[i] ?? null }));
+  };
+}
+
+/** The same with what is to be expected, which takes far longer. */
 export function workWith(
   records: ClubRecords,
   group: Group,
@@ -31,35 +53,15 @@ export function workWith(
   set: GearSet,
 ): (barKg: number) => PlannedWork {
   const expected = expectedOf(records, group, place, assembled, rack, set);
-  return (barKg) => {
-    const loaded = group.blocks.map(({ shareOfAim }) =>
-      plates({ targetKg: barKg * shareOfAim, ...rack.gear }),
-    );
-    const efforts = sessionEffort(
-      assembled.task,
-      assembled.tiring,
-      rack.gear,
-      set,
-      group.blocks.map(({ sets, reps, restSeconds }, i) => ({
-        barKg: loaded[i]!.loadedKg,
-        sets,
-        reps,
-        restS: restSeconds,
-      })),
-    );
-    return {
-      barKg,
-      blocks: loaded.map((one, i) => {
-        const effort = efforts?.[i] ?? null;
-        const hoped = effort === null ? null : expected(one.loadedKg, effort, group.blocks[i]!);
-        return {
-          loaded: one,
-          effort,
-          expected: hoped,
-        };
-      }),
-    };
-  };
+  const blocksAt = loadedWith(group, assembled, rack, set);
+  return (barKg) => ({
+    barKg,
+    blocks: blocksAt(barKg).map(({ loaded, effort }, i) => ({
+      loaded,
+      effort,
+      expected: effort === null ? null : expected(loaded.loadedKg, effort, group.blocks[i]!),
+    })),
+  });
 }
 
 /** Chance that every rep of the day's blocks is made, by the lifter's log; null without one: a guess lightens no bar. */
