@@ -2,6 +2,7 @@ import { boundsFor } from './boundsFor.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { type HookupReach, hookupReach, isUsable } from './hookupReach.ts';
+import { lateBands } from './lateBands.ts';
 import type { LifterTask } from './misfit.ts';
 import type { SearchRules } from './SearchRules.ts';
 
@@ -23,11 +24,12 @@ export function allowedGear(gear: RackGear, task: Task, rules: SearchRules): All
   const reaches = gear.hookups.map((hookup) => hookupReach(hookup, task.travel));
   const usable = reaches.flatMap((reach, index) => (isUsable(reach, rules.safeStretch) ? [index] : []));
   const { leastBandShare, mostBandShare, mostPairs } = boundsFor(task.aim, rules.bounds);
+  const isLate = lateBands(gear, task, rules);
   const isAllowed = (set: GearSet) => {
     if (set.hookups.length === 0) return true;
     const share = bandShare(set, reaches, task);
     if (share < leastBandShare || share > mostBandShare) return false;
-    return !comesTooLate(set, reaches, task, rules) && anchorsHold(gear, set, reaches);
+    return !isLate(set) && anchorsHold(gear, set, reaches);
   };
   return { usable, mostPairs, isAllowed };
 }
@@ -49,25 +51,6 @@ export function bandShare(
     lockoutN += reaches[index]!.lockoutN;
   }
   return Math.max(Math.abs(bottomN), Math.abs(lockoutN)) / (travel.gravityMps2 * referenceKg);
-}
-
-/**
- * Whether bands do most of their work where the aim does not look: shares of capability and speeds are judged up to the end of the
- * range that matters, and what bands do above it is told but not judged. Percentages name the heights that they look at.
- */
-export function comesTooLate(
-  { hookups }: Pick<GearSet, 'hookups'>,
-  reaches: readonly HookupReach[],
-  { aim }: Pick<Task, 'aim'>,
-  { mostLateShare }: Pick<SearchRules, 'mostLateShare'>,
-): boolean {
-  if (aim.by === 'percent') return false;
-  let [late, all] = [0, 0];
-  for (const index of hookups) {
-    late += reaches[index]!.lateWorkNm;
-    all += reaches[index]!.workNm;
-  }
-  return late > mostLateShare * all;
 }
 
 function anchorsHold(gear: RackGear, { hookups }: GearSet, reaches: readonly HookupReach[]): boolean {

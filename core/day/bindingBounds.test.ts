@@ -60,7 +60,7 @@ describe('a bound that keeps a lifter from what the aim would take', () => {
 
 describe('the share of the bands', () => {
   it('is what all of them pull where they pull most: at lockout from below, at the bottom from above', () => {
-    const reach = { workNm: 0, lateWorkNm: 0, stretch: 1, anchorN: 0, ratedLoadN: 9000 };
+    const reach = { stretch: 1, anchorN: 0, ratedLoadN: 9000 };
     const below = { ...reach, bottomN: 0, lockoutN: 300 };
     const above = { ...reach, bottomN: -500, lockoutN: -100 };
     const of = (...hookups: number[]) => bandShare({ hookups, chainPairs: [] }, [below, above, below], task);

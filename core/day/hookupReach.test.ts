@@ -69,30 +69,6 @@ describe('a pair may be proposed', () => {
   });
 });
 
-/** Work of a neo-Hookean loop from rest, over its modulus and rest length: the integral of x - 1 / x^2. */
-const work = (x: number) => x ** 2 / 2 + 1 / x - 1.5;
-
-describe('the work of a pair above 0.85 of the way', () => {
-  it.each([0, 0.1, 0.2, 0.3, 0.4])('is what its curve says, on a peg at %f m', (zM) => {
-    // Two loops of 0.5 m on a bar that ends at 1 m; 0.85 of the way is 0.925 m.
-    const below = (barM: number) => 2 * 200 * 0.5 * work(Math.max(1, (barM - zM) / 0.5));
-    // From the floor the loop is taut at the bottom already, so that nothing was done before.
-    const { workNm, lateWorkNm } = hookupReach(hung(zM), travel);
-    // Trapezoids of a twentieth of the way: at most some of the cell in which the loop goes taut is missed.
-    expect(Math.abs(workNm / below(1) - 1)).toBeLessThan(0.04);
-    expect(Math.abs(lateWorkNm / (below(1) - below(0.925)) - 1)).toBeLessThan(0.01);
-  });
-
-  it('counts a pull from above as one from below', () => {
-    const [below, above] = [read(100, 300), read(-100, -300)].map((pair) => hookupReach(pair, travel));
-    // A mean of 200 N over half a metre; above 0.85 one of 285 N over 0.075 m.
-    for (const reach of [below!, above!]) {
-      expect(reach.workNm).toBeCloseTo(100, 9);
-      expect(reach.lateWorkNm).toBeCloseTo(285 * 0.075, 9);
-    }
-  });
-});
-
 describe('an anchor', () => {
   it('carries the sum of all that hangs on it on its side', () => {
     const gear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [read(0, 800), read(0, 300)] };

@@ -2,16 +2,13 @@ import { compileLoad } from '#core/load/compileLoad.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import { mostOnOneSideN } from './anchorPulls.ts';
 import type { PairHookup } from './Gear.ts';
-import { heightAt, pairOnBar, rangeThatMatters, type Travel } from './gearPull.ts';
+import { pairOnBar, type Travel } from './gearPull.ts';
 
 /** What a pair in a hookup does to one lifter, its band and its anchor; forces in N. */
 export interface HookupReach {
   /** Vertical pull of the pair, down positive. */
   bottomN: number;
   lockoutN: number;
-  /** Work of the pull over the way, up or down: all of it, and that above the range that matters (N m). */
-  workNm: number;
-  lateWorkNm: number;
   /** The largest stretch ratio of its loops. */
   stretch: number;
   /** The most that one anchor point carries for it. */
@@ -26,7 +23,6 @@ export function hookupReach(hookup: PairHookup, travel: Travel): HookupReach {
   return {
     bottomN: bandN(bottomM),
     lockoutN: bandN(lockoutM),
-    ...workOf(bandN, travel),
     stretch: Math.max(1, ...loops.flatMap((loop) => [loop.stretch(bottomM), loop.stretch(lockoutM)])),
     anchorN: mostOnOneSideN(hookup, travel),
     ratedLoadN: hookup.ratedLoadN ?? Number.POSITIVE_INFINITY,
@@ -40,19 +36,4 @@ const LEAST_PULL_N = 5;
 export function isUsable(reach: HookupReach, safeStretch: number): boolean {
   const pulls = Math.max(Math.abs(reach.bottomN), Math.abs(reach.lockoutN)) > LEAST_PULL_N;
   return pulls && reach.stretch <= safeStretch && reach.anchorN <= reach.ratedLoadN;
-}
-
-/** Even cells over the way; the range that matters ends with one. */
-const CELLS = 20;
-
-/** By trapezoids. */
-function workOf(pullN: (zM: number) => number, travel: Travel): Pick<HookupReach, 'workNm' | 'lateWorkNm'> {
-  const cellM = (travel.lockoutM - travel.bottomM) / CELLS;
-  const pulls = Array.from({ length: CELLS + 1 }, (_, i) => Math.abs(pullN(heightAt(travel, i / CELLS))));
-  const above = (first: number) => {
-    let sum = 0;
-    for (let i = first; i < CELLS; i++) sum += ((pulls[i]! + pulls[i + 1]!) / 2) * cellM;
-    return sum;
-  };
-  return { workNm: above(0), lateWorkNm: above(rangeThatMatters.length - 1) };
 }

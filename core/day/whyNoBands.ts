@@ -1,9 +1,10 @@
 import { heldForceN } from '#core/rep/strengthCurve.ts';
-import { bandShare, comesTooLate } from './allowedSets.ts';
+import { bandShare } from './allowedSets.ts';
 import { boundsFor } from './boundsFor.ts';
 import type { RackGear } from './Gear.ts';
 import { heightAt, rangeThatMatters } from './gearPull.ts';
 import { hookupReach, isUsable } from './hookupReach.ts';
+import { lateBands } from './lateBands.ts';
 import type { LifterTask } from './misfit.ts';
 import type { SearchRules } from './SearchRules.ts';
 import type { SetupRanking } from './SetupRanking.ts';
@@ -51,8 +52,8 @@ export function whyNoBands(
   const usable = reaches.flatMap((reach, index) => (isUsable(reach, rules.safeStretch) ? [index] : []));
   const kg = (index: number) =>
     bandShare({ hookups: [index], chainPairs: [] }, reaches, task) * task.referenceKg;
-  const isLate = (index: number) => comesTooLate({ hookups: [index] }, reaches, task, rules);
-  if (usable.every(isLate)) {
+  const isLate = lateBands(gear, task, rules);
+  if (usable.every((index) => isLate({ hookups: [index] }))) {
     const stretched = reaches.filter(({ stretch }) => stretch > rules.safeStretch).length;
     const tooMuchForAnchor = reaches.filter(
       ({ stretch, anchorN, ratedLoadN }) => stretch <= rules.safeStretch && anchorN > ratedLoadN,
