@@ -17,7 +17,12 @@ interface LogOptions {
 }
 
 /** What `--slips` can say, and what it means for sets that look like pounds, or a nought too many. */
-export const slipWords = { keep: 'asWritten', convert: 'asMeant', 'leave-out': 'leftOut' } as const;
+export const slipWords = {
+  keep: 'asWritten',
+  right: 'checked',
+  convert: 'asMeant',
+  'leave-out': 'leftOut',
+} as const;
 
 /** Takes a file of sets in, or says what it would do, with the columns as they were understood. */
 export async function takeLog(
@@ -58,11 +63,14 @@ function slipText(slip: SlipAsked, slips: LogOptions['slips'], dryRun: boolean):
   );
   const done = {
     keep: 'Taken as written, and kept out of the estimate.',
+    right: 'Taken as written, as right: the estimate reads them.',
     convert: 'Taken with the bars that were meant.',
     'leave-out': 'Left out.',
   }[slips ?? 'keep'];
   const hint =
-    slips === undefined ? ' --slips convert takes the bars that were meant, --slips leave-out none.' : '';
+    slips === undefined
+      ? ' --slips convert takes the bars that were meant, --slips right says they are right, --slips leave-out takes none.'
+      : '';
   return `${slipQuestion(slip, slip.lifter, (date) => date)}\n${bars.join('')}  ${dryRun ? 'Would be: ' : ''}${done}${hint}\n`;
 }
 

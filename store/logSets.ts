@@ -84,7 +84,7 @@ export async function putSets(db: Kysely<Tables>, clubId: string, sets: readonly
   }
 }
 
-/** 22 columns each: well below what SQLite allows as parameters of one query (32,766). */
+/** 24 columns each: well below what SQLite allows as parameters of one query (32,766). */
 const rowsInOneQuery = 200;
 
 /** Sets given without an order come after those that the lifter has done on that day. */

@@ -5,6 +5,7 @@ import { up as barPath } from './migrations/0003-bar-path.ts';
 import { up as log } from './migrations/0004-log.ts';
 import { up as bounds } from './migrations/0005-bounds.ts';
 import { up as strengthChance } from './migrations/0006-strength-chance.ts';
+import { up as barChecked } from './migrations/0007-bar-checked.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -15,6 +16,7 @@ export const migrations: Record<string, Migration> = {
   '0004-log': { up: log },
   '0005-bounds': { up: bounds },
   '0006-strength-chance': { up: strengthChance },
+  '0007-bar-checked': { up: barChecked },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

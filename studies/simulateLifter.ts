@@ -192,6 +192,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       barKg,
       movedBodyKg,
       equipment: 'raw',
+      barChecked: false,
       platform: false,
       reps,
       made,

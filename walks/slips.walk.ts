@@ -57,6 +57,10 @@ test("taken as written they are named on the lifter's page, put right at one tap
   await expect(named).toBeHidden();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(named).toContainText(question, { timeout: 60_000 });
+  await named.getByRole('button', { name: 'They are right' }).click();
+  await expect(named).toBeHidden();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(named).toContainText(question, { timeout: 60_000 });
   await named.getByRole('button', { name: 'Strike them' }).click();
   await expect(named).toBeHidden();
 });

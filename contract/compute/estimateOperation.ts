@@ -45,6 +45,10 @@ const loggedSet = fields({
   repsInReserve: z.number().min(0).max(50).optional(),
   equipment: z.string().default('raw'),
   platform: z.boolean().default(false).describe('True at a meet'),
+  barChecked: z
+    .boolean()
+    .default(false)
+    .describe('True: somebody looked at the bar and it is right; it is never taken for a slip of unit'),
 }).superRefine(({ reps, made }, context) => {
   if (made <= reps) return;
   context.addIssue({ code: 'custom', path: ['made'], message: `it must not be more than reps (${reps})` });
@@ -102,6 +106,7 @@ export const estimateOperation = operation({
         day: dayNumber(set.date),
         rigging,
         barKg,
+        barChecked: set.barChecked,
         movedBodyKg,
         equipment: equipmentName(set.equipment),
         platform: set.platform,

@@ -2,7 +2,6 @@ import { bodyMassOf, type CapabilityRecords } from '#contract/assemble/assembleC
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import { besideSlipSentence } from '#contract/words/unitSlipSentence.ts';
 import { estimateStrength, type StrengthPosterior } from '#core/strength/estimateStrength.ts';
 import type { Prior } from '#core/strength/parameters.ts';
 import { straightTotalsOf } from '#core/strength/straightTotals.ts';
@@ -11,7 +10,6 @@ import { dateOfDay, dayNumber } from './dayNumber.ts';
 import { evidenceOf } from './evidenceOf.ts';
 import type { Riggings } from './evidenceReader.ts';
 import { competitionSetup, riggingOf } from './riggingOf.ts';
-import { slippedBars } from './slippedBars.ts';
 import { wholeAnswersOf } from './wholeAnswersOf.ts';
 
 /** One lift of one lifter, as known on a day. */
@@ -62,10 +60,6 @@ export function weighLift(
     prior,
   });
   const barKg = barKgOf(records, lifterId, lift);
-  const slips = posterior.slips.map((slip) => ({
-    looksLike: slip.looksLike,
-    ...slippedBars(slip, evidence.sets),
-  }));
   const estimate: StrengthEstimate = {
     lifterId,
     lift,
@@ -82,13 +76,10 @@ export function weighLift(
         id: evidence.ids[i]!,
         reason: 'No strength makes this lift as it is written down: look at its heights and its bar.',
       })),
-      ...slips.flatMap(({ besides }) =>
-        besides.map((i) => ({ id: evidence.ids[i]!, reason: besideSlipSentence })),
-      ),
     ],
-    slips: slips.map(({ looksLike, slipped }) => ({
+    slips: posterior.slips.map(({ looksLike, sets }) => ({
       looksLike,
-      ids: slipped.toSorted((a, b) => a - b).map((i) => evidence.ids[i]!),
+      ids: sets.toSorted((a, b) => a - b).map((i) => evidence.ids[i]!),
     })),
   };
   const { doneOn, order } = last;

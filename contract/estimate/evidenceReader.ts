@@ -50,6 +50,7 @@ export function evidenceReader(
         day: dayNumber(set.doneOn),
         rigging,
         barKg: set.setup.barKg,
+        barChecked: set.barChecked,
         movedBodyKg: movedBodyShare * bodyMassKg,
         equipment: set.equipment,
         platform: set.platform,

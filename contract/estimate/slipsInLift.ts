@@ -7,7 +7,6 @@ import { type UnitSlip, unitSlips } from '#core/strength/unitSlips.ts';
 import type { LiftOnDay } from './estimateLift.ts';
 import { evidenceOf } from './evidenceOf.ts';
 import { competitionSetup, riggingOf } from './riggingOf.ts';
-import { slippedBars } from './slippedBars.ts';
 
 /** Sets of one lift of one lifter, by id, that look as if their bars had been written down in another unit. */
 export interface SlipInLift {
@@ -25,8 +24,5 @@ export function slipsInLift(
   if (sets.length === 0) return [];
   const model = liftModelOf(lift, riggingOf(records, lifterId, lift, competitionSetup(lift), on));
   const found = unitSlips(sets, modelsOf(sets, model).models, model, populationPrior(lift));
-  return found.map((slip) => ({
-    looksLike: slip.looksLike,
-    ids: slippedBars(slip, sets).slipped.map((i) => ids[i]!),
-  }));
+  return found.map((slip) => ({ looksLike: slip.looksLike, ids: slip.sets.map((i) => ids[i]!) }));
 }

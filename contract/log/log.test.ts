@@ -90,6 +90,7 @@ const set: fc.Arbitrary<GivenSet> = fc
     repsInReserve: fc.option(fc.integer({ min: 0, max: 30 }).map((halves) => halves / 2)),
     restS: fc.option(fc.integer({ min: 0, max: 7200 })),
     bodyMassKg: fc.option(figure(20, 300)),
+    barChecked: fc.boolean(),
     platform: fc.boolean(),
     place: fc.string({
       unit: fc.constantFrom('a', '=', "'", '"', ';', ',', '\n', '\r', '@', ' '),

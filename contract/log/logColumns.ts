@@ -78,6 +78,7 @@ export const logColumns = {
     'lifted',
     'weight lifted',
   ),
+  barChecked: column('bar_checked', null),
   rack: column('rack', null, 'station'),
   bands: column('bands', null, 'band'),
   chains: column('chains', null, 'chain'),

@@ -2,7 +2,6 @@ import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import { type CellReading, readCell } from '#contract/csv/cells.ts';
 import { unguardFormula } from '#contract/csv/formulaGuard.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Field } from '#contract/records/fields.ts';
 import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
 import { wrongDateSentence } from '#contract/records/wrongDate.ts';
 import type { HeaderUnit } from './headerWords.ts';
@@ -74,6 +73,8 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
     take(column, (cell) =>
       cell.trim() === '' ? { value: null } : file.find(column, unguardFormula(cell)),
     ) as string | null | undefined;
+  const truth = (column: LogColumn) =>
+    take(column, (cell) => readCell({ name: column, sort: 'truth', nullable: false, optional: true }, cell));
 
   const lift = namedLift(cellOf('lift'));
   if (lift === null) refuse('lift', noLift(cellOf('lift')));
@@ -114,6 +115,7 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
       },
       barKg: figure('bar'),
     },
+    barChecked: truth('barChecked'),
     reps,
     made: take('made', (cell) => file.readMade(cell, reps, sets)) ?? reps,
     stoppedAtS: figure('stoppedAt'),
@@ -123,7 +125,7 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
     // Minutes make whole seconds only up to rounding.
     restS: typeof restS === 'number' ? Math.round(restS) : restS,
     bodyMassKg: figure('bodyMass'),
-    platform: take('platform', (cell) => readCell(yesOrNo, cell)),
+    platform: truth('platform'),
     place: text('place'),
     note: text('note'),
   };
@@ -133,8 +135,6 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
 const mostSets = 50;
 /** At this rating of effort no rep was left; below it, one less for each. */
 const utmostEffort = 10;
-
-const yesOrNo: Field = { name: 'platform', sort: 'truth', nullable: false, optional: true };
 
 function noLift(cell: string): string {
   return `"${cell}" is not a lift that is kept here: squat, bench or deadlift, with box, pins, boards, blocks, deficit or paused before or after it.`;

@@ -5,8 +5,11 @@ import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { NewSet } from './againstLog.ts';
 import type { LooksLike, MeantBar } from './meantBar.ts';
 
-/** What the coach can do with sets of a file that look slipped; what is not said is taken as written. */
-export const slipTakings = ['asWritten', 'asMeant', 'leftOut'] as const;
+/**
+ * What the coach can do with sets of a file that look slipped: as written, to be looked at later, where nothing is said; `checked`: as
+ * written, since they are right.
+ */
+export const slipTakings = ['asWritten', 'asMeant', 'leftOut', 'checked'] as const;
 export type SlipTaking = (typeof slipTakings)[number];
 
 /** Sets of a file of one lifter and lift that slipped alike, as the coach is asked about them. */

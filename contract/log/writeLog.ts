@@ -43,6 +43,7 @@ function cellsOf(set: LoggedSet, { nameOf, bandOf }: Gear): Record<LogColumn, st
     startHeight: setup.start.heightM,
     equipment: set.equipment,
     bar: setup.barKg,
+    barChecked: set.barChecked ? 'yes' : 'no',
     rack: setup.rackId === null ? null : guardFormula(nameOf('rack', setup.rackId)),
     bands: guardFormula(bands),
     chains: guardFormula(joinEscaped(chains, ';')),

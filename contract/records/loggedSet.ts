@@ -11,6 +11,8 @@ const whatWasDone = {
   lift,
   equipment: equipment.default('raw'),
   setup,
+  /** True: somebody looked at the bar since it seemed to be a slip of unit, and it is right. */
+  barChecked: z.boolean().default(false),
   /** Reps that were asked for. */
   reps: z.number().int().min(1).max(50),
   /** Reps that were made. */
@@ -66,6 +68,7 @@ export const nothingSeen = {
   repsInReserve: null,
   restS: null,
   bodyMassKg: null,
+  barChecked: false,
 } satisfies Partial<GivenSet>;
 
 type Done = z.infer<z.ZodObject<typeof whatWasDone>>;

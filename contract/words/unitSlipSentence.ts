@@ -7,7 +7,7 @@ type LooksLike = UnitSlip['looksLike'];
 export function unitSlipSentence(looksLike: LooksLike, count: number): string {
   const these = count === 1 ? 'This set looks' : `These ${count} sets look`;
   const bar = count === 1 ? 'It is' : 'They are';
-  return `${these} ${likeWords[looksLike]}. ${bar} kept out of the estimate and nothing was changed: please look at the bar that was written down.`;
+  return `${these} ${likeWords[looksLike]}. ${bar} kept out of the estimate and nothing was changed: please look at the bar that was written down, and where it is right say so with barChecked.`;
 }
 
 /** Sets of one lift that slipped alike; dates are the first and the last day. */
@@ -36,7 +36,3 @@ const likeWords: Record<LooksLike, string> = {
 };
 const liftOne: Record<Lift, string> = { squat: 'squat', bench: 'bench press', deadlift: 'deadlift' };
 const liftMany: Record<Lift, string> = { squat: 'squats', bench: 'bench presses', deadlift: 'deadlifts' };
-
-/** Why a set is kept out of the estimate whose own bar looks right, on a day with one that does not. */
-export const besideSlipSentence =
-  'Another bar of this day looks like pounds written down as kilograms: the whole day is kept out of the estimate until that is put right.';

@@ -62,6 +62,7 @@ test.each(Object.keys(lifters))(
         barKg,
         movedBodyKg,
         equipment: 'raw',
+        barChecked: false,
         platform: false,
         reps,
         made,

@@ -6,6 +6,8 @@ export interface SetEvidence {
   day: number;
   rigging: Rigging;
   barKg: number;
+  /** Somebody looked at the bar that was written down, and it is right: never a slip of unit. */
+  barChecked: boolean;
   /** Share of the body that rises with the bar (kg). */
   movedBodyKg: number;
   equipment: EquipmentName;

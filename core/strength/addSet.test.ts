@@ -132,6 +132,7 @@ function set(
     barKg,
     movedBodyKg,
     equipment: 'raw',
+    barChecked: false,
     platform: false,
     reps,
     made: missed ? reps - 1 : reps,

@@ -180,6 +180,7 @@ function set(
     barKg,
     movedBodyKg,
     equipment: 'raw',
+    barChecked: false,
     platform: false,
     reps,
     made,

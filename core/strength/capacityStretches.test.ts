@@ -13,6 +13,7 @@ const set = (day: number, changed: Partial<SetEvidence> = {}): SetEvidence => ({
   barKg: 170,
   movedBodyKg: 88,
   equipment: 'raw',
+  barChecked: false,
   platform: false,
   reps: 1,
   made: 1,

@@ -193,6 +193,7 @@ function single(day: number, barKg: number, made: boolean): SetEvidence {
     barKg,
     movedBodyKg,
     equipment: 'raw',
+    barChecked: false,
     platform: false,
     reps: 1,
     made: made ? 1 : 0,

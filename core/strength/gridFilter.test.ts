@@ -20,6 +20,7 @@ const single: SetEvidence = {
   barKg: 100,
   movedBodyKg: 0,
   equipment: 'raw',
+  barChecked: false,
   platform: false,
   reps: 1,
   made: 1,

@@ -12,6 +12,7 @@ const set = (changed: Partial<SetEvidence> = {}): SetEvidence => ({
   barKg: 100,
   movedBodyKg: 80,
   equipment: 'raw',
+  barChecked: false,
   platform: false,
   reps: 1,
   made: 1,

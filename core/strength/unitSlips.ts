@@ -1,3 +1,4 @@
+import { leastAboveGap } from './leastAboveGap.ts';
 import { equipmentParameter, type Prior } from './parameters.ts';
 import { type LiftModel, readerOf } from './readGroup.ts';
 import type { SetEvidence } from './SetEvidence.ts';
@@ -25,6 +26,8 @@ const SURE = 0.95;
 /** Fewer other weeks tell nothing of what is usual; half a year on either side is asked. */
 const FEWEST_WEEKS = 4;
 const NEAR_WEEKS = 26;
+/** A slipped day with no other one so near stands by itself (judgement). */
+const ALONE_DAYS = 14;
 const DAYS_A_WEEK = 7;
 
 /**
@@ -33,6 +36,8 @@ const DAYS_A_WEEK = 7;
  * The median over the weeks about it of the hardest set of each tells what is usual, so that a heavy day among light ones is none of these. Above
  * it the scatter is normal, for nobody is twice as strong for a day; below it Student's, for days are light. Bars that are too
  * small are not looked for: they make nobody stronger. A log that is all in pounds cannot be told from a stronger lifter's.
+ * On a day by itself one bar alone is often written down wrongly: what stands there below a gap is right, if it is no harder, as
+ * written, than usual. A bar that somebody looked at and found right is never taken for a slip.
  */
 export function unitSlips(
   sets: readonly SetEvidence[],
@@ -49,9 +54,11 @@ export function unitSlips(
     const lighterLn = Math.log((barKg / factor + movedBodyKg) / (barKg + movedBodyKg));
     return straightLn + lighterLn + table.neededFor(made) - (worn === null ? 0 : prior.mean[worn]);
   };
+  const isOpen = (i: number) => !sets[i]!.barChecked;
   const days = daysOf(sets, models).map(({ day, members }) => ({
+    day,
     week: Math.floor(day / DAYS_A_WEEK),
-    members,
+    members: members.filter(isOpen),
     made: members.filter((i) => sets[i]!.made > 0),
   }));
   const hardest = (members: readonly number[], factor: number) =>
@@ -64,16 +71,26 @@ export function unitSlips(
     const fit = (factor: number) => lnFit(offLn([i], week, factor));
     return fit(FACTORS.tenfold) + Math.log(BEGINS) > Math.max(fit(1), fit(FACTORS.pounds));
   };
-  const tenfold = days.flatMap(({ week, made }) => made.filter((i) => isTenfold(i, week)));
-  const others = days.map(({ week, members, made }) => {
-    const rest = made.filter((i) => !tenfold.includes(i));
+  const tenfold = days.flatMap(({ week, made }) => made.filter((i) => isOpen(i) && isTenfold(i, week)));
+  const others = days.map(({ day, week, members, made }) => {
+    const rest = made.filter((i) => isOpen(i) && !tenfold.includes(i));
     const lnRatio =
       rest.length === 0 ? 0 : lnFit(offLn(rest, week, FACTORS.pounds)) - lnFit(offLn(rest, week, 1));
-    return { members: members.filter((i) => !tenfold.includes(i)), lnRatio };
+    return { day, week, members: members.filter((i) => !tenfold.includes(i)), lnRatio };
   });
   const chances = slipped(others.map(({ lnRatio }) => lnRatio));
+  const inPounds = others.filter(({ members }, d) => members.length > 0 && chances[d]! > SURE);
+  const isAlone = (day: number) =>
+    inPounds.every((other) => other.day === day || Math.abs(other.day - day) > ALONE_DAYS);
+  const slippedOf = ({ day, week, members }: (typeof others)[number]) => {
+    const leastKg = leastAboveGap(members.map((i) => sets[i]!.barKg));
+    const below = members.filter((i) => sets[i]!.barKg < leastKg);
+    const belowMade = below.filter((i) => sets[i]!.made > 0);
+    const isRight = isAlone(day) && offLn(belowMade, week, 1) <= DAY_SD_LN;
+    return isRight ? members.filter((i) => !below.includes(i)) : members;
+  };
   const found: UnitSlip[] = [
-    { looksLike: 'pounds', sets: others.flatMap(({ members }, d) => (chances[d]! > SURE ? members : [])) },
+    { looksLike: 'pounds', sets: inPounds.flatMap(slippedOf) },
     { looksLike: 'tenfold', sets: tenfold },
   ];
   return found.filter((slip) => slip.sets.length > 0);

@@ -88,6 +88,7 @@ function asTaken(
     const slip = slipAt.get(at);
     const taking = slip && takings[keyOf(slip)];
     if (taking === 'leftOut') return [];
+    if (taking === 'checked') return [{ ...set, barChecked: true }];
     return slip && taking === 'asMeant' ? [withMeantBar(set, slip.looksLike)] : [set];
   });
 }

@@ -152,19 +152,24 @@ describe('sets of a file that look like pounds', () => {
   });
 
   test.each([
-    ['asWritten', 48, 220.46],
-    ['asMeant', 48, 100],
-    ['leftOut', 39, 100],
-  ] as const)('are %s all of them, one undo takes the whole file back', async (taking, count, heaviestKg) => {
-    const { ask, store } = await testApp(smallClub());
-    const body = { text: slippedText, slips: { [key]: taking } };
-    expect((await ask('POST', '/api/sets/import', body)).json).toMatchObject({ added: count, seq: 2 });
-    const log = await store.loggedSets();
-    expect(log).toHaveLength(count);
-    expect(Math.max(...log.map(({ setup }) => setup.barKg))).toBeCloseTo(heaviestKg, 2);
-    await ask('POST', '/api/undo/2');
-    expect((await store.loggedSets()).every(({ struckAt }) => struckAt !== null)).toBe(true);
-  });
+    ['asWritten', 48, 220.46, 0],
+    ['checked', 48, 220.46, 9],
+    ['asMeant', 48, 100, 0],
+    ['leftOut', 39, 100, 0],
+  ] as const)(
+    'are %s all of them, one undo takes the whole file back',
+    async (taking, count, heaviestKg, right) => {
+      const { ask, store } = await testApp(smallClub());
+      const body = { text: slippedText, slips: { [key]: taking } };
+      expect((await ask('POST', '/api/sets/import', body)).json).toMatchObject({ added: count, seq: 2 });
+      const log = await store.loggedSets();
+      expect(log).toHaveLength(count);
+      expect(Math.max(...log.map(({ setup }) => setup.barKg))).toBeCloseTo(heaviestKg, 2);
+      expect(log.filter(({ barChecked }) => barChecked)).toHaveLength(right);
+      await ask('POST', '/api/undo/2');
+      expect((await store.loggedSets()).every(({ struckAt }) => struckAt !== null)).toBe(true);
+    },
+  );
 
   test('are seen by what the log knows of the lifter, and not taken again once they were taken as meant', async () => {
     const { ask } = await testApp(smallClub());

@@ -97,6 +97,7 @@ export function drawLifter(model: ModelName, lift: Lift, random: Chance): OtherL
       barKg,
       movedBodyKg,
       equipment: 'raw',
+      barChecked: false,
       platform: false,
       reps,
       made,

@@ -94,7 +94,8 @@ export function SetForm(props: {
         maxSi={1000}
         required
         hint="Bar, discs and collars together."
-        onChange={(barKg) => putSetup({ barKg })}
+        // Another bar than the one that was looked at.
+        onChange={(barKg) => put({ setup: { ...setup, barKg }, barChecked: false })}
       />
       <FigureField
         key={`reps ${taken}`}

@@ -10,7 +10,7 @@ import { useToast } from '#web/parts/Toast.tsx';
 import { MeantBars } from '#web/setup/MeantBars.tsx';
 import { givenAgain } from '#web/setup/setDraft.ts';
 
-/** Sets that look as if their bars had been written down in another unit, to be put right at one tap; nothing where there are none. */
+/** Sets that look as if their bars had been written down in another unit, to be put right, or said to be right, at one tap; nothing where there are none. */
 export function SlippedSets(props: {
   lift: Lift;
   slips: StrengthEstimate['slips'];
@@ -77,6 +77,13 @@ function SlipOfLog(props: {
             onClick={() => void correct((set) => withMeantBar(set, looksLike), `${meant.done} in`)}
           >
             {meant.word} in {count}
+          </button>
+          <button
+            type="button"
+            disabled={writer.busy}
+            onClick={() => void correct((set) => ({ ...set, barChecked: true }), 'Marked as right')}
+          >
+            {logged.length === 1 ? 'It is right' : 'They are right'}
           </button>
           <button type="button" disabled={writer.busy} onClick={() => void correct(() => null, 'Struck')}>
             Strike {logged.length === 1 ? 'it' : 'them'}

@@ -27,7 +27,8 @@ export function SlipsFound(props: {
             showLabel
             options={[
               { value: 'asMeant', word: meantWord[slip.looksLike] },
-              { value: 'asWritten', word: 'as written' },
+              { value: 'checked', word: 'as written, right' },
+              { value: 'asWritten', word: 'as written, look later' },
               { value: 'leftOut', word: 'leave out' },
             ]}
             value={takings[slip.key] ?? 'asWritten'}
@@ -36,8 +37,8 @@ export function SlipsFound(props: {
         </div>
       ))}
       <p className="small quiet">
-        Sets taken as written stay out of the estimate of strength as long as they look like this; on the
-        lifter's page they can be changed later.
+        The estimate of strength reads what you say is right. Sets to be looked at later stay out of it, and
+        are asked about on the lifter's page.
       </p>
     </section>
   );

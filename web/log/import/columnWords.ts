@@ -11,6 +11,7 @@ export const columnWords: Record<LogColumn, string> = {
   startHeight: 'Height of box, pins, boards, blocks',
   equipment: 'Lifted in: raw, wraps ...',
   bar: 'Weight on the bar',
+  barChecked: 'Weight looked at, and right',
   rack: 'Rack',
   bands: 'Bands',
   chains: 'Chains',
