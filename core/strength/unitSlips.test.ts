@@ -28,12 +28,12 @@ test('a day that is all in pounds is slipped whole, and so is each day of a run'
   expect(slippedIn(run)).toEqual([...withEmptyBar, inPounds(90)]);
 });
 
-test('a plate a side more is a step and no gap: 135 and 225 lb are slipped together', () => {
-  expect(slippedOn(135, 225)).toEqual([135, 225]);
+test('a plate a side more is a step and no gap: 135, 225 and 315 lb are slipped together', () => {
+  const inLb = [135, 225, 315];
+  expect(slippedIn([...weeksOf(142), ...day(38, ...inLb)])).toEqual(inLb);
 });
 
 test('what stands below a gap is right only where it is no harder, as written, than usual', () => {
-  // For a lifter of 80 kg: 130 kg is far too much, 85 kg is a usual day.
   expect(slippedOn(85, inPounds(90))).toEqual([inPounds(90)]);
   expect(slippedOn(110, inPounds(90))).toEqual([110, inPounds(90)]);
 });
@@ -49,8 +49,11 @@ test('a bar that somebody looked at and found right is no slip, and the others o
   expect(slippedIn([...weeks, ...tenfold.map((set) => ({ ...set, barChecked: isHeavy(set) }))])).toEqual([]);
 });
 
-/** Singles of a lifter who presses 80 kg once a week. */
-const weeks = [0, 1, 2, 3, 4, 7, 8, 9, 10, 11].flatMap((week) => day(7 * week, 80));
+/** Singles of a lifter who presses so much once a week. */
+function weeksOf(barKg: number): SetEvidence[] {
+  return [0, 1, 2, 3, 4, 7, 8, 9, 10, 11].flatMap((week) => day(7 * week, barKg));
+}
+const weeks = weeksOf(80);
 
 function slippedOn(...barsKg: number[]): number[] {
   return slippedIn([...weeks, ...day(38, ...barsKg)]);
