@@ -14,7 +14,7 @@ export interface SlipInLift {
   ids: string[];
 }
 
-/** Looks for slips of unit as the estimate does, without estimating strength: in hundredths of a second. */
+/** Looks for slips of unit as the estimate does, by what most lifters do and without estimating strength: in hundredths of a second. */
 export function slipsInLift(
   records: CapabilityRecords,
   log: readonly LoggedSet[],
@@ -22,7 +22,8 @@ export function slipsInLift(
 ): SlipInLift[] {
   const { sets, ids } = evidenceOf(records, log, lifterId, lift, on);
   if (sets.length === 0) return [];
-  const model = liftModelOf(lift, riggingOf(records, lifterId, lift, competitionSetup(lift), on));
-  const found = unitSlips(sets, modelsOf(sets, model).models, model, populationPrior(lift));
+  const reference = riggingOf(records, lifterId, lift, competitionSetup(lift), on);
+  const model = liftModelOf(lift, reference, 'usual');
+  const found = unitSlips(sets, modelsOf(sets, model, 'usual').models, model, populationPrior(lift));
   return found.map((slip) => ({ looksLike: slip.looksLike, ids: slip.sets.map((i) => ids[i]!) }));
 }

@@ -2,6 +2,7 @@ import type { CapabilityRecords } from '#contract/assemble/assembleCapability.ts
 import { slipsInLift } from '#contract/estimate/slipsInLift.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { grouped } from '#core/evidence/grouped.ts';
 import type { NewSet } from './againstLog.ts';
 import type { LooksLike, MeantBar } from './meantBar.ts';
 
@@ -48,17 +49,18 @@ export function slipsInFile(
   const logged = fresh.map(
     ({ set, at }): LoggedSet => ({ ...set, id: `${IN_FILE}${at}`, loggedAt: '', struckAt: null }),
   );
-  const lifts = new Map(
-    fresh.map(({ set: { lifterId, lift } }) => [`${lifterId} ${lift}`, { lifterId, lift }]),
-  );
-  return [...lifts.values()].flatMap((of) => {
-    const isOwn = ({ lifterId, lift }: LoggedSet) => lifterId === of.lifterId && lift === of.lift;
-    const all = [...log.filter(isOwn), ...logged.filter(isOwn)];
-    return slipsInLift(records, all, { ...of, on: today }).flatMap(({ looksLike, ids }) => {
+  const all = grouped([...log, ...logged], liftKey);
+  return [...grouped(logged, liftKey)].flatMap(([key, [first]]) => {
+    const of = { lifterId: first!.lifterId, lift: first!.lift };
+    return slipsInLift(records, all.get(key)!, { ...of, on: today }).flatMap(({ looksLike, ids }) => {
       const at = ids.flatMap((id) => placeOf.get(id) ?? []);
       return at.length === 0 ? [] : [{ ...of, looksLike, at }];
     });
   });
+}
+
+function liftKey({ lifterId, lift }: LoggedSet): string {
+  return `${lifterId} ${lift}`;
 }
 
 /** No id of the log begins so. */

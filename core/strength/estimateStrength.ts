@@ -11,7 +11,7 @@ import { propose } from './propose.ts';
 import type { Rigging } from './Rigging.ts';
 import type { LiftModel } from './readGroup.ts';
 import { isOfShape } from './readShape.ts';
-import { tabulateResponse } from './response.ts';
+import { type ShapesTold, tabulateResponse } from './response.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { type Session, sessionsOf } from './sessions.ts';
 import { setModel } from './setModel.ts';
@@ -164,11 +164,11 @@ function effortFor(sessions: number): Effort {
 }
 
 /** The lift's population model with the straight lift of one lifter's own range. */
-export function liftModelOf(lift: Lift, reference: Rigging): LiftModel {
+export function liftModelOf(lift: Lift, reference: Rigging, told: ShapesTold = 'all'): LiftModel {
   const shape = populationShape(lift);
   const tiring = tiringOf(lift);
   // Without bands and chains the limit does not depend on the mass: any will do.
-  const straight = tabulateResponse(reference, shape, tiring, ANY_KG, ANY_KG);
+  const straight = tabulateResponse(reference, shape, tiring, ANY_KG, ANY_KG, told);
   return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG), 0) };
 }
 const ANY_KG = 100;

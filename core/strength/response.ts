@@ -100,6 +100,9 @@ const MASS_STEP_LN = 0.3;
 /** Without bands and chains the mass does not matter: one place on the ladder stands for all. */
 const ANY_STEP = 15;
 
+/** Which shapes a table is made for; `usual`: the population's stands for all, for who asks only what most lifters do. */
+export type ShapesTold = 'all' | 'usual';
+
 /**
  * Tables of one rigging for total masses from `lowKg` to `highKg`. Throws RangeError where no strength makes the rep.
  */
@@ -109,6 +112,7 @@ export function tabulateResponse(
   tiring: Tiring,
   lowKg: number,
   highKg: number,
+  told: ShapesTold = 'all',
 ): Response {
   const compiled = compileLoad({ ...rigging.load, barKg: lowKg });
   const { load } = compiled;
@@ -119,8 +123,8 @@ export function tabulateResponse(
   return {
     lnTotals,
     tables: lnTotals.map((lnTotal) =>
-      keptTable(shape, rigging, compiled, lnTotal, () =>
-        tabulate(rigging, shape, tiring, compiled, Math.exp(lnTotal)),
+      keptTable(shape, told, rigging, compiled, lnTotal, () =>
+        tabulate(rigging, shape, tiring, compiled, Math.exp(lnTotal), told),
       ),
     ),
   };
@@ -141,6 +145,7 @@ function tabulate(
   tiring: Tiring,
   anyBar: CompiledLoad,
   totalKg: number,
+  told: ShapesTold,
 ): ResponseTable {
   // Bar and body rise together, so that all of the mass may as well be on the bar.
   const compiled = griddedLoad(withBarKg(anyBar, totalKg), CELLS);
@@ -153,12 +158,17 @@ function tabulate(
   const usual = repsAbove(compiled, middle, usualCurve, middleN, tiring, EVERY_ROOT);
   const nodes = shapeNodes(shape, rigging.start);
   const shapes = shapesOf(nodes);
-  const curves = nodes.slope.map((by) => griddedCurve(compiled, { ...middle, slope: middle.slope + by }));
   const limitsN: number[] = [];
   const speedMps = new Float64Array(shapes.length * ROOTS);
   const effortS = new Float64Array(shapes.length * ROOTS);
   const stopS = new Float64Array(shapes.length * STOP_ROOTS.length);
-  shapes.forEach(({ lnMaxSpeed, slope, rebound, j, k }, i) => {
+  const put = (i: number, { limitN, speeds, efforts, stops }: ShapeRow) => {
+    limitsN.push(limitN);
+    speedMps.set(speeds, i * ROOTS);
+    effortS.set(efforts, i * ROOTS);
+    stopS.set(stops, i * STOP_ROOTS.length);
+  };
+  const rowOf = ({ lnMaxSpeed, slope, rebound, j, k }: (typeof shapes)[number], curve: Curve): ShapeRow => {
     const capability: Capability = {
       ...middle,
       maxSpeedMps: middle.maxSpeedMps * Math.exp(lnMaxSpeed),
@@ -166,13 +176,22 @@ function tabulate(
       rebound,
     };
     const guessN = guessFrom(limitsN, nodes, j, k) ?? middleN;
-    const limitN = limitStrength(compiled, capability, curves[j]!, guessN, 0.01);
-    limitsN.push(limitN);
-    const { speeds, efforts } = repsAbove(compiled, capability, curves[j]!, limitN, tiring, SOME_ROOTS);
-    speedMps.set(likeUsual(speeds, usual.speeds), i * ROOTS);
-    effortS.set(likeUsual(efforts, usual.efforts), i * ROOTS);
-    stopS.set(stopsBelow(compiled, capability, curves[j]!, limitN), i * STOP_ROOTS.length);
-  });
+    const limitN = limitStrength(compiled, capability, curve, guessN, 0.01);
+    const { speeds, efforts } = repsAbove(compiled, capability, curve, limitN, tiring, SOME_ROOTS);
+    return {
+      limitN,
+      speeds: likeUsual(speeds, usual.speeds),
+      efforts: likeUsual(efforts, usual.efforts),
+      stops: stopsBelow(compiled, capability, curve, limitN),
+    };
+  };
+  if (told === 'all') {
+    const curves = nodes.slope.map((by) => griddedCurve(compiled, { ...middle, slope: middle.slope + by }));
+    shapes.forEach((one, i) => put(i, rowOf(one, curves[one.j]!)));
+  } else {
+    const stops = stopsBelow(compiled, middle, usualCurve, middleN);
+    shapes.forEach((_, i) => put(i, { limitN: middleN, ...usual, stops }));
+  }
   return {
     lnLimit: Float64Array.from(limitsN, (limitN) => Math.log(limitN / weightN)),
     speedMps,
@@ -181,6 +200,14 @@ function tabulate(
     peakRatio: usual.peaks.map((peak, j) => (usual.speeds[j]! > 0 ? peak / usual.speeds[j]! : 1)),
     bandShare: meanBandShare(compiled),
   };
+}
+
+/** What a table holds of one shape; `limitN` makes just the rep. */
+interface ShapeRow {
+  limitN: number;
+  speeds: Float64Array;
+  efforts: Float64Array;
+  stops: readonly number[];
 }
 
 /** The next limit by what those found before say: changed as it changed beside there; at an outer top speed the middle's. */

@@ -19,6 +19,7 @@ const stores = new WeakMap<PopulationShape, Map<string, unknown>>();
  */
 export function keptTable<Table>(
   shape: PopulationShape,
+  kind: string,
   rigging: Rigging,
   compiled: CompiledLoad,
   lnTotal: number,
@@ -26,7 +27,7 @@ export function keptTable<Table>(
 ): Table {
   const store = stores.get(shape) ?? new Map<string, unknown>();
   stores.set(shape, store);
-  const key = `${likenessOf(rigging, compiled)} ${lnTotal.toFixed(4)}`;
+  const key = `${kind} ${likenessOf(rigging, compiled)} ${lnTotal.toFixed(4)}`;
   const kept = store.get(key);
   if (kept !== undefined) return kept as Table;
   const made = make();
