@@ -78,3 +78,25 @@ test('a rack sheet says all of a set that goes by its speed, on either paper', a
     await expect.poll(beyond).toBeLessThanOrEqual(0.5);
   }
 });
+
+test("a lifter's page on paper keeps its figures and shows nothing to press", async ({ page }) => {
+  await page.goto('/lifters/lifter-ilse');
+  const pressed = [
+    'Change',
+    'Beside another lifter',
+    'Hang chains',
+    'Add heights',
+    'Write down a best',
+    'Weigh in',
+  ];
+  const chosen = page.getByRole('radio', { name: 'squat' }).first().locator('..');
+  const other = page.getByRole('radio', { name: 'deadlift' }).first().locator('..');
+  for (const name of pressed) await expect(page.getByRole('button', { name }).first()).toBeVisible();
+  await expect(other).toBeVisible({ timeout: 60_000 });
+  await page.emulateMedia({ media: 'print' });
+  for (const name of pressed) await expect(page.getByRole('button', { name })).toHaveCount(0);
+  await expect(page.getByRole('slider').filter({ visible: true })).toHaveCount(1);
+  await expect(page.getByLabel('On the bar', { exact: true })).toBeVisible();
+  await expect(chosen).toBeVisible();
+  await expect(other).toBeHidden();
+});

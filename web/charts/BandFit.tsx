@@ -2,6 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
 import { useId } from 'react';
 import { type ChartUnits, lengthText } from './ChartUnits.ts';
+import { curveNames, type Place } from './curveNames.ts';
 import { Plot } from './Plot.tsx';
 import { PlotFrame } from './PlotFrame.tsx';
 import { paint } from './paint.ts';
@@ -73,6 +74,9 @@ export function BandFit(props: {
   const px = (lengthM: number) => x(lengthM / units.metrePerLength);
   const py = (forceN: number) => y(forceN / units.newtonPerMass);
   const floorY = heightPx - room.bottom;
+  const placesOf = (points: readonly { lengthM: number; tensionN: number }[]) =>
+    points.map(({ lengthM, tensionN }): Place => [px(lengthM), py(tensionN)]);
+  const besides = others.map(({ name, points }) => ({ name, places: placesOf(points) }));
   return (
     <Plot label={summary(props)} widthPx={widthPx} heightPx={heightPx}>
       <clipPath id={clip}>
@@ -100,9 +104,7 @@ export function BandFit(props: {
           <FittedCurve key={curve.direction} curve={curve} px={px} py={py} />
         ))}
       </g>
-      {others.map((other) => (
-        <OtherCurve key={other.name} other={other} px={px} py={py} />
-      ))}
+      <OtherCurves fitted={curves.map(({ points }) => placesOf(points))} others={besides} />
       {measuredToM !== null && (
         <MeasuredTo
           x={px(measuredToM)}
@@ -202,39 +204,38 @@ function MeasuredTo({ x, topY, floorY, text }: { x: number; topY: number; floorY
   );
 }
 
-function OtherCurve(props: {
-  other: { name: string; points: readonly { lengthM: number; tensionN: number }[] };
-  px: (m: number) => number;
-  py: (n: number) => number;
+function OtherCurves(props: {
+  fitted: readonly (readonly Place[])[];
+  others: readonly { name: string; places: readonly Place[] }[];
 }) {
-  const { other, px, py } = props;
-  const last = other.points.at(-1);
-  if (last === undefined) return null;
-  const draw = line<{ lengthM: number; tensionN: number }>(
-    (p) => px(p.lengthM),
-    (p) => py(p.tensionN),
-  );
+  const draw = line<Place>();
   return (
     <g>
-      <path
-        d={draw(other.points) ?? ''}
-        fill="none"
-        stroke={paint.ink}
-        strokeWidth="1.5"
-        strokeDasharray="1 5"
-        strokeLinecap="round"
-      />
-      <text
-        x={px(last.lengthM) - 4}
-        y={py(last.tensionN) - 8}
-        textAnchor="end"
-        fill={paint.ink}
-        stroke={paint.paper}
-        strokeWidth="3"
-        paintOrder="stroke"
-      >
-        {other.name}
-      </text>
+      {props.others.map(({ name, places }) => (
+        <path
+          key={name}
+          d={draw([...places]) ?? ''}
+          fill="none"
+          stroke={paint.ink}
+          strokeWidth="1.5"
+          strokeDasharray="1 5"
+          strokeLinecap="round"
+        />
+      ))}
+      {curveNames(props.fitted, props.others).map(({ name, x, y }) => (
+        <text
+          key={name}
+          x={x}
+          y={y}
+          textAnchor="end"
+          fill={paint.ink}
+          stroke={paint.paper}
+          strokeWidth="3"
+          paintOrder="stroke"
+        >
+          {name}
+        </text>
+      ))}
     </g>
   );
 }
@@ -258,7 +259,9 @@ function SafeTo(props: { x: number; toX: number; topY: number; floorY: number; t
         textAnchor="end"
         fill={paint.stop}
         stroke={paint.paper}
-        strokeWidth="3"
+        // Wide enough that a line behind the words does not show between them.
+        strokeWidth="8"
+        strokeLinejoin="round"
         paintOrder="stroke"
       >
         {text}

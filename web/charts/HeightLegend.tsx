@@ -39,7 +39,7 @@ export function HeightLegend({ lifts = false, moves }: { lifts?: boolean; moves:
         </svg>
         bar speed and its slowest point
       </span>
-      <span>
+      <span className="screen-only">
         <svg width="20" height="22" aria-hidden="true">
           <rect
             x="5"

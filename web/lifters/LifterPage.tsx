@@ -58,7 +58,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
   return (
     <div className="stack loose">
       <div className="row ends">
-        <Link href="/" className="lifters-back">
+        <Link href="/" className="lifters-back screen-only">
           All lifters
         </Link>
         <LiftsAwaited awaited={known.awaited} />

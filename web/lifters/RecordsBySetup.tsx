@@ -77,8 +77,10 @@ export function RecordsBySetup(props: {
         <Nearest opened={opened} rows={rows} />
       ) : (
         <p className="small quiet">
-          A record counts against the same setup only. Open one to see the setups most like it beside it, all
-          as straight weight.
+          A record counts against the same setup only.{' '}
+          <span className="screen-only">
+            Open one to see the setups most like it beside it, all as straight weight.
+          </span>
         </p>
       )}
     </>

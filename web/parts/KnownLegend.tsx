@@ -10,7 +10,8 @@ export function KnownLegend() {
       <Known value={height} unit={length} known="measured" /> was measured.{' '}
       <Known value={height} unit={length} known="estimated" interval={range} /> is estimated; 95 times in 100
       the true height lies in the range. <Known value={height} unit={length} known="assumed" /> rests on an
-      assumption. Tap a number to read where it is from and how to measure it.
+      assumption.{' '}
+      <span className="screen-only">Tap a number to read where it is from and how to measure it.</span>
     </p>
   );
 }
