@@ -107,7 +107,7 @@ test('a wrong reading gets one sentence, a removed one comes back', async ({ pag
   await expect(rows).toHaveCount(1);
 });
 
-test('a force that falls while the loop grows is asked about, typed or in a file, and taken once the coach says so', async ({
+test('a force that falls while the loop grows, or far below another day, is asked about, typed or in a file, and taken once the coach says so', async ({
   page,
 }) => {
   await addPair(page);
@@ -122,6 +122,11 @@ test('a force that falls while the loop grows is asked about, typed or in a file
   await page.getByRole('button', { name: 'It is right: keep it' }).click();
   await expect(rows).toHaveCount(2);
   await expect(page.getByRole('button', { name: 'Keep reading' })).toBeVisible();
+  // Another day at 160 cm, 9 kg instead of 20.
+  await page.getByLabel('Read on').fill('2026-01-05');
+  await typeReading(page, '160', '9');
+  await expect(page.getByRole('alert')).toContainText('55 % less force at 160 cm than on');
+  await expect(rows).toHaveCount(2);
 
   await page.goto('/gear');
   await page.getByText('Readings as a spreadsheet file').click();

@@ -238,6 +238,10 @@ describe('a file that is read', () => {
     ]);
     // A new shorter reading beside a known longer one is the new line's slip.
     expect(ask('Wide 1,a,2026-11-25,1.2,300\n').questions).toMatchObject([{ line: 2 }]);
+    // Half of what the pair was read with on another day, at the same length; a tenth less is wear.
+    const low = ask('Wide 1,a,2025-11-25,1.4,80\nWide 1,a,2025-11-25,1.5,100\n');
+    expect(low.questions).toMatchObject([{ line: 3, message: expect.stringContaining('50 % less force') }]);
+    expect(ask('Wide 1,a,2025-11-25,1.5,180\n').questions).toEqual([]);
   });
 
   test('refuses a reading of a slack loop and a rest length that makes one, by line and column', () => {

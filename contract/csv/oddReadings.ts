@@ -1,10 +1,13 @@
 import type { ClubRecords, KindName } from '#contract/records/allKinds.ts';
 import type { BandReadingRecord } from '#contract/records/gear.ts';
-import { type FallingQuestion, fallingQuestions } from '#contract/words/fallingQuestions.ts';
+import { type ReadingQuestion, readingQuestions } from '#contract/words/readingQuestions.ts';
 import type { CsvProblem } from './CsvProblem.ts';
 import type { ReadRow } from './readRow.ts';
 
-/** Lines whose force falls while the length grows: asked about, for nobody but the coach can say that they are right. */
+/**
+ * Lines whose force falls while the length grows, or lies far below another day's: asked about, for nobody but the coach can
+ * say that they are right.
+ */
 export function oddReadings<K extends KindName>(
   kind: K,
   rows: ReadRow<K>[],
@@ -22,9 +25,9 @@ export function oddReadings<K extends KindName>(
       const lines = added.filter(({ record }) => isOfLoop(record));
       if (lines.length === 0) return [];
       const readings = lines.map(({ record }) => record);
-      return fallingQuestions(pair, side, club.bandReading.filter(isOfLoop), readings).map(
-        ({ fall, sentence }) => ({
-          line: lineOf(lines, fall),
+      return readingQuestions(pair, side, club.bandReading.filter(isOfLoop), readings).map(
+        ({ at, sentence }) => ({
+          line: lineOf(lines, at),
           column: 'force_N',
           message: `Band ${side} of pair "${pair.label}": ${sentence}`,
         }),
@@ -34,20 +37,22 @@ export function oddReadings<K extends KindName>(
   return questions.toSorted((a, b) => a.line - b.line);
 }
 
-/** The line that brought the fall: that of the longer reading, or of the shorter one where only that is new. */
+/** The line that brought it: the one nearest to a place of the question, of places alike near the first. */
 function lineOf(
   lines: readonly { line: number; record: BandReadingRecord }[],
-  { direction, longer, shorter }: FallingQuestion['fall'],
+  places: ReadingQuestion['at'],
 ): number {
-  const nearest = ({ lengthM, forceN }: FallingQuestion['fall']['longer']) =>
+  const near = places.flatMap((place) =>
     lines
-      .filter(({ record }) => record.direction === direction)
+      .filter(({ record }) => record.direction === place.direction)
+      .filter(({ record }) => place.takenOn === undefined || record.takenOn === place.takenOn)
       .map(({ line, record }) => ({
         line,
-        offM: Math.abs(record.lengthM - lengthM),
-        offN: Math.abs(record.forceN - forceN),
+        offM: Math.abs(record.lengthM - place.lengthM),
+        offN: Math.abs(record.forceN - place.forceN),
       }))
-      .toSorted((a, b) => a.offM - b.offM || a.offN - b.offN)[0]!;
-  const [atLonger, atShorter] = [nearest(longer), nearest(shorter)];
-  return (atShorter.offM < atLonger.offM ? atShorter : atLonger).line;
+      .toSorted((a, b) => a.offM - b.offM || a.offN - b.offN)
+      .slice(0, 1),
+  );
+  return near.toSorted((a, b) => a.offM - b.offM)[0]!.line;
 }

@@ -1,4 +1,5 @@
 import type { FallingForce } from '#core/band/fallingForces.ts';
+import { timesRest } from './timesRest.ts';
 
 /**
  * What is odd about two readings, and what to do. `lengthText` writes a length as the reader typed it; left out: as a multiple
@@ -7,7 +8,7 @@ import type { FallingForce } from '#core/band/fallingForces.ts';
 export function fallingSentence(
   { direction, shorter, longer }: FallingForce,
   restLengthM: number,
-  lengthText = (lengthM: number) => `${(lengthM / restLengthM).toFixed(2)} times its rest length`,
+  lengthText = (lengthM: number) => timesRest(lengthM, restLengthM),
 ): string {
   const less = Math.round(100 * (1 - longer.forceN / shorter.forceN));
   const way = direction === 'loading' ? 'lengthening' : 'shortening';

@@ -1,9 +1,10 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import type { BandPair } from '#contract/records/gear.ts';
-import { fallingQuestions } from '#contract/words/fallingQuestions.ts';
+import { readingQuestions } from '#contract/words/readingQuestions.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
 import { Choice } from '#web/parts/Choice.tsx';
+import { dateText } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -61,7 +62,8 @@ export function ReadingForm(props: {
       return;
     }
     const reading = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
-    const [question] = fallingQuestions(pair, side.side, side.everything, [reading], say);
+    const writes = { lengthText: say, dateText };
+    const [question] = readingQuestions(pair, side.side, side.everything, [reading], writes);
     // What is odd is asked about once; a second press says that it is right.
     if (question && odd === null) return setOdd(question.sentence);
     try {
