@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import { Piscina } from 'piscina';
 import type { Ranks } from './calibrateOne.ts';
+import { percent } from './percent.ts';
 import { rankSummary } from './rankSummary.ts';
 import { wholeFrom } from './wholeFrom.ts';
 
@@ -48,10 +49,6 @@ function print(all: readonly Ranks[], seed: number): void {
   for (const name of new Set(all.flatMap(({ ranks }) => Object.keys(ranks)))) {
     const ranks = all.flatMap((lifter) => lifter.ranks[name] ?? []);
     const { count, in80, in95, p } = rankSummary(ranks);
-    console.log(`| ${name} | ${count} | ${percent(in80)} | ${percent(in95)} | ${p.toFixed(3)} |`);
+    console.log(`| ${name} | ${count} | ${percent(in80, 1)} | ${percent(in95, 1)} | ${p.toFixed(3)} |`);
   }
-}
-
-function percent(share: number): string {
-  return `${(100 * share).toFixed(1)} %`;
 }

@@ -1,6 +1,7 @@
 import { Command, Option } from 'commander';
 import { Piscina } from 'piscina';
 import type { Lift } from '#core/lifter/populationShape.ts';
+import { percent } from './percent.ts';
 import { modelNames } from './situations/otherModels.ts';
 import { type Situation, situations } from './situations/situationLog.ts';
 import type { SituationAsked, SituationResult } from './situations/situationOne.ts';
@@ -46,7 +47,7 @@ function kindOf({ lift, model }: Pick<SituationAsked, 'lift' | 'model'>): number
 
 function lineOf(row: readonly SituationResult[]): string {
   const { situation, lift, model } = row[0]!;
-  const share = (is: (one: SituationResult) => boolean) => percent(row.filter(is).length / row.length);
+  const share = (is: (one: SituationResult) => boolean) => percent(row.filter(is).length / row.length, 0);
   const mean = (value: (one: SituationResult) => number) =>
     row.reduce((sum, one) => sum + value(one), 0) / row.length;
   const off = Math.exp(mean(({ medianKg, truthKg }) => Math.log(medianKg / truthKg))) - 1;
@@ -58,11 +59,7 @@ function lineOf(row: readonly SituationResult[]): string {
     row.length,
     share(({ isIn80 }) => isIn80),
     share(({ isIn95 }) => isIn95),
-    `${off > 0 ? '+' : ''}${percent(off)}`,
-    percent(half),
+    `${off > 0 ? '+' : ''}${percent(off, 0)}`,
+    percent(half, 0),
   ].join(' | ')} |`;
-}
-
-function percent(share: number): string {
-  return `${(100 * share).toFixed(0)} %`;
 }

@@ -5,6 +5,7 @@ import { allocate } from './allocate.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import type { RackGear } from './Gear.ts';
 import { leastByTrying, misfit, pairs, rankingOf } from './tests/allocationByRules.ts';
+import { anyPair } from './tests/manyPieces.ts';
 
 /** Up to two pairs in up to two hookups and one kind of chain, of which racks may list different numbers. */
 const gears = fc
@@ -18,14 +19,7 @@ const gears = fc
       collarsKg: 0,
       discs: [],
       hookups: ways.flatMap((count, pair) =>
-        Array.from({ length: count }, (_, way) => ({
-          pairId: `p${pair}`,
-          hookupId: `h${way}`,
-          anchorId: 'a',
-          ratedLoadN: null,
-          rigged: [],
-          measured: null,
-        })),
+        Array.from({ length: count }, (_, way) => anyPair(`p${pair}`, `h${way}`)),
       ),
       chains: [
         {

@@ -9,6 +9,7 @@ import type { RackGear } from './Gear.ts';
 import { prescribe } from './prescribe.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds, type SearchRules } from './SearchRules.ts';
+import { anyPair, readPair } from './tests/manyPieces.ts';
 
 // The starting values of a squat in docs/model.md; strength for a maximum of some 300 kg.
 const capability = squatCapability;
@@ -64,35 +65,16 @@ const twoOnOnePeg = (ratedLoadN: number): RackGear => ({
   discs: [],
   chains: [],
   hookups: [400, 300].map((forceN, i) => ({
-    pairId: `p${i}`,
-    hookupId: 'h',
-    anchorId: 'low',
+    ...anyPair(`p${i}`),
     ratedLoadN,
-    rigged: [],
     measured: read(forceN),
   })),
 });
-const band = (forceN: number) => ({
-  pairId: `p${forceN}`,
-  hookupId: 'h',
-  anchorId: 'low',
-  ratedLoadN: null,
-  rigged: [],
-  measured: {
-    count: 1,
-    verticalAt: [
-      { zM: 0.9, forceN: 0 },
-      { zM: 1.5, forceN },
-    ],
-  },
-});
+const band = (forceN: number) => readPair(`p${forceN}`, { zM: 0.9, forceN: 0 }, { zM: 1.5, forceN });
 
 /** A pair that pulls in a straight line from a height on, up to 300 N at lockout. */
-const rising = (fromM: number, pairId: string) => ({
-  ...twoOnOnePeg(9000).hookups[0]!,
-  pairId,
-  measured: { count: 1, verticalAt: [0, 300].map((forceN, i) => ({ zM: [fromM, 1.5][i]!, forceN })) },
-});
+const rising = (fromM: number, pairId: string) =>
+  readPair(pairId, { zM: fromM, forceN: 0 }, { zM: 1.5, forceN: 300 });
 
 describe('what may be proposed', () => {
   it('never stretches a band too far, never overloads an anchor by all its bands together, never hangs a slack pair', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { anotherProposal, isAnotherSet } from './anotherProposal.ts';
 import type { GearSet, RackGear } from './Gear.ts';
+import { readPair } from './tests/manyPieces.ts';
 
 const set = (hookups: number[], ...chainPairs: number[]): GearSet => ({ hookups, chainPairs });
 const setup = (barKg: number, ...hookups: number[]) => ({ set: set(hookups), barKg, misfit: 0.02 });
@@ -26,14 +27,9 @@ describe('another proposal', () => {
     collarsKg: 0,
     discs: [{ massKg: STEP_KG / 2, pairs: 80 }],
     chains: [],
-    hookups: pullsKg.map((kg, i) => ({
-      pairId: `p${i}`,
-      hookupId: 'h',
-      anchorId: 'a',
-      ratedLoadN: null,
-      rigged: [],
-      measured: { count: 1, verticalAt: [0.5, 1].map((zM) => ({ zM, forceN: kg * G })) },
-    })),
+    hookups: pullsKg.map((kg, i) =>
+      readPair(`p${i}`, { zM: 0.5, forceN: kg * G }, { zM: 1, forceN: kg * G }),
+    ),
   });
   /** What nobody feels of 200 kg: 0.018 of it by the form of the day, and half a step of the bar, in squares (docs/model.md). */
   const FELT_KG = Math.hypot(0.018 * 200, STEP_KG / 2);

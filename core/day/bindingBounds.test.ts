@@ -7,6 +7,7 @@ import type { RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds, type SearchBounds } from './SearchRules.ts';
+import { readPair } from './tests/manyPieces.ts';
 
 const capability = { ...evenCapability, strengthN: 4000, slope: 0.6 };
 const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] };
@@ -17,18 +18,8 @@ const gear: RackGear = {
   discs: [20, 10, 5, 2.5].map((massKg) => ({ massKg, pairs: 3 })),
   chains: [],
   hookups: ['a', 'b'].map((pairId) => ({
-    pairId,
-    hookupId: 'h',
+    ...readPair(pairId, { zM: 0.5, forceN: 0 }, { zM: 1, forceN: 300 }),
     anchorId: pairId,
-    ratedLoadN: null,
-    rigged: [],
-    measured: {
-      count: 1,
-      verticalAt: [
-        { zM: 0.5, forceN: 0 },
-        { zM: 1, forceN: 300 },
-      ],
-    },
   })),
 };
 /** 100 of 200 kg at the bottom and 60 more at lockout: both pairs, 30 % of the maximum. */

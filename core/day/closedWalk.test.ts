@@ -4,15 +4,9 @@ import { closedWalk, walkMemory } from './closedWalk.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import { rotationChanges } from './handling.ts';
 import { setLattice } from './setLattice.ts';
+import { anyPair } from './tests/manyPieces.ts';
 
-const hookups = ['p0', 'p0', 'p1'].map((pairId, i) => ({
-  pairId,
-  hookupId: `h${i}`,
-  anchorId: 'a',
-  ratedLoadN: null,
-  rigged: [],
-  measured: null,
-}));
+const hookups = ['p0', 'p0', 'p1'].map((pairId, i) => anyPair(pairId, `h${i}`));
 const chain = { massPerMetreKg: 8, lengthM: 1, attachBelowBarM: 0, count: 2 };
 const sets = enumerateSetups({ hookups, chains: [{ chainPairId: 'c', chain, pairs: 1 }] });
 const lattice = setLattice(sets);

@@ -1,17 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { enumerateSetups } from './enumerateSetups.ts';
+import { anyPair } from './tests/manyPieces.ts';
 
 const hookupsOf = (waysOfPair: readonly number[]) =>
   waysOfPair.flatMap((ways, pair) =>
-    Array.from({ length: ways }, (_, way) => ({
-      pairId: `p${pair}`,
-      hookupId: `h${way}`,
-      anchorId: 'a',
-      ratedLoadN: null,
-      rigged: [],
-      measured: null,
-    })),
+    Array.from({ length: ways }, (_, way) => anyPair(`p${pair}`, `h${way}`)),
   );
 const chain = { massPerMetreKg: 10, lengthM: 1, attachBelowBarM: 0, count: 2 };
 

@@ -3,23 +3,14 @@ import { fitBand } from '#core/band/fitBand.ts';
 import { anchorPulls } from './anchorPulls.ts';
 import type { PairHookup } from './Gear.ts';
 import { hookupReach, isUsable } from './hookupReach.ts';
+import { readPair } from './tests/manyPieces.ts';
 
 const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 9.80665, path: [] };
 
 /** A pair read on a scale at bottom and lockout. */
 const read = (bottomN: number, lockoutN: number, ratedLoadN: number | null = null): PairHookup => ({
-  pairId: `${bottomN} ${lockoutN}`,
-  hookupId: 'h',
-  anchorId: 'a',
+  ...readPair(`${bottomN} ${lockoutN}`, { zM: 0.5, forceN: bottomN }, { zM: 1, forceN: lockoutN }),
   ratedLoadN,
-  rigged: [],
-  measured: {
-    count: 1,
-    verticalAt: [
-      { zM: 0.5, forceN: bottomN },
-      { zM: 1, forceN: lockoutN },
-    ],
-  },
 });
 /** A pair of loops of 0.5 m, neo-Hookean of 200 N, right above or below the bar's sleeves. */
 const hung = (zM: number, ratedLoadN: number | null = null): PairHookup => ({

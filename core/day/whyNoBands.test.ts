@@ -5,6 +5,7 @@ import type { RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds, type SearchRules } from './SearchRules.ts';
+import { readPair } from './tests/manyPieces.ts';
 import { whyNoBands } from './whyNoBands.ts';
 
 /** A made-up lifter who holds 200 kg at every height and carries no body. */
@@ -16,18 +17,8 @@ const gearOf = (pullsN: number[], ratedLoadN: number | null = null): RackGear =>
   discs: [],
   chains: [],
   hookups: pullsN.map((forceN, i) => ({
-    pairId: `p${i}`,
-    hookupId: 'h',
-    anchorId: 'a',
+    ...readPair(`p${i}`, { zM: 0.5, forceN: 0 }, { zM: 1, forceN }),
     ratedLoadN,
-    rigged: [],
-    measured: {
-      count: 1,
-      verticalAt: [
-        { zM: 0.5, forceN: 0 },
-        { zM: 1, forceN },
-      ],
-    },
   })),
 });
 const percent: LifterTask['aim'] = {

@@ -3,6 +3,7 @@ import type { AllocationInput } from '../Allocation.ts';
 import { enumerateSetups } from '../enumerateSetups.ts';
 import type { GearSet, RackGear } from '../Gear.ts';
 import type { SetupRanking } from '../SetupRanking.ts';
+import { anyPair } from './manyPieces.ts';
 
 /** Evenly spread: doubles of fast-check lie near 0 mostly, where nothing is fought over. */
 export const misfit = fc.integer({ min: 0, max: 2000 }).map((tenThousandths) => tenThousandths / 10_000);
@@ -106,12 +107,5 @@ export function crowded(pairCount: number, mostLifters: number) {
 }
 
 export function pairs(count: number): RackGear['hookups'] {
-  return Array.from({ length: count }, (_, pair) => ({
-    pairId: `p${pair}`,
-    hookupId: 'h',
-    anchorId: 'a',
-    ratedLoadN: null,
-    rigged: [],
-    measured: null,
-  }));
+  return Array.from({ length: count }, (_, pair) => anyPair(`p${pair}`));
 }

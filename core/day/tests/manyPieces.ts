@@ -1,5 +1,10 @@
 import type { PairHookup, RackGear } from '../Gear.ts';
 
+/** A pair of which nobody knows how it pulls, for what only counts or shares pairs out. */
+export function anyPair(pairId: string, hookupId = 'h'): PairHookup {
+  return { pairId, hookupId, anchorId: 'a', ratedLoadN: null, rigged: [], measured: null };
+}
+
 /** One pair that pulls straight between two heights, as a scale reads it: of no matter how it is rigged. */
 export function readPair(
   pairId: string,
@@ -7,14 +12,7 @@ export function readPair(
   to: { zM: number; forceN: number },
   hookupId = 'h',
 ): PairHookup {
-  return {
-    pairId,
-    hookupId,
-    anchorId: 'a',
-    ratedLoadN: null,
-    rigged: [],
-    measured: { count: 1, verticalAt: [from, to] },
-  };
+  return { ...anyPair(pairId, hookupId), measured: { count: 1, verticalAt: [from, to] } };
 }
 
 /** A rack with so many pairs, each stronger than the one before, and so many kinds of chain. Invented. */
