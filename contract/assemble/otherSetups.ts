@@ -36,23 +36,24 @@ export function otherSetups(
   const isLightened = barKg === null && (group.leastChance ?? null) !== null;
   const loadableKg = (targetKg: number) => plates({ targetKg, ...rack.gear }).loadedKg;
   const ranking = fixed.set === null ? ranked : rankSetups(task, rack.gear, { barKg, set: null }, rules);
-  return runnersUpTo(standing, task, rack.gear, rules, ranking, MOST).map((one): OtherSetup => {
-    const lightened = () => {
-      const workAt = workWith(records, group, place, assembled, rack, one.set);
-      return lightenedTo(group.leastChance ?? 0, workAt(one.barKg), workAt, loadableKg).barKg;
-    };
-    const loadedKg = isLightened ? lightened() : one.barKg;
-    const explained = { ...task, heightSpread: heights };
-    const { shares, percentages } = explain(explained, rack.gear, one.set, loadedKg, bandLimitsOf(records));
+  const takenKg = ({ set, barKg: askedKg }: PrescribedSetup) => {
+    if (!isLightened) return askedKg;
+    const workAt = workWith(records, group, place, assembled, rack, set);
+    return lightenedTo(group.leastChance ?? 0, workAt(askedKg), workAt, loadableKg).barKg;
+  };
+  const explained = { ...task, heightSpread: heights };
+  const limits = bandLimitsOf(records);
+  return runnersUpTo(standing, task, rack.gear, rules, ranking, MOST, takenKg).map((one): OtherSetup => {
+    const { shares, percentages } = explain(explained, rack.gear, one.set, one.barKg, limits);
     return {
       set: setInWords(records, rack, one.set),
-      barKg: loadedKg,
+      barKg: one.barKg,
       shareAtBottom: shares[0]!.share,
       shareAtLockout: shares.at(-1)!.share,
       percentages: percentages.map(({ basis, share }) => ({ basis, share })),
       aimedMps:
         group.aim.by === 'speed'
-          ? aimedMps(group, group.aim, loadedWith(group, assembled, rack, one.set)(loadedKg))
+          ? aimedMps(group, group.aim, loadedWith(group, assembled, rack, one.set)(one.barKg))
           : null,
       speaksFor: one.speaksFor,
     };

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { fitBand } from '#core/band/fitBand.ts';
+import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import type { RackGear } from './Gear.ts';
-import { speaksFor } from './runnersUp.ts';
+import type { LifterTask } from './misfit.ts';
+import { rankSetups } from './rankSetups.ts';
+import { runnersUpTo, speaksFor } from './runnersUp.ts';
+import { freeSearch } from './SearchRules.ts';
+import { readPair } from './tests/manyPieces.ts';
 
 const set = (hookups: number[], ...chainPairs: number[]) => ({ hookups, chainPairs });
 const read = [1.2, 1.5, 1.8, 2.1].map((lengthM) => ({
@@ -54,5 +59,49 @@ describe('what speaks for it', () => {
   it('is that all of it was measured only where that is not so of the best', () => {
     expect(codes([0], [2])).toEqual([{ code: 'allMeasured' }, little]);
     expect(codes([0, 2], [1, 3])).toEqual([little]);
+  });
+});
+
+describe('other proposals that are made lighter', () => {
+  const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] };
+  const task: LifterTask = {
+    capability: evenCapability,
+    travel,
+    referenceKg: 200,
+    aim: {
+      by: 'percent',
+      targets: [
+        { basis: 'bar', share: 0.5 },
+        { basis: 'lockout', share: 0.7 },
+      ],
+    },
+  };
+  const pulled: RackGear = {
+    ...gear,
+    discs: [{ massKg: 2.5, pairs: 40 }],
+    hookups: [400, 300, 500, 650].map((forceN, i) =>
+      readPair(`p${i}`, { zM: 0.5, forceN: 0 }, { zM: 1, forceN }),
+    ),
+  };
+
+  it('are told as they will be loaded, best first', () => {
+    const standing = { set: set([0]), barKg: 90 };
+    const ranked = rankSetups(task, pulled, { barKg: null, set: null }, freeSearch);
+    const asked = runnersUpTo(standing, task, pulled, freeSearch, ranked, 3);
+    expect(asked.some(({ speaksFor: said }) => said.some(({ code }) => code === 'heavierBar'))).toBe(true);
+    const cut = (kg: number) => (kg > 90 ? 85 : kg);
+    const taken = runnersUpTo(standing, task, pulled, freeSearch, ranked, 3, ({ barKg }) => cut(barKg));
+    expect(taken.map(({ barKg }) => barKg).toSorted()).toEqual(
+      asked.map(({ barKg }) => cut(barKg)).toSorted(),
+    );
+    for (const one of taken) {
+      const alone = rankSetups(task, pulled, { barKg: one.barKg, set: one.set }, freeSearch).fromBest()()!;
+      expect(one.misfit).toBe(alone.misfit);
+      const { speaksFor: said } = one;
+      expect(said).toContainEqual({ code: 'lighterBar', kg: 90 - one.barKg });
+    }
+    expect(taken.map(({ misfit }) => misfit)).toEqual(
+      taken.map(({ misfit }) => misfit).toSorted((a, b) => a - b),
+    );
   });
 });

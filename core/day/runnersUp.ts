@@ -23,6 +23,7 @@ export type RunnerUp = PrescribedSetup & { speaksFor: SpeaksFor[] };
 /**
  * The best setups, at most `most`, that are other proposals than the one that stands. That one need not be the best: what
  * others need and what the coach fixed decided too. `ranked`: every set that may be proposed, the bar fixed where the coach did so.
+ * `takenKg`: the bar that a setup will be taken with, for it may be made lighter than the search had it; what is told is of that bar.
  */
 export function runnersUpTo(
   { set, barKg }: Pick<PrescribedSetup, 'set' | 'barKg'>,
@@ -31,15 +32,22 @@ export function runnersUpTo(
   rules: SearchRules,
   ranked: SetupRanking,
   most: number,
+  takenKg: (one: PrescribedSetup) => number = (one) => one.barKg,
 ): RunnerUp[] {
-  // Scored anew, for the bar that stands may have been made lighter than the search had it.
-  const { misfit } = rankSetups(task, gear, { barKg, set }, rules).fromBest()()!;
-  const standing = { set, barKg, misfit };
+  const scored = (set: GearSet, barKg: number): PrescribedSetup => {
+    const { misfit } = rankSetups(task, gear, { barKg, set }, rules).fromBest()()!;
+    return { set, barKg, misfit };
+  };
+  // Scored anew, for the bar that stands may have been made lighter too.
+  const standing = scored(set, barKg);
   const isAnother = anotherProposal(task.travel, gear);
-  return nextProposals(ranked.fromBest(), ranked.sets, isAnother, [standing], most).map((one) => ({
-    ...one,
-    speaksFor: speaksFor(one, standing, gear),
-  }));
+  const found = nextProposals(ranked.fromBest(), ranked.sets, isAnother, [standing], most);
+  const taken = found.map((one) => {
+    const kg = takenKg(one);
+    return kg === one.barKg ? one : scored(one.set, kg);
+  });
+  if (taken.some((one, i) => one !== found[i])) taken.sort((a, b) => a.misfit - b.misfit);
+  return taken.map((one) => ({ ...one, speaksFor: speaksFor(one, standing, gear) }));
 }
 
 /** What speaks for it; never nothing: how much nearer to the aim it is, or how little further, is always said. */

@@ -15,5 +15,5 @@ export function massText(units: ChartUnits, forceN: number): string {
 /** A height or length with its unit: "72 cm", "28.5 in". */
 export function lengthText(units: ChartUnits, lengthM: number): string {
   const value = lengthM / units.metrePerLength;
-  return `${units.lengthUnit === 'cm' ? Math.round(value) : (Math.round(value * 2) / 2).toString()} ${units.lengthUnit}`;
+  return `${Math.round(value * 2) / 2} ${units.lengthUnit}`;
 }
