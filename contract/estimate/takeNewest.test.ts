@@ -71,6 +71,7 @@ describe('the newest sets taken in alone', () => {
       full.observations.map(({ setId }) => setId),
     );
     expect(estimate.history.at(-1)).toEqual({ on: today, ...estimate.maxKg });
+    expect(full.history.at(-1)).toEqual({ on: today, ...full.maxKg });
     const days = estimate.history.map(({ on }) => on);
     expect(days).toEqual([...new Set(days)].sort());
     expect(Object.keys(estimate).sort()).toEqual(Object.keys(full).sort());

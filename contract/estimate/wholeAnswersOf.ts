@@ -11,7 +11,8 @@ import { dateOfDay, dayNumber } from './dayNumber.ts';
 const RISE_WEEKS = [4, 8, 12, 16, 26];
 
 /**
- * What is believed on the day `on`, how strength came to be so, that day always the last point, and whether it rose of late.
+ * What is believed on the day `on`, how strength came to be so, that day always the last point and
+ * the same number, and whether it rose of late.
  */
 export function wholeAnswersOf(
   posterior: StrengthPosterior,
@@ -20,14 +21,13 @@ export function wholeAnswersOf(
 ): ReturnType<typeof answersOf> & Pick<StrengthEstimate, 'history' | 'rise'> {
   const today = answersOf(posterior, on, barKg);
   const answers = filteredAnswers(posterior);
-  const history = strengthHistory(posterior, answers, barKg).map(({ day, belief }) => ({
-    on: dateOfDay(day),
-    ...belief,
-  }));
+  const earlier = strengthHistory(posterior, answers, barKg)
+    .map(({ day, belief }) => ({ on: dateOfDay(day), ...belief }))
+    .filter((point) => point.on !== on);
   const courses = strengthCourses(posterior, answers, dayNumber(on), RISE_WEEKS.at(-1)!);
   return {
     ...today,
-    history: history.at(-1)?.on === on ? history : [...history, { on, ...today.maxKg }],
+    history: [...earlier, { on, ...today.maxKg }],
     rise: risesOf(courses, RISE_WEEKS),
   };
 }

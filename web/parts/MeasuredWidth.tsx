@@ -1,5 +1,8 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 
+/** Nothing can be read in a narrower drawing; a page is laid out so narrow for a moment at most. */
+const LEAST_PX = 160;
+
 /** Draws its content for the width it really has, so that letters in drawings keep their size. */
 export function MeasuredWidth({ children }: { children: (widthPx: number) => ReactNode }) {
   const place = useRef<HTMLDivElement>(null);
@@ -14,7 +17,7 @@ export function MeasuredWidth({ children }: { children: (widthPx: number) => Rea
   }, []);
   return (
     <div ref={place} className="measured">
-      {widthPx > 0 && children(widthPx)}
+      {widthPx > 0 && children(Math.max(LEAST_PX, widthPx))}
     </div>
   );
 }

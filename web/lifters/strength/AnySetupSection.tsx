@@ -1,5 +1,7 @@
 import { useMemo, useState } from 'react';
+import { competitionSetup } from '#contract/estimate/riggingOf.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { setupKey } from '#contract/setupKey.ts';
 import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { fromSi } from '#core/units/units.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -43,6 +45,8 @@ export function AnySetupSection(props: {
   const answers = useMemo(
     () =>
       setups.map((setup): Row['maxKg'] => {
+        // The number above the page's picture, and not the draws' rounding of it.
+        if (isCounted(setup)) return estimate.maxKg;
         const place = placeOf(club, { lifterId, lift, setup: setup.setup, on });
         if (typeof place === 'string') return place;
         return (
@@ -50,7 +54,7 @@ export function AnySetupSection(props: {
           'Bands and chains alone are more than this lifter takes to lockout.'
         );
       }),
-    [setups, club, lifter, lifterId, lift, on],
+    [setups, club, lifter, lifterId, lift, on, estimate.maxKg],
   );
   const rows = setups.map(
     (setup, i): Row => ({ kept: setup, name: fullName(setup, names[i]!), maxKg: answers[i]! }),
@@ -110,6 +114,12 @@ export function AnySetupSection(props: {
       </p>
     </div>
   );
+}
+
+/** Whether strength is counted in this very setup. */
+function isCounted({ lift, equipment, setup }: KeptSetup): boolean {
+  const counted = { lift, equipment: 'raw' as const, setup: competitionSetup(lift) };
+  return setupKey({ lift, equipment, setup }) === setupKey(counted);
 }
 
 /** In a table of one lift, "free" alone says too little: "free squat, straight weight". */

@@ -61,9 +61,12 @@ function read(shown: StrengthEstimate): string {
 }
 
 test('the straight lift in the table of setups is the very maximum of the estimate, and the box is there unasked', () => {
-  const text = read(estimate());
+  // Draws are a rounding of what is believed: here two kilograms off.
+  const lnTotal = Math.log(112 + 0.88 * 52);
+  const draws = Array.from({ length: 10 }, () => ({ ...populationPrior('squat').mean, lnTotal }));
+  const text = read(estimate({ draws }));
   expect(text).toMatch(/today.{1,6}s maximum, raw 110 kg est\. 105 to 115/);
-  expect(text).toMatch(/Heaviest bar .* free squat, straight weight 110 kg est\. 110 to 110/);
+  expect(text).toMatch(/Heaviest bar .* free squat, straight weight 110 kg est\. 107 to 113/);
   expect(text).toMatch(/box 30 cm \d+ kg est\./);
 });
 
