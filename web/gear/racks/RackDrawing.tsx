@@ -121,7 +121,9 @@ export function RackDrawing(props: {
               fill={paint.ink}
               fontWeight={open ? '680' : '480'}
               stroke={paint.paper}
-              strokeWidth="4"
+              // Wide enough that a post behind the words does not show between them.
+              strokeWidth="8"
+              strokeLinejoin="round"
               paintOrder="stroke"
             >
               {anchor.label || 'the new point'}

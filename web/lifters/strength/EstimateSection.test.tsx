@@ -73,7 +73,7 @@ test('the straight lift in the table of setups is the very maximum of the estima
 test('a stall is said with the box that never changed; a lifter who rises and one nobody can tell of hear nothing', () => {
   const stalled = read(estimate(over(0.1, 0.01)));
   expect(stalled).toContain('has probably not risen in the last 8 weeks');
-  expect(stalled).toContain('box 30 cm, in 8 of the 8 weeks');
+  expect(stalled).toContain('box 30 cm with straight weight, in 8 of the 8 weeks');
   for (const silent of [over(0.7, 0.01), over(0.1, 0.08), { rise: [] }])
     expect(read(estimate(silent))).not.toContain('probably not risen');
 });

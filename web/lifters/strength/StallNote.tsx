@@ -14,7 +14,12 @@ export function StallNote({ estimate, sets }: { estimate: StrengthEstimate; sets
   const stall = stallOf(estimate.rise);
   if (stall === null) return null;
   const work = recentWork(sets, estimate.lift, estimate.on, stall.weeks);
-  const [first, ...rest] = stallSentences(stall, work, (set) => setupWords(club, set, units));
+  // "box 33 cm" beside "box 33 cm with 13-A" would not say that it is another one.
+  const textOf = (set: LoggedSet) => {
+    const isStraight = set.setup.bands.length + set.setup.chains.length === 0;
+    return `${setupWords(club, set, units)}${isStraight ? ' with straight weight' : ''}`;
+  };
+  const [first, ...rest] = stallSentences(stall, work, textOf);
   return (
     <div className="strength-stall">
       <p>
