@@ -27,8 +27,8 @@ export function SlipsFound(props: {
             showLabel
             options={[
               { value: 'asMeant', word: meantWord[slip.looksLike] },
-              { value: 'checked', word: 'as written, right' },
-              { value: 'asWritten', word: 'as written, look later' },
+              { value: 'checked', word: 'as right' },
+              { value: 'asWritten', word: 'look later' },
               { value: 'leftOut', word: 'leave out' },
             ]}
             value={takings[slip.key] ?? 'asWritten'}
@@ -37,8 +37,8 @@ export function SlipsFound(props: {
         </div>
       ))}
       <p className="small quiet">
-        The estimate of strength reads what you say is right. Sets to be looked at later stay out of it, and
-        are asked about on the lifter's page.
+        Taken as right or to look later, bars stand as they are written. The estimate of strength reads those
+        that are right; the others stay out of it and are asked about on the lifter's page.
       </p>
     </section>
   );
