@@ -15,8 +15,9 @@ export async function request<T>(
   method: 'GET' | 'POST' | 'PUT' | 'DELETE',
   path: string,
   body?: unknown,
+  signal?: AbortSignal,
 ): Promise<T> {
-  const answer = await send(method, path, body);
+  const answer = await send(method, path, body, signal);
   if (answer.ok) return (answer.status === 204 ? undefined : await answer.json()) as T;
   const said: unknown = await answer.json().catch(() => null);
   const error = isErrorBody(said) ? said.error : null;
@@ -27,8 +28,13 @@ export async function request<T>(
   );
 }
 
-async function send(method: string, path: string, body: unknown): Promise<Response> {
-  const options: RequestInit = { method, headers: { accept: 'application/json' } };
+async function send(
+  method: string,
+  path: string,
+  body: unknown,
+  signal: AbortSignal | undefined,
+): Promise<Response> {
+  const options: RequestInit = { method, headers: { accept: 'application/json' }, signal: signal ?? null };
   if (body !== undefined) {
     const text = JSON.stringify(body);
     options.body = text;

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import { request } from './request.ts';
+import { slowRequest } from './slowRequest.ts';
 import { clubKey } from './useClub.ts';
 
 /** A lifter's work capacity in a lift over the season; asked again whenever the club changes. */
@@ -9,6 +9,6 @@ export function useCapacity(asked: { lifterId: string; lift: Lift }) {
   const query = new URLSearchParams(asked).toString();
   return useQuery({
     queryKey: [...clubKey, 'capacity', query],
-    queryFn: () => request<CapacityReport>('GET', `/api/estimates/capacity?${query}`),
+    queryFn: ({ signal }) => slowRequest<CapacityReport>(`/api/estimates/capacity?${query}`, signal),
   });
 }

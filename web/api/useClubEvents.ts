@@ -1,6 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
-import { clubKey } from './useClub.ts';
+import { refreshClub, refreshEstimates } from './refreshClub.ts';
 
 /**
  * Listens for changes made on other devices and fetches the club again when one comes, and what rests on estimates when
@@ -10,11 +10,8 @@ import { clubKey } from './useClub.ts';
 export function useClubEvents(): void {
   const client = useQueryClient();
   useEffect(() => {
-    const refresh = () => void client.invalidateQueries({ queryKey: clubKey });
-    const refreshEstimates = () => {
-      for (const part of restingOnEstimates) void client.invalidateQueries({ queryKey: [...clubKey, part] });
-    };
-    const listen = () => (document.hidden ? null : listenTo(refresh, refreshEstimates));
+    const refresh = () => void refreshClub(client);
+    const listen = () => (document.hidden ? null : listenTo(refresh, () => refreshEstimates(client)));
     let events = listen();
     const turn = () => {
       events?.close();
@@ -30,12 +27,9 @@ export function useClubEvents(): void {
   }, [client]);
 }
 
-/** First words of the keys of queries that are answered from estimates. */
-const restingOnEstimates = ['estimates', 'estimates-in-short', 'projection', 'capacity', 'moved', 'expected'];
-
-function listenTo(refresh: () => void, refreshEstimates: () => void): EventSource {
+function listenTo(refresh: () => void, better: () => void): EventSource {
   const events = new EventSource('/api/events');
   events.addEventListener('change', refresh);
-  events.addEventListener('estimates', refreshEstimates);
+  events.addEventListener('estimates', better);
   return events;
 }

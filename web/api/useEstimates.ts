@@ -1,7 +1,8 @@
 import { type UseQueryResult, useQueries } from '@tanstack/react-query';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import { RequestError, request } from './request.ts';
+import { RequestError } from './request.ts';
+import { slowRequest } from './slowRequest.ts';
 import { clubKey } from './useClub.ts';
 
 export interface LifterEstimates {
@@ -19,10 +20,10 @@ export function useEstimates(lifterId: string): LifterEstimates {
   return useQueries({
     queries: askedFor.map((lift) => ({
       queryKey: [...clubKey, 'estimates', lifterId, lift],
-      queryFn: () =>
-        request<{ estimates: StrengthEstimate[] }>(
-          'GET',
+      queryFn: ({ signal }: { signal: AbortSignal }) =>
+        slowRequest<{ estimates: StrengthEstimate[] }>(
           `/api/estimates?${new URLSearchParams({ lifterId, lift })}`,
+          signal,
         ).then(({ estimates }) => estimates, noneOfThese),
     })),
     combine: together,

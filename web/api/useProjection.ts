@@ -1,7 +1,7 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
 import type { Equipment } from '#contract/records/lift.ts';
-import { request } from './request.ts';
+import { slowRequest } from './slowRequest.ts';
 import { clubKey } from './useClub.ts';
 
 /** What a lifter's lifts may be on the day of a meet; the last answer stays until the next is there. Not asked for while `enabled` is false. */
@@ -17,8 +17,8 @@ export function useProjection(
   const query = new URLSearchParams(asked).toString();
   return useQuery({
     queryKey: [...clubKey, 'projection', query],
-    queryFn: () =>
-      request<{ projections: LiftProjection[] }>('GET', `/api/projection?${query}`).then(
+    queryFn: ({ signal }): Promise<LiftProjection[]> =>
+      slowRequest<{ projections: LiftProjection[] }>(`/api/projection?${query}`, signal).then(
         ({ projections }) => projections,
       ),
     enabled,

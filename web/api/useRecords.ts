@@ -2,8 +2,8 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { z } from 'zod';
 import type { allKinds, KindName, RecordOf } from '#contract/records/allKinds.ts';
 import { useToast } from '#web/parts/Toast.tsx';
+import { refreshClub } from './refreshClub.ts';
 import { request } from './request.ts';
-import { clubKey } from './useClub.ts';
 import { useUndo } from './useUndo.ts';
 
 /** What a form sends for a new record: everything but the id; fields with a default may be left out. */
@@ -15,7 +15,7 @@ interface Changed<K extends KindName> {
   seq: number;
 }
 
-/** Writes records of one kind. Each way resolves when every screen shows the change, or rejects with a `RequestError`. */
+/** Writes records of one kind. Each way resolves when every screen shows the record as it is now, or rejects with a `RequestError`. */
 export interface RecordWriter<K extends KindName> {
   create: (record: NewRecord<K>, called?: string) => Promise<RecordOf<K>>;
   /** With `called` it offers Undo: "Changed Wide 3." */
@@ -30,7 +30,7 @@ export function useRecords<K extends KindName>(kind: K): RecordWriter<K> {
   const client = useQueryClient();
   const say = useToast();
   const undo = useUndo();
-  const refresh = () => client.invalidateQueries({ queryKey: clubKey });
+  const refresh = () => refreshClub(client);
   const path = `/api/records/${kind}`;
 
   const create = useMutation({

@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useToast } from '#web/parts/Toast.tsx';
+import { refreshClub } from './refreshClub.ts';
 import { request } from './request.ts';
-import { clubKey } from './useClub.ts';
 
 /** Takes a change back by its number and shows the club as it then is; where that is refused, the reason is said. */
 export function useUndo(): (seq: number) => void {
@@ -9,7 +9,7 @@ export function useUndo(): (seq: number) => void {
   const say = useToast();
   return (seq) => {
     request('POST', `/api/undo/${seq}`)
-      .then(() => client.invalidateQueries({ queryKey: clubKey }))
+      .then(() => refreshClub(client))
       .catch((error: Error) => say(error.message));
   };
 }

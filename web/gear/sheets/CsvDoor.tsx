@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { type CsvAnswer, type CsvCounts, csvPath, sendCsv } from '#web/api/clubFiles.ts';
-import { clubKey } from '#web/api/useClub.ts';
+import { refreshClub } from '#web/api/refreshClub.ts';
 import { useUndo } from '#web/api/useUndo.ts';
 import { FilePick } from '#web/parts/FilePick.tsx';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
@@ -26,7 +26,7 @@ export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
   const say = useToast();
   const undo = useUndo();
   const [tried, setTried] = useState<Tried | null>(null);
-  const refresh = () => client.invalidateQueries({ queryKey: clubKey });
+  const refresh = () => refreshClub(client);
   const fail = (error: Error) => say(error.message);
 
   const read = async (file: File) => {

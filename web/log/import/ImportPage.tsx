@@ -4,7 +4,7 @@ import { Link } from 'wouter';
 import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import type { ColumnMap } from '#contract/log/suggestColumns.ts';
 import { logFilePath, sendLogFile } from '#web/api/logFile.ts';
-import { clubKey } from '#web/api/useClub.ts';
+import { refreshClub } from '#web/api/refreshClub.ts';
 import { useUndo } from '#web/api/useUndo.ts';
 import { FilePick, tableFile } from '#web/parts/FilePick.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
@@ -57,7 +57,7 @@ export function ImportPage() {
       const { name, text, columns, slips } = tried;
       const { added, seq } = await sendLogFile({ text, columns, slips }, false);
       setTried(null);
-      await client.invalidateQueries({ queryKey: clubKey });
+      await refreshClub(client);
       say(`Took ${added === 1 ? 'one set' : `${added} sets`} from ${name}.`, () => undo(seq));
     });
   return (
