@@ -1,7 +1,12 @@
 import type { FarBelow } from '#core/band/farBelow.ts';
 import { percent } from './percent.ts';
-import type { ReaderWrites } from './readingQuestions.ts';
 import { timesRest } from './timesRest.ts';
+
+/** How the reader writes lengths and dates; left out: lengths as multiples of the loop at rest, dates as 2026-11-25. */
+export interface ReaderWrites {
+  lengthText?: (lengthM: number) => string;
+  dateText?: (date: string) => string;
+}
 
 /** What is odd about a reading far below another day's, and what to look at. */
 export function farBelowSentence(

@@ -4,7 +4,7 @@ import { fallingForces } from '#core/band/fallingForces.ts';
 import { farBelow } from '#core/band/farBelow.ts';
 import { measuringUpTo } from '#core/band/latestMeasuring.ts';
 import { fallingSentence } from './fallingSentence.ts';
-import { farBelowSentence } from './farBelowSentence.ts';
+import { farBelowSentence, type ReaderWrites } from './farBelowSentence.ts';
 
 type Reading = Pick<BandReadingRecord, 'takenOn' | 'lengthM' | 'forceN' | 'direction'>;
 type Place = Pick<Reading, 'lengthM' | 'forceN' | 'direction'> & { takenOn?: string };
@@ -13,12 +13,6 @@ type Place = Pick<Reading, 'lengthM' | 'forceN' | 'direction'> & { takenOn?: str
 export interface ReadingQuestion {
   at: [Place, ...Place[]];
   sentence: string;
-}
-
-/** How the reader writes lengths and dates; left out: lengths as multiples of the loop at rest, dates as 2026-11-25. */
-export interface ReaderWrites {
-  lengthText?: (lengthM: number) => string;
-  dateText?: (date: string) => string;
 }
 
 /**

@@ -62,6 +62,8 @@ describe('what speaks for it', () => {
   });
 });
 
+const cut = (kg: number) => (kg > 90 ? 85 : kg);
+
 describe('other proposals that are made lighter', () => {
   const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] };
   const task: LifterTask = {
@@ -89,11 +91,8 @@ describe('other proposals that are made lighter', () => {
     const ranked = rankSetups(task, pulled, { barKg: null, set: null }, freeSearch);
     const asked = runnersUpTo(standing, task, pulled, freeSearch, ranked, 3);
     expect(asked.some(({ speaksFor: said }) => said.some(({ code }) => code === 'heavierBar'))).toBe(true);
-    const cut = (kg: number) => (kg > 90 ? 85 : kg);
     const taken = runnersUpTo(standing, task, pulled, freeSearch, ranked, 3, ({ barKg }) => cut(barKg));
-    expect(taken.map(({ barKg }) => barKg).toSorted()).toEqual(
-      asked.map(({ barKg }) => cut(barKg)).toSorted(),
-    );
+    expect(new Set(taken.map(({ barKg }) => barKg))).toEqual(new Set(asked.map(({ barKg }) => cut(barKg))));
     for (const one of taken) {
       const alone = rankSetups(task, pulled, { barKg: one.barKg, set: one.set }, freeSearch).fromBest()()!;
       expect(one.misfit).toBe(alone.misfit);

@@ -38,10 +38,11 @@ test('what stands below a gap is right only where it is no harder, as written, t
   expect(slippedOn(110, inPounds(90))).toEqual([110, inPounds(90)]);
 });
 
+const isHeavy = ({ barKg }: SetEvidence) => barKg > 100;
+
 test('a bar that somebody looked at and found right is no slip, and the others of its day are judged without it', () => {
   const heavy = day(38, 60, inPounds(80));
   expect(slippedIn([...weeks, ...heavy])).toEqual([inPounds(80)]);
-  const isHeavy = ({ barKg }: SetEvidence) => barKg > 100;
   const checked = heavy.map((set) => ({ ...set, barChecked: isHeavy(set) }));
   expect(slippedIn([...weeks, ...checked])).toEqual([]);
   const tenfold = day(38, 80, 800);
