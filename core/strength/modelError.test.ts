@@ -26,6 +26,7 @@ test('no log however long makes what is told of strength surer than the model is
       day: Math.floor(i / 10),
       rigging,
       barKg: goes ? 100 : 101,
+      barChecked: false,
       movedBodyKg: 0,
       equipment: 'raw',
       platform: false,
