@@ -30,10 +30,12 @@ export function trainedWeeks(weeks: number): number {
 
 /**
  * Beside that strength may fall abruptly. One to four injuries come in a thousand hours of training (Aasa et al. 2017, Br J Sports Med
- * 51:211, from memory), at five hours a week up to one a year; lost body mass, illness (two to four colds a year: Heikkinen &
- * Jarvinen 2003, Lancet 361:51, from memory) and all else that costs strength are taken to come as often again (judgement). How far strength falls is a judgement too: by `LEAST_FALL_LN`, for less is what weeks do anyhow, and an exponentially distributed part of `FURTHER_FALL_LN` in the mean.
+ * 51:211), at five hours a week up to one a year, and two to four colds in a year (Heikkinen & Jarvinen 2003, Lancet 361:51), both from
+ * memory; people lose body mass and sleep too. Half of the most that injuries and colds come to is taken to cost strength that does not
+ * come back within days (judgement). How far it falls is a judgement as well: by `LEAST_FALL_LN`, for less is what weeks do anyhow, and an
+ * exponentially distributed part of `FURTHER_FALL_LN` in the mean.
  */
-const FALLS_A_WEEK = 0.04;
+const FALLS_A_WEEK = 0.05;
 export const LEAST_FALL_LN = 0.04;
 export const FURTHER_FALL_LN = 0.06;
 /** A fall often takes more than one day to be complete: in the weeks after one, others are this frequent (judgement). */

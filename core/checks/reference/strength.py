@@ -29,7 +29,7 @@ SET_SD, SLIP, SLIP_SD, WILD = 0.012, 0.02, 0.12, 0.003
 SPEED_SD, SHARED_SD, UNSAID, RESERVE_SD, RESERVE_PER = 0.03, 0.025, 0.4, 0.7, 0.2
 DAY_SD, WEEK_SD, BAD, BAD_BELOW, BAD_WIDER, REST = 0.018, 0.006, 0.06, 1.5, 2.0, 180.0
 # Falls and pauses: core/strength/change.ts.
-FALLS, LEAST_FALL, FURTHER_FALL, AGAIN, SHAKEN, TRAINED = 0.04, 0.04, 0.06, 0.25, 2.0, 3.0
+FALLS, LEAST_FALL, FURTHER_FALL, AGAIN, SHAKEN, TRAINED = 0.05, 0.04, 0.06, 0.25, 2.0, 3.0
 LOST, LOST_WEEKS, LOST_SD = 0.16, 20.0, 0.5
 NAMES = ["lnMaxSpeed", "slope", "lnTiring", "tiringBend", "bandError", "startError", "speedOffset", "speedSlope", "weekGain", "lnDaySd", "lnWeekSd"]
 LN_TOP = np.array([-0.36, 0.0, 0.36])
