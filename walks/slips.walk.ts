@@ -72,7 +72,8 @@ async function openFile(page: Page): Promise<void> {
   expect(added.status()).toBe(201);
   await page.goto('/log/file');
   await chooseFile(page);
-  await expect(page.getByText('48 lines')).toBeVisible();
+  // The thread that reads files begins with the first one.
+  await expect(page.getByText('48 lines')).toBeVisible({ timeout: 30_000 });
 }
 
 async function chooseFile(page: Page): Promise<void> {
