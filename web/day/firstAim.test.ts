@@ -70,8 +70,9 @@ describe('the first share of capability', () => {
 });
 
 /** Shares that run straight up to 0.85, and what lies above does not count. */
-const straight = (bottom: number, lockout: number) => ({
+const straight = (bottom: number, lockout: number, setCount: number | null = null) => ({
   solved: {
+    strength: { setCount },
     blocks: [
       {
         explanation: {
@@ -91,4 +92,10 @@ test('where a plan is at hand its own shares begin, in the mean of its lifters',
   const plan = { places } as unknown as Parameters<typeof aimToBegin>[1];
   expect(aimToBegin('capability', plan)).toEqual({ by: 'capability', bottomShare: 0.75, lockoutShare: 0.43 });
   expect(aimToBegin('speed', plan)).toBe(firstAim.speed);
+});
+
+test('where the log of some was not read yet, those whose log was read say where the aim begins', () => {
+  const places = [straight(0.82, 0.26), straight(0.75, 0.38, 40), straight(0.83, 0.27)];
+  const plan = { places } as unknown as Parameters<typeof aimToBegin>[1];
+  expect(aimToBegin('capability', plan)).toMatchObject({ bottomShare: 0.75, lockoutShare: 0.38 });
 });

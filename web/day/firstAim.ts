@@ -1,3 +1,4 @@
+import { lacksLog } from '#contract/assemble/lacksLog.ts';
 import type { PlanGroup } from '#contract/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
 
@@ -28,10 +29,13 @@ const MATTERS_TO = 0.85;
 
 /**
  * What a group's aim begins with when it changes to another kind: shares of capability with those that the plan at hand
- * comes to, in the mean of its lifters, so that the change of kind alone changes little.
+ * comes to, in the mean of its lifters, so that the change of kind alone changes little. Those worked out by a best alone count only where
+ * no log was read: they come to another line, which would leave the others' bars bare.
  */
 export function aimToBegin(by: Aim['by'], plan: Pick<PlanGroup, 'places'> | null): Aim {
-  const lines = (plan?.places ?? []).flatMap(({ solved }) => {
+  const places = plan?.places ?? [];
+  const byLogs = places.filter((place) => place.solved !== null && !lacksLog(place));
+  const lines = (byLogs.length > 0 ? byLogs : places).flatMap(({ solved }) => {
     const shares = solved?.blocks.at(-1)?.explanation.shares.filter(({ s }) => s <= MATTERS_TO + 1e-9);
     return shares && shares.length > 1 ? [lineThrough(shares)] : [];
   });
