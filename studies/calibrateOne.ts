@@ -1,6 +1,7 @@
 import type { Lift } from '#core/lifter/populationShape.ts';
 import { estimateStrength } from '#core/strength/estimateStrength.ts';
 import { STEP_LN } from '#core/strength/lattice.ts';
+import { asTold } from '#core/strength/modelError.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { simulateLifter } from './simulateLifter.ts';
 
@@ -22,9 +23,10 @@ export function calibrateOne(seed: number, index: number): Ranks {
   const lift = lifts[index % lifts.length]!;
   const weeks = LEAST_WEEKS + ((index * 7) % (MOST_WEEKS - LEAST_WEEKS + 1));
   const lifter = simulateLifter(seed * 1_000_003 + index, lift, weeks);
-  const { particles, active, effective } = estimateStrength({ ...lifter, prior: populationPrior(lift) });
+  const posterior = estimateStrength({ ...lifter, prior: populationPrior(lift) });
+  const { particles, active, effective } = posterior;
   const ranks: Ranks['ranks'] = { lnTotal: 0 };
-  for (const { weight, strength } of particles) {
+  for (const { weight, strength } of asTold(posterior)) {
     const place = lifter.truth.lnTotal / STEP_LN - strength.first + 0.5;
     const sum = strength.weights.reduce((total, w) => total + w, 0);
     strength.weights.forEach((w, i) => {

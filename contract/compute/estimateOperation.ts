@@ -7,7 +7,7 @@ import { askedBelief } from '#core/strength/askDraws.ts';
 import { type Belief, beliefOf, beliefOfMixture } from '#core/strength/belief.ts';
 import { drawsOf } from '#core/strength/drawsOf.ts';
 import { estimateStrength } from '#core/strength/estimateStrength.ts';
-import { withModelError } from '#core/strength/modelError.ts';
+import { asTold } from '#core/strength/modelError.ts';
 import { type EquipmentName, equipmentParameter, populationPrior } from '#core/strength/parameters.ts';
 import type { Rigging } from '#core/strength/Rigging.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
@@ -148,7 +148,7 @@ export const estimateOperation = operation({
     return {
       max_kg:
         equipmentParameter[asked] === null
-          ? beliefOfMixture(withModelError(posterior.particles), barKg)
+          ? beliefOfMixture(asTold(posterior), barKg)
           : askedBelief(draws, asked, barKg),
       parameters: Object.fromEntries(
         posterior.active.map((name) => [name, narrow(beliefOf(draws.map((draw) => draw[name])))]),

@@ -6,7 +6,7 @@ import { askedBelief } from '#core/strength/askDraws.ts';
 import { type Belief, beliefOf, beliefOfMixture, normalBelief } from '#core/strength/belief.ts';
 import { drawsOf } from '#core/strength/drawsOf.ts';
 import type { StrengthPosterior } from '#core/strength/estimateStrength.ts';
-import { withModelError } from '#core/strength/modelError.ts';
+import { asTold } from '#core/strength/modelError.ts';
 import { openDraws } from '#core/strength/openDraws.ts';
 import { type Prior, parameterNames } from '#core/strength/parameters.ts';
 import { dateOfDay, dayNumber } from './dayNumber.ts';
@@ -46,9 +46,9 @@ export function answersOf(
 }
 
 /** The straight lift's maximum on a day, raw. */
-export function maxKgOn({ particles }: StrengthPosterior, on: string, barKg: BarKg): Belief {
+export function maxKgOn(posterior: StrengthPosterior, on: string, barKg: BarKg): Belief {
   const onDay = dayNumber(on);
-  return beliefOfMixture(withModelError(particles), (lnTotal) => barKg(lnTotal, onDay));
+  return beliefOfMixture(asTold(posterior), (lnTotal) => barKg(lnTotal, onDay));
 }
 
 function equipmentOf({ sessions }: StrengthPosterior): Equipment[] {

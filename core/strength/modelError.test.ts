@@ -4,18 +4,25 @@ import { beliefOf, beliefOfMixture, sdOfBelief } from './belief.ts';
 import { drawsOf } from './drawsOf.ts';
 import { estimateStrength } from './estimateStrength.ts';
 import { meanLnOf, normalLattice } from './lattice.ts';
-import { MODEL_SD_LN, withModelError } from './modelError.ts';
+import { MODEL_SD_LN, SHAKEN_SD_LN, withModelError } from './modelError.ts';
 import { populationPrior } from './parameters.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 
 // Closed form: variances of independent quantities add up, and the middle stays.
-test('what is told of strength is wider by the error of the model, about the same middle', () => {
-  const strength = normalLattice(5, 0.03);
-  const [told] = withModelError([{ strength }]);
-  const belief = beliefOfMixture([{ weight: 1, strength: told!.strength }], (ln) => ln);
-  expect(meanLnOf(told!.strength)).toBeCloseTo(5, 6);
-  expect(sdOfBelief(belief)).toBeCloseTo(Math.hypot(0.03, MODEL_SD_LN), 3);
-});
+test.each([
+  ['as ever', 0, MODEL_SD_LN],
+  ['after a fall', 1, SHAKEN_SD_LN],
+])(
+  'what is told of strength is wider by the error of the model, about the same middle: %s',
+  (_, shaken, sdLn) => {
+    const strength = withModelError(normalLattice(5, 0.03), shaken);
+    expect(meanLnOf(strength)).toBeCloseTo(5, 6);
+    expect(sdOfBelief(beliefOfMixture([{ weight: 1, strength }], (ln) => ln))).toBeCloseTo(
+      Math.hypot(0.03, sdLn),
+      3,
+    );
+  },
+);
 
 // Two thousand singles made and as many missed leave nothing open but what no set shows.
 test('no log however long makes what is told of strength surer than the model is', () => {

@@ -1,17 +1,44 @@
 import { ownRoom } from '../numeric/room.ts';
-import { convolve, type Lattice, normalLattice } from './lattice.ts';
+import { stillShaken } from './change.ts';
+import type { Particle, StrengthPosterior } from './estimateStrength.ts';
+import { convolve, type Lattice, STEP_LN, sampled } from './lattice.ts';
 
 /**
  * By so much (standard deviation of ln strength) the model itself may be off about a lifter, however long the log: no lifter is
- * made quite as an equation of motion has it, and more sets of the same kind do not show it. So far, as a root mean square over lifts,
- * lay what was believed in the mean of whole groups of lifters simulated by two other models (docs/calibration.md; that a model's
- * own error belongs in what it tells: Kennedy & O'Hagan 2001, J R Stat Soc B 63:425).
+ * made quite as an equation of motion has it, and more sets of the same kind do not show it (Kennedy & O'Hagan 2001, J R Stat
+ * Soc B 63:425, on a model's own error). Where strength lately fell it is off by more: how deep a fall goes, and how it shows, is
+ * known least. Judgements, from lifters simulated by two other models (docs/calibration.md).
  */
-export const MODEL_SD_LN = 0.02;
-
-const error = normalLattice(0, MODEL_SD_LN);
+export const MODEL_SD_LN = 0.008;
+export const SHAKEN_SD_LN = 0.035;
 
 /** Answers as they are told to anybody: beside what the log leaves open of strength, the model's own error. */
-export function withModelError<Answer extends { strength: Lattice }>(answers: readonly Answer[]): Answer[] {
-  return answers.map((answer) => ({ ...answer, strength: convolve(answer.strength, error, ownRoom) }));
+export function asTold({
+  particles,
+  sessions,
+  onDay,
+}: Pick<StrengthPosterior, 'particles' | 'sessions' | 'onDay'>): Particle[] {
+  const weeks = (onDay - (sessions[sessions.length - 1]?.day ?? onDay)) / 7;
+  return particles.map((particle) => ({
+    ...particle,
+    strength: withModelError(particle.strength, stillShaken(particle.newest.shaken, weeks)),
+  }));
+}
+
+/** The same for strength of any day; `shaken`: the probability that it lately fell. */
+export function withModelError(strength: Lattice, shaken: number): Lattice {
+  return convolve(
+    strength,
+    sampled(-RADIUS, 2 * RADIUS + 1, (i) => {
+      const offLn = (i - RADIUS) * STEP_LN;
+      return (1 - shaken) * normalAt(offLn, MODEL_SD_LN) + shaken * normalAt(offLn, SHAKEN_SD_LN);
+    }),
+    ownRoom,
+  );
+}
+
+const RADIUS = Math.ceil((4 * SHAKEN_SD_LN) / STEP_LN);
+
+function normalAt(x: number, sd: number): number {
+  return Math.exp(-0.5 * (x / sd) ** 2) / sd;
 }

@@ -20,8 +20,8 @@ export function strengthHistory(
     if (next !== undefined && Math.floor(next.day / 7) === Math.floor(day / 7)) return [];
     const parts = paths.map((path): { weight: number; strength: Lattice } => ({
       weight: 1 / paths.length,
-      strength: path[i]!,
+      strength: withModelError(path[i]!, 0),
     }));
-    return [{ day, belief: beliefOfMixture(withModelError(parts), (lnTotal) => value(lnTotal, day)) }];
+    return [{ day, belief: beliefOfMixture(parts, (lnTotal) => value(lnTotal, day)) }];
   });
 }

@@ -1,7 +1,7 @@
 import type { Lift } from '#core/lifter/populationShape.ts';
 import { beliefOfMixture } from '#core/strength/belief.ts';
 import { estimateStrength } from '#core/strength/estimateStrength.ts';
-import { withModelError } from '#core/strength/modelError.ts';
+import { asTold } from '#core/strength/modelError.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import type { ModelName } from './otherModels.ts';
 import { type Situation, situationLog } from './situationLog.ts';
@@ -26,10 +26,8 @@ export interface SituationResult extends SituationAsked {
 export function situationOne(asked: SituationAsked): SituationResult {
   const { situation, model, lift, seed } = asked;
   const { movedBodyKg, truthKg, ...log } = situationLog(situation, model, lift, seed);
-  const { particles } = estimateStrength({ ...log, prior: populationPrior(lift) });
-  const kg = beliefOfMixture(withModelError(particles), (lnTotal) =>
-    Math.max(1, Math.exp(lnTotal) - movedBodyKg),
-  );
+  const posterior = estimateStrength({ ...log, prior: populationPrior(lift) });
+  const kg = beliefOfMixture(asTold(posterior), (lnTotal) => Math.max(1, Math.exp(lnTotal) - movedBodyKg));
   return {
     ...asked,
     truthKg,
