@@ -112,7 +112,15 @@ it('sheet, card, row, steps and terminal print the figures of the plan document'
         gravityMps2: plan.gravityMps2,
         say: ({ code }) => code,
       };
-      const about = { club: '', invented: true, date: '', madeBy: '', changedSince: false, rackIds: [] };
+      const about = {
+        club: '',
+        invented: true,
+        date: '',
+        note: '',
+        madeBy: '',
+        changedSince: false,
+        rackIds: [],
+      };
       const pages = rackSheets(plan, about, words);
       const [paper] =
         pages.length > 0

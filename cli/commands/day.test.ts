@@ -12,6 +12,10 @@ import { runCli } from '../runCli.ts';
 const records = millraceClub('2026-11-25');
 /** The day with the fewest lifters, so that it is worked out soon. */
 const day = records.day.reduce((least, one) => (placesOf(one).length < placesOf(least).length ? one : least));
+/** Longer than a line of the terminal. */
+const note =
+  'The doors close at nine: begin on time, clear the north rack first, and bring your own belt and shoes.';
+day.note = note;
 let folder = '';
 const sheet = (...args: string[]) =>
   runCli(['day', '--date', day.date, '--club', join(folder, 'club.sqlite'), ...args]);
@@ -41,6 +45,13 @@ describe('rackwright day', () => {
     }
     expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
     expect(stdout).toContain('Not a substitute for qualified coaching');
+  });
+
+  it("prints the coach's note on every sheet, broken to the width of a terminal", async () => {
+    const { stdout } = await sheet();
+    const flat = stdout.replace(/\s+/g, ' ');
+    expect(flat.split(`Note: ${note}`)).toHaveLength(1 + (stdout.match(/page \d+ of \d+/g) ?? []).length);
+    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
   });
 
   it('refuses what is no date by name and value', async () => {

@@ -106,6 +106,7 @@ function DayHead({ day, change }: { day: Day; change: (how: (day: Day) => Day) =
             <TextField
               label="Note for the sheet"
               value={day.note}
+              maxLength={2000}
               onChange={(note) => change((now) => ({ ...now, note }))}
             />
           </div>

@@ -68,6 +68,8 @@ export interface RackSheet {
   rack: string;
   unit: 'kg' | 'lb';
   work: string;
+  /** What the coach wrote for everybody who reads the sheet; empty: nothing. */
+  note: string;
   lifters: readonly LifterLine[];
   /** One sentence each, the gravest first. */
   cautions: readonly string[];

@@ -57,6 +57,7 @@ const sheet = (lifters: number): RackSheet => ({
   rack: 'North rack',
   unit: 'kg',
   work: 'Squat, box 36 cm.',
+  note: '',
   lifters: Array.from({ length: lifters }, (_, i) => line(i + 1)),
   cautions: ['Bands under load: check loops and pegs before every set.'],
   assumed: ['Heights estimated from stature: Invented Lifter 1.'],
@@ -70,7 +71,13 @@ test('rows of up to nine lifters fit the page and keep numerals that three metre
   // Legibility by eye chart: 5 minutes of arc at 3 m is 4.4 mm; 14 mm is three times that, for somebody out of breath.
   for (const paper of ['a4', 'letter'] as const) {
     for (let lifters = 1; lifters <= 9; lifters += 1) {
-      const { rowMm, numeralMm } = sheetRows(paper, lifters, 2, ['Bands under load.', 'Heights estimated.']);
+      const { rowMm, numeralMm } = sheetRows(
+        paper,
+        lifters,
+        2,
+        ['Bands under load.', 'Heights estimated.'],
+        '',
+      );
       expect(rowMm * lifters).toBeLessThan(pageRoomMm[paper].height);
       expect(numeralMm).toBeGreaterThan(lifters <= 8 ? 14 : 12);
       expect(numeralMm).toBeLessThan(rowMm);
@@ -81,10 +88,15 @@ test('rows of up to nine lifters fit the page and keep numerals that three metre
 test('however many steps there are, a page takes only so many lifters that their lines and a large weight fit', () => {
   for (const paper of ['a4', 'letter'] as const) {
     for (let steps = 1; steps <= 12; steps += 1) {
-      const lifters = mostLifters(steps);
-      const { rowMm, numeralMm, stepMm } = sheetRows(paper, lifters, steps, ['Bands under load.']);
-      expect(numeralMm).toBeGreaterThan(10);
-      expect(numeralMm + steps * stepMm).toBeLessThan(rowMm);
+      for (const note of ['', 'Doors close at nine.', 'x'.repeat(2000)]) {
+        const lifters = mostLifters(steps, note);
+        const { rowMm, numeralMm, stepMm } = sheetRows(paper, lifters, steps, ['Bands under load.'], note);
+        expect(numeralMm).toBeGreaterThan(10);
+        expect(numeralMm + steps * stepMm).toBeLessThan(rowMm);
+        // A line is as high as its letters and a quarter more (3.4 mm by 1.25), wherever the note breaks.
+        const noteLines = note.length / 110;
+        expect(rowMm * lifters + noteLines * 3.4 * 1.25).toBeLessThan(pageRoomMm[paper].height);
+      }
     }
   }
 });
@@ -98,6 +110,13 @@ test('lifters stand in lifting order, each set has a box to tick, and assumption
   expect(html).toContain('Heights estimated from stature: Invented Lifter 1.');
   expect(html).toContain('set by the coach');
   expect(html).toContain('Page 1 of 2');
+});
+
+test("the coach's note stands on every sheet, and nothing of it where there is none", () => {
+  const note = 'Doors close at nine; bring the <low> box.';
+  const html = renderToStaticMarkup(<RackSheetPage sheet={{ ...sheet(3), note }} paper="letter" />);
+  expect(html).toContain('Doors close at nine; bring the &lt;low&gt; box.');
+  expect(renderToStaticMarkup(<RackSheetPage sheet={sheet(3)} paper="letter" />)).not.toContain('Note');
 });
 
 test('a sheet of a day that was changed since says so', () => {

@@ -15,7 +15,7 @@ const figureShare = 0.686;
 export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper }) {
   const said = [...sheet.cautions, ...sheet.assumed, effortKey];
   const stepLines = mostStepLines(sheet.lifters);
-  const { rowMm, numeralMm, stepMm } = sheetRows(paper, sheet.lifters.length, stepLines, said);
+  const { rowMm, numeralMm, stepMm } = sheetRows(paper, sheet.lifters.length, stepLines, said, sheet.note);
   const aboveMm = rowMm - stepLines * stepMm;
   const toN = Math.max(...sheet.lifters.flatMap(({ picture }) => picture.map((point) => point.totalN)));
   return (
@@ -40,6 +40,11 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
           </p>
         </div>
       </header>
+      {sheet.note && (
+        <p className="sheet-note">
+          <b>Note:</b> {sheet.note}
+        </p>
+      )}
       <ol className="sheet-rows">
         {sheet.lifters.map((lifter) => (
           <Row key={lifter.lifterId} {...{ lifter, rowMm, aboveMm, numeralMm, toN }} unit={sheet.unit} />

@@ -15,6 +15,7 @@ const sheet = {
   club: 'Invented',
   invented: true,
   date: 'today',
+  note: '',
   madeBy: 'Rackwright',
   changedSince: false,
   rackIds: ['north', 'south'],
@@ -41,6 +42,25 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
     allReps: '96 %',
   });
   expect(short!.steps[0]).toMatchObject({ sets: 2, bar: '60', rest: 'rest 1:15' });
+});
+
+test('the note of the day is on each of its pages, on one line however it was typed', () => {
+  const pages = rackSheets(inventedPlan(), { ...sheet, note: ' Doors close\n at nine. ' }, words);
+  expect(pages.map(({ note }) => note)).toEqual(['Doors close at nine.', 'Doors close at nine.']);
+});
+
+test('a long note takes room of its page, so that fewer lifters share one', () => {
+  const plan = inventedPlan();
+  const [one] = plan.groups[0]!.places;
+  plan.groups[0]!.places = Array.from({ length: 9 }, (_, i) => ({
+    ...structuredClone(one!),
+    lifterId: `l${i}`,
+    turn: i + 1,
+  }));
+  const pages = (note: string) =>
+    rackSheets(plan, { ...sheet, note }, words).map(({ lifters }) => lifters.length);
+  expect(pages('').length).toBeLessThan(pages('x'.repeat(2000)).length);
+  expect(pages('x'.repeat(2000)).reduce((sum, many) => sum + many, 0)).toBe(9);
 });
 
 test('pages come in the order in which the club keeps its racks', () => {

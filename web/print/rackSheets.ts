@@ -11,6 +11,8 @@ export interface SheetWords {
   club: string;
   invented: boolean;
   date: string;
+  /** The day's note as it is now: it is no part of what was worked out. */
+  note: string;
   madeBy: string;
   /** The day was changed after this was worked out. */
   changedSince: boolean;
@@ -19,12 +21,18 @@ export interface SheetWords {
 }
 
 /** The pages of a day: one for each rack of each group, more only where a rack has more lifters than one page can show. */
-export function rackSheets(plan: DayPlan, { rackIds, ...sheet }: SheetWords, words: LineWords): RackSheet[] {
+export function rackSheets(
+  plan: DayPlan,
+  { rackIds, note: written, ...sheet }: SheetWords,
+  words: LineWords,
+): RackSheet[] {
+  const note = written.trim().replace(/\s+/g, ' ');
   const pages = plan.groups.flatMap((group) =>
     inOrder(group.racks, rackIds).flatMap((rack) => {
       const lines = rackLines(group, rack.rackId, words);
-      return chunks(lines).map((lifters) => ({
+      return chunks(lines, note).map((lifters) => ({
         ...sheet,
+        note,
         group: group.title,
         rack: rack.label,
         unit: words.mass,
@@ -42,8 +50,8 @@ function inOrder(racks: PlanGroup['racks'], rackIds: readonly string[]): PlanGro
   return racks.toSorted((a, b) => rackIds.indexOf(a.rackId) - rackIds.indexOf(b.rackId));
 }
 
-function chunks(lines: readonly LifterLine[]): LifterLine[][] {
-  const most = mostLifters(mostStepLines(lines));
+function chunks(lines: readonly LifterLine[], note: string): LifterLine[][] {
+  const most = mostLifters(mostStepLines(lines), note);
   return Array.from({ length: Math.ceil(lines.length / most) }, (_, page) =>
     lines.slice(page * most, (page + 1) * most),
   );

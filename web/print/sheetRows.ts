@@ -27,12 +27,27 @@ export function mostStepLines(lifters: readonly { steps: readonly WrittenStep[] 
   return Math.max(0, ...lifters.map(({ steps }) => steps.reduce((sum, step) => sum + linesOfStep(step), 0)));
 }
 
-/** How many lifters whose steps take so many lines go on one page. */
-export function mostLifters(stepLines: number): number {
+/** How many lifters whose steps take so many lines go on one page below the coach's note. */
+export function mostLifters(stepLines: number, note: string): number {
   return Math.max(
     1,
-    Math.min(mostOnPage, Math.floor(roomForRowsMm / (leastAboveMm + leastStepMm * stepLines))),
+    Math.min(
+      mostOnPage,
+      Math.floor((roomForRowsMm - noteMm(note)) / (leastAboveMm + leastStepMm * stepLines)),
+    ),
   );
+}
+
+/** The coach's note runs across the page: room of a line, and letters that surely fit on one, capitals too. */
+const noteLineMm = 4.25;
+const lettersOnNoteLine = 84;
+const noteAroundMm = 2;
+const beforeNote = 'Note: '.length;
+
+/** Room (mm) that the coach's note takes of a page. */
+export function noteMm(note: string): number {
+  if (note === '') return 0;
+  return noteAroundMm + noteLineMm * Math.ceil((beforeNote + note.length) / lettersOnNoteLine);
 }
 
 const headMm = 18;
@@ -49,10 +64,11 @@ export function sheetRows(
   lifters: number,
   stepLines: number,
   said: readonly string[],
+  note: string,
 ): { rowMm: number; numeralMm: number; stepMm: number } {
   const lines = said.reduce((sum, sentence) => sum + Math.ceil(sentence.length / lettersOnLine), 0);
   const footMm = Math.max(leastFootMm, footAroundMm + lines * lineMm);
-  const roomMm = pageRoomMm[paper].height - headMm - footMm;
+  const roomMm = pageRoomMm[paper].height - headMm - noteMm(note) - footMm;
   const rowMm = Math.min(tallestRowMm, roomMm / Math.max(1, lifters));
   const stepMm = Math.min(
     tallestStepMm,
