@@ -77,6 +77,22 @@ describe('rackwright day', () => {
     expect(lines).toHaveLength(1 + placesOf(day).reduce((sum, { steps }) => sum + steps, 0));
   });
 
+  it("takes the club's clock for today, wherever the computer stands", async () => {
+    // Their clocks are 25 hours apart by the time zone database (+14 and -11), so that it is never the same day in both.
+    for (const timeZone of ['Pacific/Kiritimati', 'Pacific/Pago_Pago']) {
+      const file = join(folder, `${timeZone.slice(8)}.sqlite`);
+      const store = await openClubStore(file);
+      const club = records.club.map((one) => ({ ...one, timeZone }));
+      await store.importRecords({ ...records, club, day: [{ ...day, date: '1999-01-01' }] });
+      await store.close();
+      const today = () => new Date().toLocaleDateString('sv-SE', { timeZone });
+      const before = today();
+      const { stderr } = await runCli(['day', '--club', file]);
+      const named = /no training day on ([\d-]+);/.exec(stderr)?.[1];
+      expect([before, today()]).toContain(named);
+    }
+  });
+
   it('names the days there are where there is none', async () => {
     const club = ['--club', join(folder, 'club.sqlite')];
     const { status, stdout, stderr } = await runCli(['day', '--date', '1999-01-01', ...club]);

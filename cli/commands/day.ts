@@ -6,8 +6,8 @@ import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, withClub } from '../clubFile.ts';
-import { localToday } from '../localToday.ts';
 import type { SolvedDay } from '../SolvedDay.ts';
+import { todayOfClub } from '../todayOfClub.ts';
 import { writeOutput } from '../writeOutput.ts';
 
 interface DayOptions {
@@ -26,7 +26,7 @@ export function dayCommand(): Command {
     .description(
       'Writes what each lifter has on the bar on a training day, and what that really is for that lifter.',
     )
-    .option('--date <date>', 'the day, as 2026-11-25; without it, today')
+    .option('--date <date>', "the day, as 2026-11-25; without it, today by the club's clock")
     .addOption(
       new Option('--form <form>', 'how to write it').choices(['text', 'csv', 'json']).default('text'),
     )
@@ -47,16 +47,17 @@ export function dayCommand(): Command {
 }
 
 async function writeDay(options: DayOptions): Promise<void> {
-  const date = options.date ?? localToday();
-  if (!localDate.safeParse(date).success) {
-    throw new CliError(`--date is "${date}"; it must be a date such as ${localToday()}.`, 2);
+  const { date } = options;
+  if (date !== undefined && !localDate.safeParse(date).success) {
+    throw new CliError(`--date is "${date}"; it must be a date such as 2026-11-25.`, 2);
   }
   const solved = await withClub(options.club, (store) => solvedDays(store, date, options.again ?? false));
   await writeOutput(await written(solved, options), options.out);
 }
 
-async function solvedDays(store: ClubStore, date: string, again: boolean): Promise<SolvedDay[]> {
+async function solvedDays(store: ClubStore, asked: string | undefined, again: boolean): Promise<SolvedDay[]> {
   const { records } = await store.records();
+  const date = asked ?? todayOfClub(records);
   const days = records.day.filter((day) => day.date === date);
   if (days.length === 0) throw new CliError(noDayOn(date, records), 2);
   const { dayPlan } = await import('#contract/dayPlan.ts');

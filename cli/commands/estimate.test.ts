@@ -49,6 +49,22 @@ describe('rackwright estimate', () => {
     expect(before.stdout).toBe('Nothing was logged up to 1999-01-01 that says what anybody can do.\n');
   });
 
+  it("takes the club's clock for today, wherever the computer stands", async () => {
+    // Their clocks are 25 hours apart by the time zone database (+14 and -11), so that it is never the same day in both.
+    for (const timeZone of ['Pacific/Kiritimati', 'Pacific/Pago_Pago']) {
+      const file = join(folder, `${timeZone.slice(8)}.sqlite`);
+      const store = await openClubStore(file);
+      const records = smallClub();
+      const club = records.club.map((one) => ({ ...one, timeZone }));
+      await store.importRecords({ ...records, club, best: [] });
+      await store.close();
+      const today = () => new Date().toLocaleDateString('sv-SE', { timeZone });
+      const before = today();
+      const { stdout } = await runCli(['estimate', '--club', file]);
+      expect([before, today()]).toContain(/up to ([\d-]+) that/.exec(stdout)?.[1]);
+    }
+  });
+
   it('refuses a stranger and what is no date by name and value', async () => {
     const stranger = await estimate('--lifter', 'Nobody');
     expect(stranger).toMatchObject({ status: 2, stdout: '' });

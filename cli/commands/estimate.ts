@@ -7,7 +7,7 @@ import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, withClub } from '../clubFile.ts';
-import { localToday } from '../localToday.ts';
+import { todayOfClub } from '../todayOfClub.ts';
 
 interface EstimateOptions {
   club: string;
@@ -24,7 +24,7 @@ export function estimateCommand(): Command {
       'Estimates the straight competition maximum of every lifter and lift, raw and rested, from all that was logged.',
     )
     .option('--lifter <name>', 'only this lifter')
-    .option('--on <date>', 'as known on this day, as 2026-11-25; without it, today')
+    .option('--on <date>', "as known on this day, as 2026-11-25; without it, today by the club's clock")
     .option('--json', 'everything that is known of each lift, as JSON in SI units')
     .addOption(clubOption())
     .addHelpText(
@@ -37,9 +37,9 @@ An estimate is no attempt: it may be wrong by its interval and more, and today i
 }
 
 async function writeEstimates(options: EstimateOptions): Promise<void> {
-  const on = dayAskedFor(options.on);
   await withClub(options.club, async (store) => {
     const { records } = await store.records();
+    const on = dayAskedFor(options.on, todayOfClub(records));
     const lifters = askedFor(records.lifter, options.lifter, on);
     const estimates = await estimated(store, lifters, on);
     process.stdout.write(
@@ -51,8 +51,7 @@ async function writeEstimates(options: EstimateOptions): Promise<void> {
 }
 
 /** Today where no day is named; further ahead than a year nothing can be said of anybody. */
-function dayAskedFor(given: string | undefined): string {
-  const today = localToday();
+function dayAskedFor(given: string | undefined, today: string): string {
   if (given === undefined) return today;
   if (!localDate.safeParse(given).success)
     throw new CliError(`--on is "${given}"; it must be a date such as ${today}.`, 2);

@@ -79,6 +79,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
         onChange={(equipment) => set({ equipment })}
       />
       <CheckField label="At a meet" checked={draft.platform} onChange={(platform) => set({ platform })} />
+      <TextField label="Note" value={draft.note} maxLength={2000} onChange={(note) => set({ note })} />
       <RackFields lift={draft.lift} setup={draft.setup} onChange={setSetup} />
     </RecordForm>
   );

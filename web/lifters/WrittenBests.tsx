@@ -43,6 +43,7 @@ export function WrittenBests(props: { bests: readonly Best[]; onOpen: (best: Bes
       wideOnly: true,
       cell: (best) => (best.platform ? `${best.place}, meet` : best.place),
     },
+    { key: 'note', head: 'Note', wideOnly: true, cell: (best) => best.note },
   ];
   return (
     <>

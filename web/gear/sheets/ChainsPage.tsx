@@ -51,6 +51,7 @@ export function ChainsPage({ gear }: { gear: Gear }) {
             cell: ({ lengthM, attachBelowBarM }) => inLength(lengthM + attachBelowBarM),
           },
           { key: 'pairs', head: 'pairs', numeric: true, cell: ({ pairs }) => pairs },
+          { key: 'note', head: 'note', wideOnly: true, cell: ({ note }) => note },
         ]}
       />
     </div>
