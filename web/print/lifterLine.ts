@@ -113,10 +113,11 @@ function cautionsOf(solved: Solved): PlanCaution[] {
   );
 }
 
-/** A load is known no better than the heights it was worked out at and the bands that pull. */
+/** A load is known no better than its bar, the heights it was worked out at and the bands that pull. */
 function loadKnown(solved: Solved): HowKnown {
-  if (solved.set.bands.length > 0 && cautionsOf(solved).some(({ code }) => code === 'notMeasured'))
-    return 'notMeasured';
+  const isSaid = (wanted: PlanCaution['code']) => cautionsOf(solved).some(({ code }) => code === wanted);
+  if (solved.set.bands.length > 0 && isSaid('notMeasured')) return 'notMeasured';
+  if (isSaid('barAssumed')) return 'assumed';
   return solved.set.bands.length + solved.set.chains.length === 0 ? 'measured' : solved.heights.known;
 }
 

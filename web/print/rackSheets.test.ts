@@ -93,6 +93,15 @@ test('cautions stand where the risk is, what was taken for granted apart from th
   expect(south!.lifters[0]!.lockout.interval).toBe('');
 });
 
+test('no load counts as measured on a rack whose bar was assumed, not even straight weight', () => {
+  const plan = inventedPlan();
+  const known = () =>
+    rackSheets(plan, sheet, words).flatMap(({ lifters }) => lifters.map(({ lockout }) => lockout.known));
+  expect(known()).toEqual(['measured', 'estimated', 'measured']);
+  for (const { solved } of plan.groups[0]!.places) solved!.cautions.push({ code: 'barAssumed', massKg: 20 });
+  expect(known()).toEqual(['assumed', 'assumed', 'assumed']);
+});
+
 const bound = (wanted: number) => ({ code: 'boundBinds', bound: 'mostBands', limit: 0.45, wanted }) as const;
 const say: LineWords['say'] = (caution) =>
   caution.code === 'boundBinds' ? `${caution.bound} ${caution.wanted}.` : `${caution.code}.`;
