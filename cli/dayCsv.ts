@@ -63,6 +63,7 @@ const header = [
   'bar_share_of_maximum',
   'bottom_share_of_maximum',
   'lockout_share_of_maximum',
+  'mean_share_of_maximum',
 ];
 
 function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
@@ -111,6 +112,7 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     barShare: thousandth(shareOn('bar')),
     bottomShare: thousandth(shareOn('bottom')),
     lockoutShare: thousandth(shareOn('lockout')),
+    meanShare: thousandth(shareOn('mean')),
   };
 }
 

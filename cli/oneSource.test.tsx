@@ -185,6 +185,7 @@ it('the spreadsheet has the figures of the plan document, and its words for made
           'lockout_share_of_maximum',
           explanation.lockout.totalN / out.plan.gravityMps2 / solved.reference.kg,
         );
+        is('mean_share_of_maximum', explanation.mean.totalN / out.plan.gravityMps2 / solved.reference.kg);
         is('rest_s', block.restSeconds);
         if (cell('all_reps') === 'yes') expect(cell('last_rep_mean_mps')).not.toBe('');
       });

@@ -6,7 +6,7 @@ import type { LifterLine } from './RackSheetModel.ts';
 export function rackLines(group: PlanGroup, rackId: string, words: LineWords): LifterLine[] {
   const order = onRack(group, rackId);
   return order.flatMap((place, index) => {
-    const line = lifterLine(place, group.lift, order.length > 1 ? order.at(index - 1)! : null, words);
+    const line = lifterLine(place, group, order.length > 1 ? order.at(index - 1)! : null, words);
     return line === null ? [] : [line];
   });
 }

@@ -1,7 +1,6 @@
-import type { PlanBlock, PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Lift } from '#contract/records/lift.ts';
 import { percent } from '#contract/words/percent.ts';
 import { fromSi } from '#core/units/units.ts';
 import type { HowKnown } from '#web/parts/Known.tsx';
@@ -27,7 +26,7 @@ type Force = PlanBlock['explanation']['bottom'];
 /** One lifter's bar in words and figures, for screen and paper; null where nothing could be worked out. */
 export function lifterLine(
   place: PlanPlace,
-  lift: Lift,
+  { lift, aim }: Pick<PlanGroup, 'lift' | 'aim'>,
   before: PlanPlace | null,
   words: LineWords,
 ): LifterLine | null {
@@ -70,7 +69,7 @@ export function lifterLine(
     })),
     bottom: load(explanation.bottom, shares[0]?.share),
     lockout: load(explanation.lockout, shares[shares.length - 1]?.share),
-    percentages: percentagesText(explanation),
+    percentages: percentagesText(explanation, aim),
     reference: referenceText(solved, words),
     effort: effortWords(main),
     picture: [
@@ -157,9 +156,10 @@ export function hungWords({ bands, chains }: Solved['set']): string[] {
   ];
 }
 
-/** The bar alone and both ends, each with its basis. */
-function percentagesText({ percentages }: PlanBlock['explanation']): string {
-  return (['bar', 'bottom', 'lockout'] as const)
+/** The bar alone and both ends, each with its basis; the mean of the range where the group aims at it. */
+function percentagesText({ percentages }: PlanBlock['explanation'], aim: PlanGroup['aim']): string {
+  const isByMean = aim.by === 'percent' && aim.targets.some(({ basis }) => basis === 'mean');
+  return (['bar', 'bottom', 'lockout', ...(isByMean ? (['mean'] as const) : [])] as const)
     .flatMap((basis) => {
       const found = percentages.find((percentage) => percentage.basis === basis);
       return found ? [`${percent(found.share)} ${basis}`] : [];

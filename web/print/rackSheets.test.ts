@@ -102,6 +102,18 @@ test('no load counts as measured on a rack whose bar was assumed, not even strai
   expect(known()).toEqual(['assumed', 'assumed', 'assumed']);
 });
 
+test('a group that aims at a share of the mean load reads what it got of that, too', () => {
+  const plan = inventedPlan();
+  const [group] = plan.groups;
+  for (const { solved } of group!.places)
+    for (const { explanation } of solved!.blocks)
+      explanation.percentages.push({ basis: 'mean', share: 0.63, low95: 0.62, high95: 0.64 });
+  const read = () => rackSheets(plan, sheet, words)[0]!.lifters[0]!.percentages;
+  expect(read()).toBe('45 % bar, 75 % lockout');
+  group!.aim = { by: 'percent', targets: [{ basis: 'mean', share: 0.6 }] };
+  expect(read()).toBe('45 % bar, 75 % lockout, 63 % mean');
+});
+
 const bound = (wanted: number) => ({ code: 'boundBinds', bound: 'mostBands', limit: 0.45, wanted }) as const;
 const say: LineWords['say'] = (caution) =>
   caution.code === 'boundBinds' ? `${caution.bound} ${caution.wanted}.` : `${caution.code}.`;
