@@ -157,6 +157,7 @@ function LoadCell({ load, why }: { load: WrittenLoad; why: string }) {
       <Known value={load.load} unit={mass} known={load.known} why={load.known === 'measured' ? '' : why} />
       {load.interval && <p className="small quiet">{load.interval}</p>}
       <p className="small quiet">{load.share}</p>
+      {load.habit && <p className="small quiet">{load.habit}</p>}
     </>
   );
 }

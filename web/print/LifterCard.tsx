@@ -95,6 +95,6 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
   );
 }
 
-function rest({ interval, share }: WrittenLoad): string {
-  return unbroken([interval && `, ${interval}`, share && `; ${share}`].join(''));
+function rest({ interval, share, habit }: WrittenLoad): string {
+  return unbroken([interval && `, ${interval}`, share && `; ${share}`, habit && `; ${habit}`].join(''));
 }

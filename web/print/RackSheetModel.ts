@@ -3,12 +3,16 @@ import type { DiscsOnSide } from '#web/charts/LoadedBar.tsx';
 import type { HowKnown } from '#web/parts/Known.tsx';
 import type { EffortWords } from './effortWords.ts';
 
-/** A load at one height as it is written: "181", "174 to 188", "35 % of what can be held there". */
+/**
+ * A load at one height as it is written: "181", "174 to 188", "35 % of what can be held there"; at lockout under bands that
+ * have numbers by habit, what these would say: "by habit 190 kg".
+ */
 export interface WrittenLoad {
   load: string;
   known: HowKnown;
   interval: string;
   share: string;
+  habit: string;
 }
 
 /** A caution and how it is said in this view. */

@@ -35,8 +35,14 @@ const line = (order: number): LifterLine => ({
     { sets: 2, reps: 2, bar: '70', aSide: '20 + 2.5', rest: 'rest 1:30', effort },
     { sets: 8, reps: 2, bar: String(90 + order * 2.5), aSide: '25 + 10', rest: 'rest 1:00', effort },
   ],
-  bottom: { load: '137', known: 'estimated', interval: '131 to 143', share: '68 %' },
-  lockout: { load: '181', known: 'estimated', interval: '172 to 190', share: '35 %' },
+  bottom: { load: '137', known: 'estimated', interval: '131 to 143', share: '68 %', habit: '' },
+  lockout: {
+    load: '181',
+    known: 'estimated',
+    interval: '172 to 190',
+    share: '35 %',
+    habit: 'by habit 190 kg',
+  },
   percentages: '50 % bar, 75 % lockout',
   reference: 'the best of 200 kg of 2026-05-02',
   effort,
@@ -123,8 +129,10 @@ test('a sheet of a day that was changed since says so', () => {
   expect([saysChanged(2), saysChanged(3)]).toEqual([true, false]);
 });
 
-test('a card holds the loads with their intervals', () => {
-  expect(asRead(<LifterCard sheet={sheet(1)} lifter={line(1)} />)).toContain('172 to 190');
+test('a card holds the loads with their intervals, and what habit would call the load at lockout', () => {
+  const card = asRead(<LifterCard sheet={sheet(1)} lifter={line(1)} />);
+  expect(card).toContain('172 to 190');
+  expect(card).toContain('by habit 190 kg');
 });
 
 test('card and sheet say of every step its speeds, its time, the chance of all reps and what a shorter rest costs, in the same words', () => {

@@ -36,12 +36,13 @@ export function lifterLine(
   const { explanation } = main;
   const { shares } = explanation;
   const known = loadKnown(solved);
-  const load = (force: Force, share: number | undefined): WrittenLoad => ({
+  const load = (force: Force, share: number | undefined, habit = ''): WrittenLoad => ({
     load: kilos(force.totalN, words),
     known,
     interval:
       force.high95N === force.low95N ? '' : `${kilos(force.low95N, words)} to ${kilos(force.high95N, words)}`,
     share: share === undefined ? '' : `${percent(share)} of strength there`,
+    habit,
   });
   const said = cautionsOf(solved).map((caution) => ({ caution, sentence: words.say(caution) }));
   return {
@@ -68,7 +69,7 @@ export function lifterLine(
       effort: effortWords(block),
     })),
     bottom: load(explanation.bottom, shares[0]?.share),
-    lockout: load(explanation.lockout, shares[shares.length - 1]?.share),
+    lockout: load(explanation.lockout, shares[shares.length - 1]?.share, habitText(solved, words.mass)),
     percentages: percentagesText(explanation, aim),
     reference: referenceText(solved, words),
     effort: effortWords(main),
@@ -118,6 +119,14 @@ function loadKnown(solved: Solved): HowKnown {
   if (solved.set.bands.length > 0 && isSaid('notMeasured')) return 'notMeasured';
   if (isSaid('barAssumed')) return 'assumed';
   return solved.set.bands.length + solved.set.chains.length === 0 ? 'measured' : solved.heights.known;
+}
+
+/** What trade habit would call the load at lockout; empty where no bands hang, or one that has no number. */
+function habitText(solved: Solved, mass: MassUnit): string {
+  const { nominalKg } = mainBlock(solved);
+  return solved.set.bands.length === 0 || nominalKg === null
+    ? ''
+    : `by habit ${barText(nominalKg, mass)} ${mass}`;
 }
 
 function kilos(forceN: number, { mass, gravityMps2 }: LineWords): string {

@@ -114,6 +114,18 @@ test('a group that aims at a share of the mean load reads what it got of that, t
   expect(read()).toBe('45 % bar, 75 % lockout, 63 % mean');
 });
 
+test('what habit would call a load stands beside it at lockout, under bands that all have a number', () => {
+  const plan = inventedPlan();
+  const [short, tall, straight] = plan.groups[0]!.places;
+  const habits = () =>
+    rackSheets(plan, { ...sheet, rackIds: ['north', 'south'] }, words).flatMap(({ lifters }) =>
+      lifters.flatMap(({ bottom, lockout }) => [bottom.habit, lockout.habit]),
+    );
+  for (const { solved } of [short!, straight!]) for (const block of solved!.blocks) block.nominalKg = 110;
+  for (const block of tall!.solved!.blocks) block.nominalKg = null;
+  expect(habits()).toEqual(['', 'by habit 110 kg', '', '', '', '']);
+});
+
 const bound = (wanted: number) => ({ code: 'boundBinds', bound: 'mostBands', limit: 0.45, wanted }) as const;
 const say: LineWords['say'] = (caution) =>
   caution.code === 'boundBinds' ? `${caution.bound} ${caution.wanted}.` : `${caution.code}.`;
