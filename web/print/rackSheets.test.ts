@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { dayPlan } from '#contract/dayPlan.ts';
+import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { LineWords } from './lifterLine.ts';
 import { rackSheets } from './rackSheets.ts';
 import { gravityMps2, inventedPlan } from './tests/inventedPlan.ts';
@@ -140,4 +141,38 @@ test('a bound that holds several lifters is said once on a sheet, by the one who
   const [north, south] = rackSheets(plan, sheet, { ...words, say });
   expect(north!.cautions.slice(1)).toEqual(['All: mostBands 0.6.', 'Invented short: leastBar 0.3.']);
   expect(south!.cautions).toEqual(['All: noBands.']);
+});
+
+const alike: [mild: PlanCaution, grave: PlanCaution][] = [
+  [
+    { code: 'maximal', peakShare: 0.9 },
+    { code: 'maximal', peakShare: 0.97 },
+  ],
+  [
+    { code: 'anchorNotRated', anchorId: 'a', pullN: 300 },
+    { code: 'anchorNotRated', anchorId: 'a', pullN: 500 },
+  ],
+  [
+    { code: 'extrapolated', pairId: 'p', stretch: 2.1 },
+    { code: 'extrapolated', pairId: 'p', stretch: 2.4 },
+  ],
+  // A least bar holds back furthest whom the aim alone would give the least.
+  [
+    { ...bound(0.3), bound: 'leastBar', limit: 0.4 },
+    { ...bound(0.1), bound: 'leastBar', limit: 0.4 },
+  ],
+];
+
+test.each(alike)('of alike cautions the gravest is said, whoever has it: not %o but %o', (mild, grave) => {
+  for (const cautions of [
+    [mild, grave],
+    [grave, mild],
+  ]) {
+    const plan = inventedPlan();
+    cautions.forEach((caution, i) => {
+      plan.groups[0]!.places[i]!.solved!.cautions = [caution];
+    });
+    const [north] = rackSheets(plan, sheet, { ...words, say: (caution) => JSON.stringify(caution) });
+    expect(north!.cautions.slice(1)).toEqual([`All: ${JSON.stringify(grave)}`]);
+  }
 });
