@@ -74,6 +74,50 @@ describe('cautionSentence', () => {
     }
   });
 
+  it("proposes what is in the coach's hand: more rest only where sets follow each other", () => {
+    expect(say('notAllReps')).toMatch(/rep 4 of set 3.*more rest/);
+    const single = cautionSentence({ code: 'notAllReps', set: 1, rep: 4, sets: 1 }, names);
+    expect(single).toMatch(/rep 4 is not made: fewer reps or a lighter bar\.$/);
+  });
+
+  it('names the ends of a zone, and none where it has none', () => {
+    expect(say('volume')).toMatch(/40 reps at 55 % to 70 %.*30\.$/);
+    expect(say('repsInSet')).toMatch(/at 55 % or more/);
+  });
+
+  it('says whether a set or a best is too old', () => {
+    expect(say('strengthOld')).toMatch(/^The best .*2024-05-01/);
+    const byLog = { code: 'strengthOld', doneOn: '2024-05-01', by: 'log' } as const;
+    expect(cautionSentence(byLog, names)).toMatch(/^The newest set .*2024-05-01/);
+  });
+
+  it('says of each sort of gear that was set by hand too often which it is', () => {
+    expect(say('clash')).toContain('22-A');
+    expect(cautionSentence({ code: 'clash', sort: 'chainPair', gearId: 'c' }, names)).toContain(
+      'chains short',
+    );
+  });
+
+  it('says slower below a zone of speed and faster above it', () => {
+    const outside = cautions.find((one) => one.code === 'outsideZone')!;
+    const at = (mps: number) => cautionSentence({ ...outside, mps }, names);
+    expect([at(0.74), at(0.86)]).toEqual([
+      expect.stringMatching(/^Expected at 0\.74 m\/s, slower than the 0\.75 to 0\.85/),
+      expect.stringMatching(/^Expected at 0\.86 m\/s, faster than the 0\.75 to 0\.85/),
+    ]);
+  });
+
+  it('tells how badly strength is known by the spread that holds four times in five, upwards', () => {
+    const wide = cautions.find((one) => one.code === 'strengthWide')!;
+    // The normal distribution is below 1.28155 sd nine times in ten (Abramowitz & Stegun 1964, table 26.5; from memory): exp(0.128155) - 1 is 13.7 %.
+    expect(say('strengthWide')).toMatch(
+      /within 14 % only.* 6 % less than its middle.* 75 %; .*last work-up set/,
+    );
+    const nothingOff = cautionSentence({ ...wide, belowShare: 0, workUp: false }, names);
+    expect(nothingOff).toMatch(/of the first set/);
+    expect(nothingOff).not.toMatch(/less than its middle|work-up/);
+  });
+
   it('defers to a qualified coach and local rules where the lifter is a minor', () => {
     expect(cautionSentence({ code: 'minor', age: 15 }, names)).toMatch(/qualified coach.*local rules/);
   });

@@ -36,7 +36,9 @@ describe('why a band wants a look', () => {
     expect(said[1]).toMatch(/7140.*5000/);
     expect(said[2]).toMatch(/2\.91.*2\.5/);
     // 150 N are a quarter less than 200 N.
-    expect(said[3]).toMatch(/25 % less.*2\.00.*1\.50/);
+    expect(said[3]).toMatch(/25 % less.*2\.00.*1\.50.* while lengthening/);
+    const back = { ...findings[3]!, direction: 'unloading' } as WearFinding;
+    expect(wearSentence(back, date)).toMatch(/ while shortening/);
     for (const sentence of said) expect(sentence).toMatch(/^[A-Z][^]*\.$/);
   });
 });
