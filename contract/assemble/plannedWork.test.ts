@@ -1,6 +1,6 @@
 import { assert, integer, property } from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lightenedTo, type PlannedWork } from './plannedWork.ts';
+import { chanceOfDay, lightenedTo, type PlannedWork } from './plannedWork.ts';
 
 /** Discs in steps of 2.5 kg, and a chance that falls with the bar: a straight line from 1 at 100 kg to 0 at 200 kg. */
 const loadableKg = (kg: number) => Math.round(kg / 2.5) * 2.5;
@@ -42,4 +42,9 @@ describe('work made lighter until it is sure enough', () => {
     const unknown = { barKg, blocks: blocks.map((block) => ({ ...block, expected: null })) };
     expect(lightenedTo(0.9, unknown, workAt, loadableKg)).toBe(unknown);
   });
+});
+
+test('the chance of a day is that of its last block, which counts all reps before it', () => {
+  const [[sure], [last]] = [workAt(110).blocks, workAt(170).blocks];
+  expect(chanceOfDay({ barKg: 170, blocks: [sure!, last!] })).toBeCloseTo(0.3, 12);
 });

@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanPlace } from '#contract/dayPlan.ts';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Aim, Place } from '#contract/records/day.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { longLog } from '#contract/tests/longLog.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import { type Parameters, populationPrior } from '#core/strength/parameters.ts';
+import { populationPrior } from '#core/strength/parameters.ts';
 import { millraceLog } from '../../demo/history/millraceLog.ts';
 import { millraceClub } from '../../demo/millraceClub.ts';
 import { estimateLift } from '../estimate/estimateLift.ts';
@@ -17,41 +16,7 @@ const records = twoLifters();
 
 /** Logs that show bars faster than the model's, the lighter the more. */
 function estimatesOf(speedSlope: number) {
-  return [110, 200].map((maxKg, i) => logged(records, records.lifter[i]!.id, maxKg, { speedSlope }));
-}
-
-/** What a long log comes to that shows a maximum and is told as most lifters' but for some parameters. */
-function logged(
-  { bodyMass }: ClubRecords,
-  lifterId: string,
-  maxKg: number,
-  own: Partial<Parameters>,
-): StrengthEstimate {
-  const bodyMassKg = bodyMass.find((mass) => mass.lifterId === lifterId)!.massKg;
-  const maximum = { median: maxKg, low80: 0.98 * maxKg, high80: 1.02 * maxKg, low95: maxKg, high95: maxKg };
-  return {
-    lifterId,
-    lift: 'squat',
-    on: '2026-03-01',
-    setCount: 40,
-    takenIn: 0,
-    lastSetOn: '2026-02-27',
-    bodyMassKg,
-    bodyMassKnown: 'measured',
-    maxKg: maximum,
-    inEquipment: [],
-    parameters: [],
-    history: [],
-    rise: [],
-    observations: [],
-    slips: [],
-    leftOut: [],
-    draws: [-0.01, 0, 0.01].map((ln) => ({
-      ...populationPrior('squat').mean,
-      ...own,
-      lnTotal: Math.log(maxKg + 0.88 * bodyMassKg) + ln,
-    })),
-  };
+  return [110, 200].map((maxKg, i) => longLog(records, records.lifter[i]!.id, maxKg, { speedSlope }));
 }
 
 function solvedBy(aim: SpeedAim, speedSlope: number | null, byCoach: Place['byCoach'] = null) {
@@ -65,6 +30,15 @@ function solvedBy(aim: SpeedAim, speedSlope: number | null, byCoach: Place['byCo
 const zoneOf = ({ blocks }: NonNullable<PlanPlace['solved']>) => blocks.at(-1)!.expected!.zone!;
 const why = ({ cautions }: NonNullable<PlanPlace['solved']>) =>
   cautions.flatMap((one) => (one.code === 'outsideZone' ? [one.why] : []));
+
+/** Why the tall lifter with such a maximum is faster than a slow zone. */
+function whyFast(maxKg: number, leastChance: number | null) {
+  const day = structuredClone(records.day[0]!);
+  const [group] = day.groups;
+  const places = group!.places.filter(({ lifterId }) => lifterId === 'tall');
+  Object.assign(group!, { aim: { ...zone, fromMps: 0.1, toMps: 0.2 }, leastChance, places });
+  return why(solveDay(records, day, [longLog(records, 'tall', maxKg)]).groups[0]!.places[0]!.solved!);
+}
 
 describe('a speed zone', () => {
   it("is met by the lifter's own speed, whether the log shows fast bars or slow ones, and a faster lifter gets more to lift", () => {
@@ -110,6 +84,19 @@ describe('a speed zone', () => {
     const heavy = { barKg: 90, bands: null, chains: null };
     for (const solved of solvedBy({ ...zone, fromMps: 1.2, toMps: 1.3 }, 0.3, heavy))
       expect(why(solved)).toEqual(['byHand']);
+    // All the discs of the rack are too light a bar for a maximum of 600 kg; a light bar is never the reason for a slow one.
+    expect(whyFast(600, null)).toEqual(['heaviestBar']);
+    // A bar slower than 0.2 m/s is near a miss, and one that is nearly sure is faster.
+    expect(whyFast(200, 0.95)).toEqual(['madeLighter']);
+  });
+
+  it('holds the speeds at its very ends, by the digits shown', () => {
+    const byHand = { barKg: 90, bands: null, chains: null };
+    const shown = Math.round(100 * zoneOf(solvedBy(zone, 0.3, byHand)[1]!).mps) / 100;
+    const whys = (fromMps: number, toMps: number) =>
+      why(solvedBy({ ...zone, fromMps, toMps }, 0.3, byHand)[1]!);
+    expect([...whys(shown, 2), ...whys(0.1, shown)]).toEqual([]);
+    expect([whys(shown + 0.01, 2), whys(0.1, shown - 0.01)]).toEqual([['byHand'], ['byHand']]);
   });
 
   it("that the rack's bands keep a lifter from is told so where bands of their own would be in it", () => {
@@ -120,8 +107,8 @@ describe('a speed zone', () => {
     group!.aim = zone;
     // One who moves fast and gets little stronger towards the top beside one who moves slowly.
     const estimates = [
-      logged(club, 'lifter-lars', 250, { slope: -0.35, speedSlope: 0.5 }),
-      logged(club, 'lifter-bastien', 273, { slope: -0.1, speedOffset: -0.05 }),
+      longLog(club, 'lifter-lars', 250, { slope: -0.35, speedSlope: 0.5 }),
+      longLog(club, 'lifter-bastien', 273, { slope: -0.1, speedOffset: -0.05 }),
     ];
     const solve = (lifterIds: string[]) => {
       const places = group!.places.filter(({ lifterId }) => lifterIds.includes(lifterId));

@@ -4,6 +4,7 @@ import { estimateLift } from '#contract/estimate/estimateLift.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
+import { longLog } from '#contract/tests/longLog.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { solveDay } from './solveDay.ts';
@@ -41,6 +42,37 @@ describe('the strength that proposals go by', () => {
       day.groups[0]!.places[1]!.byCoach = { barKg: 100, bands: null, chains: null };
     })[1]!;
     for (const { strength } of [tall!, byHand]) expect(strength.belowShare).toBeCloseTo(belowShare, 3);
+  });
+
+  it('is told with what was taken off and the set that would tell more, and with nothing taken off where nothing was', () => {
+    const records = twoLifters();
+    records.best[1]!.doneOn = '2023-03-01';
+    const wide = (change: (day: Day) => void) => {
+      const { cautions, strength } = solvedBy(records, change)[1]!;
+      const said = cautions.find((caution) => caution.code === 'strengthWide');
+      return { said, belowShare: strength.belowShare };
+    };
+    const lowered = wide(asIs);
+    expect(lowered.belowShare).toBeGreaterThan(0);
+    expect(lowered.said).toMatchObject({ belowShare: lowered.belowShare, workUp: true });
+    const bySpeed = wide((day) => {
+      const [group] = day.groups;
+      group!.aim = { by: 'speed', fromMps: 0.6, toMps: 0.8 };
+      group!.blocks = group!.blocks.filter(({ shareOfAim }) => shareOfAim === 1);
+    });
+    expect(bySpeed.said).toMatchObject({ belowShare: 0, workUp: false });
+  });
+
+  it('is the middle of a log that tells it well where no best stands, and less of one that tells it badly', () => {
+    const records = twoLifters();
+    records.best = [];
+    const by = (share: number) => {
+      const log = longLog(records, 'tall', 200);
+      const maxKg = { ...log.maxKg, low80: 200 * (1 - share), high80: 200 * (1 + share) };
+      return solveDay(records, records.day[0]!, [{ ...log, maxKg }]).groups[0]!.places[1]!.solved!.reference;
+    };
+    expect(by(0.02)).toMatchObject({ from: 'log', kg: expect.closeTo(200, 6) });
+    expect(by(0.2).kg).toBeLessThan(190);
   });
 
   it('is settable: at a chance of one half it is the middle, and the surer it must be the lighter the bar', () => {
