@@ -45,7 +45,7 @@ const noteAroundMm = 2;
 const beforeNote = 'Note: '.length;
 
 /** Room (mm) that the coach's note takes of a page. */
-export function noteMm(note: string): number {
+function noteMm(note: string): number {
   if (note === '') return 0;
   return noteAroundMm + noteLineMm * Math.ceil((beforeNote + note.length) / lettersOnNoteLine);
 }
