@@ -1,5 +1,4 @@
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
-import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
 import { smallClub } from '#store/tests/smallClub.ts';
@@ -28,14 +27,14 @@ test('what a coach notes of bars, collars, discs, chains and boxes is read besid
   };
   const client = new QueryClient();
   client.setQueryData(clubKey, { records, seq: 1 });
-  const shown = (page: ReactElement) =>
-    renderToStaticMarkup(
-      <QueryClientProvider client={client}>
-        <ViewUnits clubMass="kg" clubLength="cm">
-          {page}
-        </ViewUnits>
-      </QueryClientProvider>,
-    );
-  const read = [<IronPage gear={gear} />, <ChainsPage gear={gear} />, <BoxesPage gear={gear} />].map(shown);
-  for (const kind of noted) expect(read.join()).toContain(`noted of a ${kind}`);
+  const read = renderToStaticMarkup(
+    <QueryClientProvider client={client}>
+      <ViewUnits clubMass="kg" clubLength="cm">
+        <IronPage gear={gear} />
+        <ChainsPage gear={gear} />
+        <BoxesPage gear={gear} />
+      </ViewUnits>
+    </QueryClientProvider>,
+  );
+  for (const kind of noted) expect(read).toContain(`noted of a ${kind}`);
 });
