@@ -4,8 +4,10 @@ import { fitBand } from '#core/band/fitBand.ts';
 import { squatCapability } from '#core/rep/tests/capabilities.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import type { Aim } from './Aim.ts';
+import { bandShare } from './allowedSets.ts';
 import { bindingBounds } from './bindingBounds.ts';
 import type { RackGear } from './Gear.ts';
+import { hookupReach } from './hookupReach.ts';
 import { prescribe } from './prescribe.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds, type SearchRules } from './SearchRules.ts';
@@ -136,6 +138,25 @@ describe('what may be proposed', () => {
     expect(sets(699)).toEqual(['', '0', '1']);
     expect(sets(700)).toEqual(['', '0', '1', '0+1']);
     expect(sets(399)).toEqual(['', '1']);
+  });
+
+  it('counts bands where they pull most: at lockout from below, at the bottom from above', () => {
+    const aim = { by: 'percent' as const, targets: [] };
+    const shareOf = (bottomN: number, lockoutN: number) => {
+      const pair = readPair('p', { zM: 0.9, forceN: bottomN }, { zM: 1.5, forceN: lockoutN });
+      return bandShare({ hookups: [0], chainPairs: [] }, [hookupReach(pair, travel)], {
+        travel,
+        aim,
+        referenceKg: 300,
+      });
+    };
+    // 60 of 300 kg are a fifth.
+    const sixtyKgN = 60 * 9.80665;
+    for (const [bottomN, lockoutN] of [
+      [0, sixtyKgN],
+      [-sixtyKgN, 0],
+    ] as const)
+      expect(shareOf(bottomN, lockoutN)).toBeCloseTo(0.2, 12);
   });
 
   it('keeps bar and bands within the bounds whatever the aim, and forces bands on nobody', () => {

@@ -78,6 +78,9 @@ describe('explain', () => {
     expect(share['bottom']).toBeCloseTo(0.4, 12);
     expect(share['lockout']).toBeCloseTo((100 * G + lockoutBandN) / (250 * G), 12);
     expect(share['mean']).toBeGreaterThan(0.4);
+    const atLockout = found.percentages.find(({ basis }) => basis === 'lockout')!;
+    expect(atLockout.low95).toBeCloseTo(found.lockout.low95N / (250 * G), 12);
+    expect(atLockout.high95).toBeCloseTo(found.lockout.high95N / (250 * G), 12);
     expect(found.shares.at(-1)!.share).toBeCloseTo((100 * G + lockoutBandN) / (4000 * Math.E), 12);
   });
 
@@ -122,13 +125,16 @@ describe('explain', () => {
     const chain = { massPerMetreKg: 5, lengthM: 3, attachBelowBarM: 0, count: 2 };
     const gear: RackGear = { ...gearWith(null), chains: [{ chainPairId: 'c', chain, pairs: 1 }] };
     const heightSpread = { bottomSdM: 0.04, lockoutSdM: 0.02 };
-    const { bottom, lockout } = explain(
+    const { bottom, lockout, mean } = explain(
       { ...task, heightSpread },
       gear,
       { hookups: [], chainPairs: [1] },
       100,
       limits,
     );
+    // Two chains of 5 kg a metre hang on average 1.2 m down to the floor, and no band pulls beside them.
+    expect(mean.chainN).toBeCloseTo(10 * G * 1.2, 6);
+    expect(mean.bandN).toBeCloseTo(0, 6);
     // 1.96 standard deviations either side hold 95 % of the normal distribution.
     expect((bottom.high95N - bottom.low95N) / 2 / 1.96).toBeCloseTo(10 * G * 0.04, 2);
     expect((lockout.high95N - lockout.low95N) / 2 / 1.96).toBeCloseTo(10 * G * 0.02, 2);
@@ -176,6 +182,17 @@ describe('explain', () => {
     const heavy = explain(task, gearWith(null), hung, 450, limits);
     expect(heavy.firstRep.made).toBe(false);
     expect(codes(heavy.cautions)).toEqual(expect.arrayContaining(['notMade', 'maximal']));
+  });
+
+  it('gives a tired lifter the first rep of one who is weaker by as much', () => {
+    const weaker = { ...capability, strengthN: 4000 * Math.exp(-0.1) };
+    const [tired, weak, fresh] = [
+      explain(task, gearWith(null), hung, 200, limits, 0.1),
+      explain({ ...task, capability: weaker }, gearWith(null), hung, 200, limits),
+      explain(task, gearWith(null), hung, 200, limits),
+    ];
+    expect(tired.firstRep).toEqual(weak.firstRep);
+    expect(tired.firstRep.meanSpeedMps).toBeLessThan(fresh.firstRep.meanSpeedMps);
   });
 
   it('wants somebody ready from 85 % of what can be held, wherever that is reached', () => {

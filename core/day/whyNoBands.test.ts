@@ -48,6 +48,13 @@ describe('why no bands serve', () => {
     expect(found?.reason === 'tooStrong' && found.roomKg).toBeCloseTo(30, 9);
   });
 
+  it('leaves room by the share that is asked where the way that matters ends', () => {
+    // At 0.85 of the way a share that falls from 80 to 40 % is 46 %: 92 of 200 kg held, less 60 kg of bar.
+    const aim = { by: 'capability' as const, bottomShare: 0.8, lockoutShare: 0.4 };
+    const found = why({ ...task, aim }, gearOf([1600]), freeSearch, 60);
+    expect(found?.reason === 'tooStrong' && found.roomKg).toBeCloseTo(32, 9);
+  });
+
   it('says what keeps every pair off, and what is too weak for the least that hangs', () => {
     expect(why(task, gearOf([800, 0], 300), freeSearch, 100)).toEqual({
       reason: 'noneFits',

@@ -2,8 +2,9 @@ import { expect, it } from 'vitest';
 import { populationShape } from '../lifter/populationShape.ts';
 import { compileLoad } from '../load/compileLoad.ts';
 import type { Load } from '../load/Load.ts';
-import { expectedRep } from '../rep/expectedSpeed.ts';
+import { expectedMps, expectedRep } from '../rep/expectedSpeed.ts';
 import { speedBeforeLog } from './speedBeforeLog.ts';
+import { speedCorrectionOf } from './speedCorrectionOf.ts';
 
 const { movedBodyShare: _, ...shape } = populationShape('squat');
 const capability = { ...shape, strengthN: 3000, movedBodyKg: 80, range: { fromM: 0.9, toM: 1.5 } };
@@ -40,4 +41,11 @@ it('adds what is not known of strength in squares, and is never surer than the o
 it('is nothing where no strength makes the rep in time', () => {
   const snail = { ...capability, maxSpeedMps: 1e-4 };
   expect(speedBeforeLog('squat', compiled, snail, correction, 0.03)).toBeNull();
+});
+
+it('expects a lifter as much slower or faster than the model as was measured, up to a surplus of 1.69', () => {
+  // Both numbers are measured less modelled, the slope for each unit of surplus (docs/model.md, "strength").
+  const learned = speedCorrectionOf({ speedOffset: -0.03, speedSlope: 0.2 });
+  expect(expectedMps(0.8, 0.5, learned)).toBeCloseTo(0.8 - 0.03 + 0.2 * 0.5, 12);
+  expect(expectedMps(0.8, 9, learned)).toBeCloseTo(0.8 - 0.03 + 0.2 * 1.69, 9);
 });
