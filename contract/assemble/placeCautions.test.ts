@@ -1,19 +1,25 @@
 import { describe, expect, it } from 'vitest';
 import type { PlanCaution } from '#contract/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import { longLog } from '#contract/tests/longLog.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { solveDay } from './solveDay.ts';
 
 type Code = PlanCaution['code'];
 
 /** What is said of the tall lifter on the first of March 2026 with the heavy pair hung by hand, one sort of caution alone. */
-function said(code: Code, change: (records: ClubRecords) => void): PlanCaution[] {
+function said(
+  code: Code,
+  change: (records: ClubRecords) => void,
+  estimates: StrengthEstimate[] = [],
+): PlanCaution[] {
   const records = twoLifters();
   change(records);
   const day = structuredClone(records.day[0]!);
   const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
   day.groups[0]!.places[1]!.byCoach = { barKg: 60, bands, chains: null };
-  const { cautions } = solveDay(records, day).groups[0]!.places[1]!.solved!;
+  const { cautions } = solveDay(records, day, estimates).groups[0]!.places[1]!.solved!;
   return cautions.filter((caution) => caution.code === code);
 }
 const tall = (records: ClubRecords) => records.lifter.find(({ id }) => id === 'tall')!;
@@ -44,6 +50,13 @@ describe('what to know about the lifter behind the numbers', () => {
       said('strengthOld', (records) => Object.assign(bestOf(records), { doneOn: date }));
     expect(doneOn('2025-02-27')).toEqual([{ code: 'strengthOld', doneOn: '2025-02-27' }]);
     expect(doneOn('2025-03-01')).toEqual([]);
+  });
+
+  it('is the same of the newest set of a log, and then no word of a best', () => {
+    const lastSetOn = (date: string) =>
+      said('strengthOld', () => {}, [{ ...longLog(twoLifters(), 'tall', 200), lastSetOn: date }]);
+    expect(lastSetOn('2025-02-27')).toEqual([{ code: 'strengthOld', doneOn: '2025-02-27', by: 'log' }]);
+    expect(lastSetOn('2025-03-01')).toEqual([]);
   });
 
   it('is that the best was made in other equipment than the lifter wears', () => {

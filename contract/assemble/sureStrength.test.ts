@@ -75,6 +75,16 @@ describe('the strength that proposals go by', () => {
     expect(by(0.2).kg).toBeLessThan(190);
   });
 
+  it('is known by a log as bar and moved body together: the spread of the bar alone would be wider', () => {
+    const records = twoLifters();
+    const log = longLog(records, 'tall', 200);
+    const bodyKg = MOVED_SHARE * 110;
+    const { low80, high80 } = log.maxKg;
+    const { strength } = solveDay(records, records.day[0]!, [log]).groups[0]!.places[1]!.solved!;
+    // Four fifths lie within 1.28155 standard deviations either way.
+    expect(strength.sdLn).toBeCloseTo(Math.log((high80 + bodyKg) / (low80 + bodyKg)) / (2 * AT_90), 6);
+  });
+
   it('is settable: at a chance of one half it is the middle, and the surer it must be the lighter the bar', () => {
     const records = twoLifters();
     records.best[1]!.doneOn = '2022-03-01';
