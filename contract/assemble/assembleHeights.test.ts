@@ -69,3 +69,39 @@ describe('how well heights are known', () => {
     expect(heights([], box(0.4)).bottomSdM).toBeCloseTo(Math.hypot(0.025 * 1.95, 0.02, 0.025 * 1.95), 12);
   });
 });
+
+describe('where only a start of another height was measured', () => {
+  const deadlift = (start: Start, bottomM: number, lockoutM: number) =>
+    assembleHeights(
+      { lifter: [lifter], liftHeights: [{ ...look(start, bottomM, lockoutM), lift: 'deadlift' }] },
+      'tall',
+      'deadlift',
+      { way: 'free', heightM: null },
+      '2026-11-25',
+    );
+
+  it('blocks are taken off the bottom, and what the lifter stood on off lockout', () => {
+    // Discs of 45 cm lie with the bar 22.5 cm above the floor.
+    const onBlocks = deadlift({ way: 'blocks', heightM: 0.1 }, 0.325, 0.9);
+    expect([onBlocks.bottomM, onBlocks.lockoutM]).toEqual([expect.closeTo(0.225, 9), 0.9]);
+    const onDeficit = deadlift({ way: 'deficit', heightM: 0.05 }, 0.225, 0.95);
+    expect([onDeficit.bottomM, onDeficit.lockoutM]).toEqual([0.225, expect.closeTo(0.9, 9)]);
+  });
+
+  it('pins lower the bottom where they lie below it, and never raise it', () => {
+    const pins = (heightM: number) => heights([look({ way: 'pins', heightM }, heightM, 1.58)], box(0.4));
+    expect(pins(0.7).range.fromM).toBe(0.7);
+    expect(pins(1.3).range.fromM).toBe(heights([], box(0.4)).range.fromM);
+  });
+});
+
+it('goes by what was measured last up to the day, not by what came later', () => {
+  const free: Start = { way: 'free', heightM: null };
+  const measuredOn = (date: string, bottomM: number) => ({ ...look(free, bottomM, 1.58), measuredOn: date });
+  const looks = [
+    measuredOn('2026-11-26', 0.9),
+    measuredOn('2026-11-25', 0.93),
+    measuredOn('2026-06-01', 0.97),
+  ];
+  expect(heights(looks, free).bottomM).toBe(0.93);
+});

@@ -56,6 +56,12 @@ describe('how likely the work of a day is', () => {
   });
 });
 
+it('believes the first rep of a block about as fast as every output tells it', () => {
+  for (const barKg of [60, 120, 180])
+    for (const { effort, expected } of solvedWith({}, barKg).blocks)
+      expect(expected!.firstMps!.median).toBeCloseTo(effort!.firstMps, 9);
+});
+
 describe('a rep that is missed', () => {
   it('is told once: as a bar that is not made where it is the first, else with its set', () => {
     const codesAt = (barKg: number) => {

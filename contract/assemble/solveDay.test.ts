@@ -156,6 +156,25 @@ describe('solveDay', () => {
     expect(bare!.problem).toBeNull();
   });
 
+  it('hangs a pair up to the day before it is retired, by hand too', () => {
+    const retired = (retiredOn: string) => {
+      const records = twoLifters();
+      records.bandPair.find(({ id }) => id === 'light')!.retiredOn = retiredOn;
+      const day = structuredClone(theDay(records));
+      const bands = [{ bandPairId: 'light', hookupId: 'doubled' }];
+      day.groups[0]!.places[0]!.byCoach = { barKg: null, bands, chains: null };
+      const [byHand, free] = solveDay(records, day).groups[0]!.places;
+      return [byHand!.problem, solvedOf(free!).set.bands.map(({ bandPairId }) => bandPairId)];
+    };
+    // The day is the first of March.
+    expect(retired('2026-03-02')).toEqual([null, expect.arrayContaining(['light'])]);
+    for (const on of ['2026-03-01', '2026-02-01'])
+      expect(retired(on)).toEqual([
+        expect.stringContaining(`retired since ${on}`),
+        expect.not.arrayContaining(['light']),
+      ]);
+  });
+
   it('never hangs a pair whose whole loop the choke takes, and says so where the coach does', async () => {
     const records = twoLifters();
     Object.assign(records.hookup[0]!, { way: 'choked', spentM: 1 });
