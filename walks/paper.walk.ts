@@ -79,6 +79,43 @@ test('a rack sheet says all of a set that goes by its speed, on either paper', a
   }
 });
 
+test("a coach's note of any length is read on every rack sheet, and cuts nothing off, on either paper", async ({
+  page,
+  address,
+}) => {
+  test.setTimeout(120_000);
+  const headers = { origin: address };
+  const { records } = await (await page.request.get('/api/club')).json();
+  const { id: _, ...day } = records.day.find((each: { id: string }) => each.id === 'day-speed-squat');
+  const made = await (await page.request.post('/api/records/day', { data: day, headers })).json();
+  expect((await page.request.post(`/api/days/${made.record.id}/solve`, { headers })).ok()).toBe(true);
+  const notes = [
+    'Doors close at nine.',
+    'CLEAR THE NORTH RACK FIRST. '.repeat(20).trim(),
+    'Every lifter helps to load the next bar and looks at the loops. '.repeat(31).trim(),
+    'x'.repeat(2000),
+  ];
+  for (const note of notes) {
+    const { record } = made;
+    await page.request.put(`/api/records/day/${record.id}`, { data: { ...record, note }, headers });
+    await page.goto(`/day/${record.id}/sheet`);
+    for (const paper of ['Letter', 'A4']) {
+      await page.getByRole('radio', { name: paper, exact: true }).check();
+      const sheets = page.locator('.sheet');
+      for (const sheet of await sheets.all()) await expect(sheet).toContainText(note);
+      const cut = () =>
+        page
+          .locator('.sheet, .sheet-rows, .sheet-note, .sheet-foot')
+          .evaluateAll((all) =>
+            Math.max(
+              ...all.map((e) => Math.max(e.scrollHeight - e.clientHeight, e.scrollWidth - e.clientWidth)),
+            ),
+          );
+      await expect.poll(cut).toBeLessThanOrEqual(1);
+    }
+  }
+});
+
 test("a lifter's page on paper keeps its figures and shows nothing to press", async ({ page }) => {
   await page.goto('/lifters/lifter-ilse');
   const pressed = [
