@@ -16,6 +16,7 @@ const sheet = {
   club: 'Invented',
   invented: true,
   date: 'today',
+  note: '',
   madeBy: 'Rackwright',
   changedSince: false,
   rackIds: ['north', 'south'],
@@ -42,6 +43,25 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
     allReps: '96 %',
   });
   expect(short!.steps[0]).toMatchObject({ sets: 2, bar: '60', rest: 'rest 1:15' });
+});
+
+test('the note of the day is on each of its pages, on one line however it was typed', () => {
+  const pages = rackSheets(inventedPlan(), { ...sheet, note: ' Doors close\n at nine. ' }, words);
+  expect(pages.map(({ note }) => note)).toEqual(['Doors close at nine.', 'Doors close at nine.']);
+});
+
+test('a long note takes room of its page, so that fewer lifters share one', () => {
+  const plan = inventedPlan();
+  const [one] = plan.groups[0]!.places;
+  plan.groups[0]!.places = Array.from({ length: 9 }, (_, i) => ({
+    ...structuredClone(one!),
+    lifterId: `l${i}`,
+    turn: i + 1,
+  }));
+  const pages = (note: string) =>
+    rackSheets(plan, { ...sheet, note }, words).map(({ lifters }) => lifters.length);
+  expect(pages('').length).toBeLessThan(pages('x'.repeat(2000)).length);
+  expect(pages('x'.repeat(2000)).reduce((sum, many) => sum + many, 0)).toBe(9);
 });
 
 test('pages come in the order in which the club keeps its racks', () => {
@@ -72,6 +92,39 @@ test('cautions stand where the risk is, what was taken for granted apart from th
   expect(south!.cautions).toEqual(['All: minor.']);
   expect(south!.lifters[0]!.hung).toEqual([]);
   expect(south!.lifters[0]!.lockout.interval).toBe('');
+});
+
+test('no load counts as measured on a rack whose bar was assumed, not even straight weight', () => {
+  const plan = inventedPlan();
+  const known = () =>
+    rackSheets(plan, sheet, words).flatMap(({ lifters }) => lifters.map(({ lockout }) => lockout.known));
+  expect(known()).toEqual(['measured', 'estimated', 'measured']);
+  for (const { solved } of plan.groups[0]!.places) solved!.cautions.push({ code: 'barAssumed', massKg: 20 });
+  expect(known()).toEqual(['assumed', 'assumed', 'assumed']);
+});
+
+test('a group that aims at a share of the mean load reads what it got of that, too', () => {
+  const plan = inventedPlan();
+  const [group] = plan.groups;
+  for (const { solved } of group!.places)
+    for (const { explanation } of solved!.blocks)
+      explanation.percentages.push({ basis: 'mean', share: 0.63, low95: 0.62, high95: 0.64 });
+  const read = () => rackSheets(plan, sheet, words)[0]!.lifters[0]!.percentages;
+  expect(read()).toBe('45 % bar, 75 % lockout');
+  group!.aim = { by: 'percent', targets: [{ basis: 'mean', share: 0.6 }] };
+  expect(read()).toBe('45 % bar, 75 % lockout, 63 % mean');
+});
+
+test('what habit would call a load stands beside it at lockout, under bands that all have a number', () => {
+  const plan = inventedPlan();
+  const [short, tall, straight] = plan.groups[0]!.places;
+  const habits = () =>
+    rackSheets(plan, { ...sheet, rackIds: ['north', 'south'] }, words).flatMap(({ lifters }) =>
+      lifters.flatMap(({ bottom, lockout }) => [bottom.habit, lockout.habit]),
+    );
+  for (const { solved } of [short!, straight!]) for (const block of solved!.blocks) block.nominalKg = 110;
+  for (const block of tall!.solved!.blocks) block.nominalKg = null;
+  expect(habits()).toEqual(['', 'by habit 110 kg', '', '', '', '']);
 });
 
 const bound = (wanted: number) => ({ code: 'boundBinds', bound: 'mostBands', limit: 0.45, wanted }) as const;
