@@ -111,7 +111,10 @@ test("a club's own file is matched, looked at and taken once", async ({ page }) 
     mimeType: 'text/csv',
     buffer: Buffer.from(ownFile),
   });
-  await expect(page.getByRole('heading', { name: 'Nothing can be taken yet' })).toBeVisible();
+  // The first file waits for the thread that reads files.
+  await expect(page.getByRole('heading', { name: 'Nothing can be taken yet' })).toBeVisible({
+    timeout: 30_000,
+  });
   await page.getByLabel('Weight on the bar', { exact: true }).selectOption('Iron lb');
   await expect(page.getByText('2 new sets')).toBeVisible();
   await expect(page.getByText('From 3 Feb 2026 to 23 Feb 2026.')).toBeVisible();

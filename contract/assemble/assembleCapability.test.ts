@@ -39,8 +39,9 @@ describe('the best that a day goes by', () => {
   });
 });
 
+const weighed = (takenOn: string, massKg: number) => ({ id: takenOn, lifterId: 'tall', takenOn, massKg });
+
 describe('the body mass of a day', () => {
-  const weighed = (takenOn: string, massKg: number) => ({ id: takenOn, lifterId: 'tall', takenOn, massKg });
   const bodyMass = [weighed('2026-02-20', 108), weighed('2026-03-05', 106), weighed('2026-01-01', 110)];
   const on = (day: string) => bodyMassOf({ bodyMass }, 'tall', day);
 

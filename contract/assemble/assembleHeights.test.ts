@@ -70,16 +70,16 @@ describe('how well heights are known', () => {
   });
 });
 
-describe('where only a start of another height was measured', () => {
-  const deadlift = (start: Start, bottomM: number, lockoutM: number) =>
-    assembleHeights(
-      { lifter: [lifter], liftHeights: [{ ...look(start, bottomM, lockoutM), lift: 'deadlift' }] },
-      'tall',
-      'deadlift',
-      { way: 'free', heightM: null },
-      '2026-11-25',
-    );
+const deadlift = (start: Start, bottomM: number, lockoutM: number) =>
+  assembleHeights(
+    { lifter: [lifter], liftHeights: [{ ...look(start, bottomM, lockoutM), lift: 'deadlift' }] },
+    'tall',
+    'deadlift',
+    { way: 'free', heightM: null },
+    '2026-11-25',
+  );
 
+describe('where only a start of another height was measured', () => {
   it('blocks are taken off the bottom, and what the lifter stood on off lockout', () => {
     // Discs of 45 cm lie with the bar 22.5 cm above the floor.
     const onBlocks = deadlift({ way: 'blocks', heightM: 0.1 }, 0.325, 0.9);

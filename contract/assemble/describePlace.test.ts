@@ -62,13 +62,14 @@ it('believes the first rep of a block about as fast as every output tells it', (
       expect(expected!.firstMps!.median).toBeCloseTo(effort!.firstMps, 9);
 });
 
+const codesAt = (barKg: number) => {
+  const { explanation, effort } = solvedWith({ blocks: three }, barKg).blocks[0]!;
+  const codes = explanation.cautions.map(({ code }) => code);
+  return [effort!.missed, codes.filter((code) => code === 'notMade' || code === 'notAllReps')];
+};
+
 describe('a rep that is missed', () => {
   it('is told once: as a bar that is not made where it is the first, else with its set', () => {
-    const codesAt = (barKg: number) => {
-      const { explanation, effort } = solvedWith({ blocks: three }, barKg).blocks[0]!;
-      const codes = explanation.cautions.map(({ code }) => code);
-      return [effort!.missed, codes.filter((code) => code === 'notMade' || code === 'notAllReps')];
-    };
     expect(codesAt(100)).toEqual([null, []]);
     // Nobody does three sets of three with 195 kg of 200, though the first rep goes up.
     expect(codesAt(195)).toEqual([expect.anything(), ['notAllReps']]);
@@ -76,17 +77,18 @@ describe('a rep that is missed', () => {
   });
 });
 
+const nominal = (light: number | null) => {
+  const records = twoLifters();
+  records.bandPair[0]!.nominalKg = light;
+  records.bandPair[1]!.nominalKg = 30;
+  const day = structuredClone(records.day[0]!);
+  const bands = ['light', 'heavy'].map((bandPairId) => ({ bandPairId, hookupId: 'doubled' }));
+  day.groups[0]!.places[1]!.byCoach = { barKg: 60, bands, chains: null };
+  return solveDay(records, day).groups[0]!.places[1]!.solved!.blocks.at(-1)!.nominalKg;
+};
+
 describe('the number of trade habit', () => {
   it('is the bar and what each pair is called by, and none as soon as one pair has no number', () => {
-    const nominal = (light: number | null) => {
-      const records = twoLifters();
-      records.bandPair[0]!.nominalKg = light;
-      records.bandPair[1]!.nominalKg = 30;
-      const day = structuredClone(records.day[0]!);
-      const bands = ['light', 'heavy'].map((bandPairId) => ({ bandPairId, hookupId: 'doubled' }));
-      day.groups[0]!.places[1]!.byCoach = { barKg: 60, bands, chains: null };
-      return solveDay(records, day).groups[0]!.places[1]!.solved!.blocks.at(-1)!.nominalKg;
-    };
     expect(nominal(12)).toBeCloseTo(60 + 12 + 30, 9);
     expect(nominal(null)).toBeNull();
   });

@@ -25,6 +25,18 @@ function said(
 const tall = (records: ClubRecords) => records.lifter.find(({ id }) => id === 'tall')!;
 const bestOf = (records: ClubRecords) => records.best.find(({ lifterId }) => lifterId === 'tall')!;
 
+const doneOn = (date: string) =>
+  said('strengthOld', (records) => Object.assign(bestOf(records), { doneOn: date }));
+
+const lastSetOn = (date: string) =>
+  said('strengthOld', () => {}, [{ ...longLog(twoLifters(), 'tall', 200), lastSetOn: date }]);
+
+const worn = (lifters: 'raw' | 'wraps', best: 'raw' | 'wraps') =>
+  said('otherEquipment', (records) => {
+    tall(records).equipment = lifters;
+    bestOf(records).equipment = best;
+  });
+
 describe('what to know about the lifter behind the numbers', () => {
   it.each([
     ['2008-03-02', 17],
@@ -46,25 +58,16 @@ describe('what to know about the lifter behind the numbers', () => {
   );
 
   it('is that the best is older than a year, and from the same date of last year on no more', () => {
-    const doneOn = (date: string) =>
-      said('strengthOld', (records) => Object.assign(bestOf(records), { doneOn: date }));
     expect(doneOn('2025-02-27')).toEqual([{ code: 'strengthOld', doneOn: '2025-02-27' }]);
     expect(doneOn('2025-03-01')).toEqual([]);
   });
 
   it('is the same of the newest set of a log, and then no word of a best', () => {
-    const lastSetOn = (date: string) =>
-      said('strengthOld', () => {}, [{ ...longLog(twoLifters(), 'tall', 200), lastSetOn: date }]);
     expect(lastSetOn('2025-02-27')).toEqual([{ code: 'strengthOld', doneOn: '2025-02-27', by: 'log' }]);
     expect(lastSetOn('2025-03-01')).toEqual([]);
   });
 
   it('is that the best was made in other equipment than the lifter wears', () => {
-    const worn = (lifters: 'raw' | 'wraps', best: 'raw' | 'wraps') =>
-      said('otherEquipment', (records) => {
-        tall(records).equipment = lifters;
-        bestOf(records).equipment = best;
-      });
     expect(worn('raw', 'wraps')).toEqual([{ code: 'otherEquipment', equipment: 'wraps' }]);
     expect(worn('wraps', 'raw')).toEqual([{ code: 'otherEquipment', equipment: 'raw' }]);
     expect([...worn('raw', 'raw'), ...worn('wraps', 'wraps')]).toEqual([]);
