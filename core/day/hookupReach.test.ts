@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { fitBand } from '#core/band/fitBand.ts';
 import { anchorPulls } from './anchorPulls.ts';
 import type { PairHookup } from './Gear.ts';
 import { hookupReach, isUsable } from './hookupReach.ts';
-import { readPair } from './tests/manyPieces.ts';
+import { loopsOnPeg, readPair } from './tests/manyPieces.ts';
 
 const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 9.80665, path: [] };
 
@@ -12,25 +11,9 @@ const read = (bottomN: number, lockoutN: number, ratedLoadN: number | null = nul
   ...readPair(`${bottomN} ${lockoutN}`, { zM: 0.5, forceN: bottomN }, { zM: 1, forceN: lockoutN }),
   ratedLoadN,
 });
-/** A pair of loops of 0.5 m, neo-Hookean of 200 N, right above or below the bar's sleeves. */
 const hung = (zM: number, ratedLoadN: number | null = null): PairHookup => ({
-  ...read(0, 0, ratedLoadN),
-  measured: null,
-  rigged: [
-    {
-      curves: fitBand({
-        restLengthM: 0.5,
-        readings: [1.2, 1.5, 1.8, 2.1].map((x) => ({
-          lengthM: 0.5 * x,
-          forceN: 200 * (x - x ** -2),
-          direction: 'loading',
-        })),
-      }),
-      hookup: { way: 'single' },
-      anchor: { xM: 0, yM: 0, zM },
-      count: 2,
-    },
-  ],
+  ...loopsOnPeg(zM),
+  ratedLoadN,
 });
 const usable = (pair: PairHookup, safeStretch = 2.5) => isUsable(hookupReach(pair, travel), safeStretch);
 

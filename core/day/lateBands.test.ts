@@ -1,41 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { fitBand } from '#core/band/fitBand.ts';
-import type { PairHookup } from './Gear.ts';
 import { pairWork } from './lateBands.ts';
+import { loopsOnPeg, readPair } from './tests/manyPieces.ts';
 
 const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 9.80665, path: [] };
-const pair: PairHookup = {
-  pairId: 'p',
-  hookupId: 'h',
-  anchorId: 'a',
-  ratedLoadN: null,
-  rigged: [],
-  measured: null,
-};
-/** A pair of loops of 0.5 m, neo-Hookean of 200 N, right below the bar's sleeves. */
-const hung = (zM: number): PairHookup => ({
-  ...pair,
-  rigged: [
-    {
-      curves: fitBand({
-        restLengthM: 0.5,
-        readings: [1.2, 1.5, 1.8, 2.1].map((x) => ({
-          lengthM: 0.5 * x,
-          forceN: 200 * (x - x ** -2),
-          direction: 'loading',
-        })),
-      }),
-      hookup: { way: 'single' },
-      anchor: { xM: 0, yM: 0, zM },
-      count: 2,
-    },
-  ],
-});
 /** A pair read on a scale at bottom and lockout. */
-const read = (...pullsN: number[]): PairHookup => ({
-  ...pair,
-  measured: { count: 1, verticalAt: pullsN.map((forceN, i) => ({ zM: [0.5, 1][i]!, forceN })) },
-});
+const read = (bottomN: number, lockoutN: number) =>
+  readPair('p', { zM: 0.5, forceN: bottomN }, { zM: 1, forceN: lockoutN });
 /** Work of a neo-Hookean loop from rest, over its modulus and rest length: the integral of x - 1 / x^2. */
 const work = (x: number) => x ** 2 / 2 + 1 / x - 1.5;
 
@@ -43,7 +13,7 @@ describe('the work of a pair above 0.85 of the way', () => {
   it.each([0, 0.1, 0.2, 0.3, 0.4])('is what its curve says, on a peg at %f m', (zM) => {
     // The bar ends at 1 m; 0.85 of the way is 0.925 m.
     const below = (barM: number) => 2 * 200 * 0.5 * work(Math.max(1, (barM - zM) / 0.5));
-    const { allNm, lateNm } = pairWork(hung(zM), travel);
+    const { allNm, lateNm } = pairWork(loopsOnPeg(zM), travel);
     // Trapezoids of a twentieth of the way: at most some of the cell in which the loop goes taut is missed.
     expect(Math.abs(allNm / below(1) - 1)).toBeLessThan(0.04);
     expect(Math.abs(lateNm / (below(1) - below(0.925)) - 1)).toBeLessThan(0.01);

@@ -1,3 +1,4 @@
+import { fitBand } from '#core/band/fitBand.ts';
 import type { PairHookup, RackGear } from '../Gear.ts';
 
 /** A pair of which nobody knows how it pulls, for what only counts or shares pairs out. */
@@ -13,6 +14,18 @@ export function readPair(
   hookupId = 'h',
 ): PairHookup {
   return { ...anyPair(pairId, hookupId), measured: { count: 1, verticalAt: [from, to] } };
+}
+
+/** A pair of loops of 0.5 m, neo-Hookean of 200 N, hung single from a peg at this height, right below or above the bar's sleeves. */
+export function loopsOnPeg(zM: number): PairHookup {
+  const readings = [1.2, 1.5, 1.8, 2.1].map((x) => ({
+    lengthM: 0.5 * x,
+    forceN: 200 * (x - x ** -2),
+    direction: 'loading' as const,
+  }));
+  const curves = fitBand({ restLengthM: 0.5, readings });
+  const rigged = [{ curves, hookup: { way: 'single' as const }, anchor: { xM: 0, yM: 0, zM }, count: 2 }];
+  return { ...anyPair('p'), rigged };
 }
 
 /** A rack with so many pairs, each stronger than the one before, and so many kinds of chain. Invented. */
