@@ -24,6 +24,6 @@ export function slipsInLift(
   if (sets.length === 0) return [];
   const reference = riggingOf(records, lifterId, lift, competitionSetup(lift), on);
   const model = liftModelOf(lift, reference, 'usual');
-  const found = unitSlips(sets, modelsOf(sets, model, 'usual').models, model, populationPrior(lift));
+  const found = unitSlips(sets, modelsOf(sets, model).models, model, populationPrior(lift));
   return found.map((slip) => ({ looksLike: slip.looksLike, ids: slip.sets.map((i) => ids[i]!) }));
 }

@@ -169,6 +169,6 @@ export function liftModelOf(lift: Lift, reference: Rigging, told: ShapesTold = '
   const tiring = tiringOf(lift);
   // Without bands and chains the limit does not depend on the mass: any will do.
   const straight = tabulateResponse(reference, shape, tiring, ANY_KG, ANY_KG, told);
-  return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG), 0) };
+  return { shape, tiring, reference: setModel(straight, reference.start, Math.log(ANY_KG), 0), told };
 }
 const ANY_KG = 100;

@@ -1,6 +1,6 @@
 import type { Rigging } from './Rigging.ts';
 import type { LiftModel } from './readGroup.ts';
-import { type Response, type ShapesTold, tabulateResponse } from './response.ts';
+import { type Response, tabulateResponse } from './response.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { type SetModel, setModel } from './setModel.ts';
 
@@ -17,7 +17,6 @@ export type RiggingTables = {
 export function modelsOf(
   sets: readonly SetEvidence[],
   lift: LiftModel,
-  told: ShapesTold = 'all',
 ): { models: (SetModel | null)[]; riggings: Map<Rigging, RiggingTables> } {
   const totals = new Map<Rigging, number[]>();
   for (const set of sets) {
@@ -27,7 +26,7 @@ export function modelsOf(
   }
   const riggings = new Map<Rigging, RiggingTables>();
   for (const [rigging, kg] of totals)
-    riggings.set(rigging, tablesOf(rigging, lift, Math.min(...kg), Math.max(...kg), told));
+    riggings.set(rigging, tablesOf(rigging, lift, Math.min(...kg), Math.max(...kg)));
   return { models: sets.map((set) => modelIn(riggings.get(set.rigging)!, set)), riggings };
 }
 
@@ -52,10 +51,9 @@ function totalKgOf({ barKg, movedBodyKg }: SetEvidence): number {
 
 function tablesOf(
   rigging: Rigging,
-  { shape, tiring }: LiftModel,
+  { shape, tiring, told }: LiftModel,
   lowKg: number,
   highKg: number,
-  told: ShapesTold = 'all',
 ): RiggingTables {
   try {
     const response = tabulateResponse(rigging, shape, tiring, lowKg, highKg, told);

@@ -46,6 +46,7 @@ const lift: LiftModel = {
   shape: populationShape('squat'),
   tiring: tiringOf('squat'),
   reference: modelOf('free', Math.log(100), 0.05, 0),
+  told: 'all',
 };
 const none: Parameters = { ...populationPrior('squat').mean, speedSlope: 0 };
 const read = (changed: Partial<Parameters>, model: SetModel) =>

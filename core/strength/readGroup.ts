@@ -8,7 +8,7 @@ import type { Parameters } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { type ShapeReading, shapeReader } from './readShape.ts';
 import { ReadTable } from './readTable.ts';
-import { type ResponseTable, ROOT_STEP, ROOTS, STOP_ROOTS } from './response.ts';
+import { type ResponseTable, ROOT_STEP, ROOTS, type ShapesTold, STOP_ROOTS } from './response.ts';
 import type { MassMixture, Motion, SetModel } from './setModel.ts';
 import { speedCorrectionOf } from './speedCorrectionOf.ts';
 
@@ -17,6 +17,8 @@ export interface LiftModel {
   shape: PopulationShape;
   tiring: Tiring;
   reference: SetModel;
+  /** For which shapes tables are made. */
+  told: ShapesTold;
 }
 
 /** A set model for one set of parameters. */

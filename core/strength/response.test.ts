@@ -46,7 +46,7 @@ test.each(['all', 'usual'] as const)(
       Math.log(100),
       0,
     );
-    const lift = { shape, tiring, reference: bare };
+    const lift = { shape, tiring, reference: bare, told };
     const parameters = { ...populationPrior('bench').mean, speedSlope: 0 };
     const read = readerOf(parameters, lift);
     const response = tabulateResponse(banded, shape, tiring, 60, 160, told);
