@@ -142,14 +142,13 @@ export const estimateOperation = operation({
       prior: populationPrior(lift),
     });
     const barKg = (lnTotal: number) => Math.max(0, Math.exp(lnTotal) - movedBodyKg);
-    const draws = drawsOf(posterior, DRAWS);
+    const told = asTold(posterior);
+    const draws = drawsOf(told, DRAWS);
     const asked = equipmentName(equipment);
     const surprises = new Map(posterior.surprises.map(({ set, surprise }) => [readAt[set]!, surprise]));
     return {
       max_kg:
-        equipmentParameter[asked] === null
-          ? beliefOfMixture(asTold(posterior), barKg)
-          : askedBelief(draws, asked, barKg),
+        equipmentParameter[asked] === null ? beliefOfMixture(told, barKg) : askedBelief(draws, asked, barKg),
       parameters: Object.fromEntries(
         posterior.active.map((name) => [name, narrow(beliefOf(draws.map((draw) => draw[name])))]),
       ),

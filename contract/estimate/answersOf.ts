@@ -32,10 +32,11 @@ export function answersOf(
   const { prior } = posterior;
   const onDay = dayNumber(on);
   const straightKg = (lnTotal: number) => barKg(lnTotal, onDay);
-  const draws = openDraws(drawsOf(posterior, DRAWS), posterior.active, prior);
+  const told = asTold(posterior);
+  const draws = openDraws(drawsOf(told, DRAWS), posterior.active, prior);
   return {
     on,
-    maxKg: maxKgOn(posterior, on, barKg),
+    maxKg: beliefOfMixture(told, straightKg),
     inEquipment: equipmentOf(posterior).map((equipment) => ({
       equipment,
       maxKg: askedBelief(draws, equipment, straightKg),
@@ -60,7 +61,7 @@ function equipmentOf({ sessions }: StrengthPosterior): Equipment[] {
 }
 
 function parametersOf(posterior: StrengthPosterior, prior: Prior): StrengthEstimate['parameters'] {
-  const draws = drawsOf(posterior, 400);
+  const draws = drawsOf(posterior.particles, 400);
   return parameterNames
     .filter((name) => posterior.active.includes(name))
     .map((name) => ({

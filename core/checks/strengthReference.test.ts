@@ -6,6 +6,7 @@ import { estimateStrength } from '#core/strength/estimateStrength.ts';
 import type { Prior } from '#core/strength/parameters.ts';
 import type { Rigging } from '#core/strength/Rigging.ts';
 import type { SetEvidence } from '#core/strength/SetEvidence.ts';
+import { plainSingle } from '#core/strength/tests/plainSingle.ts';
 
 /** Posteriors by a long-run sampler, the model written anew in Python: core/checks/reference/strength.py. */
 interface Logs {
@@ -57,18 +58,14 @@ test.each(Object.keys(lifters))(
     );
     const evidence = sets.map(
       ([day, rigging, barKg, reps, made, speedMps, reserve]): SetEvidence => ({
+        ...plainSingle,
         day,
         rigging: rigged[rigging]!,
         barKg,
         movedBodyKg,
-        equipment: 'raw',
-        barChecked: false,
-        platform: false,
         reps,
         made,
-        stoppedAtS: null,
         meanSpeedsMps: speedMps === null ? [] : [speedMps],
-        peakSpeedsMps: [],
         repsInReserve: reserve,
         restS: 180,
       }),

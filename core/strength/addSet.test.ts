@@ -7,6 +7,7 @@ import { estimateStrength, type StrengthPosterior } from './estimateStrength.ts'
 import { populationPrior, strengthPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
+import { plainSingle } from './tests/plainSingle.ts';
 
 const bodyMassKg = 90;
 const movedBodyKg = populationShape('squat').movedBodyShare * bodyMassKg;
@@ -127,19 +128,14 @@ function set(
   { speedMps, left, missed = false }: { speedMps?: number; left?: number; missed?: boolean },
 ): SetEvidence {
   return {
+    ...plainSingle,
     day,
     rigging,
     barKg,
     movedBodyKg,
-    equipment: 'raw',
-    barChecked: false,
-    platform: false,
     reps,
     made: missed ? reps - 1 : reps,
-    stoppedAtS: null,
     meanSpeedsMps: speedMps === undefined || missed ? [] : [speedMps],
-    peakSpeedsMps: [],
     repsInReserve: left ?? null,
-    restS: null,
   };
 }

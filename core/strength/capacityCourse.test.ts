@@ -9,11 +9,13 @@ import { maxBar } from '../rep/maxBar.ts';
 import { CAPACITY_SHARES, type CapacityCourse, capacityCourse } from './capacityCourse.ts';
 import { drawsOf } from './drawsOf.ts';
 import { estimateStrength } from './estimateStrength.ts';
+import { asTold } from './modelError.ts';
 import { RESERVE_SD_REPS, RESERVE_UNSAID_REPS } from './noise.ts';
 import { openDraws } from './openDraws.ts';
 import { populationPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
+import { plainSingle } from './tests/plainSingle.ts';
 
 const bodyMassKg = 100;
 const range = { fromM: 0.9, toM: 1.46 };
@@ -162,7 +164,7 @@ function courseFrom(sets: SetEvidence[]): CapacityCourse {
     bodyMassKg,
     movedBodyKg,
     sets,
-    whole: openDraws(drawsOf(posterior, 120), posterior.active, before),
+    whole: openDraws(drawsOf(asTold(posterior), 120), posterior.active, before),
     prior: before,
   });
 }
@@ -175,18 +177,13 @@ function set(
   repsInReserve: number | null,
 ): SetEvidence {
   return {
+    ...plainSingle,
     day,
     rigging: reference,
     barKg,
     movedBodyKg,
-    equipment: 'raw',
-    barChecked: false,
-    platform: false,
     reps,
     made,
-    stoppedAtS: null,
-    meanSpeedsMps: [],
-    peakSpeedsMps: [],
     repsInReserve,
     restS: 240,
   };

@@ -135,8 +135,8 @@ function tiringsOf(
   onDay: number,
   prior: Prior,
 ): OwnTiring[] | null {
-  const posterior = estimateStrength({ lift, reference, bodyMassKg, sets, onDay, prior });
-  const draws = drawsOf(posterior, DRAWS);
+  const { particles } = estimateStrength({ lift, reference, bodyMassKg, sets, onDay, prior });
+  const draws = drawsOf(particles, DRAWS);
   return sdOfBelief(beliefOf(draws.map(lnOf))) > HARDLY_NARROWER * prior.sd.lnTiring ? null : draws;
 }
 

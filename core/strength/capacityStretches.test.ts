@@ -3,24 +3,17 @@ import { bareLoad } from '../load/bareLoad.ts';
 import { capacityCourse } from './capacityCourse.ts';
 import { populationPrior } from './parameters.ts';
 import type { SetEvidence } from './SetEvidence.ts';
+import { plainSingle } from './tests/plainSingle.ts';
 
 const range = { fromM: 0.9, toM: 1.46 };
 const reference = { load: bareLoad(range.fromM, range.toM), start: 'free' as const, range };
 const before = populationPrior('squat');
 const set = (day: number, changed: Partial<SetEvidence> = {}): SetEvidence => ({
+  ...plainSingle,
   day,
   rigging: reference,
   barKg: 170,
   movedBodyKg: 88,
-  equipment: 'raw',
-  barChecked: false,
-  platform: false,
-  reps: 1,
-  made: 1,
-  stoppedAtS: null,
-  meanSpeedsMps: [],
-  peakSpeedsMps: [],
-  repsInReserve: null,
   restS: 600,
   ...changed,
 });

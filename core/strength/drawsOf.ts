@@ -1,14 +1,15 @@
 import type { Draw } from './Draw.ts';
-import type { StrengthPosterior } from './estimateStrength.ts';
+import type { Particle } from './estimateStrength.ts';
 import { STEP_LN } from './lattice.ts';
-import { asTold } from './modelError.ts';
 
 /** The golden ratio's fraction steps through the strengths of the draws evenly, whatever their order. */
 const GOLDEN = 0.6180339887498949;
 
-/** `count` equally likely answers out of the weighted ones; always the same for the same posterior. */
-export function drawsOf(posterior: StrengthPosterior, count: number): Draw[] {
-  const particles = asTold(posterior);
+/** `count` equally likely answers out of the weighted ones (`asTold`, where their strength is told); always the same for the same ones. */
+export function drawsOf(
+  particles: readonly Pick<Particle, 'parameters' | 'weight' | 'strength'>[],
+  count: number,
+): Draw[] {
   const sums = particles.map(({ strength }) => strength.weights.reduce((sum, w) => sum + w, 0));
   let before = 0;
   let at = 0;

@@ -8,9 +8,11 @@ import { maxBarsOf } from './askDraws.ts';
 import { type Belief, beliefOf, beliefOfMixture } from './belief.ts';
 import { drawsOf } from './drawsOf.ts';
 import { estimateStrength, type StrengthPosterior } from './estimateStrength.ts';
+import { asTold } from './modelError.ts';
 import { populationPrior, strengthPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
+import { plainSingle } from './tests/plainSingle.ts';
 
 const bodyMassKg = 100;
 const movedBodyKg = populationShape('squat').movedBodyShare * bodyMassKg;
@@ -53,7 +55,7 @@ describe('estimateStrength without a doubt', () => {
     const strengthN = fitStrength({ ...bare, barKg: median }, capability);
     const expected = maxBar({ ...banded.load, barKg: 0 }, { ...capability, strengthN })!.barKg;
     const asked = { rigging: banded, movedBodyKg, equipment: 'raw' as const, platform: false };
-    const bars = maxBarsOf(posterior.lift, asked, drawsOf(posterior, 401));
+    const bars = maxBarsOf(posterior.lift, asked, drawsOf(asTold(posterior), 401));
     expect(Math.abs(beliefOf(bars).median / expected - 1)).toBeLessThan(0.02);
   });
 });
@@ -188,19 +190,11 @@ function barOf({ particles }: StrengthPosterior): Belief {
 
 function single(day: number, barKg: number, made: boolean): SetEvidence {
   return {
+    ...plainSingle,
     day,
     rigging: straight,
     barKg,
     movedBodyKg,
-    equipment: 'raw',
-    barChecked: false,
-    platform: false,
-    reps: 1,
     made: made ? 1 : 0,
-    stoppedAtS: null,
-    meanSpeedsMps: [],
-    peakSpeedsMps: [],
-    repsInReserve: null,
-    restS: null,
   };
 }

@@ -9,26 +9,18 @@ import { populationPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { sessionsOf } from './sessions.ts';
+import { plainSingle } from './tests/plainSingle.ts';
 
 const range = { fromM: 0.9, toM: 1.46 };
 const reference: Rigging = { load: bareLoad(range.fromM, range.toM), start: 'free', range };
 /** Its straight lift is one of 100 kg. */
 const lift = liftModelOf('squat', reference);
 const single: SetEvidence = {
+  ...plainSingle,
   day: 0,
   rigging: reference,
   barKg: 100,
   movedBodyKg: 0,
-  equipment: 'raw',
-  barChecked: false,
-  platform: false,
-  reps: 1,
-  made: 1,
-  stoppedAtS: null,
-  meanSpeedsMps: [],
-  peakSpeedsMps: [],
-  repsInReserve: null,
-  restS: null,
 };
 
 // docs/model.md, "strength": 0.018 from day to day, six days in a hundred 1.5 of them lower and twice as wide; luck 0.012; two

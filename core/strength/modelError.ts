@@ -27,18 +27,17 @@ export function asTold({
 
 /** The same for strength of any day; `shaken`: the probability that it lately fell. */
 export function withModelError(strength: Lattice, shaken: number): Lattice {
-  return convolve(
-    strength,
-    sampled(-RADIUS, 2 * RADIUS + 1, (i) => {
-      const offLn = (i - RADIUS) * STEP_LN;
-      return (1 - shaken) * normalAt(offLn, MODEL_SD_LN) + shaken * normalAt(offLn, SHAKEN_SD_LN);
-    }),
-    ownRoom,
-  );
+  const weights = asEver.map((weight, i) => (1 - shaken) * weight + shaken * afterFall[i]!);
+  return convolve(strength, { first: -RADIUS, weights }, ownRoom);
 }
 
 const RADIUS = Math.ceil((4 * SHAKEN_SD_LN) / STEP_LN);
+const asEver = errorOf(MODEL_SD_LN);
+const afterFall = errorOf(SHAKEN_SD_LN);
 
-function normalAt(x: number, sd: number): number {
-  return Math.exp(-0.5 * (x / sd) ** 2) / sd;
+function errorOf(sdLn: number): Float64Array {
+  const { weights } = sampled(-RADIUS, 2 * RADIUS + 1, (i) =>
+    Math.exp(-0.5 * (((i - RADIUS) * STEP_LN) / sdLn) ** 2),
+  );
+  return weights;
 }

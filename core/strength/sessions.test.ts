@@ -4,23 +4,15 @@ import type { SetEvidence } from './SetEvidence.ts';
 import { sessionsOf } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
 import { readStops } from './stops.ts';
+import { plainSingle } from './tests/plainSingle.ts';
 
 const model = {} as SetModel;
 const set = (changed: Partial<SetEvidence> = {}): SetEvidence => ({
+  ...plainSingle,
   day: 1,
   rigging: {} as Rigging,
   barKg: 100,
   movedBodyKg: 80,
-  equipment: 'raw',
-  barChecked: false,
-  platform: false,
-  reps: 1,
-  made: 1,
-  stoppedAtS: null,
-  meanSpeedsMps: [],
-  peakSpeedsMps: [],
-  repsInReserve: null,
-  restS: null,
   ...changed,
 });
 const read = (...sets: SetEvidence[]) =>

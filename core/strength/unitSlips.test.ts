@@ -6,6 +6,7 @@ import { modelsOf } from './modelsOf.ts';
 import { populationPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
+import { plainSingle } from './tests/plainSingle.ts';
 import { unitSlips } from './unitSlips.ts';
 
 /** Exact: NIST SP 811. */
@@ -68,19 +69,10 @@ function slippedIn(sets: SetEvidence[]): number[] {
 
 function day(on: number, ...barsKg: number[]): SetEvidence[] {
   return barsKg.map((barKg) => ({
+    ...plainSingle,
     day: on,
     rigging: straight,
     barKg,
-    barChecked: false,
     movedBodyKg,
-    equipment: 'raw',
-    platform: false,
-    reps: 1,
-    made: 1,
-    stoppedAtS: null,
-    meanSpeedsMps: [],
-    peakSpeedsMps: [],
-    repsInReserve: null,
-    restS: null,
   }));
 }
