@@ -1,25 +1,42 @@
-/** One line of imports: core <- contract <- store <- server <- cli; web stands on contract and core. */
+/** One line of imports: core <- contract <- reckon <- server <- cli; store stands on contract, web on reckon. */
 const only = (name, from, allowed) => ({
   name,
   severity: 'error',
   comment: `${from} may import only: ${allowed}`,
   from: { path: `^${from}/`, pathNot: '\\.test\\.tsx?$|^core/checks/' },
   to: {
-    path: '^(core|contract|store|server|cli|web|demo|walks|bench|studies|scripts)/',
+    path: '^(core|contract|reckon|store|server|cli|web|demo|walks|bench|studies|scripts)/',
     pathNot: `^(${allowed})/`,
   },
 });
 const room = (name, allowed) =>
   only(`core-${name}`, `core/${name}`, allowed.map((r) => `core/${r}`).join('|'));
+/** A room of reckon stands on contract, core and these rooms. */
+const reckonRoom = (name, allowed) =>
+  only(
+    `reckon-${name}`,
+    `reckon/${name}`,
+    ['contract', 'core', ...[name, ...allowed].map((r) => `reckon/${r}`)].join('|'),
+  );
 module.exports = {
   forbidden: [
     only('core', 'core', 'core'),
     only('contract', 'contract', 'contract|core'),
+    only('reckon', 'reckon', 'reckon|contract|core'),
     only('store', 'store', 'store|contract|core/units'),
-    only('server', 'server', 'server|store|contract|core|demo'),
-    only('web', 'web', 'web|contract|core'),
-    only('demo', 'demo', 'demo|contract|core'),
+    only('server', 'server', 'server|store|reckon|contract|core|demo'),
+    only('cli', 'cli', 'cli|server|store|reckon|contract|core|demo'),
+    only('web', 'web', 'web|reckon|contract|core'),
+    only('demo', 'demo', 'demo|reckon|contract|core'),
     only('studies', 'studies', 'studies|core'),
+    reckonRoom('gear', []),
+    reckonRoom('basis', []),
+    reckonRoom('lifter', ['gear']),
+    reckonRoom('strength', ['lifter', 'gear']),
+    reckonRoom('log', ['strength', 'lifter', 'gear']),
+    reckonRoom('evidence', ['lifter', 'gear']),
+    reckonRoom('projection', ['evidence', 'strength', 'lifter', 'gear']),
+    reckonRoom('day', ['strength', 'lifter', 'gear', 'basis']),
     room('units', ['units']),
     room('numeric', ['numeric']),
     room('band', ['band', 'numeric']),

@@ -2,7 +2,7 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
-    include: ['{core,contract,store,server,cli,web,demo,studies}/**/*.test.{ts,tsx}'],
+    include: ['{core,contract,reckon,store,server,cli,web,demo,studies}/**/*.test.{ts,tsx}'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
   },

@@ -1,7 +1,7 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { millraceLog } from '#demo/history/millraceLog.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { serve } from '#server/serve.ts';

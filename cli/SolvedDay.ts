@@ -1,4 +1,4 @@
-import type { DayPlan } from '#contract/dayPlan.ts';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 

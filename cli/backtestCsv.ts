@@ -1,6 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
-import type { BacktestReport, ForetoldLift } from '#contract/backtest/backtestReport.ts';
 import { guardFormula } from '#contract/csv/formulaGuard.ts';
+import type { BacktestReport, ForetoldLift } from '#contract/projection/backtestReport.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 
 /** One line for each lift of each meet, masses in kg; for spreadsheets and other programs. */

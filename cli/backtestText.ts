@@ -1,4 +1,4 @@
-import type { BacktestReport, BacktestScore, Errors } from '#contract/backtest/backtestReport.ts';
+import type { BacktestReport, BacktestScore, Errors } from '#contract/projection/backtestReport.ts';
 import { percentFigure } from '#contract/words/percent.ts';
 import { table } from './table.ts';
 

@@ -1,6 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
 import { guardFormula } from '#contract/csv/formulaGuard.ts';
-import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { SolvedDay } from './SolvedDay.ts';
 
 type Cell = string | number | null;

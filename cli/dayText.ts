@@ -1,4 +1,4 @@
-import { planBasis } from '#contract/assemble/planBasis.ts';
+import { planBasis } from '#reckon/day/planBasis.ts';
 import { clockTime, longDate } from '#web/parts/dayWords.ts';
 import { effortKey, effortLine } from '#web/print/effortWords.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#web/print/RackSheetModel.ts';

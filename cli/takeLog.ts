@@ -2,7 +2,7 @@ import { parseTable } from '#contract/csv/parseTable.ts';
 import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
 import { neededColumns } from '#contract/log/logColumns.ts';
 import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
-import type { SlipAsked } from '#contract/log/slipsInFile.ts';
+import type { SlipAsked } from '#contract/log/slipAsked.ts';
 import { suggestColumns } from '#contract/log/suggestColumns.ts';
 import { slipQuestion } from '#contract/words/unitSlipSentence.ts';
 import type { ImportAsked } from '#server/jobs/importLog.ts';

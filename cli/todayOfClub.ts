@@ -1,4 +1,4 @@
-import { dateAt } from '#contract/dateAt.ts';
+import { dateAt } from '#contract/calendar/dateAt.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 
 /** Today's date by the club's clock, wherever the computer stands: 2026-11-25. */

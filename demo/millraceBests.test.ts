@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { assembleCapability, isStraight } from '#contract/assemble/assembleCapability.ts';
-import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
+import { assembleCapability, isStraight } from '#reckon/lifter/assembleCapability.ts';
+import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
 import { millraceClub } from './millraceClub.ts';
 
 const TODAY = '2026-11-25';

@@ -7,7 +7,19 @@ import { checkFigures, checkHouseRules } from './houseRules.mjs';
 import { ensureInstalled } from './install.mjs';
 import { checkLayerChecker, checkLayers } from './layers.mjs';
 
-const rooms = ['core', 'contract', 'store', 'server', 'cli', 'web', 'demo', 'walks', 'bench', 'studies'];
+const rooms = [
+  'core',
+  'contract',
+  'reckon',
+  'store',
+  'server',
+  'cli',
+  'web',
+  'demo',
+  'walks',
+  'bench',
+  'studies',
+];
 
 /** Runs every check, two at a time, and prints its line as it ends. */
 export async function runChecks() {

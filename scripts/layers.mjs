@@ -11,7 +11,19 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { runCommand } from './command.mjs';
 
-const rooms = ['core', 'contract', 'store', 'server', 'cli', 'web', 'demo', 'walks', 'bench', 'studies'];
+const rooms = [
+  'core',
+  'contract',
+  'reckon',
+  'store',
+  'server',
+  'cli',
+  'web',
+  'demo',
+  'walks',
+  'bench',
+  'studies',
+];
 
 /** Imports run one way only, and the checker must have read every file that it vouches for. */
 export async function checkLayers(sourceFiles) {

@@ -89,27 +89,27 @@ export function createApp({
 }
 
 const solveHere: SolveDay = async (records, day, { estimates, awaited }) => {
-  const { solveDay } = await import('#contract/assemble/solveDay.ts');
+  const { solveDay } = await import('#reckon/day/solveDay.ts');
   return solveDay(records, day, estimates, awaited);
 };
 
 const tellHere: PlanByLog = async (records, day, plan, estimates) => {
-  const { planByLog } = await import('#contract/assemble/planByLog.ts');
+  const { planByLog } = await import('#reckon/day/planByLog.ts');
   return planByLog(records, day, plan, estimates);
 };
 
 const weighHere: WeighEvidence = async (records, sets) => {
-  const { clubEvidence } = await import('#contract/evidence/clubEvidence.ts');
+  const { clubEvidence } = await import('#reckon/evidence/clubEvidence.ts');
   return clubEvidence(records, sets);
 };
 
 const estimateHere: EstimateLift = async ({ records, log, of, prior }) => {
-  const { estimateLift } = await import('#contract/estimate/estimateLift.ts');
+  const { estimateLift } = await import('#reckon/strength/estimateLift.ts');
   return estimateLift(records, log, of, prior);
 };
 
 const followHere: FollowCapacity = async ({ records, log, estimate }) => {
-  const { liftCapacity } = await import('#contract/estimate/liftCapacity.ts');
+  const { liftCapacity } = await import('#reckon/strength/liftCapacity.ts');
   return liftCapacity(records, log, estimate);
 };
 

@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import { dateAt } from '#contract/dateAt.ts';
+import { dateAt } from '#contract/calendar/dateAt.ts';
 import { kindTable } from './kindTable.ts';
 import type { Tables } from './schema.ts';
 

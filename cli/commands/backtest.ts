@@ -1,5 +1,5 @@
 import { Command, Option } from 'commander';
-import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
+import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubOption, withClub } from '../clubFile.ts';
 

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parseTable } from '#contract/csv/parseTable.ts';
-import { dayPlan } from '#contract/dayPlan.ts';
+import { dayPlan } from '#contract/day/dayPlan.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { openClubStore } from '#store/openClubStore.ts';

@@ -60,7 +60,7 @@ async function solvedDays(store: ClubStore, asked: string | undefined, again: bo
   const date = asked ?? todayOfClub(records);
   const days = records.day.filter((day) => day.date === date);
   if (days.length === 0) throw new CliError(noDayOn(date, records), 2);
-  const { dayPlan } = await import('#contract/dayPlan.ts');
+  const { dayPlan } = await import('#contract/day/dayPlan.ts');
   const solved: SolvedDay[] = [];
   for (const day of days) {
     const kept = again ? null : await store.latestPrescription(day.id);

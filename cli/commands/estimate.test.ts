@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { strengthEstimate } from '#contract/strengthEstimate.ts';
+import { strengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { openClubStore } from '#store/openClubStore.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';

@@ -2,7 +2,7 @@ import { Command } from 'commander';
 import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { CliError } from '../CliError.ts';

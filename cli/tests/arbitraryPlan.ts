@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Aim, Block, Day } from '#contract/records/day.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 

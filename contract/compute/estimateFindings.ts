@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { dayNumber } from '#contract/estimate/dayNumber.ts';
+import { dayNumber } from '#contract/calendar/dayNumber.ts';
 import { unitSlipSentence } from '#contract/words/unitSlipSentence.ts';
 import type { UnitSlip } from '#core/strength/unitSlips.ts';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { dayNumber } from '#contract/estimate/dayNumber.ts';
+import { dayNumber } from '#contract/calendar/dayNumber.ts';
 import { lift } from '#contract/records/lift.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';

@@ -1,5 +1,5 @@
 import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
-import { setupKey } from '#contract/setupKey.ts';
+import { setupKey } from './setupKey.ts';
 
 /** A set that the log does not have, and its place among the sets of the file. */
 export interface NewSet {

@@ -1,5 +1,5 @@
 import type { LogReading } from './readLog.ts';
-import type { SlipAsked } from './slipsInFile.ts';
+import type { SlipAsked } from './slipAsked.ts';
 
 /** What the server found in a file of sets, and what of it was taken or would be. */
 export interface LogFileAnswer extends Omit<LogReading, 'sets'> {

@@ -1,4 +1,4 @@
-import { dateOfDay, dayNumber } from '#contract/estimate/dayNumber.ts';
+import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 
 /** Further ahead nothing can be said of a lifter. */
 export const mostDaysAhead = 366;

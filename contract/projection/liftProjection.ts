@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { equipment, lift } from '#contract/records/lift.ts';
-import { belief } from '#contract/strengthEstimate.ts';
+import { belief } from '#contract/strength/strengthEstimate.ts';
 
 const n = z.number();
 const date = z.iso.date();

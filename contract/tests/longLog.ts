@@ -1,5 +1,5 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { type Parameters, populationPrior } from '#core/strength/parameters.ts';
 
 /** What a long log comes to that shows a maximum in the squat and is told as most lifters' but for some parameters. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
+import type { CapacityReport } from '#contract/strength/capacityReport.ts';
 import { capacitySentences } from './capacitySentences.ts';
 
 const around = (median: number) => ({

@@ -1,4 +1,4 @@
-import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
+import type { CapacityReport } from '#contract/strength/capacityReport.ts';
 
 type Stretch = CapacityReport['stretches'][number];
 type Telling = Stretch & { told: NonNullable<Stretch['told']> };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type PlanCaution, planCaution } from '#contract/explainedBar.ts';
+import { type PlanCaution, planCaution } from '#contract/day/explainedBar.ts';
 import { type CautionNames, cautionSentence } from './cautionSentence.ts';
 import { hookupWords } from './hookupWords.ts';
 

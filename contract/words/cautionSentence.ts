@@ -1,4 +1,4 @@
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import { boundSentence } from './boundSentence.ts';
 import { noBandsSentence } from './noBandsSentence.ts';
 import { outsideZoneSentence } from './outsideZoneSentence.ts';

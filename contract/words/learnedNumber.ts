@@ -1,4 +1,4 @@
-import type { Belief } from '#contract/strengthEstimate.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
 import { repCost } from '#core/effort/repCost.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
 import { reboundShare } from '#core/lifter/lifterCapability.ts';

@@ -1,4 +1,4 @@
-import type { Belief } from '#contract/strengthEstimate.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
 
 /** A range wider than this from end to end, as a share of the middle, is wide (judgement). */
 const WIDE_SHARE = 0.15;

@@ -1,4 +1,4 @@
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 
 type Outside = Extract<PlanCaution, { code: 'outsideZone' }>;
 

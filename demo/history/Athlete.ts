@@ -1,7 +1,7 @@
-import { assembleHeights } from '#contract/assemble/assembleHeights.ts';
+import { setupKey } from '#contract/log/setupKey.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import { setupKey } from '#contract/setupKey.ts';
+import { assembleHeights } from '#reckon/lifter/assembleHeights.ts';
 import { type Chance, chanceOf } from './Chance.ts';
 import { type LifeCourse, lifeCourse } from './lifeCourse.ts';
 import { type StrengthCourse, strengthCourse } from './strengthCourse.ts';

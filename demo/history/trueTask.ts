@@ -1,7 +1,7 @@
-import { assembleHeights } from '#contract/assemble/assembleHeights.ts';
-import { recordById } from '#contract/assemble/recordById.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { BandOnBar, Equipment, Lift, Setup } from '#contract/records/lift.ts';
+import { recordById } from '#reckon/gear/recordById.ts';
+import { assembleHeights } from '#reckon/lifter/assembleHeights.ts';
 import { inventedPairN } from '../millraceBands.ts';
 import { strengthAt } from './heightStrength.ts';
 import type { TrueLift } from './TrueLifter.ts';

@@ -1,6 +1,6 @@
 import type { ErrorHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
-import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
+import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { Refusal, type RefusalReason } from '#store/Refusal.ts';
 
 /** The body of every answer that is not a success. */

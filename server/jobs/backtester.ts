@@ -1,6 +1,6 @@
-import { fingerprint } from '#contract/assemble/fingerprint.ts';
-import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
-import type { EstimateProgress } from '#contract/strengthSummary.ts';
+import type { BacktestReport } from '#contract/projection/backtestReport.ts';
+import type { EstimateProgress } from '#contract/strength/strengthSummary.ts';
+import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubWithFormerGear } from './clubWithFormerGear.ts';
 import type { EstimateLift } from './estimateThreads.ts';

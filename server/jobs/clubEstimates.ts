@@ -1,9 +1,9 @@
-import { clubPriors } from '#contract/estimate/clubPriors.ts';
-import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { lift as liftShape } from '#contract/records/lift.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
+import { clubPriors } from '#reckon/strength/clubPriors.ts';
+import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import type { KeptEstimates } from './keptEstimates.ts';
 import { liftKey } from './liftKey.ts';
 

@@ -1,8 +1,8 @@
-import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
-import type { DayPlan } from '#contract/dayPlan.ts';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { lazyThreads } from './lazyThreads.ts';
 import type { DayEstimates } from './strengthEstimator.ts';
 

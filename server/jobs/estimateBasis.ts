@@ -1,7 +1,7 @@
-import { gearBasis, lifterBasis } from '#contract/assemble/basisRecords.ts';
-import { fingerprint } from '#contract/assemble/fingerprint.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
+import { gearBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
+import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { emptyLog } from '#store/logMarks.ts';
 

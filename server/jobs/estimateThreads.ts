@@ -1,5 +1,5 @@
-import type { WholeAsked } from '#contract/estimate/weighAndRemember.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { WholeAsked } from '#reckon/strength/weighAndRemember.ts';
 import { lazyThreads } from './lazyThreads.ts';
 import type { FollowCapacity } from './seasonCapacity.ts';
 

@@ -3,9 +3,9 @@ import { serialize } from 'node:v8';
 import { register } from 'tsx/esm/api';
 
 register();
-const { estimateLift } = await import('#contract/estimate/estimateLift.ts');
-const { weighAndRemember } = await import('#contract/estimate/weighAndRemember.ts');
-const { liftCapacity } = await import('#contract/estimate/liftCapacity.ts');
+const { estimateLift } = await import('#reckon/strength/estimateLift.ts');
+const { weighAndRemember } = await import('#reckon/strength/weighAndRemember.ts');
+const { liftCapacity } = await import('#reckon/strength/liftCapacity.ts');
 
 export default function estimate({ records, log, of, prior }) {
   return estimateLift(records, log, of, prior);

@@ -2,7 +2,7 @@
 import { register } from 'tsx/esm/api';
 
 register();
-const { clubEvidence } = await import('#contract/evidence/clubEvidence.ts');
+const { clubEvidence } = await import('#reckon/evidence/clubEvidence.ts');
 
 export default function weigh({ records, sets }) {
   return clubEvidence(records, sets);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { estimateLift } from '#contract/estimate/estimateLift.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
+import { estimateLift } from '#reckon/strength/estimateLift.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';

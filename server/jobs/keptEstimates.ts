@@ -1,7 +1,7 @@
-import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { type Prior, populationPrior } from '#core/strength/parameters.ts';
+import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { type EstimateBasis, newestBasis } from './estimateBasis.ts';
 import { estimateThreadCount } from './estimateThreads.ts';

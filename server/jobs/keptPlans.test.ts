@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { DayPlan } from '#contract/dayPlan.ts';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { Day } from '#contract/records/day.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { keptPlans } from './keptPlans.ts';
 

@@ -1,5 +1,5 @@
-import type { DayPlan } from '#contract/dayPlan.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { PlanByLog } from './daySolver.ts';
 import { newestKept } from './newestKept.ts';
 

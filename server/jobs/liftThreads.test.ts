@@ -1,6 +1,6 @@
 import { expect, onTestFinished, test } from 'vitest';
-import { estimateLift } from '#contract/estimate/estimateLift.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { estimateLift } from '#reckon/strength/estimateLift.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';

@@ -1,7 +1,7 @@
-import type { AnewAsked, BelievedAnew } from '#contract/estimate/believeAnew.ts';
-import type { NewestAsked, NewestTaken } from '#contract/estimate/takeNewest.ts';
-import type { WholeAsked } from '#contract/estimate/weighAndRemember.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { AnewAsked, BelievedAnew } from '#reckon/strength/believeAnew.ts';
+import type { NewestAsked, NewestTaken } from '#reckon/strength/takeNewest.ts';
+import type { WholeAsked } from '#reckon/strength/weighAndRemember.ts';
 import type { EstimateLift, estimateThreads } from './estimateThreads.ts';
 import { lazyThreads } from './lazyThreads.ts';
 

@@ -1,7 +1,7 @@
-import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
-import { withTakenIn } from '#contract/estimate/withTakenIn.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { Prior } from '#core/strength/parameters.ts';
+import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
+import { withTakenIn } from '#reckon/strength/withTakenIn.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import type { EstimateBasis } from './estimateBasis.ts';
 import { liftKey } from './liftKey.ts';

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
-import { estimateLift } from '#contract/estimate/estimateLift.ts';
+import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
+import { estimateLift } from '#reckon/strength/estimateLift.ts';
 import type { EstimateLift } from './estimateThreads.ts';
 import { runBacktest } from './runBacktest.ts';
 

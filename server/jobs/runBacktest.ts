@@ -1,16 +1,16 @@
-import type { ForetoldLift } from '#contract/backtest/backtestReport.ts';
-import { foretoldLift } from '#contract/backtest/foretoldLift.ts';
-import { knownBefore } from '#contract/backtest/knownBefore.ts';
-import { type MeetResult, meetResults } from '#contract/backtest/meetResults.ts';
-import { scoreBacktest } from '#contract/backtest/scoreBacktest.ts';
-import { clubPriors } from '#contract/estimate/clubPriors.ts';
-import { dateOfDay, dayNumber } from '#contract/estimate/dayNumber.ts';
+import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
+import type { ForetoldLift } from '#contract/projection/backtestReport.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { grouped } from '#core/evidence/grouped.ts';
 import { type Prior, populationPrior } from '#core/strength/parameters.ts';
+import { foretoldLift } from '#reckon/projection/foretoldLift.ts';
+import { knownBefore } from '#reckon/projection/knownBefore.ts';
+import { type MeetResult, meetResults } from '#reckon/projection/meetResults.ts';
+import { scoreBacktest } from '#reckon/projection/scoreBacktest.ts';
+import { clubPriors } from '#reckon/strength/clubPriors.ts';
 import type { EstimateLift } from './estimateThreads.ts';
 import { ownRecords } from './ownRecords.ts';
 

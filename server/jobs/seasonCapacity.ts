@@ -1,8 +1,8 @@
-import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
-import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { CapacityReport } from '#contract/strength/capacityReport.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubWithFormerGear } from './clubWithFormerGear.ts';
 import { ownRecords } from './ownRecords.ts';

@@ -2,9 +2,9 @@
 import { register } from 'tsx/esm/api';
 
 register();
-const { CannotAssemble } = await import('#contract/assemble/CannotAssemble.ts');
-const byLog = await import('#contract/assemble/planByLog.ts');
-const { solveDay } = await import('#contract/assemble/solveDay.ts');
+const { CannotAssemble } = await import('#reckon/gear/CannotAssemble.ts');
+const byLog = await import('#reckon/day/planByLog.ts');
+const { solveDay } = await import('#reckon/day/solveDay.ts');
 
 /** Errors lose their class on the way between threads, so what the club's records miss goes back as a value. */
 export default function solve({ records, day, estimates, awaited }) {

@@ -1,9 +1,9 @@
 import { EventEmitter } from 'node:events';
-import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import type { Day } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
+import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubEstimates } from './clubEstimates.ts';
 import { keptEstimates } from './keptEstimates.ts';

@@ -3,8 +3,8 @@ import { deserialize } from 'node:v8';
 import { register } from 'tsx/esm/api';
 
 register();
-const { takeNewest } = await import('#contract/estimate/takeNewest.ts');
-const { believeAnew: believe } = await import('#contract/estimate/believeAnew.ts');
+const { takeNewest } = await import('#reckon/strength/takeNewest.ts');
+const { believeAnew: believe } = await import('#reckon/strength/believeAnew.ts');
 const { newestKept } = await import('./newestKept.ts');
 
 /** Some megabyte each: a club of forty in three lifts. */

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { archiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
-import { dayPlan } from '#contract/dayPlan.ts';
+import { dayPlan } from '#contract/day/dayPlan.ts';
 import { prescription } from '#contract/records/prescription.ts';
 import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
 

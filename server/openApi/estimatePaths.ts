@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { capacityReport } from '#contract/estimate/capacityReport.ts';
 import { lift } from '#contract/records/lift.ts';
-import { strengthEstimate } from '#contract/strengthEstimate.ts';
-import { estimateProgress, strengthSummary } from '#contract/strengthSummary.ts';
+import { capacityReport } from '#contract/strength/capacityReport.ts';
+import { strengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { estimateProgress, strengthSummary } from '#contract/strength/strengthSummary.ts';
 import { answer, object, refusal } from './answers.ts';
 
 /** What each lifter can do, by the whole log. */

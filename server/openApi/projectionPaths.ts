@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { backtestReport } from '#contract/backtest/backtestReport.ts';
+import { backtestReport } from '#contract/projection/backtestReport.ts';
 import { liftProjection } from '#contract/projection/liftProjection.ts';
 import { equipment } from '#contract/records/lift.ts';
-import { estimateProgress } from '#contract/strengthSummary.ts';
+import { estimateProgress } from '#contract/strength/strengthSummary.ts';
 import { answer, object, refusal } from './answers.ts';
 
 /** Meets ahead, and how meets behind would have been foretold. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { logColumnNames } from '#contract/log/logColumns.ts';
-import { slipTakings } from '#contract/log/slipsInFile.ts';
+import { slipTakings } from '#contract/log/slipAsked.ts';
 import { lift } from '#contract/records/lift.ts';
 import { givenSet, loggedSet } from '#contract/records/loggedSet.ts';
 import { unitSlipKinds } from '#core/strength/unitSlips.ts';

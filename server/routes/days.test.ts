@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dayPlan } from '#contract/dayPlan.ts';
+import { dayPlan } from '#contract/day/dayPlan.ts';
 import { createApp } from '#server/app.ts';
 import { byWholeLog } from '#server/jobs/liftThreads.ts';
 import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';

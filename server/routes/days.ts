@@ -1,9 +1,9 @@
 import { Hono } from 'hono';
-import { lacksLog } from '#contract/assemble/lacksLog.ts';
-import { movedSince } from '#contract/assemble/movedSince.ts';
-import { planBasis } from '#contract/assemble/planBasis.ts';
-import { dayPlan } from '#contract/dayPlan.ts';
+import { dayPlan } from '#contract/day/dayPlan.ts';
 import type { Day, Place } from '#contract/records/day.ts';
+import { lacksLog } from '#reckon/day/lacksLog.ts';
+import { movedSince } from '#reckon/day/movedSince.ts';
+import { planBasis } from '#reckon/day/planBasis.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import type { PlanByLog, SolveDay } from '#server/jobs/daySolver.ts';
 import { keptPlans } from '#server/jobs/keptPlans.ts';

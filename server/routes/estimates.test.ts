@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { capacityReport } from '#contract/estimate/capacityReport.ts';
-import { strengthEstimate } from '#contract/strengthEstimate.ts';
-import { estimateProgress, strengthSummary } from '#contract/strengthSummary.ts';
+import { capacityReport } from '#contract/strength/capacityReport.ts';
+import { strengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { estimateProgress, strengthSummary } from '#contract/strength/strengthSummary.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';

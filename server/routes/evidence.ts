@@ -1,7 +1,7 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
-import { evidenceForLifter } from '#contract/evidence/evidenceForLifter.ts';
 import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
+import { evidenceForLifter } from '#reckon/evidence/evidenceForLifter.ts';
 import { readQuery } from '#server/guard/readQuery.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
 import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';

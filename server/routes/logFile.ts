@@ -1,6 +1,6 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
-import { slipTakings } from '#contract/log/slipsInFile.ts';
+import { slipTakings } from '#contract/log/slipAsked.ts';
 import { writeLog } from '#contract/log/writeLog.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { errorBody } from '#server/guard/errors.ts';

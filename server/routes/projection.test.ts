@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { backtestReport } from '#contract/backtest/backtestReport.ts';
+import { backtestReport } from '#contract/projection/backtestReport.ts';
 import { liftProjection } from '#contract/projection/liftProjection.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';

@@ -1,9 +1,9 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
 import { lastDayAhead, mostDaysAhead } from '#contract/projection/lastDayAhead.ts';
-import { projectLift } from '#contract/projection/projectLift.ts';
 import { localDate } from '#contract/records/kind.ts';
 import { equipment } from '#contract/records/lift.ts';
+import { projectLift } from '#reckon/projection/projectLift.ts';
 import { numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
 import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';

@@ -1,5 +1,5 @@
 import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
-import type { SlipTaking } from '#contract/log/slipsInFile.ts';
+import type { SlipTaking } from '#contract/log/slipAsked.ts';
 import type { ColumnMap } from '#contract/log/suggestColumns.ts';
 import { request } from './request.ts';
 

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
-import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
-import type { EstimateProgress } from '#contract/strengthSummary.ts';
+import type { BacktestReport } from '#contract/projection/backtestReport.ts';
+import type { EstimateProgress } from '#contract/strength/strengthSummary.ts';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
 

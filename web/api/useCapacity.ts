@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
-import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import type { CapacityReport } from '#contract/strength/capacityReport.ts';
 import { slowRequest } from './slowRequest.ts';
 import { clubKey } from './useClub.ts';
 

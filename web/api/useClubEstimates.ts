@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
+import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
 

@@ -1,6 +1,6 @@
 import { type UseQueryResult, useQueries } from '@tanstack/react-query';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { RequestError } from './request.ts';
 import { slowRequest } from './slowRequest.ts';
 import { clubKey } from './useClub.ts';

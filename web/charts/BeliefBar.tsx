@@ -1,4 +1,4 @@
-import type { Belief } from '#contract/strengthEstimate.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
 import { paint } from './paint.ts';
 
 const heightPx = 22;

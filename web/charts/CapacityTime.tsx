@@ -1,5 +1,5 @@
 import { scaleLinear, scaleUtc } from 'd3-scale';
-import type { Belief } from '#contract/strengthEstimate.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
 import { Plot } from './Plot.tsx';
 import { firstThatFits, letters, paint } from './paint.ts';
 import { TimeAxes } from './TimeAxes.tsx';

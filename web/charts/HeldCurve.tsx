@@ -1,6 +1,6 @@
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
-import type { Belief } from '#contract/strengthEstimate.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
 import { type ChartUnits, lengthText, massText } from './ChartUnits.ts';
 import { Plot } from './Plot.tsx';
 import { PlotFrame } from './PlotFrame.tsx';

@@ -1,4 +1,4 @@
-import type { Belief } from '#contract/strengthEstimate.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
 
 /** A set where it acted: at its date, at the straight bar that it stands for. */
 export interface SetMark {

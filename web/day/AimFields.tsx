@@ -1,4 +1,4 @@
-import type { PlanGroup } from '#contract/dayPlan.ts';
+import type { PlanGroup } from '#contract/day/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
 import { percent } from '#contract/words/percent.ts';
 import { Choice } from '#web/parts/Choice.tsx';

@@ -1,5 +1,5 @@
-import { lacksLog } from '#contract/assemble/lacksLog.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { useAwaited } from '#web/api/usePrescription.ts';
 import { planOf } from '#web/print/planOf.ts';
 

@@ -1,4 +1,4 @@
-import type { PlanGroup } from '#contract/dayPlan.ts';
+import type { PlanGroup } from '#contract/day/dayPlan.ts';
 import type { Group } from '#contract/records/day.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift } from '#contract/records/lift.ts';

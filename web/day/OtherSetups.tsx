@@ -1,5 +1,5 @@
-import type { DayPlan, PlanPlace } from '#contract/dayPlan.ts';
-import type { OtherSetup } from '#contract/otherSetup.ts';
+import type { DayPlan, PlanPlace } from '#contract/day/dayPlan.ts';
+import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { speaksForSentence } from '#contract/words/speaksForSentence.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import type { OtherSetup } from '#contract/otherSetup.ts';
+import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { OtherSetup } from '#contract/otherSetup.ts';
+import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import { againstAim } from './againstAim.ts';
 
 const other: OtherSetup = {

@@ -1,4 +1,4 @@
-import type { OtherSetup } from '#contract/otherSetup.ts';
+import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import type { Aim } from '#contract/records/day.ts';
 import { percent, percentFigure } from '#contract/words/percent.ts';
 

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it, test } from 'vitest';
-import { solveDay } from '#contract/assemble/solveDay.ts';
-import type { PlanGroup } from '#contract/dayPlan.ts';
-import { estimateLift } from '#contract/estimate/estimateLift.ts';
+import type { PlanGroup } from '#contract/day/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
+import { solveDay } from '#reckon/day/solveDay.ts';
+import { estimateLift } from '#reckon/strength/estimateLift.ts';
 import { millraceLog } from '../../demo/history/millraceLog.ts';
 import { millraceClub } from '../../demo/millraceClub.ts';
 import { aimToBegin, firstAim, shareByBests } from './firstAim.ts';

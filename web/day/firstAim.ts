@@ -1,6 +1,6 @@
-import { lacksLog } from '#contract/assemble/lacksLog.ts';
-import type { PlanGroup } from '#contract/dayPlan.ts';
+import type { PlanGroup } from '#contract/day/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
+import { lacksLog } from '#reckon/day/lacksLog.ts';
 
 /**
  * What each aim begins with. Percentages: common practice, no source. Shares of capability: what those percentages come to

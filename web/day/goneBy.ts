@@ -1,4 +1,4 @@
-import type { PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanPlace } from '#contract/day/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
 import { percent } from '#contract/words/percent.ts';
 import { referenceWords } from '#web/print/referenceWords.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { PlanGroup } from '#contract/dayPlan.ts';
+import type { PlanGroup } from '#contract/day/dayPlan.ts';
 import { hungElsewhere } from './hungElsewhere.ts';
 
 const band = (label: string) => ({ bandPairId: label, hookupId: 'low', label, hookupWords: 'single' });

@@ -1,5 +1,5 @@
-import type { PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
-import type { OtherSetup } from '#contract/otherSetup.ts';
+import type { PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
+import type { OtherSetup } from '#contract/day/otherSetup.ts';
 
 /** Which bands of a proposal hang at other racks now, in a sentence; null: none. */
 export function hungElsewhere(

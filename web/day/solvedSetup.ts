@@ -1,4 +1,4 @@
-import type { PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanPlace } from '#contract/day/dayPlan.ts';
 import type { Setup, Start } from '#contract/records/lift.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { SceneStrength } from '#web/parts/setupScene.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { planBasis } from '#contract/assemble/planBasis.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import { planBasis } from '#reckon/day/planBasis.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEarlierPrescription, usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
 import { planOf } from '#web/print/planOf.ts';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { BestForm } from './BestForm.tsx';
 import type { LifterRecords } from './lifterRecords.ts';

@@ -1,9 +1,9 @@
-import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
-import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { heldForceN } from '#core/rep/strengthCurve.ts';
 import { fromSi } from '#core/units/units.ts';
+import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';

@@ -1,4 +1,4 @@
-import type { EstimateProgress as Progress } from '#contract/strengthSummary.ts';
+import type { EstimateProgress as Progress } from '#contract/strength/strengthSummary.ts';
 
 /** How far the server is with everybody's strength; a single lift after a logged set is not worth a bar. */
 export function EstimateProgress({ progress: { done, total, running } }: { progress: Progress }) {

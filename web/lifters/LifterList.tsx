@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
-import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useClubEstimates } from '#web/api/useClubEstimates.ts';
 import { chartUnits } from '#web/parts/chartUnits.ts';

@@ -1,6 +1,6 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
-import type { StrengthSummary } from '#contract/strengthSummary.ts';
+import type { StrengthSummary } from '#contract/strength/strengthSummary.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { EstimateProgress } from './EstimateProgress.tsx';
 import { MaximumCell } from './MaximumCell.tsx';

@@ -1,5 +1,5 @@
 import type { Best } from '#contract/records/lifters.ts';
-import type { StrengthSummary } from '#contract/strengthSummary.ts';
+import type { StrengthSummary } from '#contract/strength/strengthSummary.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Known } from '#web/parts/Known.tsx';
 import type { MassUnit } from '#web/parts/ViewUnits.tsx';

@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react';
-import { nearestSetups } from '#contract/nearestSetups.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { type MadeLift, recordsBySetup, type SetupRecord } from '#contract/recordsBySetup.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { nearestSetups } from '#reckon/log/nearestSetups.ts';
+import { type MadeLift, recordsBySetup, type SetupRecord } from '#reckon/log/recordsBySetup.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { liftWord } from '#web/parts/liftWords.ts';

@@ -1,5 +1,5 @@
+import type { KeyedSetup } from '#contract/log/setupKey.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { KeyedSetup } from '#contract/setupKey.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import { setupWords } from '#web/setup/setWords.ts';
 

@@ -1,5 +1,3 @@
-import { type AssembledCapability, assembleCapability } from '#contract/assemble/assembleCapability.ts';
-import { type AssembledLoad, assembleLoad } from '#contract/assemble/assembleLoad.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
 import type { ForeAft } from '#contract/words/foreAftSentence.ts';
@@ -9,6 +7,8 @@ import { curveOf } from '#core/load/loadCurve.ts';
 import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { heldForceFunction } from '#core/rep/strengthCurve.ts';
+import { type AssembledCapability, assembleCapability } from '#reckon/lifter/assembleCapability.ts';
+import { type AssembledLoad, assembleLoad } from '#reckon/lifter/assembleLoad.ts';
 import type { HeightScene } from '#web/charts/HeightScene.ts';
 
 /** Heights of the curve and moments of the rep: fine enough for the eye at any size. */

@@ -1,4 +1,4 @@
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { DiscsOnSide } from '#web/charts/LoadedBar.tsx';
 import type { HowKnown } from '#web/parts/Known.tsx';
 import type { EffortWords } from './effortWords.ts';

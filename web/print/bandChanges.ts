@@ -1,4 +1,4 @@
-import type { PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanPlace } from '#contract/day/dayPlan.ts';
 
 type SetOnBar = NonNullable<PlanPlace['solved']>['set'];
 

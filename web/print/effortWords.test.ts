@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { PlanBlock } from '#contract/dayPlan.ts';
+import type { PlanBlock } from '#contract/day/dayPlan.ts';
 import { effortWords } from './effortWords.ts';
 import { inventedPlan } from './tests/inventedPlan.ts';
 

@@ -1,4 +1,4 @@
-import type { PlanBlock } from '#contract/dayPlan.ts';
+import type { PlanBlock } from '#contract/day/dayPlan.ts';
 import { percent } from '#contract/words/percent.ts';
 
 /** What is said of a block's speed, time under strain and rest. */

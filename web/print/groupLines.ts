@@ -1,4 +1,4 @@
-import type { PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
+import type { PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
 import { type LineWords, lifterLine } from './lifterLine.ts';
 import type { LifterLine } from './RackSheetModel.ts';
 

@@ -1,5 +1,5 @@
-import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/dayPlan.ts';
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { percent } from '#contract/words/percent.ts';
 import { fromSi } from '#core/units/units.ts';

@@ -1,4 +1,4 @@
-import { type DayPlan, dayPlan } from '#contract/dayPlan.ts';
+import { type DayPlan, dayPlan } from '#contract/day/dayPlan.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 
 /** The plan inside a prescription; null where an older program wrote one that cannot be read here. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { dayPlan } from '#contract/dayPlan.ts';
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import { dayPlan } from '#contract/day/dayPlan.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { LineWords } from './lifterLine.ts';
 import { rackSheets } from './rackSheets.ts';
 import { gravityMps2, inventedPlan } from './tests/inventedPlan.ts';

@@ -1,5 +1,5 @@
-import type { DayPlan, PlanGroup } from '#contract/dayPlan.ts';
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { DayPlan, PlanGroup } from '#contract/day/dayPlan.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import { speedAimWords } from './aimWords.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Reference } from '#contract/dayPlan.ts';
+import type { Reference } from '#contract/day/dayPlan.ts';
 import { referenceWords } from './referenceWords.ts';
 
 const mass = (kg: number) => `${kg} kg`;

@@ -1,4 +1,4 @@
-import type { Reference } from '#contract/dayPlan.ts';
+import type { Reference } from '#contract/day/dayPlan.ts';
 import { dateText } from '#web/parts/localToday.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { cautionSentence } from '#contract/words/cautionSentence.ts';
 import { fromSi } from '#core/units/units.ts';

@@ -1,4 +1,4 @@
-import type { DayPlan } from '#contract/dayPlan.ts';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';

@@ -1,5 +1,5 @@
-import { planBasis } from '#contract/assemble/planBasis.ts';
 import type { Day } from '#contract/records/day.ts';
+import { planBasis } from '#reckon/day/planBasis.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
 import { clockTime, longDate } from '#web/parts/dayWords.ts';

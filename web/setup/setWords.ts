@@ -1,6 +1,6 @@
+import type { KeyedSetup } from '#contract/log/setupKey.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { KeyedSetup } from '#contract/setupKey.ts';
 import { equipmentWord, startText } from '#web/parts/liftWords.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import { oneDecimal } from '#web/parts/written.ts';

@@ -1,6 +1,6 @@
-import { assembleHeights, type HeightRecords } from '#contract/assemble/assembleHeights.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Setup } from '#contract/records/lift.ts';
+import { assembleHeights, type HeightRecords } from '#reckon/lifter/assembleHeights.ts';
 import { hasHeight } from '#web/parts/liftWords.ts';
 import type { SetDraft } from './setDraft.ts';
 

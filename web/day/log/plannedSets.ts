@@ -1,4 +1,4 @@
-import type { DayPlan, PlanPlace } from '#contract/dayPlan.ts';
+import type { DayPlan, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { Equipment, Lift, Setup } from '#contract/records/lift.ts';
 
 /** One set of a lifter's prescription, with everything that belongs on the bar. */

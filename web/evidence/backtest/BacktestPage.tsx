@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
+import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { type BacktestState, useBacktest } from '#web/api/useBacktest.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
+import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import { Plot } from '#web/charts/Plot.tsx';
 import { PlotFrame } from '#web/charts/PlotFrame.tsx';
 import { paint } from '#web/charts/paint.ts';

@@ -1,4 +1,4 @@
-import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
+import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { ChanceAgainstMade } from './ChanceAgainstMade.tsx';

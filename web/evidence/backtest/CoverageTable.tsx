@@ -1,4 +1,4 @@
-import type { BacktestScore } from '#contract/backtest/backtestReport.ts';
+import type { BacktestScore } from '#contract/projection/backtestReport.ts';
 import { percent, percentFigure } from '#contract/words/percent.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { scoreWords } from './scoreWords.ts';

@@ -1,4 +1,4 @@
-import type { BacktestScore } from '#contract/backtest/backtestReport.ts';
+import type { BacktestScore } from '#contract/projection/backtestReport.ts';
 import { fromSi } from '#core/units/units.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import type { ForetoldLift } from '#contract/backtest/backtestReport.ts';
+import type { ForetoldLift } from '#contract/projection/backtestReport.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Plot } from '#web/charts/Plot.tsx';
 import { firstThatFits, letters, paint } from '#web/charts/paint.ts';

@@ -1,4 +1,4 @@
-import type { ForetoldLift } from '#contract/backtest/backtestReport.ts';
+import type { ForetoldLift } from '#contract/projection/backtestReport.ts';
 import { fromSi } from '#core/units/units.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { equipmentWord } from '#web/parts/liftWords.ts';

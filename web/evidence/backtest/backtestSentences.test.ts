@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { BacktestReport, BacktestScore } from '#contract/backtest/backtestReport.ts';
+import type { BacktestReport, BacktestScore } from '#contract/projection/backtestReport.ts';
 import { backtestSentences } from './backtestSentences.ts';
 
 const off = (meanKg: number, meanAbsKg: number) => ({

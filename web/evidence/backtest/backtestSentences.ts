@@ -1,4 +1,4 @@
-import type { BacktestReport, Errors } from '#contract/backtest/backtestReport.ts';
+import type { BacktestReport, Errors } from '#contract/projection/backtestReport.ts';
 import { fromSi } from '#core/units/units.ts';
 
 /** What the backtest says, in a coach's words: ranges first, then the three ways side by side. */

@@ -1,4 +1,4 @@
-import type { BacktestScore } from '#contract/backtest/backtestReport.ts';
+import type { BacktestScore } from '#contract/projection/backtestReport.ts';
 
 /** The groups of lifts that are scored, as the tables name them. */
 export const scoreWords: Record<BacktestScore['of'], string> = {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { Club } from '#contract/records/club.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';

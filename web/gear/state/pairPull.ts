@@ -1,4 +1,3 @@
-import { assembleHookup, isUsedUp } from '#contract/assemble/assembleHookup.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { AnchorRecord, HookupRecord, Rack } from '#contract/records/gear.ts';
 import type { PairHookup } from '#core/day/Gear.ts';
@@ -6,6 +5,7 @@ import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { loopPerPath, pathLengthM } from '#core/rig/bandPath.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import { hungPull } from '#core/rig/hungPull.ts';
+import { assembleHookup, isUsedUp } from '#reckon/gear/assembleHookup.ts';
 import type { PairState } from './pairState.ts';
 
 /** A hookup with the rack and the anchor point that it stands on. */

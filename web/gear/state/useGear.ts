@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
-import { gravityOf } from '#contract/assemble/gravityOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Club } from '#contract/records/club.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useBandReps } from '#web/api/useBandReps.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { localToday } from '#web/parts/localToday.ts';

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { gravityOf } from '#contract/assemble/gravityOf.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { HeldCurve } from '#web/charts/HeldCurve.tsx';
 import { chartUnits } from '#web/parts/chartUnits.ts';

@@ -1,9 +1,9 @@
 import { useMemo, useState } from 'react';
-import { competitionSetup } from '#contract/estimate/riggingOf.ts';
+import { setupKey } from '#contract/log/setupKey.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { setupKey } from '#contract/setupKey.ts';
-import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { Belief, StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { fromSi } from '#core/units/units.ts';
+import { competitionSetup } from '#reckon/strength/riggingOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';

@@ -1,5 +1,5 @@
-import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
-import type { Belief } from '#contract/strengthEstimate.ts';
+import type { CapacityReport } from '#contract/strength/capacityReport.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
 import { percent } from '#contract/words/percent.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { dateText } from '#web/parts/localToday.ts';

@@ -1,5 +1,5 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';

@@ -1,7 +1,7 @@
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
-import { type StrengthEstimate, strengthEstimate } from '#contract/strengthEstimate.ts';
+import { type StrengthEstimate, strengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { populationPrior } from '#core/strength/parameters.ts';

@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react';
-import { competitionSetup } from '#contract/estimate/riggingOf.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { competitionSetup } from '#reckon/strength/riggingOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';

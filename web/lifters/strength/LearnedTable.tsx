@@ -1,4 +1,4 @@
-import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { Belief, StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { type LearnedNumber, learnedNumber, learnedText, readBelief } from '#contract/words/learnedNumber.ts';
 import { parameterNames } from '#core/strength/parameters.ts';
 import { BeliefBar } from '#web/charts/BeliefBar.tsx';

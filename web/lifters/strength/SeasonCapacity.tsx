@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import type { CapacityReport } from '#contract/estimate/capacityReport.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import type { CapacityReport } from '#contract/strength/capacityReport.ts';
 import { capacitySentences } from '#contract/words/capacitySentences.ts';
 import { useCapacity } from '#web/api/useCapacity.ts';
 import { CapacityTime } from '#web/charts/CapacityTime.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { competitionSetup } from '#contract/estimate/riggingOf.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import { competitionSetup } from '#reckon/strength/riggingOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { equipmentWords } from '#web/parts/liftWords.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';

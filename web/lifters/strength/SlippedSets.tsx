@@ -1,7 +1,7 @@
 import { meantBars, withMeantBar } from '#contract/log/meantBar.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { slipQuestion } from '#contract/words/unitSlipSentence.ts';
 import { useSetWriter } from '#web/api/useSets.ts';
 import { useUndo } from '#web/api/useUndo.ts';

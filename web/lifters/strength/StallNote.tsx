@@ -1,8 +1,8 @@
-import { recentWork } from '#contract/recentWork.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
-import { stallSentences } from '#contract/words/stallSentences.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { stallOf } from '#core/strength/stall.ts';
+import { recentWork } from '#reckon/log/recentWork.ts';
+import { stallSentences } from '#reckon/log/stallSentences.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { setupWords } from '#web/setup/setWords.ts';

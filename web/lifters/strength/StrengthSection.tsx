@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { StrengthTime } from '#web/charts/StrengthTime.tsx';
 import { TimeLegend } from '#web/charts/TimeLegend.tsx';

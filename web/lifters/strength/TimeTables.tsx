@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { fromSi } from '#core/units/units.ts';
 import { useClub } from '#web/api/useClub.ts';
 import type { TimeScene } from '#web/charts/TimeScene.ts';

@@ -1,4 +1,4 @@
-import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { Belief, StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { narrowSentence } from '#contract/words/narrowSentence.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Known } from '#web/parts/Known.tsx';

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Belief } from '#contract/strengthEstimate.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
 import { percent } from '#contract/words/percent.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { type AskedLifter, repsOf } from './askDraws.ts';

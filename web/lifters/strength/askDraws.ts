@@ -1,6 +1,5 @@
-import { drawsIn } from '#contract/assemble/estimatedCapability.ts';
 import type { Equipment } from '#contract/records/lift.ts';
-import type { Belief, StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { Belief, StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { repsPossible } from '#core/effort/repsPossible.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
 import type { Start } from '#core/lifter/startHeights.ts';
@@ -15,6 +14,7 @@ import { drawCapability } from '#core/strength/drawCapability.ts';
 import { drawTiring } from '#core/strength/drawTiring.ts';
 import { liftModelOf } from '#core/strength/estimateStrength.ts';
 import type { LiftModel } from '#core/strength/readGroup.ts';
+import { drawsIn } from '#reckon/strength/estimatedCapability.ts';
 
 /** A place to lift: the load without regard to its bar, how it begins, the lifter's full range. */
 export interface Place {

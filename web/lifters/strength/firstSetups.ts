@@ -1,6 +1,6 @@
-import { competitionSetup } from '#contract/estimate/riggingOf.ts';
+import { setupKey } from '#contract/log/setupKey.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { setupKey } from '#contract/setupKey.ts';
+import { competitionSetup } from '#reckon/strength/riggingOf.ts';
 import { liftWords } from '#web/parts/liftWords.ts';
 import { setupToKeep } from './setupToKeep.ts';
 import type { KeptSetup } from './useKeptSetups.ts';

@@ -1,7 +1,7 @@
-import { assembleLoad } from '#contract/assemble/assembleLoad.ts';
-import { CannotAssemble } from '#contract/assemble/CannotAssemble.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
+import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
 import type { Place } from './askDraws.ts';
 
 /** A lifter at a setup, from the club's records; or the sentence that says what is missing. */

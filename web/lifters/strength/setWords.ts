@@ -1,6 +1,6 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { fromSi } from '#core/units/units.ts';
 import { dateText } from '#web/parts/localToday.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';

@@ -1,4 +1,4 @@
-import { setupKey } from '#contract/setupKey.ts';
+import { setupKey } from '#contract/log/setupKey.ts';
 import type { KeptSetup } from './useKeptSetups.ts';
 
 /** A setup by its exact key, without the bar or anything else that came with it. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { strengthEstimate } from '#contract/strengthEstimate.ts';
+import { strengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { lifterRecords } from '../lifterRecords.ts';

@@ -1,8 +1,8 @@
-import { setFromBest } from '#contract/estimate/setFromBest.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { recordsBySetup } from '#contract/recordsBySetup.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { recordsBySetup } from '#reckon/log/recordsBySetup.ts';
+import { setFromBest } from '#reckon/strength/setFromBest.ts';
 import type { SetMark, TimeScene } from '#web/charts/TimeScene.ts';
 import { liftWord } from '#web/parts/liftWords.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';

@@ -1,4 +1,4 @@
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { foreAftSentence } from '#contract/words/foreAftSentence.ts';
 import { massText } from '#web/parts/massText.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { gravityOf } from '#contract/assemble/gravityOf.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEstimates } from '#web/api/useEstimates.ts';
 import { HeightLegend } from '#web/charts/HeightLegend.tsx';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { millraceClub } from '#demo/millraceClub.ts';

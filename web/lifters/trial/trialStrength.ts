@@ -1,9 +1,9 @@
-import { type AssembledCapability, assembleCapability } from '#contract/assemble/assembleCapability.ts';
-import { estimatedCapability } from '#contract/assemble/estimatedCapability.ts';
-import { referenceMaximum } from '#contract/assemble/referenceMaximum.ts';
-import type { Reference } from '#contract/dayPlan.ts';
+import type { Reference } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { referenceMaximum } from '#reckon/day/referenceMaximum.ts';
+import { type AssembledCapability, assembleCapability } from '#reckon/lifter/assembleCapability.ts';
+import { estimatedCapability } from '#reckon/strength/estimatedCapability.ts';
 import type { Trial } from './Trial.ts';
 
 /** What the lifter can do in this lift and way of starting, and the maximum that percentages refer to. */

@@ -1,4 +1,4 @@
-import type { SlipAsked, SlipTaking } from '#contract/log/slipsInFile.ts';
+import type { SlipAsked, SlipTaking } from '#contract/log/slipAsked.ts';
 import { slipQuestion } from '#contract/words/unitSlipSentence.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { dateText } from '#web/parts/localToday.ts';

@@ -1,5 +1,5 @@
-import type { DayPlan, PlanBlock, PlanPlace } from '#contract/dayPlan.ts';
-import type { PlanCaution } from '#contract/explainedBar.ts';
+import type { DayPlan, PlanBlock, PlanPlace } from '#contract/day/dayPlan.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 
 /** A gravity by which figures can be checked in the head: 1000 N are 100 kg. */
 export const gravityMps2 = 10;

@@ -1,0 +1,29 @@
+import type { DayPlan } from '#contract/day/dayPlan.ts';
+import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
+import { planBasis } from './planBasis.ts';
+import { solveGroup } from './solveGroup.ts';
+
+/**
+ * Works a training day out: groups run one after another, each with the whole stock of the club. Lifters with an estimate
+ * of the lift are prescribed by it, the others by their best; `awaited` are those
+ * whose estimate was not there yet.
+ */
+export function solveDay(
+  records: ClubRecords,
+  day: RecordOf<'day'>,
+  estimates: readonly StrengthEstimate[] = [],
+  awaited: string[] = [],
+): DayPlan {
+  const groups = day.groups.map((group) => solveGroup(records, day, group, estimates));
+  return {
+    dayId: day.id,
+    date: day.date,
+    gravityMps2: gravityOf(records),
+    basis: planBasis(records, day),
+    oneSetPull: day.oneSetPull,
+    groups,
+    awaited,
+  };
+}

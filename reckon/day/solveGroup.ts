@@ -1,0 +1,92 @@
+import type { PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import type { Group } from '#contract/records/day.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { allocate } from '#core/day/allocate.ts';
+import { recordById } from '#reckon/gear/recordById.ts';
+import { assembleGroup } from './assembleGroup.ts';
+import { type AssembledRack, searchRulesOf } from './assembleRackGear.ts';
+import { describePlace } from './describePlace.ts';
+import { rankGroup } from './rankGroup.ts';
+
+/** The server answers while a coach waits: after this the best found so far is given, with its gap. */
+const TIME_LIMIT_MS = 3000;
+
+type Day = RecordOf<'day'>;
+
+/** Works out one group: all its racks are in use at once and share the club's gear. */
+export function solveGroup(
+  records: ClubRecords,
+  day: Day,
+  group: Group,
+  estimates: readonly StrengthEstimate[],
+): PlanGroup {
+  const { found, racks } = assembleGroup(records, day.date, group, estimates);
+  const startedMs = Date.now();
+  const spent = () => (Date.now() - startedMs) / TIME_LIMIT_MS;
+  const ranked = rankGroup(found, racks, searchRulesOf(records, group), spent);
+  const lifters = ranked.flatMap((one) => ('lifter' in one ? [one.lifter] : []));
+  const allocation =
+    lifters.length === 0
+      ? null
+      : allocate({
+          racks: racks.map(({ gear }) => gear),
+          lifters,
+          bandChangeMinutes: records.club[0]?.bandChangeMinutes ?? 1,
+          oneSetPull: day.oneSetPull,
+          outOfTime: () => spent() > 1,
+        });
+  const turns = new Map<string, number>();
+  const places = ranked.map((one): PlanPlace => {
+    const { place } = one;
+    const turn = (turns.get(place.rackId) ?? 0) + 1;
+    turns.set(place.rackId, turn);
+    const seat = {
+      lifterId: place.lifterId,
+      name: recordById(records, 'lifter', place.lifterId).name,
+      rackId: place.rackId,
+      turn,
+      start: place.start ?? group.start,
+    };
+    if ('problem' in one) return { ...seat, problem: one.problem, solved: null };
+    const solved = describePlace(
+      records,
+      day.date,
+      group,
+      place,
+      one.assembled,
+      racks[one.lifter.rack]!,
+      allocation!.chosen[lifters.indexOf(one.lifter)]!,
+      one.lifter.ranking,
+    );
+    return { ...seat, problem: null, solved };
+  });
+  return {
+    groupId: group.id,
+    title: group.title,
+    work: group.work,
+    lift: group.lift,
+    aim: group.aim,
+    places,
+    racks: racks.map((assembled, rack) =>
+      planRack(assembled, allocation?.racks[rack] ?? { changes: 0, handlingMinutes: 0 }),
+    ),
+    totals: {
+      misfit: allocation?.misfit ?? 0,
+      handlingMinutes: allocation?.racks.reduce((sum, rack) => sum + rack.handlingMinutes, 0) ?? 0,
+      total: allocation?.total ?? 0,
+    },
+    proof: allocation?.proof ?? null,
+    cautions: (allocation?.clashes ?? []).map(
+      ({ id, sort }): PlanCaution => ({ code: 'clash', sort, gearId: id }),
+    ),
+  };
+}
+
+function planRack(
+  { rack, barLabel, discs }: AssembledRack,
+  work: { changes: number; handlingMinutes: number },
+) {
+  return { rackId: rack.id, label: rack.label, bar: barLabel, ...work, discs };
+}
