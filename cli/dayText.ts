@@ -1,9 +1,9 @@
+import { effortKey, effortLine } from '#contract/paper/effortWords.ts';
+import type { LifterLine, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
+import { rackSheets } from '#contract/paper/rackSheets.ts';
+import { sayCaution } from '#contract/paper/sayCaution.ts';
+import { clockTime, longDate } from '#contract/words/dayWords.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
-import { clockTime, longDate } from '#web/parts/dayWords.ts';
-import { effortKey, effortLine } from '#web/print/effortWords.ts';
-import type { LifterLine, RackSheet, WrittenLoad } from '#web/print/RackSheetModel.ts';
-import { rackSheets } from '#web/print/rackSheets.ts';
-import { sayCaution } from '#web/print/sayCaution.ts';
 import type { SolvedDay } from './SolvedDay.ts';
 
 const width = 78;

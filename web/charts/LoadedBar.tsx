@@ -1,15 +1,7 @@
 import { useId } from 'react';
+import type { DiscsOnSide } from '#contract/paper/RackSheetModel.ts';
 import { discShape } from './discShape.ts';
 import { letters, paint, textWidthPx } from './paint.ts';
-
-/** Discs of one mass on one side, heaviest nearest the middle. */
-export interface DiscsOnSide {
-  /** As written on the face, in kg. */
-  faceMassKg: number;
-  count: number;
-  diameterM: number | null;
-  thicknessM: number | null;
-}
 
 /** Tones of the rule book's three colours; a pattern of its own goes with each. */
 const discTone = { red: '#b8433a', blue: '#3d6ea8', yellow: '#d9b13b' } as const;

@@ -1,7 +1,7 @@
+import { planOf } from '#contract/day/planOf.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { useAwaited } from '#web/api/usePrescription.ts';
-import { planOf } from '#web/print/planOf.ts';
 
 /** Says whose bests stand in because their log was still being worked out, and when it is worth solving again. */
 export function Awaited({ prescription }: { prescription: Prescription }) {

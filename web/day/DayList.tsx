@@ -1,9 +1,9 @@
 import { Link, useLocation } from 'wouter';
 import type { Day } from '#contract/records/day.ts';
+import { longDate, shortDate } from '#contract/words/dayWords.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
-import { longDate, shortDate } from '#web/parts/dayWords.ts';
-import { liftWord } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { FirstSteps } from './FirstSteps.tsx';
 import { workWords } from './startingPoints.ts';

@@ -2,7 +2,7 @@ import type { PlanGroup } from '#contract/day/dayPlan.ts';
 import type { Group } from '#contract/records/day.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import { hasHeight, liftWords } from '#web/parts/liftWords.ts';
+import { hasHeight, liftWords } from '#contract/words/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { unbroken } from '#contract/paper/effortWords.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { unbroken } from '#web/print/effortWords.ts';
 import { AddLifter } from './AddLifter.tsx';
 import { GroupPlan } from './GroupPlan.tsx';
 import { groupSummary } from './groupSummary.ts';

@@ -1,13 +1,13 @@
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Setup, Start } from '#contract/records/lift.ts';
 import { foreAftSentence } from '#contract/words/foreAftSentence.ts';
+import { massText } from '#contract/words/massText.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { HeightLegend } from '#web/charts/HeightLegend.tsx';
 import { HeightPicture } from '#web/charts/HeightPicture.tsx';
 import type { SceneGrips } from '#web/charts/OnePicture.tsx';
 import { chartUnits } from '#web/parts/chartUnits.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
-import { massText } from '#web/parts/massText.ts';
 import { type SceneStrength, type SetupScene, setupScene } from '#web/parts/setupScene.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { OnBar } from './solvedSetup.ts';

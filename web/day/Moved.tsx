@@ -1,6 +1,6 @@
+import { planOf } from '#contract/day/planOf.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { useMoved } from '#web/api/usePrescription.ts';
-import { planOf } from '#web/print/planOf.ts';
 
 /** Says whose strength the log has moved since the day was worked out, as long as it has not begun. */
 export function Moved({ prescription }: { prescription: Prescription }) {

@@ -1,10 +1,10 @@
 import type { DayPlan, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
+import { planOf } from '#contract/day/planOf.ts';
+import { barText, hungWords } from '#contract/paper/lifterLine.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { speaksForSentence } from '#contract/words/speaksForSentence.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { barText, hungWords } from '#web/print/lifterLine.ts';
-import { planOf } from '#web/print/planOf.ts';
 import { againstAim } from './againstAim.ts';
 import { goneBy } from './goneBy.ts';
 import { hungElsewhere } from './hungElsewhere.ts';

@@ -1,13 +1,13 @@
 import { useEffect, useRef } from 'react';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
+import type { LifterLine } from '#contract/paper/RackSheetModel.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
+import { hasHeight } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
-import { hasHeight } from '#web/parts/liftWords.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import type { LifterLine } from '#web/print/RackSheetModel.ts';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import type { Drop } from './MoveHandle.tsx';
 import { OtherSetups } from './OtherSetups.tsx';

@@ -1,9 +1,9 @@
+import { effortLine } from '#contract/paper/effortWords.ts';
+import type { LifterLine, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import type { Group, Place } from '#contract/records/day.ts';
+import { startText } from '#contract/words/liftWords.ts';
 import { Known } from '#web/parts/Known.tsx';
-import { startText } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { effortLine } from '#web/print/effortWords.ts';
-import type { LifterLine, WrittenLoad } from '#web/print/RackSheetModel.ts';
 import { Cell } from './Cell.tsx';
 import { StepDone } from './log/StepDone.tsx';
 import type { PlaceLog } from './log/useDayLog.ts';

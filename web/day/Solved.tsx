@@ -1,6 +1,6 @@
 import { useId } from 'react';
+import { clockTime } from '#contract/words/dayWords.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
-import { clockTime } from '#web/parts/dayWords.ts';
 import { Awaited } from './Awaited.tsx';
 import { Moved } from './Moved.tsx';
 import { solvedSentence } from './solvedSentence.ts';

@@ -1,5 +1,5 @@
-import { unbroken } from '#web/print/effortWords.ts';
-import type { WrittenStep } from '#web/print/RackSheetModel.ts';
+import { unbroken } from '#contract/paper/effortWords.ts';
+import type { WrittenStep } from '#contract/paper/RackSheetModel.ts';
 import { Cell } from './Cell.tsx';
 
 const columns = [

@@ -1,7 +1,7 @@
 import type { PlanPlace } from '#contract/day/dayPlan.ts';
+import { referenceWords } from '#contract/paper/referenceWords.ts';
 import type { Aim } from '#contract/records/day.ts';
 import { percent } from '#contract/words/percent.ts';
-import { referenceWords } from '#web/print/referenceWords.ts';
 
 /** Less than half a point of strength is not worth a sentence. */
 const LEAST_TOLD = 0.005;

@@ -1,8 +1,8 @@
+import { speedAimWords } from '#contract/paper/aimWords.ts';
 import type { Aim, Block, Group } from '#contract/records/day.ts';
+import { liftWord, startText } from '#contract/words/liftWords.ts';
 import { percent, percentToTenth } from '#contract/words/percent.ts';
-import { liftWord, startText } from '#web/parts/liftWords.ts';
-import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
-import { speedAimWords } from '#web/print/aimWords.ts';
+import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { basisWords } from './basisWords.ts';
 
 /** A group's work in one line: "Squat, box 36 cm. 50 % counted on the bar alone, 75 % ... 2 × 2 at 70 %, then 8 × 2." */

@@ -1,8 +1,8 @@
 import type { Box } from '#contract/records/gear.ts';
 import type { Start } from '#contract/records/lift.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import type { SceneGrips } from '#web/charts/OnePicture.tsx';
 import type { Units } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
 import { boxHeights } from '#web/setup/boxHeights.ts';
 import { barReach } from './barReach.ts';
 import type { OnBar } from './solvedSetup.ts';

@@ -1,5 +1,5 @@
+import { planOf } from '#contract/day/planOf.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
-import { planOf } from '#web/print/planOf.ts';
 
 /** How good the allocation is, in one plain sentence, from the solver's own proof. */
 export function solvedSentence(prescription: Prescription): string {

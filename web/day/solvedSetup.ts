@@ -1,9 +1,9 @@
 import type { PlanPlace } from '#contract/day/dayPlan.ts';
+import { planOf } from '#contract/day/planOf.ts';
+import { mainBlock } from '#contract/paper/lifterLine.ts';
 import type { Setup, Start } from '#contract/records/lift.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { SceneStrength } from '#web/parts/setupScene.ts';
-import { mainBlock } from '#web/print/lifterLine.ts';
-import { planOf } from '#web/print/planOf.ts';
 
 /** What hangs on a bar, and its mass. */
 export type OnBar = Pick<Setup, 'barKg' | 'bands' | 'chains'>;

@@ -1,7 +1,7 @@
+import { planOf } from '#contract/day/planOf.ts';
+import { rackLines } from '#contract/paper/groupLines.ts';
+import type { LifterLine } from '#contract/paper/RackSheetModel.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
-import { rackLines } from '#web/print/groupLines.ts';
-import { planOf } from '#web/print/planOf.ts';
-import type { LifterLine } from '#web/print/RackSheetModel.ts';
 import { useLineWords } from '#web/print/useLineWords.ts';
 
 export type GroupLines = ReturnType<typeof useLines>;

@@ -1,9 +1,9 @@
 import { useState } from 'react';
+import { planOf } from '#contract/day/planOf.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEarlierPrescription, usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
-import { planOf } from '#web/print/planOf.ts';
 import type { DayDraft } from './useDayDraft.ts';
 
 export interface Solving {

@@ -1,5 +1,5 @@
 import type { EvidenceLine, Question, Variant } from '#contract/evidence/evidenceReport.ts';
-import { liftWord } from '#web/parts/liftWords.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 
 type ViewUnits = Pick<Units, 'mass' | 'length'>;

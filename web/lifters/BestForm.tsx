@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { Setup } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { equipmentWords, liftWord, liftWords } from '#contract/words/liftWords.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
-import { equipmentWords, liftWord, liftWords } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';

@@ -1,14 +1,14 @@
 import { scaleLinear, scaleUtc } from 'd3-scale';
 import { line } from 'd3-shape';
 import type { BodyMass } from '#contract/records/lifters.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import type { MassUnit } from '#contract/words/viewUnits.ts';
+import { written } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Plot } from '#web/charts/Plot.tsx';
 import { letters, paint } from '#web/charts/paint.ts';
 import { TimeAxes } from '#web/charts/TimeAxes.tsx';
 import { datesUnder } from '#web/charts/timeFrame.ts';
-import { dateText } from '#web/parts/localToday.ts';
-import type { MassUnit } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 
 const heightPx = 136;
 const room = { left: 44, right: 72, top: 12, bottom: 28 };

@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import type { BodyMass } from '#contract/records/lifters.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { written } from '#contract/words/written.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 import { BodyMassLine } from './BodyMassLine.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 

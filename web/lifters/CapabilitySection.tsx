@@ -1,4 +1,7 @@
 import type { Lift } from '#contract/records/lift.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { liftWord, liftWords } from '#contract/words/liftWords.ts';
+import { written } from '#contract/words/written.ts';
 import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { heldForceN } from '#core/rep/strengthCurve.ts';
 import { fromSi } from '#core/units/units.ts';
@@ -8,10 +11,7 @@ import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';
-import { liftWord, liftWords } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 import { strengthWords } from './trial/strengthWords.ts';
 import { type TrialStrength, trialStrength } from './trial/trialStrength.ts';
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Lift } from '#contract/records/lift.ts';
+import { liftWord, liftWords, startText } from '#contract/words/liftWords.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import { liftWord, liftWords, startText } from '#web/parts/liftWords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';

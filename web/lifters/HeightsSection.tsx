@@ -1,12 +1,12 @@
 import { useState } from 'react';
+import { dateText } from '#contract/words/dateText.ts';
+import { liftWord, startText } from '#contract/words/liftWords.ts';
+import { written } from '#contract/words/written.ts';
 import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { fromSi, type Unit } from '#core/units/units.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';
-import { liftWord, startText } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 import { HeightsForm } from './HeightsForm.tsx';
 import { type HeightRow, heightRows } from './heightRows.ts';
 import type { LifterRecords } from './lifterRecords.ts';

@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
+import { equipmentWord, liftWords } from '#contract/words/liftWords.ts';
+import { written } from '#contract/words/written.ts';
 import { Known } from '#web/parts/Known.tsx';
-import { equipmentWord, liftWords } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 import { ageOn } from './age.ts';
 import { type LifterRecords, straightBest } from './lifterRecords.ts';
 

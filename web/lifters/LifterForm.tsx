@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Lifter } from '#contract/records/lifters.ts';
+import { equipmentWords } from '#contract/words/liftWords.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
-import { equipmentWords } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';

@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { liftWords } from '#contract/words/liftWords.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { type LifterEstimates, useEstimates } from '#web/api/useEstimates.ts';
 import { useLifterSets } from '#web/api/useLifterSets.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import { liftWords } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { BestsSection } from './BestsSection.tsx';

@@ -1,5 +1,5 @@
 import type { Lift } from '#contract/records/lift.ts';
-import { liftWord, liftWords } from '#web/parts/liftWords.ts';
+import { liftWord, liftWords } from '#contract/words/liftWords.ts';
 
 /** Which lifts the server still works out; what is there already stands below meanwhile. */
 export function LiftsAwaited({ awaited }: { awaited: readonly Lift[] }) {

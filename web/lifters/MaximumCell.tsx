@@ -1,9 +1,9 @@
 import type { Best } from '#contract/records/lifters.ts';
 import type { StrengthSummary } from '#contract/strength/strengthSummary.ts';
+import type { MassUnit } from '#contract/words/viewUnits.ts';
+import { written } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Known } from '#web/parts/Known.tsx';
-import type { MassUnit } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 
 /** The maximum by the whole log with its 80 % interval; until that is there, the best that was written down. */
 export function MaximumCell(props: {

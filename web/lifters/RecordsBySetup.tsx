@@ -1,14 +1,14 @@
 import { useMemo, useState } from 'react';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import { nearestSetups } from '#reckon/log/nearestSetups.ts';
 import { type MadeLift, recordsBySetup, type SetupRecord } from '#reckon/log/recordsBySetup.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
-import { liftWord } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { type Units, useUnits } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
 import type { LifterRecords } from './lifterRecords.ts';
 import { setupNames } from './setupNames.ts';
 import { isDoubted, straightWords } from './strength/setWords.ts';

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import type { Best } from '#contract/records/lifters.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { equipmentWord, liftWord, startText } from '#contract/words/liftWords.ts';
+import { written } from '#contract/words/written.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
-import { equipmentWord, liftWord, startText } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 import { onBarText } from '#web/setup/onBarText.ts';
 
 /** How many bests are shown before the rest is asked for. */

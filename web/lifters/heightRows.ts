@@ -1,7 +1,7 @@
 import type { Lift, Start } from '#contract/records/lift.ts';
 import type { LiftHeights } from '#contract/records/lifters.ts';
+import { liftWords } from '#contract/words/liftWords.ts';
 import { estimateHeights } from '#core/lifter/estimateHeights.ts';
-import { liftWords } from '#web/parts/liftWords.ts';
 import type { LifterRecords } from './lifterRecords.ts';
 
 /** A line of the heights table: measured, or estimated from stature with its standard deviations. */

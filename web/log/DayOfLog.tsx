@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { longDate } from '#contract/words/dayWords.ts';
 import { useClub } from '#web/api/useClub.ts';
-import { longDate } from '#web/parts/dayWords.ts';
 import type { FormerLabels } from '#web/setup/onBarText.ts';
 import type { LogDay } from './byDay.ts';
 import { SetLine } from './SetLine.tsx';

@@ -1,13 +1,14 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Lift } from '#contract/records/lift.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { daysLater } from '#contract/words/dayWords.ts';
+import { liftWords } from '#contract/words/liftWords.ts';
 import { logFilePath } from '#web/api/logFile.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { type SetsAsked, useSets } from '#web/api/useSets.ts';
-import { daysLater } from '#web/parts/dayWords.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
-import { liftWords } from '#web/parts/liftWords.ts';
-import { dateText, localToday } from '#web/parts/localToday.ts';
+import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';

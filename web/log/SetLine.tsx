@@ -1,7 +1,7 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useSetWriter } from '#web/api/useSets.ts';
-import { liftWord } from '#web/parts/liftWords.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { FormerLabels } from '#web/setup/onBarText.ts';

@@ -1,7 +1,5 @@
 import { type ReactNode, useId, useState } from 'react';
-
-/** How a number is known, the same four words as in the core. */
-export type HowKnown = 'measured' | 'estimated' | 'assumed' | 'notMeasured';
+import type { KnownHow } from '#contract/day/explainedBar.ts';
 
 /**
  * A number with its unit and how it is known. Measured: plain. Estimated: with its interval and `est.`.
@@ -11,7 +9,7 @@ export function Known(props: {
   /** The number as written, without its unit: "102.5". */
   value: string;
   unit: string;
-  known: HowKnown;
+  known: KnownHow;
   /** The 95 % interval as written: "98 to 107". */
   interval?: string | undefined;
   /** One or two sentences: what was assumed, how to measure it. */
@@ -63,7 +61,7 @@ export function Known(props: {
   );
 }
 
-const markOf: Record<HowKnown, string | null> = {
+const markOf: Record<KnownHow, string | null> = {
   measured: null,
   estimated: 'est.',
   assumed: 'assumed',

@@ -1,9 +1,9 @@
 import { type ReactNode, useId, useState } from 'react';
+import { unitWord, written } from '#contract/words/written.ts';
 import { parseQuantity } from '#core/units/parseQuantity.ts';
 import type { Unit } from '#core/units/units.ts';
 import { Field } from './Field.tsx';
 import { useWrong } from './useWrong.ts';
-import { unitWord, written } from './written.ts';
 import { wrongQuantity } from './wrongQuantity.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import { wrongDateSentence } from '#contract/records/wrongDate.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { Field } from './Field.tsx';
-import { dateText } from './localToday.ts';
 import { useWrong } from './useWrong.ts';
 
 /** A line of text or a date. */

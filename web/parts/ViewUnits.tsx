@@ -1,7 +1,5 @@
 import { createContext, type ReactNode, use, useMemo, useState } from 'react';
-
-export type MassUnit = 'kg' | 'lb';
-export type LengthUnit = 'cm' | 'in';
+import type { LengthUnit, MassUnit } from '#contract/words/viewUnits.ts';
 
 /** The units of this view, and the way to change them here alone. */
 export interface Units {

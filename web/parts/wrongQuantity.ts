@@ -1,6 +1,6 @@
+import { unitWord, written } from '#contract/words/written.ts';
 import { parseQuantity } from '#core/units/parseQuantity.ts';
 import type { Unit } from '#core/units/units.ts';
-import { unitWord, written } from './written.ts';
 
 /** What a field takes; limits in SI. */
 interface Allowed {

@@ -1,11 +1,11 @@
 import './paper.css';
 import './cards.css';
+import type { LifterLine, RackSheet } from '#contract/paper/RackSheetModel.ts';
 import type { Day } from '#contract/records/day.ts';
 import { CutMarks } from './CutMarks.tsx';
 import { LifterCard } from './LifterCard.tsx';
 import { NothingToPrint } from './NothingToPrint.tsx';
 import { PaperBar, usePaper } from './PaperBar.tsx';
-import type { LifterLine, RackSheet } from './RackSheetModel.ts';
 import { useRackSheets } from './useRackSheets.ts';
 
 const cardsOnPage = 4;

@@ -1,8 +1,8 @@
+import { effortKey, effortLine, unbroken } from '#contract/paper/effortWords.ts';
+import { pxPerMm } from '#contract/paper/paperSize.ts';
+import type { LifterLine, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
-import { effortKey, effortLine, unbroken } from './effortWords.ts';
 import { PaperLoad } from './PaperLoad.tsx';
-import { pxPerMm } from './paperSize.ts';
-import type { LifterLine, RackSheet, WrittenLoad } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
 import { useFitting } from './useFitting.ts';

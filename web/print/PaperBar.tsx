@@ -1,8 +1,8 @@
 import { Link, useSearchParams } from 'wouter';
+import { type Paper, paperWords } from '#contract/paper/paperSize.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { type Paper, paperWords } from './paperSize.ts';
 
 /** The paper a club most likely has in its printer, until somebody picks the other. */
 export function usePaper(): [Paper, (paper: Paper) => void] {

@@ -1,4 +1,4 @@
-import type { WrittenLoad } from './RackSheetModel.ts';
+import type { WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 
 /** A load on paper: underlined with dashes where it rests on an assumption, `est.` where on an estimate, as on screen. */
 export function PaperLoad({ load, unit }: { load: WrittenLoad; unit: string }) {

@@ -1,12 +1,12 @@
 import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
-import { effortLine } from './effortWords.ts';
+import { effortLine } from '#contract/paper/effortWords.ts';
+import { pageRoomMm } from '#contract/paper/paperSize.ts';
+import type { LifterLine, RackSheet } from '#contract/paper/RackSheetModel.ts';
+import { mostLifters, sheetRows } from '#contract/paper/sheetRows.ts';
 import { LifterCard } from './LifterCard.tsx';
-import { pageRoomMm } from './paperSize.ts';
-import type { LifterLine, RackSheet } from './RackSheetModel.ts';
 import { RackSheetPage } from './RackSheetPage.tsx';
-import { mostLifters, sheetRows } from './sheetRows.ts';
 
 const effort = {
   speed: '0.62 → 0.58 m/s',

@@ -1,11 +1,11 @@
 import type { CSSProperties } from 'react';
+import { effortKey, effortLine } from '#contract/paper/effortWords.ts';
+import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
+import type { LifterLine, RackSheet, WrittenStep } from '#contract/paper/RackSheetModel.ts';
+import { linesOfStep, mostStepLines, sheetRows } from '#contract/paper/sheetRows.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
-import { effortKey, effortLine } from './effortWords.ts';
 import { PaperLoad } from './PaperLoad.tsx';
-import { type Paper, pxPerMm } from './paperSize.ts';
-import type { LifterLine, RackSheet, WrittenStep } from './RackSheetModel.ts';
 import { SmallLoad } from './SmallLoad.tsx';
-import { linesOfStep, mostStepLines, sheetRows } from './sheetRows.ts';
 import { Ticks } from './Ticks.tsx';
 
 /** Height of Archivo's figures as a share of the letter size. */

@@ -1,7 +1,7 @@
 import { useId } from 'react';
+import type { SmallLoadPoint } from '#contract/paper/RackSheetModel.ts';
 import { Patterns, patternFill } from '#web/charts/Patterns.tsx';
 import { paint } from '#web/charts/paint.ts';
-import type { SmallLoadPoint } from './RackSheetModel.ts';
 
 /** Load against height in the smallest room: straight weight solid, chain dotted, band hatched; up is up. */
 export function SmallLoad(props: {

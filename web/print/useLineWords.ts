@@ -1,9 +1,9 @@
 import type { DayPlan } from '#contract/day/dayPlan.ts';
+import type { LineWords } from '#contract/paper/lifterLine.ts';
+import { sayCaution } from '#contract/paper/sayCaution.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import type { LineWords } from './lifterLine.ts';
-import { sayCaution } from './sayCaution.ts';
 
 /** The words of this view for a plan. */
 export function useLineWords(plan: DayPlan | null): LineWords {

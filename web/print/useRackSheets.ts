@@ -1,11 +1,11 @@
+import { planOf } from '#contract/day/planOf.ts';
+import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
+import { rackSheets } from '#contract/paper/rackSheets.ts';
 import type { Day } from '#contract/records/day.ts';
+import { clockTime, longDate } from '#contract/words/dayWords.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
-import { clockTime, longDate } from '#web/parts/dayWords.ts';
-import { planOf } from './planOf.ts';
-import type { RackSheet } from './RackSheetModel.ts';
-import { rackSheets } from './rackSheets.ts';
 import { useLineWords } from './useLineWords.ts';
 
 /** The sheets of what was worked out last for a day; null: nothing yet, undefined: being fetched. */

@@ -1,6 +1,6 @@
 import type { MeantBar } from '#contract/log/meantBar.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
 
 /** The bars of sets that look slipped: as they were written down, and what was probably meant. */
 export function MeantBars({ bars }: { bars: readonly MeantBar[] }) {

@@ -1,9 +1,9 @@
 import { type ReactNode, useState } from 'react';
 import type { GivenSet } from '#contract/records/loggedSet.ts';
+import { equipmentWords, liftWords } from '#contract/words/liftWords.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
-import { equipmentWords, liftWords } from '#web/parts/liftWords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';

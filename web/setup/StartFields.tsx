@@ -1,10 +1,11 @@
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
+import { hasHeight } from '#contract/words/liftWords.ts';
+import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
-import { hasHeight } from '#web/parts/liftWords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { type LengthUnit, useUnits } from '#web/parts/ViewUnits.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { type BuiltBox, boxHeights } from './boxHeights.ts';
 import { StartWayField } from './StartWayField.tsx';
 import { heightWord, mostHeightM } from './startHeights.ts';

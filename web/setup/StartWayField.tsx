@@ -1,5 +1,5 @@
 import type { Lift, Start } from '#contract/records/lift.ts';
-import { startWords } from '#web/parts/liftWords.ts';
+import { startWords } from '#contract/words/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import type { BuiltBox } from './boxHeights.ts';
 import { usualHeightM } from './startHeights.ts';

@@ -1,6 +1,6 @@
 import { percent } from '#contract/words/percent.ts';
+import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
-import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
 import type { StartPlace } from './startPlace.ts';
 
 /** A place where bars stop, as the log counts it: 0 at the bottom of the competition range, 1 at lockout. */

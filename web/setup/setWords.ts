@@ -1,9 +1,9 @@
 import type { KeyedSetup } from '#contract/log/setupKey.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { equipmentWord, startText } from '#web/parts/liftWords.ts';
+import { equipmentWord, startText } from '#contract/words/liftWords.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
 import { type FormerLabels, onBarText } from './onBarText.ts';
 
 type TextUnits = Pick<Units, 'mass' | 'length'>;

@@ -1,7 +1,7 @@
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Setup } from '#contract/records/lift.ts';
+import { hasHeight } from '#contract/words/liftWords.ts';
 import { assembleHeights, type HeightRecords } from '#reckon/lifter/assembleHeights.ts';
-import { hasHeight } from '#web/parts/liftWords.ts';
 import type { SetDraft } from './setDraft.ts';
 
 /** Where the way up of a set begins in the lifter's competition range, and how long that range is. */

@@ -1,8 +1,8 @@
+import { type EffortWords, effortLine } from '#contract/paper/effortWords.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
-import { type EffortWords, effortLine } from '#web/print/effortWords.ts';
 import type { SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
 

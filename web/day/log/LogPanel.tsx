@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'react';
+import type { WrittenStep } from '#contract/paper/RackSheetModel.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useSetWriter } from '#web/api/useSets.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import type { WrittenStep } from '#web/print/RackSheetModel.ts';
 import { SetForm } from '#web/setup/SetForm.tsx';
 import { givenAgain, type SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords } from '#web/setup/setWords.ts';

@@ -1,6 +1,6 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { MassUnit } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
+import type { MassUnit } from '#contract/words/viewUnits.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import type { PlannedSet } from './plannedSets.ts';
 import type { PlaceLog } from './useDayLog.ts';
 

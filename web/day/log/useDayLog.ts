@@ -1,10 +1,10 @@
+import { planOf } from '#contract/day/planOf.ts';
 import type { Day } from '#contract/records/day.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { useSets } from '#web/api/useSets.ts';
 import { localToday } from '#web/parts/localToday.ts';
-import { planOf } from '#web/print/planOf.ts';
 import { type DoneOfPlan, doneOfPlan } from './doneOfPlan.ts';
 import { type PlannedWork, plannedWork } from './plannedSets.ts';
 

@@ -1,9 +1,9 @@
 import { scaleLinear } from 'd3-scale';
 import type { ForetoldLift } from '#contract/projection/backtestReport.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Plot } from '#web/charts/Plot.tsx';
 import { firstThatFits, letters, paint } from '#web/charts/paint.ts';
-import { dateText } from '#web/parts/localToday.ts';
 
 const room = { right: 16, top: 28, bottom: 40 };
 const wide = { rowPx: 24, fromPx: 640, namePx: 250, sidePx: 110 };

@@ -1,10 +1,10 @@
 import type { ForetoldLift } from '#contract/projection/backtestReport.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { equipmentWord } from '#contract/words/liftWords.ts';
+import { written } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
-import { equipmentWord } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 
 /** Every foretold lift in numbers. */
 export function ForetoldTable(props: { lifts: readonly ForetoldLift[]; nameOf: (id: string) => string }) {

@@ -1,12 +1,13 @@
 import { useState } from 'react';
 import type { BandPair } from '#contract/records/gear.ts';
+import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
-import { type LengthUnit, useUnits } from '#web/parts/ViewUnits.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 type Draft = Omit<BandPair, 'id' | 'widthMm' | 'restLengthAM'> & {
   widthMm: number | null;

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { dateText } from '#contract/words/dateText.ts';
 import { wearSentence } from '#contract/words/wearSentence.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import type { PairState, SideState } from '#web/gear/state/pairState.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { Choice } from '#web/parts/Choice.tsx';
-import { dateText } from '#web/parts/localToday.ts';
 import { BandCaution } from './BandCaution.tsx';
 import { BandForm } from './BandForm.tsx';
 import { BandGives } from './BandGives.tsx';

@@ -1,8 +1,8 @@
+import { dateText } from '#contract/words/dateText.ts';
 import { lengthText } from '#web/charts/ChartUnits.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
 import { weightText } from '#web/gear/state/pullText.ts';
 import { chartUnits } from '#web/parts/chartUnits.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { drift } from './drift.ts';
 

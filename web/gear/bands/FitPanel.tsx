@@ -1,10 +1,10 @@
+import { dateText } from '#contract/words/dateText.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { BandFit } from '#web/charts/BandFit.tsx';
 import { lengthText } from '#web/charts/ChartUnits.ts';
 import type { PairState, SideState } from '#web/gear/state/pairState.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { chartUnits } from '#web/parts/chartUnits.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { branchCurves, pointsOf } from './branchPoints.ts';

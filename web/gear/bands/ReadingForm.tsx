@@ -1,14 +1,14 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import type { BandPair } from '#contract/records/gear.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { readingQuestions } from '#contract/words/readingQuestions.ts';
+import { unitWord, written } from '#contract/words/written.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
 import { Choice } from '#web/parts/Choice.tsx';
-import { dateText } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { unitWord, written } from '#web/parts/written.ts';
 
 /**
  * Readings one after another: length, Enter, scale, Enter, and the next. Which band, which direction and which day stay as

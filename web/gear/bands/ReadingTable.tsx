@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { BandReadingRecord } from '#contract/records/gear.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { written } from '#contract/words/written.ts';
 import { bandTension } from '#core/band/bandTension.ts';
 import { fromSi } from '#core/units/units.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 
 /** From here on a reading stands so far off the curve of all that it was probably typed or read wrong (assumption). */
 const farOffShare = 0.12;

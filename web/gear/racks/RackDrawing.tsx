@@ -1,8 +1,8 @@
 import type { AnchorRecord, Rack } from '#contract/records/gear.ts';
+import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { fromSi, toSi } from '#core/units/units.ts';
 import { heightScale } from '#web/charts/heightScale.ts';
 import { letters, paint } from '#web/charts/paint.ts';
-import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
 
 /** An anchor point as drawn; one being typed may still lack a number. */
 export interface DrawnAnchor extends Pick<AnchorRecord, 'label' | 'xM'> {

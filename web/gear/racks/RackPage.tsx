@@ -1,11 +1,11 @@
 import { Link } from 'wouter';
 import type { AnchorRecord, Rack } from '#contract/records/gear.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
 import { fromSi } from '#core/units/units.ts';
 import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { Known } from '#web/parts/Known.tsx';
-import { liftWord } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { hookupSheet } from './hookupSheets.ts';
 import { RackDrawing } from './RackDrawing.tsx';

@@ -1,8 +1,8 @@
 import { Link } from 'wouter';
+import { liftWord } from '#contract/words/liftWords.ts';
 import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
-import { liftWord } from '#web/parts/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { RackDrawing } from './RackDrawing.tsx';
 import { rackSheet } from './rackSheets.ts';

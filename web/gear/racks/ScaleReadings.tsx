@@ -1,11 +1,11 @@
 import type { HookupRecord } from '#contract/records/gear.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { fromSi } from '#core/units/units.ts';
 import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
 import { pairPull } from '#web/gear/state/pairPull.ts';
 import { weightText } from '#web/gear/state/pullText.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { scaleSheet } from './hookupSheets.ts';
 

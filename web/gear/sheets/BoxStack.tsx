@@ -1,6 +1,6 @@
 import type { Box } from '#contract/records/gear.ts';
+import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
-import type { LengthUnit } from '#web/parts/ViewUnits.tsx';
 
 const pxPerM = 260;
 const gapPx = 10;

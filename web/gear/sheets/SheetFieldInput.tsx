@@ -1,9 +1,9 @@
 import type { KindName } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import { liftWords } from '#contract/words/liftWords.ts';
 import type { Unit } from '#core/units/units.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
-import { liftWords } from '#web/parts/liftWords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';

@@ -1,6 +1,6 @@
+import type { KnownHow } from '#contract/day/explainedBar.ts';
+import type { MassUnit } from '#contract/words/viewUnits.ts';
 import { fromSi } from '#core/units/units.ts';
-import type { HowKnown } from '#web/parts/Known.tsx';
-import type { MassUnit } from '#web/parts/ViewUnits.tsx';
 import type { PairPull } from './pairPull.ts';
 
 /** A force written as the mass that weighs as much where the club stands, to a tenth. */
@@ -14,7 +14,7 @@ export function intervalText({ low95N, high95N }: PairPull, unit: MassUnit, grav
   return `${weightText(low95N, unit, gravityMps2)} to ${weightText(high95N, unit, gravityMps2)}`;
 }
 
-export const knownFrom: Record<PairPull['from'], HowKnown> = {
+export const knownFrom: Record<PairPull['from'], KnownHow> = {
   scale: 'measured',
   readings: 'measured',
   oneBand: 'estimated',

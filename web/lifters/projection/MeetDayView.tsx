@@ -1,13 +1,13 @@
 import { Link } from 'wouter';
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { equipmentWord, liftWord } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
+import { written } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
 import { DataTable } from '#web/parts/DataTable.tsx';
-import { equipmentWord, liftWord } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 import { ChanceCurve } from './ChanceCurve.tsx';
 
 /** The table asks for the heaviest bar that is made so often. */

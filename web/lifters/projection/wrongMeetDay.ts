@@ -1,5 +1,5 @@
 import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
-import { dateText } from '#web/parts/localToday.ts';
+import { dateText } from '#contract/words/dateText.ts';
 
 /** What is wrong with the day of a meet ahead, in one sentence; null where nothing is. */
 export function wrongMeetDay(on: string, today: string): string | null {

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { HeldCurve } from '#web/charts/HeldCurve.tsx';
 import { chartUnits } from '#web/parts/chartUnits.ts';
-import { liftWord } from '#web/parts/liftWords.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { type AskedLifter, heldCurveOf } from './askDraws.ts';

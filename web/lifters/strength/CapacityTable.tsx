@@ -1,8 +1,8 @@
 import type { CapacityReport } from '#contract/strength/capacityReport.ts';
 import type { Belief } from '#contract/strength/strengthEstimate.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { percent } from '#contract/words/percent.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
-import { dateText } from '#web/parts/localToday.ts';
 
 type Stretch = CapacityReport['stretches'][number];
 

@@ -1,7 +1,7 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { useClub } from '#web/api/useClub.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
 import { isDoubted, movedWords, straightWords, surpriseWords } from './setWords.ts';

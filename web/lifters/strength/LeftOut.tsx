@@ -1,6 +1,6 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import { dateText } from '#web/parts/localToday.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { repsWords } from '#web/setup/setWords.ts';
 

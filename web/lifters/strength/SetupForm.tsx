@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Lift } from '#contract/records/lift.ts';
+import { equipmentWords } from '#contract/words/liftWords.ts';
 import { competitionSetup } from '#reckon/strength/riggingOf.ts';
 import { useClub } from '#web/api/useClub.ts';
-import { equipmentWords } from '#web/parts/liftWords.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { RackFields } from '#web/setup/RackFields.tsx';

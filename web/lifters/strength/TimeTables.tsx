@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { fromSi } from '#core/units/units.ts';
 import { useClub } from '#web/api/useClub.ts';
 import type { TimeScene } from '#web/charts/TimeScene.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { repsWords, setupWords } from '#web/setup/setWords.ts';
 import { straightWords, surpriseWords } from './setWords.ts';

@@ -1,9 +1,9 @@
 import type { Belief, StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { equipmentWord } from '#contract/words/liftWords.ts';
 import { narrowSentence } from '#contract/words/narrowSentence.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Known } from '#web/parts/Known.tsx';
-import { equipmentWord } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { newestWords } from './setWords.ts';
 

@@ -1,7 +1,7 @@
 import { setupKey } from '#contract/log/setupKey.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { liftWords } from '#contract/words/liftWords.ts';
 import { competitionSetup } from '#reckon/strength/riggingOf.ts';
-import { liftWords } from '#web/parts/liftWords.ts';
 import { setupToKeep } from './setupToKeep.ts';
 import type { KeptSetup } from './useKeptSetups.ts';
 

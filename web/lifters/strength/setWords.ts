@@ -1,10 +1,10 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
-import { dateText } from '#web/parts/localToday.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
 import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
 
 type Observation = StrengthEstimate['observations'][number];

@@ -1,10 +1,10 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
 import { recordsBySetup } from '#reckon/log/recordsBySetup.ts';
 import { setFromBest } from '#reckon/strength/setFromBest.ts';
 import type { SetMark, TimeScene } from '#web/charts/TimeScene.ts';
-import { liftWord } from '#web/parts/liftWords.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from '../lifterRecords.ts';
 import { isDoubted, setSentence } from './setWords.ts';

@@ -1,6 +1,6 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import { liftWords } from '#web/parts/liftWords.ts';
+import { liftWords } from '#contract/words/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { RackFields } from '#web/setup/RackFields.tsx';
 import { StartWayField } from '#web/setup/StartWayField.tsx';

@@ -1,15 +1,16 @@
 import { type ReactNode, useDeferredValue, useMemo } from 'react';
+import type { KnownHow } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { percent } from '#contract/words/percent.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import type { ExplainedForce } from '#core/day/Explanation.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
 import { fromSi } from '#core/units/units.ts';
-import { type HowKnown, Known } from '#web/parts/Known.tsx';
+import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
 import { strengthWords } from './strengthWords.ts';
 import type { TrialResult } from './trialResult.ts';
 
@@ -71,13 +72,13 @@ function End(props: { word: string; force: ExplainedForce; share: number | undef
 }
 
 /** A load is known no better than the bands that pull and the heights they pull at. */
-function endKnown({ bandsMeasured, heights, load }: TrialResult): HowKnown {
+function endKnown({ bandsMeasured, heights, load }: TrialResult): KnownHow {
   if (!bandsMeasured) return 'notMeasured';
   const byHeight = load.bands.length + load.hungBands.length + load.chains.length > 0;
   return byHeight && heights.bottomSdM + heights.lockoutSdM > 0 ? heights.known : 'measured';
 }
 
-const heightsWhy: Partial<Record<HowKnown, string>> = {
+const heightsWhy: Partial<Record<KnownHow, string>> = {
   estimated: 'The bar heights are estimated, and what hangs pulls by height. Measure them with a tape.',
   assumed: 'The bar heights are assumed, and what hangs pulls by height. Measure them with a tape.',
 };

@@ -1,11 +1,11 @@
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import { referenceWords } from '#contract/paper/referenceWords.ts';
+import { sayCaution } from '#contract/paper/sayCaution.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { foreAftSentence } from '#contract/words/foreAftSentence.ts';
-import { massText } from '#web/parts/massText.ts';
+import { massText } from '#contract/words/massText.ts';
+import { oneDecimal } from '#contract/words/written.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
-import { referenceWords } from '#web/print/referenceWords.ts';
-import { sayCaution } from '#web/print/sayCaution.ts';
 import type { Trial } from './Trial.ts';
 import { TrialNumbers } from './TrialNumbers.tsx';
 import { TrialSliders } from './TrialSliders.tsx';

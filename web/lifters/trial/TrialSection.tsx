@@ -1,14 +1,14 @@
 import { useState } from 'react';
+import { liftWord, startText } from '#contract/words/liftWords.ts';
+import { oneDecimal, written } from '#contract/words/written.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEstimates } from '#web/api/useEstimates.ts';
 import { HeightLegend } from '#web/charts/HeightLegend.tsx';
 import { HeightPicture } from '#web/charts/HeightPicture.tsx';
 import { chartUnits } from '#web/parts/chartUnits.ts';
-import { liftWord, startText } from '#web/parts/liftWords.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal, written } from '#web/parts/written.ts';
 import { onBarText } from '#web/setup/onBarText.ts';
 import { type LifterRecords, straightBest } from '../lifterRecords.ts';
 import { firstTrial, type Trial } from './Trial.ts';

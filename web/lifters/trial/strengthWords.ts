@@ -1,9 +1,9 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import { equipmentWord, startText } from '#web/parts/liftWords.ts';
-import { dateText } from '#web/parts/localToday.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { equipmentWord, startText } from '#contract/words/liftWords.ts';
+import { written } from '#contract/words/written.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 import { onBarText } from '#web/setup/onBarText.ts';
 import type { TrialStrength } from './trialStrength.ts';
 

@@ -1,6 +1,6 @@
+import { oneDecimal } from '#contract/words/written.ts';
 import type { SceneGrips } from '#web/charts/OnePicture.tsx';
 import type { Units } from '#web/parts/ViewUnits.tsx';
-import { oneDecimal } from '#web/parts/written.ts';
 import { barStepKg, startReachM, startStepM, type Trial } from './Trial.ts';
 
 /** What one takes hold of in a trial's picture: the same as its sliders, by the same steps. */

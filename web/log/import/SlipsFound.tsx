@@ -1,7 +1,7 @@
 import type { SlipAsked, SlipTaking } from '#contract/log/slipAsked.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { slipQuestion } from '#contract/words/unitSlipSentence.ts';
 import { Choice } from '#web/parts/Choice.tsx';
-import { dateText } from '#web/parts/localToday.ts';
 import { MeantBars } from '#web/setup/MeantBars.tsx';
 
 /** What the coach chose for each slip, by its key. */

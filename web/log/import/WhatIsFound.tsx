@@ -1,7 +1,7 @@
 import { notTakenSentence } from '#contract/log/columnsNotTaken.ts';
 import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
-import { dateText } from '#web/parts/localToday.ts';
 import { SlipsFound, type SlipTakings } from './SlipsFound.tsx';
 
 /** What a file would do to the log, or everything that keeps it from being taken. */

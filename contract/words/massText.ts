@@ -1,5 +1,5 @@
+import type { MassUnit } from '#contract/words/viewUnits.ts';
 import { fromSi } from '#core/units/units.ts';
-import type { MassUnit } from './ViewUnits.tsx';
 
 /** A force as the whole mass that weighs as much where the club stands: "4 kg". */
 export function massText(newtons: number, unit: MassUnit, gravityMps2: number): string {

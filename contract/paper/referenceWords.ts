@@ -1,5 +1,5 @@
 import type { Reference } from '#contract/day/dayPlan.ts';
-import { dateText } from '#web/parts/localToday.ts';
+import { dateText } from '#contract/words/dateText.ts';
 
 /**
  * Where the maximum that percentages refer to comes from: only what was lifted is a best; what is worked out from one, or by

@@ -1,11 +1,11 @@
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { cautionSentence } from '#contract/words/cautionSentence.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { massText } from '#contract/words/massText.ts';
+import type { LengthUnit, MassUnit } from '#contract/words/viewUnits.ts';
+import { written } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
-import { dateText } from '#web/parts/localToday.ts';
-import { massText } from '#web/parts/massText.ts';
-import type { LengthUnit, MassUnit } from '#web/parts/ViewUnits.tsx';
-import { written } from '#web/parts/written.ts';
 
 type Named = Pick<ClubRecords, 'bandPair' | 'anchor' | 'chainPair'>;
 

@@ -1,7 +1,14 @@
-import type { PlanCaution } from '#contract/day/explainedBar.ts';
-import type { DiscsOnSide } from '#web/charts/LoadedBar.tsx';
-import type { HowKnown } from '#web/parts/Known.tsx';
+import type { KnownHow, PlanCaution } from '#contract/day/explainedBar.ts';
 import type { EffortWords } from './effortWords.ts';
+
+/** Discs of one mass on one side, heaviest nearest the middle. */
+export interface DiscsOnSide {
+  /** As written on the face, in kg. */
+  faceMassKg: number;
+  count: number;
+  diameterM: number | null;
+  thicknessM: number | null;
+}
 
 /**
  * A load at one height as it is written: "181", "174 to 188", "35 % of what can be held there"; at lockout under bands that
@@ -9,7 +16,7 @@ import type { EffortWords } from './effortWords.ts';
  */
 export interface WrittenLoad {
   load: string;
-  known: HowKnown;
+  known: KnownHow;
   interval: string;
   share: string;
   habit: string;

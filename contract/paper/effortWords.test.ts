@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { PlanBlock } from '#contract/day/dayPlan.ts';
+import { inventedPlan } from '#contract/tests/inventedPlan.ts';
 import { effortWords } from './effortWords.ts';
-import { inventedPlan } from './tests/inventedPlan.ts';
 
 const block = inventedPlan().groups[0]!.places[0]!.solved!.blocks[1]!;
 const effort = block.effort!;

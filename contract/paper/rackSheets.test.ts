@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import { gravityMps2, inventedPlan } from '#contract/tests/inventedPlan.ts';
 import type { LineWords } from './lifterLine.ts';
 import { rackSheets } from './rackSheets.ts';
-import { gravityMps2, inventedPlan } from './tests/inventedPlan.ts';
 
 const words: LineWords = {
   disc: [],

@@ -1,11 +1,10 @@
 import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
-import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import type { KnownHow, PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { equipmentWord, startText } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
+import type { LengthUnit, MassUnit } from '#contract/words/viewUnits.ts';
 import { fromSi } from '#core/units/units.ts';
-import type { HowKnown } from '#web/parts/Known.tsx';
-import { equipmentWord, startText } from '#web/parts/liftWords.ts';
-import type { LengthUnit, MassUnit } from '#web/parts/ViewUnits.tsx';
 import { bandChanges } from './bandChanges.ts';
 import { effortWords, restText } from './effortWords.ts';
 import type { LifterLine, WrittenLoad } from './RackSheetModel.ts';
@@ -114,7 +113,7 @@ function cautionsOf(solved: Solved): PlanCaution[] {
 }
 
 /** A load is known no better than its bar, the heights it was worked out at and the bands that pull. */
-function loadKnown(solved: Solved): HowKnown {
+function loadKnown(solved: Solved): KnownHow {
   const isSaid = (wanted: PlanCaution['code']) => cautionsOf(solved).some(({ code }) => code === wanted);
   if (solved.set.bands.length > 0 && isSaid('notMeasured')) return 'notMeasured';
   if (isSaid('barAssumed')) return 'assumed';

@@ -1,6 +1,6 @@
 import type { Equipment, Lift, Start } from '#contract/records/lift.ts';
+import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
-import type { LengthUnit } from './ViewUnits.tsx';
 
 /** The gym's words for lifts, starts and equipment, for every screen alike. */
 export const liftWords = [
