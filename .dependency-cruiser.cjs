@@ -11,13 +11,15 @@ const only = (name, from, allowed) => ({
 });
 const room = (name, allowed) =>
   only(`core-${name}`, `core/${name}`, allowed.map((r) => `core/${r}`).join('|'));
-/** A room of reckon stands on contract, core and these rooms. */
-const reckonRoom = (name, allowed) =>
+/** A room of a floor stands on the floors below and on these rooms of its own floor. */
+const roomOf = (floor, below) => (name, allowed) =>
   only(
-    `reckon-${name}`,
-    `reckon/${name}`,
-    ['contract', 'core', ...[name, ...allowed].map((r) => `reckon/${r}`)].join('|'),
+    `${floor}-${name}`,
+    `${floor}/${name}`,
+    [...below, ...[name, ...allowed].map((r) => `${floor}/${r}`)].join('|'),
   );
+const contractRoom = roomOf('contract', ['core']);
+const reckonRoom = roomOf('reckon', ['contract', 'core']);
 module.exports = {
   forbidden: [
     only('core', 'core', 'core'),
@@ -29,6 +31,19 @@ module.exports = {
     only('web', 'web', 'web|reckon|contract|core'),
     only('demo', 'demo', 'demo|reckon|contract|core'),
     only('studies', 'studies', 'studies|core'),
+    contractRoom('records', []),
+    contractRoom('calendar', []),
+    contractRoom('evidence', ['records']),
+    contractRoom('strength', ['records']),
+    contractRoom('projection', ['strength', 'records', 'calendar']),
+    contractRoom('day', ['strength', 'records']),
+    contractRoom('words', ['day', 'evidence', 'strength', 'records']),
+    contractRoom('paper', ['words', 'day', 'records']),
+    contractRoom('csv', ['words', 'records']),
+    contractRoom('track', ['csv']),
+    contractRoom('archive', ['words', 'records']),
+    contractRoom('log', ['archive', 'csv', 'words', 'records']),
+    contractRoom('compute', ['words', 'records', 'calendar']),
     reckonRoom('gear', []),
     reckonRoom('basis', []),
     reckonRoom('lifter', ['gear']),

@@ -1,5 +1,5 @@
 import type { ArchiveLook } from '#contract/archive/archiveLook.ts';
-import { archiveWords } from '#contract/words/archiveWords.ts';
+import { archiveWords } from '#contract/archive/archiveWords.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from './askApp.ts';
 import { table } from './table.ts';

@@ -48,12 +48,23 @@ export async function checkLayerChecker() {
     'core/band/type.ts': "import type { Served } from '#server/serve.ts';\nexport type Value = Served;\n",
     'core/band/disk.ts': "import { readFileSync } from 'node:fs';\nexport const disk = readFileSync;\n",
     'core/numeric/upward.ts': "import { value } from '#core/band/value.ts';\nexport const upward = value;\n",
+    'contract/records/upward.ts':
+      "import { dayPlan } from '#contract/day/dayPlan.ts';\nexport const upward = dayPlan;\n",
+    'contract/day/dayPlan.ts':
+      "import { solve } from '#reckon/day/solve.ts';\nexport const dayPlan = solve;\n",
+    'reckon/gear/upward.ts': "import { solve } from '#reckon/day/solve.ts';\nexport const upward = solve;\n",
+    'cli/dayText.ts': "import { Paper } from '#web/print/Paper.tsx';\nexport const text = Paper;\n",
     'web/gear/Screen.tsx':
       "import { serve } from '#server/serve.ts';\nexport const Screen = () => <b>{serve}</b>;\n",
     'web/day/Later.tsx':
       "export const later = () => import('../gear/Screen.tsx');\nexport const b = <b />;\n",
   };
-  const house = { ...planted, 'server/serve.ts': 'export const serve = 1;\nexport type Served = number;\n' };
+  const sound = {
+    'server/serve.ts': 'export const serve = 1;\nexport type Served = number;\n',
+    'reckon/day/solve.ts': 'export const solve = 1;\n',
+    'web/print/Paper.tsx': 'export const Paper = () => <b />;\n',
+  };
+  const house = { ...planted, ...sound };
   const { violations, output } = await cruise(house);
   const missed = Object.keys(planted).filter(
     (file) => !violations.some((line) => line.includes(`: ${file} ->`)),

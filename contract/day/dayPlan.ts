@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { aim, day as dayKind } from '#contract/records/day.ts';
+import { knownHow } from '#contract/records/knownHow.ts';
 import { equipment, lift, start } from '#contract/records/lift.ts';
 import { belief } from '#contract/strength/strengthEstimate.ts';
-import { blockEffort, explanation, knownHow, planCaution } from './explainedBar.ts';
+import { blockEffort, explanation, planCaution } from './explainedBar.ts';
 import { otherSetup, setOnBar } from './otherSetup.ts';
 
 const id = z.string();

@@ -1,10 +1,6 @@
 import { z } from 'zod';
 import { basis } from '#contract/records/day.ts';
 
-/** How a number is known; shown wherever the number is. */
-export const knownHow = z.enum(['measured', 'estimated', 'assumed', 'notMeasured']);
-export type KnownHow = z.infer<typeof knownHow>;
-
 const n = z.number();
 const id = z.string();
 const ofPair = { pairId: id };

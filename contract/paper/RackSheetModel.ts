@@ -1,4 +1,5 @@
-import type { KnownHow, PlanCaution } from '#contract/day/explainedBar.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import type { KnownHow } from '#contract/records/knownHow.ts';
 import type { EffortWords } from './effortWords.ts';
 
 /** Discs of one mass on one side, heaviest nearest the middle. */

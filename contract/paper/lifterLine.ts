@@ -1,6 +1,7 @@
 import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
-import type { KnownHow, PlanCaution } from '#contract/day/explainedBar.ts';
+import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { KnownHow } from '#contract/records/knownHow.ts';
 import { equipmentWord, startText } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
 import type { LengthUnit, MassUnit } from '#contract/words/viewUnits.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { knownHow } from '#contract/day/explainedBar.ts';
+import { knownHow } from '#contract/records/knownHow.ts';
 import { equipment, lift } from '#contract/records/lift.ts';
 import { unitSlipKinds } from '#core/strength/unitSlips.ts';
 

@@ -1,5 +1,5 @@
-import type { KnownHow } from '#contract/day/explainedBar.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import type { KnownHow } from '#contract/records/knownHow.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { type EstimatedHeights, estimateHeights, estimateParallelBox } from '#core/lifter/estimateHeights.ts';
 import { type Start as CoreStart, type HeightRange, startHeights } from '#core/lifter/startHeights.ts';

@@ -1,5 +1,5 @@
-import type { KnownHow } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { KnownHow } from '#contract/records/knownHow.ts';
 import type { Lift, Setup } from '#contract/records/lift.ts';
 import { pairOnBar } from '#core/day/gearPull.ts';
 import type { Load } from '#core/load/Load.ts';

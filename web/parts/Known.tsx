@@ -1,5 +1,5 @@
 import { type ReactNode, useId, useState } from 'react';
-import type { KnownHow } from '#contract/day/explainedBar.ts';
+import type { KnownHow } from '#contract/records/knownHow.ts';
 
 /**
  * A number with its unit and how it is known. Measured: plain. Estimated: with its interval and `est.`.

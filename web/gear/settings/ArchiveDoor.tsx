@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
+import { archiveWords } from '#contract/archive/archiveWords.ts';
 import type { Club } from '#contract/records/club.ts';
-import { archiveWords } from '#contract/words/archiveWords.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { type ArchiveAnswer, restoreArchive, tryArchive } from '#web/api/clubFiles.ts';
 import { FilePick } from '#web/parts/FilePick.tsx';

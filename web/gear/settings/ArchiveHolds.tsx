@@ -1,4 +1,4 @@
-import type { ArchiveWords } from '#contract/words/archiveWords.ts';
+import type { ArchiveWords } from '#contract/archive/archiveWords.ts';
 
 /** What an archive holds beside what the club holds now, a line for each kind of which either has any. */
 export function ArchiveHolds({ name, words }: { name: string; words: ArchiveWords }) {

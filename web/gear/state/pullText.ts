@@ -1,4 +1,4 @@
-import type { KnownHow } from '#contract/day/explainedBar.ts';
+import type { KnownHow } from '#contract/records/knownHow.ts';
 import type { MassUnit } from '#contract/words/viewUnits.ts';
 import { fromSi } from '#core/units/units.ts';
 import type { PairPull } from './pairPull.ts';

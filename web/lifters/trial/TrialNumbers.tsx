@@ -1,6 +1,6 @@
 import { type ReactNode, useDeferredValue, useMemo } from 'react';
-import type { KnownHow } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { KnownHow } from '#contract/records/knownHow.ts';
 import { percent } from '#contract/words/percent.ts';
 import { oneDecimal } from '#contract/words/written.ts';
 import type { ExplainedForce } from '#core/day/Explanation.ts';
