@@ -1,6 +1,8 @@
 import type { Reference } from '#contract/day/dayPlan.ts';
+import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
+import type { Start } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { LifterTask } from '#core/day/misfit.ts';
 import { type Tiring, tiringOf } from '#core/effort/Tiring.ts';
@@ -21,6 +23,7 @@ import { tooWeakForBar } from './tooWeakForBar.ts';
 
 /** One lifter of a group, ready to be prescribed for. */
 export interface AssembledPlace {
+  start: Start;
   task: LifterTask;
   heights: LifterHeights;
   strength: AssembledCapability;
@@ -39,7 +42,7 @@ export function assemblePlace(
 ): AssembledPlace {
   checkByHand(records, on, group, place);
   checkCurves(records, on, group, place);
-  const start = place.start ?? group.start;
+  const start = startOf(group, place);
   const { lifterId, rackId, byCoach } = place;
   const setup = { rackId, start, barKg: 0, bands: byCoach?.bands ?? [], chains: [] };
   const { load, heights } = assembleLoad(records, { lifterId, lift: group.lift, setup, on });
@@ -68,6 +71,7 @@ export function assemblePlace(
   const tooWeak = tooWeakForBar(task, barKg + collarsKg, strength.bodyMassKg, goesBy);
   if (tooWeak !== null) throw new CannotAssemble(tooWeak);
   return {
+    start,
     task,
     heights,
     strength,

@@ -92,9 +92,9 @@ function beforeLog(
 
 function byLog(
   records: ClubRecords,
-  { lift, start: groupStart, aim }: Group,
-  { lifterId, start }: Place,
-  { task, strength }: AssembledPlace,
+  { lift, aim }: Group,
+  { lifterId }: Place,
+  { start, task, strength }: AssembledPlace,
   gear: AssembledRack['gear'],
   set: GearSet,
 ): ExpectedOf {
@@ -109,7 +109,7 @@ function byLog(
   const asked = {
     rigging: {
       load: gearLoad(gear, set, task.travel, 0),
-      start: (start ?? groupStart).way,
+      start: start.way,
       range: capability.range,
     },
     movedBodyKg: capability.movedBodyKg,

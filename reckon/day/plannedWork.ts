@@ -2,6 +2,7 @@ import type { PlanBlock } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import type { GearSet } from '#core/day/Gear.ts';
+import { lightened } from '#core/day/lightened.ts';
 import { plates } from '#core/day/plates.ts';
 import { type BlockEffort, sessionEffort } from '#core/day/sessionEffort.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
@@ -19,9 +20,6 @@ export interface PlannedWork {
   barKg: number;
   blocks: (LoadedBlock & { expected: PlanBlock['expected'] })[];
 }
-
-/** A bar is lightened no further than to this share of what was asked. */
-const LIGHTEST_SHARE = 0.6;
 
 /** Loads the blocks for any bar of the aim and works out how they go. */
 export function loadedWith(
@@ -70,30 +68,12 @@ export function chanceOfDay({ blocks }: PlannedWork): number | null {
   return expected?.goesBy === 'log' ? expected.chanceAllReps : null;
 }
 
-/**
- * The heaviest loadable work, from what was asked down, whose reps are all made with at least this chance; what was asked
- * where it is likely enough, where nothing is known of the chance, or where no bar down to six tenths of it would do.
- */
+/** The heaviest loadable work down from what was asked whose reps are all made with at least this chance, where anything is known of it. */
 export function lightenedTo(
   leastChance: number,
   asked: PlannedWork,
   workAt: (barKg: number) => PlannedWork,
   loadableKg: (targetKg: number) => number,
 ): PlannedWork {
-  const likely = (work: PlannedWork) => (chanceOfDay(work) ?? 1) >= leastChance;
-  if (likely(asked)) return asked;
-  let low = loadableKg(LIGHTEST_SHARE * asked.barKg);
-  let found = workAt(low);
-  if (!likely(found)) return asked;
-  let high = asked.barKg;
-  // Halving down to neighbouring loadable bars.
-  for (;;) {
-    const middle = loadableKg((low + high) / 2);
-    if (middle <= low || middle >= high) return found;
-    const work = workAt(middle);
-    if (likely(work)) {
-      low = middle;
-      found = work;
-    } else high = middle;
-  }
+  return lightened(asked, workAt, loadableKg, (work) => (chanceOfDay(work) ?? 1) >= leastChance);
 }

@@ -1,5 +1,6 @@
 import type { PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { Group } from '#contract/records/day.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
@@ -47,7 +48,7 @@ export function solveGroup(
       name: recordById(records, 'lifter', place.lifterId).name,
       rackId: place.rackId,
       turn,
-      start: place.start ?? group.start,
+      start: startOf(group, place),
     };
     if ('problem' in one) return { ...seat, problem: one.problem, solved: null };
     const solved = describePlace(

@@ -2,12 +2,12 @@ import type { EvidenceReport, Variant } from '#contract/evidence/evidenceReport.
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { grouped } from '#core/evidence/grouped.ts';
+import { liftNoise } from '#core/evidence/liftNoise.ts';
 import type { LoadRecords } from '#reckon/lifter/assembleLoad.ts';
 import { shareRows } from './blockRows.ts';
 import { carryOver, equipped, variantAnswer } from './gainAnswers.ts';
 import { gymGains, WINDOW_DAYS } from './gymGains.ts';
 import { hardLifts } from './hardLifts.ts';
-import { liftNoise } from './liftNoise.ts';
 import { meanPull } from './meanPull.ts';
 import { meetLifts, meetSteps } from './meetLifts.ts';
 import { bandShare, boxHeight } from './trainingAnswers.ts';

@@ -1,10 +1,10 @@
 import type { EvidenceAnswer, EvidenceLine, Variant } from '#contract/evidence/evidenceReport.ts';
 import { lift } from '#contract/records/lift.ts';
+import { gainNoise } from '#core/evidence/gainNoise.ts';
 import { type GainSlope, gainSlope, slopesByEquipment } from '#core/evidence/gainSlope.ts';
+import type { LiftNoise } from '#core/evidence/liftNoise.ts';
 import { bareLine, emptyLine, rangeOf } from './evidenceLines.ts';
-import { gainNoise } from './gainNoise.ts';
 import type { GymGain } from './gymGains.ts';
-import type { LiftNoise } from './liftNoise.ts';
 import { regressionToTheMean, tooFewMeets } from './trapsOf.ts';
 
 type Traps = EvidenceAnswer['traps'];

@@ -3,8 +3,8 @@ import type { Lift } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { grouped } from '#core/evidence/grouped.ts';
+import { likelyLifts } from '#core/evidence/likelyLifts.ts';
 import type { HardLift } from './HardLift.ts';
-import { likelyLifts } from './likelyLifts.ts';
 import type { MeanPull } from './meanPull.ts';
 
 /** More reps say little of a single (judgement; formulas spread from there on). */

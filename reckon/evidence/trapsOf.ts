@@ -1,8 +1,8 @@
 import type { Trap } from '#contract/evidence/evidenceReport.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { LiftNoise } from '#core/evidence/liftNoise.ts';
 import type { GymGain } from './gymGains.ts';
 import type { HardLift } from './HardLift.ts';
-import type { LiftNoise } from './liftNoise.ts';
 import type { MeetLift, MeetStep } from './meetLifts.ts';
 
 export type TrapRecords = Pick<ClubRecords, 'lifter' | 'bandPair' | 'bandReading' | 'scaleReading'>;

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Lift } from '#contract/records/lift.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
+import { gainNoise } from '#core/evidence/gainNoise.ts';
+import { liftNoise } from '#core/evidence/liftNoise.ts';
+import { likelyLifts } from '#core/evidence/likelyLifts.ts';
 import { shareRows } from './blockRows.ts';
-import { gainNoise } from './gainNoise.ts';
 import { type GymGain, gymGains } from './gymGains.ts';
 import type { HardLift } from './HardLift.ts';
 import { hardLifts } from './hardLifts.ts';
-import { liftNoise } from './liftNoise.ts';
-import { likelyLifts } from './likelyLifts.ts';
 import type { MeetStep } from './meetLifts.ts';
 
 // The limits of docs/model.md, "evidence", each from both sides. Judgement all of them, where no source is named.

@@ -2,6 +2,7 @@ import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { type EstimatedHeights, estimateHeights, estimateParallelBox } from '#core/lifter/estimateHeights.ts';
+import { fullRange, parallelBox } from '#core/lifter/fullRange.ts';
 import { type Start as CoreStart, type HeightRange, startHeights } from '#core/lifter/startHeights.ts';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
@@ -63,7 +64,7 @@ export function assembleHeights(
     free ??
     (other === undefined
       ? estimate(stature)
-      : fromOtherStart(other, estimate(stature), estimateParallelBox(stature).heightM));
+      : fullRange(coreStart(other.start), other, estimate(stature), estimateParallelBox(stature).heightM));
   const fullKnown: KnownHow = free ? 'measured' : statureM === null ? 'assumed' : 'estimated';
   const own = newest(
     measured.filter((heights) => isSameStart(heights.start, start)),
@@ -81,32 +82,6 @@ export function assembleHeights(
   const boxMeasured = measured.some((heights) => heights.start.way === 'box');
   const bottomSdM = bottomSd(start, fullSd.bottomSdM, boxMeasured ? null : boxSd(stature, statureSdM));
   return { ...atStart, bottomForwardM, bottomSdM, lockoutSdM: fullSd.lockoutSdM, known };
-}
-
-/**
- * The full range where only another start was measured: its lockout is the lifter's own, and its bottom tells where the
- * free one must lie, so that no measured start falls outside the range that strength counts from.
- */
-function fromOtherStart(
-  { start, bottomM, lockoutM }: RecordOf<'liftHeights'>,
-  estimated: HeightRange,
-  parallelBoxM: number,
-): HeightRange {
-  const heightM = start.heightM ?? 0;
-  switch (start.way) {
-    case 'box':
-      return { bottomM: bottomM - (heightM - parallelBoxM), lockoutM };
-    case 'boards':
-    case 'blocks':
-      return { bottomM: bottomM - heightM, lockoutM };
-    case 'deficit':
-      return { bottomM, lockoutM: lockoutM - heightM };
-    case 'pins':
-      return { bottomM: Math.min(bottomM, estimated.bottomM), lockoutM };
-    case 'free':
-    case 'paused':
-      return { bottomM, lockoutM };
-  }
 }
 
 const measuredSd = { bottomSdM: MET_SD_M, lockoutSdM: MET_SD_M };
@@ -166,6 +141,6 @@ function parallelBoxM(
     on,
   );
   return box
-    ? (box.start.heightM ?? 0) - (box.bottomM - full.bottomM)
+    ? parallelBox(box.start.heightM ?? 0, box.bottomM, full.bottomM)
     : estimateParallelBox(statureM).heightM;
 }

@@ -1,3 +1,4 @@
+import { startOf } from '#contract/day/startOf.ts';
 import { effortLine } from '#contract/paper/effortWords.ts';
 import type { LifterLine, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import type { Group, Place } from '#contract/records/day.ts';
@@ -52,7 +53,7 @@ export function PlaceRow(props: {
             <span className="order">{order + 1}</span> {name}
           </button>
           <p className="small quiet">
-            {startText(group.lift, place.start ?? group.start, units.length)}
+            {startText(group.lift, startOf(group, place), units.length)}
             {place.start !== null && ', own start'}
           </p>
         </div>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { startOf } from '#contract/day/startOf.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
@@ -35,7 +36,7 @@ export function PlaceTrial(props: {
   const [onBar, setOnBar] = useState(kept);
   // While the box is held its height is only looked at; the day gets it when it is let go.
   const [heldBoxM, setHeldBoxM] = useState<number | null>(null);
-  const keptStart = place.start ?? group.start;
+  const keptStart = startOf(group, place);
   const start: Start = heldBoxM === null ? keptStart : { way: 'box', heightM: heldBoxM };
   const grips = placeGrips({
     name,

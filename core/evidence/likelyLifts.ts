@@ -1,5 +1,5 @@
 import { grouped } from '#core/evidence/grouped.ts';
-import type { HardLift } from './HardLift.ts';
+import type { RepeatedLift } from './RepeatedLift.ts';
 
 /** What a lifter did with the same setup so many days around a lift says what is likely (judgement). */
 const AROUND_DAYS = 60;
@@ -9,7 +9,7 @@ const MOST_OFF = 0.12;
 const MS_A_DAY = 86_400_000;
 
 /** The lifts without those that fit nothing around them: figures turned round, days that stopped early. */
-export function likelyLifts(lifts: readonly HardLift[]): HardLift[] {
+export function likelyLifts<Lift extends RepeatedLift>(lifts: readonly Lift[]): Lift[] {
   return [...grouped(lifts, ({ lifterId, key }) => `${lifterId} ${key}`).values()]
     .flatMap((list) => {
       const times = list.map(({ doneOn }) => Date.parse(doneOn));

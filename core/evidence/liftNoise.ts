@@ -1,5 +1,5 @@
 import { grouped } from '#core/evidence/grouped.ts';
-import type { HardLift } from './HardLift.ts';
+import type { RepeatedLift } from './RepeatedLift.ts';
 
 /** How much the same lifter's hard lift differs from day to day, as a share of the bar. */
 export interface LiftNoise {
@@ -23,7 +23,7 @@ const MS_A_DAY = 86_400_000;
 const MEDIAN_SIZE = 0.6745;
 
 /** From hard lifts with one exact setup repeated within two weeks for as many reps; by the median, so that a light day in a plan does not count as noise. */
-export function liftNoise(lifts: readonly HardLift[]): LiftNoise {
+export function liftNoise(lifts: readonly RepeatedLift[]): LiftNoise {
   const sizes = [...grouped(lifts, ({ lifterId, key }) => `${lifterId} ${key}`).values()].flatMap((list) =>
     list.slice(1).flatMap((lift, i) => {
       const before = list[i]!;
