@@ -7,6 +7,7 @@ import { millraceHeights } from './millraceHeights.ts';
 import { millraceLifters } from './millraceLifters.ts';
 import { millraceMeets } from './millraceMeets.ts';
 import { millraceRacks } from './millraceRacks.ts';
+import { millraceRestrictions } from './millraceRestrictions.ts';
 
 /**
  * The demo: Millrace Barbell Club, its people, gear, places and numbers, all invented. Dates count from `today`
@@ -42,6 +43,7 @@ export function millraceClub(today: string): ClubRecords {
     ...millraceRacks(today),
     ...millraceLifters(today),
     liftHeights: millraceHeights(today),
+    restriction: millraceRestrictions(today),
     best: [...millraceMeets(today), ...millraceGymBests(today)],
     day: millraceDays(today),
   };

@@ -1,15 +1,7 @@
 import type { Kysely } from 'kysely';
 import { type KindName, kindNames, type RecordOf } from '#contract/records/allKinds.ts';
 import { appendChange, type Change, type ChangeEntry } from './changeLog.ts';
-import {
-  checkHappened,
-  checkLabels,
-  checkNamed,
-  checkOnce,
-  checkShape,
-  checkTaut,
-  checkUnused,
-} from './checks.ts';
+import { checkClubStays, checkFaults, checkShape, checkUnused } from './checks.ts';
 import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
 import type { Tables } from './schema.ts';
@@ -33,14 +25,9 @@ export async function commitChange(
   undoes: number | null = null,
 ): Promise<Change> {
   const entries = (await entriesOf(db, clubId, edits)).filter(differs);
-  entries.forEach(checkOnce);
+  entries.forEach(checkClubStays);
   // An undo brings back what was there, whatever its date.
-  if (undoes === null) {
-    const today = await clubToday(db, clubId);
-    for (const entry of entries) checkHappened(entry, today);
-  }
-  await checkLabels(db, clubId, entries);
-  await checkNamed(db, clubId, entries);
+  await checkFaults(db, clubId, entries, undoes === null ? await clubToday(db, clubId) : null);
   const change = await appendChange(db, clubId, entries, undoes);
   // First all that was there goes, then all that is to be comes: two records may swap their labels.
   for (const { kind, id, before } of entries) {
@@ -52,7 +39,6 @@ export async function commitChange(
     }
   }
   await checkUnused(db, clubId, entries);
-  await checkTaut(db, clubId, entries);
   return change;
 }
 

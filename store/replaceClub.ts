@@ -5,7 +5,7 @@ import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
 import { type KindName, kindNames } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { appendChange, type ChangeEntry } from './changeLog.ts';
-import { checkLabels, checkNamed, checkShape, checkTaut } from './checks.ts';
+import { checkFaults, checkShape } from './checks.ts';
 import { kindTable } from './kindTable.ts';
 import { checkThere, putSets } from './logSets.ts';
 import { putPrescription } from './prescriptions.ts';
@@ -31,12 +31,10 @@ export async function replaceClub(
   await db.deleteFrom('loggedSet').where('clubId', '=', clubId).execute();
   await db.deleteFrom('prescription').where('clubId', '=', clubId).execute();
   for (const kind of kindNames.toReversed()) await kindTable(db, clubId, kind).empty();
-  await checkLabels(db, clubId, entries);
-  await checkNamed(db, clubId, entries);
+  await checkFaults(db, clubId, entries, null);
   for (const { kind, after } of entries) {
     if (after) await kindTable(db, clubId, kind).put(after);
   }
-  await checkTaut(db, clubId, entries);
   const days = new Set(records.day.map((day) => day.id));
   for (const prescription of prescriptions) {
     if (!days.has(prescription.dayId)) {

@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import { recordName } from '#contract/words/recordName.ts';
+import { recordName } from '#contract/records/recordName.ts';
 import { type Change, changeAt } from './changeLog.ts';
 import { checkShape } from './checks.ts';
 import { commitChange } from './commitChange.ts';

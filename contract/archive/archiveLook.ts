@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type KindName, kindNames } from '#contract/records/allKinds.ts';
+import { allKinds, type KindName, kindNames } from '#contract/records/allKinds.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { ArchiveContent } from './writeArchive.ts';
 
@@ -18,10 +18,7 @@ export type ArchiveLook = z.infer<typeof archiveLook>;
 /** Looks at what an archive, or the club as it is, holds. */
 export function lookAt({ records, prescriptions, sets }: ArchiveContent): ArchiveLook {
   const dates = [
-    ...records.bandReading.map(({ takenOn }) => takenOn),
-    ...records.bodyMass.map(({ takenOn }) => takenOn),
-    ...records.liftHeights.map(({ measuredOn }) => measuredOn),
-    ...records.best.map(({ doneOn }) => doneOn),
+    ...kindNames.flatMap((kind) => datesOf(kind, records[kind])),
     ...prescriptions.map(({ solvedAt }) => solvedAt.slice(0, dayLength)),
     ...sets.map(({ loggedAt }) => loggedAt.slice(0, dayLength)),
   ];
@@ -38,6 +35,16 @@ export function lookAt({ records, prescriptions, sets }: ArchiveContent): Archiv
       null,
     ),
   };
+}
+
+/** When what these records tell was measured, done or born; nothing where it may lie ahead. */
+function datesOf(kind: KindName, records: readonly object[]): string[] {
+  const { date } = allKinds[kind].facts;
+  if (!date?.isPast) return [];
+  return records.flatMap((record) => {
+    const on: unknown = Reflect.get(record, date.field);
+    return typeof on === 'string' ? [on] : [];
+  });
 }
 
 /** Of "2026-11-25T17:00:00Z" the day. */

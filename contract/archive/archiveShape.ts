@@ -6,7 +6,7 @@ import { formerRecord } from './formerRecord.ts';
 
 /** The name by which an archive is known, and the version of its form that this program writes. It reads all up to that. */
 export const archiveFormat = 'rackwright club archive';
-export const archiveVersion = 2;
+export const archiveVersion = 3;
 
 const lists = Object.fromEntries(Object.values(allKinds).map(({ name, shape }) => [name, z.array(shape)]));
 

@@ -1,4 +1,5 @@
-import type { ArchiveLook } from '#contract/archive/archiveLook.ts';
+import { allKinds, type KindName, kindNames } from '#contract/records/allKinds.ts';
+import type { ArchiveLook } from './archiveLook.ts';
 
 /** What an archive holds beside the club whose place it may take, in words; dates as `spell` writes them. */
 export interface ArchiveWords {
@@ -20,8 +21,8 @@ export function archiveWords(
   return {
     isOf: `${file} is an archive of ${archive.name}${newest}. Nothing is wrong in it.`,
     older: isOlder(archive, here) ? 'It is older than what is here.' : null,
-    counts: kinds
-      .map((kind) => ({ kind: words[kind], inFile: archive.counts[kind], here: here.counts[kind] }))
+    counts: counted
+      .map(({ kind, word }) => ({ kind: word, inFile: archive.counts[kind], here: here.counts[kind] }))
       .filter((line) => line.inFile + line.here > 0),
     replaced: `Everything that ${here.name} holds now would be replaced by what ${file} holds.`,
   };
@@ -31,25 +32,21 @@ function isOlder(archive: ArchiveLook, here: ArchiveLook): boolean {
   return archive.newestOn !== null && here.newestOn !== null && archive.newestOn < here.newestOn;
 }
 
-/** In the order in which a coach would miss them. */
-const words = {
-  lifter: 'lifters',
-  sets: 'logged sets',
-  best: 'bests',
-  liftHeights: 'measured heights',
-  bodyMass: 'body masses',
-  day: 'training days',
-  prescriptions: 'days worked out',
-  bandPair: 'band pairs',
-  bandReading: 'band readings',
-  chainPair: 'kinds of chain',
-  rack: 'racks',
-  anchor: 'anchor points',
-  hookup: 'hookups',
-  scaleReading: 'readings under the bar',
-  bar: 'bars',
-  collarPair: 'collar pairs',
-  disc: 'kinds of disc',
-  box: 'boxes and mats',
-} satisfies Record<Exclude<keyof ArchiveLook['counts'], 'club'>, string>;
-const kinds = Object.keys(words) as (keyof typeof words)[];
+/** In the order in which a coach would miss them: people and their log, days, gear. */
+const counted: readonly { kind: Exclude<keyof ArchiveLook['counts'], 'club'>; word: string }[] = [
+  ...manyOf((kind) => kind === 'lifter'),
+  { kind: 'sets', word: 'logged sets' },
+  ...manyOf((kind) => 'lifterId' in allKinds[kind].facts.belongsTo),
+  ...manyOf((kind) => kind === 'day'),
+  { kind: 'prescriptions', word: 'days worked out' },
+  ...manyOf((kind) => kind !== 'lifter' && kind !== 'day' && !('lifterId' in allKinds[kind].facts.belongsTo)),
+];
+
+function manyOf(isWanted: (kind: Counted) => boolean): { kind: Counted; word: string }[] {
+  return kindNames
+    .filter((kind) => kind !== 'club')
+    .filter(isWanted)
+    .map((kind) => ({ kind, word: allKinds[kind].facts.many }));
+}
+
+type Counted = Exclude<KindName, 'club'>;

@@ -1,4 +1,4 @@
-import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import { issueProblem, type Problem } from '#contract/words/shapeProblem.ts';
 import { archiveFormat, archiveShape, archiveVersion } from './archiveShape.ts';
 import type { FormerRecord } from './formerRecord.ts';
@@ -32,11 +32,11 @@ export function readArchive(
   if (format !== archiveFormat) {
     return wrong('format', `The file is not a "${archiveFormat}".`);
   }
-  if (version !== 1 && version !== archiveVersion) {
+  if (!isKnownVersion(version)) {
     const message = `The archive has version ${JSON.stringify(version)}; this program reads versions 1 to ${archiveVersion}.`;
     return wrong('version', message);
   }
-  const today = version === 1 ? withLog(Object(document)) : document;
+  const today = asWrittenToday(Object(document), version);
   const read = archiveShape.safeParse(today);
   if (!read.success) {
     const [first, ...others] = read.error.issues
@@ -56,7 +56,19 @@ function placeOf(error: unknown): number | null {
   return place === undefined ? null : Number(place);
 }
 
-/** An archive of version 1 knows no log. */
-function withLog(document: object): object {
-  return { ...document, version: archiveVersion, sets: [], former: [] };
+function isKnownVersion(version: unknown): version is number {
+  return Number.isInteger(version) && Number(version) >= 1 && Number(version) <= archiveVersion;
+}
+
+/** An archive of version 1 knows no log, and none of the kinds that came later. */
+function asWrittenToday(document: { records?: unknown }, version: number): object {
+  const later = kindNames.filter((kind) => allKinds[kind].facts.sinceArchive > version);
+  const none = Object.fromEntries(later.map((kind) => [kind, []]));
+  const { records } = document;
+  return {
+    ...document,
+    version: archiveVersion,
+    records: typeof records === 'object' ? { ...none, ...records } : records,
+    ...(version < 2 ? { sets: [], former: [] } : {}),
+  };
 }

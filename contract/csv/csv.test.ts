@@ -185,7 +185,7 @@ describe('a file that is read', () => {
     ['a list that is none', 'rack', 'label,lifts\nA,squat\n', 2, 'lifts'],
     ['a second club', 'club', 'name\nAnother\n', 2, 'id'],
   ] as const)('is refused for %s', (_why, kind, text, line, column) => {
-    const { problems, records } = readCsv(kind, text, clubOf({}), making);
+    const { problems, records } = readCsv(kind, text, clubOf({ club: [{ id: 'the-club' }] }), making);
     expect(problems).toHaveLength(1);
     expect(problems[0]).toMatchObject({ line, column });
     expect(records).toEqual([]);

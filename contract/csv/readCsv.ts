@@ -1,10 +1,10 @@
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
 import type { CsvProblem } from './CsvProblem.ts';
-import { clashes } from './clashes.ts';
 import { type Column, columnsOf } from './columns.ts';
 import { oddReadings } from './oddReadings.ts';
 import { parseTable, type TableLine } from './parseTable.ts';
-import { type ReadRow, type RowMaking, readRow } from './readRow.ts';
+import { type ReadRow, readRow } from './readRow.ts';
+import { wrongRows } from './wrongRows.ts';
 
 /** A file as the records it would make, or, with none of them, everything that is wrong in it. */
 export interface CsvReading<K extends KindName> {
@@ -26,7 +26,7 @@ export function readCsv<K extends KindName>(
   kind: K,
   text: string,
   club: ClubRecords,
-  { newId, today }: RowMaking,
+  { newId, today }: { newId: () => string; today: string },
 ): CsvReading<K> {
   const table = parseTable(text);
   if ('problem' in table) return refused([table.problem]);
@@ -36,10 +36,10 @@ export function readCsv<K extends KindName>(
   const columns = readHeader(kind, header);
   if ('problems' in columns) return refused(columns.problems);
 
-  const rows = lines.map((line) => readRow(kind, line, columns.columns, club, { newId, today }));
+  const rows = lines.map((line) => readRow(kind, line, columns.columns, club, newId));
   const good = rows.filter((row): row is ReadRow<K> => 'record' in row);
   const problems = rows.flatMap((row) => ('problems' in row ? row.problems : []));
-  problems.push(...clashes(kind, good, club));
+  problems.push(...wrongRows(kind, good, club, today));
   if (problems.length > 0) return refused(problems.toSorted((a, b) => a.line - b.line));
   const known = new Map(club[kind].map((record) => [record.id, JSON.stringify(record)]));
   const records = good.map(({ record }) => record);

@@ -14,9 +14,13 @@ import {
   rack,
   scaleReading,
 } from './gear.ts';
-import { best, bodyMass, lifter, liftHeights } from './lifters.ts';
+import type { RecordKind } from './kind.ts';
+import type { KindName } from './kindNames.ts';
+import { best, bodyMass, lifter, liftHeights, restriction } from './lifters.ts';
 
-/** Every kind of record, owners before what belongs to them: the order of import, export and archive. */
+export { type KindName, kindNames } from './kindNames.ts';
+
+/** Every kind of record with its shape and all that is known of it; a name without a kind does not compile. */
 export const allKinds = {
   club,
   bar,
@@ -34,11 +38,10 @@ export const allKinds = {
   bodyMass,
   liftHeights,
   best,
+  restriction,
   day,
-} as const;
+} as const satisfies { [K in KindName]: RecordKind<K> };
 
-export type KindName = keyof typeof allKinds;
 export type RecordOf<K extends KindName> = z.infer<(typeof allKinds)[K]['shape']>;
 /** The whole club in memory: every kind with its records, as the archive and the screens hold it. */
 export type ClubRecords = { [K in KindName]: RecordOf<K>[] };
-export const kindNames = Object.keys(allKinds) as KindName[];

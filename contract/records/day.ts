@@ -76,12 +76,33 @@ export const group = z.strictObject({
 export type Group = z.infer<typeof group>;
 
 /** A training day as the coach plans it. Groups run one after another; lifters of a group share the racks at once. */
-export const day = kind('day', 'training day', {
-  date: localDate,
-  title: z.string().max(80).default(''),
-  groups: z.array(group).max(8),
-  /** 0: each lifter their own bands, whatever the changes cost. 1: one band set for the whole rack. */
-  oneSetPull: z.number().min(0).max(1).default(0.5),
-  note,
-});
+export const day = kind(
+  'day',
+  'training day',
+  {
+    date: localDate,
+    title: z.string().max(80).default(''),
+    groups: z.array(group).max(8),
+    /** 0: each lifter their own bands, whatever the changes cost. 1: one band set for the whole rack. */
+    oneSetPull: z.number().min(0).max(1).default(0.5),
+    note,
+  },
+  {
+    many: 'training days',
+    belongsTo: {},
+    uses: {
+      'groups[].places[].lifterId': 'lifter',
+      'groups[].places[].rackId': 'rack',
+      'groups[].places[].byCoach.bands[].bandPairId': 'bandPair',
+      'groups[].places[].byCoach.bands[].hookupId': 'hookup',
+      'groups[].places[].byCoach.chains[].chainPairId': 'chainPair',
+    },
+    // A plan rests on its own day alone; see `planBasis`.
+    feeds: {},
+    date: { field: 'date', isPast: false, knownFrom: true },
+    isFixed: false,
+    sinceArchive: 1,
+    filesAt: 'club',
+  },
+);
 export type Day = z.infer<typeof day.shape>;

@@ -1,4 +1,4 @@
-import type { KindName, RecordOf } from './allKinds.ts';
+import { allKinds, type KindName, kindNames, type RecordOf } from './allKinds.ts';
 
 /** A place in one kind of record that holds the id of another. */
 export interface Reference {
@@ -10,31 +10,13 @@ export interface Reference {
   belongs: boolean;
 }
 
-export const references: readonly Reference[] = [
-  belongs('bandReading', 'bandPairId', 'bandPair'),
-  uses('rack', 'barId', 'bar'),
-  uses('rack', 'collarPairId', 'collarPair'),
-  belongs('anchor', 'rackId', 'rack'),
-  belongs('hookup', 'rackId', 'rack'),
-  uses('hookup', 'anchorId', 'anchor'),
-  belongs('scaleReading', 'hookupId', 'hookup'),
-  belongs('scaleReading', 'bandPairId', 'bandPair'),
-  belongs('bodyMass', 'lifterId', 'lifter'),
-  belongs('liftHeights', 'lifterId', 'lifter'),
-  belongs('best', 'lifterId', 'lifter'),
-  uses('best', 'setup.rackId', 'rack'),
-  uses('best', 'setup.bands[].bandPairId', 'bandPair'),
-  uses('best', 'setup.bands[].hookupId', 'hookup'),
-  uses('best', 'setup.chains[].chainPairId', 'chainPair'),
-  uses('day', 'groups[].places[].lifterId', 'lifter'),
-  uses('day', 'groups[].places[].rackId', 'rack'),
-  uses('day', 'groups[].places[].byCoach.bands[].bandPairId', 'bandPair'),
-  uses('day', 'groups[].places[].byCoach.bands[].hookupId', 'hookup'),
-  uses('day', 'groups[].places[].byCoach.chains[].chainPairId', 'chainPair'),
-];
-
-/** Kinds that are written down once: a mistaken one is removed and entered anew, never changed. */
-export const neverChanged: ReadonlySet<KindName> = new Set<KindName>(['bandReading']);
+/** All of them, as the kinds declare them. */
+export const references: readonly Reference[] = kindNames.flatMap((from) => {
+  const { belongsTo, uses } = allKinds[from].facts;
+  const of = (places: Readonly<Record<string, KindName>>, belongs: boolean) =>
+    Object.entries(places).map(([path, to]): Reference => ({ from, path, to, belongs }));
+  return [...of(belongsTo, true), ...of(uses, false)];
+});
 
 export interface Referred {
   reference: Reference;
@@ -61,12 +43,4 @@ function idsAt(value: unknown, steps: string[], at: string): { field: string; id
   const next: unknown = Reflect.get(value, name);
   if (!step.endsWith('[]')) return idsAt(next, rest, field);
   return Array.isArray(next) ? next.flatMap((item, i) => idsAt(item, rest, `${field}[${i}]`)) : [];
-}
-
-function belongs(from: KindName, path: string, to: KindName): Reference {
-  return { from, path, to, belongs: true };
-}
-
-function uses(from: KindName, path: string, to: KindName): Reference {
-  return { from, path, to, belongs: false };
 }

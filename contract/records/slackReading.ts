@@ -1,11 +1,6 @@
 import type { ClubRecords, KindName, RecordOf } from './allKinds.ts';
+import type { Fault } from './Fault.ts';
 import type { BandPair, BandReadingRecord } from './gear.ts';
-
-/** What cannot be: the field and one sentence with its value and what is allowed. */
-export interface SlackFault {
-  field: 'lengthM' | 'restLengthAM' | 'restLengthBM';
-  message: string;
-}
 
 /** Relaxed length of one loop of a pair (m); b is as long as a where it has no length of its own. */
 export function restLengthM(pair: BandPair, side: 'a' | 'b'): number {
@@ -25,8 +20,9 @@ export function slackFault(
   record: RecordOf<KindName>,
   before: RecordOf<KindName> | null,
   { bandPair, bandReading }: Pick<ClubRecords, 'bandPair' | 'bandReading'>,
-): SlackFault | null {
-  if ('restLengthAM' in record) return faultOfPair(record, before, bandReading);
+): Fault | null {
+  // Of a new pair the sentence names the reading that came with it.
+  if ('restLengthAM' in record) return before && faultOfPair(record, before, bandReading);
   if (!('lengthM' in record && 'side' in record)) return null;
   const pair = bandPair.find(({ id }) => id === record.bandPairId);
   if (!pair || !isSlack(pair, record)) return null;
@@ -37,12 +33,12 @@ export function slackFault(
 
 function faultOfPair(
   pair: BandPair,
-  before: RecordOf<KindName> | null,
+  before: RecordOf<KindName>,
   readings: readonly BandReadingRecord[],
-): SlackFault | null {
+): Fault | null {
   for (const side of ['a', 'b'] as const) {
     const restM = restLengthM(pair, side);
-    if (before && 'restLengthAM' in before && restLengthM(before, side) === restM) continue;
+    if ('restLengthAM' in before && restLengthM(before, side) === restM) continue;
     const lengthsM = readings
       .filter((reading) => reading.bandPairId === pair.id && reading.side === side)
       .map(({ lengthM }) => lengthM);

@@ -1,10 +1,5 @@
-import type { KindName, RecordOf } from './allKinds.ts';
-
-/** A date that cannot be: the field and one sentence with its value and what is allowed. */
-export interface DateFault {
-  field: string;
-  message: string;
-}
+import { allKinds, type KindName, type RecordOf } from './allKinds.ts';
+import type { Fault } from './Fault.ts';
 
 /**
  * Why a record of what was measured, done or born cannot be of its date: the day is still to come, or the year a slip of the
@@ -16,9 +11,10 @@ export function wrongDate<K extends KindName>(
   record: RecordOf<K>,
   before: RecordOf<K> | null,
   today: string,
-): DateFault | null {
-  const field = happenedOn[kind];
-  if (field === undefined) return null;
+): Fault | null {
+  const { date: dated } = allKinds[kind].facts;
+  if (!dated?.isPast) return null;
+  const { field } = dated;
   const date: unknown = Reflect.get(record, field);
   if (typeof date !== 'string' || (before && Reflect.get(before, field) === date)) return null;
   const message = wrongDateSentence(field, date, today);
@@ -42,12 +38,3 @@ export function wrongDateSentence(
 
 /** Whoever lifts today was born later. */
 const earliest = '1900-01-01';
-
-const happenedOn: Partial<Record<KindName, string>> = {
-  bandReading: 'takenOn',
-  scaleReading: 'takenOn',
-  lifter: 'bornOn',
-  bodyMass: 'takenOn',
-  liftHeights: 'measuredOn',
-  best: 'doneOn',
-};

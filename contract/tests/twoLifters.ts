@@ -94,6 +94,7 @@ export function twoLifters(): ClubRecords {
         measuredOn: '2026-01-01',
       },
     ],
+    restriction: [],
     best: [best('short', 110), best('tall', 200)],
     day: [
       {

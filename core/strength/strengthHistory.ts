@@ -2,7 +2,7 @@ import { type Belief, beliefOfMixture } from './belief.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
 import type { FilteredAnswer } from './filteredAnswers.ts';
 import type { Lattice } from './lattice.ts';
-import { withModelError } from './modelError.ts';
+import { modelErrorOf, withModelError } from './modelError.ts';
 import { smoothed } from './smoothed.ts';
 
 /**
@@ -15,12 +15,13 @@ export function strengthHistory(
   value: (lnTotal: number, day: number) => number,
 ): { day: number; belief: Belief }[] {
   const paths = answers.map(({ parameters, result }) => smoothed(sessions, result, parameters));
+  const error = modelErrorOf(sessions);
   return sessions.flatMap(({ day }, i) => {
     const next = sessions[i + 1];
     if (next !== undefined && Math.floor(next.day / 7) === Math.floor(day / 7)) return [];
     const parts = paths.map((path): { weight: number; strength: Lattice } => ({
       weight: 1 / paths.length,
-      strength: withModelError(path[i]!, 0),
+      strength: withModelError(path[i]!, error, 0),
     }));
     return [{ day, belief: beliefOfMixture(parts, (lnTotal) => value(lnTotal, day)) }];
   });

@@ -46,7 +46,8 @@ export function isOfSeveral({ made }: EffortGroup): boolean {
   return made > MOST_REPS;
 }
 
-function tellsMore({ fastestMps, peakMps, reserve }: EffortGroup): boolean {
+/** Whether somebody said or measured how hard these sets were. */
+export function tellsMore({ fastestMps, peakMps, reserve }: EffortGroup): boolean {
   return fastestMps.count + peakMps.count + reserve.count > 0;
 }
 

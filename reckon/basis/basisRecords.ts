@@ -1,38 +1,37 @@
-import type { ClubRecords, KindName } from '#contract/records/allKinds.ts';
+import { allKinds, type ClubRecords, type KindName, kindNames } from '#contract/records/allKinds.ts';
+import type { Answer } from '#contract/records/kind.ts';
 
-/** Gear of the club, and what it knows of a lifter: all that loads are worked out from. */
-const gearKinds = [
-  'club',
-  'bar',
-  'collarPair',
-  'disc',
-  'bandPair',
-  'bandReading',
-  'chainPair',
-  'box',
-  'rack',
-  'anchor',
-  'hookup',
-  'scaleReading',
-] as const satisfies KindName[];
-const lifterKinds = ['bodyMass', 'liftHeights', 'best'] as const satisfies KindName[];
-
-/** The club's gear, in an order of its own; notes do not count. */
-export function gearBasis(records: Pick<ClubRecords, (typeof gearKinds)[number]>): object[] {
-  return gearKinds.map((kind) => inOrder(records[kind]));
+/** All of the club itself that an answer rests on, in an order of its own: as the kinds say that they feed it. */
+export function clubBasis(records: ClubRecords, answer: Answer): object[] {
+  return kindNames.filter((kind) => !isOfLifter(kind)).map((kind) => fed(kind, records[kind], answer));
 }
 
-/** What the club knows of some lifters, likewise. */
-export function lifterBasis(
-  records: Pick<ClubRecords, 'lifter' | (typeof lifterKinds)[number]>,
-  lifterIds: ReadonlySet<string>,
-): object[] {
-  return [
-    inOrder(records.lifter.filter(({ id }) => lifterIds.has(id))),
-    lifterKinds.map((kind) => inOrder(records[kind].filter(({ lifterId }) => lifterIds.has(lifterId)))),
-  ];
+/** What it rests on of some lifters, likewise. */
+export function lifterBasis(records: ClubRecords, answer: Answer, lifterIds: ReadonlySet<string>): object[] {
+  return kindNames.filter(isOfLifter).map((kind) => {
+    const own: readonly { id: string }[] = records[kind].filter((record) => lifterIds.has(lifterOf(record)));
+    return fed(kind, own, answer);
+  });
 }
 
-function inOrder(records: readonly { id: string }[]): object[] {
-  return records.toSorted((a, b) => (a.id < b.id ? -1 : 1)).map((record) => ({ ...record, note: '' }));
+/** Kinds of which each record is a lifter, or part of one. */
+export function isOfLifter(kind: KindName): boolean {
+  return kind === 'lifter' || 'lifterId' in allKinds[kind].facts.belongsTo;
+}
+
+/** The id of the lifter that a record of such a kind is, or belongs to. */
+export function lifterOf(record: { id: string }): string {
+  return 'lifterId' in record ? String(record.lifterId) : record.id;
+}
+
+/** The fields that feed an answer, records by their id. */
+function fed(kind: KindName, records: readonly { id: string }[], answer: Answer): object[] {
+  const { feeds } = allKinds[kind].facts;
+  const fields = feeds[answer];
+  if (fields === undefined) return [];
+  const isFed = (name: string) =>
+    name === 'id' || (fields === 'all' ? name !== 'note' : (fields as readonly string[]).includes(name));
+  return records
+    .toSorted((a, b) => (a.id < b.id ? -1 : 1))
+    .map((record) => Object.fromEntries(Object.entries(record).filter(([name]) => isFed(name))));
 }

@@ -1,12 +1,12 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
-import { gearBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
+import { clubBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 
 /**
  * A short mark of everything that a day's loads rest on: the same as long as nothing of it has changed. A plan carries the
- * mark of its making, so that a sheet on the wall can be told from what would be worked out today. Titles and notes do
- * not count.
+ * mark of its making, so that a sheet on the wall can be told from what would be worked out today. Titles, notes and
+ * units of display do not count.
  */
 export function planBasis(records: ClubRecords, { date, oneSetPull, groups }: Day): string {
   const lifterIds = new Set(groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));
@@ -14,7 +14,7 @@ export function planBasis(records: ClubRecords, { date, oneSetPull, groups }: Da
     date,
     oneSetPull,
     groups.map((group) => ({ ...group, title: '' })),
-    gearBasis(records),
-    ...lifterBasis(records, lifterIds),
+    clubBasis(records, 'plan'),
+    lifterBasis(records, 'plan', lifterIds),
   ]);
 }

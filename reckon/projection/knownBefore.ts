@@ -1,4 +1,4 @@
-import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 
 /**
@@ -10,16 +10,13 @@ export function knownBefore<R extends ClubRecords>(
   log: readonly LoggedSet[],
   day: string,
 ): { records: R; log: LoggedSet[] } {
+  const known = kindNames.map((kind) => {
+    const { date } = allKinds[kind].facts;
+    const isKnown = (record: object) => !date?.knownFrom || String(Reflect.get(record, date.field)) < day;
+    return [kind, records[kind].filter(isKnown)];
+  });
   return {
-    records: {
-      ...records,
-      bodyMass: records.bodyMass.filter(({ takenOn }) => takenOn < day),
-      liftHeights: records.liftHeights.filter(({ measuredOn }) => measuredOn < day),
-      best: records.best.filter(({ doneOn }) => doneOn < day),
-      bandReading: records.bandReading.filter(({ takenOn }) => takenOn < day),
-      scaleReading: records.scaleReading.filter(({ takenOn }) => takenOn < day),
-      day: [],
-    },
+    records: { ...records, ...Object.fromEntries(known) },
     log: log.filter(({ doneOn, struckAt }) => doneOn < day && struckAt === null),
   };
 }

@@ -1,6 +1,6 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
-import { gearBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
+import { clubBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { emptyLog } from '#store/logMarks.ts';
@@ -38,7 +38,7 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
 
 async function readBasis(store: ClubStore): Promise<EstimateBasis> {
   const { records } = await store.records();
-  const gear = fingerprint(gearBasis(records));
+  const gear = fingerprint(clubBasis(records, 'estimate'));
   const known = new Map<string, Promise<Map<Lift, BasisMark>>>();
   return {
     records,
@@ -57,7 +57,7 @@ async function readMarks(
   lifterId: string,
 ): Promise<Map<Lift, BasisMark>> {
   const log = await store.logMarks(lifterId);
-  const lifter = fingerprint(lifterBasis(records, new Set([lifterId])));
+  const lifter = fingerprint(lifterBasis(records, 'estimate', new Set([lifterId])));
   const hasBest = (lift: Lift) =>
     records.best.some((best) => best.lifterId === lifterId && best.lift === lift);
   return new Map(

@@ -1,22 +1,23 @@
 import type { FormerRecord } from '#contract/archive/formerRecord.ts';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
+import { isOfLifter, lifterOf } from '#reckon/basis/basisRecords.ts';
 
-/** The club's gear, with what it no longer has, and one lifter's own records: all that travels to a thread. */
+/** What one lifter's estimate can rest on, gear that the club no longer has with it: all that travels to a thread. */
 export function ownRecords(
   records: ClubRecords,
   lifterId: string,
   former: readonly FormerRecord[],
 ): ClubRecords {
-  const own = <R extends { lifterId: string }>(list: readonly R[]) =>
-    list.filter((record) => record.lifterId === lifterId);
-  const whole = {
-    ...records,
-    lifter: records.lifter.filter(({ id }) => id === lifterId),
-    bodyMass: own(records.bodyMass),
-    liftHeights: own(records.liftHeights),
-    best: own(records.best),
-    day: [],
-  };
-  for (const { kind, record } of former) Object.assign(whole, { [kind]: [...whole[kind], record] });
-  return whole;
+  const own = kindNames.map((kind) => {
+    if (!('estimate' in allKinds[kind].facts.feeds)) return [kind, []];
+    const isOwn = (record: { id: string }) => !isOfLifter(kind) || lifterOf(record) === lifterId;
+    return [
+      kind,
+      [
+        ...records[kind].filter(isOwn),
+        ...former.flatMap((gone) => (gone.kind === kind ? [gone.record] : [])),
+      ],
+    ];
+  });
+  return Object.fromEntries(own) as ClubRecords;
 }

@@ -145,6 +145,19 @@ export function smallClub(): ClubRecords {
         measuredOn: '2026-11-01',
       },
     ],
+    restriction: [
+      {
+        id: 'restriction-1',
+        lifterId: 'lifter-1',
+        lift: 'squat',
+        leastBoxM: 0.4,
+        mostShare: 0.7,
+        shareOf: 'lockout',
+        fromOn: '2026-11-02',
+        untilOn: null,
+        note: 'knee',
+      },
+    ],
     best: [
       {
         id: 'best-1',

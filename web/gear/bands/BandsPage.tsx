@@ -60,8 +60,8 @@ export function BandsPage({ gear }: { gear: Gear }) {
       </div>
       <KnownLegend />
       <div className="csv-doors">
-        <CsvDoor kind="bandPair" word="band pairs" />
-        <CsvDoor kind="bandReading" word="band readings" />
+        <CsvDoor kind="bandPair" />
+        <CsvDoor kind="bandReading" />
       </div>
     </section>
   );
@@ -149,7 +149,7 @@ function FirstBand() {
         }
         drawing={<ScaleDrawing show="hang" />}
       />
-      <CsvDoor kind="bandPair" word="band pairs" />
+      <CsvDoor kind="bandPair" />
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { allKinds, kindNames } from '#contract/records/allKinds.ts';
 import { CsvDoor } from '#web/gear/sheets/CsvDoor.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { ArchiveDoor } from './ArchiveDoor.tsx';
@@ -14,12 +15,11 @@ export function ClubPage({ gear }: { gear: Gear }) {
         <h2>People and days as spreadsheet files</h2>
         <p>The files of bands, racks and iron stand below their own tables.</p>
         <div className="csv-doors">
-          <CsvDoor kind="lifter" word="lifters" />
-          <CsvDoor kind="bodyMass" word="body masses" />
-          <CsvDoor kind="liftHeights" word="measured heights" />
-          <CsvDoor kind="best" word="bests" />
-          <CsvDoor kind="day" word="training days" />
-          <CsvDoor kind="club" word="settings" />
+          {kindNames
+            .filter((kind) => allKinds[kind].facts.filesAt === 'club')
+            .map((kind) => (
+              <CsvDoor key={kind} kind={kind} />
+            ))}
         </div>
       </section>
     </div>

@@ -1,7 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
-import type { KindName } from '#contract/records/allKinds.ts';
+import { allKinds, type KindName } from '#contract/records/allKinds.ts';
 import { type CsvAnswer, type CsvCounts, csvPath, sendCsv } from '#web/api/clubFiles.ts';
 import { refreshClub } from '#web/api/refreshClub.ts';
 import { useUndo } from '#web/api/useUndo.ts';
@@ -21,7 +21,8 @@ interface Tried {
 }
 
 /** Records of one kind out to a spreadsheet and in again; a file is first only read, and taken whole or not at all. */
-export function CsvDoor({ kind, word }: { kind: KindName; word: string }) {
+export function CsvDoor({ kind }: { kind: KindName }) {
+  const word = allKinds[kind].facts.many;
   const client = useQueryClient();
   const say = useToast();
   const undo = useUndo();

@@ -111,7 +111,7 @@ export function RecordSheet<K extends KindName>(props: {
           )}
         </div>
       </div>
-      <CsvDoor kind={sheet.kind} word={sheet.many} />
+      <CsvDoor kind={sheet.kind} />
     </section>
   );
 }

@@ -1,0 +1,83 @@
+import { allKinds, type ClubRecords, type KindName, type RecordOf } from './allKinds.ts';
+import type { Fault } from './Fault.ts';
+import { labelKey } from './labels.ts';
+import { recordName } from './recordName.ts';
+import { references, referredBy } from './references.ts';
+import { slackFault } from './slackReading.ts';
+import { wrongDate } from './wrongDate.ts';
+
+/** The club's records as they will stand, of the kinds that `kindsBeside` names at least. */
+export type Beside = Readonly<Partial<ClubRecords>>;
+
+/** The kinds that a record is judged against: its own, those that it names, and for bands what was read of them. */
+export function kindsBeside(kind: KindName): ReadonlySet<KindName> {
+  const named = references.filter(({ from }) => from === kind).map(({ to }) => to);
+  return new Set<KindName>([kind, ...named, ...(kind === 'bandPair' ? (['bandReading'] as const) : [])]);
+}
+
+/**
+ * Everything that a record of the right shape cannot be: by itself, as a change of what it was (`before`; null: it is new), and
+ * beside the rest of the club. The one judge of forms, files, archives and the store. `today` null: dates are not looked at,
+ * as where something is brought back.
+ */
+export function faultsOf<K extends KindName>(
+  kind: K,
+  record: RecordOf<K>,
+  before: RecordOf<K> | null,
+  club: Beside,
+  today: string | null,
+): Fault[] {
+  return [
+    againstChange(kind, record, before, club),
+    today === null ? null : wrongDate(kind, record, before, today),
+    ...namesNobody(kind, record, club),
+    sameLabel(kind, record, club),
+    slackFault(record, before, { bandPair: club.bandPair ?? [], bandReading: club.bandReading ?? [] }),
+  ].filter((fault) => fault !== null);
+}
+
+/** Some things happen once: a club has one record of itself, and what was read on a scale is never changed. */
+function againstChange<K extends KindName>(
+  kind: K,
+  record: RecordOf<K>,
+  before: RecordOf<K> | null,
+  club: Beside,
+): Fault | null {
+  const { word, facts } = allKinds[kind];
+  if (kind === 'club' && club.club!.some(({ id }) => id !== record.id))
+    return {
+      field: 'id',
+      message: 'A club has exactly one record of itself; change that one, by its id.',
+      isClash: true,
+    };
+  if (before === null || !facts.isFixed || JSON.stringify(before) === JSON.stringify(record)) return null;
+  return {
+    field: 'id',
+    message: `A ${word} is never changed; remove it and enter a new one.`,
+    isClash: true,
+  };
+}
+
+/** Every id belongs to a record that is there. */
+function namesNobody<K extends KindName>(kind: K, record: RecordOf<K>, club: Beside): Fault[] {
+  return referredBy(kind, record).flatMap(({ reference, field, id }) =>
+    club[reference.to]!.some((candidate) => candidate.id === id)
+      ? []
+      : [
+          {
+            field,
+            message: `${field} is "${id}"; the club has no ${allKinds[reference.to].word} with that id.`,
+          },
+        ],
+  );
+}
+
+/** No two of a kind share a label. */
+function sameLabel<K extends KindName>(kind: K, record: RecordOf<K>, club: Beside): Fault | null {
+  const key = labelKey(record);
+  if (key === null) return null;
+  const others: readonly RecordOf<KindName>[] = club[kind]!;
+  if (!others.some((other) => other.id !== record.id && labelKey(other) === key)) return null;
+  const message = `The label of ${recordName(kind, record)} is taken; each needs one of its own.`;
+  return { field: 'label', message, isClash: true };
+}
