@@ -3,6 +3,7 @@ import { boundSentence } from './boundSentence.ts';
 import { noBandsSentence } from './noBandsSentence.ts';
 import { outsideZoneSentence } from './outsideZoneSentence.ts';
 import { percent } from './percent.ts';
+import { restrictedSentence } from './restrictedSentence.ts';
 import { strengthWideSentence } from './strengthWideSentence.ts';
 
 /** What a sentence needs to know of the club: how its gear is called and how quantities are written. */
@@ -59,6 +60,8 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return `${caution.reps} reps ${zone(caution)} in one session; trained weightlifters did at most ${caution.mostReps}.`;
     case 'repsInSet':
       return `Sets of ${caution.reps} ${zone(caution)}; trained weightlifters did at most ${caution.mostReps} a set.`;
+    case 'restricted':
+      return `${restrictedSentence(caution, names)}${caution.isBroken ? ' What was set by hand is more than that: make it lighter.' : ''}`;
     case 'minor':
       return `${caution.age} years old: a qualified coach decides and stays beside the lifter; local rules for minors come first.`;
     case 'heightsEstimated':

@@ -30,4 +30,6 @@ export interface RankingInput {
   sets: readonly GearSet[];
   /** Masses the bar may have, ascending. */
   loadableKg: readonly number[];
+  /** How many of them, the lightest first, a set leaves room for within what the lifter may hold; at least one. */
+  countFor(set: GearSet): number;
 }

@@ -131,7 +131,7 @@ describe('the sets of a stock that is too large', () => {
   it('are all there, in the order of their enumeration, where there is room for all', () => {
     fc.assert(
       fc.property(gears, (gear) => {
-        const allowed = allowedGear(gear, taskOf({ by: 'speed', fromMps: 0.5, toMps: 0.6 }), freeSearch);
+        const allowed = allowedGear(gear, taskOf({ by: 'speed', fromMps: 0.5, toMps: 0.6 }), freeSearch, 20);
         const sets = enumerateSetups(gear, allowed.usable, allowed.mostPairs);
         const listed = listSets(gear, allowed, never, { mostSets: sets.length });
         expect(listed.sets).toEqual(sets);

@@ -8,6 +8,7 @@ import { DAY_SD } from '#core/strength/parameters.ts';
 import type { Aim, Basis } from './Aim.ts';
 import { type GearPull, heightAt, rangeThatMatters, type Travel } from './gearPull.ts';
 import type { HeightSpread } from './heightSpread.ts';
+import type { MostLoad } from './mostLoad.ts';
 
 /**
  * How far a setup is expected to be from the aim, as one number; 0.05 is five points of a percentage (model, "day").
@@ -48,6 +49,8 @@ export interface LifterTask {
   heightSpread?: HeightSpread;
   /** What this lifter's measured speeds are beyond the model's; left out: speeds are the model's. */
   speedCorrection?: SpeedCorrection;
+  /** What this lifter may hold at most; left out: nothing limits it. */
+  most?: MostLoad;
 }
 
 /**

@@ -33,7 +33,10 @@ const MISSED: SetSpeed = { mps: 0, surplusLn: 0 };
  * not fall with the mass. The stretch with the least bound is split by one simulated rep
  * until the least bound belongs to a single, simulated mass: nothing left can be better by more than `NEAR`.
  */
-export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone: SpeedAim): SetupRanking {
+export function rankBySpeed(
+  { task, gear, sets, loadableKg, countFor }: RankingInput,
+  zone: SpeedAim,
+): SetupRanking {
   const rows = aimRows(task, finestStepKg(gear));
   const sums = gearSums(task, gear, rows);
   const g = task.travel.gravityMps2;
@@ -47,7 +50,7 @@ export function rankBySpeed({ task, gear, sets, loadableKg }: RankingInput, zone
       sums.meanShareOf(set),
       sums.feltSquareOf(set),
     );
-    const whole = { first: 0, last: loadableKg.length - 1, lighter: WEIGHTLESS, heavier: MISSED };
+    const whole = { first: 0, last: countFor(set) - 1, lighter: WEIGHTLESS, heavier: MISSED };
     return {
       set,
       spread,

@@ -1,4 +1,5 @@
 import { allowedGear } from './allowedSets.ts';
+import { barsFor } from './bars.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { type Fixed, MOST_SETS, rankSetups, rankThese } from './rankSetups.ts';
@@ -88,7 +89,8 @@ function rankedFromPool(
   fixed: Fixed,
   rules: SearchRules,
 ): SetupRanking {
-  const { usable, isAllowed } = allowedGear(gear, task, rules);
+  const [lightestKg] = barsFor(task, gear, fixed, rules);
+  const { usable, isAllowed } = allowedGear(gear, task, rules, lightestKg!);
   const common = [...pool.values()].filter(
     (set) => set.hookups.every((index) => usable.includes(index)) && isAllowed(set),
   );

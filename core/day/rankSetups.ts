@@ -1,13 +1,13 @@
 import { allowedGear } from './allowedSets.ts';
-import { boundsFor } from './boundsFor.ts';
+import { barsFor } from './bars.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { type ListingLimits, listSets } from './listSets.ts';
 import type { LifterTask } from './misfit.ts';
-import { loadableMasses } from './plates.ts';
+import { roomForBar } from './mostLoad.ts';
 import { rankByRows } from './rankByRows.ts';
 import { rankBySpeed } from './rankBySpeed.ts';
 import { freeSearch, type SearchRules } from './SearchRules.ts';
-import type { SetupRanking } from './SetupRanking.ts';
+import type { RankingInput, SetupRanking } from './SetupRanking.ts';
 import { setOutlook } from './setOutlook.ts';
 
 /** What the coach fixed by hand; null where free. */
@@ -32,8 +32,8 @@ export function rankSetups(
   limits: ListingLimits = { mostSets: MOST_SETS },
 ): SetupRanking {
   if (fixed.set !== null) return rankThese([fixed.set], task, gear, fixed, rules);
-  const allowed = allowedGear(gear, task, rules);
   const loadableKg = barsFor(task, gear, fixed, rules);
+  const allowed = allowedGear(gear, task, rules, loadableKg[0]!);
   const bar = { leastKg: loadableKg[0]!, mostKg: loadableKg.at(-1)! };
   const outlook = () => setOutlook(task, gear, allowed, bar);
   const { sets, leftOut, leftOutFrom } = listSets(gear, allowed, outlook, limits);
@@ -49,23 +49,19 @@ export function rankThese(
   fixed: Fixed,
   rules: SearchRules,
 ): SetupRanking {
-  const input = { task, gear, sets, loadableKg: barsFor(task, gear, fixed, rules) };
+  const loadableKg = barsFor(task, gear, fixed, rules);
+  const input = { task, gear, sets, loadableKg, countFor: countFor(task, gear, fixed, loadableKg) };
   return task.aim.by === 'speed' ? rankBySpeed(input, task.aim) : rankByRows(input);
 }
 
-/** The masses the bar may have: what the coach fixed, or what is loadable and no lighter than the bounds allow. */
-function barsFor(task: LifterTask, gear: RackGear, { barKg }: Fixed, rules: SearchRules): number[] {
-  const { leastBarShare } = boundsFor(task.aim, rules.bounds);
-  return barKg === null ? barsFrom(leastBarShare * task.referenceKg, gear) : [barKg];
+/** A bar that the coach fixed stays, whatever hangs on it; of the others as many as leave the load within what may be held. */
+function countFor(
+  task: LifterTask,
+  gear: RackGear,
+  { barKg }: Fixed,
+  loadableKg: readonly number[],
+): RankingInput['countFor'] {
+  if (task.most === undefined || barKg !== null) return () => loadableKg.length;
+  const roomKg = roomForBar(task.most, task.travel, gear);
+  return (set) => Math.max(1, loadableKg.filter((kg) => kg <= roomKg(set)).length);
 }
-
-/** The loadable masses from the least on; where the discs do not reach it, the heaviest alone. */
-export function barsFrom(leastKg: number, gear: RackGear): number[] {
-  const loadableKg = massesOf.get(gear) ?? loadableMasses(gear);
-  massesOf.set(gear, loadableKg);
-  const enough = loadableKg.filter((kg) => kg >= leastKg);
-  return enough.length > 0 ? enough : loadableKg.slice(-1);
-}
-
-/** All lifters of a rack load the same discs: fifty sorts of them take half a second to work out. */
-const massesOf = new WeakMap<RackGear, readonly number[]>();

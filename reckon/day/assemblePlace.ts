@@ -3,6 +3,7 @@ import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
+import type { Restriction } from '#contract/records/lifters.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { LifterTask } from '#core/day/misfit.ts';
 import { type Tiring, tiringOf } from '#core/effort/Tiring.ts';
@@ -12,12 +13,14 @@ import { bandCurvesOf } from '#reckon/gear/bandCurvesOf.ts';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
 import { type AssembledCapability, assembleCapability } from '#reckon/lifter/assembleCapability.ts';
-import type { LifterHeights } from '#reckon/lifter/assembleHeights.ts';
+import { assembleHeights, type LifterHeights } from '#reckon/lifter/assembleHeights.ts';
 import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
+import { restrictionsOn } from '#reckon/lifter/restrictionsOn.ts';
 import { drawsIn, estimatedCapability } from '#reckon/strength/estimatedCapability.ts';
 import { aimOf } from './aimOf.ts';
 import { emptyBarOf, pairsInUse } from './assembleRackGear.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
+import { mostLoadOf, tooDeep } from './restricted.ts';
 import { type SureStrength, sureAim, sureReference, sureStrengthOf } from './sureStrength.ts';
 import { tooWeakForBar } from './tooWeakForBar.ts';
 
@@ -31,6 +34,8 @@ export interface AssembledPlace {
   /** What of the strength is sure enough to go by. */
   sure: SureStrength;
   tiring: Tiring;
+  /** What the lifter is held to that day. */
+  restrictions: Restriction[];
 }
 
 export function assemblePlace(
@@ -46,6 +51,11 @@ export function assemblePlace(
   const { lifterId, rackId, byCoach } = place;
   const setup = { rackId, start, barKg: 0, bands: byCoach?.bands ?? [], chains: [] };
   const { load, heights } = assembleLoad(records, { lifterId, lift: group.lift, setup, on });
+  const restrictions = restrictionsOn(records, lifterId, group.lift, on);
+  const deep = tooDeep(restrictions, start, heights.bottomM, (boxM) =>
+    bottomOnBox(records, on, group, place, boxM),
+  );
+  if (deep !== null) throw new CannotAssemble(deep);
   const rack = recordById(records, 'rack', rackId);
   const { benchHeightM } = rack;
   const estimate = estimates.find((one) => one.lifterId === lifterId && one.lift === group.lift);
@@ -58,6 +68,7 @@ export function assemblePlace(
   const reference = sureReference(known, strength, equipment, sure);
   const tiring = estimate ? drawTiring(centralDraw(drawsIn(estimate)), group.lift) : tiringOf(group.lift);
   const { bottomM, lockoutM, gravityMps2, path } = load;
+  const most = mostLoadOf(restrictions, reference.kg, group);
   const task = {
     capability: strength.capability,
     travel: { bottomM, lockoutM, gravityMps2, path },
@@ -65,10 +76,16 @@ export function assemblePlace(
     aim: aimOf({ ...group, aim: sureAim(group.aim, sure) }, tiring),
     referenceKg: reference.kg,
     speedCorrection: strength.speedCorrection,
+    ...(most === undefined ? {} : { most }),
   };
   const goesBy = estimate ? 'log' : strength.best === null ? 'bodyMass' : 'best';
   const { barKg, collarsKg } = emptyBarOf(records, rack);
-  const tooWeak = tooWeakForBar(task, barKg + collarsKg, strength.bodyMassKg, goesBy);
+  const emptyKg = barKg + collarsKg;
+  if (most !== undefined && emptyKg > Math.min(most.barKg, most.lockoutKg))
+    throw new CannotAssemble(
+      `Restricted to ${Math.round(Math.min(most.barKg, most.lockoutKg))} kg, and the empty bar with its collars is ${emptyKg} kg: take a lighter bar.`,
+    );
+  const tooWeak = tooWeakForBar(task, emptyKg, strength.bodyMassKg, goesBy);
   if (tooWeak !== null) throw new CannotAssemble(tooWeak);
   return {
     start,
@@ -78,7 +95,19 @@ export function assemblePlace(
     reference,
     sure,
     tiring,
+    restrictions,
   };
+}
+
+/** Where the bar would be for this lifter at the bottom, on a box of a height. */
+function bottomOnBox(
+  records: ClubRecords,
+  on: string,
+  { lift }: Group,
+  { lifterId }: Place,
+  boxM: number,
+): number {
+  return assembleHeights(records, lifterId, lift, { way: 'box', heightM: boxM }, on).bottomM;
 }
 
 /** Gear set by hand must still be there: a pair in use, a hookup of this rack for this lift. */

@@ -1,7 +1,7 @@
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group } from '#contract/records/day.ts';
-import { barsFrom } from '#core/day/rankSetups.ts';
+import { barsFrom } from '#core/day/bars.ts';
 import type { SetupRanking } from '#core/day/SetupRanking.ts';
 import { zoneOutlook } from '#core/day/zoneOutlook.ts';
 import type { SpeedZone } from '#core/strength/chanceInZone.ts';
@@ -42,6 +42,7 @@ export function outsideZone(
     if (asked.byHand) return 'byHand';
     if (!slow && done.barKg < asked.barKg) return 'madeLighter';
     if (slow && loadedKg <= allowedKg[0]!) return isInZoneWithOwnBands() ? 'sharedBands' : 'lightestBar';
+    if (!slow && task.most !== undefined) return 'restricted';
     if (!slow && loadedKg >= allowedKg.at(-1)!) return 'heaviestBar';
     return 'balance';
   };

@@ -1,0 +1,19 @@
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import type { Restriction } from '#contract/records/lifters.ts';
+
+/** What a lifter is held to in a lift on a day, both its first and its last day counted. */
+export function restrictionsOn(
+  records: Pick<ClubRecords, 'restriction'>,
+  lifterId: string,
+  lift: Lift,
+  on: string,
+): Restriction[] {
+  return records.restriction.filter(
+    (one) =>
+      one.lifterId === lifterId &&
+      one.lift === lift &&
+      one.fromOn <= on &&
+      (one.untilOn === null || on <= one.untilOn),
+  );
+}
