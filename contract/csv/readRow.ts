@@ -3,7 +3,7 @@ import { issueProblem } from '#contract/words/shapeProblem.ts';
 import { asCsvProblem } from './asCsvProblem.ts';
 import type { CsvProblem } from './CsvProblem.ts';
 import { readCell } from './cells.ts';
-import { type Column, columnsOf } from './columns.ts';
+import type { Column } from './columns.ts';
 import { findReferred } from './findReferred.ts';
 import type { TableLine } from './parseTable.ts';
 import { wrongWidth } from './wrongWidth.ts';

@@ -1,5 +1,4 @@
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
-import type { CautionNames } from './cautionSentence.ts';
 import { percent } from './percent.ts';
 
 type Restricted = Pick<
@@ -7,10 +6,17 @@ type Restricted = Pick<
   'leastBoxM' | 'mostShare' | 'shareOf' | 'untilOn'
 > & { mostKg: number | null };
 
+/** How dates and quantities are written. */
+interface Spelt {
+  date(localDate: string): string;
+  height(metres: number): string;
+  mass(kg: number): string;
+}
+
 /** What a lifter is held to: "Restricted until 18 Dec 2026: no deeper than on a box of 36 cm; at lockout at most 90 % of the maximum (198 kg)." */
 export function restrictedSentence(
   { leastBoxM, mostShare, mostKg, shareOf, untilOn }: Restricted,
-  { date, height, mass }: Pick<CautionNames, 'date' | 'height' | 'mass'>,
+  { date, height, mass }: Spelt,
 ): string {
   const until = untilOn === null ? 'until further notice' : `until ${date(untilOn)}`;
   const kilos = mostKg === null ? '' : ` (${mass(mostKg)})`;

@@ -30,7 +30,7 @@ function fed(kind: KindName, records: readonly { id: string }[], answer: Answer)
   const fields = feeds[answer];
   if (fields === undefined) return [];
   const isFed = (name: string) =>
-    name === 'id' || (fields === 'all' ? name !== 'note' : (fields as readonly string[]).includes(name));
+    name === 'id' || (fields === 'all' ? name !== 'note' : fields.includes(name));
   return records
     .toSorted((a, b) => (a.id < b.id ? -1 : 1))
     .map((record) => Object.fromEntries(Object.entries(record).filter(([name]) => isFed(name))));

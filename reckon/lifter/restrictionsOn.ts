@@ -1,8 +1,9 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { holdsOn } from '#contract/records/holdsOn.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Restriction } from '#contract/records/lifters.ts';
 
-/** What a lifter is held to in a lift on a day, both its first and its last day counted. */
+/** What a lifter is held to in a lift on a day. */
 export function restrictionsOn(
   records: Pick<ClubRecords, 'restriction'>,
   lifterId: string,
@@ -10,10 +11,6 @@ export function restrictionsOn(
   on: string,
 ): Restriction[] {
   return records.restriction.filter(
-    (one) =>
-      one.lifterId === lifterId &&
-      one.lift === lift &&
-      one.fromOn <= on &&
-      (one.untilOn === null || on <= one.untilOn),
+    (one) => one.lifterId === lifterId && one.lift === lift && holdsOn(one, on),
   );
 }

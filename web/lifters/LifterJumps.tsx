@@ -5,6 +5,7 @@ export function LifterJumps({ hasEstimates }: { hasEstimates: boolean }) {
     { id: 'strength', word: 'Strength' },
     ...(hasEstimates ? [{ id: 'any-setup', word: 'Maximum for any setup' }] : []),
     { id: 'meet', word: 'Next meet' },
+    { id: 'restrictions', word: 'Restrictions' },
     { id: 'heights', word: 'Heights' },
     { id: 'bests', word: 'Bests' },
     { id: 'body-mass', word: 'Body mass' },

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { holdsOn } from '#contract/records/holdsOn.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { equipmentWord } from '#contract/words/liftWords.ts';
@@ -77,7 +78,7 @@ export function LifterList() {
     {
       key: 'name',
       head: 'Name',
-      cell: ({ lifter }) => nameWithMark(lifter, today),
+      cell: (row) => nameWithMarks(row, today),
     },
     {
       key: 'equipment',
@@ -145,11 +146,13 @@ function hasLeft({ leftOn }: Lifter, today: string): boolean {
   return leftOn !== null && leftOn <= today;
 }
 
-function nameWithMark(lifter: Lifter, today: string) {
-  if (!isMinor(lifter.bornOn, today)) return lifter.name;
+function nameWithMarks({ lifter, restrictions }: LifterRecords, today: string) {
+  const isRestricted = restrictions.some((one) => holdsOn(one, today));
   return (
     <>
-      {lifter.name} <span className="mark lifters-minor">under 18</span>
+      {lifter.name}
+      {isMinor(lifter.bornOn, today) && <span className="mark lifters-mark">under 18</span>}
+      {isRestricted && <span className="mark lifters-mark">restricted</span>}
     </>
   );
 }

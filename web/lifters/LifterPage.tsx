@@ -19,6 +19,8 @@ import { LiftsAwaited } from './LiftsAwaited.tsx';
 import { lifterRecords } from './lifterRecords.ts';
 import { MinorCaution } from './MinorCaution.tsx';
 import { ProjectionSection } from './projection/ProjectionSection.tsx';
+import { RestrictedCaution } from './RestrictedCaution.tsx';
+import { RestrictionsSection } from './RestrictionsSection.tsx';
 import { EstimateSection } from './strength/EstimateSection.tsx';
 import { TrialSection } from './trial/TrialSection.tsx';
 
@@ -80,6 +82,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       )}
       <LifterJumps hasEstimates={showsEstimate} />
       <MinorCaution lifter={lifter} today={today} />
+      <RestrictedCaution own={own} today={today} />
       <TrialSection own={own} today={today} />
       {showsEstimate ? (
         <EstimateSection own={own} estimates={known.estimates} sets={sets.data ?? noSets} />
@@ -93,6 +96,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
         today={today}
         hasEstimates={known.missing.length === 0}
       />
+      <RestrictionsSection own={own} today={today} />
       <HeightsSection own={own} today={today} />
       <BestsSection own={own} sets={sets.data ?? noSets} estimates={known.estimates} today={today} />
       <BodyMassSection own={own} today={today} />

@@ -1,6 +1,6 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import type { Best, BodyMass, Lifter, LiftHeights } from '#contract/records/lifters.ts';
+import type { Best, BodyMass, Lifter, LiftHeights, Restriction } from '#contract/records/lifters.ts';
 
 /** All that the club keeps of one lifter, newest first. */
 export interface LifterRecords {
@@ -8,6 +8,8 @@ export interface LifterRecords {
   masses: BodyMass[];
   heights: LiftHeights[];
   bests: Best[];
+  /** Those that end last first; without an end before all. */
+  restrictions: Restriction[];
 }
 
 /** Gathers one lifter's records; null where there is no such lifter. */
@@ -21,7 +23,13 @@ export function lifterRecords(club: ClubRecords, lifterId: string): LifterRecord
     masses: own(club.bodyMass).sort((a, b) => b.takenOn.localeCompare(a.takenOn)),
     heights: own(club.liftHeights).sort((a, b) => a.lift.localeCompare(b.lift) || a.bottomM - b.bottomM),
     bests: own(club.best).sort((a, b) => b.doneOn.localeCompare(a.doneOn)),
+    restrictions: own(club.restriction).sort((a, b) => endOf(b).localeCompare(endOf(a))),
   };
+}
+
+/** Later than any date where there is none. */
+function endOf({ untilOn }: Restriction): string {
+  return untilOn ?? '9999';
 }
 
 /** The heaviest straight, full lift of the records: no band, no chain, free start; null where there is none. */

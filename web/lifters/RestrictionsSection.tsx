@@ -1,0 +1,86 @@
+import { useState } from 'react';
+import { holdsOn } from '#contract/records/holdsOn.ts';
+import type { Restriction } from '#contract/records/lifters.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { daysLater } from '#contract/words/dayWords.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
+import { restrictedSentence } from '#contract/words/restrictedSentence.ts';
+import { formatQuantity } from '#core/units/formatQuantity.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { LifterRecords } from './lifterRecords.ts';
+import { RestrictionForm } from './RestrictionForm.tsx';
+
+/** What this lifter may not do: what holds today first, what is over last. */
+export function RestrictionsSection({ own, today }: { own: LifterRecords; today: string }) {
+  const [editing, setEditing] = useState<Restriction | 'new' | null>(null);
+  return (
+    <section id="restrictions" className="stack ruled">
+      <div className="row ends">
+        <h2>Restrictions</h2>
+        <button type="button" onClick={() => setEditing('new')}>
+          Restrict this lifter
+        </button>
+      </div>
+      {editing && (
+        <RestrictionForm
+          key={editing === 'new' ? 'new' : editing.id}
+          lifterId={own.lifter.id}
+          restriction={editing === 'new' ? null : editing}
+          today={today}
+          onLeave={() => setEditing(null)}
+        />
+      )}
+      {own.restrictions.length === 0 ? (
+        <p>
+          None. After an injury, say how deep this lifter may go and how much the load may be: no day then
+          asks for more.
+        </p>
+      ) : (
+        <ul className="lifters-restrictions">
+          {own.restrictions.map((one) => (
+            <RestrictionLine key={one.id} restriction={one} today={today} onOpen={() => setEditing(one)} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function RestrictionLine(props: { restriction: Restriction; today: string; onOpen: () => void }) {
+  const { restriction, today } = props;
+  const { length } = useUnits();
+  const records = useRecords('restriction');
+  const sentence = restrictedSentence(
+    { ...restriction, mostKg: null },
+    { date: dateText, height: (metres) => formatQuantity(metres, length), mass: String },
+  );
+  const holds = holdsOn(restriction, today);
+  const isOver = restriction.untilOn !== null && restriction.untilOn < today;
+  const end = () => void records.update({ ...restriction, untilOn: daysLater(today, -1) });
+  return (
+    <li className={isOver ? 'quiet' : ''}>
+      <p>
+        <strong>{capital(liftWord(restriction.lift))}.</strong> {sentence}
+      </p>
+      <p className="small quiet">
+        {isOver ? 'Over; it began' : holds ? 'Since' : 'From'} {dateText(restriction.fromOn)}
+        {restriction.note === '' ? '' : `. ${restriction.note}`}
+      </p>
+      <div className="row screen-only">
+        <button type="button" className="plain" onClick={props.onOpen}>
+          Change
+        </button>
+        {holds && restriction.fromOn < today && (
+          <button type="button" className="plain" onClick={end}>
+            It is over
+          </button>
+        )}
+      </div>
+    </li>
+  );
+}
+
+function capital(word: string): string {
+  return word.charAt(0).toUpperCase() + word.slice(1);
+}
