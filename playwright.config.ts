@@ -6,7 +6,9 @@ export default defineConfig({
   testMatch: '*.walk.ts',
   fullyParallel: true,
   workers: 2,
-  timeout: 120_000,
+  timeout: 180_000,
+  // A busy machine answers late; that is no fault of what is walked.
+  expect: { timeout: 30_000 },
   outputDir: '.cache/walks',
   use: {
     trace: 'retain-on-failure',

@@ -5,8 +5,6 @@ import { test } from './walk.ts';
 /** Working a day out may take as long as the solver is given; a walk waits for it. */
 const solved = { timeout: 60_000 };
 
-test.describe.configure({ timeout: 180_000 });
-
 test("tomorrow's speed day is worked out, a bar set by hand stays, and the sheets print one page a rack", async ({
   page,
 }) => {

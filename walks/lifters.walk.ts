@@ -200,7 +200,7 @@ test('every set is walked by keys in the picture of strength, and a setup that w
 
   // Made 160 kg, missed 172.5 kg: what is believed lies between, give or take a day's form.
   const maximum = page.locator('dl', { hasText: "today's maximum, raw" }).locator('.numeral').first();
-  await expect(maximum).toBeVisible({ timeout: 30_000 });
+  await expect(maximum).toBeVisible();
   const kg = Number.parseFloat((await maximum.textContent()) ?? '');
   expect(kg).toBeGreaterThan(150);
   expect(kg).toBeLessThan(182);
@@ -255,7 +255,7 @@ test('work capacity over the season is a picture and a table, twelve weeks at a 
   expect((await page.request.post('/api/sets', { data: { sets } })).status()).toBe(201);
   await page.goto(`/lifters/${lifterId}`);
   const picture = page.getByRole('img', { name: /^Reps of Newly Joined at 80 % of the maximum, squat/ });
-  await expect(picture).toBeVisible({ timeout: 30_000 });
+  await expect(picture).toBeVisible();
   // Every week the same: nobody can say that it changed.
   await expect(page.getByText(/The log cannot tell whether work capacity rose or fell/)).toBeVisible();
   await page.getByRole('radio', { name: '90 %' }).check();
@@ -286,13 +286,13 @@ test('while strength is worked out the page stands with its bests, and fills in 
   const season = page.getByText(/Working out from the log: work capacity/);
   await expect(line).toHaveText(/squat, bench press, deadlift$/);
   waiting.get('squat')?.();
-  await expect(page.getByText(/^Rests on \d+ sets/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/^Rests on \d+ sets/)).toBeVisible();
   await expect(line).toHaveText(/: bench press, deadlift$/);
   await expect(season).toBeVisible();
   waiting.get('season')?.();
-  await expect(season).toHaveCount(0, { timeout: 30_000 });
+  await expect(season).toHaveCount(0);
   for (const release of waiting.values()) release();
-  await expect(line).toHaveCount(0, { timeout: 30_000 });
+  await expect(line).toHaveCount(0);
   await page.getByRole('link', { name: 'Maximum for any setup' }).click();
   await expect(page.getByRole('button', { name: 'Add a setup' })).toBeInViewport();
 });

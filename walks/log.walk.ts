@@ -10,8 +10,6 @@ const mostTaps = 3;
 
 const lifter = 'Lars Østermark';
 
-test.describe.configure({ timeout: 180_000 });
-
 test('a set of the day is on record in three taps, stands in the log, and is struck there', async ({
   page,
 }) => {
@@ -112,9 +110,7 @@ test("a club's own file is matched, looked at and taken once", async ({ page }) 
     buffer: Buffer.from(ownFile),
   });
   // The first file waits for the thread that reads files.
-  await expect(page.getByRole('heading', { name: 'Nothing can be taken yet' })).toBeVisible({
-    timeout: 30_000,
-  });
+  await expect(page.getByRole('heading', { name: 'Nothing can be taken yet' })).toBeVisible();
   await page.getByLabel('Weight on the bar', { exact: true }).selectOption('Iron lb');
   await expect(page.getByText('2 new sets')).toBeVisible();
   await expect(page.getByText('From 3 Feb 2026 to 23 Feb 2026.')).toBeVisible();

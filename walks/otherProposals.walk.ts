@@ -5,8 +5,6 @@ import { test } from './walk.ts';
 /** Working a day out may take as long as the solver is given; a walk waits for it. */
 const solved = { timeout: 60_000 };
 
-test.describe.configure({ timeout: 180_000 });
-
 test('another proposal is opened, read, taken with one tap, and one undo brings the first one back', async ({
   page,
 }) => {

@@ -13,7 +13,6 @@ test.describe('a club of its own', () => {
     page,
     address,
   }) => {
-    test.setTimeout(180_000);
     const lifterId = await logOneMeet(page, address);
     await page.goto(`/lifters/${lifterId}`);
     const ahead = page.getByRole('region', { name: 'At the next meet' });

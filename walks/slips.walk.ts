@@ -73,7 +73,7 @@ async function openFile(page: Page): Promise<void> {
   await page.goto('/log/file');
   await chooseFile(page);
   // The thread that reads files begins with the first one.
-  await expect(page.getByText('48 lines')).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText('48 lines')).toBeVisible();
 }
 
 async function chooseFile(page: Page): Promise<void> {

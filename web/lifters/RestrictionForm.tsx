@@ -38,6 +38,7 @@ export function RestrictionForm(props: {
   const [note, setNote] = useState(kept?.note ?? '');
   const leastBoxM = lift === 'squat' ? boxM : null;
   const saysNothing = leastBoxM === null && load === 'any';
+  const called = `the restriction of the ${liftWord(lift)}`;
   const save = async () => {
     const record: Omit<Restriction, 'id'> = {
       lifterId,
@@ -49,7 +50,7 @@ export function RestrictionForm(props: {
       untilOn: untilOn === '' ? null : untilOn,
       note,
     };
-    await (kept ? records.update({ ...record, id: kept.id }) : records.create(record));
+    await (kept ? records.update({ ...record, id: kept.id }, called) : records.create(record, called));
     props.onLeave();
   };
   return (
@@ -63,7 +64,7 @@ export function RestrictionForm(props: {
         kept
           ? () => {
               props.onLeave();
-              void records.remove(kept.id, `the restriction of the ${liftWord(kept.lift)}`);
+              void records.remove(kept.id, called);
             }
           : undefined
       }
