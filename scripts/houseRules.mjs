@@ -14,7 +14,11 @@ const forbidden = [
   [/\b(describe|it|test)\.(only|skip|todo|fixme)\b/, 'every test runs, always'],
 ];
 
-/** No file over 400 lines, no room for everything, no unfinished business. */
+/** Rooms too long to be read without being told where to begin; the page names each of their files. */
+const longRooms = /^core\/(strength|day)\/\w+\.ts$/;
+const readingOrder = 'docs/reading-order.md';
+
+/** No file over 400 lines, no room for everything, no unfinished business, no file of a long room that its page forgets. */
 export function checkHouseRules(sourceFiles) {
   const faults = sourceFiles.flatMap((file) => {
     const lines = readFileSync(file, 'utf8').split('\n');
@@ -28,6 +32,10 @@ export function checkHouseRules(sourceFiles) {
     });
     return found;
   });
+  const page = readFileSync(readingOrder, 'utf8');
+  for (const file of sourceFiles.filter((name) => longRooms.test(name)))
+    if (!page.includes(`\`${basename(file, '.ts')}\``))
+      faults.push(`${file}: ${readingOrder} does not name it`);
   return { ok: faults.length === 0, note: `${sourceFiles.length} files`, output: faults.join('\n') };
 }
 
