@@ -56,8 +56,9 @@ export function kind<const Name extends string, Shape extends z.ZodRawShape>(
   wrongTogether?: (record: z.infer<z.ZodObject<Shape>>) => WrongTogether<keyof Shape & string> | null,
 ): RecordKind<Name, Shape & { id: z.ZodString }> {
   const shape = z.strictObject({ id: z.string().min(1).max(64), ...fields });
+  if (wrongTogether === undefined) return { name, word, shape, facts };
   const whole = shape.check(({ value, issues }) => {
-    const wrong = wrongTogether?.(value as z.infer<z.ZodObject<Shape>>);
+    const wrong = wrongTogether(value as z.infer<z.ZodObject<Shape>>);
     if (wrong) issues.push({ code: 'custom', path: [wrong.field], message: wrong.allowed, input: value });
   });
   return { name, word, shape: whole, facts };

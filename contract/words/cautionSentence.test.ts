@@ -48,6 +48,15 @@ const cautions: PlanCaution[] = [
   { code: 'boundBinds', bound: 'leastBar', limit: 0.4, wanted: 0.12 },
   { code: 'noBands', why: { reason: 'tooStrong', lightestKg: 160, roomKg: 30, pairId } },
   { code: 'clash', sort: 'bandPair', gearId: 'p' },
+  {
+    code: 'restricted',
+    leastBoxM: 0.38,
+    mostShare: 0.8,
+    mostKg: 160,
+    shareOf: 'lockout',
+    untilOn: null,
+    isBroken: true,
+  },
 ];
 
 const say = (code: PlanCaution['code']) => cautionSentence(cautions.find((one) => one.code === code)!, names);
@@ -66,6 +75,9 @@ describe('cautionSentence', () => {
     expect(say('anchorOverloaded')).toMatch(/low front pegs.*900 N.*700 N/);
     expect(say('pairMismatch')).toMatch(/22-A.*8 %.*5 %/);
     expect(say('notMade')).toContain('30 %');
+    expect(say('restricted')).toMatch(
+      /until further notice: .*38 cm.*lockout.*80 %.*160 kg.*by hand is more/,
+    );
   });
 
   it('says plainly of a bar too heavy from the start that it does not move', () => {

@@ -11,7 +11,8 @@ function pathsOf(kind: KindName) {
   const { word } = allKinds[kind];
   const shape: z.ZodObject = allKinds[kind].shape;
   const record = z.toJSONSchema(shape, { io: 'output' });
-  const fields = z.toJSONSchema(shape.omit({ id: true }), { io: 'input' });
+  const { id: _, ...given } = shape.shape;
+  const fields = z.toJSONSchema(z.strictObject(given), { io: 'input' });
   const kept = object({ record, seq: seqSchema });
   const tags = [kind];
   return {

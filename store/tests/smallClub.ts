@@ -154,7 +154,7 @@ export function smallClub(): ClubRecords {
         mostShare: 0.7,
         shareOf: 'lockout',
         fromOn: '2026-11-02',
-        untilOn: null,
+        untilOn: '2026-11-20',
         note: 'knee',
       },
     ],
