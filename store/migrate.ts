@@ -6,6 +6,7 @@ import { up as log } from './migrations/0004-log.ts';
 import { up as bounds } from './migrations/0005-bounds.ts';
 import { up as strengthChance } from './migrations/0006-strength-chance.ts';
 import { up as barChecked } from './migrations/0007-bar-checked.ts';
+import { up as who } from './migrations/0008-who.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -17,6 +18,7 @@ export const migrations: Record<string, Migration> = {
   '0005-bounds': { up: bounds },
   '0006-strength-chance': { up: strengthChance },
   '0007-bar-checked': { up: barChecked },
+  '0008-who': { up: who },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

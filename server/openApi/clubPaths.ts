@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { archiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
+import { clubState } from '#contract/changes/clubState.ts';
 import { dayPlan } from '#contract/dayPlan.ts';
 import { prescription } from '#contract/records/prescription.ts';
 import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
@@ -8,6 +9,7 @@ import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './ans
 /** The routes that are about the club as a whole, and about its days. */
 export function clubPaths() {
   const archive = z.toJSONSchema(archiveShape, { io: 'output' });
+  const club = z.toJSONSchema(clubState, { io: 'output' });
   const solvedDay = z.toJSONSchema(prescription.extend({ document: dayPlan }), { io: 'output' });
   const solved = answer('What was solved', solvedDay);
   return {
@@ -17,7 +19,7 @@ export function clubPaths() {
         summary: 'Every record of the club in one document',
         tags: ['club'],
         responses: {
-          200: answer('The club', object({ records: archive.properties?.['records'], seq: seqSchema })),
+          200: answer('The club', club),
         },
       },
     },
