@@ -56,7 +56,7 @@ function idsByKind(changes: readonly Change[]): Map<KindName, Set<string>> {
   return new Map(kindNames.map((kind) => [kind, new Set(ofKind(kind))]));
 }
 
-/** Sets go and come back with their lifter, and gear that is gone is named beside them. */
+/** Sets go and come back with their lifter, and gear that is gone is named beside them. What is new is taken for what came back. */
 function touchesLog({ sets, entries }: Change): boolean {
   return sets !== null || entries.some(({ kind, before, after }) => shown.has(kind) && !(before && after));
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { archiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
-import { clubState } from '#contract/changes/clubState.ts';
+import { clubChanges, clubState } from '#contract/changes/clubState.ts';
 import { dayPlan } from '#contract/dayPlan.ts';
 import { prescription } from '#contract/records/prescription.ts';
 import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
@@ -20,6 +20,27 @@ export function clubPaths() {
         tags: ['club'],
         responses: {
           200: answer('The club', club),
+        },
+      },
+    },
+    '/api/club/changes': {
+      get: {
+        operationId: 'club.changes',
+        summary:
+          'Records put and removed after the change that an earlier answer stood at; every record where that does not tell: the change is none of this club, the club was replaced since, or very much was done',
+        tags: ['club'],
+        parameters: [
+          { ...standingAt('after', seqSchema), description: '"seq" of the earlier answer' },
+          {
+            ...standingAt('madeAt', { type: 'string', format: 'date-time' }),
+            description: '"madeAt" of the earlier answer: another history may have the same numbers',
+          },
+        ],
+        responses: {
+          200: answer('What was done since, or the club', {
+            anyOf: [z.toJSONSchema(clubChanges, { io: 'output' }), club],
+          }),
+          400: refusal('after is no number of a change, or madeAt no instant'),
         },
       },
     },
@@ -174,6 +195,10 @@ export function clubPaths() {
 function archiveTried() {
   const look = z.toJSONSchema(archiveLook, { io: 'output' });
   return object({ dryRun: { const: true }, archive: look, here: look });
+}
+
+function standingAt(name: string, schema: object) {
+  return { name, in: 'query', required: true, schema };
 }
 
 const ids = { type: 'array', items: { type: 'string' } };
