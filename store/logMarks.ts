@@ -47,7 +47,7 @@ export async function logMarks(
     rows.map(({ lift, sets, struck, lastStruckAt, lastLoggedAt }) => {
       const strikes = `${struck} ${lastStruckAt ?? ''}`;
       const mark = [replaced?.seq ?? 0, sets, strikes, lastLoggedAt].join(' ');
-      return [lift as Lift, { mark, strikes, sets: Number(sets) }];
+      return [lift, { mark, strikes, sets: Number(sets) }];
     }),
   );
 }

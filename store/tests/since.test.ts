@@ -49,21 +49,21 @@ const doings: Record<string, (store: ClubStore, n: number) => Promise<unknown>> 
   },
 };
 
+async function caughtUp(store: ClubStore, from: ClubState) {
+  const news = await store.since(from);
+  return 'put' in news ? { state: withChanges(from, news), log: news.log } : { state: news, log: true };
+}
+
+async function logAsShown(store: ClubStore) {
+  const sets = await store.loggedSets();
+  return { sets, former: await store.formerGear(sets), bandReps: await store.bandReps() };
+}
+
 describe.each(databases)('what changed since on $name', ({ open }) => {
   async function within(work: (store: ClubStore) => Promise<void>) {
     const { store, dispose } = await open();
     await store.importRecords(smallClub());
     await work(store).finally(dispose);
-  }
-
-  async function logAsShown(store: ClubStore) {
-    const sets = await store.loggedSets();
-    return { sets, former: await store.formerGear(sets), bandReps: await store.bandReps() };
-  }
-
-  async function caughtUp(store: ClubStore, from: ClubState) {
-    const news = await store.since(from);
-    return 'put' in news ? { state: withChanges(from, news), log: news.log } : { state: news, log: true };
   }
 
   test('makes the whole club of an earlier one, whatever was written, removed, undone or replaced', async () => {

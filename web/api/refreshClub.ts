@@ -8,8 +8,11 @@ import { clubKey } from './useClub.ts';
  */
 export async function refreshClub(client: QueryClient): Promise<void> {
   await client.invalidateQueries({ queryKey: clubKey, exact: true });
-  const areComing = (query: Query) => showsLog(query) && query.state.fetchStatus === 'fetching';
-  await client.refetchQueries({ queryKey: clubKey, predicate: areComing }, { cancelRefetch: false });
+  await client.refetchQueries({ queryKey: clubKey, predicate: setsAreComing }, { cancelRefetch: false });
+}
+
+function setsAreComing(query: Query): boolean {
+  return showsLog(query) && query.state.fetchStatus === 'fetching';
 }
 
 /** First words of the keys of queries that are answered from estimates. */
@@ -17,7 +20,9 @@ const fromEstimates = ['estimates', 'estimates-in-short', 'projection', 'capacit
 
 /** Fetches again what rests on estimates. */
 export function refreshEstimates(client: QueryClient): void {
-  const restsOnThem = ({ queryKey: [, word] }: Query) =>
-    typeof word === 'string' && fromEstimates.includes(word);
-  void client.invalidateQueries({ queryKey: clubKey, predicate: restsOnThem });
+  void client.invalidateQueries({ queryKey: clubKey, predicate: restsOnEstimates });
+}
+
+function restsOnEstimates({ queryKey: [, word] }: Query): boolean {
+  return typeof word === 'string' && fromEstimates.includes(word);
 }
