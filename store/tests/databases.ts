@@ -32,7 +32,7 @@ const server = await throwAwayPostgres();
 /** Every database that the store can stand on and this machine has; where one is missing, the other's name says so. */
 export const databases: TestDatabase[] = [
   {
-    name: server ? 'a SQLite file' : 'a SQLite file alone, since this machine has no PostgreSQL',
+    name: server ? 'SQLite' : 'SQLite alone, no PostgreSQL here',
     takesNul: true,
     async open() {
       const folder = await mkdtemp(join(tmpdir(), 'club-'));
