@@ -1,7 +1,7 @@
 import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
 import { refreshClub } from './refreshClub.ts';
-import { request } from './request.ts';
+import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 /** Which part of the log is asked for; dates are local, both ends count. */
@@ -23,7 +23,7 @@ interface SetsAnswer {
 export function useSets(asked: SetsAsked) {
   return useQuery({
     queryKey: [...clubKey, 'sets', asked],
-    queryFn: () => request<SetsAnswer>('GET', `/api/sets?${new URLSearchParams({ ...asked })}`),
+    queryFn: () => requestAgain<SetsAnswer>(`/api/sets?${new URLSearchParams({ ...asked })}`),
     placeholderData: keepPreviousData,
   });
 }
