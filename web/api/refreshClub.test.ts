@@ -89,12 +89,15 @@ test('a club that was replaced comes whole, and all that follows from it', async
   expect(club()).toEqual(await store.records());
 });
 
-test('two that ask at once end with the newest', async () => {
+test('two that ask at once end with the newest, and neither is told before what it wrote is there', async () => {
   const { store, client, club } = await screen();
   const { id, ...lifter } = smallClub().lifter[0]!;
   await store.update('lifter', id, { ...lifter, note: 'first' });
   const first = refreshClub(client);
+  const both = Promise.all([first, refreshClub(client)]);
+  await first;
+  expect(club()).toEqual(await store.records());
   await store.update('lifter', id, { ...lifter, note: 'second' });
-  await Promise.all([first, refreshClub(client)]);
+  await Promise.all([both, refreshClub(client)]);
   expect(club()).toEqual(await store.records());
 });
