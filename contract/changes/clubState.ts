@@ -1,22 +1,35 @@
 import { z } from 'zod';
 import { allKinds, type ClubRecords, type KindName, kindNames } from '#contract/records/allKinds.ts';
 import { recordId } from '#contract/records/kind.ts';
-import { type Who, who } from './who.ts';
+import { who } from './who.ts';
+
+const instant = z.iso.datetime();
+
+const standing = z.strictObject({
+  seq: z.int().min(0),
+  /** Null before the first change. */
+  madeAt: instant.nullable(),
+});
 
 /**
  * The last change that an answer has in it. The number alone is not enough: put an older copy of a file in the place of a newer one,
- * and the same numbers mean other changes. Before the first change there is no instant.
+ * and the same numbers mean other changes.
  */
-export interface Standing {
-  seq: number;
-  /** Instant, ISO 8601 in UTC. */
-  madeAt: string | null;
-}
+export type Standing = z.infer<typeof standing>;
 
 /** Every record of a club. */
 export interface ClubState extends Standing {
   records: ClubRecords;
 }
+
+const changeHead = z.strictObject({
+  seq: z.int().min(1),
+  madeAt: instant,
+  /** Null: made before changes knew. */
+  who: who.nullable(),
+  /** The change that it took back. */
+  undoes: z.int().min(1).nullable(),
+});
 
 /** What was done to a club after some change, as one state of it differs from the other. */
 export interface ClubChanges extends Standing {
@@ -26,37 +39,17 @@ export interface ClubChanges extends Standing {
   removed: Partial<Record<KindName, string[]>>;
   /** Whether sets of the log may read otherwise than before. */
   log: boolean;
-  changes: ChangeHead[];
+  /** That a change was made, and by whom. */
+  changes: z.infer<typeof changeHead>[];
 }
-
-/** That a change was made, and by whom. */
-export interface ChangeHead {
-  seq: number;
-  madeAt: string;
-  /** Null: made before changes knew. */
-  who: Who | null;
-  /** The change that it took back. */
-  undoes: number | null;
-}
-
-const instant = z.iso.datetime();
-
-export const changeHead = z.strictObject({
-  seq: z.int().min(1),
-  madeAt: instant,
-  who: who.nullable(),
-  undoes: z.int().min(1).nullable(),
-}) satisfies z.ZodType<ChangeHead>;
-
-const standing = { seq: z.int().min(0), madeAt: instant.nullable() };
 
 export const clubState = z.strictObject({
-  ...standing,
+  ...standing.shape,
   records: z.strictObject(byKind((kind) => z.array(allKinds[kind].shape))),
 });
 
 export const clubChanges = z.strictObject({
-  ...standing,
+  ...standing.shape,
   put: z.strictObject(byKind((kind) => z.array(allKinds[kind].shape).optional())),
   removed: z.strictObject(byKind(() => z.array(recordId).optional())),
   log: z.boolean(),

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { clubChanges, clubState } from '#contract/changes/clubState.ts';
 import { withChanges } from '#contract/changes/withChanges.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
@@ -44,6 +45,8 @@ test('who knows the club asks for what was done since, and gets the whole again 
   await ask('DELETE', '/api/records/best/best-1');
   const { json, status } = await ask('GET', path);
   expect(status).toBe(200);
+  expect(clubChanges.parse(json)).toEqual(json);
+  expect(clubState.parse(known)).toEqual(known);
   expect(json).toMatchObject({
     seq: known.seq + 2,
     put: { bodyMass: [added.json.record] },
