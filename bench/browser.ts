@@ -6,8 +6,8 @@ import { build } from 'esbuild';
 import { buildScreensWhenStale } from '#cli/buildScreens.ts';
 import { localToday } from '#cli/localToday.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
+import { openOneClub } from '#server/oneClub.ts';
 import { serve } from '#server/serve.ts';
-import { openClubStore } from '#store/openClubStore.ts';
 import playwrightConfig from '../playwright.config.ts';
 
 const SLOWER = 4;
@@ -17,7 +17,7 @@ const FRAMES = 300;
 export async function run(): Promise<void> {
   await buildScreensWhenStale(console.log);
   const folder = mkdtempSync(join(tmpdir(), 'rackwright-bench-'));
-  const store = await openClubStore(join(folder, 'club.sqlite'));
+  const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'the bench' });
   await store.importRecords(millraceClub(localToday()));
   const { url, close } = await serve({ store, port: 0 });
   const browser = await chromium.launch(playwrightConfig.use!.launchOptions);

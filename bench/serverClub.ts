@@ -8,7 +8,7 @@ import { millraceClub } from '#demo/millraceClub.ts';
 import { estimateThreads } from '#server/jobs/estimateThreads.ts';
 import { liftThreads } from '#server/jobs/liftThreads.ts';
 import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';
-import { openClubStore } from '#store/openClubStore.ts';
+import { openOneClub } from '#server/oneClub.ts';
 
 const TODAY = '2026-11-25';
 const CLUB = { lifters: 40, sets: 100_000 };
@@ -20,7 +20,7 @@ const CLUB = { lifters: 40, sets: 100_000 };
  */
 export async function run(): Promise<void> {
   const folder = await mkdtemp(join(tmpdir(), 'bench-'));
-  const store = await openClubStore(join(folder, 'club.sqlite'));
+  const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'the bench' });
   const { records, sets } = bigClub();
   await store.importRecords(records, { sets });
   const threads = estimateThreads();

@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { millraceLog } from '#demo/history/millraceLog.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
+import { openOneClub } from '#server/oneClub.ts';
 import { serve } from '#server/serve.ts';
-import { openClubStore } from '#store/openClubStore.ts';
 
 const TODAY = '2026-11-25';
 const SETS = 12;
@@ -19,7 +19,7 @@ const STEPS_MS = 20;
  */
 export async function run(): Promise<void> {
   const folder = await mkdtemp(join(tmpdir(), 'bench-'));
-  const store = await openClubStore(join(folder, 'club.sqlite'));
+  const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'the bench' });
   const club = millraceClub(TODAY);
   await store.importRecords(club, { sets: millraceLog(club, TODAY) });
   const { lifterId, lift, count } = longest(await store.loggedSets());

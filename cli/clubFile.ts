@@ -1,6 +1,8 @@
 import { existsSync, mkdirSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { Option } from 'commander';
+import type { Who } from '#contract/changes/who.ts';
+import type { OneClub } from '#server/oneClub.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { CliError } from './CliError.ts';
 import { projectRoot } from './projectRoot.ts';
@@ -13,26 +15,26 @@ export function clubOption(): Option {
 }
 
 /** Opens a club that is there; a mistyped name must not found a new one. */
-export async function openExistingClub(file: string): Promise<ClubStore> {
+export async function openExistingClub(file: string): Promise<OneClub> {
   if (!existsSync(file)) {
     throw new CliError(`There is no club in ${resolve(file)}. "rackwright serve --club ${file}" founds one.`);
   }
   return openClub(file);
 }
 
-/** Opens the club in `file`; founds it where there is none. */
-export async function openClub(file: string): Promise<ClubStore> {
-  const { openClubStore } = await import('#store/openClubStore.ts');
+/** Opens the club in `file`; founds it where there is none. Changes bear the name of `who`. */
+export async function openClub(file: string, who = terminal): Promise<OneClub> {
+  const { openOneClub } = await import('#server/oneClub.ts');
   try {
     mkdirSync(dirname(resolve(file)), { recursive: true });
-    return await openClubStore(file);
+    return await openOneClub(file, who);
   } catch (error) {
     throw new CliError(`${resolve(file)} cannot be opened as a club: ${whyNot(error)}`);
   }
 }
 
 /** Opens the club in `file` to try something against it; where there is none, an empty one in memory: a try founds nothing. */
-export async function openClubToTry(file: string): Promise<ClubStore> {
+export async function openClubToTry(file: string): Promise<OneClub> {
   return openClub(existsSync(file) ? file : ':memory:');
 }
 
@@ -48,6 +50,9 @@ export async function withClub<Result>(
     await store.close();
   }
 }
+
+/** Who changes a club by a command. */
+const terminal: Who = { name: 'a command in the terminal' };
 
 /** What the disk or the database said, in a coach's words where it is one of the usual troubles. */
 function whyNot(error: unknown): string {

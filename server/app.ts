@@ -5,6 +5,8 @@ import type { ClubStore } from '#store/ClubStore.ts';
 import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
+import { standing } from './guard/standing.ts';
+import { unchanged } from './guard/unchanged.ts';
 import { type Backtester, backtester } from './jobs/backtester.ts';
 import type { PlanByLog, SolveDay } from './jobs/daySolver.ts';
 import type { EstimateLift } from './jobs/estimateThreads.ts';
@@ -70,6 +72,8 @@ export function createApp({
     .use(sameOrigin)
     .use('/api/*', bodyLimit({ maxSize: maxBodyBytes, onError: tooLarge }))
     .use('/api/*', noStore)
+    .use('/api/*', standing(store))
+    .use('/api/*', unchanged)
     .on('POST', ['/api/archive', '/api/sets/import'], after(onFilled))
     .route('/api', clubRoutes(store, estimator))
     .route('/api', recordRoutes(store))

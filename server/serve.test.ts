@@ -5,10 +5,10 @@ import { expect, onTestFinished, test, vi } from 'vitest';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { solveDay as solveHere } from '#reckon/day/solveDay.ts';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
-import { openClubStore } from '#store/openClubStore.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
 import { daySolver } from './jobs/daySolver.ts';
+import { openOneClub } from './oneClub.ts';
 import { serve } from './serve.ts';
 import { testApp } from './tests/testApp.ts';
 
@@ -68,7 +68,7 @@ test('a listener hears each change, and after a broken line what it has missed',
 test('a listener hears what another program writes to the same file', async () => {
   const { url, store } = await served();
   const events = await openEvents(url);
-  const other = await openClubStore(store.path);
+  const other = await openOneClub(store.path, { name: 'a test' });
   await other.create('bar', { label: 'a', massKg: 20 });
   await other.close();
   expect(await events.changes(1)).toEqual([1]);

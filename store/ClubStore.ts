@@ -1,5 +1,7 @@
 import type { FormerRecord } from '#contract/archive/formerRecord.ts';
 import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
+import type { ClubChanges, ClubState, Standing } from '#contract/changes/clubState.ts';
+import type { Who } from '#contract/changes/who.ts';
 import type { BandReps } from '#contract/log/BandReps.ts';
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
@@ -24,10 +26,15 @@ export interface Correction {
   set: Given | null;
 }
 
-/** All that one club keeps. Every write is on the disk when its promise resolves; a refused one throws `Refusal`. */
+/**
+ * All that one club keeps, opened for one person. Every write is on the disk when its promise resolves, and bears their name; a
+ * refused one throws `Refusal`.
+ */
 export interface ClubStore {
-  /** The file that is open. */
+  /** The file that is open, or beside which files about it are kept. */
   readonly path: string;
+  readonly clubId: string;
+  readonly who: Who;
 
   list<K extends KindName>(kind: K): Promise<RecordOf<K>[]>;
   get<K extends KindName>(kind: K, id: string): Promise<RecordOf<K> | null>;
@@ -41,8 +48,10 @@ export interface ClubStore {
 
   /** Today's date by the club's clock. */
   today(): Promise<string>;
-  /** The whole club in memory, and the number of the last change in it. */
-  records(): Promise<{ records: ClubRecords; seq: number }>;
+  /** The whole club in memory, and the last change in it. */
+  records(): Promise<ClubState>;
+  /** What was done after a change that the reader stands at; the whole club where that does not tell. */
+  since(known: Standing): Promise<ClubChanges | ClubState>;
   /** Replaces everything by these records; all of them or nothing. The log of changes goes on. */
   importRecords(
     records: ClubRecords,
@@ -78,6 +87,4 @@ export interface ClubStore {
   prescription(dayId: string, number: number): Promise<Prescription | null>;
   /** Everything that an archive holds, as it stood at one moment. */
   snapshot(): Promise<ArchiveContent>;
-
-  close(): Promise<void>;
 }

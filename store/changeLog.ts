@@ -1,6 +1,9 @@
 import type { Kysely } from 'kysely';
+import type { Standing } from '#contract/changes/clubState.ts';
+import type { Who } from '#contract/changes/who.ts';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import type { ChangeRow, Tables } from './schema.ts';
+import type { Writer } from './Writer.ts';
 
 /** What a change did to one record: null before is a new one, null after a removed one. */
 export interface ChangeEntry<K extends KindName = KindName> {
@@ -16,50 +19,70 @@ export interface SetsChange {
   struck: string[];
 }
 
-/**
- * One step of the club's history. A change without entries and sets says that all was replaced, a day was solved, or nothing
- * differed.
- */
+/** One step of the club's history. One that touches no record and no set says that a day was solved, or nothing differed. */
 export interface Change {
   /** Counts 1, 2, 3 ... within the club. */
   seq: number;
   /** Instant, ISO 8601 in UTC. */
   madeAt: string;
+  /** Null: made before changes knew. */
+  who: Who | null;
   undoes: number | null;
+  /** All that the club had was replaced. An older change that names nothing is taken for one that did. */
+  replaced: boolean;
   entries: ChangeEntry[];
   sets: SetsChange | null;
 }
 
+/** What a new change did; what is left out it did not do. */
+export type Done = Partial<Pick<Change, 'undoes' | 'replaced' | 'entries' | 'sets'>>;
+
 /** Writes the next change at the end of the club's log. */
 export async function appendChange(
   db: Kysely<Tables>,
-  clubId: string,
-  entries: ChangeEntry[],
-  undoes: number | null = null,
-  sets: SetsChange | null = null,
+  { clubId, who }: Writer,
+  done: Done = {},
 ): Promise<Change> {
-  const change = {
+  const change: Change = {
     seq: (await latestSeq(db, clubId)) + 1,
     madeAt: new Date().toISOString(),
-    undoes,
-    entries,
-    sets,
+    who,
+    undoes: null,
+    replaced: false,
+    entries: [],
+    sets: null,
+    ...done,
   };
+  const { entries, sets, replaced, ...rest } = change;
   await db
     .insertInto('change')
-    .values({ ...change, clubId, entries: JSON.stringify(entries), sets: sets && JSON.stringify(sets) })
+    .values({
+      ...rest,
+      clubId,
+      who: JSON.stringify(who),
+      replaced: Number(replaced),
+      entries: JSON.stringify(entries),
+      sets: sets && JSON.stringify(sets),
+    })
     .execute();
   return change;
 }
 
-/** Number of the club's last change; 0 before the first. */
-export async function latestSeq(db: Kysely<Tables>, clubId: string): Promise<number> {
+/** The club's last change. */
+export async function latestStanding(db: Kysely<Tables>, clubId: string): Promise<Standing> {
   const row = await db
     .selectFrom('change')
-    .select((eb) => eb.fn.max('seq').as('seq'))
+    .select(['seq', 'madeAt'])
     .where('clubId', '=', clubId)
+    .orderBy('seq', 'desc')
+    .limit(1)
     .executeTakeFirst();
-  return row?.seq ?? 0;
+  return row ?? { seq: 0, madeAt: null };
+}
+
+/** Number of the club's last change; 0 before the first. */
+export async function latestSeq(db: Kysely<Tables>, clubId: string): Promise<number> {
+  return (await latestStanding(db, clubId)).seq;
 }
 
 /** The changes after a number, oldest first: what a client that knows that number has missed. */
@@ -84,11 +107,13 @@ export async function changeAt(db: Kysely<Tables>, clubId: string, seq: number):
   return row ? toChange(row) : null;
 }
 
-function toChange({ seq, madeAt, undoes, entries, sets }: ChangeRow): Change {
+function toChange({ seq, madeAt, who, undoes, replaced, entries, sets }: ChangeRow): Change {
   return {
     seq,
     madeAt,
+    who: who === null ? null : (JSON.parse(who) as Who),
     undoes,
+    replaced: replaced === 1,
     entries: JSON.parse(entries) as ChangeEntry[],
     sets: sets === null ? null : toSetsChange(JSON.parse(sets) as SetsChange | FormerSetsChange),
   };

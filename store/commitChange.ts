@@ -5,6 +5,7 @@ import { checkClubStays, checkFaults, checkShape, checkUnused } from './checks.t
 import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
 import type { Tables } from './schema.ts';
+import type { Writer } from './Writer.ts';
 
 /** What one record is to become: its new content, or null when it goes. */
 export interface Edit<K extends KindName = KindName> {
@@ -20,15 +21,16 @@ export interface Edit<K extends KindName = KindName> {
  */
 export async function commitChange(
   db: Kysely<Tables>,
-  clubId: string,
+  writer: Writer,
   edits: Edit[],
   undoes: number | null = null,
 ): Promise<Change> {
+  const { clubId } = writer;
   const entries = (await entriesOf(db, clubId, edits)).filter(differs);
   entries.forEach(checkClubStays);
   // An undo brings back what was there, whatever its date.
   await checkFaults(db, clubId, entries, undoes === null ? await clubToday(db, clubId) : null);
-  const change = await appendChange(db, clubId, entries, undoes);
+  const change = await appendChange(db, writer, { entries, undoes });
   // First all that was there goes, then all that is to be comes: two records may swap their labels.
   for (const { kind, id, before } of entries) {
     if (before) await kindTable(db, clubId, kind).markRemoved(id, change.seq);

@@ -10,6 +10,7 @@ import { Refusal } from './Refusal.ts';
 import { readSet } from './readSets.ts';
 import type { Tables } from './schema.ts';
 import { turnSets } from './strikeSets.ts';
+import type { Writer } from './Writer.ts';
 
 /**
  * Strikes mistaken sets and puts corrected ones in their place, all as one change. Without an order a set takes that of the
@@ -18,9 +19,10 @@ import { turnSets } from './strikeSets.ts';
  */
 export async function correctSets(
   db: Kysely<Tables>,
-  clubId: string,
+  writer: Writer,
   corrections: readonly Correction[],
 ): Promise<{ sets: LoggedSet[]; seq: number }> {
+  const { clubId } = writer;
   const sets: LoggedSet[] = [];
   const struck = new Set<string>();
   for (const { id, set } of corrections) {
@@ -34,7 +36,7 @@ export async function correctSets(
     if (set !== null) sets.push(await addInPlace(db, clubId, mistaken, set));
   }
   const counts = sets.map(({ id }) => id);
-  const { seq } = await turnSets(db, clubId, { counts, struck: [...struck] });
+  const { seq } = await turnSets(db, writer, { counts, struck: [...struck] });
   return { sets, seq };
 }
 

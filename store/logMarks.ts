@@ -1,4 +1,4 @@
-import { type Kysely, sql } from 'kysely';
+import type { Kysely } from 'kysely';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Tables } from './schema.ts';
 
@@ -16,19 +16,38 @@ export interface LogMark {
 export const emptyLog: LogMark = { mark: '', strikes: '0 ', sets: 0 };
 
 /**
- * A short mark of a lifter's log in each lift that it knows. A set never changes otherwise but with the whole club; the
- * sums tell one club's sets from another's.
+ * A short mark of a lifter's log in each lift that it knows. A set never changes otherwise but with the whole club, so the number of
+ * the change that last replaced the club tells the rest.
  */
 export async function logMarks(
   db: Kysely<Tables>,
   clubId: string,
   lifterId: string,
 ): Promise<Map<Lift, LogMark>> {
-  const { rows } = await sql<LogMark & { lift: Lift }>`
-    select "lift", count(*) as "sets", count("struckAt") || ' ' || ifnull(max("struckAt"), '') as "strikes",
-      count(*) || ' ' || count("struckAt") || ' ' || max("loggedAt") || ' ' || ifnull(max("struckAt"), '') || ' ' ||
-      sum("order") || ' ' || sum("reps") || ' ' || sum("made") || ' ' || total(length("setup")) || ' ' ||
-      total("setup" ->> '$.barKg') || ' ' || total("bodyMassKg") || ' ' || total("repsInReserve") as "mark"
-    from "loggedSet" where "clubId" = ${clubId} and "lifterId" = ${lifterId} group by "lift"`.execute(db);
-  return new Map(rows.map(({ lift, ...mark }) => [lift, mark]));
+  const replaced = await db
+    .selectFrom('change')
+    .select((eb) => eb.fn.max('seq').as('seq'))
+    .where('clubId', '=', clubId)
+    .where('replaced', '=', 1)
+    .executeTakeFirst();
+  const rows = await db
+    .selectFrom('loggedSet')
+    .select((eb) => [
+      'lift',
+      eb.fn.countAll().as('sets'),
+      eb.fn.count('struckAt').as('struck'),
+      eb.fn.max('struckAt').as('lastStruckAt'),
+      eb.fn.max('loggedAt').as('lastLoggedAt'),
+    ])
+    .where('clubId', '=', clubId)
+    .where('lifterId', '=', lifterId)
+    .groupBy('lift')
+    .execute();
+  return new Map(
+    rows.map(({ lift, sets, struck, lastStruckAt, lastLoggedAt }) => {
+      const strikes = `${struck} ${lastStruckAt ?? ''}`;
+      const mark = [replaced?.seq ?? 0, sets, strikes, lastLoggedAt].join(' ');
+      return [lift, { mark, strikes, sets: Number(sets) }];
+    }),
+  );
 }

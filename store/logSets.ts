@@ -14,6 +14,7 @@ import { Refusal } from './Refusal.ts';
 import { setFields } from './readSets.ts';
 import { cellsOf } from './rows.ts';
 import type { LoggedSetRow, Tables } from './schema.ts';
+import type { Writer } from './Writer.ts';
 
 /** Sets as their shape reads them, defaults filled in; refused with the first field that is wrong. */
 export function checkSets(given: readonly Given[]): GivenSet[] {
@@ -23,9 +24,10 @@ export function checkSets(given: readonly Given[]): GivenSet[] {
 /** Adds sets at the end of the log, all of them as one change or none. To be called within a transaction. */
 export async function logSets(
   db: Kysely<Tables>,
-  clubId: string,
+  writer: Writer,
   given: readonly GivenSet[],
 ): Promise<{ sets: LoggedSet[]; seq: number }> {
+  const { clubId } = writer;
   const named = given.flatMap((set, i) =>
     namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
   );
@@ -33,7 +35,8 @@ export async function logSets(
   const today = await clubToday(db, clubId);
   given.forEach(({ doneOn }, i) => checkDone(`sets[${i}].doneOn`, doneOn, today));
   const sets = await addSets(db, clubId, given);
-  const { seq } = await appendChange(db, clubId, [], null, { counts: sets.map(({ id }) => id), struck: [] });
+  const counts = sets.map(({ id }) => id);
+  const { seq } = await appendChange(db, writer, { sets: { counts, struck: [] } });
   return { sets, seq };
 }
 

@@ -6,6 +6,7 @@ import { up as log } from './migrations/0004-log.ts';
 import { up as bounds } from './migrations/0005-bounds.ts';
 import { up as strengthChance } from './migrations/0006-strength-chance.ts';
 import { up as barChecked } from './migrations/0007-bar-checked.ts';
+import { up as who } from './migrations/0008-who.ts';
 import { up as restriction } from './migrations/0009-restriction.ts';
 import type { Tables } from './schema.ts';
 
@@ -18,6 +19,7 @@ export const migrations: Record<string, Migration> = {
   '0005-bounds': { up: bounds },
   '0006-strength-chance': { up: strengthChance },
   '0007-bar-checked': { up: barChecked },
+  '0008-who': { up: who },
   '0009-restriction': { up: restriction },
 };
 

@@ -1,4 +1,4 @@
-import { type Kysely, sql } from 'kysely';
+import type { Kysely } from 'kysely';
 import { type FormerRecord, formerKinds } from '#contract/archive/formerRecord.ts';
 import type { BandReps } from '#contract/log/BandReps.ts';
 import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
@@ -62,12 +62,29 @@ export async function archivedSets(db: Kysely<Tables>, clubId: string): Promise<
 
 /** A missed rep stretched the bands too. */
 export async function bandReps(db: Kysely<Tables>, clubId: string): Promise<BandReps[]> {
-  const { rows } = await sql<BandReps>`
-    select json_extract(hung.value, '$.bandPairId') as "bandPairId", "doneOn", sum("made" + ("made" < "reps")) as "reps"
-    from "loggedSet", json_each("loggedSet"."setup", '$.bands') as hung
-    where "clubId" = ${clubId} and "struckAt" is null
-    group by 1, 2 order by 1, 2`.execute(db);
-  return rows;
+  const rows = await db
+    .selectFrom('loggedSet')
+    .select((eb) => [
+      'doneOn',
+      'setup',
+      eb.fn.sum('made').as('made'),
+      eb.fn.sum(eb.case().when('made', '<', eb.ref('reps')).then(1).else(0).end()).as('missed'),
+    ])
+    .where('clubId', '=', clubId)
+    .where('struckAt', 'is', null)
+    .where('setup', 'like', '%"bandPairId"%')
+    .groupBy(['doneOn', 'setup'])
+    .execute();
+  const parse = sharedParse();
+  const byPairAndDay = new Map<string, BandReps>();
+  for (const { doneOn, setup, made, missed } of rows) {
+    for (const { bandPairId } of (parse(setup) as LoggedSet['setup']).bands) {
+      const key = `${bandPairId} ${doneOn}`;
+      const before = byPairAndDay.get(key)?.reps ?? 0;
+      byPairAndDay.set(key, { bandPairId, doneOn, reps: before + Number(made) + Number(missed) });
+    }
+  }
+  return [...byPairAndDay].toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([, reps]) => reps);
 }
 
 /** Removed gear that sets name in their setups, and removed gear that this in turn names: of a hookup its rack, of a rack its bar. */

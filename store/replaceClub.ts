@@ -11,13 +11,15 @@ import { checkThere, putSets } from './logSets.ts';
 import { putPrescription } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
 import type { Tables } from './schema.ts';
+import type { Writer } from './Writer.ts';
 
 /** Replaces all that a club has. To be called within a transaction, so that a refusal leaves everything as it was. */
 export async function replaceClub(
   db: Kysely<Tables>,
-  clubId: string,
+  writer: Writer,
   { records, prescriptions, sets, former }: ArchiveContent,
 ): Promise<{ seq: number }> {
+  const { clubId } = writer;
   const entries = kindNames.flatMap((kind) =>
     records[kind].map((record): ChangeEntry => {
       return { kind, id: record.id, before: null, after: checkShape(kind, record) };
@@ -46,7 +48,7 @@ export async function replaceClub(
     }
     await putPrescription(db, clubId, prescription);
   }
-  const change = await appendChange(db, clubId, []);
+  const change = await appendChange(db, writer, { replaced: true });
   await putLog(db, clubId, sets, former, change.seq);
   return change;
 }

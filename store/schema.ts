@@ -28,6 +28,10 @@ export interface ChangeRow {
   entries: string;
   /** What it did to the log of sets, as JSON text; null where it left the log alone. */
   sets: string | null;
+  /** As JSON text; null where it was made before anybody was asked. */
+  who: string | null;
+  /** Whether it put another club in the place of all that was there. */
+  replaced: number;
 }
 
 /** What was solved for a day; appended, never changed. */

@@ -1,54 +1,60 @@
 import type { Kysely } from 'kysely';
+import { byWhomSince } from './byWhomSince.ts';
 import { appendChange, type Change, type SetsChange } from './changeLog.ts';
 import { Refusal } from './Refusal.ts';
 import type { Tables } from './schema.ts';
+import type { Writer } from './Writer.ts';
 
 /** Strikes a set or restores it; refused where it is so already. To be called within a transaction. */
 export async function markSet(
   db: Kysely<Tables>,
-  clubId: string,
+  writer: Writer,
   id: string,
   did: 'struck' | 'restored',
 ): Promise<Change> {
-  const [set] = await marksOf(db, clubId, [id]);
+  const [set] = await marksOf(db, writer.clubId, [id]);
   if (!set) throw new Refusal('missing', 'id', `The log has no set with the id "${id}".`);
   if ((set.struckAt !== null) === (did === 'struck')) {
     const sentence = did === 'struck' ? 'This set is struck already.' : 'This set is not struck; it counts.';
     throw new Refusal('conflict', 'id', sentence);
   }
-  return turnSets(db, clubId, did === 'struck' ? { counts: [], struck: [id] } : { counts: [id], struck: [] });
+  return turnSets(db, writer, did === 'struck' ? { counts: [], struck: [id] } : { counts: [id], struck: [] });
 }
 
 /** Takes back what a change did to the log: what counts since then is struck, what it struck counts again. */
 export async function undoSets(
   db: Kysely<Tables>,
-  clubId: string,
+  writer: Writer,
   seq: number,
   { counts, struck }: SetsChange,
 ): Promise<Change> {
-  const counting = await marksOf(db, clubId, counts);
-  const stricken = await marksOf(db, clubId, struck);
+  const counting = await marksOf(db, writer.clubId, counts);
+  const stricken = await marksOf(db, writer.clubId, struck);
   const asLeft = [
     ...counting.filter(({ struckAt }) => struckAt === null),
     ...stricken.filter(({ struckAt }) => struckAt !== null),
   ];
   if (asLeft.length < counts.length + struck.length) {
-    const sentence = 'This cannot be undone: a set that it touched was struck or restored since.';
+    const touched = new Set([...counts, ...struck]);
+    const by = await byWhomSince(db, writer.clubId, seq, ({ sets }) =>
+      [...(sets?.counts ?? []), ...(sets?.struck ?? [])].some((id) => touched.has(id)),
+    );
+    const sentence = `This cannot be undone: a set that it touched was struck or restored since${by}.`;
     throw new Refusal('conflict', 'seq', sentence);
   }
-  return turnSets(db, clubId, { counts: struck, struck: counts }, seq);
+  return turnSets(db, writer, { counts: struck, struck: counts }, seq);
 }
 
 /** Lets sets count and strikes others, as one change. To be called within a transaction. */
 export async function turnSets(
   db: Kysely<Tables>,
-  clubId: string,
-  change: SetsChange,
+  writer: Writer,
+  sets: SetsChange,
   undoes: number | null = null,
 ): Promise<Change> {
-  const appended = await appendChange(db, clubId, [], undoes, change);
-  await mark(db, clubId, change.counts, null);
-  await mark(db, clubId, change.struck, appended.madeAt);
+  const appended = await appendChange(db, writer, { sets, undoes });
+  await mark(db, writer.clubId, sets.counts, null);
+  await mark(db, writer.clubId, sets.struck, appended.madeAt);
   return appended;
 }
 

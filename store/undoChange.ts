@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { recordName } from '#contract/records/recordName.ts';
+import { byWhomSince } from './byWhomSince.ts';
 import { type Change, changeAt } from './changeLog.ts';
 import { checkShape } from './checks.ts';
 import { commitChange } from './commitChange.ts';
@@ -7,12 +8,14 @@ import { kindTable } from './kindTable.ts';
 import { Refusal } from './Refusal.ts';
 import type { Tables } from './schema.ts';
 import { undoSets } from './strikeSets.ts';
+import type { Writer } from './Writer.ts';
 
 /** Takes a change back by writing its opposite. Every record that it touched must still be as it left it. */
-export async function undoChange(db: Kysely<Tables>, clubId: string, seq: number): Promise<Change> {
+export async function undoChange(db: Kysely<Tables>, writer: Writer, seq: number): Promise<Change> {
+  const { clubId } = writer;
   const change = await changeAt(db, clubId, seq);
   if (!change) throw new Refusal('missing', 'seq', `There is no change number ${seq} to undo.`);
-  if (change.sets) return undoSets(db, clubId, seq, change.sets);
+  if (change.sets) return undoSets(db, writer, seq, change.sets);
   if (change.entries.length === 0) {
     throw new Refusal('conflict', 'seq', `Change number ${seq} touched no record; there is nothing to undo.`);
   }
@@ -23,8 +26,11 @@ export async function undoChange(db: Kysely<Tables>, clubId: string, seq: number
     const left = after && checkShape(kind, after);
     if (JSON.stringify(now) === JSON.stringify(left) || !touched) continue;
     const name = recordName(kind, touched);
-    throw new Refusal('conflict', 'seq', `This cannot be undone: the ${name} was changed again since.`);
+    const by = await byWhomSince(db, clubId, seq, ({ entries }) =>
+      entries.some((one) => one.kind === kind && one.id === id),
+    );
+    throw new Refusal('conflict', 'seq', `This cannot be undone: the ${name} was changed again since${by}.`);
   }
   const edits = change.entries.map(({ kind, id, before }) => ({ kind, id, after: before }));
-  return commitChange(db, clubId, edits, seq);
+  return commitChange(db, writer, edits, seq);
 }

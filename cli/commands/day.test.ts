@@ -6,7 +6,7 @@ import { parseTable } from '#contract/csv/parseTable.ts';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
-import { openClubStore } from '#store/openClubStore.ts';
+import { openOneClub } from '#server/oneClub.ts';
 import { runCli } from '../runCli.ts';
 
 const records = millraceClub('2026-11-25');
@@ -28,7 +28,7 @@ function placesOf({ groups }: RecordOf<'day'>) {
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'rackwright-day-'));
-  const store = await openClubStore(join(folder, 'club.sqlite'));
+  const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'a test' });
   await store.importRecords(records);
   await store.close();
 });
@@ -81,7 +81,7 @@ describe('rackwright day', () => {
     // Their clocks are 25 hours apart by the time zone database (+14 and -11), so that it is never the same day in both.
     for (const timeZone of ['Pacific/Kiritimati', 'Pacific/Pago_Pago']) {
       const file = join(folder, `${timeZone.slice(8)}.sqlite`);
-      const store = await openClubStore(file);
+      const store = await openOneClub(file, { name: 'a test' });
       const club = records.club.map((one) => ({ ...one, timeZone }));
       await store.importRecords({ ...records, club, day: [{ ...day, date: '1999-01-01' }] });
       await store.close();

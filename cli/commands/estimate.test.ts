@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { strengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import { openClubStore } from '#store/openClubStore.ts';
+import { openOneClub } from '#server/oneClub.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
 import { runCli } from '../runCli.ts';
@@ -13,7 +13,7 @@ const estimate = (...args: string[]) => runCli(['estimate', '--club', join(folde
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'rackwright-estimate-'));
-  const store = await openClubStore(join(folder, 'club.sqlite'));
+  const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'a test' });
   await store.importRecords(smallClub());
   const setup = { rackId: null, start: { way: 'free', heightM: null }, barKg: 90, bands: [], chains: [] };
   await store.logSets([squatSet({ lift: 'deadlift', setup })]);
@@ -53,7 +53,7 @@ describe('rackwright estimate', () => {
     // Their clocks are 25 hours apart by the time zone database (+14 and -11), so that it is never the same day in both.
     for (const timeZone of ['Pacific/Kiritimati', 'Pacific/Pago_Pago']) {
       const file = join(folder, `${timeZone.slice(8)}.sqlite`);
-      const store = await openClubStore(file);
+      const store = await openOneClub(file, { name: 'a test' });
       const records = smallClub();
       const club = records.club.map((one) => ({ ...one, timeZone }));
       await store.importRecords({ ...records, club, best: [] });

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { Command, InvalidArgumentError } from 'commander';
+import type { Who } from '#contract/changes/who.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { buildScreensWhenStale } from '../buildScreens.ts';
 import { clubOption, openClub } from '../clubFile.ts';
@@ -25,7 +26,7 @@ export function serveCommand(): Command {
 async function serveClub({ club, port, demo = false }: ServeOptions): Promise<void> {
   await buildScreensWhenStale(say);
   const isNew = !existsSync(club);
-  const store = await openClub(club);
+  const store = await openClub(club, coach);
   if (isNew && demo) await fillWithDemo(store);
   const { serve } = await import('#server/serve.ts');
   const served = await serve({ store, port });
@@ -44,6 +45,9 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
   };
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop());
 }
+
+/** Whoever sits at a screen: it asks nobody for a name. */
+const coach: Who = { name: 'the coach at this computer' };
 
 async function fillWithDemo(store: ClubStore): Promise<void> {
   const { millraceClub } = await import('#demo/millraceClub.ts');

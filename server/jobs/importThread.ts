@@ -10,8 +10,8 @@ import { lazyThreads } from './lazyThreads.ts';
 export function importThread(): { importLog: ImportLog; close: () => Promise<void> } {
   const thread = lazyThreads(worker, keepWarmMs);
   return {
-    async importLog({ path }, asked) {
-      const answer = await thread.run<Answer>({ path, asked });
+    async importLog({ path, clubId, who }, asked) {
+      const answer = await thread.run<Answer>({ path, clubId, who, asked });
       if ('imported' in answer) return answer.imported;
       const { reason, field, message } = answer.refused;
       throw new Refusal(reason, field, message);

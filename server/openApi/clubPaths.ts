@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { archiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
+import { clubChanges, clubState } from '#contract/changes/clubState.ts';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import { prescription } from '#contract/records/prescription.ts';
 import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
@@ -8,6 +9,7 @@ import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './ans
 /** The routes that are about the club as a whole, and about its days. */
 export function clubPaths() {
   const archive = z.toJSONSchema(archiveShape, { io: 'output' });
+  const club = z.toJSONSchema(clubState, { io: 'output' });
   const solvedDay = z.toJSONSchema(prescription.extend({ document: dayPlan }), { io: 'output' });
   const solved = answer('What was solved', solvedDay);
   return {
@@ -17,7 +19,28 @@ export function clubPaths() {
         summary: 'Every record of the club in one document',
         tags: ['club'],
         responses: {
-          200: answer('The club', object({ records: archive.properties?.['records'], seq: seqSchema })),
+          200: answer('The club', club),
+        },
+      },
+    },
+    '/api/club/changes': {
+      get: {
+        operationId: 'club.changes',
+        summary:
+          'Records put and removed after the change that an earlier answer stood at; every record where that does not tell: the change is none of this club, the club was replaced since, or very much was done',
+        tags: ['club'],
+        parameters: [
+          { ...standingAt('after', seqSchema), description: '"seq" of the earlier answer' },
+          {
+            ...standingAt('madeAt', { type: 'string', format: 'date-time' }),
+            description: '"madeAt" of the earlier answer: another history may have the same numbers',
+          },
+        ],
+        responses: {
+          200: answer('What was done since, or the club', {
+            anyOf: [z.toJSONSchema(clubChanges, { io: 'output' }), club],
+          }),
+          400: refusal('after is no number of a change, or madeAt no instant'),
         },
       },
     },
@@ -172,6 +195,10 @@ export function clubPaths() {
 function archiveTried() {
   const look = z.toJSONSchema(archiveLook, { io: 'output' });
   return object({ dryRun: { const: true }, archive: look, here: look });
+}
+
+function standingAt(name: string, schema: object) {
+  return { name, in: 'query', required: true, schema };
 }
 
 const ids = { type: 'array', items: { type: 'string' } };

@@ -15,7 +15,7 @@ export function openApiDocument() {
       title: 'Rackwright',
       version: '1',
       description:
-        'What one club keeps, and the calculations of its training days. All quantities SI, the unit in the field name. A field of a query that an address does not take is refused with 400.',
+        'What one club keeps, and the calculations of its training days. All quantities SI, the unit in the field name. A field of a query that an address does not take is refused with 400. The answer to a GET holds all changes up to the number in its header Club-Change, and perhaps later ones; it bears an ETag, and with If-None-Match it is not sent again where it is the same (304).',
     },
     paths: {
       ...recordPaths(),

@@ -4,9 +4,9 @@ import { type ArchiveProblem, readArchive } from '#contract/archive/readArchive.
 import { errorBody } from '#server/guard/errors.ts';
 import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
+import { openOneClub } from '#server/oneClub.ts';
 import { exportArchive, restoreArchive } from '#store/archive.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
-import { openClubStore } from '#store/openClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** The whole club as one file, out and in; a dry run says what a file holds, what is here now, and what is wrong in the file. */
@@ -27,7 +27,7 @@ export function archiveRoutes(store: ClubStore) {
       }
       const text = await readText(c, 'application/json');
       if (!dryRun) return c.json(await restoreArchive(store, text));
-      const tried = await tryArchive(text);
+      const tried = await tryArchive(store, text);
       if ('look' in tried) {
         return c.json({ dryRun: true, archive: tried.look, here: lookAt(await store.snapshot()) });
       }
@@ -37,11 +37,11 @@ export function archiveRoutes(store: ClubStore) {
 }
 
 /** Takes the archive into a club in memory, so that everything is asked of it that would be asked of it here. */
-async function tryArchive(text: string) {
+async function tryArchive(store: ClubStore, text: string) {
   const read = readArchive(text);
   if ('problems' in read) return read;
   const { records, ...rest } = read.content;
-  const trial = await openClubStore(':memory:');
+  const trial = await openOneClub(':memory:', store.who);
   try {
     await trial.importRecords(records, rest);
     return { look: lookAt(read.content) };

@@ -1,13 +1,18 @@
 import { Hono } from 'hono';
 import { type SSEStreamingApi, streamSSE } from 'hono/streaming';
+import { z } from 'zod';
 import { noQuery, numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
-/** The whole club in one document, and the news of each change to it and of better estimates. */
+/** The whole club in one document or what was done since a change, and the news of each change to it and of better estimates. */
 export function clubRoutes(store: ClubStore, estimator: StrengthEstimator) {
   return new Hono()
     .get('/club', noQuery, async (c) => c.json(await store.records()))
+    .get('/club/changes', async (c) => {
+      const { after, madeAt } = readQuery(c, { after: changeNumber, madeAt: z.iso.datetime() });
+      return c.json(await store.since({ seq: after, madeAt }));
+    })
     .get('/events', async (c) => {
       const asked = readQuery(c, { after: changeNumber.optional() });
       const seen = c.req.header('last-event-id') ?? '';

@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { clubChanges, clubState } from '#contract/changes/clubState.ts';
+import { withChanges } from '#contract/changes/withChanges.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 
@@ -23,11 +25,50 @@ test('a record is added, read, replaced, removed and brought back', async () => 
 });
 
 test('the whole club comes in one document with the number of its last change', async () => {
-  const { ask } = await testApp(smallClub());
-  expect(await ask('GET', '/api/club')).toEqual({ status: 200, json: { records: smallClub(), seq: 1 } });
+  const { ask, store } = await testApp(smallClub());
+  const [last] = await store.changesAfter(0);
+  expect(await ask('GET', '/api/club')).toEqual({
+    status: 200,
+    json: { records: smallClub(), seq: 1, madeAt: last!.madeAt },
+  });
+});
+
+test('who knows the club asks for what was done since, and gets the whole again when it was replaced', async () => {
+  const { ask, store } = await testApp(smallClub());
+  const known = (await ask('GET', '/api/club')).json;
+  const path = `/api/club/changes?after=${known.seq}&madeAt=${known.madeAt}`;
+  const added = await ask('POST', '/api/records/bodyMass', {
+    lifterId: 'lifter-1',
+    takenOn: '2026-11-20',
+    massKg: 52,
+  });
+  await ask('DELETE', '/api/records/best/best-1');
+  const { json, status } = await ask('GET', path);
+  expect(status).toBe(200);
+  expect(clubChanges.parse(json)).toEqual(json);
+  expect(clubState.parse(known)).toEqual(known);
+  expect(json).toMatchObject({
+    seq: known.seq + 2,
+    put: { bodyMass: [added.json.record] },
+    removed: { best: ['best-1'] },
+    log: false,
+    changes: [{ who: { name: 'a test' } }, { who: { name: 'a test' } }],
+  });
+  expect(withChanges(known, json)).toEqual((await ask('GET', '/api/club')).json);
+  await store.importRecords(smallClub());
+  expect((await ask('GET', path)).json).toEqual((await ask('GET', '/api/club')).json);
 });
 
 test.each([
+  ['a change without its instant', 'GET', '/api/club/changes?after=1', undefined, 400, 'madeAt'],
+  [
+    'a change that is no number',
+    'GET',
+    '/api/club/changes?after=x&madeAt=2026-11-25T05:00:00.000Z',
+    undefined,
+    400,
+    'after',
+  ],
   ['a wrong value', 'POST', '/api/records/bar', { label: 'A', massKg: 0 }, 400, 'massKg'],
   ['an unknown field', 'POST', '/api/records/bar', { label: 'A', massKg: 20, size: 1 }, 400, 'size'],
   ['an id of its own', 'POST', '/api/records/bar', { id: 'mine', label: 'A', massKg: 20 }, 400, 'id'],

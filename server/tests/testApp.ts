@@ -3,13 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import { openClubStore } from '#store/openClubStore.ts';
 import { createApp } from '../app.ts';
+import { openOneClub } from '../oneClub.ts';
 
 /** The whole server without a socket, on a club file of its own that goes when the test ends. */
 export async function testApp(records?: ClubRecords) {
   const folder = await mkdtemp(join(tmpdir(), 'club-'));
-  const store = await openClubStore(join(folder, 'club.sqlite'));
+  const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'a test' });
   onTestFinished(async () => {
     await store.close();
     await rm(folder, { recursive: true });

@@ -1,6 +1,6 @@
 import { closeSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
-import Database from 'better-sqlite3';
+import SqliteFile from 'better-sqlite3';
 import {
   CompiledQuery,
   type DatabaseConnection,
@@ -14,21 +14,29 @@ import {
   type TransactionSettings,
 } from 'kysely';
 import type { Tables } from '../schema.ts';
+import type { Database } from './Database.ts';
 
-/** Opens an SQLite file so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. */
-export function openSqlite(path: string): Kysely<Tables> {
+/** Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. */
+export function openSqlite(path: string): Database {
   if (path !== inMemory) {
     mkdirSync(dirname(path), { recursive: true });
     // Bodies and birth dates of people, minors among them: a new file is for its owner's eyes only.
     closeSync(openSync(path, 'a', 0o600));
   }
-  const database = new Database(path);
+  const database = new SqliteFile(path);
   database.pragma('journal_mode = WAL');
   database.pragma('synchronous = FULL');
   database.pragma('foreign_keys = ON');
   // Another process (a terminal command beside the server) may hold the file for a moment.
   database.pragma('busy_timeout = 5000');
-  return new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) });
+  const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) });
+  return {
+    db,
+    path,
+    // One writer at a time in the whole file, whichever club it is.
+    write: (_clubId, work) => db.transaction().execute(work),
+    read: (work) => db.transaction().setAccessMode('read only').execute(work),
+  };
 }
 
 /** SQLite's name for a database without a file. */

@@ -3,8 +3,8 @@ import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
-import { openClubStore } from '../openClubStore.ts';
 import { newClubPath } from './newClubPath.ts';
+import { openClub } from './openClub.ts';
 
 const writer = fileURLToPath(new URL('./writeUntilKilled.mjs', import.meta.url));
 
@@ -30,7 +30,7 @@ test('a process killed while it writes loses no acknowledged record', async () =
   // Two at once, as a server and a command in the terminal.
   const twoAtOnce = await Promise.all([writtenBeforeKill(path, 40), writtenBeforeKill(path, 60)]);
   acknowledged.push(...twoAtOnce.flat());
-  const store = await openClubStore(path);
+  const store = await openClub(path);
   const kept = new Set((await store.list('bar')).map(({ id }) => id));
   expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
   // At most the one record of each life that was on its way when it ended was kept without being acknowledged.
@@ -44,11 +44,11 @@ test('a process killed while it writes loses no acknowledged record', async () =
 
 test('a process killed while it logs sets loses no acknowledged set', async () => {
   const path = newClubPath();
-  const founding = await openClubStore(path);
+  const founding = await openClub(path);
   await founding.create('lifter', { name: 'Ida Quill', category: 'women' });
   await founding.close();
   const acknowledged = await writtenBeforeKill(path, 150, 'sets');
-  const store = await openClubStore(path);
+  const store = await openClub(path);
   const kept = new Set((await store.loggedSets()).map(({ id }) => id));
   expect(acknowledged.filter((id) => !kept.has(id))).toEqual([]);
   expect(await store.latestSeq()).toBe(1 + kept.size);
@@ -57,7 +57,7 @@ test('a process killed while it logs sets loses no acknowledged set', async () =
 
 test('a process killed while it corrects a set leaves exactly one that counts', async () => {
   const path = newClubPath();
-  const founding = await openClubStore(path);
+  const founding = await openClub(path);
   const { record } = await founding.create('lifter', { name: 'Ida Quill', category: 'women' });
   const setup = { start: { way: 'free' }, barKg: 100 };
   const first = { lifterId: record.id, doneOn: '2026-11-25', lift: 'squat', setup, reps: 1, made: 1 };
@@ -65,7 +65,7 @@ test('a process killed while it corrects a set leaves exactly one that counts', 
   await founding.close();
   for (const count of [1, 23, 60]) {
     const acknowledged = await writtenBeforeKill(path, count, 'corrections');
-    const store = await openClubStore(path);
+    const store = await openClub(path);
     const sets = await store.loggedSets();
     expect(sets.filter(({ struckAt }) => struckAt === null)).toHaveLength(1);
     const kept = new Set(sets.map(({ id }) => id));

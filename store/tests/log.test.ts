@@ -1,15 +1,15 @@
-import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { ClubStore, Given } from '../ClubStore.ts';
-import { databases } from './databases.ts';
+import { databases, type TestClub } from './databases.ts';
 import { smallClub } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
 
 describe.each(databases)('the log on $name', ({ open }) => {
   let store: ClubStore;
-  let dispose: () => Promise<void>;
+  let database: TestClub['database'];
+  let dispose: TestClub['dispose'];
   beforeEach(async () => {
-    ({ store, dispose } = await open());
+    ({ store, database, dispose } = await open());
     await store.importRecords(smallClub());
   });
   afterEach(() => dispose());
@@ -140,10 +140,13 @@ describe.each(databases)('the log on $name', ({ open }) => {
   test('undoes what was written before one change could both strike and log', async () => {
     const { sets, seq } = await store.logSets([squatSet()]);
     const ids = sets.map(({ id }) => id);
-    const file = new Database(store.path);
     const formerly = JSON.stringify({ did: 'logged', ids });
-    file.prepare('update "change" set "sets" = ? where "seq" = ?').run(formerly, seq);
-    file.close();
+    await database.db
+      .updateTable('change')
+      .set({ sets: formerly })
+      .where('clubId', '=', store.clubId)
+      .where('seq', '=', seq)
+      .execute();
     const undone = await store.undo(seq);
     expect(undone.sets).toEqual({ counts: [], struck: ids });
     expect((await store.loggedSets())[0]!.struckAt).not.toBeNull();

@@ -7,8 +7,8 @@ import { fieldsOf } from '#contract/records/fields.ts';
 import { loggedSet } from '#contract/records/loggedSet.ts';
 import { migrate, migrations } from '../migrate.ts';
 import { openSqlite } from '../open/sqlite.ts';
-import { openClubStore } from '../openClubStore.ts';
 import { newClubPath } from './newClubPath.ts';
+import { openClub, tester } from './openClub.ts';
 import { smallClub } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
 
@@ -36,14 +36,14 @@ describe('an older club file', () => {
 
   test.each(dumps)('of version %s opens with all it had and takes new records', async (dump) => {
     const path = clubOf(dump);
-    const store = await openClubStore(path);
+    const store = await openClub(path);
     expect((await store.records()).records).toEqual(oldClub);
     await store.addPrescription('day-1', '2026-11-25T05:00:00.000Z', {});
     const { sets } = await store.logSets([squatSet()]);
     const { seq } = await store.remove('scaleReading', 'scale-1');
     await store.undo(seq);
     await store.close();
-    const again = await openClubStore(path);
+    const again = await openClub(path);
     expect((await again.records()).records).toEqual(oldClub);
     expect(await again.latestSeq()).toBe(seq + 1);
     expect(await again.loggedSets()).toEqual(sets);
@@ -51,7 +51,7 @@ describe('an older club file', () => {
   });
 
   test('takes a change back that was made before heights had a bar path, and keeps a path', async () => {
-    const store = await openClubStore(clubOf('0002-history.sql'));
+    const store = await openClub(clubOf('0002-history.sql'));
     const [now] = smallClub().liftHeights;
     // Change 2 made the lockout 1.21 m where it was 1.2 m.
     await store.undo(2);
@@ -59,6 +59,20 @@ describe('an older club file', () => {
     const { id, ...fields } = now!;
     await store.update('liftHeights', id, { ...fields, bottomForwardM: -0.05 });
     expect(await store.list('liftHeights')).toEqual([{ ...now, bottomForwardM: -0.05 }]);
+    await store.close();
+  });
+
+  test('of before changes had a maker says that nobody is known, and that one which names nothing may have replaced all', async () => {
+    const store = await openClub(clubOf('0002-history.sql'));
+    await store.create('bar', { label: 'New', massKg: 20 });
+    const changes = await store.changesAfter(0);
+    // Change 1 took the club in, change 2 made a lockout higher, change 3 solved a day, which cannot be told from the first.
+    expect(changes.map(({ who, replaced }) => [who, replaced])).toEqual([
+      [null, true],
+      [null, false],
+      [null, true],
+      [tester, false],
+    ]);
     await store.close();
   });
 
@@ -70,7 +84,7 @@ describe('an older club file', () => {
       .prepare("update day set groups = json_set(groups, '$[0].bounds', json(?))")
       .run(JSON.stringify(ofGroup));
     old.close();
-    const store = await openClubStore(path);
+    const store = await openClub(path);
     const [day] = await store.list('day');
     expect(day!.groups[0]!.bounds).toEqual({ ...ofGroup, strengthChance: 0.75 });
     await store.close();
@@ -78,24 +92,24 @@ describe('an older club file', () => {
 
   test('of a later version than the program is refused in one sentence', async () => {
     const path = newClubPath();
-    await (await openClubStore(path)).close();
+    await (await openClub(path)).close();
     const file = new Database(path);
     file.prepare("insert into kysely_migration values ('9999-later', '2030-01-01T00:00:00.000Z')").run();
     file.close();
-    await expect(openClubStore(path)).rejects.toThrow('later version');
+    await expect(openClub(path)).rejects.toThrow('later version');
   });
 });
 
 test('a migration that is cut off leaves the file as it was', async () => {
   const path = newClubPath();
-  await (await openClubStore(path)).close();
+  await (await openClub(path)).close();
   const half = {
     async up(db: Kysely<unknown>) {
       await db.schema.createTable('half').addColumn('id', 'text').execute();
       throw new Error('The power went.');
     },
   };
-  const db = openSqlite(path);
+  const { db } = openSqlite(path);
   await expect(migrate(db, { ...migrations, '9999-half': half })).rejects.toThrow('power');
   await db.destroy();
   const file = new Database(path, { readonly: true });
@@ -106,7 +120,7 @@ test('a migration that is cut off leaves the file as it was', async () => {
 describe('the file', () => {
   test('has a column for every field of every kind, and no others', async () => {
     const path = newClubPath();
-    await (await openClubStore(path)).close();
+    await (await openClub(path)).close();
     const file = new Database(path, { readonly: true });
     const columns = (kind: KindName) => file.pragma(`table_info(${kind})`) as { name: string }[];
     for (const kind of kindNames) {
@@ -128,7 +142,7 @@ describe('the file', () => {
 
   test('itself refuses an owner that is not there', async () => {
     const path = newClubPath();
-    await (await openClubStore(path)).close();
+    await (await openClub(path)).close();
     const file = new Database(path);
     file.pragma('foreign_keys = ON');
     const insert = file.prepare(

@@ -1,48 +1,84 @@
 import { expect, onTestFinished, test } from 'vitest';
-import { kindNames } from '#contract/records/allKinds.ts';
-import { changesAfter, latestSeq } from '../changeLog.ts';
-import { commitChange } from '../commitChange.ts';
-import { kindTable } from '../kindTable.ts';
-import { checkSets, logSets } from '../logSets.ts';
-import { migrate } from '../migrate.ts';
-import { openSqlite } from '../open/sqlite.ts';
-import { allPrescriptions, appendPrescription, latestPrescription } from '../prescriptions.ts';
-import { bandReps, readSets } from '../readSets.ts';
-import { removal } from '../removal.ts';
-import { replaceClub } from '../replaceClub.ts';
-import { markSet } from '../strikeSets.ts';
-import { undoChange } from '../undoChange.ts';
+import { openStore } from '../openStore.ts';
 import { newClubPath } from './newClubPath.ts';
+import { tester } from './openClub.ts';
 import { smallClub } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
 
-const nothingElse = { prescriptions: [], sets: [], former: [] };
+async function houseOfTwo() {
+  const house = await openStore(newClubPath());
+  onTestFinished(house.close);
+  for (const club of ['here', 'there']) await house.found(club);
+  return house;
+}
 
 test('two clubs in one database, alike to the last id, never touch each other', async () => {
-  const db = openSqlite(newClubPath());
-  onTestFinished(() => db.destroy());
-  await migrate(db);
-  for (const club of ['here', 'there']) await replaceClub(db, club, { ...nothingElse, records: smallClub() });
-  const logged = await logSets(db, 'there', checkSets([squatSet()]));
-  await appendPrescription(db, 'there', 'day-1', '2026-11-25T05:00:00.000Z', { of: 'there' });
+  const house = await houseOfTwo();
+  const here = await house.forClub('here', tester);
+  const there = await house.forClub('there', tester);
+  for (const club of [here, there]) await club.importRecords(smallClub());
+  const heardThere: number[] = [];
+  const logged = await there.logSets([squatSet()]);
+  await there.addPrescription('day-1', '2026-11-25T05:00:00.000Z', { of: 'there' });
+  const asItWas = {
+    ...(await there.snapshot()),
+    bandReps: await there.bandReps(),
+    state: await there.records(),
+  };
+  there.onChange((seq) => heardThere.push(seq));
 
-  const bar = { ...smallClub().bar[1]!, massKg: 17 };
-  await commitChange(db, 'here', [{ kind: 'bar', id: bar.id, after: bar }]);
-  const gone = await commitChange(db, 'here', await removal(db, 'here', 'day', ['day-1']));
-  await commitChange(db, 'here', await removal(db, 'here', 'lifter', ['lifter-1']));
-  await expect(undoChange(db, 'there', gone.seq)).rejects.toMatchObject({ reason: 'missing' });
-  await expect(undoChange(db, 'here', gone.seq)).rejects.toMatchObject({ reason: 'invalid' });
-  await expect(markSet(db, 'here', logged.sets[0]!.id, 'struck')).rejects.toMatchObject({
-    reason: 'missing',
-  });
-  await replaceClub(db, 'here', { ...nothingElse, records: { ...smallClub(), day: [] } });
+  const { id: barId, ...bar } = smallClub().bar[1]!;
+  await here.update('bar', barId, { ...bar, massKg: 17 });
+  const gone = await here.remove('day', 'day-1');
+  await here.remove('lifter', 'lifter-1');
+  await expect(here.undo(gone.seq)).rejects.toMatchObject({ reason: 'invalid' });
+  await expect(here.strikeSet(logged.sets[0]!.id)).rejects.toMatchObject({ reason: 'missing' });
+  await here.importRecords({ ...smallClub(), day: [] });
+  await expect(there.undo((await here.latestSeq()) - 1)).rejects.toMatchObject({ reason: 'missing' });
 
-  for (const kind of kindNames) expect(await kindTable(db, 'there', kind).live()).toEqual(smallClub()[kind]);
-  expect(await latestSeq(db, 'there')).toBe(2);
-  expect(await changesAfter(db, 'there', 0)).toHaveLength(2);
-  expect(await readSets(db, 'there', {})).toEqual(logged.sets);
-  expect(await readSets(db, 'here', {})).toEqual([]);
-  expect(await bandReps(db, 'here')).toEqual([]);
-  expect(await allPrescriptions(db, 'there')).toHaveLength(1);
-  expect(await latestPrescription(db, 'here', 'day-1')).toBeNull();
+  expect({
+    ...(await there.snapshot()),
+    bandReps: await there.bandReps(),
+    state: await there.records(),
+  }).toEqual(asItWas);
+  expect(asItWas.sets).toEqual(logged.sets);
+  expect(await there.changesAfter(0)).toHaveLength(3);
+  expect(heardThere).toEqual([]);
+  expect(await here.loggedSets()).toEqual([]);
+  expect(await here.bandReps()).toEqual([]);
+  expect(await here.latestPrescription('day-1')).toBeNull();
+});
+
+test('two people of one club hear of each other, and each change bears the name of who made it', async () => {
+  const house = await houseOfTwo();
+  const coach = await house.forClub('here', { name: 'the coach' });
+  const helper = await house.forClub('here', { name: 'a helper' });
+  const heard: number[] = [];
+  coach.onChange((seq) => heard.push(seq));
+  const { record, seq } = await coach.create('bar', { label: 'Long', massKg: 20 });
+  const changed = await helper.update('bar', record.id, { label: 'Long', massKg: 25 });
+  await expect(coach.undo(seq)).rejects.toThrow('was changed again since by a helper.');
+  const undone = await coach.undo(changed.seq);
+  const { sets } = await helper.importRecords(smallClub()).then(() => helper.logSets([squatSet()]));
+  const struck = await coach.strikeSet(sets[0]!.id);
+  await expect(helper.undo(struck.seq - 1)).rejects.toThrow('struck or restored since by the coach.');
+  expect(undone).toMatchObject({ undoes: changed.seq, who: { name: 'the coach' } });
+  expect((await helper.changesAfter(0)).map(({ who, replaced }) => [who?.name, replaced])).toEqual([
+    ['the coach', false],
+    ['a helper', false],
+    ['the coach', false],
+    ['a helper', true],
+    ['a helper', false],
+    ['the coach', false],
+  ]);
+  expect(heard).toEqual([1, 2, 3, 4, 5, 6]);
+});
+
+test('a club that is not there is opened for nobody, and one that is there is not founded again', async () => {
+  const house = await houseOfTwo();
+  await expect(house.forClub('nowhere', tester)).rejects.toMatchObject({ reason: 'missing' });
+  const here = await house.forClub('here', tester);
+  const before = await here.records();
+  await house.found('here');
+  expect(await here.records()).toEqual(before);
 });

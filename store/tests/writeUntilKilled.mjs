@@ -3,10 +3,10 @@
  * without end, and prints each id once its write is acknowledged.
  */
 import { writeSync } from 'node:fs';
-import { openClubStore } from '../openClubStore.ts';
+import { openClub } from './openClub.ts';
 
 const [, , path, what] = process.argv;
-const store = await openClubStore(path);
+const store = await openClub(path);
 const write = { bars: createBar, sets: logSet, corrections: correctSet }[what];
 for (let i = 0; ; i += 1) writeSync(1, `${await write(i)}\n`);
 

@@ -17,7 +17,31 @@ export async function request<T>(
   body?: unknown,
   signal?: AbortSignal,
 ): Promise<T> {
-  const answer = await send(method, path, body, signal);
+  return read<T>(await send(method, path, body, signal));
+}
+
+/** Reads what is asked for again and again as the club changes: the server does not send again what it sent before. */
+export async function requestAgain<T>(path: string, signal?: AbortSignal): Promise<T> {
+  const before = sent.get(path);
+  const answer = await send('GET', path, undefined, signal, before && { 'if-none-match': before.mark });
+  if (answer.status === notModified && before) return before.said as T;
+  const said = await read<T>(answer);
+  sent.delete(path);
+  const mark = answer.headers.get('etag');
+  if (mark !== null) sent.set(path, { mark, said });
+  const [oldest] = sent.keys();
+  if (sent.size > mostSent && oldest !== undefined) sent.delete(oldest);
+  return said;
+}
+
+/** What the server sent last, by path, with its mark of it. */
+const sent = new Map<string, { mark: string; said: unknown }>();
+/** More than any screen asks for. */
+const mostSent = 30;
+/** RFC 9110, 15.4.5. */
+const notModified = 304;
+
+async function read<T>(answer: Response): Promise<T> {
   if (answer.ok) return (answer.status === 204 ? undefined : await answer.json()) as T;
   const said: unknown = await answer.json().catch(() => null);
   const error = isErrorBody(said) ? said.error : null;
@@ -33,8 +57,13 @@ async function send(
   path: string,
   body: unknown,
   signal: AbortSignal | undefined,
+  headers: Record<string, string> = {},
 ): Promise<Response> {
-  const options: RequestInit = { method, headers: { accept: 'application/json' }, signal: signal ?? null };
+  const options: RequestInit = {
+    method,
+    headers: { accept: 'application/json', ...headers },
+    signal: signal ?? null,
+  };
   if (body !== undefined) {
     const text = JSON.stringify(body);
     options.body = text;

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { EstimateProgress } from '#contract/strength/strengthSummary.ts';
-import { request } from './request.ts';
+import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 export interface BacktestState {
@@ -17,7 +17,7 @@ const askAgainMs = 2000;
 export function useBacktest() {
   return useQuery({
     queryKey: [...clubKey, 'backtest'],
-    queryFn: () => request<BacktestState>('GET', '/api/backtest'),
+    queryFn: () => requestAgain<BacktestState>('/api/backtest'),
     refetchInterval: ({ state }) => (state.data?.upToDate === false ? askAgainMs : false),
   });
 }

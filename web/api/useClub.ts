@@ -1,22 +1,13 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Club } from '#contract/records/club.ts';
-import { request } from './request.ts';
-
-/** The whole club as the server holds it; `seq` grows with every change. */
-export interface ClubState {
-  records: ClubRecords;
-  seq: number;
-}
+import { fetchClub } from './fetchClub.ts';
 
 export const clubKey = ['club'] as const;
 
 /** Every record of the club: one query for all screens. Waits (suspends) until it is there. */
 export function useClub(): ClubRecords {
-  const { data } = useSuspenseQuery({
-    queryKey: clubKey,
-    queryFn: () => request<ClubState>('GET', '/api/club'),
-  });
+  const { data } = useSuspenseQuery({ queryKey: clubKey, queryFn: fetchClub });
   return data.records;
 }
 

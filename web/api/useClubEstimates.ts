@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
-import { request } from './request.ts';
+import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 interface ClubEstimates {
@@ -12,7 +12,7 @@ interface ClubEstimates {
 export function useClubEstimates(): ClubEstimates {
   const { data } = useQuery({
     queryKey: [...clubKey, 'estimates-in-short'],
-    queryFn: () => request<ClubEstimates>('GET', '/api/estimates/all'),
+    queryFn: () => requestAgain<ClubEstimates>('/api/estimates/all'),
     refetchInterval: ({ state }) => (state.data?.progress.running ? lookEveryMs : false),
   });
   return data ?? nothingYet;

@@ -1,7 +1,7 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useMemo } from 'react';
 import type { Prescription } from '#contract/records/prescription.ts';
-import { request } from './request.ts';
+import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 const prescriptionKey = (dayId: string) => ['prescription', dayId] as const;
@@ -26,7 +26,7 @@ export function usePrescription(dayId: string): { data: Prescription | null | un
   const { data: now } = useQuery({
     queryKey: expectedKey(dayId),
     enabled: kept != null,
-    queryFn: () => request<Expected>('GET', `/api/days/${encodeURIComponent(dayId)}/expected`),
+    queryFn: () => requestAgain<Expected>(`/api/days/${encodeURIComponent(dayId)}/expected`),
     refetchInterval: ({ state }) => ((state.data?.awaited.length ?? 0) > 0 ? askAgainMs : false),
   });
   const data = useMemo(

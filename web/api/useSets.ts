@@ -1,6 +1,7 @@
 import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
-import { request } from './request.ts';
+import { refreshClub } from './refreshClub.ts';
+import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 /** Which part of the log is asked for; dates are local, both ends count. */
@@ -18,13 +19,11 @@ interface SetsAnswer {
   formerLabels: Record<string, string>;
 }
 
-const setsKey = [...clubKey, 'sets'] as const;
-
 /** Part of the log; asked again whenever the club changes. What was there stays until the rest has come. */
 export function useSets(asked: SetsAsked) {
   return useQuery({
-    queryKey: [...setsKey, asked],
-    queryFn: () => request<SetsAnswer>('GET', `/api/sets?${new URLSearchParams({ ...asked })}`),
+    queryKey: [...clubKey, 'sets', asked],
+    queryFn: () => requestAgain<SetsAnswer>(`/api/sets?${new URLSearchParams({ ...asked })}`),
     placeholderData: keepPreviousData,
   });
 }
@@ -46,7 +45,7 @@ export function useSetWriter(): SetWriter {
   const client = useQueryClient();
   const write = useMutation({
     mutationFn: (act: () => Promise<unknown>) => act(),
-    onSettled: () => client.invalidateQueries({ queryKey: setsKey }),
+    onSettled: () => refreshClub(client),
   });
   const run = async <T>(act: () => Promise<T>) => (await write.mutateAsync(act)) as T;
   return {

@@ -1,0 +1,13 @@
+import type { Kysely, Transaction } from 'kysely';
+import type { Tables } from '../schema.ts';
+
+/** An open database. The queries are the same for every one; what each does in its own way is behind this door. */
+export interface Database {
+  db: Kysely<Tables>;
+  /** The file that holds it, or beside which files about it are kept. */
+  path: string;
+  /** Runs a write as one transaction, alone among the writes to its club; on the disk when the promise resolves. */
+  write<T>(clubId: string, work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
+  /** Reads everything as it stood at one moment, whoever writes meanwhile. */
+  read<T>(work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
+}

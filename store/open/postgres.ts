@@ -1,0 +1,33 @@
+import { Kysely, PostgresDialect, type PostgresPool, sql } from 'kysely';
+import type { Tables } from '../schema.ts';
+import type { Database } from './Database.ts';
+
+/**
+ * A PostgreSQL database, reached by a pool of connections that the caller makes. Files about it are kept beside `path`. Refused
+ * where it orders text otherwise than by its bytes: the order of ids is the order in which records are listed. It keeps no text with
+ * the character NUL in it (PostgreSQL's documentation, "Character Types").
+ */
+export async function openPostgres(pool: PostgresPool, path: string): Promise<Database> {
+  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+  const { rows } = await sql<{ order: string }>`
+    select datcollate as "order" from pg_database where datname = current_database()`.execute(db);
+  if (rows[0]?.order !== byBytes) {
+    await db.destroy();
+    throw new Error(
+      `The database orders text by "${rows[0]?.order}"; it must be made with the collation "${byBytes}".`,
+    );
+  }
+  return {
+    db,
+    path,
+    write: (clubId, work) =>
+      db.transaction().execute(async (trx) => {
+        await sql`select pg_advisory_xact_lock(hashtextextended(${clubId}, 0))`.execute(trx);
+        return work(trx);
+      }),
+    read: (work) =>
+      db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(work),
+  };
+}
+
+const byBytes = 'C';

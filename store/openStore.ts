@@ -1,0 +1,8 @@
+import type { ClubHouse } from './ClubHouse.ts';
+import { houseIn } from './houseIn.ts';
+import { openSqlite } from './open/sqlite.ts';
+
+/** Opens a file of clubs, or makes a new one without any, and brings its tables up to date. */
+export async function openStore(file: string): Promise<ClubHouse> {
+  return houseIn(openSqlite(file));
+}

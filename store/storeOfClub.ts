@@ -1,0 +1,170 @@
+import type { EventEmitter } from 'node:events';
+import type { Kysely, Transaction } from 'kysely';
+import type { ClubState } from '#contract/changes/clubState.ts';
+import {
+  allKinds,
+  type ClubRecords,
+  type KindName,
+  kindNames,
+  type RecordOf,
+} from '#contract/records/allKinds.ts';
+import type { ClubStore } from './ClubStore.ts';
+import { appendChange, changesAfter, latestSeq, latestStanding } from './changeLog.ts';
+import { changesSince } from './changesSince.ts';
+import { checkShape } from './checks.ts';
+import { clubToday } from './clubToday.ts';
+import { commitChange } from './commitChange.ts';
+import { correctSets } from './correctSets.ts';
+import { kindTable } from './kindTable.ts';
+import { logMarks } from './logMarks.ts';
+import { checkSets, logSets } from './logSets.ts';
+import type { MayRead } from './mayRead.ts';
+import { newId } from './newId.ts';
+import type { Database } from './open/Database.ts';
+import { allPrescriptions, appendPrescription, latestPrescription, prescriptionOf } from './prescriptions.ts';
+import { Refusal } from './Refusal.ts';
+import { archivedSets, bandReps, formerGear, readSets } from './readSets.ts';
+import { removal } from './removal.ts';
+import { replaceClub } from './replaceClub.ts';
+import type { Tables } from './schema.ts';
+import { seenBy } from './seenBy.ts';
+import { markSet } from './strikeSets.ts';
+import { undoChange } from './undoChange.ts';
+import type { Writer } from './Writer.ts';
+
+/** Tells everybody in a house that a club was changed. */
+export type ChangeNews = EventEmitter<{ change: [clubId: string, seq: number] }>;
+
+/** One club of a database as one person keeps it. What it gives out of what is kept has passed `rule`. */
+export function storeOfClub(
+  { db, path, read, write: writeAlone }: Database,
+  writer: Writer,
+  news: ChangeNews,
+  rule: MayRead,
+): ClubStore {
+  const { clubId, who } = writer;
+  const seen = seenBy(who, rule);
+
+  /** Runs a write in a transaction of its own and tells the listeners once it is on the disk. */
+  async function write<T extends { seq: number }>(
+    work: (trx: Transaction<Tables>) => Promise<T>,
+  ): Promise<T> {
+    const done = await writeAlone(clubId, work);
+    news.emit('change', clubId, done.seq);
+    return done;
+  }
+
+  async function put<K extends KindName>(
+    trx: Transaction<Tables>,
+    kind: K,
+    records: RecordOf<K>[],
+  ): Promise<number> {
+    const edits = records.map((after) => ({ kind, id: after.id, after }));
+    return (await commitChange(trx, writer, edits)).seq;
+  }
+
+  /** Refuses when the club has no such record. */
+  async function found(trx: Transaction<Tables>, kind: KindName, id: string): Promise<void> {
+    if (await kindTable(trx, clubId, kind).one(id)) return;
+    throw new Refusal('missing', 'id', `The club has no ${allKinds[kind].word} with the id "${id}".`);
+  }
+
+  async function whole(trx: Transaction<Tables>): Promise<ClubState> {
+    const records = seen.club(await allRecords(trx, clubId));
+    return { records, ...(await latestStanding(trx, clubId)) };
+  }
+
+  async function markOne(id: string, did: 'struck' | 'restored'): Promise<{ seq: number }> {
+    const { seq } = await write((trx) => markSet(trx, writer, id, did));
+    return { seq };
+  }
+
+  return {
+    path,
+    clubId,
+    who,
+    list: async (kind) => seen.all(kind, await kindTable(db, clubId, kind).live()),
+    get: async (kind, id) => seen.one(kind, await kindTable(db, clubId, kind).one(id)),
+    create: (kind, fields) =>
+      write(async (trx) => {
+        const record = checkShape(kind, { ...fields, id: newId() });
+        return { record, seq: await put(trx, kind, [record]) };
+      }),
+    update: (kind, id, fields) =>
+      write(async (trx) => {
+        await found(trx, kind, id);
+        const record = checkShape(kind, { ...fields, id });
+        return { record, seq: await put(trx, kind, [record]) };
+      }),
+    remove: (kind, id) =>
+      write(async (trx) => {
+        await found(trx, kind, id);
+        const { seq } = await commitChange(trx, writer, await removal(trx, clubId, kind, [id]));
+        return { seq };
+      }),
+    putAll: (kind, records) => write(async (trx) => ({ seq: await put(trx, kind, records) })),
+
+    today: () => clubToday(db, clubId),
+    records: () => read(whole),
+    since: (known) =>
+      read(async (trx) => {
+        const changes = await changesSince(trx, clubId, known);
+        return changes ? seen.changes(changes) : whole(trx);
+      }),
+    importRecords: (records, rest = {}) =>
+      write((trx) => replaceClub(trx, writer, { prescriptions: [], sets: [], former: [], ...rest, records })),
+
+    logSets: async (given) => {
+      const sets = checkSets(given);
+      return write((trx) => logSets(trx, writer, sets));
+    },
+    strikeSet: (id) => markOne(id, 'struck'),
+    restoreSet: (id) => markOne(id, 'restored'),
+    correctSets: (corrections) => write((trx) => correctSets(trx, writer, corrections)),
+    loggedSets: async (filter = {}) => seen.all('loggedSet', await readSets(db, clubId, filter)),
+    logMarks: (lifterId) => logMarks(db, clubId, lifterId),
+    bandReps: () => bandReps(db, clubId),
+    formerGear: async (sets) => seen.former(await formerGear(db, clubId, sets)),
+
+    undo: async (seq) => seen.change(await write((trx) => undoChange(trx, writer, seq))),
+    latestSeq: () => latestSeq(db, clubId),
+    changesAfter: async (seq) => (await changesAfter(db, clubId, seq)).map(seen.change),
+    onChange(listener) {
+      const hear = (changed: string, seq: number) => {
+        if (changed === clubId) listener(seq);
+      };
+      news.on('change', hear);
+      return () => news.off('change', hear);
+    },
+
+    async addPrescription(dayId, solvedAt, document) {
+      const { added } = await write(async (trx) => {
+        await found(trx, 'day', dayId);
+        const added = await appendPrescription(trx, clubId, dayId, solvedAt, document);
+        const { seq } = await appendChange(trx, writer);
+        return { added, seq };
+      });
+      return added;
+    },
+    latestPrescription: async (dayId) =>
+      seen.one('prescription', await latestPrescription(db, clubId, dayId)),
+    prescription: async (dayId, number) =>
+      seen.one('prescription', await prescriptionOf(db, clubId, dayId, number)),
+    snapshot: () =>
+      read(async (trx) => {
+        const sets = await archivedSets(trx, clubId);
+        return {
+          records: seen.club(await allRecords(trx, clubId)),
+          prescriptions: seen.all('prescription', await allPrescriptions(trx, clubId)),
+          sets: seen.all('loggedSet', sets),
+          former: seen.former(await formerGear(trx, clubId, sets)),
+        };
+      }),
+  };
+}
+
+async function allRecords(db: Kysely<Tables>, clubId: string): Promise<ClubRecords> {
+  const lists: Partial<Record<KindName, unknown>> = {};
+  for (const kind of kindNames) lists[kind] = await kindTable(db, clubId, kind).live();
+  return lists as ClubRecords;
+}

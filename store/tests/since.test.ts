@@ -1,0 +1,197 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { ClubChanges, ClubState } from '#contract/changes/clubState.ts';
+import { withChanges } from '#contract/changes/withChanges.ts';
+import type { ClubStore } from '../ClubStore.ts';
+import { Refusal } from '../Refusal.ts';
+import { databases } from './databases.ts';
+import { smallClub } from './smallClub.ts';
+import { squatSet } from './squatSet.ts';
+
+/** Ids that sort otherwise by the units of UTF-16 than by their bytes: the last two. */
+const ids = ['bar-1', 'bar-2', 'a', 'aa', 'Z', 'é', '\uffee', '\u{1f3cb}'];
+
+/** What people do to a club, `n` choosing among what there is; some of it is refused. */
+const doings: Record<string, (store: ClubStore, n: number) => Promise<unknown>> = {
+  create: (store, n) => store.create('box', { label: `Box ${n}`, sort: 'box', heightM: 0.3, pieces: 1 }),
+  async put(store, n) {
+    const chosen = ids.filter((_, i) => (n >> i) % 2 === 1);
+    const bars = chosen.map((id) => ({ id, label: id, massKg: 10 + (n % 7), weighed: false, note: '' }));
+    return store.putAll('bar', bars);
+  },
+  async update(store, n) {
+    const [rack] = await store.list('rack');
+    if (!rack) return;
+    const { id, ...fields } = rack;
+    await store.update('rack', id, { ...fields, note: `note ${n % 3}` });
+  },
+  async remove(store, n) {
+    const kinds = ['bar', 'box', 'day', 'best', 'lifter', 'rack', 'bandReading'] as const;
+    const kind = kinds[n % kinds.length]!;
+    const list = await store.list(kind);
+    return store.remove(kind, list[n % Math.max(list.length, 1)]?.id ?? 'nobody');
+  },
+  async undo(store, n) {
+    const latest = await store.latestSeq();
+    return store.undo(Math.max(1, latest - (n % 4)));
+  },
+  async log(store, n) {
+    return store.logSets([squatSet({ reps: 1 + (n % 5), made: 1 })]);
+  },
+  async strike(store, n) {
+    const sets = await store.loggedSets();
+    return store.strikeSet(sets[n % Math.max(sets.length, 1)]?.id ?? 'nobody');
+  },
+  solve: (store, n) => store.addPrescription('day-1', '2026-11-25T05:00:00.000Z', { n }),
+  async replace(store, n) {
+    const { bar, ...club } = smallClub();
+    return store.importRecords({ ...club, bar: bar.map((one) => ({ ...one, massKg: 15 + (n % 5) })) });
+  },
+};
+
+async function caughtUp(store: ClubStore, from: ClubState) {
+  const news = await store.since(from);
+  return 'put' in news ? { state: withChanges(from, news), log: news.log } : { state: news, log: true };
+}
+
+async function logAsShown(store: ClubStore) {
+  const sets = await store.loggedSets();
+  return { sets, former: await store.formerGear(sets), bandReps: await store.bandReps() };
+}
+
+describe.each(databases)('what changed since on $name', ({ open }) => {
+  async function within(work: (store: ClubStore) => Promise<void>) {
+    const { store, dispose } = await open();
+    await store.importRecords(smallClub());
+    await work(store).finally(dispose);
+  }
+
+  test('makes the whole club of an earlier one, whatever was written, removed, undone or replaced', async () => {
+    // Whoever looks after each change, and who looks now and then.
+    const step = fc.record({
+      does: fc.constantFrom(...Object.keys(doings)),
+      n: fc.nat({ max: 1000 }),
+      looks: fc.boolean(),
+    });
+    let merged = 0;
+    await fc.assert(
+      fc.asyncProperty(fc.array(step, { minLength: 5, maxLength: 25 }), (steps) =>
+        within(async (store) => {
+          let always = await store.records();
+          let seldom = { state: always, shown: await logAsShown(store) };
+          for (const { does, n, looks } of steps) {
+            await doings[does]!(store, n).catch((error: unknown) => {
+              if (!(error instanceof Refusal)) throw error;
+            });
+            const whole = await store.records();
+            always = (await caughtUp(store, always)).state;
+            expect(always).toEqual(whole);
+            if (!looks) continue;
+            const { state, log } = await caughtUp(store, seldom.state);
+            const shown = await logAsShown(store);
+            expect(state).toEqual(whole);
+            if (!log) expect(shown).toEqual(seldom.shown);
+            merged += log ? 0 : 1;
+            seldom = { state, shown };
+          }
+        }),
+      ),
+      { numRuns: 12 },
+    );
+    // The cases without news of the log are there to be seen.
+    expect(merged).toBeGreaterThan(0);
+  });
+
+  test('holds what was touched alone, as it now stands, and who did it', () =>
+    within(async (store) => {
+      const from = await store.records();
+      const { record } = await store.create('box', { label: 'A', sort: 'box', heightM: 0.3, pieces: 1 });
+      const { record: gone, seq } = await store.create('box', {
+        label: 'B',
+        sort: 'box',
+        heightM: 0.4,
+        pieces: 1,
+      });
+      await store.undo(seq);
+      await store.remove('scaleReading', 'scale-1');
+      const { id, ...box } = record;
+      const last = await store.update('box', id, { ...box, heightM: 0.35 });
+      const { changes, madeAt, ...news } = (await store.since(from)) as ClubChanges;
+      expect(news).toEqual({
+        seq: last.seq,
+        put: { box: [{ ...record, heightM: 0.35 }] },
+        removed: { box: [gone.id], scaleReading: ['scale-1'] },
+        log: false,
+      });
+      const heads = (await store.changesAfter(from.seq)).map((change) => ({
+        seq: change.seq,
+        madeAt: change.madeAt,
+        who: store.who,
+        undoes: change.undoes,
+      }));
+      expect(changes).toEqual(heads);
+      expect(madeAt).toBe(heads.at(-1)!.madeAt);
+    }));
+
+  test('is nothing where nothing was done since', () =>
+    within(async (store) => {
+      const { seq, madeAt } = await store.records();
+      expect(await store.since({ seq, madeAt })).toEqual({
+        seq,
+        madeAt,
+        put: {},
+        removed: {},
+        log: false,
+        changes: [],
+      });
+    }));
+
+  test('is the whole club where the number is of another history, of none, or very much was done', () =>
+    within(async (store) => {
+      const from = await store.records();
+      await store.create('box', { label: 'A', sort: 'box', heightM: 0.3, pieces: 1 });
+      const whole = await store.records();
+      expect(await store.since({ seq: from.seq, madeAt: '2026-01-01T00:00:00.000Z' })).toEqual(whole);
+      expect(await store.since({ seq: 99, madeAt: from.madeAt })).toEqual(whole);
+      expect(await store.since({ seq: 0, madeAt: null })).toEqual(whole);
+      expect(await store.since(from)).toHaveProperty('put');
+      const many = Array.from({ length: 600 }, (_, i) => ({
+        id: `disc-of-many-${i}`,
+        faceMassKg: 1,
+        pairs: 1,
+        weighedMassKg: null,
+        diameterM: null,
+        thicknessM: null,
+        note: '',
+      }));
+      await store.putAll('disc', many);
+      expect(await store.since(from)).toEqual(await store.records());
+    }));
+
+  test('tells that sets may read otherwise when their lifter or gear goes and comes back, and not for a note', () =>
+    within(async (store) => {
+      await store.logSets([squatSet()]);
+      let from = await store.records();
+      const told = async () => {
+        const news = await store.since(from);
+        from = await store.records();
+        return 'put' in news ? news.log : 'whole';
+      };
+      const { id, ...lifter } = smallClub().lifter[0]!;
+      await store.update('lifter', id, { ...lifter, note: 'late' });
+      expect(await told()).toBe(false);
+      await store.remove('day', 'day-1');
+      expect(await told()).toBe(false);
+      await store.remove('best', 'best-1');
+      const { seq } = await store.remove('rack', 'rack-1');
+      expect(await told()).toBe(true);
+      await store.undo(seq);
+      expect(await told()).toBe(true);
+      const gone = await store.remove('lifter', 'lifter-1');
+      expect(await told()).toBe(true);
+      await store.undo(gone.seq);
+      expect(await told()).toBe(true);
+      await store.logSets([squatSet()]);
+      expect(await told()).toBe(true);
+    }));
+});
