@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { EstimateProgress } from '#contract/strength/strengthSummary.ts';
-import { request, requestAgain } from './request.ts';
+import { requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 export interface BacktestState {

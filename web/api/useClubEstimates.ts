@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
-import { request, requestAgain } from './request.ts';
+import { requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 interface ClubEstimates {
