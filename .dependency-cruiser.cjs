@@ -33,7 +33,7 @@ module.exports = {
     only('studies', 'studies', 'studies|core'),
     contractRoom('records', []),
     contractRoom('calendar', []),
-    contractRoom('changes', ['records', 'calendar']),
+    contractRoom('changes', ['records']),
     contractRoom('evidence', ['records']),
     contractRoom('strength', ['records']),
     contractRoom('projection', ['strength', 'records', 'calendar']),
