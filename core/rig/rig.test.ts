@@ -1,10 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BandCurve } from '../band/BandCurve.ts';
+import { barX, heightsAtPathLength, loopPerPath, pathLengthM } from './bandPath.ts';
 import { bandPull } from './bandPull.ts';
 import { hangingKg, liftedPerMetreKg } from './chainHang.ts';
 import { chainMass } from './chainMass.ts';
-import { hungPull } from './hungPull.ts';
+import { type HungPull, hungPull } from './hungPull.ts';
 import type { Hookup, RiggedBand } from './Rig.ts';
 
 const REST_M = 1.04;
@@ -82,6 +83,50 @@ describe('a band between anchor and bar', () => {
     expect(pull.breaksM[0]).toBeCloseTo(tautM, 12);
     expect(pull.downN(tautM - 1e-6)).toBe(0);
     expect(pull.downN(tautM + 1e-6)).toBeGreaterThan(0);
+    // Doubled it is as long as half the band, choked as what is left of it.
+    const tautAt = (hookup: Hookup) => bandPull(band(hookup, 0), [], 0.3, 1.6).breaksM;
+    expect(tautAt({ way: 'doubled' })).toEqual([expect.closeTo(REST_M / 2, 12)]);
+    expect(tautAt({ way: 'choked', spentM: 0.12 })).toEqual([expect.closeTo(REST_M - 0.12, 12)]);
+  });
+
+  it('has nothing left to stretch where the choke uses up all of it', () => {
+    expect(() => loopPerPath({ way: 'choked', spentM: REST_M }, REST_M)).toThrow('spentM 1.04');
+  });
+
+  it('follows a bar that runs straight from point to point of its path, and straight up outside', () => {
+    const path = [
+      { zM: 0.8, xM: -0.2 },
+      { zM: 1, xM: 0.1 },
+      { zM: 1.4, xM: 0 },
+    ];
+    const x = [0.5, 0.8, 0.9, 1, 1.3, 1.4, 2].map((zM) => barX(path, zM));
+    expect(x).toEqual([-0.2, -0.2, -0.05, 0.1, 0.025, 0, 0].map((xM) => expect.closeTo(xM, 12)));
+    expect(barX([], 1)).toBe(0);
+  });
+
+  it('goes taut or slack on a bent path just where that is as long as the band: between two such heights it is one of both', () => {
+    const near = fc.double({ min: -0.4, max: 0.4, noNaN: true });
+    const bend = fc.record({ zM: fc.integer({ min: 60, max: 190 }).map((cm) => cm / 100), xM: near });
+    const bends = fc.uniqueArray(bend, { maxLength: 4, selector: ({ zM }) => zM });
+    const anchors = fc.record({ xM: near, yM: near, zM: fc.double({ min: 0, max: 2.4, noNaN: true }) });
+    fc.assert(
+      fc.property(
+        bends,
+        anchors,
+        fc.double({ min: 0.3, max: 1.4, noNaN: true }),
+        (unsorted, anchor, lengthM) => {
+          const path = unsorted.toSorted((a, b) => a.zM - b.zM);
+          const tooLongM = (zM: number) => pathLengthM(anchor, barX(path, zM), zM) - lengthM;
+          const found = heightsAtPathLength(anchor, path, lengthM, 0.5, 2);
+          for (const zM of found) expect(tooLongM(zM)).toBeCloseTo(0, 9);
+          const heights = Array.from({ length: 151 }, (_, i) => 0.5 + i / 100);
+          for (const [i, zM] of heights.slice(1).entries()) {
+            const crosses = tooLongM(heights[i]!) * tooLongM(zM) < 0;
+            if (crosses) expect(found.filter((z) => z > heights[i]! - 1e-9 && z < zM + 1e-9)).not.toEqual([]);
+          }
+        },
+      ),
+    );
   });
 
   it('carries the spread of its fit to the vertical pull, alike for both bands of the set', () => {
@@ -150,6 +195,17 @@ describe('a band read on a scale in its hookup', () => {
     // The line through both reaches nought at 1.467 m.
     const pull = hungPull({ verticalAt, count: 1 }, 0.5, 2);
     expect([0.8, 1.4, 1.6].map(pull.downN)).toEqual([-100, -10, 0].map((n) => expect.closeTo(n, 9)));
+    // Kinks are where it was read and where the line crosses nought, be it the run of one end or of both.
+    const kinks = ({ breaksM }: HungPull) => [...new Set(breaksM.map((zM) => zM.toFixed(6)))].toSorted();
+    expect(kinks(pull)).toEqual(['0.800000', '1.400000', '1.466667']);
+    // Not where the last of them shows nothing either, while both ways it goes on straight.
+    const from = (forceN: number) =>
+      hungPull({ verticalAt: [verticalAt[0]!, { zM: 1.4, forceN }], count: 1 }, 0.8, 1.4);
+    expect(from(0).downN(1.6)).toBe(0);
+    expect(from(20).downN(1.6)).toBeCloseTo(60, 9);
+    // A kink is between the ends of the way: here only where the line crosses nought.
+    expect(kinks(from(20))).toEqual(['1.300000']);
+    expect(kinks(from(-100))).toEqual([]);
   });
 
   it('is known as the scale shows it: 200 N to 3.6 N, and a pair to twice that', () => {
