@@ -9,7 +9,7 @@ import { simulateRep } from '../rep/simulateRep.ts';
 import { repEffortS } from './repEffort.ts';
 import { repsPossible } from './repsPossible.ts';
 import { repTable } from './repTable.ts';
-import { simulateSession } from './simulateSession.ts';
+import { lastBlock, simulateSession } from './simulateSession.ts';
 import { repAtSurplus, simulateSet } from './simulateSet.ts';
 import { type Tiring, tiringOf } from './Tiring.ts';
 
@@ -50,6 +50,11 @@ describe('effort of a rep', () => {
     const ascent = ascend(compiled, strong, FINE);
     const end = ascent.states.at(-1)!;
     expect(repEffortS(compiled, strong, ascent, 2)).toBeCloseTo(0.9 * (end.t + 2), 9);
+    // Of a load that grows by the height, and of a strength that does not, the way down takes the share halfway.
+    const rising = compileLoad({ ...load, barKg: 100 });
+    const downS = repEffortS(rising, strong, ascent, 3) - repEffortS(rising, strong, ascent, 0);
+    const halfwayN = (100 + 80) * load.gravityMps2 + 200;
+    expect(downS).toBeCloseTo((3 * halfwayN) / strong.strengthN, 9);
   });
 
   it('never counts more than the time of the way up and down', () => {
@@ -171,5 +176,30 @@ describe('a session', () => {
   it('counts ways up and down of its first set as time under the bar, 1.2 s for each way down', () => {
     const { durationS } = simulateRep({ ...load, barKg: 120 }, lifter);
     expect(session(120, 3, 1, 60).underStrainS).toBeCloseTo(durationS + 1.2, 2);
+  });
+
+  it('means its first set over the reps, each as simulated alone, and corrects it by the mean of what each has to spare', () => {
+    const table = repTable(compileLoad({ ...load, barKg: 120 }), lifter, tiring.loweringS)!;
+    const block = { table, sets: 2, reps: 5, restS: 60 };
+    const reps = simulateSet(table, 5, tiring);
+    const mean = reps.reduce((sum, { meanSpeedMps }) => sum + meanSpeedMps, 0) / 5;
+    expect(lastBlock([block], tiring).setMps).toBeCloseTo(mean, 3);
+    expect(lastBlock([{ ...block, reps: 1 }], tiring).setMps).toBe(lastBlock([block], tiring).firstMps);
+    const faster = lastBlock([block], tiring, { offsetMps: 0.1, perSurplusMps: 0.2, upToLn: 2 });
+    const spareLn = table.restedLn - reps[3]!.after.fastLn - reps[3]!.after.slowLn;
+    // Each rep takes about alike: the mean of what is to spare is halfway from the first rep to the fifth.
+    expect(faster.setMps! - mean).toBeCloseTo(0.1 + 0.2 * ((table.restedLn + spareLn) / 2), 2);
+    expect(lastBlock([{ ...block, reps: 60 }], tiring).setMps).toBeNull();
+  });
+
+  it('never expects a later rep or a whole set faster than its first rep, however a correction falls', () => {
+    const table = repTable(compileLoad({ ...load, barKg: 120 }), lifter, tiring.loweringS)!;
+    const block = { table, sets: 2, reps: 5, restS: 60 };
+    const { firstMps, setMps, lastMps } = lastBlock([block], tiring, {
+      offsetMps: 0.5,
+      perSurplusMps: -5,
+      upToLn: 2,
+    });
+    expect([setMps, lastMps]).toEqual([firstMps, firstMps]);
   });
 });

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { repCost } from './repCost.ts';
+import { repCost, repCosts } from './repCost.ts';
 
 const bends = fc.double({ min: -0.6, max: 0.6, noNaN: true });
 
@@ -24,4 +24,13 @@ test('with a bend above nought each rep costs more than the one before, below no
       expect(Math.sign(repCost(rep + 1, bend) - repCost(rep, bend))).toBe(Math.sign(bend));
     }),
   );
+});
+
+test('costs worked out once for a bend are those of each rep, in whatever order they are asked for', () => {
+  fc.assert(
+    fc.property(bends, fc.array(fc.integer({ min: 1, max: 30 })), (bend, reps) => {
+      expect(reps.map(repCosts(bend))).toEqual(reps.map((rep) => repCost(rep, bend)));
+    }),
+  );
+  expect(repCosts(0)(7)).toBe(1);
 });

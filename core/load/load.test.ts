@@ -133,14 +133,14 @@ describe('a load read off cells', () => {
   });
 });
 
-describe('shares of the mean load', () => {
-  const hung = (forceN: number) => [0.5, 1.5].map((zM) => ({ zM, forceN }));
-  const held = (forceN: number, barKg: number): Load => ({
-    ...bareLoad(0.5, 1.5),
-    barKg,
-    hungBands: [{ verticalAt: hung(forceN), count: 1 }],
-  });
+/** Bands that pull alike at every height, beside a bar. */
+const held = (forceN: number, barKg: number): Load => ({
+  ...bareLoad(0.5, 1.5),
+  barKg,
+  hungBands: [{ verticalAt: [0.5, 1.5].map((zM) => ({ zM, forceN })), count: 1 }],
+});
 
+describe('shares of the mean load', () => {
   it('of bands that pull 500 N at every height beside 100 kg: 500 of 1480.665 N; of nothing none', () => {
     expect(meanBandShare(compileLoad(held(500, 100)))).toBeCloseTo(500 / 1480.665, 9);
     expect(meanBandShare(compileLoad(held(0, 0)))).toBe(0);

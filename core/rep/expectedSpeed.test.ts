@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compileLoad } from '../load/compileLoad.ts';
-import { expectedMps, expectedRep } from './expectedSpeed.ts';
+import { clearStrengthN, expectedMps, expectedRep } from './expectedSpeed.ts';
 import { squatCapability } from './tests/capabilities.ts';
 
 const correction = { offsetMps: 0.1, perSurplusMps: -0.2, upToLn: 1 };
@@ -12,6 +12,12 @@ describe('the speed to expect', () => {
     expect(expectedMps(1, 3, correction)).toBeCloseTo(1 + 0.1 - 0.2, 12);
     expect(expectedMps(1, -3, correction)).toBeCloseTo(1 + 0.1, 12);
     expect(expectedMps(0.05, 1, correction)).toBe(0.01);
+  });
+
+  it('is worked out at a strength clear of the limit: 0.2 % on its own side, else what it is', () => {
+    const at = (surplusLn: number) => Math.log(clearStrengthN(2000, surplusLn) / 2000);
+    const surpluses = [-0.5, -0.001, 0, 0.001, 0.5];
+    expect(surpluses.map(at)).toEqual([-0.5, -0.002, 0.002, 0.002, 0.5].map((ln) => expect.closeTo(ln, 12)));
   });
 
   it('makes a whole rep of a slower lifter last longer over the same way', () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fitBand } from '../band/fitBand.ts';
 import { compileLoad } from '../load/compileLoad.ts';
 import type { Load } from '../load/Load.ts';
+import { loadCurve } from '../load/loadCurve.ts';
 import { STANDARD_GRAVITY_MPS2 } from '../load/localGravity.ts';
 import { ascend, FINE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
@@ -128,6 +129,27 @@ describe('one rep', () => {
     );
   });
 
+  it('is slowest where its speed is least after the first peak, and fastest where it is most', () => {
+    fc.assert(
+      fc.property(caseArb, ({ lifter, load }) => {
+        const rep = simulateRep(load, { ...lifter, easing: 0 }, { samples: 4001 });
+        if (!rep.made) return;
+        const speeds = rep.samples.map(({ speedMps }) => speedMps);
+        let highest = 0;
+        // A first peak that is one, and no ripple of what is read between two steps.
+        const falls = speeds.findIndex((speed) => {
+          highest = Math.max(highest, speed);
+          return speed < highest - 0.01;
+        });
+        if (falls === -1) return;
+        const least = Math.min(...speeds.slice(falls));
+        expect(rep.slowest.speedMps).toBeCloseTo(least, 2);
+        expect(rep.peakSpeedMps).toBeCloseTo(Math.max(...speeds), 2);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('is never faster with more on the bar or with more tension', () => {
     fc.assert(
       fc.property(caseArb, fc.double({ min: 0.5, max: 40, noNaN: true }), ({ lifter, load }, moreKg) => {
@@ -189,7 +211,12 @@ describe('the maximum', () => {
       fc.property(caseArb, ({ lifter, load }) => {
         const most = maxBar(load, lifter);
         if (most === null) return;
-        expect(simulateRep({ ...load, barKg: most.barKg }, lifter).made).toBe(true);
+        const rep = simulateRep({ ...load, barKg: most.barKg }, lifter);
+        expect(rep.made).toBe(true);
+        const { s, speedMps } = rep.slowest;
+        expect(most.slowest).toEqual({ s, speedMps });
+        const { bottomN, lockoutN } = loadCurve({ ...load, barKg: most.barKg }, 2);
+        expect([most.bottomN, most.lockoutN]).toEqual([bottomN, lockoutN]);
         expect(simulateRep({ ...load, barKg: most.barKg + 0.01 }, lifter).made).toBe(false);
       }),
       { numRuns: 150 },

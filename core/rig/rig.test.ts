@@ -171,6 +171,8 @@ describe('a band between anchor and bar', () => {
   });
 });
 
+const kinks = ({ breaksM }: HungPull) => [...new Set(breaksM.map((zM) => zM.toFixed(6)))].toSorted();
+
 describe('a band read on a scale in its hookup', () => {
   it('is a straight line through two readings, and beyond them', () => {
     const pull = hungPull(
@@ -196,7 +198,6 @@ describe('a band read on a scale in its hookup', () => {
     const pull = hungPull({ verticalAt, count: 1 }, 0.5, 2);
     expect([0.8, 1.4, 1.6].map(pull.downN)).toEqual([-100, -10, 0].map((n) => expect.closeTo(n, 9)));
     // Kinks are where it was read and where the line crosses nought, be it the run of one end or of both.
-    const kinks = ({ breaksM }: HungPull) => [...new Set(breaksM.map((zM) => zM.toFixed(6)))].toSorted();
     expect(kinks(pull)).toEqual(['0.800000', '1.400000', '1.466667']);
     // Not where the last of them shows nothing either, while both ways it goes on straight.
     const from = (forceN: number) =>
