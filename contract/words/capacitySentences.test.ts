@@ -61,11 +61,18 @@ describe('the sentence of work capacity over the season', () => {
   test('names what was left out with how little there was', () => {
     const gaps = said(report([{ reps: 6 }, { sets: 0 }, { sets: 1 }, { reps: 7 }], 'cannotTell', 0.7));
     expect(gaps).toContain('the twelve weeks that ended on 04-28 (no set) and on 06-28 (1 set).');
+    const three = said(report([{ sets: 2 }, { sets: 0 }, { sets: 1 }, { reps: 7 }], 'cannotTell', 0.7));
+    expect(three).toContain('ended on 02-28 (2 sets), on 04-28 (no set) and on 06-28 (1 set).');
+    expect(said(report([{ sets: 2 }, { reps: 6 }, { reps: 7 }], 'rose', 0.9))).toMatch(
+      /ended on 02-28 \(2 sets\)\.$/,
+    );
   });
 
   test('says why there is no picture, or no change', () => {
     expect(said(report([], 'cannotTell', null))).toMatch(/^No set of several reps/);
-    expect(said(report([{ sets: 3 }], 'cannotTell', null))).toMatch(/^No twelve weeks/);
+    expect(said(report([{ sets: 3 }], 'cannotTell', null))).toMatch(
+      /^No twelve weeks.* would, .*written down\.$/,
+    );
     expect(said(report([{ sets: 3 }, { reps: 5 }], 'cannotTell', null))).toMatch(/a change takes two/);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { EvidenceLine } from '#contract/evidence/evidenceReport.ts';
+import type { EvidenceLine, Trap } from '#contract/evidence/evidenceReport.ts';
 import { evidenceSentence, spokenEffect, verdictOf } from './evidenceSentence.ts';
 import { trapSentence } from './trapSentence.ts';
 
@@ -54,6 +54,29 @@ describe('what an effect lets one say', () => {
   });
 });
 
+it.each<[Trap, RegExp]>([
+  [{ code: 'survivorsOnly', leftOut: 0, ofThemLeft: 0 }, /^Everybody .*stall tend to stop/],
+  [
+    { code: 'survivorsOnly', leftOut: 1, ofThemLeft: 0 },
+    /^1 lifter trained .* and is not in here\. Those who stay/,
+  ],
+  [{ code: 'survivorsOnly', leftOut: 3, ofThemLeft: 2 }, /^3 lifters .* are not in here; 2 of them left/],
+  [{ code: 'tooFewMeets', gains: 10, lifters: 4 }, /^10 gains .* of 4 lifters, 2\.5 each\./],
+  [{ code: 'tooFewMeets', gains: 0, lifters: 0 }, /of 0 lifters\. One/],
+  [{ code: 'changedEquipment', dropped: 0 }, /^Nobody changed/],
+  [{ code: 'changedEquipment', dropped: 1 }, /^1 step .* was left out/],
+  [{ code: 'changedEquipment', dropped: 2 }, /^2 steps .* were left out/],
+  [{ code: 'gearRemeasured', touched: 0, of: 7 }, /^No band .*looks like a gain/],
+  [{ code: 'gearRemeasured', touched: 2, of: 7 }, /^In 2 of 7 gains/],
+  [{ code: 'manyVariants', looked: 12 }, /^12 variants .*one in twenty/],
+  [{ code: 'notByLot' }, /^Nobody drew lots/],
+  [{ code: 'techniqueOfHeight' }, /^A box changes the stance/],
+])('a trap is told with what it rests on: %j', (trap, words) => {
+  const { name, text } = trapSentence(trap);
+  expect(name).toMatch(/^[A-Z].* /);
+  expect(text).toMatch(words);
+});
+
 it('noise that is the greater part is said to be left in', () => {
   const trap = {
     code: 'regressionToTheMean',
@@ -62,5 +85,10 @@ it('noise that is the greater part is said to be left in', () => {
     noisePairs: 3,
   } as const;
   expect(trapSentence({ ...trap, reliability: 0.3 }).text).toContain('as it lies');
-  expect(trapSentence({ ...trap, reliability: 0.8 }).text).toContain('corrected');
+  expect(trapSentence({ ...trap, reliability: 0.5 }).text).toMatch(/2\.0 % .*\(assumed.*50 % .*corrected/);
+  expect(trapSentence({ ...trap, reliability: null }).text).toContain(
+    'good day is followed by an ordinary one',
+  );
+  const measured = { ...trap, noiseKnown: 'measured', reliability: 0.8 } as const;
+  expect(trapSentence(measured).text).toMatch(/from 3 lifts repeated/);
 });
