@@ -47,7 +47,10 @@ describe('the load curve', () => {
 
   it('counts a chain as the weight of what hangs: the work is that of a triangle', () => {
     const chains = [{ massPerMetreKg: 4, lengthM: 3, attachBelowBarM: 0, count: 2 }];
-    const { workJ } = loadCurve({ ...banded(0.9, 1.4), bands: [], chains }, 2);
+    const { workJ, points } = loadCurve({ ...banded(0.9, 1.4), bands: [], chains }, 2);
+    const compiled = compileLoad({ ...banded(0.9, 1.4), chains });
+    expect([0.9, 1.4].map(compiled.totalN)).toEqual([0.9, 1.4].map((zM) => compiled.at(zM).totalN));
+    expect(points[0]!.chainN).toBeCloseTo(8 * 0.9 * STANDARD_GRAVITY_MPS2, 9);
     expect(workJ).toBeCloseTo((100 * 0.5 + (8 * (1.4 ** 2 - 0.9 ** 2)) / 2) * STANDARD_GRAVITY_MPS2, 9);
   });
 
@@ -75,6 +78,21 @@ describe('the load curve', () => {
     expect(foreAftN(0.2) / onePairN).toBeCloseTo(1, 6);
     expect(foreAftN(0.2, 0.2) / onePairN).toBeCloseTo(2, 6);
     expect(foreAftN(0.2, -0.2)).toBeCloseTo(0, 9);
+    // A path is one whatever the order in which its points are given.
+    const bends = [
+      { zM: 0.9, xM: -0.1 },
+      { zM: 1.1, xM: 0.1 },
+      { zM: 1.4, xM: 0 },
+    ];
+    const onPath = (path: Load['path']) => compileLoad({ ...banded(0.9, 1.4), path }).at(1.3).foreAftN;
+    expect(onPath([bends[2]!, bends[0]!, bends[1]!])).toBe(onPath(bends));
+  });
+
+  it('is refused where lockout is not above the bottom', () => {
+    for (const lockoutM of [0.9, 0.8, Number.NaN])
+      expect(() => compileLoad(banded(0.9, lockoutM))).toThrow(
+        `lockoutM ${lockoutM} must be above bottomM 0.9`,
+      );
   });
 
   it('lifts the links of every chain, and has its kinks inside the way, each once and in order', () => {
@@ -135,9 +153,9 @@ describe('a load read off cells', () => {
 
 /** Bands that pull alike at every height, beside a bar. */
 const held = (forceN: number, barKg: number): Load => ({
-  ...bareLoad(0.5, 1.5),
+  ...bareLoad(0.5, 1.2),
   barKg,
-  hungBands: [{ verticalAt: [0.5, 1.5].map((zM) => ({ zM, forceN })), count: 1 }],
+  hungBands: [{ verticalAt: [0.5, 1.2].map((zM) => ({ zM, forceN })), count: 1 }],
 });
 
 describe('shares of the mean load', () => {
