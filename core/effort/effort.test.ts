@@ -97,6 +97,13 @@ describe('a set', () => {
     expect(repsPossible(load, lifter, tiring)).toBe(reps.length);
   });
 
+  it('is none where the way up takes longer than anybody can strain, however strong', () => {
+    // 0.6 m at a metre a second, where each 0.05 s of straining leaves a third of the push: a ten-thousandth at lockout.
+    const slow = { ...lifter, maxSpeedMps: 1, strainAfterS: 0.1, strainTimeS: 0.05 };
+    expect(repTable(compileLoad(load), slow, 1)).toBeNull();
+    expect(repsPossible(load, slow, tiring)).toBe(0);
+  });
+
   it('never holds more reps with more on the bar, nor with a lifter who tires sooner', () => {
     fc.assert(
       fc.property(

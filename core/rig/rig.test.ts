@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { BandCurve } from '../band/BandCurve.ts';
 import { barX, heightsAtPathLength, loopPerPath, pathLengthM } from './bandPath.ts';
 import { bandPull } from './bandPull.ts';
-import { hangingKg, liftedPerMetreKg } from './chainHang.ts';
+import { chainBreaksM, hangingKg, liftedPerMetreKg } from './chainHang.ts';
 import { chainMass } from './chainMass.ts';
 import { type HungPull, hungPull } from './hungPull.ts';
 import type { Hookup, RiggedBand } from './Rig.ts';
@@ -37,6 +37,9 @@ const band = (hookup: Hookup, zM: number, more: Partial<RiggedBand> = {}): Rigge
 const pullAtN = (hookup: Hookup, zM: number) => bandPull(band(hookup, 0.1), [], 0.2, 3).downN(zM);
 
 const readUpTo = (measuredToM: number) => ({ ...curve(1), measuredToM });
+
+/** Whole centimetres: doubles of fast-check lie near 0 mostly, where every path is straight. */
+const cm = (min: number, max: number) => fc.integer({ min, max }).map((at) => at / 100);
 
 describe('a band between anchor and bar', () => {
   it('pulls as one loop when single, as four legs of half the length when doubled, as what is left when choked', () => {
@@ -105,27 +108,25 @@ describe('a band between anchor and bar', () => {
   });
 
   it('goes taut or slack on a bent path just where that is as long as the band: between two such heights it is one of both', () => {
-    const near = fc.double({ min: -0.4, max: 0.4, noNaN: true });
-    const bend = fc.record({ zM: fc.integer({ min: 60, max: 190 }).map((cm) => cm / 100), xM: near });
+    const bend = fc.record({ zM: cm(30, 220), xM: cm(-40, 40) });
     const bends = fc.uniqueArray(bend, { maxLength: 4, selector: ({ zM }) => zM });
-    const anchors = fc.record({ xM: near, yM: near, zM: fc.double({ min: 0, max: 2.4, noNaN: true }) });
+    const anchors = fc.record({ xM: cm(-40, 40), yM: cm(-40, 40), zM: cm(0, 240) });
     fc.assert(
-      fc.property(
-        bends,
-        anchors,
-        fc.double({ min: 0.3, max: 1.4, noNaN: true }),
-        (unsorted, anchor, lengthM) => {
-          const path = unsorted.toSorted((a, b) => a.zM - b.zM);
-          const tooLongM = (zM: number) => pathLengthM(anchor, barX(path, zM), zM) - lengthM;
-          const found = heightsAtPathLength(anchor, path, lengthM, 0.5, 2);
-          for (const zM of found) expect(tooLongM(zM)).toBeCloseTo(0, 9);
-          const heights = Array.from({ length: 151 }, (_, i) => 0.5 + i / 100);
-          for (const [i, zM] of heights.slice(1).entries()) {
-            const crosses = tooLongM(heights[i]!) * tooLongM(zM) < 0;
-            if (crosses) expect(found.filter((z) => z > heights[i]! - 1e-9 && z < zM + 1e-9)).not.toEqual([]);
-          }
-        },
-      ),
+      fc.property(bends, anchors, cm(30, 140), (unsorted, anchor, lengthM) => {
+        const path = unsorted.toSorted((a, b) => a.zM - b.zM);
+        const tooLongM = (zM: number) => pathLengthM(anchor, barX(path, zM), zM) - lengthM;
+        const found = heightsAtPathLength(anchor, path, lengthM, 0.5, 2);
+        for (const zM of found) {
+          expect(tooLongM(zM)).toBeCloseTo(0, 9);
+          expect(zM).toBeGreaterThan(0.5);
+          expect(zM).toBeLessThan(2);
+        }
+        const heights = Array.from({ length: 151 }, (_, i) => 0.5 + i / 100);
+        for (const [i, zM] of heights.slice(1).entries()) {
+          const crosses = tooLongM(heights[i]!) * tooLongM(zM) < 0;
+          if (crosses) expect(found.filter((z) => z > heights[i]! - 1e-9 && z < zM + 1e-9)).not.toEqual([]);
+        }
+      }),
     );
   });
 
@@ -133,6 +134,19 @@ describe('a band between anchor and bar', () => {
     const pull = bandPull(band({ way: 'single' }, 0), [], 0.5, 2.5);
     const lambda = 1.8 / REST_M;
     expect(pull.downSdN(1.8)).toBeCloseTo(2 * 3 * (lambda - lambda ** -2), 4);
+    // On an anchor beside the bar's way only the vertical part counts.
+    const aslant = bandPull(
+      band({ way: 'single' }, 0.3, { anchor: { xM: -0.5, yM: 1, zM: 0.3 } }),
+      [],
+      0.5,
+      2.5,
+    );
+    const lengthM = Math.hypot(0.5, 1, 1.5);
+    const stretched = lengthM / REST_M;
+    expect(aslant.stretch(1.8)).toBeCloseTo(stretched, 12);
+    const part = 1.5 / lengthM;
+    expect(aslant.downN(1.8)).toBeCloseTo(2 * neoHookeanN(stretched) * part, 9);
+    expect(aslant.downSdN(1.8)).toBeCloseTo(2 * 3 * (stretched - stretched ** -2) * part, 4);
     // Doubled: the sleeve carries the loop's force, and so its error, twice.
     const doubled = bandPull(band({ way: 'doubled' }, 0), [], 0.5, 2.5);
     expect(doubled.downSdN(0.9)).toBeCloseTo(2 * pull.downSdN(1.8), 9);
@@ -229,7 +243,15 @@ describe('a band read on a scale in its hookup', () => {
     fc.assert(
       fc.property(readings, fc.double({ min: 0, max: 2.5, noNaN: true }), (rows, zM) => {
         const verticalAt = rows.map((r) => ({ zM: r.zM / 100, forceN: r.forceN }));
-        expect(hungPull({ verticalAt, count: 1 }, 0, 2.5).downN(zM)).toBeGreaterThanOrEqual(0);
+        const pull = hungPull({ verticalAt, count: 1 }, 0, 2.5);
+        expect(pull.downN(zM)).toBeGreaterThanOrEqual(0);
+        for (const read of verticalAt) expect(pull.downN(read.zM)).toBeCloseTo(read.forceN, 9);
+        // Where it goes slack there is a kink.
+        for (let low = 0; low < 2.5; low += 0.01) {
+          const [atLow, atHigh] = [pull.downN(low), pull.downN(low + 0.01)];
+          if ((atLow === 0 && atHigh > 0) || (atLow > 0 && atHigh === 0))
+            expect(pull.breaksM.filter((z) => z > low - 1e-9 && z < low + 0.01 + 1e-9)).not.toEqual([]);
+        }
       }),
     );
   });
@@ -251,5 +273,6 @@ describe('a chain', () => {
 
   it('picks up links only while some lie on the floor', () => {
     expect([0.2, 0.8, 1.6].map((zM) => liftedPerMetreKg(chain, zM))).toEqual([0, 7.6, 0]);
+    expect(chainBreaksM(chain)).toEqual([0.3, 1.5]);
   });
 });
