@@ -50,6 +50,7 @@ describe('the sentence of work capacity over the season', () => {
     const fall = said(report([{ reps: 8 }, { reps: 6 }], 'fell', 0.001));
     expect(fall).toContain('has fallen');
     expect(fall).toContain('worse now is 99 in 100');
+    expect(said(report([{ reps: 8 }, { reps: 6 }], 'fell', 0.08))).toContain('worse now is 92 in 100');
   });
 
   test('claims nothing where the log cannot tell, though the middles differ', () => {
@@ -73,6 +74,7 @@ describe('the sentence of work capacity over the season', () => {
     expect(said(report([{ sets: 3 }], 'cannotTell', null))).toMatch(
       /^No twelve weeks.* would, .*written down\.$/,
     );
-    expect(said(report([{ sets: 3 }, { reps: 5 }], 'cannotTell', null))).toMatch(/a change takes two/);
+    for (const better of [null, 0.5])
+      expect(said(report([{ sets: 3 }, { reps: 5 }], 'cannotTell', better))).toMatch(/a change takes two/);
   });
 });

@@ -40,6 +40,50 @@ describe('what an effect lets one say', () => {
     expect(evidenceSentence('equipped', open, voice)).toContain('from 5.0 kg less to 11 kg more');
   });
 
+  it('of heights and bands, which way and how much, in the unit that boxes are counted in', () => {
+    const fewer = line(-3, -2.5, -2, -1.5, -1);
+    expect(evidenceSentence('boxHeight', fewer, voice)).toMatch(
+      /^A centimetre more of box allowed 2\.0 % less .*−2\.5 to −1\.5 %\); an inch is 5\.0 %\.$/,
+    );
+    // 1.02^2.54 = 1.0516 an inch, which is 2.0 % a centimetre.
+    expect(evidenceSentence('boxHeight', line(1, 1.5, 2, 2.5, 3), { ...voice, lengthUnit: 'in' })).toMatch(
+      /^An inch more of box allowed 5\.2 % more .*; a centimetre is 2\.0 %\.$/,
+    );
+    expect(evidenceSentence('bandShare', leaning, voice)).toMatch(
+      /^Blocks with 10 points more .* probably came with gains 0\.7 % of the lift larger/,
+    );
+    expect(evidenceSentence('bandShare', fewer, voice)).toMatch(/bands came with gains 2\.0 % .* smaller/);
+  });
+
+  it('of gains by those who lift raw and those who lift equipped, whose they are, and how they differ', () => {
+    expect(evidenceSentence('equipped', { ...clear, equipped: true }, voice)).toMatch(
+      /^10 kg gained in the gym by those who lift equipped went with about 7\.0 kg/,
+    );
+    expect(evidenceSentence('equipped', { ...clear, equipped: false }, voice)).toMatch(
+      /by those who lift raw/,
+    );
+    expect(evidenceSentence('equipped', clear, voice)).toMatch(/^Of 10 kg .*, 7\.0 kg more reached/);
+    expect(evidenceSentence('equipped', line(-1, -0.9, -0.7, -0.5, -0.4), voice)).toMatch(
+      /, 7\.0 kg less reached/,
+    );
+    expect(evidenceSentence('variants', clear, { ...voice, variantName: 'box squat' })).toMatch(
+      /^10 kg gained in the box squat went/,
+    );
+  });
+
+  it('is how little there is, where it is too little', () => {
+    const little = { ...open, effect: null };
+    const said = (question: Parameters<typeof evidenceSentence>[0], one: typeof little) =>
+      evidenceSentence(question, one, voice);
+    expect(said('carryOver', little)).toMatch(/takes 8 gains .* there are 40 gains of 9 lifters\.$/);
+    expect(said('variants', { ...little, lifters: 1, observations: 1 })).toMatch(
+      /there is 1 gain of 1 lifter\.$/,
+    );
+    expect(said('boxHeight', little)).toMatch(/takes 3 lifters .* 40 hard lifts of 9 lifters off a box\.$/);
+    expect(said('bandShare', little)).toMatch(/takes 8 blocks .* 40 blocks of 9 lifters\.$/);
+    expect(said('equipped', little)).toMatch(/on either side, .* 40 gains of 9 lifters\.$/);
+  });
+
   it('names the lifter first', () => {
     expect(evidenceSentence('carryOver', clear, { ...voice, speaksOf: 'Ilse' })).toMatch(/^Ilse: 10 kg/);
   });
