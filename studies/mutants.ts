@@ -1,7 +1,7 @@
 import { relative } from 'node:path';
 import { Command } from 'commander';
 import type { Mutant } from './mutants/mutantsOf.ts';
-import { type RoomTried, tryRoom } from './mutants/tryRoom.ts';
+import { type RoomTried, type TrySize, tryRoom } from './mutants/tryRoom.ts';
 import { percent } from './percent.ts';
 import { wholeFrom } from './wholeFrom.ts';
 
@@ -15,8 +15,13 @@ export async function run(args: readonly string[]): Promise<void> {
     .option('--count <mutants>', 'how many mutants a room', wholeFrom(1), 40)
     .option('--seed <number>', 'other mutants for another seed', wholeFrom(0), 1)
     .option('--minutes <number>', 'at most so long a room', wholeFrom(1), 8)
+    .option(
+      '--beside <folders...>',
+      'tests that are asked too where the own ones see nothing: core/checks',
+      [],
+    )
     .parse([...args], { from: 'user' });
-  const size = command.opts<{ count: number; seed: number; minutes: number }>();
+  const size = command.opts<TrySize>();
   const rooms: RoomTried[] = [];
   for (const room of command.args) {
     const tried = await tryRoom(process.cwd(), room, size);

@@ -35,6 +35,8 @@ const lifter: Capability = { ...squatCapability, movedBodyKg: 80 };
 const tiring = tiringOf('squat');
 const barKg = fc.double({ min: 60, max: 190, noNaN: true });
 const restS = fc.integer({ min: 0, max: 400 });
+const tableOf = (strengthN: number) =>
+  repTable(compileLoad(load), { ...lifter, strengthN }, tiring.loweringS)!;
 const session = (kg: number, sets: number, reps: number, rest: number, how: Tiring = tiring) => {
   const table = repTable(compileLoad({ ...load, barKg: kg }), lifter, how.loweringS)!;
   return simulateSession([{ table, sets, reps, restS: rest }], how)[0]!;
@@ -55,6 +57,19 @@ describe('effort of a rep', () => {
     const downS = repEffortS(rising, strong, ascent, 3) - repEffortS(rising, strong, ascent, 0);
     const halfwayN = (100 + 80) * load.gravityMps2 + 200;
     expect(downS).toBeCloseTo((3 * halfwayN) / strong.strengthN, 9);
+  });
+
+  it('adds the share up along the way as the bar goes: of a load that grows with the height by the time spent at each', () => {
+    const even = { ...lifter, slope: 0, curvature: 0, dip: { ...lifter.dip, depth: 0 }, strengthN: 4200 };
+    const compiled = compileLoad(load);
+    const { samples } = simulateRep(load, even, { samples: 4001 });
+    const shares = samples.map(({ loadN }) => (loadN + 80 * load.gravityMps2) / even.strengthN);
+    const sum = shares.reduce(
+      (total, share, i) => total + share * (i === 0 || i === 4000 ? 1 : i % 2 === 1 ? 4 : 2),
+      0,
+    );
+    const expectedS = (sum * samples[1]!.tS) / 3;
+    expect(repEffortS(compiled, even, ascend(compiled, even, FINE), 0) / expectedS).toBeCloseTo(1, 5);
   });
 
   it('never counts more than the time of the way up and down', () => {
@@ -151,6 +166,15 @@ describe('a session', () => {
       // Here the last rep of the first set lies a hair below what just makes it.
       { numRuns: 20, examples: [[123.8320742953588, 224]] },
     );
+  });
+
+  it('has a factor of seven to spare at most, or lacks it', () => {
+    // e^2 = 7.39: beyond that nobody asks how far.
+    const margin = (strengthN: number) =>
+      lastBlock([{ table: tableOf(strengthN), sets: 1, reps: 1, restS: 60 }], tiring).marginLn;
+    expect([margin(100), margin(60_000)]).toEqual([-2, 2]);
+    // Of a single it is the surplus itself.
+    expect(margin(4500)).toBeCloseTo(tableOf(4500).restedLn, 2);
   });
 
   it('works a rep out as made from nought on and as missed below, however near to nought', () => {

@@ -21,6 +21,12 @@ describe('rest', () => {
     expect(missing(600)).toBeCloseTo(0.013, 4);
   });
 
+  it('has to bring back what each second of full effort costs, on top of what was missing', () => {
+    const once = tired(RESTED, 3, tiring);
+    expect(lostLn(once)).toBeCloseTo(3 * tiring.perSecond, 12);
+    expect(lostLn(tired(once, 2, tiring))).toBeCloseTo(5 * tiring.perSecond, 12);
+  });
+
   it('is the same share of the same effort in every lift', () => {
     for (const lift of ['bench', 'deadlift'] as const) {
       const { fastShare, fastS, slowS, loweringS, bend } = tiringOf(lift);

@@ -32,5 +32,8 @@ test('costs worked out once for a bend are those of each rep, in whatever order 
       expect(reps.map(repCosts(bend))).toEqual(reps.map((rep) => repCost(rep, bend)));
     }),
   );
-  expect(repCosts(0)(7)).toBe(1);
+  // (rep / 3.38)^bend (docs/model.md, "effort").
+  expect([repCosts(0)(7), repCost(7, 1), repCost(1, -1)]).toEqual(
+    [1, 7 / 3.38, 3.38].map((x) => expect.closeTo(x, 12)),
+  );
 });

@@ -14,6 +14,8 @@ export interface RoomTried {
 }
 
 export interface TrySize {
+  /** Folders whose tests are asked too where the room's own see nothing. */
+  readonly beside?: readonly string[];
   /** How many mutants of a room, drawn by the seed. */
   readonly count: number;
   readonly seed: number;
@@ -21,20 +23,35 @@ export interface TrySize {
   readonly minutes: number;
 }
 
+/** A folder whose tests are asked, and how long they may take over a mutant. */
+interface Asked {
+  folder: string;
+  limitMs: number;
+}
+
 /** A mutant that makes its tests so many times slower, and ten seconds, hangs: that is seen too. */
 const HANGS_FACTOR = 4;
 const HANGS_MS = 10_000;
 
-/** Tries mutants of the sources in `room` (a folder under `root`), two at a time, on those of the room's tests that import them. */
+/** Tries mutants of the sources in `room` (a folder under `root`), two at a time, on those of its tests that import them. */
 export async function tryRoom(
   root: string,
   room: string,
-  { count, seed, minutes }: TrySize,
+  { count, seed, minutes, beside = [] }: TrySize,
 ): Promise<RoomTried> {
   const startedMs = performance.now();
   const sources = sourcesUnder(join(root, room));
-  if (!(await passes(root, room, sources))) throw new Error(`The tests of ${room} fail as they are.`);
-  const limitMs = HANGS_MS + HANGS_FACTOR * (performance.now() - startedMs);
+  const asked: Asked[] = [];
+  for (const folder of [room, ...beside]) {
+    const fromMs = performance.now();
+    if (!(await passes(root, folder, sources))) throw new Error(`The tests of ${folder} fail as they are.`);
+    asked.push({ folder, limitMs: HANGS_MS + HANGS_FACTOR * (performance.now() - fromMs) });
+  }
+  const isCaught = async (mutant: Mutant) => {
+    for (const { folder, limitMs } of asked)
+      if (!(await passes(root, folder, [mutant.file], { mutant, limitMs }))) return true;
+    return false;
+  };
   const mutants = sources.flatMap((file) => mutantsOf(file, readFileSync(file, 'utf8')));
   const waiting = shuffled(mutants, seed).slice(0, count);
   const tried: RoomTried['tried'][number][] = [];
@@ -42,7 +59,7 @@ export async function tryRoom(
     while (performance.now() - startedMs < 60_000 * minutes) {
       const mutant = waiting.shift();
       if (!mutant) return;
-      tried.push({ mutant, isCaught: !(await passes(root, room, [mutant.file], { mutant, limitMs })) });
+      tried.push({ mutant, isCaught: await isCaught(mutant) });
     }
   };
   await Promise.all([work(), work()]);
@@ -67,10 +84,10 @@ function shuffled(mutants: readonly Mutant[], seed: number): Mutant[] {
   return keyed.toSorted((a, b) => a.key - b.key).map(({ mutant }) => mutant);
 }
 
-/** Whether the room's tests that import these sources all pass, within the limit where there is one. */
+/** Whether a folder's tests that import these sources all pass, within the limit where there is one. */
 function passes(
   root: string,
-  room: string,
+  folder: string,
   sources: readonly string[],
   change?: { readonly mutant: Mutant; readonly limitMs: number },
 ): Promise<boolean> {
@@ -84,7 +101,7 @@ function passes(
     '--config',
     config,
     '--dir',
-    join(root, room),
+    join(root, folder),
     ...sources,
   ];
   return new Promise((resolve) => {
