@@ -39,11 +39,11 @@ test('at nought stands what is usual: no change where it is a change, the publis
 
 // Starting shapes and what varies, by the tables of docs/model.md ("rep", "effort", "strength"); the rest by the definitions.
 test.each<[(typeof lifts)[number], ParameterName, number, string]>([
-  ['squat', 'lnMaxSpeed', 0, '2.80'],
-  ['squat', 'lnRebound', 0, '55'],
+  ['squat', 'lnMaxSpeed', Math.log(1.1), '3.08'],
+  ['squat', 'lnRebound', Math.log(2), '110'],
   ['squat', 'lnTiring', 0, '1.3'],
   ['bench', 'lnTiring', Math.log(2), '3.4'],
-  ['squat', 'lnDaySd', 0, '1.8'],
+  ['squat', 'lnDaySd', Math.log(2), '3.6'],
   ['squat', 'lnWeekSd', Math.log(2), '1.20'],
   // 5^b = 1.2.
   ['squat', 'tiringBend', Math.log(1.2) / Math.log(5), '+20'],
