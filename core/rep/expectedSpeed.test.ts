@@ -23,10 +23,19 @@ describe('the speed to expect', () => {
     const straight = { barKg: 150, bands: [], hungBands: [], chains: [], path: [] };
     const load = compileLoad({ ...straight, bottomM: 0.9, lockoutM: 1.5, gravityMps2: 9.80665 });
     const rep = (offsetMps: number) =>
-      expectedRep(load, squatCapability, 0, { offsetMps, perSurplusMps: 0, upToLn: 1 });
+      expectedRep(load, squatCapability, 5, { offsetMps, perSurplusMps: 0, upToLn: 1 });
     const [plain, slower] = [rep(0), rep(-0.05)];
     expect(slower.meanSpeedMps).toBeCloseTo(plain.meanSpeedMps - 0.05, 9);
     expect(slower.durationS * slower.meanSpeedMps).toBeCloseTo(plain.durationS * plain.meanSpeedMps, 9);
     expect(slower.peakSpeedMps / slower.meanSpeedMps).toBeCloseTo(plain.peakSpeedMps / plain.meanSpeedMps, 9);
+    // Every place is passed later and slower by one factor.
+    const later = slower.durationS / plain.durationS;
+    expect(later).toBeGreaterThan(1);
+    expect(slower.samples.map(({ zM }) => zM)).toEqual(plain.samples.map(({ zM }) => zM));
+    for (const [i, { tS, speedMps }] of slower.samples.entries()) {
+      expect(tS).toBeCloseTo(later * plain.samples[i]!.tS, 9);
+      expect(speedMps).toBeCloseTo(plain.samples[i]!.speedMps / later, 9);
+    }
+    expect(slower.slowest.speedMps).toBeCloseTo(plain.slowest.speedMps / later, 9);
   });
 });
