@@ -7,7 +7,9 @@ import { ensureInstalled } from './install.mjs';
 process.chdir(dirname(dirname(fileURLToPath(import.meta.url))));
 ensureInstalled();
 const [name, ...args] = process.argv.slice(2);
-const STUDIES = ['calibrate', 'situations', 'backtest'].filter((study) => existsSync(`studies/${study}.ts`));
+const STUDIES = ['calibrate', 'situations', 'backtest', 'mutants'].filter((study) =>
+  existsSync(`studies/${study}.ts`),
+);
 if (STUDIES.includes(name)) {
   const { tsImport } = await import('tsx/esm/api');
   const { run } = await tsImport(`../studies/${name}.ts`, import.meta.url);

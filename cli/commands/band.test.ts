@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { runCli } from '../runCli.ts';
+import { callCli } from '../tests/callCli.ts';
 
 const file = 'length_cm,force_kg\n150,10\n200,20\n';
 
 describe('rackwright band', () => {
   it('draws the readings in plain characters, without colour', async () => {
-    const { status, stdout, stderr } = await runCli(['band', '--rest', '100 cm'], file);
+    const { status, stdout, stderr } = await callCli(['band', '--rest', '100 cm'], file);
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(stdout.match(/\|.*o/g)).toHaveLength(2);
     expect(stdout).toMatch(/^[\n -~]+$/);
   });
 
   it('questions a force that falls while the length grows', async () => {
-    const { status, stdout } = await runCli(
+    const { status, stdout } = await callCli(
       ['band', '--rest', '1'],
       'length_cm,force_kg\n150,20\n200,10\n250,30\n',
     );
@@ -21,16 +21,16 @@ describe('rackwright band', () => {
   });
 
   it('reads the same band as a spreadsheet with decimal commas writes it', async () => {
-    const other = await runCli(['band', '--rest', '1'], 'length_cm;force_kg\n150,0;10,0\n200;20\n');
-    const comma = await runCli(['band', '--rest', '1'], file);
+    const other = await callCli(['band', '--rest', '1'], 'length_cm;force_kg\n150,0;10,0\n200;20\n');
+    const comma = await callCli(['band', '--rest', '1'], file);
     expect(other).toEqual(comma);
   });
 
   it('reads the same band in pounds and inches', async () => {
     // 150 cm = 59.0551 in, 10 kgf = 22.0462 lbf (NIST SP 811, appendix B.8)
     const imperial = 'length_in,force_lb\n59.0551,22.0462\n78.7402,44.0925\n';
-    const { stdout } = await runCli(['band', '--rest', '39.3701 in'], imperial);
-    const metric = await runCli(['band', '--rest', '1'], file);
+    const { stdout } = await callCli(['band', '--rest', '39.3701 in'], imperial);
+    const metric = await callCli(['band', '--rest', '1'], file);
     expect(placesOfReadings(stdout)).toEqual(placesOfReadings(metric.stdout));
   });
 
@@ -59,7 +59,7 @@ describe('rackwright band', () => {
     ],
     ['a rest length that is a mass', file, ['--rest', '20 kg'], '--rest'],
   ])('refuses %s in one line with status 2', async (_, input, args, sentence) => {
-    const { status, stdout, stderr } = await runCli(['band', ...args], input);
+    const { status, stdout, stderr } = await callCli(['band', ...args], input);
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr).toContain(sentence);
     expect(stderr.trimEnd().split('\n')).toHaveLength(1);

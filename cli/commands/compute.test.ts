@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runCli } from '../runCli.ts';
+import { callCli } from '../tests/callCli.ts';
 
 const bare = { target_kg: 20, bar_kg: 20, collars_kg: 0, discs: [] };
 let folder = '';
@@ -24,7 +25,7 @@ describe('rackwright compute', () => {
   it('reads the document from a file', async () => {
     const file = join(folder, 'bare.json');
     await writeFile(file, JSON.stringify(bare));
-    const { status, stdout } = await runCli(['compute', 'plates', '--input', file]);
+    const { status, stdout } = await callCli(['compute', 'plates', '--input', file]);
     expect(status).toBe(0);
     expect(JSON.parse(stdout)).toMatchObject({ loaded_kg: 20 });
   });
@@ -45,14 +46,14 @@ describe('rackwright compute', () => {
     ['a file that is not there', ['compute', 'plates', '--input', '/nowhere/x.json'], '', 'input'],
     ['an unknown calculation', ['compute', 'sparkle'], '{}', 'operation'],
   ])('refuses %s with nothing on standard output, one JSON line, status 2', async (_, args, input, field) => {
-    const { status, stdout, stderr } = await runCli(args, input);
+    const { status, stdout, stderr } = await callCli(args, input);
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr.trimEnd().split('\n')).toHaveLength(1);
     expect(JSON.parse(stderr)).toMatchObject({ error: { field } });
   });
 
   it('lists calculations whose schemas it prints', async () => {
-    const { status, stdout } = await runCli(['compute', '--list']);
+    const { status, stdout } = await callCli(['compute', '--list']);
     expect(status).toBe(0);
     const names = stdout
       .trimEnd()
@@ -61,7 +62,7 @@ describe('rackwright compute', () => {
     expect(names).toEqual(
       expect.arrayContaining(['band-curve', 'load-curve', 'rep', 'max-bar', 'fit-strength', 'plates']),
     );
-    const schema = await runCli(['compute', 'load-curve', '--schema']);
+    const schema = await callCli(['compute', 'load-curve', '--schema']);
     expect(schema.status).toBe(0);
     const { input, output } = JSON.parse(schema.stdout);
     expect(input.properties.load.required).toEqual(['bar_kg', 'bottom_m', 'lockout_m']);

@@ -7,7 +7,7 @@ import { dayPlan } from '#contract/day/dayPlan.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { openOneClub } from '#server/oneClub.ts';
-import { runCli } from '../runCli.ts';
+import { callCli } from '../tests/callCli.ts';
 
 const records = millraceClub('2026-11-25');
 /** The day with the fewest lifters, so that it is worked out soon. */
@@ -18,7 +18,7 @@ const note =
 day.note = note;
 let folder = '';
 const sheet = (...args: string[]) =>
-  runCli(['day', '--date', day.date, '--club', join(folder, 'club.sqlite'), ...args]);
+  callCli(['day', '--date', day.date, '--club', join(folder, 'club.sqlite'), ...args]);
 
 function placesOf({ groups }: RecordOf<'day'>) {
   return groups.flatMap(({ places, blocks }) =>
@@ -87,7 +87,7 @@ describe('rackwright day', () => {
       await store.close();
       const today = () => new Date().toLocaleDateString('sv-SE', { timeZone });
       const before = today();
-      const { stderr } = await runCli(['day', '--club', file]);
+      const { stderr } = await callCli(['day', '--club', file]);
       const named = /no training day on ([\d-]+);/.exec(stderr)?.[1];
       expect([before, today()]).toContain(named);
     }
@@ -95,7 +95,7 @@ describe('rackwright day', () => {
 
   it('names the days there are where there is none', async () => {
     const club = ['--club', join(folder, 'club.sqlite')];
-    const { status, stdout, stderr } = await runCli(['day', '--date', '1999-01-01', ...club]);
+    const { status, stdout, stderr } = await callCli(['day', '--date', '1999-01-01', ...club]);
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr).toContain(day.date);
   });

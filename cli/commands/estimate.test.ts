@@ -6,10 +6,10 @@ import { strengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { openOneClub } from '#server/oneClub.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
-import { runCli } from '../runCli.ts';
+import { callCli } from '../tests/callCli.ts';
 
 let folder = '';
-const estimate = (...args: string[]) => runCli(['estimate', '--club', join(folder, 'club.sqlite'), ...args]);
+const estimate = (...args: string[]) => callCli(['estimate', '--club', join(folder, 'club.sqlite'), ...args]);
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'rackwright-estimate-'));
@@ -60,7 +60,7 @@ describe('rackwright estimate', () => {
       await store.close();
       const today = () => new Date().toLocaleDateString('sv-SE', { timeZone });
       const before = today();
-      const { stdout } = await runCli(['estimate', '--club', file]);
+      const { stdout } = await callCli(['estimate', '--club', file]);
       expect([before, today()]).toContain(/up to ([\d-]+) that/.exec(stdout)?.[1]);
     }
   });

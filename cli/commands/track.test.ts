@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { runCli } from '../runCli.ts';
+import { callCli } from '../tests/callCli.ts';
 
 /** Two squats of 60 cm, half a cosine each way, up in 1 s and 2 s; 50 readings a second. */
 function twoSquats(): string {
@@ -25,14 +25,14 @@ function twoSquats(): string {
 
 describe('rackwright track', () => {
   it('lists the reps with their speeds', async () => {
-    const { status, stdout, stderr } = await runCli(['track'], twoSquats());
+    const { status, stdout, stderr } = await callCli(['track'], twoSquats());
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(stdout.match(/made/g)).toHaveLength(2);
     expect(stdout).toMatch(/lockout 15\d\.\d cm|lockout 149\.\d cm/);
   });
 
   it('gives the same as JSON, in SI', async () => {
-    const { stdout } = await runCli(['track', '--json'], twoSquats());
+    const { stdout } = await callCli(['track', '--json'], twoSquats());
     const { reps } = JSON.parse(stdout) as { reps: { made: boolean; meanSpeedMps: number }[] };
     // 0.6 m in 1 s and in 2 s.
     expect(reps.map(({ made }) => made)).toEqual([true, true]);
@@ -41,7 +41,7 @@ describe('rackwright track', () => {
   });
 
   it('refuses a file without units in one line with status 2', async () => {
-    const { status, stdout, stderr } = await runCli(['track'], 't,z\n0,1\n');
+    const { status, stdout, stderr } = await callCli(['track'], 't,z\n0,1\n');
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr.trimEnd()).toBe('Line 1, t: Name the unit in the first line: t_s, t_ms, t_min.');
   });

@@ -50,6 +50,7 @@ describe('the sentence of work capacity over the season', () => {
     const fall = said(report([{ reps: 8 }, { reps: 6 }], 'fell', 0.001));
     expect(fall).toContain('has fallen');
     expect(fall).toContain('worse now is 99 in 100');
+    expect(said(report([{ reps: 8 }, { reps: 6 }], 'fell', 0.08))).toContain('worse now is 92 in 100');
   });
 
   test('claims nothing where the log cannot tell, though the middles differ', () => {
@@ -61,11 +62,19 @@ describe('the sentence of work capacity over the season', () => {
   test('names what was left out with how little there was', () => {
     const gaps = said(report([{ reps: 6 }, { sets: 0 }, { sets: 1 }, { reps: 7 }], 'cannotTell', 0.7));
     expect(gaps).toContain('the twelve weeks that ended on 04-28 (no set) and on 06-28 (1 set).');
+    const three = said(report([{ sets: 2 }, { sets: 0 }, { sets: 1 }, { reps: 7 }], 'cannotTell', 0.7));
+    expect(three).toContain('ended on 02-28 (2 sets), on 04-28 (no set) and on 06-28 (1 set).');
+    expect(said(report([{ sets: 2 }, { reps: 6 }, { reps: 7 }], 'rose', 0.9))).toMatch(
+      /ended on 02-28 \(2 sets\)\.$/,
+    );
   });
 
   test('says why there is no picture, or no change', () => {
     expect(said(report([], 'cannotTell', null))).toMatch(/^No set of several reps/);
-    expect(said(report([{ sets: 3 }], 'cannotTell', null))).toMatch(/^No twelve weeks/);
-    expect(said(report([{ sets: 3 }, { reps: 5 }], 'cannotTell', null))).toMatch(/a change takes two/);
+    expect(said(report([{ sets: 3 }], 'cannotTell', null))).toMatch(
+      /^No twelve weeks.* would, .*written down\.$/,
+    );
+    for (const better of [null, 0.5])
+      expect(said(report([{ sets: 3 }, { reps: 5 }], 'cannotTell', better))).toMatch(/a change takes two/);
   });
 });

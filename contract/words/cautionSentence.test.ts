@@ -70,20 +70,49 @@ describe('cautionSentence', () => {
     }
   });
 
-  it('gives the number and the name that the coach has to act on', () => {
-    expect(say('slackBottom')).toContain('84 cm');
-    expect(say('anchorOverloaded')).toMatch(/low front pegs.*900 N.*700 N/);
-    expect(say('pairMismatch')).toMatch(/22-A.*8 %.*5 %/);
-    expect(say('notMade')).toContain('30 %');
-    expect(say('restricted')).toMatch(
-      /until further notice: .*38 cm.*lockout.*80 %.*160 kg.*by hand is more/,
-    );
+  it.each<[PlanCaution['code'], RegExp]>([
+    ['slackBottom', /slack below 84 cm.*straight weight/],
+    ['extrapolated', /22-A.*2\.31 times.*further than it was ever read.*guess/],
+    ['overstretched', /22-A.*2\.71 times.*limit is 2\.5\..*another pair or hookup/],
+    ['notMeasured', /22-A was never measured.*guessed from the width/],
+    ['pairMismatch', /22-A.*8 %.*5 %.*tilt/],
+    ['oneSideMeasured', /Only one band of pair 22-A was measured/],
+    ['anchorOverloaded', /low front pegs.*900 N.*700 N: do not hang this/],
+    ['anchorNotRated', /low front pegs may carry.*900 N/],
+    ['bandsUnderLoad', /check them for nicks.*faces and hands out of their line/],
+    ['lightened', /carry 400 N.*without them the bar is far heavier/],
+    ['maximal', /93 %.*spotters ready and safeties set/],
+    ['notMade', /stops at 30 %.*make it lighter/],
+    ['unlikely', /chance of 62 %/],
+    ['madeLighter', /lighter, from 180 kg.*chance of 91 %/],
+    ['volume', /^40 reps .* at most 30\.$/],
+    ['repsInSet', /^Sets of 40 .* at most 30 a set\.$/],
+    [
+      'minor',
+      /^15 years old: a qualified coach decides and stays beside the lifter; local rules for minors come first/,
+    ],
+    ['heightsEstimated', /estimated from stature.*with a tape/],
+    ['heightsAssumed', /assumed.*with a tape/],
+    ['strengthAssumed', /assumed from body mass alone, so start light/],
+    ['bodyMassAssumed', /not known; 75 kg was assumed/],
+    ['otherEquipment', /other equipment \(wraps\)/],
+    ['notLoadable', /cannot load 101 kg; the nearest is 100 kg/],
+    ['barAssumed', /20 kg was assumed/],
+    ['boundBinds', /12 %.*40 %/],
+    ['noBands', /22-A.*160 kg.*30 kg/],
+    ['restricted', /until further notice: .*38 cm.*lockout.*80 %.*160 kg.*by hand is more/],
+  ])('gives what the coach has to know or to act on: %s', (code, words) => {
+    expect(say(code)).toMatch(words);
   });
 
   it('says plainly of a bar too heavy from the start that it does not move', () => {
-    for (const stoppedAtS of [0, -0.16]) {
-      expect(cautionSentence({ code: 'notMade', stoppedAtS }, names)).toMatch(/does not leave the bottom/);
+    for (const stoppedAtS of [0, -0.16, 0.004]) {
+      expect(cautionSentence({ code: 'notMade', stoppedAtS }, names)).toMatch(
+        /does not leave the bottom: make it lighter/,
+      );
     }
+    // The first one that is a whole per cent.
+    expect(cautionSentence({ code: 'notMade', stoppedAtS: 0.005 }, names)).toContain('stops at 1 %');
   });
 
   it("proposes what is in the coach's hand: more rest only where sets follow each other", () => {
@@ -117,6 +146,15 @@ describe('cautionSentence', () => {
       expect.stringMatching(/^Expected at 0\.74 m\/s, slower than the 0\.75 to 0\.85/),
       expect.stringMatching(/^Expected at 0\.86 m\/s, faster than the 0\.75 to 0\.85/),
     ]);
+    const because = (
+      why: 'byHand' | 'madeLighter' | 'sharedBands' | 'lightestBar' | 'heaviestBar' | 'balance',
+    ) => cautionSentence({ ...outside, why }, names);
+    expect(because('byHand')).toContain('set by hand');
+    expect(because('madeLighter')).toContain('lighter so that all reps are likely made');
+    expect(because('sharedBands')).toMatch(/serve the whole rack.*other proposals/);
+    expect(because('lightestBar')).toMatch(/lightest bar allowed.*slower zone/);
+    expect(because('heaviestBar')).toContain('load no heavier bar');
+    expect(because('balance')).toMatch(/counted for more; set the bar by hand/);
   });
 
   it('tells how badly strength is known by the spread that holds four times in five, upwards', () => {
@@ -128,6 +166,10 @@ describe('cautionSentence', () => {
     const nothingOff = cautionSentence({ ...wide, belowShare: 0, workUp: false }, names);
     expect(nothingOff).toMatch(/of the first set/);
     expect(nothingOff).not.toMatch(/less than its middle|work-up/);
+    // Half a per cent is the least that is one when rounded.
+    const off = (belowShare: number) => cautionSentence({ ...wide, belowShare }, names);
+    expect(off(0.005)).toContain('1 % less than its middle');
+    expect(off(0.0049)).toContain('only, four times in five; note');
   });
 
   it('defers to a qualified coach and local rules where the lifter is a minor', () => {
@@ -140,5 +182,7 @@ describe('hookupWords', () => {
     expect(hookupWords({ way: 'doubled' }, { label: 'Low front pegs' })).toBe(
       'doubled round the low front pegs',
     );
+    expect(hookupWords({ way: 'single' }, { label: 'Hook' })).toBe('single from the hook');
+    expect(hookupWords({ way: 'choked' }, { label: 'Hook' })).toBe('choked on the hook');
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { EvidenceLine } from '#contract/evidence/evidenceReport.ts';
+import type { EvidenceLine, Trap } from '#contract/evidence/evidenceReport.ts';
 import { evidenceSentence, spokenEffect, verdictOf } from './evidenceSentence.ts';
 import { trapSentence } from './trapSentence.ts';
 
@@ -40,6 +40,50 @@ describe('what an effect lets one say', () => {
     expect(evidenceSentence('equipped', open, voice)).toContain('from 5.0 kg less to 11 kg more');
   });
 
+  it('of heights and bands, which way and how much, in the unit that boxes are counted in', () => {
+    const fewer = line(-3, -2.5, -2, -1.5, -1);
+    expect(evidenceSentence('boxHeight', fewer, voice)).toMatch(
+      /^A centimetre more of box allowed 2\.0 % less .*−2\.5 to −1\.5 %\); an inch is 5\.0 %\.$/,
+    );
+    // 1.02^2.54 = 1.0516 an inch, which is 2.0 % a centimetre.
+    expect(evidenceSentence('boxHeight', line(1, 1.5, 2, 2.5, 3), { ...voice, lengthUnit: 'in' })).toMatch(
+      /^An inch more of box allowed 5\.2 % more .*; a centimetre is 2\.0 %\.$/,
+    );
+    expect(evidenceSentence('bandShare', leaning, voice)).toMatch(
+      /^Blocks with 10 points more .* probably came with gains 0\.7 % of the lift larger/,
+    );
+    expect(evidenceSentence('bandShare', fewer, voice)).toMatch(/bands came with gains 2\.0 % .* smaller/);
+  });
+
+  it('of gains by those who lift raw and those who lift equipped, whose they are, and how they differ', () => {
+    expect(evidenceSentence('equipped', { ...clear, equipped: true }, voice)).toMatch(
+      /^10 kg gained in the gym by those who lift equipped went with about 7\.0 kg/,
+    );
+    expect(evidenceSentence('equipped', { ...clear, equipped: false }, voice)).toMatch(
+      /by those who lift raw/,
+    );
+    expect(evidenceSentence('equipped', clear, voice)).toMatch(/^Of 10 kg .*, 7\.0 kg more reached/);
+    expect(evidenceSentence('equipped', line(-1, -0.9, -0.7, -0.5, -0.4), voice)).toMatch(
+      /, 7\.0 kg less reached/,
+    );
+    expect(evidenceSentence('variants', clear, { ...voice, variantName: 'box squat' })).toMatch(
+      /^10 kg gained in the box squat went/,
+    );
+  });
+
+  it('is how little there is, where it is too little', () => {
+    const little = { ...open, effect: null };
+    const said = (question: Parameters<typeof evidenceSentence>[0], one: typeof little) =>
+      evidenceSentence(question, one, voice);
+    expect(said('carryOver', little)).toMatch(/takes 8 gains .* there are 40 gains of 9 lifters\.$/);
+    expect(said('variants', { ...little, lifters: 1, observations: 1 })).toMatch(
+      /there is 1 gain of 1 lifter\.$/,
+    );
+    expect(said('boxHeight', little)).toMatch(/takes 3 lifters .* 40 hard lifts of 9 lifters off a box\.$/);
+    expect(said('bandShare', little)).toMatch(/takes 8 blocks .* 40 blocks of 9 lifters\.$/);
+    expect(said('equipped', little)).toMatch(/on either side, .* 40 gains of 9 lifters\.$/);
+  });
+
   it('names the lifter first', () => {
     expect(evidenceSentence('carryOver', clear, { ...voice, speaksOf: 'Ilse' })).toMatch(/^Ilse: 10 kg/);
   });
@@ -54,6 +98,29 @@ describe('what an effect lets one say', () => {
   });
 });
 
+it.each<[Trap, RegExp]>([
+  [{ code: 'survivorsOnly', leftOut: 0, ofThemLeft: 0 }, /^Everybody .*stall tend to stop/],
+  [
+    { code: 'survivorsOnly', leftOut: 1, ofThemLeft: 0 },
+    /^1 lifter trained .* and is not in here\. Those who stay/,
+  ],
+  [{ code: 'survivorsOnly', leftOut: 3, ofThemLeft: 2 }, /^3 lifters .* are not in here; 2 of them left/],
+  [{ code: 'tooFewMeets', gains: 10, lifters: 4 }, /^10 gains .* of 4 lifters, 2\.5 each\./],
+  [{ code: 'tooFewMeets', gains: 0, lifters: 0 }, /of 0 lifters\. One/],
+  [{ code: 'changedEquipment', dropped: 0 }, /^Nobody changed/],
+  [{ code: 'changedEquipment', dropped: 1 }, /^1 step .* was left out/],
+  [{ code: 'changedEquipment', dropped: 2 }, /^2 steps .* were left out/],
+  [{ code: 'gearRemeasured', touched: 0, of: 7 }, /^No band .*looks like a gain/],
+  [{ code: 'gearRemeasured', touched: 2, of: 7 }, /^In 2 of 7 gains/],
+  [{ code: 'manyVariants', looked: 12 }, /^12 variants .*one in twenty/],
+  [{ code: 'notByLot' }, /^Nobody drew lots/],
+  [{ code: 'techniqueOfHeight' }, /^A box changes the stance/],
+])('a trap is told with what it rests on: %j', (trap, words) => {
+  const { name, text } = trapSentence(trap);
+  expect(name).toMatch(/^[A-Z].* /);
+  expect(text).toMatch(words);
+});
+
 it('noise that is the greater part is said to be left in', () => {
   const trap = {
     code: 'regressionToTheMean',
@@ -62,5 +129,10 @@ it('noise that is the greater part is said to be left in', () => {
     noisePairs: 3,
   } as const;
   expect(trapSentence({ ...trap, reliability: 0.3 }).text).toContain('as it lies');
-  expect(trapSentence({ ...trap, reliability: 0.8 }).text).toContain('corrected');
+  expect(trapSentence({ ...trap, reliability: 0.5 }).text).toMatch(/2\.0 % .*\(assumed.*50 % .*corrected/);
+  expect(trapSentence({ ...trap, reliability: null }).text).toContain(
+    'good day is followed by an ordinary one',
+  );
+  const measured = { ...trap, noiseKnown: 'measured', reliability: 0.8 } as const;
+  expect(trapSentence(measured).text).toMatch(/from 3 lifts repeated/);
 });

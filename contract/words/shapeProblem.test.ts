@@ -4,6 +4,7 @@ import { shapeProblem } from './shapeProblem.ts';
 
 const shape = z.strictObject({
   massKg: z.number().positive().max(1000),
+  share: z.number().lt(1).default(0),
   pairs: z.number().int().min(1).default(1),
   reserve: z.number().multipleOf(0.5).default(0),
   way: z.enum(['single', 'doubled', 'choked']).default('single'),
@@ -30,6 +31,7 @@ describe('the sentence about a refused document', () => {
   test.each([
     [{ massKg: -3 }, 'massKg', ['massKg', '-3', 'more than 0']],
     [{ massKg: 2000 }, 'massKg', ['2000', 'at most 1000']],
+    [{ massKg: 20, share: 1 }, 'share', ['share is 1; it must be less than 1']],
     [{ massKg: '20' }, 'massKg', ['"20"', 'a number']],
     [{ massKg: null }, 'massKg', ['null', 'a number']],
     [{}, 'massKg', ['massKg', 'missing']],
@@ -41,7 +43,7 @@ describe('the sentence about a refused document', () => {
     [
       { massKg: 20, lifts: [{ label: 'a' }, { label: 'four' }] },
       'lifts[1].label',
-      ['"four"', 'at most 3 characters'],
+      ['"four"', 'at most 3 characters long'],
     ],
     [{ massKg: 20, aim: { by: 'luck' } }, 'aim.by', ['"luck"', 'speed', 'percent']],
     [{ massKg: 20, aim: { by: 'speed' } }, 'aim.fromMps', ['missing', 'a number']],

@@ -40,5 +40,13 @@ describe('why a band wants a look', () => {
     const back = { ...findings[3]!, direction: 'unloading' } as WearFinding;
     expect(wearSentence(back, date)).toMatch(/ while shortening/);
     for (const sentence of said) expect(sentence).toMatch(/^[A-Z][^]*\.$/);
+    expect(findings.map(wearWord)).toEqual([
+      '214 days old',
+      '7140 reps',
+      'stretched 2.91 times',
+      'force falls',
+    ]);
+    expect(wearSentence({ why: 'neverMeasured' }, date)).toMatch(/^Never measured: .*scale\.$/);
+    expect(wearWord({ why: 'neverMeasured' })).toBe('not measured');
   });
 });

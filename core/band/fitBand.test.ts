@@ -143,6 +143,31 @@ describe('fitBand', () => {
     );
   });
 
+  it('knows a fitted stiffness as weighted least squares does, readings scattering by what they show and what is assumed', () => {
+    const stretches = [1.2, 1.4, 1.6, 1.8, 2];
+    const readings = stretches.map((lambda, i): BandReading => {
+      const forceN = 150 * (lambda - lambda ** -2) * (1 + 0.03 * (-1) ** i);
+      return { lengthM: lambda * REST_M, forceN, direction: 'loading' };
+    });
+    const { loading } = fitBand({ restLengthM: REST_M, readings });
+    // mu = sum(w x F) / sum(w x^2), its variance 1 / sum(w x^2), with x = lambda - lambda^-2 and w = 1 / ((0.015 F)^2 + 2^2); beside
+    // it s^2 = (2 + chi^2) / (2 + n - 1).
+    const rows = readings.map(({ lengthM, forceN }) => ({
+      x: lengthM / REST_M - (lengthM / REST_M) ** -2,
+      forceN,
+      w: 1 / ((0.015 * forceN) ** 2 + 4),
+    }));
+    const sum = (of: (row: (typeof rows)[number]) => number) =>
+      rows.reduce((total, row) => total + of(row), 0);
+    const muN = sum(({ w, x, forceN }) => w * x * forceN) / sum(({ w, x }) => w * x * x);
+    const chiSquare = sum(({ w, x, forceN }) => w * (forceN - muN * x) ** 2);
+    expect([loading.model, loading.degreesOfFreedom]).toEqual(['neoHookean', 6]);
+    expect(loading.parameters[0]).toBeCloseTo(muN, 6);
+    expect(loading.residualScale ** 2).toBeCloseTo((2 + chiSquare) / 6, 6);
+    const variance = (2 + chiSquare) / 6 / sum(({ w, x }) => w * x * x);
+    expect(loading.covariance[0]![0]! / variance).toBeCloseTo(1, 4);
+  });
+
   it('says beyond which length nothing was read', () => {
     const readings = readingsOf(bandForm('neoHookean').force([200]), [1.2, 1.5, 1.8, 2.1]);
     const { loading } = fitBand({ restLengthM: REST_M, readings });
@@ -171,6 +196,9 @@ describe('fitBand', () => {
     expect(one).toEqual(none);
     expect(twice).toEqual(none);
     expect(none.loading.known).toBe('notMeasured');
+    // Kawabata 1981 as Yeoh's form (docs/model.md, "band") at twice its length, J = 2, on 2 x 40 x 4.5 mm2.
+    const stressPa = 2 * (2 - 1 / 4) * (0.19096 - 2 * 0.0052289 * 2 + 3 * 0.00022074 * 4) * 1e6;
+    expect(bandTension(none.loading, 2 * REST_M)).toBeCloseTo(stressPa * 360e-6, 6);
     expect(() => fitBand({ restLengthM: REST_M, readings: [] })).toThrow(/needs its width in mm/);
   });
 

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import type { BandReading } from './BandCurve.ts';
+import { fitForm } from './fitForm.ts';
 import { judgeForms } from './judgeForms.ts';
 import { mooneyRivlin } from './mooneyRivlin.ts';
 import { neoHookean } from './neoHookean.ts';
@@ -29,6 +30,21 @@ const offered = (turnsAt: number, longest: number) => {
   return judgeForms(1, list).some(({ form }) => form === mooneyRivlin);
 };
 
+/** Loops between neo-Hookean and Mooney-Rivlin, read to 3 %: either form may foretell them better. */
+const doubtful = fc
+  .record({
+    c2: fc.integer({ min: 0, max: 60 }),
+    errors: fc.array(fc.integer({ min: -30, max: 30 }), { minLength: 6, maxLength: 9 }),
+  })
+  .map(({ c2, errors }) =>
+    errors.map((error, i): BandReading => {
+      const x = 1.15 + (1.2 * i) / errors.length;
+      const forceN = 2 * (x - x ** -2) * (75 + c2 / x) * (1 + error / 1000);
+      return { lengthM: x, forceN, direction: 'loading' };
+    }),
+  );
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+
 describe('judgeForms', () => {
   it('foretells each reading from the others alone, as the closed form of a fit of one stiffness does', () => {
     fc.assert(
@@ -51,6 +67,26 @@ describe('judgeForms', () => {
         const forceSquares = rows.reduce((sum, { forceN }) => sum + forceN ** 2, 0);
         expect(judged.leftOutShare).toBeCloseTo(Math.sqrt(missSquares / forceSquares), 9);
       }),
+    );
+  });
+
+  it('leaves the choice to the simplest form whose excess over the best is within one standard error of it', () => {
+    // Standard error of a mean: root of the sum of squares about it over n (n - 1); docs/model.md, "band".
+    fc.assert(
+      fc.property(doubtful, (list) => {
+        const judged = judgeForms(1, list);
+        const least = judged.reduce((best, one) => (mean(one.errors) < mean(best.errors) ? one : best));
+        const within = judged.filter(({ errors }) => {
+          const excess = errors.map((error, i) => error - least.errors[i]!);
+          const squares = excess.map((each) => (each - mean(excess)) ** 2);
+          const error = Math.sqrt(mean(squares) / (excess.length - 1));
+          return mean(excess) <= Math.max(error, 1e-4);
+        });
+        const fewest = Math.min(...within.map(({ form }) => form.parameterNames.length));
+        const { model } = fitForm(1, list);
+        expect(within.find(({ form }) => form.name === model)?.form.parameterNames).toHaveLength(fewest);
+      }),
+      { numRuns: 60 },
     );
   });
 

@@ -28,13 +28,8 @@ const targets = [
   { basis: 'lockout' as const, share: 0.8 },
 ];
 const task: LifterTask = { capability, travel, referenceKg: 200, aim: { by: 'percent', targets } };
-const bound = (bounds: Partial<SearchBounds>) =>
-  bindingBounds(
-    task,
-    gear,
-    { barKg: null, set: null },
-    { ...freeSearch, bounds: { ...noBounds, ...bounds } },
-  );
+const bound = (bounds: Partial<SearchBounds>, of = task) =>
+  bindingBounds(of, gear, { barKg: null, set: null }, { ...freeSearch, bounds: { ...noBounds, ...bounds } });
 
 describe('a bound that keeps a lifter from what the aim would take', () => {
   it('is named with both figures, and not named where it is kept to', () => {
@@ -46,6 +41,14 @@ describe('a bound that keeps a lifter from what the aim would take', () => {
     expect(bound({ leastBandShare: 0.35 })).toEqual([{ bound: 'leastBands', limit: 0.35, wanted }]);
     expect(bound({ mostBandShare: 0.25 })).toEqual([{ bound: 'mostBands', limit: 0.25, wanted }]);
     expect(bound({ mostPairs: 1 })).toEqual([{ bound: 'mostPairs', limit: 1, wanted: 2 }]);
+    // 30 kg more at lockout are one pair.
+    const one: LifterTask = {
+      ...task,
+      aim: { by: 'percent', targets: [targets[0]!, { basis: 'lockout', share: 0.65 }] },
+    };
+    expect(bound({ mostBandShare: 0.1 }, one)).toEqual([
+      { bound: 'mostBands', limit: 0.1, wanted: expect.closeTo(0.15, 9) },
+    ]);
   });
 });
 

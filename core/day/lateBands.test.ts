@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { pairWork } from './lateBands.ts';
+import { lateBands, pairWork } from './lateBands.ts';
+import type { LifterTask } from './misfit.ts';
 import { loopsOnPeg, readPair } from './tests/manyPieces.ts';
 
 const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 9.80665, path: [] };
@@ -26,5 +27,27 @@ describe('the work of a pair above 0.85 of the way', () => {
       expect(allNm).toBeCloseTo(100, 9);
       expect(lateNm).toBeCloseTo(285 * 0.075, 9);
     }
+  });
+});
+
+describe('sets whose bands come in late', () => {
+  const capability = { by: 'capability' as const, bottomShare: 0.8, lockoutShare: 0.7 };
+  // Of 1 N at the bottom to 3 N at lockout 0.21375 lie above 0.85 (2.85 N over 0.15 of the way, of 2 N over all of it); of the
+  // other, that pulls alike, 0.15; of both together 0.18.
+  const hookups = [read(1, 3), read(2, 2)];
+  const isLate = (mostLateShare: number, set: number[], by: LifterTask['aim'] = capability) =>
+    lateBands({ hookups }, { aim: by, travel }, { mostLateShare })({ hookups: set });
+
+  it('are those of whose work more lies above the range that is judged than is allowed, all bands together', () => {
+    expect([isLate(0.21, [0]), isLate(0.215, [0])]).toEqual([true, false]);
+    expect([isLate(0.149, [1]), isLate(0.151, [1])]).toEqual([true, false]);
+    expect([isLate(0.18, [0, 1]), isLate(0.183, [0, 1])]).toEqual([true, false]);
+    expect(isLate(0.1, [])).toBe(false);
+  });
+
+  it('are none where percentages name the heights themselves, nor where any share is allowed', () => {
+    const percent = { by: 'percent' as const, targets: [{ basis: 'bar' as const, share: 0.5 }] };
+    expect([isLate(0, [0], percent), isLate(1, [0])]).toEqual([false, false]);
+    expect(isLate(0.1, [0], { by: 'speed', fromMps: 0.5, toMps: 0.6 })).toBe(true);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { barPart } from './barPart.ts';
 import { lostLn, RESTED, recovered, tired } from './fatigue.ts';
 import { tiringOf } from './Tiring.ts';
 
@@ -20,10 +21,18 @@ describe('rest', () => {
     expect(missing(600)).toBeCloseTo(0.013, 4);
   });
 
+  it('has to bring back what each second of full effort costs, on top of what was missing', () => {
+    const once = tired(RESTED, 3, tiring);
+    expect(lostLn(once)).toBeCloseTo(3 * tiring.perSecond, 12);
+    expect(lostLn(tired(once, 2, tiring))).toBeCloseTo(5 * tiring.perSecond, 12);
+  });
+
   it('is the same share of the same effort in every lift', () => {
     for (const lift of ['bench', 'deadlift'] as const) {
-      const { fastShare, fastS, slowS, loweringS } = tiringOf(lift);
-      expect({ fastShare, fastS, slowS, loweringS }).toEqual({
+      const { fastShare, fastS, slowS, loweringS, bend } = tiringOf(lift);
+      // Until a lifter's own sets tell it, each rep of a set costs alike (docs/model.md, "effort").
+      expect({ fastShare, fastS, slowS, loweringS, bend }).toEqual({
+        bend: 0,
         fastShare: tiring.fastShare,
         fastS: tiring.fastS,
         slowS: tiring.slowS,
@@ -35,5 +44,15 @@ describe('rest', () => {
   it('follows a way down that is controlled and not drawn out: five reps take six seconds of it', () => {
     // Common practice, no source: a bit more than a second each.
     expect(5 * tiring.loweringS).toBeCloseTo(6, 9);
+  });
+});
+
+describe('the part of strength for the bar', () => {
+  it('is what the body leaves of it, more with strength to spare: 1 - share e^-u', () => {
+    // docs/model.md, "effort": of a body that is 0.4 of the load 0.6 are left at the limit, 0.8 where twice as much could be lifted.
+    expect(barPart(0.4, 0)).toBeCloseTo(0.6, 12);
+    expect(barPart(0.4, Math.LN2)).toBeCloseTo(0.8, 12);
+    expect(barPart(0.4, -1)).toBeCloseTo(0.6, 12);
+    expect([barPart(0, 0.3), barPart(1, 0)]).toEqual([1, 0]);
   });
 });

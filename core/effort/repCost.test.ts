@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { repCost } from './repCost.ts';
+import { repCost, repCosts } from './repCost.ts';
 
 const bends = fc.double({ min: -0.6, max: 0.6, noNaN: true });
 
@@ -23,5 +23,17 @@ test('with a bend above nought each rep costs more than the one before, below no
       if (Math.abs(bend) < 1e-6) return;
       expect(Math.sign(repCost(rep + 1, bend) - repCost(rep, bend))).toBe(Math.sign(bend));
     }),
+  );
+});
+
+test('costs worked out once for a bend are those of each rep, in whatever order they are asked for', () => {
+  fc.assert(
+    fc.property(bends, fc.array(fc.integer({ min: 1, max: 30 })), (bend, reps) => {
+      expect(reps.map(repCosts(bend))).toEqual(reps.map((rep) => repCost(rep, bend)));
+    }),
+  );
+  // (rep / 3.38)^bend (docs/model.md, "effort").
+  expect([repCosts(0)(7), repCost(7, 1), repCost(1, -1)]).toEqual(
+    [1, 7 / 3.38, 3.38].map((x) => expect.closeTo(x, 12)),
   );
 });

@@ -34,6 +34,18 @@ test('who tires sooner has less of it, by however little', () => {
   );
 });
 
+test('moves without a jump where one rep more is made', () => {
+  fc.assert(
+    fc.property(tirings, (perSecond) => {
+      const [reps, sooner] = [perSecond, 1.0005 * perSecond].map((each) =>
+        repsAndPart(table, { ...usual, perSecond: each }),
+      );
+      expect(reps! - sooner!).toBeLessThan(0.001 * reps!);
+    }),
+    { numRuns: 300 },
+  );
+});
+
 test('a bar that does not go up once is no rep, and one that never tires is not counted for ever', () => {
   const weak = repTable(compileLoad(load), { ...capability, strengthN: 1800 }, usual.loweringS)!;
   expect(repsAndPart(weak, usual)).toBe(0);

@@ -53,6 +53,16 @@ describe('heights from stature', () => {
       lockoutM: 1.55,
       range: { fromM: expect.closeTo(0.95, 12), toM: 1.55 },
     });
+    const from = (way: 'boards' | 'blocks' | 'pins' | 'paused') =>
+      startHeights(free, { way, heightM: 0.05 }, 0.4);
+    for (const way of ['boards', 'blocks'] as const)
+      expect(from(way)).toMatchObject({
+        bottomM: expect.closeTo(0.95, 12),
+        lockoutM: 1.5,
+        range: { fromM: 0.9 },
+      });
+    expect(from('pins')).toMatchObject({ bottomM: 0.05, lockoutM: 1.5, range: { fromM: 0.9, toM: 1.5 } });
+    expect(from('paused')).toMatchObject({ bottomM: 0.9, lockoutM: 1.5, range: { fromM: 0.9, toM: 1.5 } });
     const box = startHeights(free, { way: 'box', heightM: 0.45 }, 0.4);
     expect(box).toEqual({
       bottomM: expect.closeTo(0.95, 12),

@@ -36,6 +36,9 @@ describe('a rep agrees with the closed form', () => {
     const rep = simulateRep(load, steady);
     expect(rep.durationS / Math.sqrt((2 * rangeM) / accelerationMps2)).toBeCloseTo(1, 7);
     expect(rep.peakSpeedMps / Math.sqrt(2 * rangeM * accelerationMps2)).toBeCloseTo(1, 7);
+    // The mean is half the end speed.
+    expect(rep.meanSpeedMps / Math.sqrt((rangeM * accelerationMps2) / 2)).toBeCloseTo(1, 7);
+    expect(rep.samples).toEqual([]);
   });
 
   it('of a constant load and a linear force-velocity line: the speed nears its limit exponentially', () => {

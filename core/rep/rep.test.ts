@@ -3,9 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { fitBand } from '../band/fitBand.ts';
 import { compileLoad } from '../load/compileLoad.ts';
 import type { Load } from '../load/Load.ts';
+import { loadCurve } from '../load/loadCurve.ts';
 import { STANDARD_GRAVITY_MPS2 } from '../load/localGravity.ts';
 import { ascend, FINE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
+import { limitStrengthN } from './expectedSpeed.ts';
 import { fitStrength } from './fitStrength.ts';
 import { maxBar } from './maxBar.ts';
 import { simulateRep } from './simulateRep.ts';
@@ -128,6 +130,18 @@ describe('one rep', () => {
     );
   });
 
+  it('is slowest where its speed is least after the first peak, and fastest where it is most', () => {
+    for (const barKg of [170, 200, 215]) {
+      const rep = simulateRep({ ...plain, barKg }, squatter, { samples: 2001 });
+      const speeds = rep.samples.map(({ speedMps }) => speedMps);
+      const peak = speeds.findIndex((speed, i) => speed > speeds[i + 1]!);
+      const least = Math.min(...speeds.slice(peak));
+      expect(rep.slowest.speedMps / least).toBeCloseTo(1, 3);
+      expect(rep.samples[speeds.indexOf(least)]!.s).toBeCloseTo(rep.slowest.s, 2);
+      expect(rep.peakSpeedMps / Math.max(...speeds)).toBeCloseTo(1, 3);
+    }
+  });
+
   it('is never faster with more on the bar or with more tension', () => {
     fc.assert(
       fc.property(caseArb, fc.double({ min: 0.5, max: 40, noNaN: true }), ({ lifter, load }, moreKg) => {
@@ -189,7 +203,12 @@ describe('the maximum', () => {
       fc.property(caseArb, ({ lifter, load }) => {
         const most = maxBar(load, lifter);
         if (most === null) return;
-        expect(simulateRep({ ...load, barKg: most.barKg }, lifter).made).toBe(true);
+        const rep = simulateRep({ ...load, barKg: most.barKg }, lifter);
+        expect(rep.made).toBe(true);
+        const { s, speedMps } = rep.slowest;
+        expect(most.slowest).toEqual({ s, speedMps });
+        const { bottomN, lockoutN } = loadCurve({ ...load, barKg: most.barKg }, 2);
+        expect([most.bottomN, most.lockoutN]).toEqual([bottomN, lockoutN]);
         expect(simulateRep({ ...load, barKg: most.barKg + 0.01 }, lifter).made).toBe(false);
       }),
       { numRuns: 150 },
@@ -207,6 +226,14 @@ describe('the maximum', () => {
       }),
       { numRuns: 80 },
     );
+  });
+
+  it('is of no strength where the way up takes longer than anybody can strain', () => {
+    // 0.6 m at a metre a second, where each 0.05 s of straining leaves a third of the push: a ten-thousandth at lockout.
+    const slow = { ...squatter, maxSpeedMps: 1, strainAfterS: 0.1, strainTimeS: 0.05 };
+    expect(() => fitStrength(plain, slow)).toThrow('no strength makes this load');
+    expect(limitStrengthN(compileLoad(plain), slow)).toBeNull();
+    expect(maxBar(plain, slow)).toBeNull();
   });
 
   it('does not depend on the rack where there is no band', () => {

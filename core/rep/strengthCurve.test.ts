@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shareOfCapability } from './strengthCurve.ts';
+import { heldForceN, shareOfCapability } from './strengthCurve.ts';
 import { evenCapability } from './tests/capabilities.ts';
 
 const capability = {
@@ -9,6 +9,24 @@ const capability = {
   movedBodyKg: 80,
   range: { fromM: 0.8, toM: 1.6 },
 };
+
+const dipAt = (s: number) => 0.2 * (Math.exp(-(((s - 0.4) / 0.2) ** 2)) - Math.exp(-4));
+
+describe('the force that can just be held', () => {
+  // ln g(s) = slope s + curvature s^2 - depth (e^(-((s - at) / width)^2) - e^(-(at / width)^2)) (docs/model.md, "rep").
+  it('follows slope and curvature over the own range and beyond it, with and without a dip', () => {
+    const bent = { ...capability, slope: 1.2, curvature: -0.5 };
+    const dip = { depth: 0.2, at: 0.4, width: 0.2 };
+    for (const s of [-0.1, 0, 0.3, 0.4, 1]) {
+      const zM = 0.8 + 0.8 * s;
+      expect(heldForceN(bent, zM)).toBeCloseTo(4000 * Math.exp(1.2 * s - 0.5 * s * s), 6);
+      expect(heldForceN({ ...bent, dip }, zM)).toBeCloseTo(
+        4000 * Math.exp(1.2 * s - 0.5 * s * s - dipAt(s)),
+        6,
+      );
+    }
+  });
+});
 
 describe('share of capability', () => {
   it('is the load over what is left for the bar once the own body is held', () => {

@@ -1,10 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BandCurve } from '../band/BandCurve.ts';
+import { barX, heightsAtPathLength, loopPerPath, pathLengthM } from './bandPath.ts';
 import { bandPull } from './bandPull.ts';
-import { hangingKg, liftedPerMetreKg } from './chainHang.ts';
+import { chainBreaksM, hangingKg, liftedPerMetreKg } from './chainHang.ts';
 import { chainMass } from './chainMass.ts';
-import { hungPull } from './hungPull.ts';
+import { type HungPull, hungPull } from './hungPull.ts';
 import type { Hookup, RiggedBand } from './Rig.ts';
 
 const REST_M = 1.04;
@@ -36,6 +37,9 @@ const band = (hookup: Hookup, zM: number, more: Partial<RiggedBand> = {}): Rigge
 const pullAtN = (hookup: Hookup, zM: number) => bandPull(band(hookup, 0.1), [], 0.2, 3).downN(zM);
 
 const readUpTo = (measuredToM: number) => ({ ...curve(1), measuredToM });
+
+/** Whole centimetres: doubles of fast-check lie near 0 mostly, where every path is straight. */
+const cm = (min: number, max: number) => fc.integer({ min, max }).map((at) => at / 100);
 
 describe('a band between anchor and bar', () => {
   it('pulls as one loop when single, as four legs of half the length when doubled, as what is left when choked', () => {
@@ -82,12 +86,67 @@ describe('a band between anchor and bar', () => {
     expect(pull.breaksM[0]).toBeCloseTo(tautM, 12);
     expect(pull.downN(tautM - 1e-6)).toBe(0);
     expect(pull.downN(tautM + 1e-6)).toBeGreaterThan(0);
+    // Doubled it is as long as half the band, choked as what is left of it.
+    const tautAt = (hookup: Hookup) => bandPull(band(hookup, 0), [], 0.3, 1.6).breaksM;
+    expect(tautAt({ way: 'doubled' })).toEqual([expect.closeTo(REST_M / 2, 12)]);
+    expect(tautAt({ way: 'choked', spentM: 0.12 })).toEqual([expect.closeTo(REST_M - 0.12, 12)]);
+  });
+
+  it('has nothing left to stretch where the choke uses up all of it', () => {
+    expect(() => loopPerPath({ way: 'choked', spentM: REST_M }, REST_M)).toThrow('spentM 1.04');
+  });
+
+  it('follows a bar that runs straight from point to point of its path, and straight up outside', () => {
+    const path = [
+      { zM: 0.8, xM: -0.2 },
+      { zM: 1, xM: 0.1 },
+      { zM: 1.4, xM: 0 },
+    ];
+    const x = [0.5, 0.8, 0.9, 1, 1.3, 1.4, 2].map((zM) => barX(path, zM));
+    expect(x).toEqual([-0.2, -0.2, -0.05, 0.1, 0.025, 0, 0].map((xM) => expect.closeTo(xM, 12)));
+    expect(barX([], 1)).toBe(0);
+  });
+
+  it('goes taut or slack on a bent path just where that is as long as the band: between two such heights it is one of both', () => {
+    const bend = fc.record({ zM: cm(30, 220), xM: cm(-40, 40) });
+    const bends = fc.uniqueArray(bend, { maxLength: 4, selector: ({ zM }) => zM });
+    const anchors = fc.record({ xM: cm(-40, 40), yM: cm(-40, 40), zM: cm(0, 240) });
+    fc.assert(
+      fc.property(bends, anchors, cm(30, 140), (unsorted, anchor, lengthM) => {
+        const path = unsorted.toSorted((a, b) => a.zM - b.zM);
+        const tooLongM = (zM: number) => pathLengthM(anchor, barX(path, zM), zM) - lengthM;
+        const found = heightsAtPathLength(anchor, path, lengthM, 0.5, 2);
+        for (const zM of found) {
+          expect(tooLongM(zM)).toBeCloseTo(0, 9);
+          expect(zM).toBeGreaterThan(0.5);
+          expect(zM).toBeLessThan(2);
+        }
+        const heights = Array.from({ length: 151 }, (_, i) => 0.5 + i / 100);
+        for (const [i, zM] of heights.slice(1).entries()) {
+          const crosses = tooLongM(heights[i]!) * tooLongM(zM) < 0;
+          if (crosses) expect(found.filter((z) => z > heights[i]! - 1e-9 && z < zM + 1e-9)).not.toEqual([]);
+        }
+      }),
+    );
   });
 
   it('carries the spread of its fit to the vertical pull, alike for both bands of the set', () => {
     const pull = bandPull(band({ way: 'single' }, 0), [], 0.5, 2.5);
     const lambda = 1.8 / REST_M;
     expect(pull.downSdN(1.8)).toBeCloseTo(2 * 3 * (lambda - lambda ** -2), 4);
+    // On an anchor beside the bar's way only the vertical part counts.
+    const aslant = bandPull(
+      band({ way: 'single' }, 0.3, { anchor: { xM: -0.5, yM: 1, zM: 0.3 } }),
+      [],
+      0.5,
+      2.5,
+    );
+    const lengthM = Math.hypot(0.5, 1, 1.5);
+    const stretched = lengthM / REST_M;
+    expect(aslant.stretch(1.8)).toBeCloseTo(stretched, 12);
+    const part = 1.5 / lengthM;
+    expect(aslant.downN(1.8)).toBeCloseTo(2 * neoHookeanN(stretched) * part, 9);
+    expect(aslant.downSdN(1.8)).toBeCloseTo(2 * 3 * (stretched - stretched ** -2) * part, 4);
     // Doubled: the sleeve carries the loop's force, and so its error, twice.
     const doubled = bandPull(band({ way: 'doubled' }, 0), [], 0.5, 2.5);
     expect(doubled.downSdN(0.9)).toBeCloseTo(2 * pull.downSdN(1.8), 9);
@@ -126,6 +185,8 @@ describe('a band between anchor and bar', () => {
   });
 });
 
+const kinks = ({ breaksM }: HungPull) => [...new Set(breaksM.map((zM) => zM.toFixed(6)))].toSorted();
+
 describe('a band read on a scale in its hookup', () => {
   it('is a straight line through two readings, and beyond them', () => {
     const pull = hungPull(
@@ -150,6 +211,16 @@ describe('a band read on a scale in its hookup', () => {
     // The line through both reaches nought at 1.467 m.
     const pull = hungPull({ verticalAt, count: 1 }, 0.5, 2);
     expect([0.8, 1.4, 1.6].map(pull.downN)).toEqual([-100, -10, 0].map((n) => expect.closeTo(n, 9)));
+    // Kinks are where it was read and where the line crosses nought, be it the run of one end or of both.
+    expect(kinks(pull)).toEqual(['0.800000', '1.400000', '1.466667']);
+    // Not where the last of them shows nothing either, while both ways it goes on straight.
+    const from = (forceN: number) =>
+      hungPull({ verticalAt: [verticalAt[0]!, { zM: 1.4, forceN }], count: 1 }, 0.8, 1.4);
+    expect(from(0).downN(1.6)).toBe(0);
+    expect(from(20).downN(1.6)).toBeCloseTo(60, 9);
+    // A kink is between the ends of the way: here only where the line crosses nought.
+    expect(kinks(from(20))).toEqual(['1.300000']);
+    expect(kinks(from(-100))).toEqual([]);
   });
 
   it('is known as the scale shows it: 200 N to 3.6 N, and a pair to twice that', () => {
@@ -172,7 +243,15 @@ describe('a band read on a scale in its hookup', () => {
     fc.assert(
       fc.property(readings, fc.double({ min: 0, max: 2.5, noNaN: true }), (rows, zM) => {
         const verticalAt = rows.map((r) => ({ zM: r.zM / 100, forceN: r.forceN }));
-        expect(hungPull({ verticalAt, count: 1 }, 0, 2.5).downN(zM)).toBeGreaterThanOrEqual(0);
+        const pull = hungPull({ verticalAt, count: 1 }, 0, 2.5);
+        expect(pull.downN(zM)).toBeGreaterThanOrEqual(0);
+        for (const read of verticalAt) expect(pull.downN(read.zM)).toBeCloseTo(read.forceN, 9);
+        // Where it goes slack there is a kink.
+        for (let low = 0; low < 2.5; low += 0.01) {
+          const [atLow, atHigh] = [pull.downN(low), pull.downN(low + 0.01)];
+          if ((atLow === 0 && atHigh > 0) || (atLow > 0 && atHigh === 0))
+            expect(pull.breaksM.filter((z) => z > low - 1e-9 && z < low + 0.01 + 1e-9)).not.toEqual([]);
+        }
       }),
     );
   });
@@ -194,5 +273,6 @@ describe('a chain', () => {
 
   it('picks up links only while some lie on the floor', () => {
     expect([0.2, 0.8, 1.6].map((zM) => liftedPerMetreKg(chain, zM))).toEqual([0, 7.6, 0]);
+    expect(chainBreaksM(chain)).toEqual([0.3, 1.5]);
   });
 });

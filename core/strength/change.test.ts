@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ownRoom } from '../numeric/room.ts';
 import { changeOver, FURTHER_FALL_LN, fallChance, LEAST_FALL_LN, stillShaken } from './change.ts';
-import { meanLnOf, normalLattice, STEP_LN, withFall } from './lattice.ts';
+import { drift, meanLnOf, normalLattice, STEP_LN, withFall } from './lattice.ts';
 import { populationPrior } from './parameters.ts';
 
 const { mean } = populationPrior('squat');
@@ -27,6 +27,34 @@ test('beyond that strength falls, and is less surely known, the longer the pause
       expect(changeOver(longer, mean).sdLn).toBeGreaterThan(changeOver(shorter, mean).sdLn);
     }),
   );
+});
+
+// docs/model.md, "strength": after the three weeks 0.16 (1 - e^(-weeks / 20)) is lost, with half of that as standard deviation beside
+// 0.006 sqrt(weeks); growth ends with the three weeks.
+test('23 weeks without a set cost 0.16 (1 - 1 / e) of ln strength, known to half of that', () => {
+  const { meanLn, sdLn } = changeOver(23, { weekGain: 0.002, lnWeekSd: Math.log(2) });
+  const lostLn = 0.16 * (1 - Math.exp(-1));
+  expect(meanLn).toBeCloseTo(3 * 0.002 - lostLn, 12);
+  expect(sdLn).toBeCloseTo(Math.hypot(0.006 * 2 * Math.sqrt(23), lostLn / 2), 12);
+});
+
+test('a step on the grid moves the mean and widens the spread by as much as the weeks do, few or many', () => {
+  for (const weeks of [0.2, 1, 4, 30]) {
+    const start = normalLattice(5, 0.05);
+    const later = drift(start, weeks, mean);
+    const moment = (of: typeof later, power: number) => {
+      const middle = meanLnOf(of) / STEP_LN - of.first;
+      return (
+        of.weights.reduce((sum, weight, i) => sum + weight * (i - middle) ** power, 0) * STEP_LN ** power
+      );
+    };
+    const { meanLn, sdLn } = changeOver(weeks, mean);
+    expect(moment(later, 0)).toBeCloseTo(1, 9);
+    expect(meanLnOf(later) - meanLnOf(start)).toBeCloseTo(meanLn, 9);
+    expect(moment(later, 2) - moment(start, 2)).toBeCloseTo(sdLn ** 2, 5);
+  }
+  const start = normalLattice(5, 0.05);
+  expect(drift(start, 0, mean)).toBe(start);
 });
 
 test('a year without a set is not believed to be a gain, however well the training went before it', () => {

@@ -31,6 +31,22 @@ describe('what a day says', () => {
     expect([group!.fastestMps.mean, group!.lastMps.mean]).toEqual([0.55, 0.4]);
     const [single] = read(set({ reps: 3, made: 3, meanSpeedsMps: [0.55] }))[0]!.groups;
     expect([single!.fastestMps.count, single!.lastMps.count]).toEqual([1, 0]);
+    const [alone] = read(set({ meanSpeedsMps: [0.4] }))[0]!.groups;
+    expect([alone!.fastestMps, alone!.lastMps.count]).toEqual([{ mean: 0.4, count: 1 }, 0]);
+    // Peak speeds are asked where no mean was read; a missed single tells no speed.
+    const [peak] = read(set({ peakSpeedsMps: [0.7] }))[0]!.groups;
+    expect([peak!.fastestMps.count, peak!.peakMps]).toEqual([0, { mean: 0.7, count: 1 }]);
+    const [both] = read(set({ meanSpeedsMps: [0.4], peakSpeedsMps: [0.7] }))[0]!.groups;
+    expect(both!.peakMps.count).toBe(0);
+    const [missed] = read(set({ made: 0, meanSpeedsMps: [0.1], peakSpeedsMps: [0.2] }))[0]!.groups;
+    expect([missed!.fastestMps.count, missed!.peakMps.count]).toEqual([0, 0]);
+  });
+
+  it('takes the mean of what alike sets told, reps left of made sets and the places of missed ones', () => {
+    const [made] = read(set({ repsInReserve: 2 }), set({ repsInReserve: 1, stoppedAtS: 0.4 }))[0]!.groups;
+    expect([made!.count, made!.reserve, made!.stopped.count]).toEqual([2, { mean: 1.5, count: 2 }, 0]);
+    const [missed] = read(set({ made: 0, repsInReserve: 0, stoppedAtS: 0.4 }))[0]!.groups;
+    expect([missed!.reserve.count, missed!.stopped]).toEqual([0, { mean: 0.4, count: 1 }]);
   });
 });
 

@@ -1,3 +1,4 @@
+import { shuffledShares } from '../numeric/shuffledShares.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
 import type { FilteredAnswer } from './filteredAnswers.ts';
 import type { GridResult } from './gridFilter.ts';
@@ -5,8 +6,6 @@ import { driftKernels, type Lattice, STEP_LN } from './lattice.ts';
 import type { Session } from './sessions.ts';
 
 const COURSES_EACH = 9;
-/** Steps evenly through (0, 1), whatever the order: fraction of the golden ratio. */
-const GOLDEN = 0.6180339887498949;
 
 /**
  * Equally likely courses of ln strength with the whole log known, a value at the end of each of the last `weeks` weeks up to
@@ -28,14 +27,14 @@ export function strengthCourses(
     sessions.findLastIndex(({ day }) => day <= days[0]!),
   );
   const late = sessions.slice(from);
-  let drawn = 0;
-  const uniform = () => (0.5 + ++drawn * GOLDEN) % 1;
-  return answers.flatMap(({ parameters, strength, result }) => {
+  const shares = shuffledShares(COURSES_EACH * answers.length, late.length + 1);
+  return answers.flatMap(({ parameters, strength, result }, answer) => {
     const filtered = result.filtered.slice(from);
     const fallShares = result.fallShares.slice(from);
     const kernelOf = driftKernels(parameters);
-    return Array.from({ length: COURSES_EACH }, () => {
-      const course = courseBack(late, { filtered, fallShares }, strength, kernelOf, onDay, uniform);
+    return Array.from({ length: COURSES_EACH }, (_, i) => {
+      const shareOf = (step: number) => shares[step]![COURSES_EACH * answer + i]!;
+      const course = courseBack(late, { filtered, fallShares }, strength, kernelOf, onDay, shareOf);
       return days.map((day) => valueOn(late, course, day, onDay));
     });
   });
@@ -48,16 +47,16 @@ function courseBack(
   last: Lattice,
   kernelOf: ReturnType<typeof driftKernels>,
   onDay: number,
-  uniform: () => number,
+  shareOf: (step: number) => number,
 ): number[] {
-  let point = last.first + pick(last.weights, uniform());
+  let point = last.first + pick(last.weights, shareOf(sessions.length));
   const course = Array.from<number>({ length: sessions.length + 1 });
   course[sessions.length] = point * STEP_LN;
   for (let j = sessions.length - 1; j >= 0; j--) {
     const here = filtered[j]!;
     const weeks = ((sessions[j + 1]?.day ?? onDay) - sessions[j]!.day) / 7;
     if (weeks > 0) {
-      const chosen = pick(before(point, here, kernelOf(weeks, fallShares[j + 1] ?? 0)), uniform());
+      const chosen = pick(before(point, here, kernelOf(weeks, fallShares[j + 1] ?? 0)), shareOf(j));
       point = chosen < 0 ? nearest(here, point) : here.first + chosen;
     }
     course[j] = point * STEP_LN;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { dayPlan, type PlanPlace } from '#contract/day/dayPlan.ts';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
+import { longLog } from '#contract/tests/longLog.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { solveDay } from './solveDay.ts';
 
@@ -31,6 +32,13 @@ const key = ({ bands, chains }: OtherSetup['set']) =>
     bands.map(({ bandPairId, hookupId }) => [bandPairId, hookupId]),
     chains.map(({ chainPairId, pairs }) => [chainPairId, pairs]),
   ]);
+
+/** What would do for the tall lifter, whose log tells the chance: a guess lightens no bar. */
+const heavy = (leastChance: number | null) => {
+  const aim = { by: 'capability', bottomShare: 0.95, lockoutShare: 0.9 };
+  const day = dayWith((group) => Object.assign(group, { leastChance, aim }));
+  return solveDay(records, day, [longLog(records, 'tall', 200)]).groups[0]!.places[1]!.solved!;
+};
 
 describe('other proposals of a place', () => {
   it.each(aims)('are other sets than the one that stands and than each other: $by', (aim) => {
@@ -78,6 +86,14 @@ describe('other proposals of a place', () => {
     }
     Object.assign(day.groups[0]!.places[0]!, { byCoach: { ...fixed, bands: [], chains: [] } });
     expect(placesOf(day)[0]!.solved!.others.some(({ barKg }) => barKg !== 60)).toBe(true);
+  });
+
+  it('are made as likely as the group asks, lighter than without that', () => {
+    const [asked, sure] = [heavy(null), heavy(0.95)];
+    const barOf = (other: OtherSetup) => sure.others.find(({ set }) => key(set) === key(other.set))?.barKg;
+    const both = asked.others.filter((other) => barOf(other) !== undefined);
+    expect(both.length).toBeGreaterThan(0);
+    for (const other of both) expect(barOf(other)).toBeLessThan(other.barKg);
   });
 
   it('say that they come nearer to the aim where what stands was set far from it by hand', () => {

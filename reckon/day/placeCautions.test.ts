@@ -80,6 +80,12 @@ describe('what to know about the lifter behind the numbers', () => {
     expect(said('bodyMassAssumed', () => {})).toEqual([]);
   });
 
+  it('is the usual bar of 20 kg where none is set for the rack, and no word of one that is', () => {
+    const unset = said('barAssumed', (records) => Object.assign(records.rack[0]!, { barId: null }));
+    expect(unset).toEqual([{ code: 'barAssumed', massKg: 20 }]);
+    expect(said('barAssumed', () => {})).toEqual([]);
+  });
+
   it('is that one band of a pair was taken to be like the other: not where both were read, nor where the pair was on the scale as it hangs', () => {
     const oneSide = said('oneSideMeasured', () => {});
     expect(oneSide).toEqual([{ code: 'oneSideMeasured', pairId: 'heavy' }]);

@@ -150,6 +150,10 @@ describe('solveDay', () => {
     expect(noHeight!.problem).toBe('The start "box" needs its height.');
     expect(right!.problem).toBeNull();
     expect(right!.turn).toBe(3);
+    // Where nobody can be solved for there is nothing to handle.
+    for (const place of day.groups[0]!.places) place.start = { way: 'pins', heightM: 2.5 };
+    const { totals, proof } = solveDay(records, day).groups[0]!;
+    expect({ totals, proof }).toEqual({ totals: { misfit: 0, handlingMinutes: 0, total: 0 }, proof: null });
   });
 
   it('says to each lifter which band was read slack, and keeps solving where no band hangs', async () => {
@@ -214,68 +218,6 @@ describe('solveDay', () => {
   });
 });
 
-describe('bandCurvesOf', () => {
-  it('takes side b to be like side a where only a was read, and says so', () => {
-    const records = twoLifters();
-    expect(bandCurvesOf(records, 'heavy', '2026-01-01').bothRead).toBe(false);
-    const { a, b } = bandCurvesOf(records, 'heavy', '2026-01-01');
-    expect(b).toBe(a);
-  });
-
-  it('lends the curve of the side that was read, also where the other has one lonely reading', () => {
-    const records = twoLifters();
-    const [first, ...more] = records.bandReading.filter(({ bandPairId }) => bandPairId === 'heavy');
-    records.bandReading = [first!, ...more.map((reading) => ({ ...reading, side: 'b' as const }))];
-    const { a, b, bothRead } = bandCurvesOf(records, 'heavy', '2026-01-01');
-    expect([a.loading.known, bothRead]).toEqual(['measured', false]);
-    expect(a).toBe(b);
-  });
-});
-
-describe('assembleLoad', () => {
-  it('lets the bar go from where it is at the bottom straight to lockout, so that bands pull a bar behind them forward', () => {
-    const records = twoLifters();
-    records.liftHeights[0]!.bottomForwardM = -0.05;
-    const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
-    const start = { way: 'free' as const, heightM: null };
-    const setup = { rackId: 'rack', start, barKg: 50, chains: [], bands };
-    const { load } = assembleLoad(records, { lifterId: 'short', lift: 'squat', setup, on: '2026-02-01' });
-    // Pegs at 0.2 m under the bar at lockout: by similar triangles fore-aft over down is how far behind over how far up.
-    for (const { zM, bandN, foreAftN } of loadCurve(load, 5).points) {
-      const behindM = (0.05 * (1.2 - zM)) / (1.2 - 0.72);
-      expect(foreAftN / bandN).toBeCloseTo(behindM / (zM - 0.2), 9);
-    }
-    const box = { ...setup, start: { way: 'box' as const, heightM: 0.4 } };
-    const other = assembleLoad(records, { lifterId: 'short', lift: 'squat', setup: box, on: '2026-02-01' });
-    expect([other.load.path, other.heights.bottomForwardM]).toEqual([[], null]);
-  });
-
-  it('lets two scale readings of a hung pair overrule the geometry', () => {
-    const records = twoLifters();
-    const setup = {
-      rackId: 'rack',
-      start: { way: 'free' as const, heightM: null },
-      barKg: 50,
-      chains: [],
-      bands: [{ bandPairId: 'heavy', hookupId: 'doubled' }],
-    };
-    const reading = { hookupId: 'doubled', bandPairId: 'heavy', takenOn: '2026-01-01' };
-    records.scaleReading = [
-      { ...reading, id: '1', barHeightM: 0.5, pairForceN: 100 },
-      { ...reading, id: '2', barHeightM: 1.5, pairForceN: 300 },
-    ];
-    const { load, bands } = assembleLoad(records, {
-      lifterId: 'short',
-      lift: 'squat',
-      setup,
-      on: '2026-02-01',
-    });
-    expect(bands[0]!.onScale).toBe(true);
-    // A straight line through both readings, at the lifter's lockout of 1.2 m.
-    expect(loadCurve(load, 2).lockoutN).toBeCloseTo(50 * load.gravityMps2 + 240, 9);
-  });
-});
-
 describe('a strength that hardly carries the body', () => {
   it('is one sentence instead of endless shares, and a beginner with a light best is still prescribed for', async () => {
     const records = twoLifters();
@@ -287,7 +229,7 @@ describe('a strength that hardly carries the body', () => {
     const [short, weak] = solveDay(records, theDay(records)).groups[0]!.places;
     expect(short!.problem).toBeNull();
     expect(weak!.solved).toBeNull();
-    expect(weak!.problem).toMatch(/body of 150 kg.*bar of 20 kg/);
+    expect(weak!.problem).toMatch(/^By the best that is known .*body of 150 kg.*bar of 20 kg/);
     // Every share that is shown is a number.
     for (const { explanation } of solvedOf(short!).blocks)
       for (const { share } of explanation.shares) expect(Number.isFinite(share)).toBe(true);

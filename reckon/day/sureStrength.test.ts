@@ -8,6 +8,7 @@ import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { estimateLift } from '#reckon/strength/estimateLift.ts';
 import { solveDay } from './solveDay.ts';
+import { sureAim } from './sureStrength.ts';
 
 /** From the tables of the normal distribution, at 0.75 and 0.9 (Abramowitz & Stegun 1964, table 26.5; from memory). */
 const [AT_75, AT_90] = [0.67449, 1.28155];
@@ -148,5 +149,18 @@ describe('the strength that proposals go by', () => {
     expect(onBar.share).toBeCloseTo(solved.blocks.at(-1)!.barKg / solved.reference.kg, 9);
     // Asked were 50 %.
     expect(onBar.share).toBeLessThan(0.53);
+  });
+});
+
+describe('shares of what a lifter can push', () => {
+  it('are asked of the strength that is sure, and any other aim as it stands', () => {
+    const sure = { belowLn: Math.log(0.9), chance: 0.75 };
+    expect(sureAim({ by: 'capability', bottomShare: 0.8, lockoutShare: 0.4 }, sure)).toEqual({
+      by: 'capability',
+      bottomShare: expect.closeTo(0.72, 12),
+      lockoutShare: expect.closeTo(0.36, 12),
+    });
+    const speed = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
+    expect(sureAim(speed, sure)).toBe(speed);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import { bestToGoBy, bodyMassOf } from './assembleCapability.ts';
+import { bestToGoBy, bodyMassOf, isStraight } from './assembleCapability.ts';
 
 const records = twoLifters();
 const given = records.best.find(({ lifterId }) => lifterId === 'tall')!;
@@ -40,6 +40,32 @@ describe('the best that a day goes by', () => {
 });
 
 const weighed = (takenOn: string, massKg: number) => ({ id: takenOn, lifterId: 'tall', takenOn, massKg });
+
+const { setup } = given;
+const straight = (change: Partial<typeof setup>) => isStraight({ ...given, setup: { ...setup, ...change } });
+
+describe('a straight best', () => {
+  const bands = [{ bandPairId: 'heavy', hookupId: 'doubled' }];
+  const chains = [{ chainPairId: 'chain', pairs: 1 }];
+  const box = { way: 'box' as const, heightM: 0.4 };
+
+  it('is one from a free start or paused, with nothing hung', () => {
+    expect([straight({}), straight({ start: { way: 'paused', heightM: null } })]).toEqual([true, true]);
+    expect([straight({ bands }), straight({ chains }), straight({ start: box })]).toEqual([
+      false,
+      false,
+      false,
+    ]);
+  });
+
+  it('goes before a newer and heavier one that is none', () => {
+    const boxed = { ...best('boxed', '2026-02-20', 260), setup: { ...setup, start: box, barKg: 260 } };
+    expectFirst(best('plain', '2026-01-20', 200), boxed);
+    // Of those that are none the newest.
+    const older = { ...boxed, id: 'older', doneOn: '2026-02-10', setup: { ...boxed.setup, barKg: 280 } };
+    expectFirst(boxed, older);
+  });
+});
 
 describe('the body mass of a day', () => {
   const bodyMass = [weighed('2026-02-20', 108), weighed('2026-03-05', 106), weighed('2026-01-01', 110)];

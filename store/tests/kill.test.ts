@@ -1,16 +1,36 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { mkdtempSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
-import { expect, test } from 'vitest';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { newClubPath } from './newClubPath.ts';
 import { openClub } from './openClub.ts';
 
-const writer = fileURLToPath(new URL('./writeUntilKilled.mjs', import.meta.url));
+const project = fileURLToPath(new URL('../../', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'rackwright-kill-'));
+const writer = join(folder, 'writeUntilKilled.mjs');
+
+// Eight lives of the same program: it is translated once, not by each of them.
+beforeAll(async () => {
+  symlinkSync(join(project, 'node_modules'), join(folder, 'node_modules'));
+  await build({
+    entryPoints: [join(project, 'store/tests/writeUntilKilled.mjs')],
+    outfile: writer,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    packages: 'external',
+  });
+});
+afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Lets another process write until it has acknowledged `count` records, kills it with -9, and returns all that it acknowledged. */
 async function writtenBeforeKill(path: string, count: number, what = 'bars'): Promise<string[]> {
-  const child = spawn(process.execPath, ['--import', 'tsx', writer, path, what], {
+  const child = spawn(process.execPath, [writer, path, what], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   let said = '';

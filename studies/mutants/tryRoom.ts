@@ -1,0 +1,120 @@
+import { spawn } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { type Mutant, mutantsOf } from './mutantsOf.ts';
+
+/** What a room's tests made of its mutants. */
+export interface RoomTried {
+  readonly room: string;
+  readonly possible: number;
+  readonly tried: readonly { readonly mutant: Mutant; readonly isCaught: boolean }[];
+}
+
+export interface TrySize {
+  /** Folders whose tests are asked too where the room's own see nothing. */
+  readonly beside?: readonly string[];
+  /** How many mutants of a room, drawn by the seed. */
+  readonly count: number;
+  readonly seed: number;
+  /** No mutant is begun after so many minutes; the drawn ones are in no order, so those tried speak for the rest. */
+  readonly minutes: number;
+}
+
+/** A folder whose tests are asked, and how long they may take over a mutant. */
+interface Asked {
+  folder: string;
+  limitMs: number;
+}
+
+/** A mutant that makes its tests so many times slower, and ten seconds, hangs: that is seen too. */
+const HANGS_FACTOR = 4;
+const HANGS_MS = 10_000;
+
+/** Tries mutants of the sources in `room` (a folder under `root`), two at a time, on those of its tests that import them. */
+export async function tryRoom(
+  root: string,
+  room: string,
+  { count, seed, minutes, beside = [] }: TrySize,
+): Promise<RoomTried> {
+  const startedMs = performance.now();
+  const sources = sourcesUnder(join(root, room));
+  const asked: Asked[] = [];
+  for (const folder of [room, ...beside]) {
+    const fromMs = performance.now();
+    if (!(await passes(root, folder, sources))) throw new Error(`The tests of ${folder} fail as they are.`);
+    asked.push({ folder, limitMs: HANGS_MS + HANGS_FACTOR * (performance.now() - fromMs) });
+  }
+  const isCaught = async (mutant: Mutant) => {
+    for (const { folder, limitMs } of asked)
+      if (!(await passes(root, folder, [mutant.file], { mutant, limitMs }))) return true;
+    return false;
+  };
+  const mutants = sources.flatMap((file) => mutantsOf(file, readFileSync(file, 'utf8')));
+  const waiting = shuffled(mutants, seed).slice(0, count);
+  const tried: RoomTried['tried'][number][] = [];
+  const work = async () => {
+    while (performance.now() - startedMs < 60_000 * minutes) {
+      const mutant = waiting.shift();
+      if (!mutant) return;
+      tried.push({ mutant, isCaught: await isCaught(mutant) });
+    }
+  };
+  await Promise.all([work(), work()]);
+  return { room, possible: mutants.length, tried };
+}
+
+function sourcesUnder(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .flatMap((entry) => {
+      const path = join(folder, entry.name);
+      if (entry.isDirectory()) return entry.name === 'tests' ? [] : sourcesUnder(path);
+      return /\.tsx?$/.test(path) && !/\.test\.tsx?$/.test(path) ? [path] : [];
+    })
+    .toSorted();
+}
+
+function shuffled(mutants: readonly Mutant[], seed: number): Mutant[] {
+  const generator = xoroshiro128plus(seed);
+  // Neighbouring seeds begin alike.
+  for (let i = 0; i < 32; i += 1) uniformFloat64(generator);
+  const keyed = mutants.map((mutant) => ({ mutant, key: uniformFloat64(generator) }));
+  return keyed.toSorted((a, b) => a.key - b.key).map(({ mutant }) => mutant);
+}
+
+/** Whether a folder's tests that import these sources all pass, within the limit where there is one. */
+function passes(
+  root: string,
+  folder: string,
+  sources: readonly string[],
+  change?: { readonly mutant: Mutant; readonly limitMs: number },
+): Promise<boolean> {
+  const vitest = fileURLToPath(new URL('../../node_modules/vitest/vitest.mjs', import.meta.url));
+  const config = fileURLToPath(new URL('./oneChange.ts', import.meta.url));
+  const args = [
+    'related',
+    '--run',
+    '--root',
+    root,
+    '--config',
+    config,
+    '--dir',
+    join(root, folder),
+    ...sources,
+  ];
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [vitest, ...args], {
+      env: { ...process.env, MUTANT: JSON.stringify(change?.mutant ?? null) },
+      stdio: 'ignore',
+      // A group of its own, so that what hangs is ended with all that it started.
+      detached: true,
+    });
+    const limit = change && setTimeout(() => process.kill(-child.pid!, 'SIGKILL'), change.limitMs);
+    child.on('close', (status) => {
+      clearTimeout(limit);
+      resolve(status === 0);
+    });
+  });
+}
