@@ -4,7 +4,6 @@ import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { loadableMasses } from '#core/day/plates.ts';
 import { loadCurve } from '#core/load/loadCurve.ts';
-import { bandCurvesOf } from '#reckon/gear/bandCurvesOf.ts';
 import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
 import { solveDay } from './solveDay.ts';
 
