@@ -22,10 +22,10 @@ export async function throwAwayPostgres(): Promise<ThrowAwayPostgres | null> {
   execFileSync(join(programs, 'initdb'), making, { ...as, cwd: folder, stdio: 'ignore' });
   // What is written here is thrown away: nothing needs to reach the disk.
   const options = ['-D', cluster, '-k', folder, '-c', 'listen_addresses=', '-c', 'fsync=off'];
-  const server = spawn(join(programs, 'postgres'), options, {
+  const server = spawn('sh', ['-c', whileInputIsOpen, join(programs, 'postgres'), ...options], {
     ...as,
     cwd: folder,
-    stdio: ['ignore', 'ignore', 'pipe'],
+    stdio: ['pipe', 'ignore', 'pipe'],
   });
   await isReady(server);
   return {
@@ -33,8 +33,7 @@ export async function throwAwayPostgres(): Promise<ThrowAwayPostgres | null> {
     user,
     async stop() {
       const ended = new Promise((resolve) => server.once('exit', resolve));
-      // Its signal for an end that waits for nobody.
-      server.kill('SIGQUIT');
+      server.stdin.end();
       await ended;
       rmSync(folder, { recursive: true });
     },
@@ -42,6 +41,9 @@ export async function throwAwayPostgres(): Promise<ThrowAwayPostgres | null> {
 }
 
 const user = 'tester';
+
+/** Runs a program until the input ends, as it does too when the tests are killed; QUIT is the server's signal to wait for nobody. */
+const whileInputIsOpen = '"$0" "$@" & cat; kill -QUIT $!; wait';
 
 /** Where the server's programs are: on the path, or where Debian puts the newest. */
 function programFolder(): string | null {
@@ -74,8 +76,8 @@ function isReady(server: ChildProcess): Promise<void> {
     server.stderr!.on('data', (chunk: Buffer) => {
       said += chunk.toString();
       if (said.includes('ready to accept connections')) resolve();
+      if (said.includes('FATAL')) reject(new Error(`PostgreSQL does not start: ${said}`));
     });
     server.once('error', reject);
-    server.once('exit', (code) => reject(new Error(`PostgreSQL ended with ${code}: ${said}`)));
   });
 }
