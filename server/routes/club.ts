@@ -1,7 +1,7 @@
 import { Hono } from 'hono';
 import { type SSEStreamingApi, streamSSE } from 'hono/streaming';
 import { noQuery, numberInQuery, readQuery } from '#server/guard/readQuery.ts';
-import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
+import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** The whole club in one document, and the news of each change to it and of better estimates. */

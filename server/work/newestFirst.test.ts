@@ -14,7 +14,7 @@ function byHand(width: number) {
           begun.push(key);
           ends.set(key, () => resolve(key));
         });
-      return { key, result: queue.ask(key, work, behind) };
+      return { key, result: queue.ask(key, work, { behind }) };
     },
     async end({ key, result }: { key: string; result: Promise<string> }) {
       ends.get(key)!();
@@ -61,7 +61,7 @@ test('as many as there is room for are at work, and a fault ends none of the oth
     if (value === 1) throw new Error('once');
     return value;
   };
-  const results = await Promise.allSettled([0, 1, 2, 3, 4].map((i) => queue.ask(`${i}`, work(i), false)));
+  const results = await Promise.allSettled([0, 1, 2, 3, 4].map((i) => queue.ask(`${i}`, work(i))));
   expect(results.map(({ status }) => status === 'fulfilled')).toEqual([true, false, true, true, true]);
   expect(Math.max(...seen)).toBe(2);
 });

@@ -39,7 +39,7 @@ export function clubEstimates(
   let progress = { done: 0, total: 0 };
   let running: Promise<void> | undefined;
 
-  onGiven((ask, { mark, estimate }) => {
+  onGiven((ask, mark, estimate) => {
     if (ask.on === clubOn) noted.set(liftKey(ask), { mark, found: estimate && inShort(estimate) });
   });
 
@@ -73,7 +73,7 @@ export function clubEstimates(
     );
   }
 
-  const weigh = (ask: LiftOnDay) => estimateOf(ask, 'behind');
+  const weigh = (ask: LiftOnDay) => estimateOf(ask, { behind: true });
 
   async function overClub(): Promise<void> {
     const first = await outOfDate(clubOn);

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { estimateLift } from '#contract/estimate/estimateLift.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { testApp } from '#server/tests/testApp.ts';
+import { fakeRun } from '#server/work/tests/fakeRun.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
 import { keptEstimates } from './keptEstimates.ts';
@@ -15,17 +16,19 @@ test('whoever asks while the club is still weighed anew waits for no whole log, 
   const works: string[] = [];
   const estimates = keptEstimates(
     store,
-    {
-      weigh: async () => {
+    fakeRun({
+      weighLift: async () => {
         works.push('whole log');
-        return weighed;
+        return { estimate: weighed, state: new Uint8Array() };
       },
+      rememberLift: async () => {},
       takeIn: async () => null,
       believeAnew: async () => {
         works.push('weighed anew');
         return { ...weighed, maxKg: { ...weighed.maxKg, median: 1 } };
       },
-    },
+    }),
+    true,
     {
       onWeighed: () => {},
       onFault: (error) => {

@@ -19,13 +19,14 @@ export interface ImportAsked {
   dryRun: boolean;
 }
 
-export type ImportLog = (store: ClubStore, asked: ImportAsked) => Promise<LogFileAnswer>;
-
 /** More than anybody mends before looking again. */
 const shownProblems = 50;
 
 /** Takes a file in, whole or, where anything in it is wrong, not at all. A set that the log has is passed over. */
-export const importLog: ImportLog = async (store, { text, columns, slips: takings, dryRun }) => {
+export async function importLog(
+  store: ClubStore,
+  { text, columns, slips: takings, dryRun }: ImportAsked,
+): Promise<LogFileAnswer> {
   const { records, seq } = await store.records();
   const { sets, problems, ...file } = readLog(text, columns, records, await store.today());
   const dates = sets.map(({ doneOn }) => doneOn).toSorted();
@@ -47,7 +48,7 @@ export const importLog: ImportLog = async (store, { text, columns, slips: taking
     dryRun,
     seq: takes ? (await store.logSets(taken)).seq : seq,
   };
-};
+}
 
 /** What the log does not have, and which of it looks slipped. What was taken in earlier as it was meant is there already. */
 async function newIn(

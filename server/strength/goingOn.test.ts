@@ -1,24 +1,23 @@
 import { expect, onTestFinished, test } from 'vitest';
-import { estimateLift } from '#contract/estimate/estimateLift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import { testApp } from '#server/tests/testApp.ts';
+import { work } from '#server/work/jobs.ts';
+import { runHere } from '#server/work/runHere.ts';
+import { workThreads } from '#server/work/threads.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
-import { estimateThreads } from './estimateThreads.ts';
-import { byWholeLog, liftThreads } from './liftThreads.ts';
 import { strengthEstimator } from './strengthEstimator.ts';
 
 const TODAY = '2026-11-25';
 
 async function threaded() {
   const { store } = await testApp(smallClub());
-  const threads = estimateThreads();
-  const lifts = liftThreads(threads);
-  const estimator = strengthEstimator(store, lifts);
-  const here = strengthEstimator(store, byWholeLog(wholeHere));
+  const threads = workThreads(work);
+  const estimator = strengthEstimator(store, threads.run, { goesOn: true });
+  const here = strengthEstimator(store, runHere(store));
   onTestFinished(async () => {
     estimator.stop();
-    await Promise.all([threads.close(), lifts.close()]);
+    await threads.close();
   });
   const squat = async () => only(await estimator.ofLifter('lifter-1', TODAY));
   return {
@@ -44,9 +43,6 @@ async function threaded() {
     },
   };
 }
-
-const wholeHere: Parameters<typeof byWholeLog>[0] = async ({ records, log, of, prior }) =>
-  estimateLift(records, log, of, prior);
 
 function only(estimates: StrengthEstimate[]): StrengthEstimate {
   expect(estimates).toHaveLength(1);

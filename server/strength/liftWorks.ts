@@ -2,12 +2,13 @@ import type { LiftOnDay } from '#contract/estimate/estimateLift.ts';
 import { withTakenIn } from '#contract/estimate/withTakenIn.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { Prior } from '#core/strength/parameters.ts';
+import type { RunWork } from '#server/work/jobs.ts';
+import { newestKept } from '#server/work/newestKept.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import type { EstimateBasis } from './estimateBasis.ts';
 import { liftKey } from './liftKey.ts';
-import type { LiftThreads } from './liftThreads.ts';
-import { newestKept } from './newestKept.ts';
 import { ownRecords } from './ownRecords.ts';
+import { rememberedCount } from './rememberedCount.ts';
 
 /** What an estimate is to rest on: see BasisMark. */
 export interface LiftBasis {
@@ -37,14 +38,14 @@ interface Going {
   estimate: StrengthEstimate;
 }
 
-/** The threads may remember fewer; then they say so. */
-const rememberedCount = 130;
-
+/** `goesOn`: whether `run` has a thread that remembers; without it every estimate is by the whole log. */
 export function liftWorks(
   store: ClubStore,
   basis: () => Promise<EstimateBasis>,
-  threads: LiftThreads,
+  run: RunWork,
+  goesOn: boolean,
 ): LiftWorks {
+  /** The thread may remember fewer; then it says so. */
   const remembered = newestKept<Going>(rememberedCount);
   let versions = 0;
 
@@ -59,11 +60,16 @@ export function liftWorks(
       const { lifterId, lift, on } = of;
       const [{ records }, log] = await Promise.all([basis(), store.loggedSets({ lifterId, lift, to: on })]);
       const former = await store.formerGear(log);
-      const version = ++versions;
+      const asked = { records: ownRecords(records, lifterId, former), log, of, prior };
+      if (!goesOn) return run('estimateLift', asked);
       const key = liftKey(of);
-      const asked = { records: ownRecords(records, lifterId, former), log, of, prior, basis: butForNewSets };
-      const estimate = await threads.weigh(asked, { key, version });
-      if (estimate) remembered.set(key, { version, basis: butForNewSets, estimate });
+      const version = ++versions;
+      const weighed = await run('weighLift', { ...asked, basis: butForNewSets });
+      if (weighed === null) return null;
+      const { estimate, state } = weighed;
+      // Nobody waits for that; where it fails, new sets take the whole log.
+      run('rememberLift', { key, version, state }).catch(() => {});
+      remembered.set(key, { version, basis: butForNewSets, estimate });
       return estimate;
     },
     async takeIn(of, { butForNewSets, setsInLog }) {
@@ -73,7 +79,8 @@ export function liftWorks(
       const { lifterId, lift, on } = of;
       const { version, estimate: earlier } = before;
       const sets = await store.loggedSets({ lifterId, lift, from: earlier.lastSetOn ?? undefined, to: on });
-      const answer = await threads.takeIn({ of, sets, setsInLog, basis: butForNewSets }, { key, version });
+      const asked = { of, sets, setsInLog, basis: butForNewSets };
+      const answer = await run('takeIn', { key, version, asked });
       if (!answer) return null;
       const estimate = withTakenIn(earlier, answer.taken);
       goneOn(key, { ...before, estimate });
@@ -85,7 +92,7 @@ export function liftWorks(
       if (before?.basis !== butForNewSets) return null;
       const { version } = before;
       const asked = { of, prior, basis: butForNewSets, setsInLog };
-      const told = await threads.believeAnew(asked, { key, version });
+      const told = await run('believeAnew', { key, version, asked });
       if (!told) return null;
       const estimate = { ...before.estimate, ...told };
       goneOn(key, { ...before, estimate });

@@ -1,15 +1,14 @@
 import { expect, test } from 'vitest';
 import type { BacktestReport } from '#contract/backtest/backtestReport.ts';
-import { estimateLift } from '#contract/estimate/estimateLift.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import type { EstimateLift } from './estimateThreads.ts';
+import { fakeRun } from '#server/work/tests/fakeRun.ts';
+import { foretellMeets } from './foretellMeets.ts';
 import { runBacktest } from './runBacktest.ts';
 
-const estimateHere: EstimateLift = async ({ records, log, of, prior }) =>
-  estimateLift(records, log, of, prior);
+const run = fakeRun({ foretellMeets: async (asked) => foretellMeets(asked, () => {}) });
 
 const MEET = '2026-05-02';
 const box = { start: { way: 'box' as const, heightM: 0.36 } };
@@ -27,7 +26,8 @@ const meet = [
   loggedSquat('a3', MEET, 120, { platform: true, order: 3, made: 0 }),
 ];
 
-const backtestOf = (records: ClubRecords, log: LoggedSet[]) => runBacktest({ records, log }, estimateHere);
+const backtestOf = (records: ClubRecords, log: LoggedSet[]) =>
+  runBacktest({ records, log }, run, 1, () => {});
 const meetOf = ({ lifts }: BacktestReport) => {
   const one = lifts.find(({ on, lifterId }) => on === MEET && lifterId === 'short');
   if (!one) throw new Error('The meet was not foretold.');

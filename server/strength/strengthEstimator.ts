@@ -4,10 +4,10 @@ import type { Day } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strengthSummary.ts';
+import type { RunWork } from '#server/work/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubEstimates } from './clubEstimates.ts';
 import { keptEstimates } from './keptEstimates.ts';
-import type { LiftThreads } from './liftThreads.ts';
 
 export interface DayEstimates {
   estimates: StrengthEstimate[];
@@ -18,7 +18,11 @@ export interface DayEstimates {
 /** What the log says of the club's lifters: worked out when asked for, and kept as long as nothing it rests on changes. */
 export interface StrengthEstimator {
   /** Every lift of a lifter of which something is known on a day, or one of them. */
-  ofLifter(lifterId: string, on: string, lift?: Lift): Promise<StrengthEstimate[]>;
+  ofLifter(
+    lifterId: string,
+    on: string,
+    only?: { lift?: Lift | undefined; signal?: AbortSignal },
+  ): Promise<StrengthEstimate[]>;
   /** The lifts of a training day, as far as they are there before patience ends; the others are worked out first of all. */
   ofDay(day: Pick<Day, 'date' | 'groups'>): Promise<DayEstimates>;
   /** Works out everybody behind everything else that is asked for; resolves when all is done. */
@@ -33,15 +37,21 @@ export interface StrengthEstimator {
    * taken in alone, or everybody was weighed anew by what the club had shown. Until the returned function is called.
    */
   onNews(listener: () => void): () => void;
-  /** Begins nothing more; what is under way fails in silence. */
+  /** What is under way fails in silence from now on. */
   stop(): void;
 }
 
-/** `patienceMs`: how long a training day waits for its estimates; without it, until all are there. */
+interface HowEstimated {
+  /** Whether `run` has a thread that remembers what estimates are gone on from; without it each is by the whole log. */
+  goesOn?: boolean;
+  /** How long a training day waits for its estimates; without it, until all are there. */
+  patienceMs?: number;
+}
+
 export function strengthEstimator(
   store: ClubStore,
-  threads: LiftThreads,
-  patienceMs?: number,
+  run: RunWork,
+  { goesOn = false, patienceMs }: HowEstimated = {},
 ): StrengthEstimator {
   let stopped = false;
   const news = new EventEmitter<{ news: [] }>().setMaxListeners(0);
@@ -49,31 +59,15 @@ export function strengthEstimator(
   const onFault = (error: unknown) => {
     if (!stopped) console.error(error);
   };
-  const unlessStopped = async <T>(work: () => Promise<T>) => {
-    try {
-      return stopped ? null : await work();
-    } catch (error) {
-      if (stopped) return null;
-      throw error;
-    }
-  };
-  const estimates = keptEstimates(
-    store,
-    {
-      weigh: (...asked) => unlessStopped(() => threads.weigh(...asked)),
-      takeIn: (...asked) => unlessStopped(() => threads.takeIn(...asked)),
-      believeAnew: (...asked) => unlessStopped(() => threads.believeAnew(...asked)),
-    },
-    { onWeighed: tell, onFault },
-  );
+  const estimates = keptEstimates(store, run, goesOn, { onWeighed: tell, onFault });
   const { basis, estimateOf } = estimates;
   const club = clubEstimates(estimates, tell);
 
   return {
-    async ofLifter(lifterId, on, only) {
+    async ofLifter(lifterId, on, { lift: only, signal } = {}) {
       const { marksOf } = await basis();
       const lifts = [...(await marksOf(lifterId)).keys()].filter((lift) => lift === (only ?? lift));
-      return found(await Promise.all(lifts.map((lift) => estimateOf({ lifterId, lift, on }))));
+      return found(await Promise.all(lifts.map((lift) => estimateOf({ lifterId, lift, on }, { signal }))));
     },
     async ofDay({ date: on, groups }) {
       const asks = groups.flatMap(({ lift, places }) =>
