@@ -110,7 +110,7 @@ export function keptWork<Of, Rest extends RestsOn, Answer>({
   ): Promise<Waiting<Answer> | undefined> {
     if (one === undefined || !areSame((await one.standing).basis, now.basis)) return undefined;
     if (one.isOver || (endsWhenLeft && one.run.left.aborted)) return undefined;
-    one.asNewAs = now.at;
+    one.asNewAs = Math.max(one.asNewAs, now.at);
     return one.run;
   }
 
@@ -147,11 +147,11 @@ export function keptWork<Of, Rest extends RestsOn, Answer>({
     return isOlder ? answer : give(of, { basis, at, answer }).answer;
   }
 
-  function give(of: Of, one: Kept<Answer>): Kept<Answer> {
-    const key = keyOf(of);
-    const before = kept.get(key)?.answer;
-    kept.set(key, one);
-    onGiven(of, one, before);
+  function give(of: Of, { basis, at, answer }: Kept<Answer>): Kept<Answer> {
+    const before = kept.get(keyOf(of));
+    const one = { basis, at: Math.max(at, before?.at ?? 0), answer };
+    kept.set(keyOf(of), one);
+    onGiven(of, one, before?.answer);
     return one;
   }
 

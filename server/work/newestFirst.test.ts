@@ -49,6 +49,13 @@ test('asked again while it waits it is one work, and comes to the front', async 
   expect(begun).toEqual(['a', 'b', 'c']);
 });
 
+test('asked again while it waits it is done as it was asked for last, for all who wait', async () => {
+  const queue = newestFirst<string>(1);
+  const first = queue.ask('a', async () => 'a');
+  const waiting = ['early', 'late'].map((word) => queue.ask('b', async () => word));
+  expect(await Promise.all([first, ...waiting])).toEqual(['a', 'late', 'late']);
+});
+
 test('as many as there is room for are at work, and a fault ends none of the others', async () => {
   const queue = newestFirst<number>(2);
   let atWork = 0;

@@ -38,7 +38,6 @@ export function workThreads<Table extends JobTable>(
     let reply: Reply;
     try {
       reply = await inItsTurn(async () => {
-        signal?.throwIfAborted();
         return isClosed
           ? never
           : withProgress(tell, (progress) => pool.run({ name, asked, progress }, signal));

@@ -7,6 +7,6 @@ import { clubKey } from './useClub.ts';
 export function useEvidence() {
   return useQuery({
     queryKey: [...clubKey, 'evidence'],
-    queryFn: () => request<EvidenceReport>('GET', '/api/evidence'),
+    queryFn: ({ signal }) => request<EvidenceReport>('GET', '/api/evidence', undefined, signal),
   });
 }
