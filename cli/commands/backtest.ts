@@ -61,6 +61,6 @@ const threadsWhileNobodyLooks = 2;
 /** One line that is written over, where somebody sees it; a file gets ten lines in all. */
 function showProgress(done: number, total: number): void {
   if (process.stderr.isTTY) process.stderr.write(`\rEstimating: ${done} of ${total} `);
-  else if (Math.floor((10 * done) / total) > Math.floor((10 * (done - 1)) / total))
+  else if (Math.floor((10 * done) / total) > Math.floor((10 * Math.max(done - 1, 0)) / total))
     process.stderr.write(`Estimating: ${done} of ${total}\n`);
 }

@@ -8,7 +8,9 @@ import { fakeRun } from '#server/work/tests/fakeRun.ts';
 import { foretellMeets } from './foretellMeets.ts';
 import { runBacktest } from './runBacktest.ts';
 
-const run = fakeRun({ foretellMeets: async (asked) => foretellMeets(asked, () => {}) });
+const run = fakeRun({
+  foretellMeets: async (asked, { tell }) => foretellMeets(asked, tell ?? (() => {})),
+});
 
 const MEET = '2026-05-02';
 const box = { start: { way: 'box' as const, heightM: 0.36 } };
@@ -102,4 +104,17 @@ test('the errors are those of a hand count', async () => {
   expect(all.errorsTogether.rule).toMatchObject({ count: 1, meanKg: 2.5 });
   // Of the rule's one meet: made, made, missed at 120 above 117.5.
   expect(attempts).toMatchObject({ count: 4, brierCount: 3, brier: { rule: 0, bestSoFar: 1 / 3 } });
+});
+
+test('dealt out to several, meets are foretold as by one, and what is done grows up to all of it', async () => {
+  const laterMeet = meet.map((set) => ({ ...set, id: `${set.id} again`, doneOn: '2026-06-06' }));
+  const club = { records: twoLifters(), log: [...training, ...meet, ...laterMeet] };
+  const told: [number, number][] = [];
+  const dealt = await runBacktest(club, run, 2, (...far) => told.push(far));
+  expect(dealt.lifts.map(({ on }) => on)).toEqual(expect.arrayContaining([MEET, '2026-06-06']));
+  expect(dealt).toEqual(await runBacktest(club, run, 1, () => {}));
+  const [done, total] = told.at(-1)!;
+  expect(done).toBe(total);
+  expect(told.map(([far]) => far)).toEqual(told.map(([far]) => far).toSorted((a, b) => a - b));
+  expect(new Set(told.map(([, all]) => all))).toEqual(new Set([total]));
 });

@@ -1,3 +1,4 @@
+import { EventEmitter, once } from 'node:events';
 import { expect, test } from 'vitest';
 import { type EvidenceReport, evidenceReport } from '#contract/evidence/evidenceReport.ts';
 import { createApp } from '#server/app.ts';
@@ -39,11 +40,11 @@ test('a lifter that the club does not have is refused', async () => {
 test('when the last reader has gone the weighing ends, and not before', async () => {
   const { store, webRoot } = await testApp(smallClub());
   const begun: AbortSignal[] = [];
-  let beganNext = () => {};
+  const began = new EventEmitter();
   const run = fakeRun({
     weighEvidence: (_asked, { signal }) => {
       begun.push(signal!);
-      beganNext();
+      began.emit('run');
       return new Promise<EvidenceReport>((_, reject) => {
         signal!.addEventListener('abort', () => reject(signal!.reason));
       });
@@ -51,11 +52,9 @@ test('when the last reader has gone the weighing ends, and not before', async ()
   });
   const app = createApp({ store, webRoot, run });
   const readers = [new AbortController(), new AbortController()];
-  const began = new Promise<void>((resolve) => {
-    beganNext = resolve;
-  });
+  const firstRun = once(began, 'run');
   const asked = readers.map(({ signal }) => app.request('/api/evidence', { signal }));
-  await began;
+  await firstRun;
   readers[0]!.abort();
   expect((await asked[0]!).status).toBe(499);
   expect(begun.map(({ aborted }) => aborted)).toEqual([false]);

@@ -22,7 +22,7 @@ interface Club {
 
 /** All that takes long, each by its name. A thread reads the code of a job when it is first asked for it. */
 export const work = jobTable({
-  module: import.meta.url,
+  module: new URL('./jobs.ts', import.meta.url).href,
   lanes: {
     days: { threads: 1, keepWarmMs: anEveningMs },
     /** One thread for each core of a common small computer; more would only slow down the screens. */

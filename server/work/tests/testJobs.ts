@@ -18,7 +18,7 @@ const aMinuteMs = 60_000;
 
 /** Jobs that end when they are told to, or badly. */
 export const work = jobTable({
-  module: import.meta.url,
+  module: new URL('./testJobs.ts', import.meta.url).href,
   lanes: {
     narrow: { threads: 1, keepWarmMs: aMinuteMs },
     wide: { threads: 2, keepWarmMs: aMinuteMs },
