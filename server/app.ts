@@ -51,7 +51,7 @@ export function createApp({
     .use('/api/*', bodyLimit({ maxSize: maxBodyBytes, onError: tooLarge }))
     .use('/api/*', noStore)
     .on('POST', ['/api/archive', '/api/sets/import'], after(onFilled))
-    .route('/api', clubRoutes(store, estimator))
+    .route('/api', clubRoutes(store, { estimates: estimator.onNews }))
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store))

@@ -26,12 +26,11 @@ export function seasonCapacity(
     width: work.lanes.lifts.threads,
     keyOf: (estimate: StrengthEstimate) => liftKey(estimate),
     restsOn: (estimate) => ({ basis: [estimate] }),
-    endsWhenLeft: true,
-    async work(estimate, _now, { signal }) {
+    async work(estimate) {
       const { lifterId } = estimate;
       const { records, log } = await clubWithFormerGear(store, { lifterId });
       const own = ownRecords(records, lifterId, []);
-      return run('followCapacity', { records: own, log, estimate }, { signal });
+      return run('followCapacity', { records: own, log, estimate });
     },
   });
   return async ({ lifterId, lift, on }, signal) => {
