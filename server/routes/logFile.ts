@@ -7,6 +7,7 @@ import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
+import { doorOf } from '#server/work/clubDoor.ts';
 import type { ImportAsked } from '#server/work/importLog.ts';
 import type { RunWork } from '#server/work/jobs.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
@@ -24,7 +25,7 @@ export function logFileRoutes(store: ClubStore, run: RunWork) {
       });
     })
     .post('/sets/import', noQuery, async (c) => {
-      const found = await run('importLog', { path: store.path, asked: askedOf(await readJson(c)) });
+      const found = await run('importLog', { door: doorOf(store), asked: askedOf(await readJson(c)) });
       const [first] = found.problems;
       if (!first || found.dryRun) return c.json(found);
       const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;

@@ -1,4 +1,5 @@
 import type { ClubStore } from '#store/ClubStore.ts';
+import type { ClubDoor } from './clubDoor.ts';
 
 /** Hears how far a job is. */
 export type Tell = (done: number, total: number) => void;
@@ -6,8 +7,8 @@ export type Tell = (done: number, total: number) => void;
 /** What a job finds where it runs. */
 export interface Workplace {
   tell: Tell;
-  /** Opens the club in the file at `path` for as long as `work` takes. */
-  withStore<Result>(path: string, work: (store: ClubStore) => Promise<Result>): Promise<Result>;
+  /** Opens the club for as long as `work` takes. */
+  throughDoor<Result>(door: ClubDoor, work: (store: ClubStore) => Promise<Result>): Promise<Result>;
 }
 
 /** A calculation that takes long. What it is asked and what it answers are data that can travel between threads. */

@@ -8,6 +8,7 @@ import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
 import type { MeetsAsked } from '#server/backtest/foretellMeets.ts';
 import type { RememberedState, Version } from '#server/strength/rememberedStates.ts';
+import type { ClubDoor } from './clubDoor.ts';
 import type { ImportAsked } from './importLog.ts';
 import { jobTable, type NameIn, type RunIn, type Workplace } from './job.ts';
 
@@ -125,9 +126,9 @@ export const work = jobTable({
     /** Through a door of its own to the club's file: the whole file of sets is one transaction there. */
     importLog: {
       lane: 'files',
-      run: async ({ path, asked }: { path: string; asked: ImportAsked }, { withStore }: Workplace) => {
+      run: async ({ door, asked }: { door: ClubDoor; asked: ImportAsked }, { throughDoor }: Workplace) => {
         const { importLog } = await import('./importLog.ts');
-        return withStore(path, (store) => importLog(store, asked));
+        return throughDoor(door, (store) => importLog(store, asked));
       },
     },
   },

@@ -12,5 +12,5 @@ type Jobs = {
 export function runHere(store: ClubStore): RunWork {
   const jobs: Jobs = work.jobs;
   return (name, asked, { tell = () => {} } = {}) =>
-    jobs[name].run(asked, { tell, withStore: (_path, use) => use(store) });
+    jobs[name].run(asked, { tell, throughDoor: (_door, use) => use(store) });
 }

@@ -1,5 +1,6 @@
 import { type MessagePort, workerData } from 'node:worker_threads';
 import { type CarriedFault, carriedFault } from './carriedFault.ts';
+import { throughDoor } from './clubDoor.ts';
 import type { Job, Workplace } from './job.ts';
 
 /** What a thread is sent: the name of a job and what it is asked, which the sender's types hold together. */
@@ -17,7 +18,7 @@ export async function runInThread({ name, asked, progress }: Sent): Promise<Repl
   const { work } = (await import(workerData)) as { work: { jobs: Record<string, Job<unknown, unknown>> } };
   const tell: Workplace['tell'] = (done, total) => progress?.postMessage([done, total], []);
   try {
-    return { answer: await work.jobs[name]!.run(asked, { tell, withStore }) };
+    return { answer: await work.jobs[name]!.run(asked, { tell, throughDoor }) };
   } catch (error) {
     const fault = carriedFault(error);
     if (fault === null) throw error;
@@ -26,13 +27,3 @@ export async function runInThread({ name, asked, progress }: Sent): Promise<Repl
     progress?.close();
   }
 }
-
-const withStore: Workplace['withStore'] = async (path, work) => {
-  const { openClubStore } = await import('#store/openClubStore.ts');
-  const store = await openClubStore(path);
-  try {
-    return await work(store);
-  } finally {
-    await store.close();
-  }
-};
