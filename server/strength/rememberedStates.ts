@@ -1,8 +1,7 @@
-import { deserialize, serialize } from 'node:v8';
+import { deserialize } from 'node:v8';
 import { type AnewAsked, believeAnew as anew, type BelievedAnew } from '#contract/estimate/believeAnew.ts';
 import { type NewestAsked, type NewestTaken, takeNewest } from '#contract/estimate/takeNewest.ts';
-import { type Remembered, type WholeAsked, weighAndRemember } from '#contract/estimate/weighAndRemember.ts';
-import type { StrengthEstimate } from '#contract/strengthEstimate.ts';
+import type { Remembered } from '#contract/estimate/weighAndRemember.ts';
 import { newestKept } from '#server/work/newestKept.ts';
 import { rememberedCount } from './rememberedCount.ts';
 
@@ -18,12 +17,6 @@ export interface RememberedState extends Version {
 }
 
 const known = newestKept<{ version: number; remembered: Remembered }>(rememberedCount);
-
-/** An estimate by the whole log with its state; null where the log says nothing. */
-export function weighAsBytes(asked: WholeAsked): { estimate: StrengthEstimate; state: Uint8Array } | null {
-  const weighed = weighAndRemember(asked);
-  return weighed && { estimate: weighed.estimate, state: serialize(weighed.remembered) };
-}
 
 /** Keeps a state in the thread where this runs. */
 export function remember({ key, version, state }: RememberedState): void {

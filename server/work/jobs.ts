@@ -1,3 +1,4 @@
+import { serialize } from 'node:v8';
 import type { DayPlan } from '#contract/dayPlan.ts';
 import type { AnewAsked } from '#contract/estimate/believeAnew.ts';
 import type { NewestAsked } from '#contract/estimate/takeNewest.ts';
@@ -75,8 +76,11 @@ export const work = jobTable({
     weighLift: {
       lane: 'lifts',
       run: async (asked: WholeAsked) => {
-        const { weighAsBytes } = await import('#server/strength/rememberedStates.ts');
-        return weighAsBytes(asked);
+        const { weighAndRemember } = await import('#contract/estimate/weighAndRemember.ts');
+        const weighed = weighAndRemember(asked);
+        if (weighed === null) return null;
+        const state: Uint8Array = serialize(weighed.remembered);
+        return { estimate: weighed.estimate, state };
       },
     },
     followCapacity: {
