@@ -1,10 +1,11 @@
 import { execFileSync, spawnSync } from 'node:child_process';
 import { join } from 'node:path';
+import { Piscina } from 'piscina';
 import type { Lift } from '#core/lifter/populationShape.ts';
 import { addSet } from '#core/strength/addSet.ts';
 import { beliefOfMixture } from '#core/strength/belief.ts';
 import { populationPrior, strengthPrior } from '#core/strength/parameters.ts';
-import { lazyThreads } from '#server/jobs/lazyThreads.ts';
+import { youngMb } from '#server/work/threads.ts';
 import { clubLog } from '../studies/clubLog.ts';
 import { estimateLog, longLog } from '../studies/longLog.ts';
 import type { SimulatedLifter } from '../studies/simulateLifter.ts';
@@ -13,7 +14,6 @@ const PYTHON = 'python3';
 const LIFTS: readonly Lift[] = ['squat', 'bench', 'deadlift'];
 const CLUB = { lifters: 40, sets: 100_000 };
 const SEED = 8;
-const KEEP_WARM_MS = 60_000;
 
 /**
  * One lifter against plain Python, one set more, growth with sets and lifters, and a whole club from scratch on two
@@ -66,7 +66,11 @@ async function wholeClub(): Promise<void> {
   const work = Array.from({ length: CLUB.lifters * LIFTS.length }, (_, i) =>
     clubLog(Math.floor(i / LIFTS.length), LIFTS[i % LIFTS.length]!, sets),
   );
-  const threads = lazyThreads(new URL('./estimateWorker.mjs', import.meta.url), KEEP_WARM_MS, 2);
+  const threads = new Piscina({
+    filename: new URL('./estimateWorker.mjs', import.meta.url).href,
+    maxThreads: 2,
+    resourceLimits: { maxYoungGenerationSizeMb: youngMb },
+  });
   let done = 0;
   const from = performance.now();
   const cpu = process.cpuUsage();
@@ -80,7 +84,7 @@ async function wholeClub(): Promise<void> {
   const s = (performance.now() - from) / 1000;
   const { user, system } = process.cpuUsage(cpu);
   const cpuS = (user + system) / 1e6;
-  await threads.close();
+  await threads.destroy();
   console.log(
     `${CLUB.lifters} lifters, ${work.length} lifts, ${work.length * sets} sets, two threads: ${s.toFixed(1)} s, ${cpuS.toFixed(1)} s of processor, so ${(cpuS / 2).toFixed(1)} s on two quiet cores (goal < 30 s)`,
   );

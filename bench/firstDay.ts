@@ -1,7 +1,9 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
-import { daySolver } from '#server/jobs/daySolver.ts';
+import { rehearseDay } from '#server/work/dayPlans.ts';
+import { work } from '#server/work/jobs.ts';
+import { workThreads } from '#server/work/threads.ts';
 
 const TODAY = '2026-11-25';
 const LIFTERS = 12;
@@ -25,14 +27,14 @@ export async function run(): Promise<void> {
 }
 
 async function firstAnswer(club: ClubRecords, day: Day, isRehearsed: boolean): Promise<string> {
-  const { solveDay, rehearse, close } = daySolver();
-  if (isRehearsed) await rehearse(club);
+  const threads = workThreads(work);
+  if (isRehearsed) await rehearseDay(threads.run, club);
   const from = performance.now();
   const before = process.cpuUsage();
-  const { groups } = await solveDay(club, day, { estimates: [], awaited: [] });
+  const { groups } = await threads.run('solveDay', { records: club, day, estimates: [], awaited: [] });
   const { user, system } = process.cpuUsage(before);
   const ms = performance.now() - from;
-  await close();
+  await threads.close();
   return `${ms.toFixed(0)} ms (${((user + system) / 1000).toFixed(0)} ms of processor), ${groups[0]!.proof!.status}`;
 }
 

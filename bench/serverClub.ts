@@ -5,10 +5,10 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { millraceLog } from '#demo/history/millraceLog.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
-import { estimateThreads } from '#server/jobs/estimateThreads.ts';
-import { liftThreads } from '#server/jobs/liftThreads.ts';
-import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import { openOneClub } from '#server/oneClub.ts';
+import { strengthEstimator } from '#server/strength/strengthEstimator.ts';
+import { type RunWork, work } from '#server/work/jobs.ts';
+import { workThreads } from '#server/work/threads.ts';
 
 const TODAY = '2026-11-25';
 const CLUB = { lifters: 40, sets: 100_000 };
@@ -23,18 +23,20 @@ export async function run(): Promise<void> {
   const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'the bench' });
   const { records, sets } = bigClub();
   await store.importRecords(records, { sets });
-  const threads = estimateThreads();
-  const lifts = liftThreads(threads);
+  const threads = workThreads(work);
   const from = performance.now();
   const cpu = process.cpuUsage();
   let weighedS = 0;
-  const weigh: typeof lifts.weigh = async (...asked) => {
-    const weighed = await lifts.weigh(...asked);
+  const note = () => {
     weighedS = secondsSince(from);
-    return weighed;
+  };
+  const timed: RunWork = (name, asked, how) => {
+    const answer = threads.run(name, asked, how);
+    if (name === 'weighLift') answer.then(note, note);
+    return answer;
   };
   try {
-    await strengthEstimator(store, { ...lifts, weigh }).ofClub(TODAY);
+    await strengthEstimator(store, timed, { goesOn: true }).ofClub(TODAY);
     const wholeS = secondsSince(from);
     const { user, system } = process.cpuUsage(cpu);
     const cpuS = (user + system) / 1e6;
@@ -42,7 +44,7 @@ export async function run(): Promise<void> {
       `${CLUB.lifters} lifters, ${sets.length} sets: all weighed after ${weighedS.toFixed(1)} s, the club taken in after ${wholeS.toFixed(1)} s, ${cpuS.toFixed(1)} s of processor, so ${(cpuS / 2).toFixed(1)} s on two quiet cores (goal < 30 s)`,
     );
   } finally {
-    await Promise.all([lifts.close(), threads.close()]);
+    await threads.close();
     await store.close();
     await rm(folder, { recursive: true });
   }

@@ -7,10 +7,12 @@ import { solveDay as solveHere } from '#reckon/day/solveDay.ts';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
-import { daySolver } from './jobs/daySolver.ts';
 import { openOneClub } from './oneClub.ts';
 import { serve } from './serve.ts';
 import { testApp } from './tests/testApp.ts';
+import { rehearseDay } from './work/dayPlans.ts';
+import { work } from './work/jobs.ts';
+import { workThreads } from './work/threads.ts';
 
 async function served(port = 0) {
   const { store, webRoot } = await testApp();
@@ -186,27 +188,25 @@ test('closing in the midst of a run over the club is heard by nobody', async () 
 });
 
 test('after a rehearsal, with a day to rehearse or without, a day is answered as before', async () => {
-  const { solveDay, rehearse, close } = daySolver();
+  const { run, close } = workThreads(work);
   onTestFinished(close);
   const club = millraceClub('2026-11-25');
   const day = club.day[0]!;
-  await rehearse({ ...club, day: [] });
+  await rehearseDay(run, { ...club, day: [] });
   // A day that cannot be solved is rehearsed as far as it goes.
-  await rehearse({ ...club, lifter: [] });
-  await rehearse(club);
+  await rehearseDay(run, { ...club, lifter: [] });
+  await rehearseDay(run, club);
   const known = { estimates: [], awaited: [] };
-  expect(await solveDay(club, day, known)).toEqual(solveHere(club, day));
+  expect(await run('solveDay', { records: club, day, ...known })).toEqual(solveHere(club, day));
 });
 
 test('what a day misses in the records comes back from the solver as one sentence', async () => {
-  const { solveDay, close } = daySolver();
+  const { run, close } = workThreads(work);
   onTestFinished(close);
   const club = smallClub();
   // The day names a lifter who is not in the records.
-  const records = { ...club, lifter: [] };
-  await expect(solveDay(records, club.day[0]!, { estimates: [], awaited: [] })).rejects.toThrow(
-    CannotAssemble,
-  );
+  const asked = { records: { ...club, lifter: [] }, day: club.day[0]!, estimates: [], awaited: [] };
+  await expect(run('solveDay', asked)).rejects.toThrow(CannotAssemble);
 });
 
 function json(body: object) {

@@ -4,13 +4,10 @@ import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
-import { backtester } from './jobs/backtester.ts';
-import { daySolver } from './jobs/daySolver.ts';
-import { estimateThreads } from './jobs/estimateThreads.ts';
-import { evidenceWeigher } from './jobs/evidenceWeigher.ts';
-import { importThread } from './jobs/importThread.ts';
-import { liftThreads } from './jobs/liftThreads.ts';
-import { strengthEstimator } from './jobs/strengthEstimator.ts';
+import { strengthEstimator } from './strength/strengthEstimator.ts';
+import { rehearseDay } from './work/dayPlans.ts';
+import { work } from './work/jobs.ts';
+import { workThreads } from './work/threads.ts';
 
 export interface ServeOptions {
   store: ClubStore;
@@ -34,25 +31,13 @@ export async function serve({
   port = defaultPort,
   webRoot = builtScreens,
 }: ServeOptions): Promise<Served> {
-  const solver = daySolver();
-  const weigher = evidenceWeigher();
-  const importer = importThread();
-  const threads = estimateThreads();
-  const lifts = liftThreads(threads);
-  const estimator = strengthEstimator(store, lifts, patienceMs);
-  // In a thread of its own: what a screen waits for does not queue behind hundreds of past meets.
-  const backThreads = estimateThreads(1);
-  const backtests = backtester(store, backThreads.estimateLift);
+  const { run, close: endThreads } = workThreads(work);
+  const estimator = strengthEstimator(store, run, { goesOn: true, patienceMs });
   const app = createApp({
     store,
     webRoot,
-    solveDay: solver.solveDay,
-    planByLog: solver.planByLog,
-    weighEvidence: weigher.weighEvidence,
-    takeFileIn: importer.importLog,
+    run,
     estimator,
-    followCapacity: threads.followCapacity,
-    backtests,
     // Somebody will look at everybody soon; until then nobody hears of a fault.
     onFilled: () => void store.today().then(estimator.bringUpToDate).catch(console.error),
   });
@@ -60,25 +45,16 @@ export async function serve({
   const { records } = await store.records();
   const taken = await listen(server, port);
   // A coach who has just opened the program asks for the loads of a day before long.
-  solver.rehearse(records).catch(console.error);
+  rehearseDay(run, records).catch(console.error);
   return {
     url: `http://${host}:${taken}`,
     port: taken,
     async close() {
       estimator.stop();
-      backtests.stop();
       const closed = once(server, 'close');
       server.close();
       server.closeAllConnections();
-      await Promise.all([
-        closed,
-        solver.close(),
-        weigher.close(),
-        importer.close(),
-        threads.close(),
-        lifts.close(),
-        backThreads.close(),
-      ]);
+      await Promise.all([closed, endThreads()]);
     },
   };
 }

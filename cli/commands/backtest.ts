@@ -41,20 +41,26 @@ async function writeBacktest(options: BacktestOptions): Promise<void> {
 }
 
 async function reported(store: ClubStore): Promise<BacktestReport> {
-  const { estimateThreads } = await import('#server/jobs/estimateThreads.ts');
-  const { backtester } = await import('#server/jobs/backtester.ts');
-  const threads = estimateThreads();
+  const { runBacktest } = await import('#server/backtest/runBacktest.ts');
+  const { clubWithFormerGear } = await import('#server/work/clubWithFormerGear.ts');
+  const { work } = await import('#server/work/jobs.ts');
+  const { workThreads } = await import('#server/work/threads.ts');
+  const threads = workThreads(work, { pastMeets: threadsWhileNobodyLooks });
   try {
-    return await backtester(store, threads.estimateLift).report(showProgress);
+    const club = await clubWithFormerGear(store);
+    return await runBacktest(club, threads.run, threadsWhileNobodyLooks, showProgress);
   } finally {
     if (process.stderr.isTTY) process.stderr.write('\r\u001b[K');
     await threads.close();
   }
 }
 
+/** The terminal waits for nothing else. */
+const threadsWhileNobodyLooks = 2;
+
 /** One line that is written over, where somebody sees it; a file gets ten lines in all. */
 function showProgress(done: number, total: number): void {
   if (process.stderr.isTTY) process.stderr.write(`\rEstimating: ${done} of ${total} `);
-  else if (Math.floor((10 * done) / total) > Math.floor((10 * (done - 1)) / total))
+  else if (Math.floor((10 * done) / total) > Math.floor((10 * Math.max(done - 1, 0)) / total))
     process.stderr.write(`Estimating: ${done} of ${total}\n`);
 }

@@ -3,7 +3,7 @@ import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
+import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, withClub } from '../clubFile.ts';
@@ -76,11 +76,11 @@ function askedFor(lifters: readonly Lifter[], name: string | undefined, on: stri
 }
 
 async function estimated(store: ClubStore, lifters: readonly Lifter[], on: string) {
-  const { estimateThreads } = await import('#server/jobs/estimateThreads.ts');
-  const { byWholeLog } = await import('#server/jobs/liftThreads.ts');
-  const { strengthEstimator } = await import('#server/jobs/strengthEstimator.ts');
-  const threads = estimateThreads();
-  const estimator = strengthEstimator(store, byWholeLog(threads.estimateLift));
+  const { work } = await import('#server/work/jobs.ts');
+  const { workThreads } = await import('#server/work/threads.ts');
+  const { strengthEstimator } = await import('#server/strength/strengthEstimator.ts');
+  const threads = workThreads(work);
+  const estimator = strengthEstimator(store, threads.run);
   const hideProgress = showProgress(estimator);
   try {
     await estimator.ofClub(on);

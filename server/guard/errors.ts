@@ -1,6 +1,7 @@
 import type { ErrorHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { AskerLeft } from '#server/work/waiting.ts';
 import { Refusal, type RefusalReason } from '#store/Refusal.ts';
 
 /** The body of every answer that is not a success. */
@@ -18,6 +19,8 @@ export const answerError: ErrorHandler = (error, c) => {
   }
   if (error instanceof CannotAssemble) return c.json(errorBody('', error.message), 409);
   if (error instanceof HTTPException) return c.json(errorBody('', error.message), error.status);
+  // Nobody reads it.
+  if (error instanceof AskerLeft) return new Response(null, { status: 499 });
   console.error(error);
   return c.json(errorBody('', 'Something in the program failed; nothing was changed.'), 500);
 };

@@ -1,10 +1,11 @@
 import { Hono } from 'hono';
+import { backtester } from '#server/backtest/backtester.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
-import type { Backtester } from '#server/jobs/backtester.ts';
+import type { RunWork } from '#server/work/jobs.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
 
 /** How past meets would have been foretold. Asked again until it is up to date: it takes a minute or two. */
-export function backtestRoutes(backtester: Backtester) {
-  return new Hono().get('/backtest', noQuery, async (c) => {
-    return c.json(await backtester.state());
-  });
+export function backtestRoutes(store: ClubStore, run: RunWork) {
+  const stateNow = backtester(store, run);
+  return new Hono().get('/backtest', noQuery, async (c) => c.json(await stateNow()));
 }

@@ -2,11 +2,13 @@ import { Hono } from 'hono';
 import { type SSEStreamingApi, streamSSE } from 'hono/streaming';
 import { z } from 'zod';
 import { noQuery, numberInQuery, readQuery } from '#server/guard/readQuery.ts';
-import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
-/** The whole club in one document or what was done since a change, and the news of each change to it and of better estimates. */
-export function clubRoutes(store: ClubStore, estimator: StrengthEstimator) {
+/** Calls back when what was worked out became better though the club was not changed, until the returned function is called. */
+type OnNews = (listener: () => void) => () => void;
+
+/** The whole club in one document or what was done since a change, and the news of each change to it and, by the names of their events, of better answers. */
+export function clubRoutes(store: ClubStore, news: Record<string, OnNews>) {
   return new Hono()
     .get('/club', noQuery, async (c) => c.json(await store.records()))
     .get('/club/changes', async (c) => {
@@ -17,7 +19,7 @@ export function clubRoutes(store: ClubStore, estimator: StrengthEstimator) {
       const asked = readQuery(c, { after: changeNumber.optional() });
       const seen = c.req.header('last-event-id') ?? '';
       const known = /^\d+$/.test(seen) ? Number(seen) : (asked.after ?? (await store.latestSeq()));
-      return streamSSE(c, (stream) => tellNews(store, estimator, stream, known));
+      return streamSSE(c, (stream) => tellNews(store, news, stream, known));
     });
 }
 
@@ -27,23 +29,25 @@ const changeNumber = numberInQuery(
 );
 
 /**
- * Tells the number of every change after `known`, those already made and those to come, and that estimates became better
- * though nothing was changed, until the reader leaves.
+ * Tells the number of every change after `known`, those already made and those to come, and what became better though
+ * nothing was changed, until the reader leaves.
  */
 async function tellNews(
   store: ClubStore,
-  estimator: StrengthEstimator,
+  news: Record<string, OnNews>,
   stream: SSEStreamingApi,
   known: number,
 ): Promise<void> {
   let told = known;
   let wake: (() => void) | undefined;
-  let estimatesAreBetter = false;
+  const better = new Set<string>();
   const stopListening = store.onChange(() => wake?.());
-  const stopWaiting = estimator.onNews(() => {
-    estimatesAreBetter = true;
-    wake?.();
-  });
+  const stopWaiting = Object.entries(news).map(([event, onNews]) =>
+    onNews(() => {
+      better.add(event);
+      wake?.();
+    }),
+  );
   // A command in the terminal may write to the same file; only a look at the log tells.
   const looking = setInterval(() => wake?.(), lookEveryMs);
   stream.onAbort(() => wake?.());
@@ -59,17 +63,17 @@ async function tellNews(
         await stream.writeSSE({ event: 'change', id: String(seq), data: JSON.stringify({ seq }) });
         told = seq;
       }
-      if (estimatesAreBetter) {
-        estimatesAreBetter = false;
+      for (const event of better) {
+        better.delete(event);
         // Without an id: it is no change from which to resume.
-        await stream.writeSSE({ event: 'estimates', data: JSON.stringify({ seq: told }) });
+        await stream.writeSSE({ event, data: JSON.stringify({ seq: told }) });
       }
       if (!stream.aborted) await nextChange;
     }
   } finally {
     clearInterval(looking);
     stopListening();
-    stopWaiting();
+    for (const stop of stopWaiting) stop();
   }
 }
 

@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import { createApp } from '#server/app.ts';
-import { byWholeLog } from '#server/jobs/liftThreads.ts';
-import { strengthEstimator } from '#server/jobs/strengthEstimator.ts';
+import { strengthEstimator } from '#server/strength/strengthEstimator.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
@@ -26,7 +25,7 @@ describe('a training day', () => {
 
   test('does not wait for a log that takes long to work out, and says whose', async () => {
     const { store, folder } = await testApp(smallClub());
-    const estimator = strengthEstimator(store, byWholeLog(never), 0);
+    const estimator = strengthEstimator(store, never, { patienceMs: 0 });
     const app = createApp({ store, webRoot: folder, estimator });
     const [day] = await store.list('day');
     const everybody = new Set(day!.groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));
@@ -44,7 +43,7 @@ describe('a training day', () => {
     const early = createApp({
       store,
       webRoot: folder,
-      estimator: strengthEstimator(store, byWholeLog(never), 0),
+      estimator: strengthEstimator(store, never, { patienceMs: 0 }),
     });
     const solved = await (await early.request(`/api/days/${id}/solve`, { method: 'POST' })).json();
     const tooEarly = await (await early.request(`/api/days/${id}/expected`)).json();
@@ -100,4 +99,4 @@ describe('a training day', () => {
   });
 });
 
-const never = () => new Promise<null>(() => {});
+const never = () => new Promise<never>(() => {});

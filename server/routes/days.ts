@@ -5,26 +5,21 @@ import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { movedSince } from '#reckon/day/movedSince.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
-import type { PlanByLog, SolveDay } from '#server/jobs/daySolver.ts';
-import { keptPlans } from '#server/jobs/keptPlans.ts';
-import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
+import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
+import { dayPlans } from '#server/work/dayPlans.ts';
+import type { RunWork } from '#server/work/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** What was solved for a training day: solve it now, read what was solved last, or what was before it, and whether it still holds. */
-export function dayRoutes(
-  store: ClubStore,
-  solveDay: SolveDay,
-  planByLog: PlanByLog,
-  estimator: StrengthEstimator,
-) {
-  const tellByLog = keptPlans(planByLog);
+export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEstimator) {
+  const plans = dayPlans(run);
 
   async function withDay(id: string) {
-    const { records } = await store.records();
+    const { records, seq } = await store.records();
     const day = records.day.find((candidate) => candidate.id === id);
     if (!day) throw new Refusal('missing', 'id', `The club has no training day with the id "${id}".`);
-    return { records, day };
+    return { records, seq, day };
   }
 
   /** What is lifted already is no longer to be planned anew. */
@@ -36,8 +31,8 @@ export function dayRoutes(
   return new Hono()
     .post('/days/:id/solve', noQuery, async (c) => {
       const id = c.req.param('id');
-      const { records, day } = await withDay(id);
-      const plan = await solveDay(records, day, await estimator.ofDay(day));
+      const asked = await withDay(id);
+      const plan = await plans.solve({ ...asked, ...(await estimator.ofDay(asked.day)) });
       return c.json(await store.addPrescription(id, new Date().toISOString(), plan));
     })
     .get('/days/:id/prescription', noQuery, async (c) => {
@@ -62,7 +57,8 @@ export function dayRoutes(
       const isOpen = ({ lifterId }: Place) => open.some((seat) => seat.lifterId === lifterId);
       const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));
       const { estimates, awaited } = await estimator.ofDay({ ...day, groups });
-      return c.json({ number, document: await tellByLog(number, records, day, plan, estimates), awaited });
+      const document = await plans.byLog({ number, records, day, plan, estimates });
+      return c.json({ number, document, awaited });
     })
     .get('/days/:id/moved', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));

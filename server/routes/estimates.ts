@@ -5,24 +5,28 @@ import { localDate } from '#contract/records/kind.ts';
 import { lift } from '#contract/records/lift.ts';
 import { noQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
-import type { SeasonCapacity } from '#server/jobs/seasonCapacity.ts';
-import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
+import { seasonCapacity } from '#server/strength/seasonCapacity.ts';
+import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
+import type { RunWork } from '#server/work/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** What each lifter can do, by the whole log: one lifter in full, everybody in short; work capacity over a season. */
-export function estimateRoutes(store: ClubStore, estimator: StrengthEstimator, capacityOf: SeasonCapacity) {
+export function estimateRoutes(store: ClubStore, run: RunWork, estimator: StrengthEstimator) {
+  const capacityOf = seasonCapacity(store, run, estimator);
   return new Hono()
     .get('/estimates', async (c) => {
       const asked = readQuery(c, { lifterId, on: localDate.optional(), lift: lift.optional() });
       const on = dayAskedFor(asked.on, await store.today());
       const lifter = await lifterNamed(store, asked.lifterId, 'estimates are');
-      return c.json({ estimates: await estimator.ofLifter(lifter.id, on, asked.lift) });
+      const { signal } = c.req.raw;
+      return c.json({ estimates: await estimator.ofLifter(lifter.id, on, { lift: asked.lift, signal }) });
     })
     .get('/estimates/capacity', async (c) => {
       const asked = readQuery(c, { lifterId, lift });
       const lifter = await lifterNamed(store, asked.lifterId, 'capacity is');
-      const report = await capacityOf({ ...asked, lifterId: lifter.id, on: await store.today() });
+      const of = { ...asked, lifterId: lifter.id, on: await store.today() };
+      const report = await capacityOf(of, c.req.raw.signal);
       if (report === null)
         throw new Refusal('missing', 'lift', `Nothing is logged of the ${asked.lift} of ${lifter.name}.`);
       return c.json(report);

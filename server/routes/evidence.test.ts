@@ -1,6 +1,9 @@
+import { EventEmitter, once } from 'node:events';
 import { expect, test } from 'vitest';
-import { evidenceReport } from '#contract/evidence/evidenceReport.ts';
+import { type EvidenceReport, evidenceReport } from '#contract/evidence/evidenceReport.ts';
+import { createApp } from '#server/app.ts';
 import { testApp } from '#server/tests/testApp.ts';
+import { fakeRun } from '#server/work/tests/fakeRun.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
 
@@ -32,4 +35,30 @@ test('a lifter that the club does not have is refused', async () => {
     status: 404,
     json: { error: { field: 'lifterId' } },
   });
+});
+
+test('when the last reader has gone the weighing ends, and not before', async () => {
+  const { store, webRoot } = await testApp(smallClub());
+  const begun: AbortSignal[] = [];
+  const began = new EventEmitter();
+  const run = fakeRun({
+    weighEvidence: (_asked, { signal }) => {
+      begun.push(signal!);
+      began.emit('run');
+      return new Promise<EvidenceReport>((_, reject) => {
+        signal!.addEventListener('abort', () => reject(signal!.reason));
+      });
+    },
+  });
+  const app = createApp({ store, webRoot, run });
+  const readers = [new AbortController(), new AbortController()];
+  const firstRun = once(began, 'run');
+  const asked = readers.map(({ signal }) => app.request('/api/evidence', { signal }));
+  await firstRun;
+  readers[0]!.abort();
+  expect((await asked[0]!).status).toBe(499);
+  expect(begun.map(({ aborted }) => aborted)).toEqual([false]);
+  readers[1]!.abort();
+  expect((await asked[1]!).status).toBe(499);
+  expect(begun.map(({ aborted }) => aborted)).toEqual([true]);
 });

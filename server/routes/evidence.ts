@@ -1,35 +1,28 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
-import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
 import { evidenceForLifter } from '#reckon/evidence/evidenceForLifter.ts';
 import { readQuery } from '#server/guard/readQuery.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
-import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
-import type { WeighEvidence } from '#server/jobs/evidenceWeigher.ts';
+import { clubWithFormerGear } from '#server/work/clubWithFormerGear.ts';
+import type { RunWork } from '#server/work/jobs.ts';
+import { keptWork } from '#server/work/keptWork.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** What the log says of the club's rules of thumb. Weighed once for each state of the club, whoever asks. */
-export function evidenceRoutes(store: ClubStore, weighEvidence: WeighEvidence) {
-  let newest: { seq: number; report: Promise<EvidenceReport> } | undefined;
-  const reportAt = async (seq: number) => {
-    if (newest?.seq === seq) return newest.report;
-    const report = weigh(store, weighEvidence);
-    newest = { seq, report };
-    // A fault is told to whoever asked, and the next one asks anew.
-    report.catch(() => {
-      if (newest?.report === report) newest = undefined;
-    });
-    return report;
-  };
+export function evidenceRoutes(store: ClubStore, run: RunWork) {
+  const reports = keptWork({
+    most: 1,
+    width: 1,
+    keyOf: () => 'club',
+    restsOn: async (_club: null) => ({ basis: [await store.latestSeq()] }),
+    endsWhenLeft: true,
+    work: async (_club, _now, { signal }) =>
+      run('weighEvidence', await clubWithFormerGear(store), { signal }),
+  });
   return new Hono().get('/evidence', async (c) => {
     const { lifterId } = readQuery(c, { lifterId: z.string().optional() });
     if (lifterId !== undefined) await recordNamed(store, 'lifter', 'lifterId', lifterId);
-    const report = await reportAt(await store.latestSeq());
+    const report = await reports.ask(null, { signal: c.req.raw.signal });
     return c.json(lifterId === undefined ? report : evidenceForLifter(report, lifterId));
   });
-}
-
-async function weigh(store: ClubStore, weighEvidence: WeighEvidence): Promise<EvidenceReport> {
-  const { records, log } = await clubWithFormerGear(store);
-  return weighEvidence(records, log);
 }

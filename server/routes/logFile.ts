@@ -7,12 +7,14 @@ import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
-import type { ImportAsked, ImportLog } from '#server/jobs/importLog.ts';
+import { doorOf } from '#server/work/clubDoor.ts';
+import type { ImportAsked } from '#server/work/importLog.ts';
+import type { RunWork } from '#server/work/jobs.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** The log as a spreadsheet file, out and in. A file with any wrong line is refused whole; a set is never taken twice. */
-export function logFileRoutes(store: ClubStore, importLog: ImportLog) {
+export function logFileRoutes(store: ClubStore, run: RunWork) {
   return new Hono()
     .get('/sets/csv', async (c) => {
       const asked = await setsAskedFor(c, store);
@@ -23,7 +25,7 @@ export function logFileRoutes(store: ClubStore, importLog: ImportLog) {
       });
     })
     .post('/sets/import', noQuery, async (c) => {
-      const found = await importLog(store, askedOf(await readJson(c)));
+      const found = await run('importLog', { door: doorOf(store), asked: askedOf(await readJson(c)) });
       const [first] = found.problems;
       if (!first || found.dryRun) return c.json(found);
       const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;

@@ -6,8 +6,8 @@ import { equipment } from '#contract/records/lift.ts';
 import { projectLift } from '#reckon/projection/projectLift.ts';
 import { numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
-import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
-import type { StrengthEstimator } from '#server/jobs/strengthEstimator.ts';
+import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
+import { clubWithFormerGear } from '#server/work/clubWithFormerGear.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
@@ -30,7 +30,7 @@ export function projectionRoutes(store: ClubStore, estimator: StrengthEstimator)
       taperShare: asked.taperPercent / 100,
     };
     const { records, log } = await clubWithFormerGear(store, { lifterId: lifter.id });
-    const estimates = await estimator.ofLifter(lifter.id, today);
+    const estimates = await estimator.ofLifter(lifter.id, today, { signal: c.req.raw.signal });
     return c.json({ projections: estimates.map((estimate) => projectLift(records, log, estimate, plan)) });
   });
 }

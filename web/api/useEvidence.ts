@@ -7,6 +7,6 @@ import { clubKey } from './useClub.ts';
 export function useEvidence() {
   return useQuery({
     queryKey: [...clubKey, 'evidence'],
-    queryFn: () => requestAgain<EvidenceReport>('/api/evidence'),
+    queryFn: ({ signal }) => requestAgain<EvidenceReport>('/api/evidence', signal),
   });
 }

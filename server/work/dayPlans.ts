@@ -1,0 +1,58 @@
+import type { DayPlan } from '#contract/day/dayPlan.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import type { AskedIn } from './job.ts';
+import type { RunWork, Work } from './jobs.ts';
+import { keptWork } from './keptWork.ts';
+
+/** A day to solve; `seq`: the change at which its records stand. */
+type Solve = AskedIn<Work, 'solveDay'> & { seq: number };
+/** A plan of this number to be told anew by the log. */
+type ByLog = AskedIn<Work, 'planByLog'> & { number: number };
+
+interface DayPlans {
+  solve(asked: Solve): Promise<DayPlan>;
+  /** Null where there is nothing to add. */
+  byLog(asked: ByLog): Promise<DayPlan | null>;
+}
+
+/** More days are hardly looked at on one evening. */
+const keptCount = 20;
+
+/**
+ * Training days, solved and told by the log once for each state of that: every screen that waits for estimates asks each second, and
+ * a day that somebody wants solved must not queue behind the same answer. An estimate that has not changed is the same object.
+ */
+export function dayPlans(run: RunWork): DayPlans {
+  const solved = keptWork({
+    most: keptCount,
+    width: 1,
+    keyOf: ({ day }: Solve) => day.id,
+    restsOn: ({ seq, estimates, awaited }) => ({ basis: [seq, ...awaited, ...estimates] }),
+    work: ({ records, day, estimates, awaited }) => run('solveDay', { records, day, estimates, awaited }),
+  });
+  const told = keptWork({
+    most: keptCount,
+    width: 1,
+    keyOf: ({ day }: ByLog) => day.id,
+    restsOn: ({ number, estimates }) => ({ basis: [number, ...estimates] }),
+    work: ({ records, day, plan, estimates }) => run('planByLog', { records, day, plan, estimates }),
+  });
+  return { solve: solved.ask, byLog: told.ask };
+}
+
+/**
+ * Solves a part of the club's newest day and tells nobody: until the thread is there, its code translated and the bands' curves
+ * fitted, a first question takes a second more than those after it.
+ */
+export async function rehearseDay(run: RunWork, records: ClubRecords): Promise<void> {
+  const day = records.day.toSorted((a, b) => a.date.localeCompare(b.date)).at(-1);
+  if (day === undefined) return;
+  const groups = day.groups.slice(0, 1).map((group) => ({ ...group, places: group.places.slice(0, 8) }));
+  try {
+    await run('solveDay', { records, day: { ...day, groups }, estimates: [], awaited: [] });
+  } catch (error) {
+    // What the records miss is said to whoever asks for that day.
+    if (!(error instanceof CannotAssemble)) throw error;
+  }
+}

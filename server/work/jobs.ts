@@ -1,0 +1,143 @@
+import { serialize } from 'node:v8';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Day } from '#contract/records/day.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { AnewAsked } from '#reckon/strength/believeAnew.ts';
+import type { NewestAsked } from '#reckon/strength/takeNewest.ts';
+import type { WholeAsked } from '#reckon/strength/weighAndRemember.ts';
+import type { MeetsAsked } from '#server/backtest/foretellMeets.ts';
+import type { RememberedState, Version } from '#server/strength/rememberedStates.ts';
+import type { ClubDoor } from './clubDoor.ts';
+import type { ImportAsked } from './importLog.ts';
+import { jobTable, type NameIn, type RunIn, type Workplace } from './job.ts';
+
+const aMinuteMs = 60 * 1000;
+/** An evening of training with all its pauses. */
+const anEveningMs = 180 * aMinuteMs;
+
+interface Club {
+  records: ClubRecords;
+  log: LoggedSet[];
+}
+
+/** All that takes long, each by its name. A thread reads the code of a job when it is first asked for it. */
+export const work = jobTable({
+  module: new URL('./jobs.ts', import.meta.url).href,
+  lanes: {
+    days: { threads: 1, keepWarmMs: anEveningMs },
+    /** One thread for each core of a common small computer; more would only slow down the screens. */
+    lifts: { threads: 2, keepWarmMs: 10 * aMinuteMs },
+    /** Holds what estimates are gone on from: a set that was just logged waits for no whole log. */
+    newest: { threads: 1, keepWarmMs: anEveningMs },
+    /** Apart from the lifts: what a screen waits for does not queue behind hundreds of past meets. */
+    pastMeets: { threads: 1, keepWarmMs: 10 * aMinuteMs },
+    evidence: { threads: 1, keepWarmMs: aMinuteMs },
+    /** A file is looked at, mended and sent again. */
+    files: { threads: 1, keepWarmMs: aMinuteMs },
+  },
+  jobs: {
+    /** The loads of a day; `awaited`: whose estimate was not there in time. */
+    solveDay: {
+      lane: 'days',
+      run: async (asked: {
+        records: ClubRecords;
+        day: Day;
+        estimates: readonly StrengthEstimate[];
+        awaited: string[];
+      }) => {
+        const { solveDay } = await import('#reckon/day/solveDay.ts');
+        return solveDay(asked.records, asked.day, asked.estimates, asked.awaited);
+      },
+    },
+    /** A plan of before the log was worked out, told anew by it; null where there is nothing to add. */
+    planByLog: {
+      lane: 'days',
+      run: async (asked: {
+        records: ClubRecords;
+        day: Day;
+        plan: DayPlan;
+        estimates: readonly StrengthEstimate[];
+      }) => {
+        const { planByLog } = await import('#reckon/day/planByLog.ts');
+        return planByLog(asked.records, asked.day, asked.plan, asked.estimates);
+      },
+    },
+    /** A lift by its whole log. */
+    estimateLift: {
+      lane: 'lifts',
+      run: async ({ records, log, of, prior }: Omit<WholeAsked, 'basis'>) => {
+        const { estimateLift } = await import('#reckon/strength/estimateLift.ts');
+        return estimateLift(records, log, of, prior);
+      },
+    },
+    /** The same with what it takes to go on from it, written as bytes. */
+    weighLift: {
+      lane: 'lifts',
+      run: async (asked: WholeAsked) => {
+        const { weighAndRemember } = await import('#reckon/strength/weighAndRemember.ts');
+        const weighed = weighAndRemember(asked);
+        if (weighed === null) return null;
+        const state: Uint8Array = serialize(weighed.remembered);
+        return { estimate: weighed.estimate, state };
+      },
+    },
+    followCapacity: {
+      lane: 'lifts',
+      run: async ({ records, log, estimate }: Club & { estimate: StrengthEstimate }) => {
+        const { liftCapacity } = await import('#reckon/strength/liftCapacity.ts');
+        return liftCapacity(records, log, estimate);
+      },
+    },
+    rememberLift: {
+      lane: 'newest',
+      run: async (asked: RememberedState) => {
+        const { remember } = await import('#server/strength/rememberedStates.ts');
+        return remember(asked);
+      },
+    },
+    /** The newest sets alone; null where that takes the whole log or nothing is remembered. */
+    takeIn: {
+      lane: 'newest',
+      run: async (asked: Version & { asked: NewestAsked }) => {
+        const { takeIn } = await import('#server/strength/rememberedStates.ts');
+        return takeIn(asked);
+      },
+    },
+    /** What is remembered under another prior; null where that takes the whole log. */
+    believeAnew: {
+      lane: 'newest',
+      run: async (asked: Version & { asked: AnewAsked }) => {
+        const { believeAnew } = await import('#server/strength/rememberedStates.ts');
+        return believeAnew(asked);
+      },
+    },
+    weighEvidence: {
+      lane: 'evidence',
+      run: async ({ records, log }: Club) => {
+        const { clubEvidence } = await import('#reckon/evidence/clubEvidence.ts');
+        return clubEvidence(records, log);
+      },
+    },
+    foretellMeets: {
+      lane: 'pastMeets',
+      run: async (asked: MeetsAsked, { tell }: Workplace) => {
+        const { foretellMeets } = await import('#server/backtest/foretellMeets.ts');
+        return foretellMeets(asked, tell);
+      },
+    },
+    /** Through a door of its own to the club's file: the whole file of sets is one transaction there. */
+    importLog: {
+      lane: 'files',
+      run: async ({ door, asked }: { door: ClubDoor; asked: ImportAsked }, { throughDoor }: Workplace) => {
+        const { importLog } = await import('./importLog.ts');
+        return throughDoor(door, (store) => importLog(store, asked));
+      },
+    },
+  },
+});
+
+export type Work = typeof work;
+export type JobName = NameIn<Work>;
+export type RunWork = RunIn<Work>;

@@ -1,0 +1,29 @@
+import { type MessagePort, workerData } from 'node:worker_threads';
+import { type CarriedFault, carriedFault } from './carriedFault.ts';
+import { throughDoor } from './clubDoor.ts';
+import type { Job, Workplace } from './job.ts';
+
+/** What a thread is sent: the name of a job and what it is asked, which the sender's types hold together. */
+export interface Sent {
+  name: string;
+  asked: unknown;
+  /** Where it tells how far it is. */
+  progress: MessagePort | null;
+}
+
+export type Reply = { answer: unknown } | { fault: CarriedFault };
+
+/** Does one job of the table whose module the thread was begun with. */
+export async function runInThread({ name, asked, progress }: Sent): Promise<Reply> {
+  const { work } = (await import(workerData)) as { work: { jobs: Record<string, Job<unknown, unknown>> } };
+  const tell: Workplace['tell'] = (done, total) => progress?.postMessage([done, total], []);
+  try {
+    return { answer: await work.jobs[name]!.run(asked, { tell, throughDoor }) };
+  } catch (error) {
+    const fault = carriedFault(error);
+    if (fault === null) throw error;
+    return { fault };
+  } finally {
+    progress?.close();
+  }
+}

@@ -1,0 +1,59 @@
+import { Refusal } from '#store/Refusal.ts';
+import { jobTable, type Workplace } from '../job.ts';
+
+/** A door that a job waits at until it is opened, from another thread too. */
+export type Gate = SharedArrayBuffer;
+const gateBytes = 4;
+
+export function newGate(): Gate {
+  return new SharedArrayBuffer(gateBytes);
+}
+
+export function open(gate: Gate): void {
+  Atomics.store(new Int32Array(gate), 0, 1);
+  Atomics.notify(new Int32Array(gate), 0);
+}
+
+const aMinuteMs = 60_000;
+
+/** Jobs that end when they are told to, or badly. */
+export const work = jobTable({
+  module: new URL('./testJobs.ts', import.meta.url).href,
+  lanes: {
+    narrow: { threads: 1, keepWarmMs: aMinuteMs },
+    wide: { threads: 2, keepWarmMs: aMinuteMs },
+  },
+  jobs: {
+    waitAtNarrow: { lane: 'narrow', run: waitAt },
+    waitAtWide: { lane: 'wide', run: waitAt },
+    echo: { lane: 'narrow', run: async (word: string) => word },
+    count: {
+      lane: 'narrow',
+      run: async (upTo: number, { tell }: Workplace) => {
+        for (let i = 1; i <= upTo; i += 1) tell(i, upTo);
+        return upTo;
+      },
+    },
+    fail: {
+      lane: 'narrow',
+      run: async (message: string): Promise<never> => {
+        throw new TypeError(message);
+      },
+    },
+    refuse: {
+      lane: 'narrow',
+      run: async (message: string): Promise<never> => {
+        throw new Refusal('conflict', 'field', message);
+      },
+    },
+    endThread: {
+      lane: 'narrow',
+      run: async (code: number): Promise<never> => process.exit(code),
+    },
+  },
+});
+
+async function waitAt({ gate, answer }: { gate: Gate; answer: string }): Promise<string> {
+  Atomics.wait(new Int32Array(gate), 0, 0);
+  return answer;
+}
