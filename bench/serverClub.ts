@@ -84,6 +84,7 @@ function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
         lockoutM: taller * own.lockoutM,
       })),
       best: ownOf(club.best).map(({ own }) => own),
+      restriction: ownOf(club.restriction).map(({ own }) => own),
       day: [],
     },
     sets: sets.flatMap((set, i) =>

@@ -77,7 +77,7 @@ const LEAST_ENOUGH = 40;
  */
 const LEAST_WORTH = 50;
 /** By so many answers' worth the weights are doubted: tails that a few hundred answers hardly reach would else be cut off. */
-const DOUBT = 60;
+const DOUBT = 110;
 
 /**
  * Strength and shape of one lifter from the whole log. A Kalman filter proposes where the parameters may lie, a step of

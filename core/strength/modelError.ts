@@ -13,7 +13,7 @@ import { isOfSeveral, tellsMore } from './workUps.ts';
  * maximum allows by more than any one law of tiring has it. Judgements, from lifters simulated by two other models (docs/calibration.md).
  */
 export const MODEL_SD_LN = 0.008;
-export const SHAKEN_SD_LN = 0.035;
+export const SHAKEN_SD_LN = 0.045;
 export const REPS_SD_LN = 0.03;
 
 /** Answers as they are told to anybody: beside what the log leaves open of strength, the model's own error. */
