@@ -191,6 +191,22 @@ describe('a file that is read', () => {
     expect(records).toEqual([]);
   });
 
+  test('names columns, not fields, wherever a sentence speaks of them, and an empty cell as empty', () => {
+    const lifter = [{ id: 'l1', name: 'Ida Quill' }];
+    const said = (cells: string) =>
+      readCsv(
+        'restriction',
+        `lifter_id,lift,least_box_m,most_share,from_on\nl1,${cells}\n`,
+        clubOf({ lifter }),
+        making,
+      ).problems.map(({ message }) => message);
+    expect(said('bench,0.4,,2026-01-02')).toEqual([
+      'least_box_m is 0.4; it must be empty for a lift without a box.',
+    ]);
+    expect(said('squat,,,2026-01-02')).toEqual([expect.stringMatching(/^most_share is empty; .*\.$/)]);
+    expect(said('squat,0.4,,2026-01-02')).toEqual([]);
+  });
+
   test('refuses a label that two records carry, and to change a reading', () => {
     const twins = clubOf({
       lifter: [
