@@ -5,7 +5,7 @@ import type { Lift } from '#core/lifter/populationShape.ts';
 import { addSet } from '#core/strength/addSet.ts';
 import { beliefOfMixture } from '#core/strength/belief.ts';
 import { populationPrior, strengthPrior } from '#core/strength/parameters.ts';
-import { youngMb } from '#server/work/threads.ts';
+import { youngMb } from '#server/jobs/threads.ts';
 import { clubLog } from '../studies/clubLog.ts';
 import { estimateLog, longLog } from '../studies/longLog.ts';
 import type { SimulatedLifter } from '../studies/simulateLifter.ts';

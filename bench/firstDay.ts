@@ -1,9 +1,9 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
-import { rehearseDay } from '#server/work/dayPlans.ts';
-import { work } from '#server/work/jobs.ts';
-import { workThreads } from '#server/work/threads.ts';
+import { rehearseDay } from '#server/jobs/dayPlans.ts';
+import { work } from '#server/jobs/jobs.ts';
+import { workThreads } from '#server/jobs/threads.ts';
 
 const TODAY = '2026-11-25';
 const LIFTERS = 12;

@@ -5,10 +5,10 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { millraceLog } from '#demo/history/millraceLog.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
+import { type RunWork, work } from '#server/jobs/jobs.ts';
+import { workThreads } from '#server/jobs/threads.ts';
 import { openOneClub } from '#server/oneClub.ts';
 import { strengthEstimator } from '#server/strength/strengthEstimator.ts';
-import { type RunWork, work } from '#server/work/jobs.ts';
-import { workThreads } from '#server/work/threads.ts';
 
 const TODAY = '2026-11-25';
 const CLUB = { lifters: 40, sets: 100_000 };

@@ -5,7 +5,7 @@ import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import type { SlipAsked } from '#contract/log/slipAsked.ts';
 import { suggestColumns } from '#contract/log/suggestColumns.ts';
 import { slipQuestion } from '#contract/words/unitSlipSentence.ts';
-import type { ImportAsked } from '#server/work/importLog.ts';
+import type { ImportAsked } from '#server/jobs/importLog.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from './askApp.ts';
 import { CliError } from './CliError.ts';

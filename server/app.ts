@@ -7,6 +7,8 @@ import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
 import { standing } from './guard/standing.ts';
 import { unchanged } from './guard/unchanged.ts';
+import type { RunWork } from './jobs/jobs.ts';
+import { runHere } from './jobs/runHere.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { backtestRoutes } from './routes/backtest.ts';
 import { clubRoutes } from './routes/club.ts';
@@ -22,8 +24,6 @@ import { recordRoutes } from './routes/records.ts';
 import { screenRoutes } from './routes/screens.ts';
 import { setRoutes } from './routes/sets.ts';
 import { type StrengthEstimator, strengthEstimator } from './strength/strengthEstimator.ts';
-import type { RunWork } from './work/jobs.ts';
-import { runHere } from './work/runHere.ts';
 
 export interface AppParts {
   store: ClubStore;

@@ -7,12 +7,12 @@ import { solveDay as solveHere } from '#reckon/day/solveDay.ts';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
+import { rehearseDay } from './jobs/dayPlans.ts';
+import { work } from './jobs/jobs.ts';
+import { workThreads } from './jobs/threads.ts';
 import { openOneClub } from './oneClub.ts';
 import { serve } from './serve.ts';
 import { testApp } from './tests/testApp.ts';
-import { rehearseDay } from './work/dayPlans.ts';
-import { work } from './work/jobs.ts';
-import { workThreads } from './work/threads.ts';
 
 async function served(port = 0) {
   const { store, webRoot } = await testApp();

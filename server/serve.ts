@@ -4,10 +4,10 @@ import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
+import { rehearseDay } from './jobs/dayPlans.ts';
+import { work } from './jobs/jobs.ts';
+import { workThreads } from './jobs/threads.ts';
 import { strengthEstimator } from './strength/strengthEstimator.ts';
-import { rehearseDay } from './work/dayPlans.ts';
-import { work } from './work/jobs.ts';
-import { workThreads } from './work/threads.ts';
 
 export interface ServeOptions {
   store: ClubStore;

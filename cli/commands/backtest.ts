@@ -42,9 +42,9 @@ async function writeBacktest(options: BacktestOptions): Promise<void> {
 
 async function reported(store: ClubStore): Promise<BacktestReport> {
   const { runBacktest } = await import('#server/backtest/runBacktest.ts');
-  const { clubWithFormerGear } = await import('#server/work/clubWithFormerGear.ts');
-  const { work } = await import('#server/work/jobs.ts');
-  const { workThreads } = await import('#server/work/threads.ts');
+  const { clubWithFormerGear } = await import('#server/jobs/clubWithFormerGear.ts');
+  const { work } = await import('#server/jobs/jobs.ts');
+  const { workThreads } = await import('#server/jobs/threads.ts');
   const threads = workThreads(work, { pastMeets: threadsWhileNobodyLooks });
   try {
     const club = await clubWithFormerGear(store);

@@ -76,8 +76,8 @@ function askedFor(lifters: readonly Lifter[], name: string | undefined, on: stri
 }
 
 async function estimated(store: ClubStore, lifters: readonly Lifter[], on: string) {
-  const { work } = await import('#server/work/jobs.ts');
-  const { workThreads } = await import('#server/work/threads.ts');
+  const { work } = await import('#server/jobs/jobs.ts');
+  const { workThreads } = await import('#server/jobs/threads.ts');
   const { strengthEstimator } = await import('#server/strength/strengthEstimator.ts');
   const threads = workThreads(work);
   const estimator = strengthEstimator(store, threads.run);

@@ -1,9 +1,9 @@
 import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { EstimateProgress } from '#contract/strength/strengthSummary.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
-import { clubWithFormerGear } from '#server/work/clubWithFormerGear.ts';
-import type { RunWork } from '#server/work/jobs.ts';
-import { keptWork } from '#server/work/keptWork.ts';
+import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
+import { keptWork } from '#server/jobs/keptWork.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { runBacktest } from './runBacktest.ts';
 

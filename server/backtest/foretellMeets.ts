@@ -10,8 +10,8 @@ import { knownBefore } from '#reckon/projection/knownBefore.ts';
 import { type MeetResult, meetResults } from '#reckon/projection/meetResults.ts';
 import { clubPriors } from '#reckon/strength/clubPriors.ts';
 import { estimateLift } from '#reckon/strength/estimateLift.ts';
+import type { Tell } from '#server/jobs/job.ts';
 import { ownRecords } from '#server/strength/ownRecords.ts';
-import type { Tell } from '#server/work/job.ts';
 
 interface Club {
   /** With the gear that the log names and the club no longer has. */

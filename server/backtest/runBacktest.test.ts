@@ -4,7 +4,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import { fakeRun } from '#server/work/tests/fakeRun.ts';
+import { fakeRun } from '#server/jobs/tests/fakeRun.ts';
 import { foretellMeets } from './foretellMeets.ts';
 import { runBacktest } from './runBacktest.ts';
 

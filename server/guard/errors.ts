@@ -1,7 +1,7 @@
 import type { ErrorHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
-import { AskerLeft } from '#server/work/waiting.ts';
+import { AskerLeft } from '#server/jobs/waiting.ts';
 import { Refusal, type RefusalReason } from '#store/Refusal.ts';
 
 /** The body of every answer that is not a success. */

@@ -1,7 +1,7 @@
 import { Hono } from 'hono';
 import { backtester } from '#server/backtest/backtester.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
-import type { RunWork } from '#server/work/jobs.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** How past meets would have been foretold. Asked again until it is up to date: it takes a minute or two. */

@@ -5,9 +5,9 @@ import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { movedSince } from '#reckon/day/movedSince.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
+import { dayPlans } from '#server/jobs/dayPlans.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
-import { dayPlans } from '#server/work/dayPlans.ts';
-import type { RunWork } from '#server/work/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 

@@ -5,9 +5,9 @@ import { localDate } from '#contract/records/kind.ts';
 import { lift } from '#contract/records/lift.ts';
 import { noQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
 import { seasonCapacity } from '#server/strength/seasonCapacity.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
-import type { RunWork } from '#server/work/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 

@@ -2,8 +2,8 @@ import { EventEmitter, once } from 'node:events';
 import { expect, test } from 'vitest';
 import { type EvidenceReport, evidenceReport } from '#contract/evidence/evidenceReport.ts';
 import { createApp } from '#server/app.ts';
+import { fakeRun } from '#server/jobs/tests/fakeRun.ts';
 import { testApp } from '#server/tests/testApp.ts';
-import { fakeRun } from '#server/work/tests/fakeRun.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
 

@@ -3,9 +3,9 @@ import { z } from 'zod';
 import { evidenceForLifter } from '#reckon/evidence/evidenceForLifter.ts';
 import { readQuery } from '#server/guard/readQuery.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
-import { clubWithFormerGear } from '#server/work/clubWithFormerGear.ts';
-import type { RunWork } from '#server/work/jobs.ts';
-import { keptWork } from '#server/work/keptWork.ts';
+import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
+import { keptWork } from '#server/jobs/keptWork.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** What the log says of the club's rules of thumb. Weighed once for each state of the club, whoever asks. */

@@ -7,9 +7,9 @@ import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
-import { doorOf } from '#server/work/clubDoor.ts';
-import type { ImportAsked } from '#server/work/importLog.ts';
-import type { RunWork } from '#server/work/jobs.ts';
+import { doorOf } from '#server/jobs/clubDoor.ts';
+import type { ImportAsked } from '#server/jobs/importLog.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 

@@ -6,8 +6,8 @@ import { equipment } from '#contract/records/lift.ts';
 import { projectLift } from '#reckon/projection/projectLift.ts';
 import { numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
+import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
-import { clubWithFormerGear } from '#server/work/clubWithFormerGear.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 

@@ -1,9 +1,9 @@
 import { expect, onTestFinished, test } from 'vitest';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { work } from '#server/jobs/jobs.ts';
+import { runHere } from '#server/jobs/runHere.ts';
+import { workThreads } from '#server/jobs/threads.ts';
 import { testApp } from '#server/tests/testApp.ts';
-import { work } from '#server/work/jobs.ts';
-import { runHere } from '#server/work/runHere.ts';
-import { workThreads } from '#server/work/threads.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
 import { strengthEstimator } from './strengthEstimator.ts';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { estimateLift } from '#reckon/strength/estimateLift.ts';
+import { fakeRun } from '#server/jobs/tests/fakeRun.ts';
 import { testApp } from '#server/tests/testApp.ts';
-import { fakeRun } from '#server/work/tests/fakeRun.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
 import { keptEstimates } from './keptEstimates.ts';

@@ -2,7 +2,7 @@ import { deserialize } from 'node:v8';
 import { type AnewAsked, believeAnew as anew, type BelievedAnew } from '#reckon/strength/believeAnew.ts';
 import { type NewestAsked, type NewestTaken, takeNewest } from '#reckon/strength/takeNewest.ts';
 import type { Remembered } from '#reckon/strength/weighAndRemember.ts';
-import { newestKept } from '#server/work/newestKept.ts';
+import { newestKept } from '#server/jobs/newestKept.ts';
 import { rememberedCount } from './rememberedCount.ts';
 
 /** Which estimate is gone on from: its lift, and a number of its own. */

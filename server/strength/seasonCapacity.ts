@@ -1,9 +1,9 @@
 import type { CapacityReport } from '#contract/strength/capacityReport.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
-import { clubWithFormerGear } from '#server/work/clubWithFormerGear.ts';
-import { type RunWork, work } from '#server/work/jobs.ts';
-import { keptWork } from '#server/work/keptWork.ts';
+import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
+import { type RunWork, work } from '#server/jobs/jobs.ts';
+import { keptWork } from '#server/jobs/keptWork.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { liftKey } from './liftKey.ts';
 import { ownRecords } from './ownRecords.ts';

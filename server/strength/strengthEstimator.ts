@@ -4,7 +4,7 @@ import type { Lift } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
-import type { RunWork } from '#server/work/jobs.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubEstimates } from './clubEstimates.ts';
 import { keptEstimates } from './keptEstimates.ts';

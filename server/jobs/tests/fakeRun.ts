@@ -1,5 +1,5 @@
-import type { AnswerIn, AskedIn, HowRun } from '#server/work/job.ts';
-import type { JobName, RunWork, Work } from '#server/work/jobs.ts';
+import type { AnswerIn, AskedIn, HowRun } from '#server/jobs/job.ts';
+import type { JobName, RunWork, Work } from '#server/jobs/jobs.ts';
 
 type Fakes = {
   [Name in JobName]?: (asked: AskedIn<Work, Name>, how: HowRun) => Promise<AnswerIn<Work, Name>>;
