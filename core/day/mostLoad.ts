@@ -13,7 +13,7 @@ export interface MostLoad {
 }
 
 /** What bands and chains of a set add to the bar at lockout, as a mass (kg). */
-export function hungAtLockoutKg(travel: Travel, gear: RackGear): (set: GearSet) => number {
+function hungAtLockoutKg(travel: Travel, gear: RackGear): (set: GearSet) => number {
   const { hookups, chains } = gearPieces(gear, travel);
   return ({ hookups: hung, chainPairs }) => {
     const bandsN = hung.reduce((sum, index) => sum + hookups[index]!.pull.lockoutN, 0);

@@ -4,7 +4,6 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import { explain } from '#core/day/explain.ts';
 import type { GearSet } from '#core/day/Gear.ts';
-import { hungAtLockoutKg } from '#core/day/mostLoad.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
 import { plates } from '#core/day/plates.ts';
 import { volumeCautions } from '#core/day/prilepin.ts';
@@ -95,7 +94,7 @@ export function describePlace(
     byHand: byHand || setByHand,
   });
   const cautions: PlanCaution[] = [
-    ...restrictionCautions(assembled.restrictions, reference.kg, heaviestOf(task, rack, set, work)),
+    ...restrictionCautions(assembled.restrictions, reference.kg, blocks, task.travel.gravityMps2),
     ...placeCautions(records, place, assembled, rack, set, on),
     ...(byHand ? [] : strengthCautions(group, assembled)),
     ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
@@ -140,17 +139,6 @@ function chanceCautions(
   if (chance === null) return [];
   if (done.barKg < asked.barKg) return [{ code: 'madeLighter', fromKg: asked.barKg, chance }];
   return chance < (leastChance ?? LIKELY[kind]) ? [{ code: 'unlikely', chance }] : [];
-}
-
-/** The heaviest step of the work: its bar, and with it all that is held at lockout. */
-function heaviestOf(
-  { travel }: AssembledPlace['task'],
-  { gear }: AssembledRack,
-  set: GearSet,
-  { blocks }: PlannedWork,
-): { barKg: number; lockoutKg: number } {
-  const barKg = Math.max(...blocks.map(({ loaded }) => loaded.loadedKg));
-  return { barKg, lockoutKg: barKg + hungAtLockoutKg(travel, gear)(set) };
 }
 
 /** A missed first rep is said by the explanation already. */

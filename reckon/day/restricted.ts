@@ -1,3 +1,4 @@
+import type { PlanBlock } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { Group } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
@@ -44,16 +45,19 @@ export function mostLoadOf(
   return { barKg, lockoutKg, heaviestStep: Math.max(1, ...blocks.map(({ shareOfAim }) => shareOfAim)) };
 }
 
-/** What a lifter is held to, told with every plan, and whether the heaviest bar of it, set by hand, is more than that. */
+/** What a lifter is held to, told with every plan, and whether a step of it, set by hand, is more than that. */
 export function restrictionCautions(
   restrictions: readonly Restriction[],
   referenceKg: number,
-  heaviest: { barKg: number; lockoutKg: number },
+  blocks: readonly Pick<PlanBlock, 'barKg' | 'explanation'>[],
+  gravityMps2: number,
 ): PlanCaution[] {
   return restrictions.map(({ leastBoxM, mostShare, shareOf, untilOn }) => {
     const mostKg = mostShare === null ? null : mostShare * referenceKg;
-    const heldKg = shareOf === 'bar' ? heaviest.barKg : heaviest.lockoutKg;
-    const isBroken = mostKg !== null && heldKg > mostKg + ROUNDING_KG;
+    const heldKg = blocks.map(({ barKg, explanation }) =>
+      shareOf === 'bar' ? barKg : explanation.lockout.totalN / gravityMps2,
+    );
+    const isBroken = mostKg !== null && Math.max(...heldKg) > mostKg + ROUNDING_KG;
     return { code: 'restricted', leastBoxM, mostShare, mostKg, shareOf, untilOn, isBroken };
   });
 }
