@@ -5,21 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { runCommand } from './command.mjs';
 import { checkFigures, checkHouseRules } from './houseRules.mjs';
 import { ensureInstalled } from './install.mjs';
-import { checkLayerChecker, checkLayers } from './layers.mjs';
-
-const rooms = [
-  'core',
-  'contract',
-  'reckon',
-  'store',
-  'server',
-  'cli',
-  'web',
-  'demo',
-  'walks',
-  'bench',
-  'studies',
-];
+import { checkLayerChecker, checkLayers, rooms } from './layers.mjs';
 
 /** Runs every check, two at a time, and prints its line as it ends. */
 export async function runChecks() {

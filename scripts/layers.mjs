@@ -11,7 +11,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { runCommand } from './command.mjs';
 
-const rooms = [
+/** The folders whose sources are checked. */
+export const rooms = [
   'core',
   'contract',
   'reckon',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { allKinds, type KindName, kindNames } from '#contract/records/allKinds.ts';
+import { dateOf } from '#contract/records/dateOf.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { ArchiveContent } from './writeArchive.ts';
 
@@ -39,12 +40,7 @@ export function lookAt({ records, prescriptions, sets }: ArchiveContent): Archiv
 
 /** When what these records tell was measured, done or born; nothing where it may lie ahead. */
 function datesOf(kind: KindName, records: readonly object[]): string[] {
-  const { date } = allKinds[kind].facts;
-  if (!date?.isPast) return [];
-  return records.flatMap((record) => {
-    const on: unknown = Reflect.get(record, date.field);
-    return typeof on === 'string' ? [on] : [];
-  });
+  return allKinds[kind].facts.date?.isPast ? records.flatMap((record) => dateOf(kind, record) ?? []) : [];
 }
 
 /** Of "2026-11-25T17:00:00Z" the day. */

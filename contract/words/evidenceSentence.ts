@@ -1,4 +1,5 @@
 import type { EffectRange, EvidenceLine, Question } from '#contract/evidence/evidenceReport.ts';
+import { capital } from './capital.ts';
 
 /** How a line is spoken of: the club's unit of mass and height, and whose line it is, where it is one lifter's. */
 export interface EvidenceVoice {
@@ -84,26 +85,25 @@ const carried =
     return `${gained} went with about ${value} on the platform (most likely ${range}).`;
   };
 
-const inEquipment: Said = (...args) =>
-  capital(carried(() => 'in the gym by those who lift equipped')(...args));
-const raw: Said = (...args) => capital(carried(() => 'in the gym by those who lift raw')(...args));
+const inEquipment: Said = (...args) => begun(carried(() => 'in the gym by those who lift equipped')(...args));
+const raw: Said = (...args) => begun(carried(() => 'in the gym by those who lift raw')(...args));
 
 const sentences: Record<Question, Said> = {
-  carryOver: (...args) => capital(carried(() => 'in the gym at a fixed setup')(...args), args[2].speaksOf),
+  carryOver: (...args) => begun(carried(() => 'in the gym at a fixed setup')(...args), args[2].speaksOf),
   variants: (...args) =>
-    capital(carried(({ variantName }) => `in the ${variantName ?? 'variant'}`)(...args), args[2].speaksOf),
+    begun(carried(({ variantName }) => `in the ${variantName ?? 'variant'}`)(...args), args[2].speaksOf),
   boxHeight(told, verdict, voice) {
     const unit = voice.lengthUnit === 'cm' ? 'centimetre' : 'inch';
     const range = `${figure(told.low80)} to ${figure(told.high80)} %`;
     if (verdict === 'cannotTell')
-      return capital(
+      return begun(
         `the data cannot tell what a ${unit} of box is worth; ${range} of the bar would fit what was logged.`,
         voice.speaksOf,
       );
     const word = told.value > 0 ? 'more' : 'less';
     const start = unit === 'inch' ? 'an inch' : 'a centimetre';
     const maybe = verdict === 'leans' ? ' probably' : '';
-    return capital(
+    return begun(
       `${start} more of box${maybe} allowed ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}); ${otherUnit(told.value, voice)}.`,
       voice.speaksOf,
     );
@@ -111,13 +111,13 @@ const sentences: Record<Question, Said> = {
   bandShare(told, verdict, voice) {
     const range = `${figure(told.low80)} to ${figure(told.high80)} %`;
     if (verdict === 'cannotTell')
-      return capital(
+      return begun(
         `the data cannot tell whether more of the load in bands came with larger gains; for 10 points more, ${range} of the lift from meet to meet would fit.`,
         voice.speaksOf,
       );
     const word = told.value > 0 ? 'larger' : 'smaller';
     const maybe = verdict === 'leans' ? ' probably' : '';
-    return capital(
+    return begun(
       `blocks with 10 points more of the load in bands${maybe} came with gains ${figure(Math.abs(told.value))} % of the lift ${word} (most likely ${range}).`,
       voice.speaksOf,
     );
@@ -149,8 +149,8 @@ const tooLittle: Record<Question, (line: EvidenceLine) => string> = {
 };
 
 /** A sentence begins with a capital where no name stands before it. */
-function capital(text: string, speaksOf: string | null = null): string {
-  return speaksOf === null ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+function begun(text: string, speaksOf: string | null = null): string {
+  return speaksOf === null ? capital(text) : text;
 }
 
 /** Two figures at most, a true minus. */

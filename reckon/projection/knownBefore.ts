@@ -1,4 +1,5 @@
 import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
+import { dateOf } from '#contract/records/dateOf.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 
 /**
@@ -11,8 +12,8 @@ export function knownBefore<R extends ClubRecords>(
   day: string,
 ): { records: R; log: LoggedSet[] } {
   const known = kindNames.map((kind) => {
-    const { date } = allKinds[kind].facts;
-    const isKnown = (record: object) => !date?.knownFrom || String(Reflect.get(record, date.field)) < day;
+    const isDated = allKinds[kind].facts.date?.knownFrom;
+    const isKnown = (record: object) => !isDated || dateOf(kind, record)! < day;
     return [kind, records[kind].filter(isKnown)];
   });
   return {

@@ -1,3 +1,4 @@
+import { withFormer } from '#contract/archive/withFormer.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -8,8 +9,5 @@ export async function clubWithFormerGear(
   filter: { lifterId?: string } = {},
 ): Promise<{ records: ClubRecords; log: LoggedSet[] }> {
   const [{ records }, log] = await Promise.all([store.records(), store.loggedSets(filter)]);
-  const former = await store.formerGear(log);
-  const whole: ClubRecords = { ...records };
-  for (const { kind, record } of former) Object.assign(whole, { [kind]: [...whole[kind], record] });
-  return { records: whole, log };
+  return { records: withFormer(records, await store.formerGear(log)), log };
 }

@@ -1,4 +1,5 @@
 import type { FormerRecord } from '#contract/archive/formerRecord.ts';
+import { withFormer } from '#contract/archive/withFormer.ts';
 import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import { isOfLifter, lifterOf } from '#reckon/basis/basisRecords.ts';
 
@@ -11,13 +12,7 @@ export function ownRecords(
   const own = kindNames.map((kind) => {
     if (!('estimate' in allKinds[kind].facts.feeds)) return [kind, []];
     const isOwn = (record: { id: string }) => !isOfLifter(kind) || lifterOf(record) === lifterId;
-    return [
-      kind,
-      [
-        ...records[kind].filter(isOwn),
-        ...former.flatMap((gone) => (gone.kind === kind ? [gone.record] : [])),
-      ],
-    ];
+    return [kind, records[kind].filter(isOwn)];
   });
-  return Object.fromEntries(own) as ClubRecords;
+  return withFormer(Object.fromEntries(own) as ClubRecords, former);
 }

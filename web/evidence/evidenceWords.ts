@@ -1,4 +1,5 @@
 import type { EvidenceLine, Question, Variant } from '#contract/evidence/evidenceReport.ts';
+import { capital } from '#contract/words/capital.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 
@@ -69,8 +70,4 @@ export function lineName(question: Question, line: EvidenceLine, lifterName: str
   if (lift !== null) return `Club, ${liftWord(lift)}`;
   if (equipped !== null) return equipped ? 'In equipment' : 'Raw';
   return question === 'equipped' ? 'Equipped minus raw' : 'The whole club';
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { holdsOn } from '#contract/records/holdsOn.ts';
 import type { Restriction } from '#contract/records/lifters.ts';
+import { capital } from '#contract/words/capital.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { daysLater } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
@@ -80,8 +81,4 @@ function RestrictionLine(props: { restriction: Restriction; today: string; onOpe
       </div>
     </li>
   );
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }

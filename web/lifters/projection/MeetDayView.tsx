@@ -1,5 +1,6 @@
 import { Link } from 'wouter';
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
+import { capital } from '#contract/words/capital.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { equipmentWord, liftWord } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
@@ -118,8 +119,4 @@ function barsToAskFor(chances: LiftProjection['chances']): LiftProjection['chanc
 
 function timesText(chance: number): string {
   return `${Math.round(100 * chance)} times in 100`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,0 +1,4 @@
+/** A word or sentence with a capital first. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
