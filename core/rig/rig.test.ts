@@ -243,14 +243,14 @@ describe('a band read on a scale in its hookup', () => {
     fc.assert(
       fc.property(readings, fc.double({ min: 0, max: 2.5, noNaN: true }), (rows, zM) => {
         const verticalAt = rows.map((r) => ({ zM: r.zM / 100, forceN: r.forceN }));
-        const pull = hungPull({ verticalAt, count: 1 }, 0, 2.5);
+        const pull = hungPull({ verticalAt, count: 1 }, 0, 2.6);
         expect(pull.downN(zM)).toBeGreaterThanOrEqual(0);
         for (const read of verticalAt) expect(pull.downN(read.zM)).toBeCloseTo(read.forceN, 9);
         // Where it goes slack there is a kink.
-        for (let low = 0; low < 2.5; low += 0.01) {
-          const [atLow, atHigh] = [pull.downN(low), pull.downN(low + 0.01)];
-          if ((atLow === 0 && atHigh > 0) || (atLow > 0 && atHigh === 0))
-            expect(pull.breaksM.filter((z) => z > low - 1e-9 && z < low + 0.01 + 1e-9)).not.toEqual([]);
+        for (let lowCm = 0; lowCm < 250; lowCm++) {
+          const [low, high] = [lowCm / 100, (lowCm + 1) / 100];
+          if ((pull.downN(low) === 0) !== (pull.downN(high) === 0))
+            expect(pull.breaksM.filter((z) => z > low - 1e-9 && z < high + 1e-9)).not.toEqual([]);
         }
       }),
     );
