@@ -3,7 +3,8 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectRoot } from './projectRoot.ts';
 
-const sources = ['core', 'contract', 'web'];
+/** The rooms that screens are made from. */
+export const sources = ['core', 'contract', 'reckon', 'web'];
 const built = join(projectRoot, 'web/dist');
 const stampFile = join(built, '.built-from');
 

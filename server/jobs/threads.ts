@@ -4,6 +4,7 @@ import { faultOf } from './carriedFault.ts';
 import { inTurn } from './inTurn.ts';
 import type { AnswerIn, AskedIn, HowRun, JobTable, Lane, NameIn, RunIn, Tell } from './job.ts';
 import type { Reply, Sent } from './runInThread.ts';
+import { threadCode } from './threadCode.ts';
 import { AskerLeft } from './waiting.ts';
 
 export interface Threads<Table extends JobTable> {
@@ -13,8 +14,8 @@ export interface Threads<Table extends JobTable> {
 }
 
 /**
- * Runs jobs in threads, those of a lane in the order in which they were asked for. Threads are begun when first asked for, so that
- * the server is up before they are, and gone some time after. A job whose signal is aborted ends with its thread, and a new thread
+ * Runs jobs in threads, those of a lane in the order in which they were asked for. Their code is translated and threads are begun when first
+ * asked for, so that the server is up before they are, and gone some time after. A job whose signal is aborted ends with its thread, and a new thread
  * does the next. `threadsIn`: lanes that get another number of threads than the table says.
  */
 export function workThreads<Table extends JobTable>(
@@ -65,23 +66,31 @@ export function workThreads<Table extends JobTable>(
 const never = new Promise<never>(() => {});
 
 function lazyPool(module: string, { threads, keepWarmMs }: Lane) {
-  let pool: Piscina<Sent, Reply> | undefined;
+  let pool: Promise<Piscina<Sent, Reply>> | undefined;
+  async function begun() {
+    const { entry, table } = await threadCode(module);
+    return new Piscina<Sent, Reply>({
+      filename: entry,
+      name: 'runInThread' satisfies keyof typeof import('./runInThread.ts'),
+      workerData: table,
+      minThreads: 0,
+      maxThreads: threads,
+      idleTimeout: keepWarmMs,
+      resourceLimits: { maxYoungGenerationSizeMb: youngMb },
+    });
+  }
   return {
-    run(sent: Sent, signal: AbortSignal | undefined): Promise<Reply> {
-      pool ??= new Piscina<Sent, Reply>({
-        filename: new URL('./thread.mjs', import.meta.url).href,
-        workerData: module,
-        minThreads: 0,
-        maxThreads: threads,
-        idleTimeout: keepWarmMs,
-        resourceLimits: { maxYoungGenerationSizeMb: youngMb },
+    async run(sent: Sent, signal: AbortSignal | undefined): Promise<Reply> {
+      pool ??= begun().catch((error) => {
+        pool = undefined;
+        throw error;
       });
-      return pool.run(sent, {
+      return (await pool).run(sent, {
         ...(signal && { signal }),
         ...(sent.progress && { transferList: [sent.progress] }),
       });
     },
-    close: async () => pool?.destroy(),
+    close: async () => (await pool)?.destroy(),
   };
 }
 
