@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { kindsOwnedBy } from '#contract/records/ownRecords.ts';
 import { millraceLog } from '#demo/history/millraceLog.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { type RunWork, work } from '#server/jobs/jobs.ts';
@@ -54,6 +55,11 @@ function secondsSince(from: number): number {
   return (performance.now() - from) / 1000;
 }
 
+interface OfLifter {
+  id: string;
+  lifterId: string;
+}
+
 function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
   const club = millraceClub(TODAY);
   const log = millraceLog(club, TODAY);
@@ -62,7 +68,7 @@ function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
     suffix: `-${Math.floor(i / club.lifter.length)}`,
     taller: 1 + 0.01 * Math.floor(i / club.lifter.length),
   }));
-  const ownOf = <T extends { id: string; lifterId: string }>(all: readonly T[]) =>
+  const ownOf = <T extends OfLifter>(all: readonly T[]) =>
     copies.flatMap(({ from, suffix, taller }) =>
       all
         .filter(({ lifterId }) => lifterId === from)
@@ -77,14 +83,14 @@ function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
         const lifter = club.lifter.find(({ id }) => id === from)!;
         return { ...lifter, id: from + suffix, name: lifter.name + suffix };
       }),
-      bodyMass: ownOf(club.bodyMass).map(({ own }) => own),
+      ...Object.fromEntries(
+        kindsOwnedBy('lifter').map((kind) => [kind, ownOf<OfLifter>(club[kind]).map(({ own }) => own)]),
+      ),
       liftHeights: ownOf(club.liftHeights).map(({ own, taller }) => ({
         ...own,
         bottomM: taller * own.bottomM,
         lockoutM: taller * own.lockoutM,
       })),
-      best: ownOf(club.best).map(({ own }) => own),
-      restriction: ownOf(club.restriction).map(({ own }) => own),
       day: [],
     },
     sets: sets.flatMap((set, i) =>

@@ -1,4 +1,5 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { dayFrom } from './dayFrom.ts';
 import { millraceBands } from './millraceBands.ts';
 import { millraceDays } from './millraceDays.ts';
 import { millraceGear } from './millraceGear.ts';
@@ -7,7 +8,6 @@ import { millraceHeights } from './millraceHeights.ts';
 import { millraceLifters } from './millraceLifters.ts';
 import { millraceMeets } from './millraceMeets.ts';
 import { millraceRacks } from './millraceRacks.ts';
-import { millraceRestrictions } from './millraceRestrictions.ts';
 
 /**
  * The demo: Millrace Barbell Club, its people, gear, places and numbers, all invented. Dates count from `today`
@@ -43,8 +43,36 @@ export function millraceClub(today: string): ClubRecords {
     ...millraceRacks(today),
     ...millraceLifters(today),
     liftHeights: millraceHeights(today),
-    restriction: millraceRestrictions(today),
+    restriction: restrictions(today),
     best: [...millraceMeets(today), ...millraceGymBests(today)],
     day: millraceDays(today),
   };
+}
+
+/** Two of the club's people are held back for a while. Invented, like the people. */
+function restrictions(today: string): ClubRecords['restriction'] {
+  return [
+    {
+      id: 'restriction-maribel-squat',
+      lifterId: 'lifter-maribel',
+      lift: 'squat',
+      leastBoxM: 0.36,
+      mostShare: 0.9,
+      shareOf: 'lockout',
+      fromOn: dayFrom(today, -9),
+      untilOn: dayFrom(today, 19),
+      note: 'Left knee: no lower, and nothing near a maximum, until the physiotherapist has seen it again.',
+    },
+    {
+      id: 'restriction-dragan-bench',
+      lifterId: 'lifter-dragan',
+      lift: 'bench',
+      leastBoxM: null,
+      mostShare: 0.8,
+      shareOf: 'bar',
+      fromOn: dayFrom(today, -40),
+      untilOn: dayFrom(today, -12),
+      note: 'Shoulder.',
+    },
+  ];
 }

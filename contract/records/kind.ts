@@ -1,17 +1,23 @@
 import { z } from 'zod';
-import type { KindName } from './kindNames.ts';
 
 /** What is worked out from records: a day's plan, a lifter's estimate. */
 export type Answer = 'plan' | 'estimate';
 
+/** Names of kinds by the field that holds the id of one, or by the place of that field. */
+type KindsByField = Readonly<Record<string, string>>;
+
 /** All that the house knows of a kind beside its shape; what needs a list of kinds asks here. */
-export interface KindFacts<Field extends string = string> {
+export interface KindFacts<
+  Field extends string = string,
+  Owners extends KindsByField = KindsByField,
+  Used extends KindsByField = KindsByField,
+> {
   /** Many of them, where they are counted or their spreadsheet is offered: "band pairs". */
   many: string;
   /** The kind that it is part of, and goes with, by the field that names it. */
-  belongsTo: Readonly<Record<string, KindName>>;
+  belongsTo: Owners;
   /** Other records that it uses, which therefore must stay; places as in `references.ts`. */
-  uses: Readonly<Record<string, KindName>>;
+  uses: Used;
   /** The fields that each answer rests on; `all`: all but the note. What is not named feeds nothing. */
   feeds: Partial<Record<Answer, 'all' | readonly Field[]>>;
   date: {
@@ -35,26 +41,36 @@ export interface KindFacts<Field extends string = string> {
  * One kind of record the club keeps: its name in paths and files, its word on screen, its shape, what is known of it.
  * Shapes are flat where a spreadsheet should hold them; nested lists travel as JSON in one CSV cell.
  */
-export interface RecordKind<Name extends string = string, Shape extends z.ZodRawShape = z.ZodRawShape> {
+export interface RecordKind<
+  Name extends string = string,
+  Shape extends z.ZodRawShape = z.ZodRawShape,
+  Owners extends KindsByField = KindsByField,
+  Used extends KindsByField = KindsByField,
+> {
   name: Name;
   /** The word a coach uses for one of them: "band pair". */
   word: string;
   /** All fields, id first; anything else is refused. */
   shape: z.ZodObject<Shape, z.core.$strict>;
-  facts: KindFacts;
+  facts: KindFacts<string, Owners, Used>;
 }
 
 /**
  * Declares a kind. `fields` holds everything but the id, which the store gives; `wrongTogether` says which field cannot be
  * beside the others, and what would be allowed: "it must be ...".
  */
-export function kind<const Name extends string, Shape extends z.ZodRawShape>(
+export function kind<
+  const Name extends string,
+  Shape extends z.ZodRawShape,
+  const Owners extends KindsByField,
+  const Used extends KindsByField,
+>(
   name: Name,
   word: string,
   fields: Shape,
-  facts: KindFacts<keyof Shape & string>,
+  facts: KindFacts<keyof Shape & string, Owners, Used>,
   wrongTogether?: (record: z.infer<z.ZodObject<Shape>>) => WrongTogether<keyof Shape & string> | null,
-): RecordKind<Name, Shape & { id: z.ZodString }> {
+): RecordKind<Name, Shape & { id: z.ZodString }, Owners, Used> {
   const shape = z.strictObject({ id: z.string().min(1).max(64), ...fields });
   if (wrongTogether === undefined) return { name, word, shape, facts };
   const whole = shape.check(({ value, issues }) => {

@@ -133,3 +133,8 @@ export const restriction = kind(
   },
 );
 export type Restriction = z.infer<typeof restriction.shape>;
+
+/** Whether a restriction holds on a day: its first and its last day counted. */
+export function holdsOn({ fromOn, untilOn }: Pick<Restriction, 'fromOn' | 'untilOn'>, day: string): boolean {
+  return fromOn <= day && (untilOn === null || day <= untilOn);
+}

@@ -15,12 +15,11 @@ import { recordById } from '#reckon/gear/recordById.ts';
 import { type AssembledCapability, assembleCapability } from '#reckon/lifter/assembleCapability.ts';
 import { assembleHeights, type LifterHeights } from '#reckon/lifter/assembleHeights.ts';
 import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
-import { restrictionsOn } from '#reckon/lifter/restrictionsOn.ts';
 import { drawsIn, estimatedCapability } from '#reckon/strength/estimatedCapability.ts';
 import { aimOf } from './aimOf.ts';
 import { emptyBarOf, pairsInUse } from './assembleRackGear.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
-import { mostLoadOf, tooDeep } from './restricted.ts';
+import { mostLoadOf, restrictionsOn, tooDeep } from './restricted.ts';
 import { type SureStrength, sureAim, sureReference, sureStrengthOf } from './sureStrength.ts';
 import { tooWeakForBar } from './tooWeakForBar.ts';
 

@@ -1,12 +1,25 @@
 import type { PlanBlock } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group } from '#contract/records/day.ts';
-import type { Start } from '#contract/records/lift.ts';
-import type { Restriction } from '#contract/records/lifters.ts';
+import type { Lift, Start } from '#contract/records/lift.ts';
+import { holdsOn, type Restriction } from '#contract/records/lifters.ts';
 import type { MostLoad } from '#core/day/mostLoad.ts';
 
 /** Bars or boxes that differ by less are the same: nobody measures them closer (m). */
 const SAME_HEIGHT_M = 0.005;
+
+/** What a lifter is held to in a lift on a day. */
+export function restrictionsOn(
+  records: Pick<ClubRecords, 'restriction'>,
+  lifterId: string,
+  lift: Lift,
+  on: string,
+): Restriction[] {
+  return records.restriction.filter(
+    (one) => one.lifterId === lifterId && one.lift === lift && holdsOn(one, on),
+  );
+}
 
 /** Why a start is too deep for what a lifter is held to; null: it is not. `bottomOnBoxM` says where the bar is on a box. */
 export function tooDeep(

@@ -34,6 +34,11 @@ describe('an older club file', () => {
     expect(dumps).toEqual(earlier.map((name) => `${name}.sql`));
   });
 
+  test('comes to today by every step of the folder, each under the name of its file', () => {
+    const files = readdirSync(new URL('../migrations/', import.meta.url)).sort();
+    expect(Object.keys(migrations).map((name) => `${name}.ts`)).toEqual(files);
+  });
+
   test.each(dumps)('of version %s opens with all it had and takes new records', async (dump) => {
     const path = clubOf(dump);
     const store = await openClub(path);

@@ -15,6 +15,7 @@ const views = [
 
 /** Records by exact setup, from the log and from what was written down; and the list of the latter to change. */
 export function BestsSection(props: {
+  id: string;
   own: LifterRecords;
   sets: readonly LoggedSet[];
   estimates: readonly StrengthEstimate[];
@@ -24,7 +25,7 @@ export function BestsSection(props: {
   const [view, setView] = useState<(typeof views)[number]['value']>('setups');
   const [editing, setEditing] = useState<Best | 'new' | null>(null);
   return (
-    <section id="bests" className="stack ruled">
+    <section id={props.id} className="stack ruled">
       <div className="row ends">
         <h2>Bests</h2>
         <div className="row">
@@ -43,7 +44,7 @@ export function BestsSection(props: {
           onLeave={() => setEditing(null)}
         />
       )}
-      {own.bests.length === 0 && (view === 'written' || sets.length === 0) ? (
+      {own.best.length === 0 && (view === 'written' || sets.length === 0) ? (
         <p>
           No best yet. One heavy single with everything that was on the bar is enough to work out what other
           setups ask.
@@ -51,7 +52,7 @@ export function BestsSection(props: {
       ) : view === 'setups' ? (
         <RecordsBySetup own={own} sets={sets} estimates={estimates} />
       ) : (
-        <WrittenBests bests={own.bests} onOpen={setEditing} />
+        <WrittenBests bests={own.best} onOpen={setEditing} />
       )}
     </section>
   );

@@ -12,12 +12,12 @@ import { BodyMassLine } from './BodyMassLine.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 
 /** Body mass over time, with a field for today's. */
-export function BodyMassSection({ own, today }: { own: LifterRecords; today: string }) {
+export function BodyMassSection({ id, own, today }: { id: string; own: LifterRecords; today: string }) {
   const units = useUnits();
   const [editing, setEditing] = useState<BodyMass | 'new' | null>(null);
-  const [newest] = own.masses;
+  const [newest] = own.bodyMass;
   return (
-    <section id="body-mass" className="stack ruled">
+    <section id={id} className="stack ruled">
       <div className="row ends">
         <h2>Body mass</h2>
         <div className="row">
@@ -40,11 +40,11 @@ export function BodyMassSection({ own, today }: { own: LifterRecords; today: str
           onLeave={() => setEditing(null)}
         />
       )}
-      {own.masses.length === 0 ? (
+      {own.bodyMass.length === 0 ? (
         <p>Not weighed yet. Part of the body rises with the bar, so what a squat asks depends on it.</p>
       ) : (
         <MeasuredWidth>
-          {(widthPx) => <BodyMassLine masses={own.masses} unit={units.mass} widthPx={widthPx} />}
+          {(widthPx) => <BodyMassLine masses={own.bodyMass} unit={units.mass} widthPx={widthPx} />}
         </MeasuredWidth>
       )}
     </section>

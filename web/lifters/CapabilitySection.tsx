@@ -12,6 +12,7 @@ import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { Known } from '#web/parts/Known.tsx';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { LifterRecords } from './lifterRecords.ts';
 import { strengthWords } from './trial/strengthWords.ts';
 import { type TrialStrength, trialStrength } from './trial/trialStrength.ts';
 
@@ -21,14 +22,14 @@ interface Row {
 }
 
 /** What the lifter can hold still at both ends of each lift, on what that rests and what was assumed. */
-export function CapabilitySection({ lifterId, today }: { lifterId: string; today: string }) {
+export function CapabilitySection({ id, own, today }: { id: string; own: LifterRecords; today: string }) {
   const club = useClub();
   const units = useUnits();
   const gravityMps2 = gravityOf(club);
   const rows = liftWords.flatMap(({ value: lift }): Row[] => {
     try {
       const start = { way: 'free', heightM: null } as const;
-      return [{ lift, strength: trialStrength(club, { lifterId, lift, start }, today, []) }];
+      return [{ lift, strength: trialStrength(club, { lifterId: own.lifter.id, lift, start }, today, []) }];
     } catch (error) {
       if (error instanceof CannotAssemble) return [];
       throw error;
@@ -67,7 +68,7 @@ export function CapabilitySection({ lifterId, today }: { lifterId: string; today
     },
   ];
   return (
-    <section id="strength" className="stack ruled">
+    <section id={id} className="stack ruled">
       <h2>What this lifter can do</h2>
       <DataTable
         label="What this lifter can do"

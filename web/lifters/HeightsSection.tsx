@@ -12,7 +12,7 @@ import { type HeightRow, heightRows } from './heightRows.ts';
 import type { LifterRecords } from './lifterRecords.ts';
 
 /** Bar heights by lift and start, measured or estimated. */
-export function HeightsSection({ own, today }: { own: LifterRecords; today: string }) {
+export function HeightsSection({ id, own, today }: { id: string; own: LifterRecords; today: string }) {
   const units = useUnits();
   const [editing, setEditing] = useState<HeightRow | 'new' | null>(null);
   const rows = heightRows(own);
@@ -43,7 +43,7 @@ export function HeightsSection({ own, today }: { own: LifterRecords; today: stri
     },
   ];
   return (
-    <section id="heights" className="stack ruled">
+    <section id={id} className="stack ruled">
       <div className="row ends">
         <h2>Bar heights above the floor</h2>
         <button type="button" onClick={() => setEditing('new')}>

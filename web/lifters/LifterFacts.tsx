@@ -8,7 +8,7 @@ import { type LifterRecords, straightBest } from './lifterRecords.ts';
 
 /** The head of the page: name and the few numbers one asks for first. */
 export function LifterFacts(props: { own: LifterRecords; today: string; onEdit: () => void }) {
-  const { lifter, masses, bests } = props.own;
+  const { lifter, bodyMass, best: bests } = props.own;
   const units = useUnits();
   const age = ageOn(lifter.bornOn, props.today);
   const about = [
@@ -39,11 +39,11 @@ export function LifterFacts(props: { own: LifterRecords; today: string; onEdit: 
           )}
         </Fact>
         <Fact word="body mass">
-          {masses[0] === undefined ? (
+          {bodyMass[0] === undefined ? (
             '–'
           ) : (
             <Known
-              value={written(masses[0].massKg, units.mass)}
+              value={written(bodyMass[0].massKg, units.mass)}
               unit={units.mass}
               known="measured"
               size="lead"

@@ -1,8 +1,7 @@
 import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
-import { holdsOn } from '#contract/records/holdsOn.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import type { Lifter } from '#contract/records/lifters.ts';
+import { holdsOn, type Lifter } from '#contract/records/lifters.ts';
 import { equipmentWord } from '#contract/words/liftWords.ts';
 import { written } from '#contract/words/written.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
@@ -66,10 +65,10 @@ export function LifterList() {
     head: `${head}, ${units.mass}`,
     numeric: true,
     wideOnly: lift !== 'squat',
-    cell: ({ lifter, bests }) => (
+    cell: ({ lifter, best }) => (
       <MaximumCell
         estimate={estimateOf.get(`${lifter.id} ${lift}`)}
-        best={straightBest(bests, lift)}
+        best={straightBest(best, lift)}
         unit={units.mass}
       />
     ),
@@ -96,7 +95,7 @@ export function LifterList() {
       key: 'mass',
       head: `Body, ${units.mass}`,
       numeric: true,
-      cell: ({ masses }) => (masses[0] ? written(masses[0].massKg, units.mass, 1) : '–'),
+      cell: ({ bodyMass }) => (bodyMass[0] ? written(bodyMass[0].massKg, units.mass, 1) : '–'),
     },
     maximum('squat', 'Squat'),
     maximum('bench', 'Bench'),
@@ -105,7 +104,7 @@ export function LifterList() {
       key: 'heights',
       head: 'Heights',
       wideOnly: true,
-      cell: ({ heights }) => heightsWord(heights.length),
+      cell: ({ liftHeights }) => heightsWord(liftHeights.length),
     },
   ];
   return (
@@ -146,8 +145,8 @@ function hasLeft({ leftOn }: Lifter, today: string): boolean {
   return leftOn !== null && leftOn <= today;
 }
 
-function nameWithMarks({ lifter, restrictions }: LifterRecords, today: string) {
-  const isRestricted = restrictions.some((one) => holdsOn(one, today));
+function nameWithMarks({ lifter, restriction }: LifterRecords, today: string) {
+  const isRestricted = restriction.some((one) => holdsOn(one, today));
   return (
     <>
       {lifter.name}

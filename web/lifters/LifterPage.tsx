@@ -8,23 +8,15 @@ import { useLifterSets } from '#web/api/useLifterSets.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
-import { BestsSection } from './BestsSection.tsx';
-import { BodyMassSection } from './BodyMassSection.tsx';
-import { CapabilitySection } from './CapabilitySection.tsx';
-import { HeightsSection } from './HeightsSection.tsx';
 import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
 import { LifterJumps } from './LifterJumps.tsx';
 import { LiftsAwaited } from './LiftsAwaited.tsx';
 import { lifterRecords } from './lifterRecords.ts';
+import { type LifterView, lifterSections } from './lifterSections.tsx';
 import { MinorCaution } from './MinorCaution.tsx';
-import { ProjectionSection } from './projection/ProjectionSection.tsx';
-import { RestrictedCaution } from './RestrictedCaution.tsx';
-import { RestrictionsSection } from './RestrictionsSection.tsx';
-import { EstimateSection } from './strength/EstimateSection.tsx';
-import { TrialSection } from './trial/TrialSection.tsx';
 
-/** One lifter: who, what any setup would be, measured heights, bests, body mass. */
+/** One lifter: who it is, and below that the sections of `lifterSections`. */
 export function LifterPage({ lifterId }: { lifterId: string }) {
   const club = useClub();
   const today = localToday(useClubSettings().timeZone);
@@ -51,8 +43,15 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
     );
   }
   const { lifter } = own;
-  const showsEstimate = opensWithEstimate(known) && sets.data !== undefined;
-  const fault = known.error ?? sets.error;
+  const view: LifterView = {
+    own,
+    today,
+    estimates: known.estimates,
+    sets: sets.data ?? noSets,
+    showsEstimate: opensWithEstimate(known) && sets.data !== undefined,
+    hasEstimates: known.missing.length === 0,
+    fault: known.error ?? sets.error,
+  };
   const remove = () => {
     navigate('/');
     void lifters.remove(lifter.id, lifter.name);
@@ -80,26 +79,10 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       ) : (
         <LifterFacts own={own} today={today} onEdit={() => setEditing(true)} />
       )}
-      <LifterJumps hasEstimates={showsEstimate} />
+      <LifterJumps view={view} />
       <MinorCaution lifter={lifter} today={today} />
-      <RestrictedCaution own={own} today={today} />
-      <TrialSection own={own} today={today} />
-      {showsEstimate ? (
-        <EstimateSection own={own} estimates={known.estimates} sets={sets.data ?? noSets} />
-      ) : (
-        <CapabilitySection lifterId={lifter.id} today={today} />
-      )}
-      {fault !== null && <p className="stop">What the log says could not be fetched: {fault.message}</p>}
-      <ProjectionSection
-        key={lifter.id}
-        lifter={lifter}
-        today={today}
-        hasEstimates={known.missing.length === 0}
-      />
-      <RestrictionsSection own={own} today={today} />
-      <HeightsSection own={own} today={today} />
-      <BestsSection own={own} sets={sets.data ?? noSets} estimates={known.estimates} today={today} />
-      <BodyMassSection own={own} today={today} />
+      {lifterSections.map(({ id, Caution }) => Caution && <Caution key={id} id={id} {...view} />)}
+      {lifterSections.map(({ id, Section }) => Section && <Section key={id} id={id} {...view} />)}
     </div>
   );
 }

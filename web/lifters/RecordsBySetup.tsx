@@ -39,7 +39,7 @@ export function RecordsBySetup(props: {
     const observed = new Map(
       estimates.flatMap(({ observations }) => observations.map((one) => [one.setId, one] as const)),
     );
-    const records = recordsBySetup(sets, own.bests);
+    const records = recordsBySetup(sets, own.best);
     const names = setupNames(
       club,
       records.map(({ newest }) => newest),
@@ -52,7 +52,7 @@ export function RecordsBySetup(props: {
         observation: observed.get(record.newest.id) ?? null,
       }),
     );
-  }, [club, sets, own.bests, estimates, mass, length]);
+  }, [club, sets, own.best, estimates, mass, length]);
   const opened = rows.find(({ key }) => key === openedKey);
   const columns = columnsIn({ mass, length });
   return (

@@ -1,6 +1,5 @@
 import { useState } from 'react';
-import { holdsOn } from '#contract/records/holdsOn.ts';
-import type { Restriction } from '#contract/records/lifters.ts';
+import { holdsOn, type Restriction } from '#contract/records/lifters.ts';
 import { capital } from '#contract/words/capital.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { daysLater } from '#contract/words/dayWords.ts';
@@ -12,11 +11,25 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 import { RestrictionForm } from './RestrictionForm.tsx';
 
-/** What this lifter may not do: what holds today first, what is over last. */
-export function RestrictionsSection({ own, today }: { own: LifterRecords; today: string }) {
-  const [editing, setEditing] = useState<Restriction | 'new' | null>(null);
+/** Stands where this lifter's loads are worked out. */
+export function RestrictedCaution({ id, own, today }: { id: string; own: LifterRecords; today: string }) {
+  const lifts = own.restriction.filter((one) => holdsOn(one, today)).map(({ lift }) => liftWord(lift));
+  if (lifts.length === 0) return null;
   return (
-    <section id="restrictions" className="stack ruled">
+    <p className="caution">
+      <strong>Restricted.</strong> Days hold this lifter to less in the{' '}
+      {[...new Set(lifts)].join(' and the ')}; what is tried out here is not held to it.{' '}
+      <a href={`#${id}`}>See below.</a>
+    </p>
+  );
+}
+
+/** What this lifter may not do: what holds today first, what is over last. */
+export function RestrictionsSection({ id, own, today }: { id: string; own: LifterRecords; today: string }) {
+  const [editing, setEditing] = useState<Restriction | 'new' | null>(null);
+  const restrictions = own.restriction.toSorted((a, b) => endOf(b).localeCompare(endOf(a)));
+  return (
+    <section id={id} className="stack ruled">
       <div className="row ends">
         <h2>Restrictions</h2>
         <button type="button" onClick={() => setEditing('new')}>
@@ -32,20 +45,25 @@ export function RestrictionsSection({ own, today }: { own: LifterRecords; today:
           onLeave={() => setEditing(null)}
         />
       )}
-      {own.restrictions.length === 0 ? (
+      {restrictions.length === 0 ? (
         <p>
           None. After an injury, say how deep this lifter may go and how much the load may be: no day then
           asks for more.
         </p>
       ) : (
         <ul className="lifters-restrictions">
-          {own.restrictions.map((one) => (
+          {restrictions.map((one) => (
             <RestrictionLine key={one.id} restriction={one} today={today} onOpen={() => setEditing(one)} />
           ))}
         </ul>
       )}
     </section>
   );
+}
+
+/** Later than any date where there is none. */
+function endOf({ untilOn }: Restriction): string {
+  return untilOn ?? '9999';
 }
 
 function RestrictionLine(props: { restriction: Restriction; today: string; onOpen: () => void }) {

@@ -16,10 +16,11 @@ export interface HeightRow {
 }
 
 /** Every measured height, and for each lift without a measured full range its estimate, where stature allows one. */
-export function heightRows({ lifter, heights }: LifterRecords): HeightRow[] {
+export function heightRows({ lifter, liftHeights }: LifterRecords): HeightRow[] {
   return liftWords.flatMap(({ value: lift }) => {
-    const measured = heights
+    const measured = liftHeights
       .filter((record) => record.lift === lift)
+      .sort((a, b) => a.bottomM - b.bottomM)
       .map((record) => ({ ...record, measured: record, bottomSdM: 0, lockoutSdM: 0 }));
     const hasFree = measured.some(({ start }) => start.way === 'free');
     if (hasFree || lifter.statureM === null) return measured;

@@ -1,35 +1,17 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import type { Best, BodyMass, Lifter, LiftHeights, Restriction } from '#contract/records/lifters.ts';
+import type { Best, Lifter } from '#contract/records/lifters.ts';
+import { type OwnRecords, ownRecords } from '#contract/records/ownRecords.ts';
 
-/** All that the club keeps of one lifter, newest first. */
-export interface LifterRecords {
+/** All that the club keeps of one lifter, by kind. */
+export interface LifterRecords extends OwnRecords<'lifter'> {
   lifter: Lifter;
-  masses: BodyMass[];
-  heights: LiftHeights[];
-  bests: Best[];
-  /** Those that end last first; without an end before all. */
-  restrictions: Restriction[];
 }
 
 /** Gathers one lifter's records; null where there is no such lifter. */
 export function lifterRecords(club: ClubRecords, lifterId: string): LifterRecords | null {
   const lifter = club.lifter.find((candidate) => candidate.id === lifterId);
-  if (lifter === undefined) return null;
-  const own = <R extends { lifterId: string }>(records: readonly R[]) =>
-    records.filter((record) => record.lifterId === lifterId);
-  return {
-    lifter,
-    masses: own(club.bodyMass).sort((a, b) => b.takenOn.localeCompare(a.takenOn)),
-    heights: own(club.liftHeights).sort((a, b) => a.lift.localeCompare(b.lift) || a.bottomM - b.bottomM),
-    bests: own(club.best).sort((a, b) => b.doneOn.localeCompare(a.doneOn)),
-    restrictions: own(club.restriction).sort((a, b) => endOf(b).localeCompare(endOf(a))),
-  };
-}
-
-/** Later than any date where there is none. */
-function endOf({ untilOn }: Restriction): string {
-  return untilOn ?? '9999';
+  return lifter === undefined ? null : { lifter, ...ownRecords(club, 'lifter', lifterId) };
 }
 
 /** The heaviest straight, full lift of the records: no band, no chain, free start; null where there is none. */

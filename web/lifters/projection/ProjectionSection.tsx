@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
 import type { Equipment, Lift } from '#contract/records/lift.ts';
-import type { Lifter } from '#contract/records/lifters.ts';
 import { equipmentWords, liftWords } from '#contract/words/liftWords.ts';
 import { useProjection } from '#web/api/useProjection.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import type { LifterRecords } from '../lifterRecords.ts';
 import { MinorCaution } from '../MinorCaution.tsx';
 import { MeetDayView } from './MeetDayView.tsx';
 import { wrongMeetDay } from './wrongMeetDay.ts';
@@ -23,12 +23,14 @@ const tapers = [
 
 /** A meet ahead: its day, the equipment, and what each lift may be. */
 export function ProjectionSection(props: {
-  lifter: Lifter;
+  id: string;
+  own: LifterRecords;
   today: string;
   /** While estimates are worked out for the first time there is nothing to carry forward. */
   hasEstimates: boolean;
 }) {
-  const { lifter, today, hasEstimates } = props;
+  const { today, hasEstimates } = props;
+  const { lifter } = props.own;
   const [on, setOn] = useState(() =>
     new Date(Date.parse(today) + 7 * WEEKS_AHEAD * MS_A_DAY).toISOString().slice(0, 10),
   );
@@ -42,7 +44,7 @@ export function ProjectionSection(props: {
   );
   const shown = data?.find((one) => one.lift === lift) ?? data?.[0];
   return (
-    <section id="meet" className="stack ruled projection" aria-labelledby="projection-title">
+    <section id={props.id} className="stack ruled projection" aria-labelledby="projection-title">
       <div className="row ends">
         <h2 id="projection-title">At the next meet</h2>
         {data && data.length > 1 && shown && (

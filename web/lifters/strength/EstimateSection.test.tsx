@@ -53,7 +53,7 @@ function read(shown: StrengthEstimate): string {
   const html = renderToStaticMarkup(
     <QueryClientProvider client={client}>
       <ViewUnits clubMass="kg" clubLength="cm">
-        <EstimateSection own={lifterRecords(club, 'short')!} estimates={[shown]} sets={sets} />
+        <EstimateSection id="strength" own={lifterRecords(club, 'short')!} estimates={[shown]} sets={sets} />
       </ViewUnits>
     </QueryClientProvider>,
   );

@@ -19,6 +19,7 @@ import './strength.css';
 
 /** What the whole log says of this lifter, one lift at a time. */
 export function EstimateSection(props: {
+  id: string;
   own: LifterRecords;
   estimates: readonly StrengthEstimate[];
   sets: readonly LoggedSet[];
@@ -29,7 +30,7 @@ export function EstimateSection(props: {
   if (estimate === undefined) return null;
   const choices = liftWords.filter(({ value }) => estimates.some((one) => one.lift === value));
   return (
-    <section id="strength" className="stack loose ruled strength">
+    <section id={props.id} className="stack loose ruled strength">
       <div className="row ends">
         <h2>What this lifter can do</h2>
         <Choice label="Lift" options={choices} value={estimate.lift} onChange={setLift} />

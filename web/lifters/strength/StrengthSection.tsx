@@ -54,7 +54,7 @@ export function StrengthSection(props: {
         lift={estimate.lift}
         slips={estimate.slips}
         setsById={byId}
-        bestIds={new Set(own.bests.map(({ id }) => id))}
+        bestIds={new Set(own.best.map(({ id }) => id))}
       />
       <StallNote estimate={estimate} sets={sets} />
       <div className="row ends">

@@ -19,7 +19,7 @@ export function strengthScene(
 ): TimeScene {
   const { lift, history, observations } = estimate;
   const byId = setsById(own, sets);
-  const records = new Set(recordsBySetup(sets, own.bests).map(({ newest }) => newest.id));
+  const records = new Set(recordsBySetup(sets, own.best).map(({ newest }) => newest.id));
   const marks = observations.map((observation): SetMark => {
     const set = byId.get(observation.setId);
     return {
@@ -44,13 +44,13 @@ export function strengthScene(
 
 /** Everything that may have acted on an estimate, by its id: logged sets, and bests as the singles that they were. */
 export function setsById(own: LifterRecords, sets: readonly LoggedSet[]): Map<string, LoggedSet> {
-  return new Map([...own.bests.map(setFromBest), ...sets].map((set) => [set.id, set]));
+  return new Map([...own.best.map(setFromBest), ...sets].map((set) => [set.id, set]));
 }
 
 /** Meets since the course begins, from the log and from bests, one a day. */
 function meetsOf(own: LifterRecords, sets: readonly LoggedSet[], from: string): TimeScene['meets'] {
   const places = new Map<string, string>();
-  for (const { platform, doneOn, place } of [...sets, ...own.bests])
+  for (const { platform, doneOn, place } of [...sets, ...own.best])
     if (platform && doneOn >= from) places.set(doneOn, places.get(doneOn) || place);
   return [...places].map(([on, place]) => ({ on, place })).sort((a, b) => a.on.localeCompare(b.on));
 }
@@ -60,7 +60,7 @@ function weighings(own: LifterRecords, sets: readonly LoggedSet[], from: string)
   const byDay = new Map<string, number>();
   for (const { doneOn, bodyMassKg, struckAt } of sets)
     if (bodyMassKg !== null && struckAt === null) byDay.set(doneOn, bodyMassKg);
-  for (const { takenOn, massKg } of own.masses) byDay.set(takenOn, massKg);
+  for (const { takenOn, massKg } of own.bodyMass) byDay.set(takenOn, massKg);
   return [...byDay]
     .filter(([on]) => on >= from)
     .map(([on, massKg]) => ({ on, massKg }))

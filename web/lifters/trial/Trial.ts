@@ -33,7 +33,7 @@ export function firstTrial(own: LifterRecords, club: ClubRecords): Trial {
     club.hookup[0];
   const pairs = club.bandPair.filter((pair) => pair.retiredOn === null).sort((a, b) => a.widthMm - b.widthMm);
   const middle = pairs[Math.floor((pairs.length - 1) / 3)];
-  const best = straightBest(own.bests, lift);
+  const best = straightBest(own.best, lift);
   return {
     lifterId: own.lifter.id,
     lift,

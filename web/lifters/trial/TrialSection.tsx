@@ -18,7 +18,7 @@ import { trialGrips } from './trialGrips.ts';
 import { trialResult } from './trialResult.ts';
 
 /** "What would this setup be for this lifter", live while one drags; a second lifter or setup beside it. */
-export function TrialSection({ own, today }: { own: LifterRecords; today: string }) {
+export function TrialSection({ id, own, today }: { id: string; own: LifterRecords; today: string }) {
   const club = useClub();
   const units = useUnits();
   const gravityMps2 = gravityOf(club);
@@ -44,7 +44,7 @@ export function TrialSection({ own, today }: { own: LifterRecords; today: string
     }))
     .sort((a, b) => a.word.localeCompare(b.word));
   return (
-    <section id="setup" className="stack ruled">
+    <section id={id} className="stack ruled">
       <div className="row ends">
         <h2>What would this setup be?</h2>
         {other === null ? (
