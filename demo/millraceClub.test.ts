@@ -42,9 +42,10 @@ describe('the invented club', () => {
   });
 
   it('has done everything before today, and trains last week, tomorrow and in four days', () => {
-    const { day, restriction, ...rest } = club;
-    const begun = restriction.map((one) => ({ ...one, untilOn: null }));
-    const dates = JSON.stringify([rest, begun]).match(/\d{4}-\d{2}-\d{2}/g)!;
+    const { day, ...rest } = club;
+    // What holds for a while may end ahead, but it has begun.
+    const begun = JSON.stringify(rest, (field, value) => (field === 'untilOn' ? null : value));
+    const dates = begun.match(/\d{4}-\d{2}-\d{2}/g)!;
     expect(dates.every((date) => date < TODAY)).toBe(true);
     expect(day.map(({ date }) => date)).toEqual(['2026-11-19', '2026-11-26', '2026-11-29']);
   });

@@ -107,7 +107,7 @@ test('a new lifter starts with estimated heights, and a tape replaces them', asy
   await page.getByRole('textbox', { name: 'Bottom' }).fill('101');
   await page.getByRole('textbox', { name: 'Lockout' }).fill('99');
   await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.getByText('Lockout must be higher than bottom.')).toBeVisible();
+  await expect(page.getByText('Lockout is 99 cm; it must be higher than the bottom.')).toBeVisible();
   await page.getByRole('textbox', { name: 'Lockout' }).fill('166.5');
   await page.getByRole('textbox', { name: 'Bar in front' }).fill('-50');
   await page.getByRole('button', { name: 'Save' }).click();

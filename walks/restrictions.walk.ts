@@ -11,7 +11,9 @@ test("a restriction is entered on the lifter's page, holds on the day and its sh
   await page.getByRole('button', { name: 'Restrict this lifter' }).click();
   const form = page.getByRole('form', { name: 'Restrict this lifter' });
   await form.getByRole('button', { name: 'Save' }).click();
-  await expect(form).toContainText('Say how deep this lifter may go, or how much the load may be.');
+  await expect(form).toContainText(
+    'At most, of the maximum is empty; say how deep this lifter may go, or how much the load may be.',
+  );
   // Tomorrow's day sits her on a box of 33 cm; an inch is 2.54 cm by definition.
   await form.getByLabel('No deeper than on a box of').fill('15 in');
   await form.getByLabel('From').fill('2026-01-02');

@@ -13,7 +13,7 @@ export function writeCell({ sort }: Field, value: unknown): string {
 }
 
 /** The value that a cell's text spells; undefined where an empty cell means the field's default. */
-export function readCell({ sort, nullable }: Field, cell: string): CellReading {
+export function readCell({ sort, nullable }: Pick<Field, 'sort' | 'nullable'>, cell: string): CellReading {
   if (cell === '' || (sort !== 'text' && cell.trim() === '')) return { value: nullable ? null : undefined };
   if (sort === 'text') return { value: unguardFormula(cell) };
   return readers[sort](cell.trim());

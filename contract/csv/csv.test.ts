@@ -4,6 +4,7 @@ import { type ClubRecords, type KindName, kindNames, type RecordOf } from '#cont
 import { labelKey } from '#contract/records/labels.ts';
 import { referredBy } from '#contract/records/references.ts';
 import { arbitraryRecord } from '#contract/tests/arbitraryRecord.ts';
+import { emptyClub } from '#contract/tests/emptyClub.ts';
 import { readCsv } from './readCsv.ts';
 import { writeCsv } from './writeCsv.ts';
 
@@ -18,8 +19,7 @@ const neverNew = {
 };
 
 function clubOf(lists: { [K in KindName]?: object[] }): ClubRecords {
-  const empty = Object.fromEntries(kindNames.map((kind) => [kind, []]));
-  return { ...empty, ...lists } as unknown as ClubRecords;
+  return { ...emptyClub(), ...lists } as unknown as ClubRecords;
 }
 
 /** A club with nothing but the records that these refer to. */

@@ -74,7 +74,7 @@ function fieldsOf(cellOf: CellOf, file: LogFile, refuse: Refuse) {
       cell.trim() === '' ? { value: null } : file.find(column, unguardFormula(cell)),
     ) as string | null | undefined;
   const truth = (column: LogColumn) =>
-    take(column, (cell) => readCell({ name: column, sort: 'truth', nullable: false, optional: true }, cell));
+    take(column, (cell) => readCell({ sort: 'truth', nullable: false }, cell));
 
   const lift = namedLift(cellOf('lift'));
   if (lift === null) refuse('lift', noLift(cellOf('lift')));

@@ -1,6 +1,7 @@
 import { allKinds, type ClubRecords, type KindName, type RecordOf } from './allKinds.ts';
 import type { Fault } from './Fault.ts';
 import { labelKey } from './labels.ts';
+import type { ReaderWrites } from './ReaderWrites.ts';
 import { recordName } from './recordName.ts';
 import { references, referredBy } from './references.ts';
 import { slackFault } from './slackReading.ts';
@@ -26,13 +27,19 @@ export function faultsOf<K extends KindName>(
   before: RecordOf<K> | null,
   club: Beside,
   today: string | null,
+  writes: ReaderWrites = {},
 ): Fault[] {
   return [
     againstChange(kind, record, before, club),
-    today === null ? null : wrongDate(kind, record, before, today),
+    today === null ? null : wrongDate(kind, record, before, today, writes),
     ...namesNobody(kind, record, club),
     sameLabel(kind, record, club),
-    slackFault(record, before, { bandPair: club.bandPair ?? [], bandReading: club.bandReading ?? [] }),
+    slackFault(
+      record,
+      before,
+      { bandPair: club.bandPair ?? [], bandReading: club.bandReading ?? [] },
+      writes,
+    ),
   ].filter((fault) => fault !== null);
 }
 

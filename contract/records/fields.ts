@@ -11,6 +11,12 @@ export interface Field {
   nullable: boolean;
   /** The field may be left out: it has a default. */
   optional: boolean;
+  /** The least that it may be, for a text the fewest letters; null: its shape says none. */
+  least: number | null;
+  /** The most, likewise. */
+  most: number | null;
+  isWhole: boolean;
+  isDate: boolean;
 }
 
 /** The fields of a kind in the order of its shape, id first. The shape is the only place where they are listed. */
@@ -30,7 +36,12 @@ export function shapeFields(shape: Record<string, z.ZodType>): Field[] {
 const cache = new Map<KindName, Field[]>();
 
 interface Schema {
-  def: { type: string; innerType?: Schema };
+  def: { type: string; format?: string; innerType?: Schema };
+  minValue?: number | null;
+  maxValue?: number | null;
+  isInt?: boolean;
+  minLength?: number | null;
+  maxLength?: number | null;
 }
 
 function field(name: string, schema: Schema): Field {
@@ -42,7 +53,16 @@ function field(name: string, schema: Schema): Field {
     optional ||= inner.def.type === 'default';
     inner = inner.def.innerType;
   }
-  return { name, sort: sorts[inner.def.type] ?? 'nested', nullable, optional };
+  const { minValue, maxValue, minLength, maxLength } = inner;
+  const limits = { least: limit(minValue ?? minLength), most: limit(maxValue ?? maxLength) };
+  const sort = sorts[inner.def.type] ?? 'nested';
+  const isDate = inner.def.format === 'date';
+  return { name, sort, nullable, optional, ...limits, isWhole: inner.isInt === true, isDate };
+}
+
+/** None where the shape only says how far a number can be counted. */
+function limit(value: number | null | undefined): number | null {
+  return value == null || Math.abs(value) >= Number.MAX_SAFE_INTEGER ? null : value;
 }
 
 const sorts: Record<string, FieldSort> = { string: 'text', enum: 'text', number: 'number', boolean: 'truth' };

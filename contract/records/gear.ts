@@ -18,7 +18,7 @@ export const bar = kind(
   'bar',
   {
     label,
-    massKg,
+    massKg: massKg.max(100),
     /** True when the mass was read on a scale, false when it is the maker's figure. */
     weighed: z.boolean().default(false),
     note,
@@ -71,7 +71,7 @@ export const bandPair = kind(
     /** The number trade habit adds to the bar for the pair at lockout, if the coach keeps one. */
     nominalKg: z.number().min(0).max(500).nullable().default(null),
     installedOn: localDate.nullable().default(null),
-    cycles: z.number().int().min(0).default(0),
+    cycles: z.number().int().min(0).max(1_000_000).default(0),
     retiredOn: localDate.nullable().default(null),
     note,
   },
@@ -184,6 +184,13 @@ export const hookup = kind(
     lifts: z.array(lift).min(1),
   },
   { ...ofGear, many: 'hookups', belongsTo: { rackId: 'rack' }, uses: { anchorId: 'anchor' } },
+  ({ way, spentM }) => {
+    if (way === 'choked')
+      return spentM === null ? { field: 'spentM', allowed: 'a choked band needs it' } : null;
+    return spentM === null
+      ? null
+      : { field: 'spentM', allowed: 'it must be empty unless the band is choked' };
+  },
 );
 export type HookupRecord = z.infer<typeof hookup.shape>;
 

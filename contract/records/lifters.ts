@@ -55,13 +55,15 @@ export const liftHeights = kind(
     lifterId: recordId,
     lift,
     start,
-    bottomM: heightM,
-    lockoutM: heightM,
+    bottomM: heightM.max(2.5),
+    lockoutM: heightM.max(3),
     /** Where the bar is at the bottom, in front of (+) or behind (-) its place at lockout; null: not measured. */
     bottomForwardM: z.number().min(-0.4).max(0.4).nullable().default(null),
     measuredOn: localDate,
   },
   { ...ofLifter, many: 'measured heights', date: { field: 'measuredOn', isPast: true, knownFrom: true } },
+  ({ bottomM, lockoutM }) =>
+    lockoutM > bottomM ? null : { field: 'lockoutM', allowed: 'it must be higher than the bottom' },
 );
 export type LiftHeights = z.infer<typeof liftHeights.shape>;
 
@@ -123,7 +125,7 @@ export const restriction = kind(
     if (leastBoxM === null && mostShare === null)
       return {
         field: 'mostShare',
-        allowed: 'it must say how much at most, where no least box says how deep',
+        allowed: 'say how deep this lifter may go, or how much the load may be',
       };
     if (leastBoxM !== null && lift !== 'squat')
       return { field: 'leastBoxM', allowed: 'it must be empty for a lift without a box' };

@@ -1,6 +1,7 @@
 import type { ClubRecords, KindName, RecordOf } from './allKinds.ts';
 import type { Fault } from './Fault.ts';
 import type { BandPair, BandReadingRecord } from './gear.ts';
+import type { ReaderWrites } from './ReaderWrites.ts';
 
 /** Relaxed length of one loop of a pair (m); b is as long as a where it has no length of its own. */
 export function restLengthM(pair: BandPair, side: 'a' | 'b'): number {
@@ -20,14 +21,15 @@ export function slackFault(
   record: RecordOf<KindName>,
   before: RecordOf<KindName> | null,
   { bandPair, bandReading }: Pick<ClubRecords, 'bandPair' | 'bandReading'>,
+  { lengthText = String }: ReaderWrites,
 ): Fault | null {
   // Of a new pair the sentence names the reading that came with it.
-  if ('restLengthAM' in record) return before && faultOfPair(record, before, bandReading);
+  if ('restLengthAM' in record) return before && faultOfPair(record, before, bandReading, lengthText);
   if (!('lengthM' in record && 'side' in record)) return null;
   const pair = bandPair.find(({ id }) => id === record.bandPairId);
   if (!pair || !isSlack(pair, record)) return null;
   const { side, lengthM } = record;
-  const message = `lengthM is ${lengthM}; it must be more than ${restLengthM(pair, side)}, the rest length of band ${side} of pair "${pair.label}".`;
+  const message = `lengthM is ${lengthText(lengthM)}; it must be more than ${lengthText(restLengthM(pair, side))}, the rest length of band ${side} of pair "${pair.label}".`;
   return { field: 'lengthM', message };
 }
 
@@ -35,6 +37,7 @@ function faultOfPair(
   pair: BandPair,
   before: RecordOf<KindName>,
   readings: readonly BandReadingRecord[],
+  lengthText: (lengthM: number) => string,
 ): Fault | null {
   for (const side of ['a', 'b'] as const) {
     const restM = restLengthM(pair, side);
@@ -45,7 +48,7 @@ function faultOfPair(
     const shortestM = Math.min(...lengthsM);
     if (restM < shortestM) continue;
     const field = side === 'b' && pair.restLengthBM !== null ? 'restLengthBM' : 'restLengthAM';
-    const message = `${field} is ${restM}; it must be less than ${shortestM}, the shortest length that band ${side} was read at.`;
+    const message = `${field} is ${lengthText(restM)}; it must be less than ${lengthText(shortestM)}, the shortest length that band ${side} was read at.`;
     return { field, message };
   }
   return null;

@@ -1,5 +1,6 @@
 import { allKinds, type KindName, type RecordOf } from './allKinds.ts';
 import type { Fault } from './Fault.ts';
+import type { ReaderWrites } from './ReaderWrites.ts';
 
 /**
  * Why a record of what was measured, done or born cannot be of its date: the day is still to come, or the year a slip of the
@@ -11,13 +12,14 @@ export function wrongDate<K extends KindName>(
   record: RecordOf<K>,
   before: RecordOf<K> | null,
   today: string,
+  { dateText }: ReaderWrites,
 ): Fault | null {
   const { date: dated } = allKinds[kind].facts;
   if (!dated?.isPast) return null;
   const { field } = dated;
   const date: unknown = Reflect.get(record, field);
   if (typeof date !== 'string' || (before && Reflect.get(before, field) === date)) return null;
-  const message = wrongDateSentence(field, date, today);
+  const message = wrongDateSentence(field, date, today, dateText);
   return message === null ? null : { field, message };
 }
 

@@ -1,9 +1,11 @@
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import { emptyClub } from './emptyClub.ts';
 
 /** A club of one rack, two band pairs and two lifters, one of 150 cm and one of 195 cm. Everything is made up. */
 export function twoLifters(): ClubRecords {
   const free = { way: 'free' as const, heightM: null };
   return {
+    ...emptyClub(),
     club: [
       {
         id: 'club',
@@ -28,7 +30,6 @@ export function twoLifters(): ClubRecords {
       },
     ],
     bar: [{ id: 'bar', label: 'Bar', massKg: 20, weighed: true, note: '' }],
-    collarPair: [],
     disc: [25, 20, 10, 5, 2.5, 1.25].map((faceMassKg) => ({
       id: `disc ${faceMassKg}`,
       faceMassKg,
@@ -40,8 +41,6 @@ export function twoLifters(): ClubRecords {
     })),
     bandPair: [pair('light', 13), pair('heavy', 29)],
     bandReading: [...readings('light', 40), ...readings('heavy', 90)],
-    chainPair: [],
-    box: [],
     rack: [
       {
         id: 'rack',
@@ -66,7 +65,6 @@ export function twoLifters(): ClubRecords {
         lifts: ['squat'],
       },
     ],
-    scaleReading: [],
     lifter: [lifter('short', 1.5), lifter('tall', 1.95)],
     bodyMass: [
       { id: 'm1', lifterId: 'short', takenOn: '2026-01-01', massKg: 52 },
@@ -94,7 +92,6 @@ export function twoLifters(): ClubRecords {
         measuredOn: '2026-01-01',
       },
     ],
-    restriction: [],
     best: [best('short', 110), best('tall', 200)],
     day: [
       {

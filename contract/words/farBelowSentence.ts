@@ -1,14 +1,9 @@
+import type { ReaderWrites } from '#contract/records/ReaderWrites.ts';
 import type { FarBelow } from '#core/band/farBelow.ts';
 import { percent } from './percent.ts';
 import { timesRest } from './timesRest.ts';
 
-/** How the reader writes lengths and dates; left out: lengths as multiples of the loop at rest, dates as 2026-11-25. */
-export interface ReaderWrites {
-  lengthText?: (lengthM: number) => string;
-  dateText?: (date: string) => string;
-}
-
-/** What is odd about a reading far below another day's, and what to look at. */
+/** What is odd about a reading far below another day's, and what to look at; lengths as multiples of the loop at rest, or as the reader writes them. */
 export function farBelowSentence(
   { reading, other }: FarBelow,
   restLengthM: number,

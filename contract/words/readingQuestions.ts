@@ -1,10 +1,11 @@
 import type { BandPair, BandReadingRecord } from '#contract/records/gear.ts';
+import type { ReaderWrites } from '#contract/records/ReaderWrites.ts';
 import { restLengthM } from '#contract/records/slackReading.ts';
 import { fallingForces } from '#core/band/fallingForces.ts';
 import { farBelow } from '#core/band/farBelow.ts';
 import { measuringUpTo } from '#core/band/latestMeasuring.ts';
 import { fallingSentence } from './fallingSentence.ts';
-import { farBelowSentence, type ReaderWrites } from './farBelowSentence.ts';
+import { farBelowSentence } from './farBelowSentence.ts';
 
 type Reading = Pick<BandReadingRecord, 'takenOn' | 'lengthM' | 'forceN' | 'direction'>;
 type Place = Pick<Reading, 'lengthM' | 'forceN' | 'direction'> & { takenOn?: string };

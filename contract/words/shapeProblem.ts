@@ -13,8 +13,12 @@ export function shapeProblem(error: z.core.$ZodError, input: unknown): Problem {
   return issue ? issueProblem(issue, input) : { field: '', message: 'The document is not valid.' };
 }
 
-/** One issue of a shape in plain words. */
-export function issueProblem(issue: z.core.$ZodIssue, input: unknown): Problem {
+/** One issue of a shape in plain words, the value as JSON or as `spellAs` writes it. */
+export function issueProblem(
+  issue: z.core.$ZodIssue,
+  input: unknown,
+  spellAs: (value: unknown, field: string) => string = spell,
+): Problem {
   if (issue.code === 'unrecognized_keys') {
     const field = joinPath([...issue.path, issue.keys[0] ?? '']);
     return { field, message: `${field} is not a field that is known here.` };
@@ -23,7 +27,7 @@ export function issueProblem(issue: z.core.$ZodIssue, input: unknown): Problem {
   const value = valueAt(input, issue.path);
   if (value === undefined)
     return { field, message: `${field || 'The document'} is missing; ${allowed(issue)}.` };
-  return { field, message: `${field || 'The document'} is ${spell(value)}; ${allowed(issue)}.` };
+  return { field, message: `${field || 'The document'} is ${spellAs(value, field)}; ${allowed(issue)}.` };
 }
 
 /** `['groups', 0, 'aim']` becomes `groups[0].aim`. */
@@ -34,7 +38,8 @@ function joinPath(path: readonly PropertyKey[]): string {
   }, '');
 }
 
-function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
+/** What stands in a document at a path; undefined where the path ends early. */
+export function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
     (value, step) => (typeof value === 'object' && value !== null ? Reflect.get(value, step) : undefined),
     input,

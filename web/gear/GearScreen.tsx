@@ -1,15 +1,9 @@
 import './gear.css';
 import { Link, Route, Switch, useRoute } from 'wouter';
 import { BandPage } from './bands/BandPage.tsx';
-import { BandsPage } from './bands/BandsPage.tsx';
 import { NewBand } from './bands/NewBand.tsx';
-import { HeightPage } from './height/HeightPage.tsx';
+import { gearPlaces } from './gearPlaces.ts';
 import { RackPage } from './racks/RackPage.tsx';
-import { RacksPage } from './racks/RacksPage.tsx';
-import { ClubPage } from './settings/ClubPage.tsx';
-import { BoxesPage } from './sheets/BoxesPage.tsx';
-import { ChainsPage } from './sheets/ChainsPage.tsx';
-import { IronPage } from './sheets/IronPage.tsx';
 import { ChosenPlace } from './state/Chosen.tsx';
 import { type Gear, useGear } from './state/useGear.ts';
 
@@ -20,17 +14,11 @@ export function GearScreen() {
     <ChosenPlace>
       <div className="gear">
         <nav className="gear-places" aria-label="Gear">
-          <Place to="/" also="/bands/*">
-            Bands
-          </Place>
-          <Place to="/height">On each rack</Place>
-          <Place to="/racks" also="/racks/*">
-            Racks
-          </Place>
-          <Place to="/iron">Bars and discs</Place>
-          <Place to="/chains">Chains</Place>
-          <Place to="/boxes">Boxes and mats</Place>
-          <Place to="/club">Club</Place>
+          {gearPlaces.map(({ path, below, word }) => (
+            <Place key={path} to={path} also={below ?? path}>
+              {word}
+            </Place>
+          ))}
         </nav>
         <div className="gear-page">
           <Pages gear={gear} />
@@ -43,9 +31,11 @@ export function GearScreen() {
 function Pages({ gear }: { gear: Gear }) {
   return (
     <Switch>
-      <Route path="/">
-        <BandsPage gear={gear} />
-      </Route>
+      {gearPlaces.map(({ path, Page }) => (
+        <Route key={path} path={path}>
+          <Page gear={gear} />
+        </Route>
+      ))}
       <Route path="/bands/new">
         <NewBand />
       </Route>
@@ -59,12 +49,6 @@ function Pages({ gear }: { gear: Gear }) {
           );
         }}
       </Route>
-      <Route path="/height">
-        <HeightPage gear={gear} />
-      </Route>
-      <Route path="/racks">
-        <RacksPage gear={gear} />
-      </Route>
       <Route path="/racks/:id">
         {({ id }) => {
           const rack = gear.records.rack.find((each) => each.id === id);
@@ -75,18 +59,6 @@ function Pages({ gear }: { gear: Gear }) {
           );
         }}
       </Route>
-      <Route path="/iron">
-        <IronPage gear={gear} />
-      </Route>
-      <Route path="/chains">
-        <ChainsPage gear={gear} />
-      </Route>
-      <Route path="/boxes">
-        <BoxesPage gear={gear} />
-      </Route>
-      <Route path="/club">
-        <ClubPage gear={gear} />
-      </Route>
       <Route>
         <Gone word="page" to="/" all="All bands" />
       </Route>
@@ -94,9 +66,9 @@ function Pages({ gear }: { gear: Gear }) {
   );
 }
 
-function Place({ to, also, children }: { to: string; also?: string; children: string }) {
+function Place({ to, also, children }: { to: string; also: string; children: string }) {
   const [here] = useRoute(to);
-  const [within] = useRoute(also ?? to);
+  const [within] = useRoute(also);
   return (
     <Link href={to} aria-current={here || within ? 'page' : undefined}>
       {children}

@@ -9,12 +9,22 @@ import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { RackFields } from '#web/setup/RackFields.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
-import { bare } from '#web/setup/setDraft.ts';
+import { bare, barLimits } from '#web/setup/setDraft.ts';
 
 type Draft = Omit<Best, 'id' | 'setup'> & { setup: Omit<Setup, 'barKg'> & { barKg: number | null } };
+
+const labels = {
+  lift: 'Lift',
+  doneOn: 'Done on',
+  place: 'Place',
+  equipment: 'Lifted in',
+  platform: 'At a meet',
+  note: 'Note',
+};
 
 /** A maximum with everything that was on the bar. */
 export function BestForm(props: { lifterId: string; best: Best | null; today: string; onLeave: () => void }) {
@@ -24,6 +34,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
   const [draft, setDraft] = useState<Draft>(best ?? emptyBest(props.lifterId, props.today));
   const set = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
   const setSetup = (change: Partial<Draft['setup']>) => set({ setup: { ...draft.setup, ...change } });
+  const fields = useRecordFields('best', draft, best, labels);
   const save = async () => {
     const { barKg } = draft.setup;
     if (barKg === null) return;
@@ -36,6 +47,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
       title={best ? 'Change a best' : 'Write down a best'}
       onSave={save}
       onLeave={props.onLeave}
+      wrong={fields.wrong}
       leaveWord={best ? 'Leave unchanged' : 'Not now'}
       onRemove={
         best
@@ -47,7 +59,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
       }
     >
       <SelectField
-        label="Lift"
+        {...fields.choice('lift')}
         value={draft.lift}
         options={liftWords}
         onChange={(lift) => set({ lift, setup: { ...draft.setup, ...bare } })}
@@ -57,29 +69,29 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
         label="On the bar"
         valueSi={draft.setup.barKg}
         unit={units.mass}
-        minSi={0}
-        maxSi={1000}
-        required
+        {...barLimits}
         hint="Bar, discs and collars together."
         onChange={(barKg) => setSetup({ barKg })}
       />
       <TextField
-        label="Done on"
+        {...fields.text('doneOn')}
         type="date"
         value={draft.doneOn}
-        required
-        today={props.today}
         onChange={(doneOn) => set({ doneOn })}
       />
-      <TextField label="Place" value={draft.place} maxLength={80} onChange={(place) => set({ place })} />
+      <TextField {...fields.text('place')} value={draft.place} onChange={(place) => set({ place })} />
       <SelectField
-        label="Lifted in"
+        {...fields.choice('equipment')}
         value={draft.equipment}
         options={equipmentWords}
         onChange={(equipment) => set({ equipment })}
       />
-      <CheckField label="At a meet" checked={draft.platform} onChange={(platform) => set({ platform })} />
-      <TextField label="Note" value={draft.note} maxLength={2000} onChange={(note) => set({ note })} />
+      <CheckField
+        label={labels.platform}
+        checked={draft.platform}
+        onChange={(platform) => set({ platform })}
+      />
+      <TextField {...fields.text('note')} value={draft.note} onChange={(note) => set({ note })} />
       <RackFields lift={draft.lift} setup={draft.setup} onChange={setSetup} />
     </RecordForm>
   );

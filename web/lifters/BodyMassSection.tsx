@@ -7,6 +7,7 @@ import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BodyMassLine } from './BodyMassLine.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
@@ -51,15 +52,19 @@ export function BodyMassSection({ id, own, today }: { id: string; own: LifterRec
   );
 }
 
+const labels = { massKg: 'Body mass', takenOn: 'Weighed on' };
+
 function MassForm(props: { lifterId: string; mass: BodyMass | null; today: string; onLeave: () => void }) {
   const { mass } = props;
   const units = useUnits();
   const records = useRecords('bodyMass');
   const [massKg, setMassKg] = useState(mass?.massKg ?? null);
   const [takenOn, setTakenOn] = useState(mass?.takenOn ?? props.today);
+  const draft = { lifterId: props.lifterId, massKg, takenOn };
+  const fields = useRecordFields('bodyMass', draft, mass, labels);
   const save = async () => {
     if (massKg === null) return;
-    const record = { lifterId: props.lifterId, massKg, takenOn };
+    const record = { ...draft, massKg };
     await (mass ? records.update({ ...record, id: mass.id }) : records.create(record));
     props.onLeave();
   };
@@ -68,6 +73,7 @@ function MassForm(props: { lifterId: string; mass: BodyMass | null; today: strin
       title={mass ? 'Change body mass' : 'Weigh in'}
       onSave={save}
       onLeave={props.onLeave}
+      wrong={fields.wrong}
       leaveWord={mass ? 'Leave unchanged' : 'Not now'}
       onRemove={
         mass
@@ -81,23 +87,8 @@ function MassForm(props: { lifterId: string; mass: BodyMass | null; today: strin
           : undefined
       }
     >
-      <NumberField
-        label="Body mass"
-        valueSi={massKg}
-        unit={units.mass}
-        minSi={20}
-        maxSi={300}
-        required
-        onChange={setMassKg}
-      />
-      <TextField
-        label="Weighed on"
-        type="date"
-        value={takenOn}
-        required
-        today={props.today}
-        onChange={setTakenOn}
-      />
+      <NumberField {...fields.quantity('massKg')} valueSi={massKg} unit={units.mass} onChange={setMassKg} />
+      <TextField {...fields.text('takenOn')} type="date" value={takenOn} onChange={setTakenOn} />
     </RecordForm>
   );
 }

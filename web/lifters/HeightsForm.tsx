@@ -6,9 +6,18 @@ import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import type { HeightRow } from './heightRows.ts';
+
+const labels = {
+  lift: 'Lift',
+  bottomM: 'Bottom',
+  lockoutM: 'Lockout',
+  bottomForwardM: 'Bar in front',
+  measuredOn: 'Measured on',
+};
 
 /** Bottom and lockout of one lift from one start, read off a tape. */
 export function HeightsForm(props: {
@@ -26,11 +35,12 @@ export function HeightsForm(props: {
   const [lockoutM, setLockoutM] = useState(row?.measured?.lockoutM ?? null);
   const [bottomForwardM, setBottomForwardM] = useState(row?.measured?.bottomForwardM ?? null);
   const [measuredOn, setMeasuredOn] = useState(row?.measured?.measuredOn ?? props.today);
-  const crossed = bottomM !== null && lockoutM !== null && bottomM >= lockoutM;
-  const kept = row?.measured;
+  const kept = row?.measured ?? null;
+  const draft = { lifterId: props.lifterId, lift, start, bottomM, lockoutM, bottomForwardM, measuredOn };
+  const fields = useRecordFields('liftHeights', draft, kept, labels);
   const save = async () => {
     if (bottomM === null || lockoutM === null) return;
-    const record = { lifterId: props.lifterId, lift, start, bottomM, lockoutM, bottomForwardM, measuredOn };
+    const record = { ...draft, bottomM, lockoutM };
     await (kept ? records.update({ ...record, id: kept.id }) : records.create(record));
     props.onLeave();
   };
@@ -39,6 +49,7 @@ export function HeightsForm(props: {
       title={kept ? 'Change measured heights' : 'Measure heights'}
       onSave={save}
       onLeave={props.onLeave}
+      wrong={fields.wrong}
       onRemove={
         kept
           ? () => {
@@ -50,7 +61,7 @@ export function HeightsForm(props: {
       }
     >
       <SelectField
-        label="Lift"
+        {...fields.choice('lift')}
         value={lift}
         options={liftWords}
         onChange={(next) => {
@@ -60,43 +71,27 @@ export function HeightsForm(props: {
       />
       <StartFields lift={lift} start={start} onChange={setStart} />
       <NumberField
-        label="Bottom"
+        {...fields.quantity('bottomM')}
         valueSi={bottomM}
         unit={units.length}
-        minSi={0}
-        maxSi={2.5}
-        required
         hint="Floor to the centre of the bar, at the lowest point."
         onChange={setBottomM}
       />
       <NumberField
-        label="Lockout"
+        {...fields.quantity('lockoutM')}
         valueSi={lockoutM}
         unit={units.length}
-        minSi={0}
-        maxSi={3}
-        required
         hint="Floor to the centre of the bar, standing or pressed out."
-        error={crossed ? 'Lockout must be higher than bottom.' : null}
         onChange={setLockoutM}
       />
       <NumberField
-        label="Bar in front"
+        {...fields.quantity('bottomForwardM')}
         valueSi={bottomForwardM}
         unit={units.length}
-        minSi={-0.4}
-        maxSi={0.4}
         hint="At the bottom, against its place at lockout; a minus is behind. Empty: straight up is assumed."
         onChange={setBottomForwardM}
       />
-      <TextField
-        label="Measured on"
-        type="date"
-        value={measuredOn}
-        required
-        today={props.today}
-        onChange={setMeasuredOn}
-      />
+      <TextField {...fields.text('measuredOn')} type="date" value={measuredOn} onChange={setMeasuredOn} />
     </RecordForm>
   );
 }

@@ -1,12 +1,11 @@
 import { useState } from 'react';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { equipmentWords } from '#contract/words/liftWords.ts';
-import { useClubSettings } from '#web/api/useClub.ts';
-import { localToday } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 /** A lifter being written down: among whom they compete is asked, never guessed. */
@@ -15,17 +14,19 @@ type LifterDraft = Omit<Lifter, 'id' | 'category'> & { category: Lifter['categor
 /** Who the lifter is; what is not known may stay empty. */
 export function LifterForm(props: {
   title: string;
-  initial: LifterDraft;
+  /** Null: somebody new. */
+  lifter: Lifter | null;
   onSave: (lifter: Omit<Lifter, 'id'>) => Promise<unknown>;
   onLeave: () => void;
   /** Only of a lifter who is in the club already. */
   onRemove?: () => void;
 }) {
-  const isNew = props.onRemove === undefined;
-  const [draft, setDraft] = useState(props.initial);
+  const { lifter } = props;
+  const isNew = lifter === null;
+  const [draft, setDraft] = useState<LifterDraft>(lifter ?? nobody);
   const units = useUnits();
-  const today = localToday(useClubSettings().timeZone);
   const set = (change: Partial<LifterDraft>) => setDraft({ ...draft, ...change });
+  const fields = useRecordFields('lifter', draft, lifter, labels);
   return (
     <RecordForm
       title={props.title}
@@ -34,52 +35,70 @@ export function LifterForm(props: {
         if (category !== null) await props.onSave({ ...draft, category });
       }}
       onLeave={props.onLeave}
+      wrong={fields.wrong}
       leaveWord={isNew ? 'Not now' : 'Leave unchanged'}
       onRemove={props.onRemove}
     >
-      <TextField label="Name" value={draft.name} required maxLength={80} onChange={(name) => set({ name })} />
+      <TextField {...fields.text('name')} value={draft.name} onChange={(name) => set({ name })} />
       <NumberField
-        label="Stature"
+        {...fields.quantity('statureM')}
         valueSi={draft.statureM}
         unit={units.length}
-        minSi={1}
-        maxSi={2.5}
         hint="Standing tall, without shoes. Bar heights are estimated from it until they are measured."
         onChange={(statureM) => set({ statureM })}
       />
       <TextField
-        label="Born on"
+        {...fields.text('bornOn')}
         type="date"
         value={draft.bornOn ?? ''}
-        today={today}
         hint="Lifters under 18 are marked and get cautions of their own."
         onChange={(bornOn) => set({ bornOn: bornOn === '' ? null : bornOn })}
       />
       <SelectField
-        label="Competes among"
+        {...fields.choice('category')}
         value={draft.category}
         options={categories}
         onChange={(category) => set({ category })}
       />
       <SelectField
-        label="Usually lifts in"
+        {...fields.choice('equipment')}
         value={draft.equipment}
         options={equipmentWords}
         onChange={(equipment) => set({ equipment })}
       />
       {!isNew && (
         <TextField
-          label="Left the club on"
+          {...fields.text('leftOn')}
           type="date"
           value={draft.leftOn ?? ''}
           hint="Empty as long as they lift here. What they lifted stays written down."
           onChange={(leftOn) => set({ leftOn: leftOn === '' ? null : leftOn })}
         />
       )}
-      <TextField label="Note" value={draft.note} maxLength={2000} onChange={(note) => set({ note })} />
+      <TextField {...fields.text('note')} value={draft.note} onChange={(note) => set({ note })} />
     </RecordForm>
   );
 }
+
+const labels = {
+  name: 'Name',
+  statureM: 'Stature',
+  bornOn: 'Born on',
+  category: 'Competes among',
+  equipment: 'Usually lifts in',
+  leftOn: 'Left the club on',
+  note: 'Note',
+};
+
+const nobody: LifterDraft = {
+  name: '',
+  bornOn: null,
+  category: null,
+  statureM: null,
+  equipment: 'raw',
+  leftOn: null,
+  note: '',
+};
 
 const categories = [
   { value: 'women', word: 'women' },

@@ -68,7 +68,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       {editing ? (
         <LifterForm
           title={`Change ${lifter.name}`}
-          initial={lifter}
+          lifter={lifter}
           onSave={async (draft) => {
             await lifters.update({ ...draft, id: lifter.id });
             setEditing(false);

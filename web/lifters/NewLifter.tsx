@@ -11,15 +11,7 @@ export function NewLifter() {
       <h1>Add a lifter</h1>
       <LifterForm
         title="Who it is"
-        initial={{
-          name: '',
-          bornOn: null,
-          category: null,
-          statureM: null,
-          equipment: 'raw',
-          leftOn: null,
-          note: '',
-        }}
+        lifter={null}
         onSave={async (draft) => navigate(`/${(await lifters.create(draft)).id}`)}
         onLeave={() => navigate('/')}
       />

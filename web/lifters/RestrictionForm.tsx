@@ -8,6 +8,7 @@ import { PercentField } from '#web/parts/PercentField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 const loads = [
@@ -15,6 +16,15 @@ const loads = [
   { value: 'bar', word: 'limited on the bar' },
   { value: 'lockout', word: 'limited at lockout, bands and chains counted' },
 ] as const;
+
+const labels = {
+  lift: 'Lift',
+  leastBoxM: 'No deeper than on a box of',
+  mostShare: 'At most, of the maximum',
+  fromOn: 'From',
+  untilOn: 'Last day',
+  note: 'Note',
+};
 
 /** A share to begin with where a load is to be limited: hard work stays possible, nothing near a maximum. */
 const usualShare = 0.8;
@@ -36,20 +46,19 @@ export function RestrictionForm(props: {
   const [fromOn, setFromOn] = useState(kept?.fromOn ?? props.today);
   const [untilOn, setUntilOn] = useState(kept?.untilOn ?? '');
   const [note, setNote] = useState(kept?.note ?? '');
-  const leastBoxM = lift === 'squat' ? boxM : null;
-  const saysNothing = leastBoxM === null && load === 'any';
   const called = `the restriction of the ${liftWord(lift)}`;
+  const record: Omit<Restriction, 'id'> = {
+    lifterId,
+    lift,
+    leastBoxM: lift === 'squat' ? boxM : null,
+    mostShare: load === 'any' ? null : share,
+    shareOf: load === 'lockout' ? 'lockout' : 'bar',
+    fromOn,
+    untilOn: untilOn === '' ? null : untilOn,
+    note,
+  };
+  const fields = useRecordFields('restriction', record, kept, labels);
   const save = async () => {
-    const record: Omit<Restriction, 'id'> = {
-      lifterId,
-      lift,
-      leastBoxM,
-      mostShare: load === 'any' ? null : share,
-      shareOf: load === 'lockout' ? 'lockout' : 'bar',
-      fromOn,
-      untilOn: untilOn === '' ? null : untilOn,
-      note,
-    };
     await (kept ? records.update({ ...record, id: kept.id }, called) : records.create(record, called));
     props.onLeave();
   };
@@ -59,7 +68,7 @@ export function RestrictionForm(props: {
       onSave={save}
       onLeave={props.onLeave}
       leaveWord={kept ? 'Leave unchanged' : 'Not now'}
-      wrong={saysNothing ? 'Say how deep this lifter may go, or how much the load may be.' : null}
+      wrong={fields.wrong}
       onRemove={
         kept
           ? () => {
@@ -69,14 +78,12 @@ export function RestrictionForm(props: {
           : undefined
       }
     >
-      <SelectField label="Lift" value={lift} options={liftWords} onChange={setLift} />
+      <SelectField {...fields.choice('lift')} value={lift} options={liftWords} onChange={setLift} />
       {lift === 'squat' && (
         <NumberField
-          label="No deeper than on a box of"
+          {...fields.quantity('leastBoxM')}
           valueSi={boxM}
           unit={units.length}
-          minSi={0.05}
-          maxSi={1.5}
           hint="Holds for free squats and pins too, by where the bar is. Empty: as deep as wanted."
           onChange={setBoxM}
         />
@@ -84,27 +91,23 @@ export function RestrictionForm(props: {
       <SelectField label="Load" value={load} options={loads} onChange={setLoad} />
       {load !== 'any' && (
         <PercentField
-          label="At most, of the maximum"
+          {...fields.figure('mostShare')}
           value={share}
-          min={0.05}
-          max={1.5}
           hint="Of the maximum that the percentages of a day refer to."
           onChange={setShare}
         />
       )}
-      <TextField label="From" type="date" value={fromOn} required onChange={setFromOn} />
+      <TextField {...fields.text('fromOn')} type="date" value={fromOn} onChange={setFromOn} />
       <TextField
-        label="Last day"
+        {...fields.text('untilOn')}
         type="date"
         value={untilOn}
         hint="Empty: until further notice."
-        error={untilOn !== '' && untilOn < fromOn ? 'The last day must not lie before the first.' : null}
         onChange={setUntilOn}
       />
       <TextField
-        label="Note"
+        {...fields.text('note')}
         value={note}
-        maxLength={2000}
         hint="For the coach: it is printed on no sheet."
         onChange={setNote}
       />

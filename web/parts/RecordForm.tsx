@@ -9,8 +9,8 @@ export function RecordForm(props: {
   onSave: () => Promise<unknown>;
   onLeave: () => void;
   onRemove?: (() => void) | undefined;
-  /** One sentence about fields that do not fit together; blocks saving. */
-  wrong?: string | null;
+  /** What is wrong and no field says; blocks saving. Of a kind of record `useRecordFields` tells it. */
+  wrong: string | null;
   saveWord?: string;
   leaveWord?: string;
   children: ReactNode;

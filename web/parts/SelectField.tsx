@@ -15,7 +15,7 @@ export function SelectField<T extends string>(props: {
   const [left, setLeft] = useState(false);
   const missing = props.value === null ? `${props.label}: choose one.` : null;
   const error = (left ? missing : null) ?? props.error;
-  const select = useWrong<HTMLSelectElement>(missing);
+  const select = useWrong<HTMLSelectElement>(missing ?? props.error ?? null);
   const pick = (value: string) => {
     const option = props.options.find((candidate) => candidate.value === value);
     if (option) props.onChange(option.value);

@@ -1,6 +1,12 @@
-import type { Bounds } from '#contract/records/bounds.ts';
+import { type Bounds, bounds as boundsShape } from '#contract/records/bounds.ts';
+import { shapeFields } from '#contract/records/fields.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
+import { figureLimits } from '#web/parts/limits.ts';
 import { PercentField } from '#web/parts/PercentField.tsx';
+
+const limits = Object.fromEntries(
+  shapeFields(boundsShape.shape).map((field) => [field.name, figureLimits(field)]),
+) as Record<keyof Bounds, ReturnType<typeof figureLimits>>;
 
 /** What proposals keep to, of each lifter's reference maximum. */
 export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial<Bounds>) => void }) {
@@ -10,24 +16,23 @@ export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial
       <PercentField
         label="Least on the bar"
         value={bounds.leastBarShare}
-        min={0}
-        max={1}
+        {...limits.leastBarShare}
         hint="Of the maximum; 40 is common practice. An aim of less on the bar comes before it."
         onChange={(leastBarShare) => onChange({ leastBarShare })}
       />
       <PercentField
         label="Least in bands at lockout"
         value={bounds.leastBandShare}
-        min={0}
-        max={Math.min(1, bounds.mostBandShare)}
+        {...limits.leastBandShare}
+        max={Math.min(limits.leastBandShare.max, bounds.mostBandShare)}
         hint="Of the maximum, where any bands hang; 25 is common practice. A bare bar is always allowed."
         onChange={(leastBandShare) => onChange({ leastBandShare })}
       />
       <PercentField
         label="Most in bands at lockout"
         value={bounds.mostBandShare}
+        {...limits.mostBandShare}
         min={bounds.leastBandShare}
-        max={2}
         hint="Of the maximum; 45 is common practice. An aim for the bar and for bar and bands together comes before both."
         onChange={(mostBandShare) => onChange({ mostBandShare })}
       />
@@ -35,17 +40,14 @@ export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial
         label="Most pairs at once"
         value={bounds.mostPairs}
         word="pairs"
-        min={0}
-        max={3}
-        whole
+        {...limits.mostPairs}
         hint="On one bar; more than 3 are never proposed."
         onChange={(mostPairs) => onChange({ mostPairs })}
       />
       <PercentField
         label="How sure of strength"
         value={bounds.strengthChance}
-        min={0.5}
-        max={0.95}
+        {...limits.strengthChance}
         hint="Of lifters who are not known well, a proposal takes the strength that is there with this chance. 50 is the middle; 75 is a judgement."
         onChange={(strengthChance) => onChange({ strengthChance })}
       />

@@ -1,3 +1,5 @@
+import { givenSet } from '#contract/records/loggedSet.ts';
+import { fieldIn, quantityLimits } from '#web/parts/limits.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -50,13 +52,14 @@ export function SeenFields({
         label="Body mass that day"
         valueSi={set.bodyMassKg}
         unit={units.mass}
-        minSi={20}
-        maxSi={300}
+        {...bodyMassLimits}
         onChange={(bodyMassKg) => onChange({ bodyMassKg })}
       />
     </>
   );
 }
+
+const bodyMassLimits = quantityLimits(fieldIn(givenSet.shape, 'bodyMassKg'));
 
 const repsLeft = [
   { value: '', word: 'not asked' },

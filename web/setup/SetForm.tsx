@@ -1,9 +1,10 @@
 import { type ReactNode, useState } from 'react';
-import type { GivenSet } from '#contract/records/loggedSet.ts';
+import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
 import { equipmentWords, liftWords } from '#contract/words/liftWords.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
+import { fieldIn, figureLimits, textLimits } from '#web/parts/limits.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
@@ -14,11 +15,17 @@ import { onRange } from './missPlaces.ts';
 import { RackFields } from './RackFields.tsx';
 import { SeenFields } from './SeenFields.tsx';
 import { StartFields } from './StartFields.tsx';
-import { bare, type SetDraft } from './setDraft.ts';
+import { bare, barLimits, type SetDraft } from './setDraft.ts';
 import { startPlace } from './startPlace.ts';
 
 /** What was found elsewhere and is taken over into the set: a track of the bar, say; it counts `stoppedAtS` from the start. */
 export type SeenOfSet = Pick<GivenSet, 'reps' | 'made' | 'meanSpeedsMps' | 'peakSpeedsMps' | 'stoppedAtS'>;
+
+const limits = {
+  reps: figureLimits(fieldIn(givenSet.shape, 'reps')),
+  place: textLimits(fieldIn(givenSet.shape, 'place')),
+  note: textLimits(fieldIn(givenSet.shape, 'note')),
+};
 
 /** One set with everything about it. Who, when and which lift are asked only where the day does not tell them. */
 export function SetForm(props: {
@@ -60,7 +67,13 @@ export function SetForm(props: {
   const pickLift = (next: SetDraft['lift']) => put({ lift: next, setup: { ...setup, ...bare } });
   const seen = <SeenFields key={taken} set={draft} place={place} onChange={put} />;
   return (
-    <RecordForm title={props.title} onSave={save} onLeave={props.onLeave} leaveWord={props.leaveWord}>
+    <RecordForm
+      title={props.title}
+      onSave={save}
+      onLeave={props.onLeave}
+      leaveWord={props.leaveWord}
+      wrong={null}
+    >
       {props.seenFirst && seen}
       {!props.ofDay && (
         <>
@@ -90,9 +103,7 @@ export function SetForm(props: {
         label="On the bar"
         valueSi={setup.barKg}
         unit={units.mass}
-        minSi={0}
-        maxSi={1000}
-        required
+        {...barLimits}
         hint="Bar, discs and collars together."
         // Another bar than the one that was looked at.
         onChange={(barKg) => put({ setup: { ...setup, barKg }, barChecked: false })}
@@ -100,10 +111,8 @@ export function SetForm(props: {
       <FigureField
         key={`reps ${taken}`}
         label="Reps asked"
+        {...limits.reps}
         value={draft.reps}
-        whole
-        min={1}
-        max={50}
         onChange={(reps) =>
           put({ reps, made: draft.made === draft.reps ? reps : Math.min(draft.made, reps) })
         }
@@ -143,11 +152,16 @@ export function SetForm(props: {
       {!props.ofDay && (
         <>
           <CheckField label="At a meet" checked={draft.platform} onChange={(platform) => put({ platform })} />
-          <TextField label="Place" value={draft.place} maxLength={80} onChange={(place) => put({ place })} />
+          <TextField
+            label="Place"
+            {...limits.place}
+            value={draft.place}
+            onChange={(place) => put({ place })}
+          />
         </>
       )}
       <div className="whole-line note-line">
-        <TextField label="Note" value={draft.note} maxLength={500} onChange={(note) => put({ note })} />
+        <TextField label="Note" {...limits.note} value={draft.note} onChange={(note) => put({ note })} />
       </div>
     </RecordForm>
   );

@@ -1,5 +1,6 @@
-import type { Lift, Setup } from '#contract/records/lift.ts';
+import { type Lift, type Setup, setup } from '#contract/records/lift.ts';
 import { type GivenSet, type LoggedSet, nothingSeen } from '#contract/records/loggedSet.ts';
+import { fieldIn, quantityLimits } from '#web/parts/limits.ts';
 
 /** A set as it is being typed: the bar, and who lifted it, may be missing yet. */
 export type SetDraft = Omit<GivenSet, 'setup' | 'lifterId'> & {
@@ -25,6 +26,9 @@ export function emptySet(lift: Lift, doneOn: string): SetDraft {
     order: null,
   };
 }
+
+/** What may be on the bar. */
+export const barLimits = quantityLimits(fieldIn(setup.shape, 'barKg'));
 
 /** Nothing beside the bar; what another lift begins with. */
 export const bare = {

@@ -1,12 +1,11 @@
 import { useState } from 'react';
 import type { BandPair } from '#contract/records/gear.ts';
-import type { LengthUnit } from '#contract/words/viewUnits.ts';
-import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 type Draft = Omit<BandPair, 'id' | 'widthMm' | 'restLengthAM'> & {
@@ -20,14 +19,14 @@ export function BandForm(props: {
   onSaved: (pair: BandPair) => void;
   onLeave: () => void;
   onRemove?: () => void;
-  /** Shortest length that each band was read at: none can have been longer at rest. */
-  shortestReadM?: { a: number; b: number };
 }) {
   const { pair } = props;
   const units = useUnits();
   const pairs = useRecords('bandPair');
   const [draft, setDraft] = useState<Draft>(pair ?? blank);
   const put = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
+  const fields = useRecordFields('bandPair', draft, pair, labels);
+  const width = fields.quantity('widthMm');
   const save = async () => {
     const { widthMm, restLengthAM } = draft;
     if (widthMm === null || restLengthAM === null) return;
@@ -46,89 +45,75 @@ export function BandForm(props: {
       onSave={save}
       onLeave={props.onLeave}
       onRemove={props.onRemove}
-      wrong={restTooLong(draft, props.shortestReadM, units.length)}
+      wrong={fields.wrong}
     >
       <TextField
-        label="Label"
+        {...fields.text('label')}
         value={draft.label}
-        required
-        maxLength={60}
         hint="What the club writes on the bands, one label for the pair."
         onChange={(label) => put({ label })}
       />
       <NumberField
-        label="Width"
+        {...width}
         valueSi={draft.widthMm === null ? null : draft.widthMm / 1000}
         unit="mm"
-        minSi={0.003}
-        maxSi={0.2}
-        required
+        minSi={width.minSi! / 1000}
+        maxSi={width.maxSi! / 1000}
         hint="Across the flat band."
         onChange={(m) => put({ widthMm: m === null ? null : m * 1000 })}
       />
       <NumberField
-        label="Rest length, band a"
+        {...fields.quantity('restLengthAM')}
         valueSi={draft.restLengthAM}
         unit={units.length}
-        minSi={0.1}
-        maxSi={3}
-        required
         hint="The loop lying flat, end to end."
         onChange={(restLengthAM) => put({ restLengthAM })}
       />
       <NumberField
-        label="Rest length, band b"
+        {...fields.quantity('restLengthBM')}
         valueSi={draft.restLengthBM}
         unit={units.length}
-        minSi={0.1}
-        maxSi={3}
         hint="Leave empty if it is as long as a."
         onChange={(restLengthBM) => put({ restLengthBM })}
       />
       {pair && (
         <>
           <NumberField
-            label="Number by habit"
+            {...fields.quantity('nominalKg')}
             valueSi={draft.nominalKg}
             unit={units.mass}
-            minSi={0}
-            maxSi={500}
             hint="What the gym says the pair adds at lockout; shown beside the true one."
             onChange={(nominalKg) => put({ nominalKg })}
           />
           <TextField
-            label="In use since"
+            {...fields.text('installedOn')}
             type="date"
             value={draft.installedOn ?? ''}
             onChange={(date) => put({ installedOn: date || null })}
           />
           <FigureField
-            label="Reps before the log"
+            {...fields.figure('cycles')}
             hint="Done with it before sets were logged; every logged rep is counted on top."
             value={draft.cycles}
-            min={0}
-            max={1_000_000}
-            whole
             onChange={(cycles) => put({ cycles })}
           />
-          <TextField label="Note" value={draft.note} maxLength={2000} onChange={(note) => put({ note })} />
+          <TextField {...fields.text('note')} value={draft.note} onChange={(note) => put({ note })} />
         </>
       )}
     </RecordForm>
   );
 }
 
-function restTooLong(
-  { restLengthAM, restLengthBM }: Draft,
-  shortest: { a: number; b: number } | undefined,
-  unit: LengthUnit,
-): string | null {
-  if (shortest === undefined || restLengthAM === null) return null;
-  const rest = { a: restLengthAM, b: restLengthBM ?? restLengthAM };
-  const side = (['a', 'b'] as const).find((each) => rest[each] >= shortest[each]);
-  if (side === undefined) return null;
-  return `Rest length of band ${side} is ${formatQuantity(rest[side], unit)}, but it pulled at ${formatQuantity(shortest[side], unit)}: it must be shorter than every reading, or the reading goes first.`;
-}
+const labels = {
+  label: 'Label',
+  widthMm: 'Width',
+  restLengthAM: 'Rest length, band a',
+  restLengthBM: 'Rest length, band b',
+  nominalKg: 'Number by habit',
+  installedOn: 'In use since',
+  cycles: 'Reps before the log',
+  note: 'Note',
+};
 
 const blank: Draft = {
   label: '',

@@ -3,7 +3,7 @@ import { Link, useLocation } from 'wouter';
 import { dateText } from '#contract/words/dateText.ts';
 import { wearSentence } from '#contract/words/wearSentence.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import type { PairState, SideState } from '#web/gear/state/pairState.ts';
+import type { PairState } from '#web/gear/state/pairState.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { BandCaution } from './BandCaution.tsx';
@@ -49,7 +49,6 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
         {changing && (
           <BandForm
             pair={pair}
-            shortestReadM={{ a: shortestRead(state.sides[0]), b: shortestRead(state.sides[1]) }}
             onSaved={() => setChanging(false)}
             onLeave={() => setChanging(false)}
             onRemove={() => {
@@ -106,10 +105,6 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
       </div>
     </article>
   );
-}
-
-function shortestRead({ everything }: SideState): number {
-  return Math.min(...everything.map(({ lengthM }) => lengthM));
 }
 
 /** What the pair wants: a new measuring, a look, another partner. */

@@ -8,6 +8,7 @@ import type { SideState } from '#web/gear/state/pairState.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 /**
@@ -30,9 +31,12 @@ export function ReadingForm(props: {
   const [takenOn, setTakenOn] = useState(props.today);
   const [lengthM, setLengthM] = useState<number | null>(null);
   const [forceN, setForceN] = useState<number | null>(null);
-  const [refused, setRefused] = useState<{ field: 'length' | 'force'; sentence: string } | null>(null);
+  const [refused, setRefused] = useState<string | null>(null);
   const [odd, setOdd] = useState<string | null>(null);
   const [kept, setKept] = useState(0);
+
+  const draft = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
+  const fields = useRecordFields('bandReading', draft, null, labels);
 
   const inputs = () => form.current?.querySelectorAll<HTMLInputElement>('.number-input input') ?? [];
   useEffect(() => {
@@ -55,13 +59,7 @@ export function ReadingForm(props: {
       return;
     }
     if (lengthM === null || forceN === null || readings.busy) return;
-    if (lengthM <= side.restLengthM) {
-      const sentence = `Length is ${say(lengthM)}; a pulled loop is longer than the ${say(side.restLengthM)} of band ${side.side} at rest.`;
-      setRefused({ field: 'length', sentence });
-      length?.focus();
-      return;
-    }
-    const reading = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
+    const reading = { ...draft, lengthM, forceN };
     const writes = { lengthText: say, dateText };
     const [question] = readingQuestions(pair, side.side, side.everything, [reading], writes);
     // What is odd is asked about once; a second press says that it is right.
@@ -74,7 +72,7 @@ export function ReadingForm(props: {
       setKept(kept + 1);
       props.onAdded(id);
     } catch (error) {
-      setRefused({ field: 'force', sentence: error instanceof Error ? error.message : String(error) });
+      setRefused(error instanceof Error ? error.message : String(error));
     }
   };
 
@@ -94,30 +92,23 @@ export function ReadingForm(props: {
       </div>
       <div className="reading-fields" key={kept}>
         <NumberField
-          label="Loop length"
+          {...fields.quantity('lengthM')}
           valueSi={lengthM}
           unit={units.length}
-          minSi={0.1}
-          maxSi={9}
-          required
           onChange={(value) => {
             setLengthM(value);
             askAnew();
           }}
-          error={refused?.field === 'length' ? refused.sentence : null}
         />
         <NumberField
-          label="Scale shows"
+          {...fields.quantity('forceN')}
           valueSi={forceN}
           unit={forceUnit}
-          minSi={0.5}
-          maxSi={10_000}
-          required
           onChange={(value) => {
             setForceN(value);
             askAnew();
           }}
-          error={refused?.field === 'force' ? refused.sentence : null}
+          error={refused ?? fields.quantity('forceN').error}
         />
         <button type="submit" className="strong">
           {odd === null ? 'Keep reading' : 'It is right: keep it'}
@@ -132,19 +123,19 @@ export function ReadingForm(props: {
         Enter goes on to the next. Any unit may be typed with the number: 1.6 m, 63 in, 35 kg, 78 lb, 350 N.
       </p>
       <TextField
-        label="Read on"
+        {...fields.text('takenOn')}
         type="date"
         value={takenOn}
         onChange={(date) => {
           setTakenOn(date);
           askAnew();
         }}
-        required
-        today={props.today}
       />
     </form>
   );
 }
+
+const labels = { lengthM: 'Loop length', forceN: 'Scale shows', takenOn: 'Read on' };
 
 const directionWords = [
   { value: 'loading', word: 'going on' },

@@ -22,21 +22,14 @@ export function hookupSheet(rackId: string, { anchor }: ClubRecords): Sheet<'hoo
       spentM: null,
       lifts: ['squat', 'bench'],
     },
-    wrong: ({ way, spentM, anchorId }) => {
-      if (anchorId === '') return 'Anchor point is empty; first add one to this rack.';
-      if (way === 'choked' && spentM === null)
-        return 'Loop used up by the choke is needed for a choked band.';
-      return way !== 'choked' && spentM !== null
-        ? 'Loop used up by the choke belongs to a choked band only; leave it empty.'
-        : null;
-    },
     fields: [
-      { as: 'text', name: 'label', label: 'Label', required: true },
+      { as: 'text', name: 'label', label: 'Label' },
       {
         as: 'choice',
         name: 'anchorId',
         label: 'Anchor point',
         options: own.map(({ id, label }) => ({ value: id, word: label })),
+        ...(own.length === 0 ? { hint: 'First add one to this rack.' } : {}),
       },
       {
         as: 'choice',
@@ -53,8 +46,6 @@ export function hookupSheet(rackId: string, { anchor }: ClubRecords): Sheet<'hoo
         name: 'spentM',
         label: 'Loop used up by the choke',
         of: 'length',
-        min: 0,
-        max: 1,
         hint: 'Only for choked: the relaxed length that goes round the point and through itself.',
       },
       { as: 'lifts', name: 'lifts', label: 'Used for' },
@@ -83,29 +74,26 @@ export function scaleSheet(
       barHeightM: null,
       pairForceN: null,
     },
-    wrong: ({ hookupId, bandPairId }) =>
-      hookupId === '' ? 'First add a hookup.' : bandPairId === '' ? 'First add a pair of bands.' : null,
     fields: [
       {
         as: 'choice',
         name: 'hookupId',
         label: 'Hookup',
         options: hookups.map(({ id, label }) => ({ value: id, word: label })),
+        ...(hookups.length === 0 ? { hint: 'First add a hookup.' } : {}),
       },
       {
         as: 'choice',
         name: 'bandPairId',
         label: 'Pair',
         options: bandPair.map(({ id, label }) => ({ value: id, word: label })),
+        ...(bandPair.length === 0 ? { hint: 'First add a pair of bands.' } : {}),
       },
       {
         as: 'quantity',
         name: 'barHeightM',
         label: 'Bar height',
         of: 'length',
-        min: 0,
-        max: 4,
-        required: true,
         hint: 'Floor to the middle of the bar.',
       },
       {
@@ -113,12 +101,9 @@ export function scaleSheet(
         name: 'pairForceN',
         label: 'Both bands pull down',
         of: 'scale',
-        min: -5000,
-        max: 10_000,
-        required: true,
         hint: 'What the scale shows less the empty bar; minus where they lift.',
       },
-      { as: 'date', name: 'takenOn', label: 'Read on', required: true, today },
+      { as: 'date', name: 'takenOn', label: 'Read on' },
     ],
   };
 }

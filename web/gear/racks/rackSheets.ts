@@ -20,7 +20,7 @@ export function rackSheet({ bar, collarPair }: ClubRecords): Sheet<'rack'> {
       note: '',
     },
     fields: [
-      { as: 'text', name: 'label', label: 'Label', required: true },
+      { as: 'text', name: 'label', label: 'Label' },
       {
         as: 'choice',
         name: 'barId',
@@ -40,8 +40,6 @@ export function rackSheet({ bar, collarPair }: ClubRecords): Sheet<'rack'> {
         name: 'benchHeightM',
         label: 'Bench pad above the floor',
         of: 'length',
-        min: 0.1,
-        max: 1,
         hint: 'Empty where there is no bench.',
       },
       { as: 'lifts', name: 'lifts', label: 'Lifts done here' },
@@ -63,24 +61,18 @@ export function anchorSheet(rackId: string): Sheet<'anchor'> {
     nameOf: ({ label }) => label,
     blank: { rackId, label: '', xM: 0, yM: 0, zM: null, ratedLoadN: null },
     fields: [
-      { as: 'text', name: 'label', label: 'Label', required: true, hint: 'One name for both sides.' },
+      { as: 'text', name: 'label', label: 'Label', hint: 'One name for both sides.' },
       {
         as: 'quantity',
         name: 'zM',
         label: 'Height above the floor',
         of: 'length',
-        min: 0,
-        max: 4,
-        required: true,
       },
       {
         as: 'quantity',
         name: 'xM',
         label: "To the lifter's front",
         of: 'length',
-        min: -2,
-        max: 2,
-        required: true,
         hint: 'From straight below the bar; behind is minus.',
       },
       {
@@ -88,9 +80,6 @@ export function anchorSheet(rackId: string): Sheet<'anchor'> {
         name: 'yM',
         label: 'Sideways',
         of: 'length',
-        min: -2,
-        max: 2,
-        required: true,
         hint: "From below the band's place on the sleeve.",
       },
       {
@@ -98,8 +87,6 @@ export function anchorSheet(rackId: string): Sheet<'anchor'> {
         name: 'ratedLoadN',
         label: 'May carry, one side',
         of: 'scale',
-        min: 10,
-        max: 100_000,
         hint: "The maker's figure. Empty: unknown, and every day that uses it says so.",
       },
     ],

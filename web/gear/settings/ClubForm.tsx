@@ -11,26 +11,41 @@ import { PercentField } from '#web/parts/PercentField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { lengthWords, massWords } from '#web/parts/ViewUnits.tsx';
 import { BoundsFields } from '#web/setup/BoundsFields.tsx';
 
 const timeZones = Intl.supportedValuesOf('timeZone');
+
+const labels = {
+  name: 'Name',
+  timeZone: 'Time zone',
+  latitudeDeg: 'Latitude',
+  heightAboveSeaM: 'Above the sea',
+  bandChangeMinutes: 'To change one pair',
+  pairMismatchShare: 'Mismatch and drift allowed',
+  safeStretchRatio: 'Longest stretch',
+  remeasureAfterDays: 'Measure again after',
+  remeasureAfterCycles: 'or after',
+};
 
 /** Name, units, place on earth and the club's rules for its bands. */
 export function ClubForm({ club }: { club: Club }) {
   const clubs = useRecords('club');
   const [draft, setDraft] = useState(club);
   const put = (change: Partial<Club>) => setDraft({ ...draft, ...change });
+  const fields = useRecordFields('club', draft, club, labels);
   const placed = draft.latitudeDeg !== null;
   return (
     <RecordForm
       title="Settings"
       onSave={() => clubs.update(draft, 'the settings')}
       onLeave={() => setDraft(club)}
+      wrong={fields.wrong}
     >
-      <TextField label="Name" value={draft.name} required maxLength={80} onChange={(name) => put({ name })} />
+      <TextField {...fields.text('name')} value={draft.name} onChange={(name) => put({ name })} />
       <SelectField
-        label="Time zone"
+        {...fields.choice('timeZone')}
         value={draft.timeZone}
         options={[...new Set(['UTC', draft.timeZone, ...timeZones])].map((zone) => ({
           value: zone,
@@ -61,21 +76,17 @@ export function ClubForm({ club }: { club: Club }) {
           {placed ? (
             <>
               <FigureField
-                label="Latitude"
+                {...fields.figure('latitudeDeg')}
                 value={draft.latitudeDeg ?? 0}
                 word="°"
-                min={-90}
-                max={90}
                 hint="South is minus."
                 onChange={(latitudeDeg) => put({ latitudeDeg })}
               />
               <NumberField
-                label="Above the sea"
+                {...fields.quantity('heightAboveSeaM')}
+                required
                 valueSi={draft.heightAboveSeaM}
                 unit="m"
-                minSi={-500}
-                maxSi={6000}
-                required
                 onChange={(heightAboveSeaM) => put({ heightAboveSeaM })}
               />
             </>
@@ -105,47 +116,35 @@ export function ClubForm({ club }: { club: Club }) {
         <legend>Rules for bands</legend>
         <div className="fields">
           <FigureField
-            label="To change one pair"
+            {...fields.figure('bandChangeMinutes')}
             value={draft.bandChangeMinutes}
             word="min"
-            min={0}
-            max={10}
             hint="A day counts this for every pair taken off or put on."
             onChange={(bandChangeMinutes) => put({ bandChangeMinutes })}
           />
           <PercentField
-            label="Mismatch and drift allowed"
+            {...fields.figure('pairMismatchShare')}
             value={draft.pairMismatchShare}
-            min={0.005}
-            max={0.5}
             hint="Two bands of a pair, or one band since it was measured, may differ by this. 5 is assumed."
             onChange={(pairMismatchShare) => put({ pairMismatchShare })}
           />
           <FigureField
-            label="Longest stretch"
+            {...fields.figure('safeStretchRatio')}
             value={draft.safeStretchRatio}
             word="times"
-            min={1.2}
-            max={6}
             hint="Of the rest length. 2.5 is assumed; the maker's figure rules."
             onChange={(safeStretchRatio) => put({ safeStretchRatio })}
           />
           <FigureField
-            label="Measure again after"
+            {...fields.figure('remeasureAfterDays')}
             value={draft.remeasureAfterDays}
             word="days"
-            min={1}
-            max={3650}
-            whole
             onChange={(remeasureAfterDays) => put({ remeasureAfterDays })}
           />
           <FigureField
-            label="or after"
+            {...fields.figure('remeasureAfterCycles')}
             value={draft.remeasureAfterCycles}
             word="reps"
-            min={1}
-            max={1_000_000}
-            whole
             onChange={(remeasureAfterCycles) => put({ remeasureAfterCycles })}
           />
         </div>

@@ -1,8 +1,10 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { FormLabels } from '#contract/words/formFaults.ts';
 import { type NewRecord, useRecords } from '#web/api/useRecords.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { CsvDoor } from './CsvDoor.tsx';
 import type { Draft, SheetField } from './SheetField.ts';
 import { SheetFieldInput } from './SheetFieldInput.tsx';
@@ -19,8 +21,6 @@ export interface Sheet<K extends KindName> {
   nameOf: (record: RecordOf<K> | Draft<K>) => string;
   fields: readonly SheetField<K>[];
   blank: Draft<K>;
-  /** Null, or one sentence about fields that do not fit together. */
-  wrong?: (draft: Draft<K>) => string | null;
 }
 
 export function RecordSheet<K extends KindName>(props: {
@@ -32,7 +32,6 @@ export function RecordSheet<K extends KindName>(props: {
   heading?: 'h1' | 'h2';
 }) {
   const { sheet, rows, columns, picture } = props;
-  const records = useRecords(sheet.kind);
   const [open, setOpen] = useState<{ id: string | null; draft: Draft<K> } | null>(null);
   const Heading = props.heading ?? 'h2';
   const place = useRef<HTMLElement>(null);
@@ -51,12 +50,6 @@ export function RecordSheet<K extends KindName>(props: {
     const { id, ...draft } = record;
     setOpen({ id, draft: draft as unknown as Draft<K> });
   };
-  const save = async ({ id, draft }: { id: string | null; draft: Draft<K> }) => {
-    const called = `${sheet.one} ${sheet.nameOf(draft)}`;
-    if (id === null) await records.create(draft as unknown as NewRecord<K>, called);
-    else await records.update({ ...draft, id } as unknown as RecordOf<K>, called);
-    close();
-  };
   return (
     <section className="sheet stack" ref={place}>
       <div className="row ends base">
@@ -67,31 +60,14 @@ export function RecordSheet<K extends KindName>(props: {
       </div>
       <div className={open ? 'sheet-open' : ''}>
         {open && (
-          <RecordForm
+          <SheetForm
             key={open.id ?? 'new'}
-            title={open.id === null ? `A new ${sheet.one}` : `Change ${sheet.nameOf(open.draft)}`}
-            onSave={() => save(open)}
+            sheet={sheet}
+            draft={open.draft}
+            before={rows.find(({ id }) => id === open.id) ?? null}
+            onChange={(draft) => setOpen({ ...open, draft })}
             onLeave={close}
-            leaveWord={open.id === null ? 'Not now' : 'Leave unchanged'}
-            wrong={sheet.wrong?.(open.draft) ?? liftsMissing(open.draft)}
-            onRemove={
-              open.id === null
-                ? undefined
-                : () => {
-                    void records.remove(open.id ?? '', `${sheet.one} ${sheet.nameOf(open.draft)}`);
-                    close();
-                  }
-            }
-          >
-            {sheet.fields.map((field) => (
-              <SheetFieldInput
-                key={field.name}
-                field={field}
-                value={Reflect.get(open.draft, field.name)}
-                onChange={(value) => setOpen({ ...open, draft: { ...open.draft, [field.name]: value } })}
-              />
-            ))}
-          </RecordForm>
+          />
         )}
         <div className={picture ? 'with-picture' : ''}>
           {picture?.(open?.draft ?? null, open?.id ?? null)}
@@ -116,8 +92,46 @@ export function RecordSheet<K extends KindName>(props: {
   );
 }
 
-function liftsMissing(draft: object): string | null {
-  return 'lifts' in draft && Array.isArray(draft.lifts) && draft.lifts.length === 0
-    ? 'At least one lift is needed.'
-    : null;
+/** The form for one row, `before` null for a new one. */
+function SheetForm<K extends KindName>(props: {
+  sheet: Sheet<K>;
+  draft: Draft<K>;
+  before: RecordOf<K> | null;
+  onChange: (draft: Draft<K>) => void;
+  onLeave: () => void;
+}) {
+  const { sheet, draft, before, onChange, onLeave } = props;
+  const records = useRecords(sheet.kind);
+  const labels = Object.fromEntries(sheet.fields.map(({ name, label }) => [name, label])) as FormLabels<K>;
+  const fields = useRecordFields(sheet.kind, draft, before, labels);
+  const called = `${sheet.one} ${sheet.nameOf(draft)}`;
+  const save = async () => {
+    if (before === null) await records.create(draft as unknown as NewRecord<K>, called);
+    else await records.update({ ...draft, id: before.id } as unknown as RecordOf<K>, called);
+    onLeave();
+  };
+  const remove = (id: string) => {
+    void records.remove(id, called);
+    onLeave();
+  };
+  return (
+    <RecordForm
+      title={before === null ? `A new ${sheet.one}` : `Change ${sheet.nameOf(draft)}`}
+      onSave={save}
+      onLeave={onLeave}
+      leaveWord={before === null ? 'Not now' : 'Leave unchanged'}
+      wrong={fields.wrong}
+      onRemove={before === null ? undefined : () => remove(before.id)}
+    >
+      {sheet.fields.map((field) => (
+        <SheetFieldInput
+          key={field.name}
+          field={field}
+          fields={fields}
+          value={Reflect.get(draft, field.name)}
+          onChange={(value) => onChange({ ...draft, [field.name]: value })}
+        />
+      ))}
+    </RecordForm>
+  );
 }

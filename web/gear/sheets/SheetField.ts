@@ -16,35 +16,17 @@ interface Said {
   hint?: string;
 }
 
-/** What one field of a form is: which value of the record it holds, how it is typed, what is allowed. */
+/** What one field of a form is: which value of the record it holds and how it is typed; what is allowed, the kind's shape says. */
 export type SheetField<K extends KindName> = Said &
   (
-    | { as: 'text'; name: Holding<K, string | null>; required?: boolean }
-    | {
-        as: 'date';
-        name: Holding<K, string | null>;
-        required?: boolean;
-        /** Of what was done or measured: no later than this. */
-        today?: string;
-      }
+    | { as: 'text' | 'date'; name: Holding<K, string | null> }
     | {
         as: 'quantity';
         name: Holding<K, number | null>;
         /** Which of the view's units; `scale` is a force that a scale shows as mass. */
         of: 'mass' | 'length' | 'scale';
-        min?: number;
-        max?: number;
-        required?: boolean;
       }
-    | {
-        as: 'figure';
-        name: Holding<K, number | null>;
-        word?: string;
-        per?: number;
-        min: number;
-        max: number;
-        whole?: boolean;
-      }
+    | { as: 'figure'; name: Holding<K, number | null> }
     | { as: 'check'; name: Holding<K, boolean> }
     | {
         as: 'choice';

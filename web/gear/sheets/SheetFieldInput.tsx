@@ -7,74 +7,65 @@ import { FigureField } from '#web/parts/FigureField.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import type { RecordFields } from '#web/parts/useRecordFields.ts';
 import { type Units, useUnits } from '#web/parts/ViewUnits.tsx';
 import type { SheetField } from './SheetField.ts';
 
 /** One field of a sheet's form, by what it holds. */
 export function SheetFieldInput<K extends KindName>(props: {
   field: SheetField<K>;
+  fields: RecordFields<K>;
   value: unknown;
   onChange: (value: unknown) => void;
 }) {
-  const { field, value, onChange } = props;
+  const { field, fields, value, onChange } = props;
+  const { hint } = field;
   const units = useUnits();
-  const shared = { label: field.label, ...(field.hint === undefined ? {} : { hint: field.hint }) };
   switch (field.as) {
     case 'text':
     case 'date':
       return (
         <TextField
-          {...shared}
+          {...fields.text(field.name)}
+          hint={hint}
           type={field.as}
           value={typeof value === 'string' ? value : ''}
-          required={field.required ?? false}
-          maxLength={field.name === 'note' ? 2000 : 80}
-          today={field.as === 'date' ? field.today : undefined}
           onChange={(text) => onChange(field.as === 'date' && text === '' ? null : text)}
         />
       );
     case 'quantity':
       return (
         <NumberField
-          {...shared}
+          {...fields.quantity(field.name)}
+          hint={hint}
           valueSi={typeof value === 'number' ? value : null}
           unit={unitOf(field.of, units)}
-          minSi={field.min}
-          maxSi={field.max}
-          required={field.required ?? false}
           onChange={onChange}
         />
       );
-    case 'figure':
-      return (
-        <FigureField
-          {...shared}
-          value={typeof value === 'number' ? value : field.min}
-          word={field.word}
-          per={field.per}
-          min={field.min}
-          max={field.max}
-          whole={field.whole}
-          onChange={onChange}
-        />
-      );
+    case 'figure': {
+      const figure = fields.figure(field.name);
+      const shown = typeof value === 'number' ? value : figure.min;
+      return <FigureField {...figure} hint={hint} value={shown} onChange={onChange} />;
+    }
     case 'check':
       return <CheckField label={field.label} checked={value === true} onChange={onChange} />;
-    case 'choice':
+    case 'choice': {
+      const { none, options } = field;
       return (
         <SelectField
-          {...shared}
-          value={typeof value === 'string' ? value : ''}
-          options={
-            field.none === undefined ? field.options : [{ value: '', word: field.none }, ...field.options]
-          }
+          {...fields.choice(field.name)}
+          hint={hint}
+          value={typeof value === 'string' && value !== '' ? value : none === undefined ? null : ''}
+          options={none === undefined ? options : [{ value: '', word: none }, ...options]}
           onChange={(chosen) => onChange(chosen === '' ? null : chosen)}
         />
       );
+    }
     case 'lifts':
       return (
         <LiftsField
-          label={field.label}
+          {...fields.choice(field.name)}
           lifts={Array.isArray(value) ? (value as Lift[]) : []}
           onChange={onChange}
         />
@@ -88,8 +79,13 @@ function unitOf(of: 'mass' | 'length' | 'scale', units: Units): Unit {
   return units.mass === 'kg' ? 'kgf' : 'lbf';
 }
 
-function LiftsField(props: { label: string; lifts: readonly Lift[]; onChange: (lifts: Lift[]) => void }) {
-  const { label, lifts, onChange } = props;
+function LiftsField(props: {
+  label: string;
+  error: string | null;
+  lifts: readonly Lift[];
+  onChange: (lifts: Lift[]) => void;
+}) {
+  const { label, error, lifts, onChange } = props;
   const turn = (lift: Lift, on: boolean) =>
     onChange(
       liftWords.map(({ value }) => value).filter((value) => (value === lift ? on : lifts.includes(value))),
@@ -105,7 +101,7 @@ function LiftsField(props: { label: string; lifts: readonly Lift[]; onChange: (l
           onChange={(on) => turn(value, on)}
         />
       ))}
-      {lifts.length === 0 && <p className="field-error">At least one lift is needed.</p>}
+      {error && <p className="field-error">{error}</p>}
     </fieldset>
   );
 }

@@ -9,15 +9,12 @@ export const chainSheet: Sheet<'chainPair'> = {
   nameOf: ({ label }) => label,
   blank: { label: '', massPerMetreKg: null, lengthM: null, attachBelowBarM: 0, pairs: 1, note: '' },
   fields: [
-    { as: 'text', name: 'label', label: 'Label', required: true },
+    { as: 'text', name: 'label', label: 'Label' },
     {
       as: 'quantity',
       name: 'massPerMetreKg',
       label: 'Mass of one metre',
       of: 'mass',
-      min: 0.1,
-      max: 60,
-      required: true,
       hint: 'Of one chain as it hangs.',
     },
     {
@@ -25,9 +22,6 @@ export const chainSheet: Sheet<'chainPair'> = {
       name: 'lengthM',
       label: 'Length of one chain',
       of: 'length',
-      min: 0.1,
-      max: 6,
-      required: true,
       hint: 'Any unit: 1.8 m.',
     },
     {
@@ -35,12 +29,9 @@ export const chainSheet: Sheet<'chainPair'> = {
       name: 'attachBelowBarM',
       label: 'First link below the bar',
       of: 'length',
-      min: 0,
-      max: 2,
-      required: true,
       hint: '0 where it hangs on the sleeve itself.',
     },
-    { as: 'figure', name: 'pairs', label: 'Pairs', min: 0, max: 20, whole: true },
+    { as: 'figure', name: 'pairs', label: 'Pairs' },
     { as: 'text', name: 'note', label: 'Note' },
   ],
 };
@@ -54,7 +45,7 @@ export const boxSheet: Sheet<'box'> = {
   nameOf: ({ label }) => label,
   blank: { label: '', sort: 'box', heightM: null, pieces: 1, note: '' },
   fields: [
-    { as: 'text', name: 'label', label: 'Label', required: true },
+    { as: 'text', name: 'label', label: 'Label' },
     {
       as: 'choice',
       name: 'sort',
@@ -69,12 +60,9 @@ export const boxSheet: Sheet<'box'> = {
       name: 'heightM',
       label: 'Height',
       of: 'length',
-      min: 0.001,
-      max: 1.5,
-      required: true,
       hint: 'Of a mat: its thickness.',
     },
-    { as: 'figure', name: 'pieces', label: 'Pieces', min: 0, max: 20, whole: true },
+    { as: 'figure', name: 'pieces', label: 'Pieces' },
     { as: 'text', name: 'note', label: 'Note' },
   ],
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { allKinds, type ClubRecords, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
+import { emptyClub } from '#contract/tests/emptyClub.ts';
 import { hookupPlaces, pairPull } from './pairPull.ts';
 import { pairState } from './pairState.ts';
 
@@ -34,9 +35,8 @@ function readings(side: 'a' | 'b', lengthsM: readonly number[]): ClubRecords['ba
 const lengthsM = [1.2, 1.5, 1.8, 2.1, 2.4];
 
 function club(change: Partial<ClubRecords>): ClubRecords {
-  const none = Object.fromEntries(Object.keys(allKinds).map((kind) => [kind, []])) as unknown as ClubRecords;
   return {
-    ...none,
+    ...emptyClub(),
     club: [record('club', { id: 'club', name: 'Test' })],
     bandPair: [record('bandPair', { id: 'pair', label: 'P', widthMm: 29, restLengthAM: REST_M })],
     bandReading: [...readings('a', lengthsM), ...readings('b', lengthsM)],

@@ -24,6 +24,7 @@ export function SetupForm(props: { lift: Lift; onSave: (draft: Draft) => void; o
     setDraft({ ...draft, setup: { ...draft.setup, ...change } });
   return (
     <RecordForm
+      wrong={null}
       title="Another setup"
       onSave={() => {
         props.onSave(draft);
