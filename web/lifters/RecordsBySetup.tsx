@@ -95,7 +95,12 @@ function Nearest({ opened, rows }: { opened: Row; rows: readonly Row[] }) {
   const name = `${liftWord(opened.newest.lift)}, ${opened.name}`;
   const columns: Column<Row>[] = [
     { key: 'setup', head: 'Setup', cell: ({ name }) => name },
-    { key: 'record', head: 'Record', numeric: true, cell: (row) => <RecordBar {...row} /> },
+    {
+      key: 'record',
+      head: 'Record',
+      numeric: true,
+      cell: ({ newest, observation }) => <RecordBar newest={newest} observation={observation} />,
+    },
     { key: 'on', head: 'Date', wideOnly: true, cell: ({ newest }) => dateText(newest.doneOn) },
     {
       key: 'straight',
@@ -130,7 +135,12 @@ function columnsIn(units: Pick<Units, 'mass' | 'length'>): Column<Row>[] {
       head: 'Lift and setup',
       cell: ({ newest, name }) => `${liftWord(newest.lift)}, ${name}`,
     },
-    { key: 'record', head: 'Record', numeric: true, cell: (row) => <RecordBar {...row} /> },
+    {
+      key: 'record',
+      head: 'Record',
+      numeric: true,
+      cell: ({ newest, observation }) => <RecordBar newest={newest} observation={observation} />,
+    },
     {
       key: 'on',
       head: 'Date',
@@ -159,7 +169,7 @@ function columnsIn(units: Pick<Units, 'mass' | 'length'>): Column<Row>[] {
 }
 
 /** A record that is hardly believed is most often a slip of the pen; it stays in sight until it is struck. */
-function RecordBar({ newest, observation }: Row) {
+function RecordBar({ newest, observation }: Pick<Row, 'newest' | 'observation'>) {
   const units = useUnits();
   return (
     <>

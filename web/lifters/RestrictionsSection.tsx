@@ -51,7 +51,7 @@ export function RestrictionsSection({ id, own, today }: { id: string; own: Lifte
           asks for more.
         </p>
       ) : (
-        <ul className="lifters-restrictions">
+        <ul className="stack loose">
           {restrictions.map((one) => (
             <RestrictionLine key={one.id} restriction={one} today={today} onOpen={() => setEditing(one)} />
           ))}
