@@ -4,9 +4,15 @@ import { loggedSet } from '#contract/records/loggedSet.ts';
 import { prescription } from '#contract/records/prescription.ts';
 import { formerRecord } from './formerRecord.ts';
 
-/** The name by which an archive is known, and the version of its form that this program writes. It reads all up to that. */
+/** The name by which an archive is known. */
 export const archiveFormat = 'rackwright club archive';
-export const archiveVersion = 3;
+/** The version in which it got the log, the last change of its form beside new kinds. */
+export const withLog = 2;
+/** The version that this program writes: that of the newest kind, as it says itself. It reads all up to that. */
+export const archiveVersion = Math.max(
+  withLog,
+  ...Object.values(allKinds).map(({ facts }) => facts.sinceArchive),
+);
 
 const lists = Object.fromEntries(Object.values(allKinds).map(({ name, shape }) => [name, z.array(shape)]));
 

@@ -1,6 +1,6 @@
 import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import { issueProblem, type Problem } from '#contract/words/shapeProblem.ts';
-import { archiveFormat, archiveShape, archiveVersion } from './archiveShape.ts';
+import { archiveFormat, archiveShape, archiveVersion, withLog } from './archiveShape.ts';
 import type { FormerRecord } from './formerRecord.ts';
 import { jsonLine, lineAt } from './jsonLine.ts';
 import type { ArchiveContent } from './writeArchive.ts';
@@ -69,6 +69,6 @@ function asWrittenToday(document: { records?: unknown }, version: number): objec
     ...document,
     version: archiveVersion,
     records: typeof records === 'object' ? { ...none, ...records } : records,
-    ...(version < 2 ? { sets: [], former: [] } : {}),
+    ...(version < withLog ? { sets: [], former: [] } : {}),
   };
 }

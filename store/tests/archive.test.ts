@@ -1,6 +1,8 @@
+import { readdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import * as fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { archiveVersion } from '#contract/archive/archiveShape.ts';
 import { writeArchive } from '#contract/archive/writeArchive.ts';
 import { kindNames } from '#contract/records/allKinds.ts';
 import { kindsOwnedBy } from '#contract/records/ownRecords.ts';
@@ -11,6 +13,9 @@ import { databases } from './databases.ts';
 import { smallClub } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
 
+const kept = readdirSync(new URL('archives/', import.meta.url))
+  .map((file) => Number.parseInt(file, 10))
+  .toSorted((a, b) => a - b);
 const nothingElse = { prescriptions: [], sets: [], former: [] };
 
 describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
@@ -30,7 +35,12 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
   }
 
   // Each file was written by the program as it was with that version; it stays as it is.
-  test.each([1, 2])('of version %i brings what it held, and nothing of what came later', async (version) => {
+  test('is kept here of every version before the last', () => {
+    const earlier = Array.from({ length: archiveVersion - 1 }, (_, i) => `${i + 1}.json`);
+    expect(kept.map((version) => `${version}.json`)).toEqual(earlier);
+  });
+
+  test.each(kept)('of version %i brings what it held, and nothing of what came later', async (version) => {
     const text = await readFile(new URL(`archives/${version}.json`, import.meta.url), 'utf8');
     expect(JSON.parse(text).version).toBe(version);
     await restoreArchive(store, text);

@@ -1,8 +1,10 @@
-import type { Block } from '#contract/records/day.ts';
+import { type Block, block as blockShape } from '#contract/records/day.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
+import { figuresIn } from '#web/parts/limits.ts';
 import { PercentField } from '#web/parts/PercentField.tsx';
 
 const mostBlocks = 12;
+const limits = figuresIn(blockShape.shape);
 
 /** The steps of a group's work: sets, reps, rest, and how much of the aim is on the bar. */
 export function BlockFields(props: { blocks: readonly Block[]; onChange: (blocks: Block[]) => void }) {
@@ -17,34 +19,27 @@ export function BlockFields(props: { blocks: readonly Block[]; onChange: (blocks
           <li key={index} className="block-fields" aria-label={`Step ${index + 1}`}>
             <FigureField
               label="Sets"
-              whole
+              {...limits.sets}
               value={block.sets}
-              min={1}
-              max={30}
               onChange={(sets) => put(index, { sets })}
             />
             <FigureField
               label="Reps"
-              whole
+              {...limits.reps}
               value={block.reps}
-              min={1}
-              max={30}
               onChange={(reps) => put(index, { reps })}
             />
             <FigureField
               label="Rest"
               word="s"
-              whole
+              {...limits.restSeconds}
               value={block.restSeconds}
-              min={0}
-              max={1200}
               onChange={(restSeconds) => put(index, { restSeconds })}
             />
             <PercentField
               label="Of the aim"
+              {...limits.shareOfAim}
               value={block.shareOfAim}
-              min={0.1}
-              max={1.1}
               onChange={(shareOfAim) => put(index, { shareOfAim })}
             />
             {blocks.length > 1 && (

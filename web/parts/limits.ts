@@ -1,7 +1,8 @@
+import type { z } from 'zod';
 import { type Field, shapeFields } from '#contract/records/fields.ts';
 
 /** One field of a shape. */
-export function fieldIn(shape: Parameters<typeof shapeFields>[0], name: string): Field {
+export function fieldIn(shape: Record<string, z.ZodType>, name: string): Field {
   const field = shapeFields(shape).find((one) => one.name === name);
   if (field === undefined) throw new Error(`The shape has no field ${name}.`);
   return field;
@@ -16,6 +17,14 @@ export function quantityLimits({ nullable, least, most }: Field) {
 export function figureLimits({ name, least, most, isWhole }: Field) {
   if (least === null || most === null) throw new Error(`The shape must limit ${name} at both ends.`);
   return { min: least, max: most, whole: isWhole };
+}
+
+/** The same of every field of a shape of plain figures. */
+export function figuresIn<Name extends string>(
+  shape: Record<Name, z.ZodType>,
+): Record<Name, ReturnType<typeof figureLimits>> {
+  const limits = shapeFields(shape).map((field) => [field.name, figureLimits(field)]);
+  return Object.fromEntries(limits) as Record<Name, ReturnType<typeof figureLimits>>;
 }
 
 /** What a field for a text or a date takes, likewise. */

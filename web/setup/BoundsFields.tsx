@@ -1,12 +1,9 @@
 import { type Bounds, bounds as boundsShape } from '#contract/records/bounds.ts';
-import { shapeFields } from '#contract/records/fields.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
-import { figureLimits } from '#web/parts/limits.ts';
+import { figuresIn } from '#web/parts/limits.ts';
 import { PercentField } from '#web/parts/PercentField.tsx';
 
-const limits = Object.fromEntries(
-  shapeFields(boundsShape.shape).map((field) => [field.name, figureLimits(field)]),
-) as Record<keyof Bounds, ReturnType<typeof figureLimits>>;
+const limits = figuresIn(boundsShape.shape);
 
 /** What proposals keep to, of each lifter's reference maximum. */
 export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial<Bounds>) => void }) {
