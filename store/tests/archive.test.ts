@@ -156,7 +156,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
     ['no JSON', () => '{', ''],
     ['another document', () => JSON.stringify({ records: {} }), 'format'],
     ['nothing but null', () => 'null', 'format'],
-    ['a later version', () => JSON.stringify({ ...good, version: 4 }), 'version'],
+    ['a later version', () => JSON.stringify({ ...good, version: archiveVersion + 1 }), 'version'],
     ['an unknown field', () => JSON.stringify({ ...good, extra: 1 }), 'extra'],
     [
       'a wrong value',

@@ -2,7 +2,7 @@ import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
 import { Router } from 'wouter';
-import { allKinds, kindNames } from '#contract/records/allKinds.ts';
+import { kindNames } from '#contract/records/allKinds.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { clubKey } from '#web/api/useClub.ts';
 import { ViewUnits } from '#web/parts/ViewUnits.tsx';
