@@ -63,6 +63,7 @@ export function RecordSheet<K extends KindName>(props: {
           <SheetForm
             key={open.id ?? 'new'}
             sheet={sheet}
+            id={open.id}
             draft={open.draft}
             before={rows.find(({ id }) => id === open.id) ?? null}
             onChange={(draft) => setOpen({ ...open, draft })}
@@ -92,36 +93,39 @@ export function RecordSheet<K extends KindName>(props: {
   );
 }
 
-/** The form for one row, `before` null for a new one. */
+/** The form for one row. */
 function SheetForm<K extends KindName>(props: {
   sheet: Sheet<K>;
+  /** Null: a new one. */
+  id: string | null;
   draft: Draft<K>;
+  /** As the club has it. */
   before: RecordOf<K> | null;
   onChange: (draft: Draft<K>) => void;
   onLeave: () => void;
 }) {
-  const { sheet, draft, before, onChange, onLeave } = props;
+  const { sheet, id, draft, before, onChange, onLeave } = props;
   const records = useRecords(sheet.kind);
   const labels = Object.fromEntries(sheet.fields.map(({ name, label }) => [name, label])) as FormLabels<K>;
   const fields = useRecordFields(sheet.kind, draft, before, labels);
   const called = `${sheet.one} ${sheet.nameOf(draft)}`;
   const save = async () => {
-    if (before === null) await records.create(draft as unknown as NewRecord<K>, called);
-    else await records.update({ ...draft, id: before.id } as unknown as RecordOf<K>, called);
+    if (id === null) await records.create(draft as unknown as NewRecord<K>, called);
+    else await records.update({ ...draft, id } as unknown as RecordOf<K>, called);
     onLeave();
   };
-  const remove = (id: string) => {
-    void records.remove(id, called);
+  const remove = () => {
+    void records.remove(id ?? '', called);
     onLeave();
   };
   return (
     <RecordForm
-      title={before === null ? `A new ${sheet.one}` : `Change ${sheet.nameOf(draft)}`}
+      title={id === null ? `A new ${sheet.one}` : `Change ${sheet.nameOf(draft)}`}
       onSave={save}
       onLeave={onLeave}
-      leaveWord={before === null ? 'Not now' : 'Leave unchanged'}
+      leaveWord={id === null ? 'Not now' : 'Leave unchanged'}
       wrong={fields.wrong}
-      onRemove={before === null ? undefined : () => remove(before.id)}
+      onRemove={id === null ? undefined : remove}
     >
       {sheet.fields.map((field) => (
         <SheetFieldInput
