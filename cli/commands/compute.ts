@@ -55,7 +55,7 @@ async function compute(name: string | undefined, options: ComputeOptions): Promi
     }
     const { parseJson } = await import('#contract/compute/readInput.ts');
     const { runOperation } = await import('#contract/compute/runOperation.ts');
-    const answer = await runOperation(operation, parseJson(await readDocument(options.input)));
+    const answer = await runOperation(operation, parseJson(await readDocument(options.input)), Date.now);
     print(JSON.stringify(answer, null, process.stdout.isTTY ? 2 : undefined));
   } catch (error) {
     if (error instanceof InputError) throw new CliError(JSON.stringify(error.body), 2);

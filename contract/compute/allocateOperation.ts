@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { allocate } from '#core/day/allocate.ts';
 import { rankLifters } from '#core/day/rankLifters.ts';
+import { timeSpent } from '#core/day/timeSpent.ts';
 import { fittedOnce } from './bandShape.ts';
 import { fields, notNegative, positive } from './fields.ts';
 import { fixed, gear, refuseTwice, toFixed, toRackGear } from './gearShape.ts';
@@ -64,13 +65,12 @@ export const allocateOperation = operation({
       .describe('What fixed choices hang at more racks at once than there is of it'),
     warnings: readingWarnings,
   }),
-  run(input) {
+  run(input, clock) {
     refuseTwice(
       input.racks.map(({ rackId }) => rackId),
       (index) => `racks[${index}].rackId`,
     );
-    const startedMs = Date.now();
-    const spent = () => (Date.now() - startedMs) / (input.timeLimit_s * 1000);
+    const spent = timeSpent(clock, 1000 * input.timeLimit_s);
     const toCurves = fittedOnce();
     const racks = input.racks.map((rack, index) => toRackGear(rack.gear, `racks[${index}].gear`, toCurves));
     const given = input.lifters.map((lifter, index) => {

@@ -169,6 +169,28 @@ describe('allocate', () => {
     expect(answer.misfit).toBeCloseTo(withPair(0) + 0.1, 9);
   });
 
+  it('gives the best so far once its time is up, with a bound below what patience finds', async () => {
+    const racks = ['north', 'south'].map((rackId) => ({ rackId, gear }));
+    const lifters = racks.map(({ rackId }) => ({ ...task, lifterId: `at ${rackId}`, rackId }));
+    let nowMs = 0;
+    const aDayALook = () => {
+      nowMs += 86_400_000;
+      return nowMs;
+    };
+    const [patient, hurried] = await Promise.all(
+      [() => 0, aDayALook].map(async (clock) =>
+        allocateOperation.outputSchema.parse(
+          await runOperation(allocateOperation, { racks, lifters }, clock),
+        ),
+      ),
+    );
+    expect(patient!.proof.status).toBe('optimal');
+    expect(hurried!.proof.status).toBe('timeLimit');
+    expect(hurried!.proof.bound).toBeLessThan(patient!.total);
+    expect(hurried!.total).toBeGreaterThanOrEqual(patient!.total);
+    expect(hurried!.proof.gap).toBeCloseTo(hurried!.total - hurried!.proof.bound, 9);
+  });
+
   it('names a rack that is not there', async () => {
     const lifters = [{ ...task, lifterId: 'one', rackId: 'west' }];
     const answer = runOperation(allocateOperation, { racks: [{ rackId: 'north', gear }], lifters });

@@ -5,6 +5,7 @@ import type { RackGear } from '#core/day/Gear.ts';
 import type { PrescribedSetup } from '#core/day/PrescribedSetup.ts';
 import { prescribe } from '#core/day/prescribe.ts';
 import { freeSearch, noBounds, type SearchRules } from '#core/day/SearchRules.ts';
+import { timeSpent } from '#core/day/timeSpent.ts';
 import { explanation, fromExplanation } from './explanationShape.ts';
 import { fields } from './fields.ts';
 import { fixed, fromGearSet, gear, setFields, toFixed, toRackGear } from './gearShape.ts';
@@ -78,16 +79,16 @@ export const prescribeOperation = operation({
       .object({ bound: z.number(), gap: z.number(), setsLeftOut: z.number() })
       .describe('No set has a misfit below bound, nor has one of those left out of a very large stock'),
   }),
-  run(input) {
+  run(input, clock) {
     const task = toTask(input);
     const rack = toRackGear(input.gear, 'gear');
     const limits = {
       safeStretch: input.safeStretchRatio ?? FLAGGED_STRETCH,
       mismatchShare: input.pairMismatchShare,
     };
-    const endMs = Date.now() + TIME_LIMIT_MS;
+    const spent = timeSpent(clock, TIME_LIMIT_MS);
     const { best, runnersUp, setsCompared, proof } = prescribe(task, rack, {
-      outOfTime: () => Date.now() > endMs,
+      outOfTime: () => spent() > 1,
       fixed: toFixed(input.fixed, rack, 'fixed'),
       rules: toRules(input),
     });

@@ -3,6 +3,7 @@ import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKind
 import type { Answer } from '#contract/records/kind.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { watchedClub } from '#contract/tests/watchedClub.ts';
+import { noClock } from '#core/day/timeSpent.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { solveGroup } from '#reckon/day/solveGroup.ts';
@@ -29,7 +30,7 @@ function unsaid(read: ReadonlySet<string>, answer: Answer): string[] {
 
 test('a plan reads no field that is not said to feed it', () => {
   const { records, read } = watchedClub(club);
-  for (const group of speed.groups) solveGroup(records, speed, group, []);
+  for (const group of speed.groups) solveGroup(records, speed, group, [], noClock);
   expect(read).toContain('bandPair.restLengthAM');
   expect(read).toContain('restriction.mostShare');
   expect(unsaid(read, 'plan')).toEqual([]);

@@ -1,6 +1,7 @@
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { type Clock, noClock } from '#core/day/timeSpent.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { planBasis } from './planBasis.ts';
 import { solveGroup } from './solveGroup.ts';
@@ -8,15 +9,16 @@ import { solveGroup } from './solveGroup.ts';
 /**
  * Works a training day out: groups run one after another, each with the whole stock of the club. Lifters with an estimate
  * of the lift are prescribed by it, the others by their best; `awaited` are those
- * whose estimate was not there yet.
+ * whose estimate was not there yet. Each group gets its time by the `clock`; without one it takes what it needs.
  */
 export function solveDay(
   records: ClubRecords,
   day: RecordOf<'day'>,
   estimates: readonly StrengthEstimate[] = [],
   awaited: string[] = [],
+  clock: Clock = noClock,
 ): DayPlan {
-  const groups = day.groups.map((group) => solveGroup(records, day, group, estimates));
+  const groups = day.groups.map((group) => solveGroup(records, day, group, estimates, clock));
   return {
     dayId: day.id,
     date: day.date,

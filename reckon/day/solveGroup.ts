@@ -5,6 +5,7 @@ import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { Group } from '#contract/records/day.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { allocate } from '#core/day/allocate.ts';
+import { type Clock, timeSpent } from '#core/day/timeSpent.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
 import { assembleGroup } from './assembleGroup.ts';
 import { type AssembledRack, searchRulesOf } from './assembleRackGear.ts';
@@ -22,10 +23,10 @@ export function solveGroup(
   day: Day,
   group: Group,
   estimates: readonly StrengthEstimate[],
+  clock: Clock,
 ): PlanGroup {
   const { found, racks } = assembleGroup(records, day.date, group, estimates);
-  const startedMs = Date.now();
-  const spent = () => (Date.now() - startedMs) / TIME_LIMIT_MS;
+  const spent = timeSpent(clock, TIME_LIMIT_MS);
   const ranked = rankGroup(found, racks, searchRulesOf(records, group), spent);
   const lifters = ranked.flatMap((one) => ('lifter' in one ? [one.lifter] : []));
   const allocation =

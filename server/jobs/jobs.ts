@@ -48,7 +48,7 @@ export const work = jobTable({
         awaited: string[];
       }) => {
         const { solveDay } = await import('#reckon/day/solveDay.ts');
-        return solveDay(asked.records, asked.day, asked.estimates, asked.awaited);
+        return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now);
       },
     },
     /** A plan of before the log was worked out, told anew by it; null where there is nothing to add. */

@@ -18,7 +18,7 @@ export const computeRoutes = new Hono()
       return context.json({ error: { field: 'operation', message } }, 404);
     }
     try {
-      const output = await runOperation(operation, parseJson(await context.req.text()));
+      const output = await runOperation(operation, parseJson(await context.req.text()), Date.now);
       return context.body(JSON.stringify(output), 200, { 'content-type': 'application/json' });
     } catch (error) {
       if (error instanceof InputError) return context.json(error.body, 400);
