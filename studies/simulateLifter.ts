@@ -23,19 +23,17 @@ import {
 } from '#core/strength/change.ts';
 import { reboundOf } from '#core/strength/nodeWeights.ts';
 import {
-  BAD_DAY_BELOW,
-  BAD_DAY_FACTOR,
-  BAD_DAY_SHARE,
-  RESERVE_SD_PER_REP,
-  RESERVE_SD_REPS,
+  BAD_DAY,
   RESERVE_UNSAID_REPS,
   SET_SD_LN,
   SLIP_SD_LN,
   SLIP_SHARE,
   STOP_SD_S,
   speedSdMps,
+  USUAL_DAY,
   WILD_SHARE,
 } from '#core/strength/noise.ts';
+import { answerSd, saidLeft } from '#core/strength/observation.ts';
 import {
   DAY_SD,
   type Parameters,
@@ -74,7 +72,8 @@ const LIGHTER_AFTER_MISS = 0.96;
 /**
  * Draws a lifter and their true parameters from the prior and lets them train for `weeks` weeks, two to three days a
  * week: a test in the first session, heavy singles, speed sets off a box with bands, sets of five. The coach chooses
- * weights from what was logged alone. Reps are simulated by the model's own equation of motion, not by its tables.
+ * weights from what was logged alone. Reps are simulated by the model's own equation of motion, not by its tables, and what is
+ * written down of them is drawn with the errors that the estimate reads (core/strength/observation.ts).
  */
 export function simulateLifter(seed: number, lift: Lift, weeks: number): SimulatedLifter {
   const random = chance(seed);
@@ -181,11 +180,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     wearing.fast += tiring.fastShare * lost;
     wearing.slow += (1 - tiring.fastShare) * lost;
     const ok = made === reps;
-    const reserve =
-      possible -
-      made +
-      t4() * (RESERVE_SD_REPS + RESERVE_SD_PER_REP * Math.max(0, possible - made)) -
-      RESERVE_UNSAID_REPS;
+    const reserve = possible - made + t4() * answerSd(saidLeft, possible - made) - RESERVE_UNSAID_REPS;
     sets.push({
       day,
       rigging,
@@ -239,8 +234,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     const passed = (day - before) / 7;
     before = day;
     change(passed, day > 0);
-    const bad = random.uniform() < BAD_DAY_SHARE;
-    dayLn = lnTotal + daySd * (bad ? -BAD_DAY_BELOW + BAD_DAY_FACTOR * random.normal() : random.normal());
+    const form = random.uniform() < BAD_DAY.share ? BAD_DAY : USUAL_DAY;
+    dayLn = lnTotal + daySd * (form.mean + form.sd * random.normal());
     wearing.fast = 0;
     wearing.slow = 0;
     const firstOfDay = sets.length;

@@ -1,6 +1,6 @@
 import type { Moments } from '../numeric/mixedNormal.ts';
 import { normalCdf, normalDensity } from '../numeric/normal.ts';
-import { SET_SD_LN, SLIP_SD_LN, SLIP_SHARE, TAIL, WILD_SHARE } from './noise.ts';
+import { ENTRIES, SET_SD_LN, TAIL, WILD_SHARE } from './noise.ts';
 
 /** What is believed of several quantities as a normal distribution, and the evidence that led there. */
 export interface StateThen extends Moments {
@@ -45,14 +45,17 @@ export class NormalState {
   /** A set's surplus, `surplus` in the mean, is known to be above (side 1) or below (side -1) nought: its first two moments. Returns how likely that was. */
   takeSide(side: 1 | -1, surplus: number): number {
     const variance = this.#project();
+    let above = 0;
+    let density = 0;
+    for (const { share, sdLn } of ENTRIES) {
+      const sd = Math.sqrt(variance + sdLn ** 2);
+      const z = (side * surplus) / sd;
+      above += share * normalCdf(z);
+      density += (share * normalDensity(z)) / sd;
+    }
+    const likelihood = above + WILD_SHARE / 2;
+    const alpha = (side * density) / likelihood;
     const sd = Math.sqrt(variance + SET_SD_LN ** 2);
-    const z = (side * surplus) / sd;
-    const slipSd = Math.sqrt(variance + SLIP_SD_LN ** 2);
-    const slipZ = (side * surplus) / slipSd;
-    const right = 1 - SLIP_SHARE - WILD_SHARE;
-    const likelihood = right * normalCdf(z) + SLIP_SHARE * normalCdf(slipZ) + WILD_SHARE / 2;
-    const alpha =
-      (side * ((right * normalDensity(z)) / sd + (SLIP_SHARE * normalDensity(slipZ)) / slipSd)) / likelihood;
     const beta = Math.max(0, alpha * alpha + (alpha * surplus) / (sd * sd));
     this.#move(alpha, beta);
     this.lnEvidence += Math.log(likelihood);

@@ -1,7 +1,7 @@
 import { normalCdf } from '../numeric/normal.ts';
 import { type Belief, beliefOf } from './belief.ts';
 import type { Draw } from './Draw.ts';
-import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE, SET_SD_LN } from './noise.ts';
+import { DAY_FORMS, SET_SD_LN } from './noise.ts';
 import { DAY_SD, type EquipmentName, equipmentParameter, WEEK_SD } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { type LiftModel, readerOf, straightLnOf } from './readGroup.ts';
@@ -98,10 +98,10 @@ export function setExpected(
 /** Chance that what is spare on an average day is not lost to the day's form, the set's luck and what else is not known. */
 export function chanceToSpare(spareLn: number, { lnDaySd }: Draw, otherSdLn = 0): number {
   const daySd = DAY_SD * Math.exp(lnDaySd);
-  const good = normalCdf(spareLn / Math.hypot(daySd, SET_SD_LN, otherSdLn));
-  const badSd = Math.hypot(BAD_DAY_FACTOR * daySd, SET_SD_LN, otherSdLn);
-  const bad = normalCdf((spareLn - BAD_DAY_BELOW * daySd) / badSd);
-  return (1 - BAD_DAY_SHARE) * good + BAD_DAY_SHARE * bad;
+  let chance = 0;
+  for (const { share, mean, sd } of DAY_FORMS)
+    chance += share * normalCdf((spareLn + mean * daySd) / Math.hypot(sd * daySd, SET_SD_LN, otherSdLn));
+  return chance;
 }
 
 /** What each draw makes of the straight competition lift in an equipment; `value` turns ln total mass into what is wanted. */

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { chanceToSpare, driftOver, strengthIn } from './askDraws.ts';
 import type { Draw } from './Draw.ts';
-import { reserveSd, speedSdMps } from './noise.ts';
+import { speedSdMps } from './noise.ts';
+import { answerSd, saidLeft } from './observation.ts';
 import { type EquipmentName, populationPrior } from './parameters.ts';
 
 const draw = (changed: Partial<Draw>): Draw => ({
@@ -84,10 +85,9 @@ describe('how surely a set is read', () => {
   });
 
   it('a lifter near failure knows to 0.7 of a rep what is left, and one with five left to 1.7', () => {
-    // Halperin et al. 2022, Sports Med 52:377: less exact the farther from failure. 0.7 + 5 x 0.2; four answers halve it.
-    expect(reserveSd(0, 1)).toBeCloseTo(0.7, 9);
-    expect(reserveSd(5, 1)).toBeCloseTo(1.7, 9);
-    expect(reserveSd(5, 4)).toBeCloseTo(0.85, 9);
-    expect(reserveSd(-1, 1)).toBe(reserveSd(0, 1));
+    // Halperin et al. 2022, Sports Med 52:377: less exact the farther from failure. 0.7 + 5 x 0.2.
+    expect(answerSd(saidLeft, 0)).toBeCloseTo(0.7, 9);
+    expect(answerSd(saidLeft, 5)).toBeCloseTo(1.7, 9);
+    expect(answerSd(saidLeft, -1)).toBe(answerSd(saidLeft, 0));
   });
 });

@@ -1,5 +1,5 @@
 import { normalCdf } from '../numeric/normal.ts';
-import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE, SET_SD_LN, speedSdMps } from './noise.ts';
+import { DAY_FORMS, SET_SD_LN, speedSdMps } from './noise.ts';
 import { DAY_SD } from './parameters.ts';
 
 /** Mean speeds from `fromMps` to `toMps`. */
@@ -29,8 +29,8 @@ export function chanceInZone(
     const sd = Math.hypot(speedSdMps(1), perLnMps * Math.hypot(formSdLn, SET_SD_LN), otherSdMps);
     return normalCdf((toMps - meanMps) / sd) - normalCdf((fromMps - meanMps) / sd);
   };
-  const badMps = mps - perLnMps * BAD_DAY_BELOW * daySdLn;
-  return (
-    (1 - BAD_DAY_SHARE) * within(mps, daySdLn) + BAD_DAY_SHARE * within(badMps, BAD_DAY_FACTOR * daySdLn)
+  return DAY_FORMS.reduce(
+    (sum, { share, mean, sd }) => sum + share * within(mps + perLnMps * mean * daySdLn, sd * daySdLn),
+    0,
   );
 }

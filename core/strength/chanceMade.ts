@@ -1,6 +1,6 @@
 import { normalCdf } from '../numeric/normal.ts';
 import { STEP_LN } from './lattice.ts';
-import { SET_SD_LN, SLIP_SD_LN, SLIP_SHARE, WILD_SHARE } from './noise.ts';
+import { ENTRIES, SLIP_SD_LN, WILD_SHARE } from './noise.ts';
 
 /** Beyond so much ln strength to spare or lacking a set is as good as made or missed: the rest is below 1e-7. */
 const SPAN_LN = 4.5 * SLIP_SD_LN;
@@ -12,10 +12,9 @@ const PLACES = 100;
 const STEPS = Math.ceil((2 * SPAN_LN) / STEP_LN) + 2;
 
 /** Chance that strength is enough, slips included, wild entries not. */
-const ABOVE = tabulated((surplus) => {
-  const set = (1 - SLIP_SHARE - WILD_SHARE) * normalCdf(surplus / SET_SD_LN);
-  return set + SLIP_SHARE * normalCdf(surplus / SLIP_SD_LN);
-});
+const ABOVE = tabulated((surplus) =>
+  ENTRIES.reduce((sum, { share, sdLn }) => sum + share * normalCdf(surplus / sdLn), 0),
+);
 /** Chance of a made entry where strength is in plenty. */
 const IN_PLENTY = WILD_SHARE / 2 + ABOVE[ABOVE.length - 1]!;
 /** Chance of one to three made entries, over the chance in plenty. */

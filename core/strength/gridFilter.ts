@@ -1,7 +1,7 @@
 import { ownRoom, type Room, turningRoom } from '../numeric/room.ts';
 import { fallChance, stillShaken } from './change.ts';
 import { drifter, type Lattice, normalLattice, STEP_LN, sampled, trim, withFall } from './lattice.ts';
-import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE } from './noise.ts';
+import { BAD_DAY, DAY_FORMS } from './noise.ts';
 import { DAY_SD, type Parameters } from './parameters.ts';
 import { type LiftModel, type ReadModel, readerOf } from './readGroup.ts';
 import { sessionLikelihood } from './sessionLikelihood.ts';
@@ -222,14 +222,13 @@ function priorLattice(strength: { meanLn: number; sdLn: number }): Lattice {
 
 /** The day's own form about the average: mostly near, at times a day that went wrong. */
 function dayFormKernel(sd: number): Lattice {
-  const down = Math.ceil(((BAD_DAY_BELOW + 3 * BAD_DAY_FACTOR) * sd) / STEP_LN);
-  const up = Math.ceil((Math.max(3.5, 3 * BAD_DAY_FACTOR - BAD_DAY_BELOW) * sd) / STEP_LN);
+  const down = Math.ceil(((3 * BAD_DAY.sd - BAD_DAY.mean) * sd) / STEP_LN);
+  const up = Math.ceil((Math.max(3.5, 3 * BAD_DAY.sd + BAD_DAY.mean) * sd) / STEP_LN);
   return sampled(-down, down + up + 1, (i) => {
     const z = ((i - down) * STEP_LN) / sd;
-    const bad = (z + BAD_DAY_BELOW) / BAD_DAY_FACTOR;
-    return (
-      (1 - BAD_DAY_SHARE) * Math.exp(-0.5 * z * z) +
-      (BAD_DAY_SHARE / BAD_DAY_FACTOR) * Math.exp(-0.5 * bad * bad)
-    );
+    return DAY_FORMS.reduce((sum, form) => {
+      const own = (z - form.mean) / form.sd;
+      return sum + (form.share / form.sd) * Math.exp(-0.5 * own * own);
+    }, 0);
   });
 }

@@ -1,22 +1,21 @@
 import { normalQuantile } from '../numeric/normal.ts';
 import type { NormalState } from './NormalState.ts';
 import {
-  LAST_FACTOR,
-  PEAK_FACTOR,
-  RESERVE_SD_PER_REP,
-  RESERVE_UNSAID_REPS,
-  reserveSd,
-  speedSdMps,
-} from './noise.ts';
+  answerSd,
+  keptReading,
+  saidReading,
+  speedReadingSd,
+  speedReadings,
+  timesCounted,
+  topReading,
+} from './observation.ts';
 import type { ParameterName, Parameters } from './parameters.ts';
 import { DIFFERENCE, type ReadingBeside } from './readingsBeside.ts';
-import { atSurplus, type ReadTable } from './readTable.ts';
-import { MOST_ALIKE } from './sessionLikelihood.ts';
-import type { EffortGroup, Told } from './sessions.ts';
-import { isOfSeveral, KEPT_REPS, KEPT_SD_LN, LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
+import type { ReadTable } from './readTable.ts';
+import type { EffortGroup } from './sessions.ts';
 
 /** Takes what a group tells into the state; returns how much it surprised, in signed standard deviations. */
-export type Taking = (group: EffortGroup, reading: ReadingBeside) => number[];
+export type Taking = (group: EffortGroup, tables: ReadingBeside) => number[];
 /** What a table tells by the surplus of strength. */
 type Quantity = (table: ReadTable, surplus: number) => number;
 
@@ -37,14 +36,15 @@ export function groupTaker(
     if (k >= 0) h[k + 2] = value;
     return k >= 0 ? mean[k + 2]! : 0;
   };
-  const surplusOfMean = (group: EffortGroup, reading: ReadingBeside) => {
+  /** `standsForLn` taken off the strength believed, as a straight line in the parameters about `around`. */
+  const surplusOfMean = (group: EffortGroup, tables: ReadingBeside) => {
     h.fill(0);
     h[0] = 1;
     h[1] = 1;
-    let level = mean[0]! + mean[1]! - reading.now.straightLn - group.carriedLn;
+    let level = mean[0]! + mean[1]! - tables.now.straightLn - group.carriedLn;
     for (let k = 0; k < names.length; k++) {
-      h[k + 2] = -reading.straightSlope[k]!;
-      level -= reading.straightSlope[k]! * (mean[k + 2]! - around[names[k]!]);
+      h[k + 2] = -tables.straightSlope[k]!;
+      level -= tables.straightSlope[k]! * (mean[k + 2]! - around[names[k]!]);
     }
     // What was carried over grows with tiring like any other loss.
     if (tiringAt >= 0) {
@@ -56,11 +56,11 @@ export function groupTaker(
     return level;
   };
   /** Surplus left after what just these reps need; what they need depends on the shape too. */
-  const surplusBeyond = (group: EffortGroup, reading: ReadingBeside, reps: number) => {
-    const needed = reading.now.table.neededFor(reps);
-    let level = surplusOfMean(group, reading) - needed;
-    for (const k of reading.bearing) {
-      const slope = (reading.beside[k]!.table.neededFor(reps) - needed) / DIFFERENCE;
+  const surplusBeyond = (group: EffortGroup, tables: ReadingBeside, reps: number) => {
+    const needed = tables.now.table.neededFor(reps);
+    let level = surplusOfMean(group, tables) - needed;
+    for (const k of tables.bearing) {
+      const slope = (tables.beside[k]!.table.neededFor(reps) - needed) / DIFFERENCE;
       h[k + 2]! -= slope;
       level -= slope * (mean[k + 2]! - around[names[k]!]);
     }
@@ -69,18 +69,18 @@ export function groupTaker(
   /** A quantity that tables tell by surplus was found to be `value`, within `sd`; returns how much that surprised. */
   const found = (
     group: EffortGroup,
-    reading: ReadingBeside,
+    tables: ReadingBeside,
     value: number,
     sd: number,
     quantity: Quantity,
   ) => {
-    const { table } = reading.now;
-    const base = Math.max(surplusOfMean(group, reading), 0.002);
+    const { table } = tables.now;
+    const base = Math.max(surplusOfMean(group, tables), 0.002);
     const change = quantity(table, base + 0.01) - quantity(table, Math.max(0, base - 0.01));
     const slope = change / (0.01 + Math.min(0.01, base));
     for (let i = 0; i < h.length; i++) h[i]! *= slope;
     let predicted = quantity(table, base);
-    reading.beside.forEach((moved, k) => {
+    tables.beside.forEach((moved, k) => {
       const ownSlope = (quantity(moved.table, base) - quantity(table, base)) / DIFFERENCE;
       h[k + 2]! += ownSlope;
       predicted += ownSlope * (mean[k + 2]! - around[names[k]!]);
@@ -90,47 +90,45 @@ export function groupTaker(
 
   return {
     /** What was made and missed of a group. */
-    takeOutcome(group, reading) {
+    takeOutcome(group, tables) {
       const { made, missed } = group;
-      const times = Math.min(group.count, MOST_ALIKE);
+      const times = timesCounted(group);
       const surprises: number[] = [];
       for (let i = 0; i < (made > 0 ? times : 0); i++) {
-        const likelihood = state.takeSide(1, surplusBeyond(group, reading, made));
+        const likelihood = state.takeSide(1, surplusBeyond(group, tables, made));
         if (i === 0) surprises.push(twoSided(likelihood));
       }
       for (let i = 0; i < (missed ? times : 0); i++) {
-        const likelihood = state.takeSide(-1, surplusBeyond(group, reading, made + 1));
+        const likelihood = state.takeSide(-1, surplusBeyond(group, tables, made + 1));
         if (i === 0) surprises.push(-twoSided(likelihood));
       }
       return surprises;
     },
     /** How fast a group went and what was left. */
-    takeReadings(group, reading) {
+    takeReadings(group, tables) {
       const surprises: number[] = [];
       const take = (value: number, sd: number, quantity: Quantity) => {
-        surprises.push(found(group, reading, value, sd, quantity));
+        surprises.push(found(group, tables, value, sd, quantity));
       };
-      const speed = (told: Told, factor: number, quantity: Quantity) => {
-        if (told.count > 0) take(told.mean, factor * speedSdMps(told.count), quantity);
-      };
-      speed(group.fastestMps, 1, ({ speedMps }, u) => atSurplus(speedMps, u));
-      speed(group.peakMps, PEAK_FACTOR, (table, u) => atSurplus(table.peakMps(), u));
-      speed(group.lastMps, LAST_FACTOR, (table, u) =>
-        atSurplus(table.speedMps, table.surplusAtRep(u, group.made)),
-      );
-      const { count, mean: left } = group.reserve;
-      if (count > 0) {
-        const expected = possibleReps(reading.now.table, surplusOfMean(group, reading));
-        const sd = reserveSd(expected - group.made, count);
-        // The fewer reps are left the surer the answer, which makes fewer of them the likelier.
-        const said = group.made + left + RESERVE_UNSAID_REPS - (RESERVE_SD_PER_REP * sd) / Math.sqrt(count);
-        take(said, sd, possibleReps);
+      const { made } = group;
+      for (const reading of speedReadings) {
+        const { mean: readMps, count } = group[reading.told];
+        if (count > 0)
+          take(readMps, speedReadingSd(reading, count), (table, u) => reading.at(table, made, u));
       }
-      if (group.topShare > 0 && isOfSeveral(group)) {
-        const surplus = surplusBeyond(group, reading, group.made + KEPT_REPS);
-        surprises.push(state.takeValue(-surplus, KEPT_SD_LN / Math.sqrt(group.topShare)));
-      } else if (group.topShare > 0)
-        take(group.made + LEFT_REPS, LEFT_SD_REPS / Math.sqrt(group.topShare), possibleReps);
+      for (const reading of [saidReading(group), topReading(group)]) {
+        if (reading === null) continue;
+        const root = Math.sqrt(reading.worth);
+        const expected = possibleReps(tables.now.table, surplusOfMean(group, tables));
+        const sd = answerSd(reading, expected - made) / root;
+        // Where fewer reps left make an answer surer, fewer of them are the likelier.
+        take(reading.reps - (reading.sdPerRepLeft * sd) / root, sd, possibleReps);
+      }
+      const kept = keptReading(group);
+      if (kept !== null) {
+        const surplus = surplusBeyond(group, tables, kept.reps);
+        surprises.push(state.takeValue(-surplus, kept.sdLn / Math.sqrt(kept.worth)));
+      }
       return surprises;
     },
   };

@@ -10,7 +10,7 @@ import {
 } from './change.ts';
 import { groupTaker, type Taking } from './groupTaker.ts';
 import { NormalState, type StateThen } from './NormalState.ts';
-import { BAD_DAY_BELOW, BAD_DAY_FACTOR, BAD_DAY_SHARE } from './noise.ts';
+import { BAD_DAY, USUAL_DAY } from './noise.ts';
 import { DAY_SD, type ParameterName, type Parameters, type Prior } from './parameters.ts';
 import type { LiftModel } from './readGroup.ts';
 import type { ReadingBeside } from './readingsBeside.ts';
@@ -97,12 +97,12 @@ export function kalmanPass(
     shaken = stillShaken(shaken, weeks);
     const chance = fallChance(weeks, shaken);
     const before = state.now();
-    const effects = takeSession(session, at, 0, daySd * daySd * (1 + BAD_DAY_SHARE * 3));
+    const effects = takeSession(session, at, 0, daySd * daySd * (1 + BAD_DAY.share * (BAD_DAY.sd ** 2 - 1)));
     if (chance > 0 && effects.some(({ surprise }) => surprise < FALL_ASKED)) {
       // A day far below what was expected is read twice more, as a bad day and as one after a fall; of all three the moments are kept.
       const usual = state.now();
       state.goOnFrom(before);
-      takeSession(session, at, -BAD_DAY_BELOW * daySd, (BAD_DAY_FACTOR * daySd) ** 2);
+      takeSession(session, at, BAD_DAY.mean * daySd, (BAD_DAY.sd * daySd) ** 2);
       const bad = state.now();
       state.goOnFrom(before);
       mean[0]! -= LEAST_FALL_LN + FURTHER_FALL_LN;
@@ -110,7 +110,7 @@ export function kalmanPass(
       takeSession(session, at, 0, daySd * daySd);
       const fallen = state.now();
       const states = [usual, bad, fallen];
-      const chances = [(1 - chance) * (1 - BAD_DAY_SHARE), (1 - chance) * BAD_DAY_SHARE, chance];
+      const chances = [(1 - chance) * USUAL_DAY.share, (1 - chance) * BAD_DAY.share, chance];
       const lnJoint = states.map((then, k) => Math.log(chances[k]!) + then.lnEvidence);
       const most = Math.max(...lnJoint);
       const shares = [...weightsOfLn(lnJoint).weights];

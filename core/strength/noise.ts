@@ -7,6 +7,11 @@ export const SLIP_SHARE = 0.02;
 export const SLIP_SD_LN = 0.12;
 /** Share of entries that tell nothing at all: pounds for kilograms, another lifter's set. */
 export const WILD_SHARE = 0.003;
+/** Luck of an entry that tells something: one of these normals, by their shares. */
+export const ENTRIES = [
+  { share: 1 - SLIP_SHARE - WILD_SHARE, sdLn: SET_SD_LN },
+  { share: SLIP_SHARE, sdLn: SLIP_SD_LN },
+] as const;
 /** Bar speed: one set's own error, and the error shared by alike sets of a day (device, intent); m/s. */
 const SPEED_SD_MPS = 0.03;
 const SHARED_SPEED_SD_MPS = 0.025;
@@ -25,20 +30,15 @@ export const LAST_FACTOR = 1.5;
 export const RESERVE_UNSAID_REPS = 0.4;
 export const RESERVE_SD_REPS = 0.7;
 export const RESERVE_SD_PER_REP = 0.2;
-/** Standard deviation of the mean of `count` answers when `left` reps are truly left. */
-export function reserveSd(left: number, count: number): number {
-  return oneReserveSd(left) / Math.sqrt(count);
-}
-/** The same of a single answer. */
-export function oneReserveSd(left: number): number {
-  return RESERVE_SD_REPS + RESERVE_SD_PER_REP * Math.max(0, left);
-}
 
 /** Place of a miss: half of them lie outside the sticking region (van den Tillaar & Ettema 2009). */
 export const STOP_SD_S = 0.15;
 /** Degrees of freedom of the errors: Student's t, so that a single wild reading cannot pull much. */
 export const TAIL = 4;
-/** Share of days that went wrong, how far they lie below (in day standard deviations), and how much wider they scatter. */
-export const BAD_DAY_SHARE = 0.06;
-export const BAD_DAY_BELOW = 1.5;
-export const BAD_DAY_FACTOR = 2;
+
+/** Share of days that went wrong. */
+const BAD_DAY_SHARE = 0.06;
+/** A day's form about the average: one of these normals, by their shares; in standard deviations of a lifter's usual days. */
+export const USUAL_DAY = { share: 1 - BAD_DAY_SHARE, mean: 0, sd: 1 } as const;
+export const BAD_DAY = { share: BAD_DAY_SHARE, mean: -1.5, sd: 2 } as const;
+export const DAY_FORMS = [USUAL_DAY, BAD_DAY] as const;

@@ -2,24 +2,24 @@ import { turningRoom } from '../numeric/room.ts';
 import { multiplyMade, multiplyMissed } from './chanceMade.ts';
 import { lackedRoots, placeOfLacking, slipChances, slipRoots } from './lackedByMiss.ts';
 import { STEP_LN } from './lattice.ts';
+import { STOP_SD_S, TAIL } from './noise.ts';
 import {
-  LAST_FACTOR,
-  oneReserveSd,
-  PEAK_FACTOR,
-  RESERVE_UNSAID_REPS,
-  STOP_SD_S,
-  speedSdMps,
-  TAIL,
-} from './noise.ts';
+  answerSd,
+  type KeptReading,
+  keptReading,
+  type RepsReading,
+  saidReading,
+  speedReadingSd,
+  speedReadings,
+  standsForLn,
+  timesCounted,
+  topReading,
+} from './observation.ts';
 import type { Parameters } from './parameters.ts';
 import type { ReadModel } from './readGroup.ts';
 import { atSurplus, type ReadTable } from './readTable.ts';
-import type { EffortGroup, Session, Told } from './sessions.ts';
+import type { EffortGroup, Session } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
-import { isOfSeveral, KEPT_REPS, KEPT_SD_LN, LEFT_REPS, LEFT_SD_REPS } from './workUps.ts';
-
-/** Alike sets of a day count as no more than this many: what one of them hides, the others hide too. */
-export const MOST_ALIKE = 3;
 
 /**
  * Likelihood of all sets of a session over the day's strength at the grid points from `first`, scaled by `exp(lnScale)`.
@@ -37,12 +37,8 @@ export function sessionLikelihood(
   let lnScale = 0;
   for (const group of session.groups) {
     const { straightLn, table } = read(group.model);
-    const offset =
-      straightLn +
-      group.carriedLn * Math.exp(parameters.lnTiring) -
-      (group.equipment === null ? 0 : parameters[group.equipment]) -
-      (group.platform ? parameters.platform : 0);
-    lnScale += multiplyIn(values, tails, first * STEP_LN - offset, group, table);
+    const from = first * STEP_LN - standsForLn(group, straightLn, parameters);
+    lnScale += multiplyIn(values, tails, from, group, table);
   }
   for (let i = 0; i < count; i++) values[i]! /= tails[i]! * tails[i]! * Math.sqrt(tails[i]!);
   return { values, lnScale };
@@ -62,7 +58,7 @@ function multiplyIn(
   table: ReadTable,
 ): number {
   const { made, missed } = group;
-  const times = Math.min(group.count, MOST_ALIKE);
+  const times = timesCounted(group);
   let lnScale = 0;
   if (missed) {
     const enough = made > 0 ? table.neededFor(made) : Number.NEGATIVE_INFINITY;
@@ -70,13 +66,17 @@ function multiplyIn(
   } else if (made > 0) {
     lnScale += multiplyMade(values, from, table.neededFor(made), times);
   }
-  const { fastestMps, peakMps, lastMps } = group;
-  if (fastestMps.count > 0) lnScale += multiplySpeed(tails, from, fastestMps, 1, table.speedMps);
-  if (peakMps.count > 0) lnScale += multiplySpeed(tails, from, peakMps, PEAK_FACTOR, table.peakMps());
-  if (lastMps.count > 0) lnScale += multiplySpeed(tails, from, lastMps, LAST_FACTOR, table.lastMps(made));
-  if (group.reserve.count > 0) multiplyReserve(values, tails, from, group, table);
-  if (group.topShare > 0 && isOfSeveral(group)) multiplyKept(tails, from, group, table);
-  else if (group.topShare > 0) multiplyTop(tails, from, group, table);
+  for (const reading of speedReadings) {
+    const { mean, count } = group[reading.told];
+    if (count > 0)
+      lnScale += multiplySpeed(tails, from, mean, speedReadingSd(reading, count), reading.over(table, made));
+  }
+  const said = saidReading(group);
+  if (said !== null) multiplyReps(values, tails, from, made, said, table);
+  const top = topReading(group);
+  if (top !== null) multiplyReps(values, tails, from, made, top, table);
+  const kept = keptReading(group);
+  if (kept !== null) multiplyKept(tails, from, kept, table);
   if (group.stopped.count > 0) multiplyStop(values, from, group, table);
   return lnScale;
 }
@@ -84,53 +84,47 @@ function multiplyIn(
 function multiplySpeed(
   tails: Float64Array,
   from: number,
-  { mean, count }: Told,
-  factor: number,
+  readMps: number,
+  sdMps: number,
   speedMps: Float64Array,
 ): number {
-  const sd = factor * speedSdMps(count);
-  const perSd = 1 / sd;
+  const perSd = 1 / sdMps;
   for (let i = 0; i < tails.length; i++)
-    tails[i]! *= tailBase((mean - atSurplus(speedMps, from + i * STEP_LN)) * perSd);
-  return -Math.log(sd);
+    tails[i]! *= tailBase((readMps - atSurplus(speedMps, from + i * STEP_LN)) * perSd);
+  return -Math.log(sdMps);
 }
 
-function multiplyReserve(
+function multiplyReps(
   values: Float64Array,
   tails: Float64Array,
   from: number,
-  { made, reserve }: EffortGroup,
+  made: number,
+  reading: RepsReading,
   table: ReadTable,
 ): void {
-  const said = made + reserve.mean + RESERVE_UNSAID_REPS;
+  const { reps } = reading;
   const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
-  const root = Math.sqrt(reserve.count);
+  const root = Math.sqrt(reading.worth);
+  if (reading.sdPerRepLeft === 0) {
+    const perSd = root / reading.sdReps;
+    for (let i = 0; i < tails.length; i++) tails[i]! *= tailBase((reps - possible[i]!) * perSd);
+    return;
+  }
   for (let i = 0; i < values.length; i++) {
-    const perSd = root / oneReserveSd(possible[i]! - made);
-    tails[i]! *= tailBase((said - possible[i]!) * perSd);
+    const perSd = root / answerSd(reading, possible[i]! - made);
+    tails[i]! *= tailBase((reps - possible[i]!) * perSd);
     values[i]! *= perSd;
   }
-}
-
-function multiplyTop(
-  tails: Float64Array,
-  from: number,
-  { made, topShare }: EffortGroup,
-  table: ReadTable,
-): void {
-  const perSd = Math.sqrt(topShare) / LEFT_SD_REPS;
-  const possible = table.repsAlong(from, STEP_LN, possibleReps(tails.length));
-  for (let i = 0; i < tails.length; i++) tails[i]! *= tailBase((made + LEFT_REPS - possible[i]!) * perSd);
 }
 
 function multiplyKept(
   tails: Float64Array,
   from: number,
-  { made, topShare }: EffortGroup,
+  { reps, worth, sdLn }: KeptReading,
   table: ReadTable,
 ): void {
-  const left = from - table.neededFor(made + KEPT_REPS);
-  const perSd = Math.sqrt(topShare) / KEPT_SD_LN;
+  const left = from - table.neededFor(reps);
+  const perSd = Math.sqrt(worth) / sdLn;
   for (let i = 0; i < tails.length; i++) tails[i]! *= tailBase((left + i * STEP_LN) * perSd);
 }
 

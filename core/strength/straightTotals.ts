@@ -1,5 +1,6 @@
 import type { StrengthPosterior } from './estimateStrength.ts';
 import { middleParameters } from './middleParameters.ts';
+import { standsForLn } from './observation.ts';
 import { type ReadModel, readerOf } from './readGroup.ts';
 import { atSurplus } from './readTable.ts';
 import { FARTHEST_SURPLUS } from './response.ts';
@@ -19,11 +20,7 @@ export function straightTotalsOf({ particles, sessions, lift }: StrengthPosterio
   for (const { groups } of sessions) {
     for (const group of groups) {
       const reading = read(group.model);
-      const bare =
-        reading.straightLn +
-        group.carriedLn * Math.exp(parameters.lnTiring) -
-        (group.equipment === null ? 0 : parameters[group.equipment]) -
-        (group.platform ? parameters.platform : 0);
+      const bare = standsForLn(group, reading.straightLn, parameters);
       const acted = actsAt(group, reading);
       for (const set of group.members) result[set] = { lnTotal: bare + acted.surplus, says: acted.says };
     }
