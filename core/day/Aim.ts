@@ -1,4 +1,5 @@
 import type { Tiring } from '#core/effort/Tiring.ts';
+import type { Share } from '#core/numeric/quantity.ts';
 
 /** What a percentage counts: the bar alone, or bar, bands and chains at the bottom, at lockout, on average. */
 export type Basis = 'bar' | 'bottom' | 'lockout' | 'mean';
@@ -11,8 +12,8 @@ export interface WholeSet {
 
 /** What a prescription aims at. Shares are fractions; speeds are mean speeds of the first rep, or of all reps of a set. */
 export type Aim =
-  | { by: 'percent'; targets: readonly { basis: Basis; share: number }[] }
-  | { by: 'capability'; bottomShare: number; lockoutShare: number }
+  | { by: 'percent'; targets: readonly { basis: Basis; share: Share }[] }
+  | { by: 'capability'; bottomShare: Share; lockoutShare: Share }
   | SpeedAim;
 export interface SpeedAim {
   by: 'speed';

@@ -1,3 +1,4 @@
+import type { Share } from '../numeric/quantity.ts';
 /** What a search may propose; what the coach hangs by hand is not held to it, only warned of. */
 export interface SearchRules {
   /** No band is stretched beyond this ratio. */
@@ -6,17 +7,17 @@ export interface SearchRules {
    * Of the work of all bands together, the most that may lie above the range that shares of capability and speeds are judged on:
    * at a half no bands hang that mostly do what they are not judged by.
    */
-  mostLateShare: number;
+  mostLateShare: Share;
   bounds: SearchBounds;
 }
 
 /** What practice keeps to whatever the aim says; shares of the reference maximum. */
 export interface SearchBounds {
   /** Least on the bar, collars counted. */
-  leastBarShare: number;
+  leastBarShare: Share;
   /** Least and most pull of all bands together at lockout, where any hang; of bands from above at the bottom. */
-  leastBandShare: number;
-  mostBandShare: number;
+  leastBandShare: Share;
+  mostBandShare: Share;
   /** Most band pairs at once: loops a side. */
   mostPairs: number;
 }

@@ -1,3 +1,4 @@
+import type { Kg } from '../numeric/quantity.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 
@@ -5,7 +6,7 @@ import type { LifterTask } from './misfit.ts';
 export interface SetupScore {
   /** Index into `SetupRanking.sets`. */
   index: number;
-  barKg: number;
+  barKg: Kg;
   misfit: number;
 }
 

@@ -1,6 +1,7 @@
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { curveOf, type LoadCurve, type LoadPoint } from '#core/load/loadCurve.ts';
+import type { Kg, Newton } from '#core/numeric/quantity.ts';
 import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
 import { NORMAL_95 } from '../numeric/normal.ts';
@@ -27,7 +28,7 @@ export function explain(
   task: Omit<LifterTask, 'aim'>,
   gear: RackGear,
   set: GearSet,
-  barKg: number,
+  barKg: Kg,
   limits: BandLimits,
   tiredLn = 0,
 ): Explanation {
@@ -104,10 +105,10 @@ function explainedMean(load: Load, curve: LoadCurve): ExplainedForce {
   });
 }
 
-function percentage(force: ExplainedForce | null, barKg: number, referenceKg: number, gravityMps2: number) {
+function percentage(force: ExplainedForce | null, barKg: Kg, referenceKg: Kg, gravityMps2: number) {
   if (force === null)
     return { share: barKg / referenceKg, low95: barKg / referenceKg, high95: barKg / referenceKg };
-  const share = (forceN: number) => forceN / (gravityMps2 * referenceKg);
+  const share = (forceN: Newton) => forceN / (gravityMps2 * referenceKg);
   return { share: share(force.totalN), low95: share(force.low95N), high95: share(force.high95N) };
 }
 

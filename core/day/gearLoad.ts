@@ -1,9 +1,10 @@
 import type { Load } from '#core/load/Load.ts';
+import type { Kg } from '#core/numeric/quantity.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { pairOnBar, type Travel } from './gearPull.ts';
 
 /** The load that a gear set and a bar make over one lifter's travel. */
-export function gearLoad(gear: RackGear, set: GearSet, travel: Travel, barKg: number): Load {
+export function gearLoad(gear: RackGear, set: GearSet, travel: Travel, barKg: Kg): Load {
   const hung = set.hookups.map((index) => pairOnBar(gear.hookups[index]!));
   return {
     ...travel,

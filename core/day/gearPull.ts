@@ -1,6 +1,7 @@
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
+import type { Newton } from '#core/numeric/quantity.ts';
 import type { PairHookup, RackGear } from './Gear.ts';
 import { exactHeights, type HeightSpread, heightEffectN } from './heightSpread.ts';
 
@@ -14,9 +15,9 @@ export const rangeThatMatters: readonly number[] = Array.from({ length: 18 }, (_
 export interface GearPull {
   /** At the heights of `rangeThatMatters`. */
   gridN: readonly number[];
-  bottomN: number;
-  lockoutN: number;
-  meanN: number;
+  bottomN: Newton;
+  lockoutN: Newton;
+  meanN: Newton;
 }
 
 /** What one piece of gear pulls, and how well that is known. */

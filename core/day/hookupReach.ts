@@ -1,4 +1,5 @@
 import { compileLoad } from '#core/load/compileLoad.ts';
+import type { Newton } from '#core/numeric/quantity.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import { mostOnOneSideN } from './anchorPulls.ts';
 import type { PairHookup } from './Gear.ts';
@@ -7,13 +8,13 @@ import { pairOnBar, type Travel } from './gearPull.ts';
 /** What a pair in a hookup does to one lifter, its band and its anchor; forces in N. */
 export interface HookupReach {
   /** Vertical pull of the pair, down positive. */
-  bottomN: number;
-  lockoutN: number;
+  bottomN: Newton;
+  lockoutN: Newton;
   /** The largest stretch ratio of its loops. */
   stretch: number;
   /** The most that one anchor point carries for it. */
-  anchorN: number;
-  ratedLoadN: number;
+  anchorN: Newton;
+  ratedLoadN: Newton;
 }
 
 export function hookupReach(hookup: PairHookup, travel: Travel): HookupReach {

@@ -1,4 +1,5 @@
 import { normalCdf, normalDensity } from '#core/numeric/normal.ts';
+import type { Kg } from '#core/numeric/quantity.ts';
 import type { Capability } from '#core/rep/Capability.ts';
 import type { SpeedCorrection } from '#core/rep/expectedSpeed.ts';
 import { shareOfCapability } from '#core/rep/strengthCurve.ts';
@@ -44,7 +45,7 @@ export interface LifterTask {
   capability: Capability;
   travel: Travel;
   aim: Aim;
-  referenceKg: number;
+  referenceKg: Kg;
   /** How well the heights are known; left out: they stand fast. */
   heightSpread?: HeightSpread;
   /** What this lifter's measured speeds are beyond the model's; left out: speeds are the model's. */
@@ -77,7 +78,7 @@ export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, st
       aim.targets.map(({ basis }) => pullOn(basis, pull) / (g * referenceKg));
     return {
       perKg: aim.targets.map(() => 1 / referenceKg),
-      empty: aim.targets.map(({ share }) => -share),
+      empty: aim.targets.map(({ share }) => 0 - share),
       gearRow,
       shareRow: gearRow,
       sharePerKg: 1 / referenceKg,
@@ -134,7 +135,7 @@ export function barParabola(perKg: readonly number[], rest: ArrayLike<number>): 
 }
 
 /** Root mean square of the residuals with this bar. */
-export function misfitOf({ curvature, tilt, level }: BarParabola, barKg: number): number {
+export function misfitOf({ curvature, tilt, level }: BarParabola, barKg: Kg): number {
   return Math.sqrt(Math.max(0, (curvature * barKg + 2 * tilt) * barKg + level));
 }
 

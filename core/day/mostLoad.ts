@@ -1,3 +1,4 @@
+import type { Kg, Share } from '../numeric/quantity.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { gearPieces, type Travel } from './gearPull.ts';
 import { finestStepKg } from './plates.ts';
@@ -5,11 +6,11 @@ import { finestStepKg } from './plates.ts';
 /** What a lifter may hold at most, whatever the aim asks for; infinite where nothing limits it. */
 export interface MostLoad {
   /** On the bar, collars counted (kg). */
-  barKg: number;
+  barKg: Kg;
   /** Bar, bands and chains together at lockout, as a mass (kg). */
-  lockoutKg: number;
+  lockoutKg: Kg;
   /** The heaviest step of the work as a share of the bar that is searched for; 1 or more. */
-  heaviestStep: number;
+  heaviestStep: Share;
 }
 
 /** What bands and chains of a set add to the bar at lockout, as a mass (kg). */

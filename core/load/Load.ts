@@ -1,9 +1,10 @@
+import type { Kg } from '../numeric/quantity.ts';
 import type { Chain, HungBand, RiggedBand } from '../rig/Rig.ts';
 
 /** All that the lifter moves from `bottomM` to `lockoutM` (bar centre above the floor). */
 export interface Load {
   /** Bar, discs and collars. */
-  barKg: number;
+  barKg: Kg;
   bands: readonly RiggedBand[];
   hungBands: readonly HungBand[];
   chains: readonly Chain[];

@@ -1,4 +1,5 @@
 import { gridded } from '../numeric/gridded.ts';
+import type { Kg, Newton } from '../numeric/quantity.ts';
 import { bandPull } from '../rig/bandPull.ts';
 import { chainBreaksM, hangingKg, liftedPerMetreKg } from '../rig/chainHang.ts';
 import { hungPull } from '../rig/hungPull.ts';
@@ -6,23 +7,23 @@ import type { Load } from './Load.ts';
 
 /** What acts at the bar at one height; verticals down positive, fore-aft + forward. */
 export interface LoadParts {
-  barN: number;
-  bandN: number;
-  chainN: number;
-  totalN: number;
-  foreAftN: number;
+  barN: Newton;
+  bandN: Newton;
+  chainN: Newton;
+  totalN: Newton;
+  foreAftN: Newton;
 }
 
 /** A load made ready for many evaluations. */
 export interface CompiledLoad {
   load: Load;
   at(zM: number): LoadParts;
-  totalN(zM: number): number;
-  bandN(zM: number): number;
-  foreAftN(zM: number): number;
+  totalN(zM: number): Newton;
+  bandN(zM: number): Newton;
+  foreAftN(zM: number): Newton;
   /** Standard deviation of the vertical band pull; different bands err independently. */
-  bandSdN(zM: number): number;
-  hangingKg(zM: number): number;
+  bandSdN(zM: number): Newton;
+  hangingKg(zM: number): Kg;
   liftedPerMetreKg(zM: number): number;
   /** Heights between bottom and lockout where the load has a kink, ascending. */
   breaksM: readonly number[];
@@ -72,7 +73,7 @@ export function compileLoad(load: Load): CompiledLoad {
 }
 
 /** The same bands and chains with another bar, without compiling again. */
-export function withBarKg(compiled: CompiledLoad, barKg: number): CompiledLoad {
+export function withBarKg(compiled: CompiledLoad, barKg: Kg): CompiledLoad {
   return withBarOn({ ...compiled.load, barKg }, compiled);
 }
 

@@ -1,4 +1,5 @@
 import { integrate } from '../numeric/gaussLegendre.ts';
+import type { Newton } from '../numeric/quantity.ts';
 import { type CompiledLoad, compileLoad, type LoadParts } from './compileLoad.ts';
 import type { Load } from './Load.ts';
 
@@ -7,16 +8,16 @@ export interface LoadPoint extends LoadParts {
   s: number;
   zM: number;
   /** Standard deviation of `totalN`, carried from the fits of the bands. */
-  sdN: number;
+  sdN: Newton;
 }
 
 export interface LoadCurve {
   points: LoadPoint[];
-  bottomN: number;
-  midN: number;
-  lockoutN: number;
+  bottomN: Newton;
+  midN: Newton;
+  lockoutN: Newton;
   /** Work over range. */
-  meanN: number;
+  meanN: Newton;
   workJ: number;
   /** Height below which no band pulls, where some do higher up; null where they pull from the bottom or never. */
   slackBelowM: number | null;

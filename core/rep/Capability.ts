@@ -1,3 +1,4 @@
+import type { Kg, Newton, Share } from '../numeric/quantity.ts';
 /**
  * What a lifter can push: `F(s, v, t) = S g(s) r(v) a(t)`, with s over the lifter's full competition range, and what
  * of it the lifter does push against a load L, body included, with the bar `d` below lockout (model, "rep"):
@@ -13,7 +14,7 @@
  */
 export interface Capability {
   /** Force that can just be held at s = 0 (N). */
-  strengthN: number;
+  strengthN: Newton;
   slope: number;
   curvature: number;
   dip: { depth: number; at: number; width: number };
@@ -25,13 +26,13 @@ export interface Capability {
   /** Time constant with which the push builds up from what just holds the bar; 0: it is there at once. */
   buildUpTimeS: number;
   /** Share of the build-up that the stretch has done already when the bar starts up: 0 from a dead stop, 1 all of it. */
-  builtShare: number;
+  builtShare: Share;
   /**
    * How the push eases off towards lockout, so that the bar arrives near rest: what is held back, as a multiple of the
    * braking that is needed, where the load gives just that much by itself. 0: nothing.
    */
   easing: number;
   /** Share of the body that rises with the bar (phi times body mass). */
-  movedBodyKg: number;
+  movedBodyKg: Kg;
   range: { fromM: number; toM: number };
 }

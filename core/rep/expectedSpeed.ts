@@ -1,5 +1,6 @@
 import type { CompiledLoad } from '../load/compileLoad.ts';
 import { findLimit } from '../numeric/findLimit.ts';
+import type { LnRatio, Newton, Share } from '../numeric/quantity.ts';
 import { ascend, COARSE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
 import { limitPlaces } from './limitGuess.ts';
@@ -13,7 +14,7 @@ import { strengthCurve } from './strengthCurve.ts';
 export interface SpeedCorrection {
   offsetMps: number;
   perSurplusMps: number;
-  upToLn: number;
+  upToLn: LnRatio;
 }
 
 /** A bar that moves at all is not expected slower than this (m/s). */
@@ -24,20 +25,20 @@ const CLEAR_LN = 2e-3;
 /** Mean speed (m/s) to expect of a made rep that the model gives `modelMps`, at a surplus of strength. */
 export function expectedMps(
   modelMps: number,
-  surplusLn: number,
+  surplusLn: LnRatio,
   { offsetMps, perSurplusMps, upToLn }: SpeedCorrection,
 ): number {
   return Math.max(SLOWEST_MPS, modelMps + offsetMps + perSurplusMps * countedLn(surplusLn, upToLn));
 }
 
 /** As much of a surplus as counts in a correction. */
-export function countedLn(surplusLn: number, upToLn: number): number {
+export function countedLn(surplusLn: LnRatio, upToLn: LnRatio): number {
   return Math.min(Math.max(0, surplusLn), upToLn);
 }
 
 /** Where a search for a limit begins: at so large a share of the first guess, with what first step and to what end, relative. */
 export interface LimitStart {
-  share: number;
+  share: Share;
   step: number;
   tolerance: number;
 }
@@ -67,11 +68,11 @@ export function limitFrom(
   compiled: CompiledLoad,
   capability: Capability,
   curve: (zM: number) => number,
-): { limitN: number; share: number } | null {
+): { limitN: Newton; share: Share } | null {
   const weightN = compiled.load.barKg * compiled.load.gravityMps2;
   const places = limitPlaces(compiled, { ...capability, strengthN: 1 });
   const guess = Math.max(1, ...places.map(({ pushN, otherN }) => (otherN + weightN) / pushN));
-  const isMissed = (strengthN: number) =>
+  const isMissed = (strengthN: Newton) =>
     !ascend(compiled, { ...capability, easing: 0, strengthN }, COARSE, curve).made;
   const limit = findLimit(isMissed, {
     guess: share * guess,
@@ -84,7 +85,7 @@ export function limitFrom(
 }
 
 /** The strength (N) to work a rep out with that has so much to spare: off the limit, so that it is surely made from 0 on. */
-export function clearStrengthN(limitN: number, surplusLn: number): number {
+export function clearStrengthN(limitN: Newton, surplusLn: LnRatio): number {
   return limitN * Math.exp(surplusLn < 0 ? Math.min(surplusLn, -CLEAR_LN) : Math.max(surplusLn, CLEAR_LN));
 }
 

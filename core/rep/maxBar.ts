@@ -1,6 +1,7 @@
 import { compileLoad, withBarKg } from '../load/compileLoad.ts';
 import type { Load } from '../load/Load.ts';
 import { findLimit } from '../numeric/findLimit.ts';
+import type { Kg, Newton } from '../numeric/quantity.ts';
 import { ascend, COARSE, FINE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
 import { limitPlaces } from './limitGuess.ts';
@@ -15,9 +16,9 @@ const LIGHTEST_KG = 0.5;
 const HEAVIEST_KG = 10_000;
 
 export interface MaxBar {
-  barKg: number;
-  bottomN: number;
-  lockoutN: number;
+  barKg: Kg;
+  bottomN: Newton;
+  lockoutN: Newton;
   slowest: { s: number; speedMps: number };
 }
 
@@ -27,7 +28,7 @@ export interface MaxBar {
  */
 export function maxBar(load: Load, capability: Capability): MaxBar | null {
   const compiled = compileLoad(load);
-  const made = (barKg: number, tolerance: number) =>
+  const made = (barKg: Kg, tolerance: number) =>
     ascend(withBarKg(compiled, barKg), capability, tolerance).made;
   const guesses = limitPlaces(compiled, capability).map(
     ({ pushN, otherN }) => (pushN - otherN) / load.gravityMps2,

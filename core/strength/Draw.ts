@@ -1,3 +1,4 @@
+import type { LnKg } from '../numeric/quantity.ts';
 import type { Parameters } from './parameters.ts';
 
 /**
@@ -6,5 +7,5 @@ import type { Parameters } from './parameters.ts';
  */
 export interface Draw extends Parameters {
   /** ln of the greatest total mass (bar and moved body, kg) from the reference start, straight weight, raw. */
-  lnTotal: number;
+  lnTotal: LnKg;
 }

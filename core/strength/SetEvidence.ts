@@ -1,3 +1,4 @@
+import type { Kg } from '../numeric/quantity.ts';
 import type { EquipmentName } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 
@@ -5,11 +6,11 @@ import type { Rigging } from './Rigging.ts';
 export interface SetEvidence {
   day: number;
   rigging: Rigging;
-  barKg: number;
+  barKg: Kg;
   /** Somebody looked at the bar that was written down, and it is right: never a slip of unit. */
   barChecked: boolean;
   /** Share of the body that rises with the bar (kg). */
-  movedBodyKg: number;
+  movedBodyKg: Kg;
   equipment: EquipmentName;
   platform: boolean;
   /** Reps asked for and reps made; fewer made than asked means that the next one was missed. */

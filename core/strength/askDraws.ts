@@ -1,4 +1,5 @@
 import { normalCdf } from '../numeric/normal.ts';
+import type { Kg, LnKg, LnRatio } from '../numeric/quantity.ts';
 import { type Belief, beliefOf } from './belief.ts';
 import type { Draw } from './Draw.ts';
 import { DAY_FORMS, SET_SD_LN } from './noise.ts';
@@ -13,7 +14,7 @@ import { mixtureAt, setModel } from './setModel.ts';
 /** Where and how something is lifted. */
 export interface Asked {
   rigging: Rigging;
-  movedBodyKg: number;
+  movedBodyKg: Kg;
   equipment: EquipmentName;
   platform: boolean;
 }
@@ -61,9 +62,9 @@ export interface SetExpected {
   setMps: number;
   perLnMps: number;
   /** ln strength to spare at the first rep; below nought: it lacks. */
-  spareLn: number;
+  spareLn: LnRatio;
   /** By how much less is to spare at the last rep. */
-  lostLn: number;
+  lostLn: LnRatio;
 }
 
 /** ln strength over which the change of a speed is taken. */
@@ -73,7 +74,7 @@ const STEP_LN = 0.04;
 export function setExpected(
   lift: LiftModel,
   asked: Asked,
-  { barKg, reps }: { barKg: number; reps: number },
+  { barKg, reps }: { barKg: Kg; reps: number },
   draws: readonly Draw[],
 ): SetExpected[] {
   const totalKg = barKg + asked.movedBodyKg;
@@ -96,7 +97,7 @@ export function setExpected(
 }
 
 /** Chance that what is spare on an average day is not lost to the day's form, the set's luck and what else is not known. */
-export function chanceToSpare(spareLn: number, { lnDaySd }: Draw, otherSdLn = 0): number {
+export function chanceToSpare(spareLn: LnRatio, { lnDaySd }: Draw, otherSdLn: LnRatio = 0): number {
   const daySd = DAY_SD * Math.exp(lnDaySd);
   let chance = 0;
   for (const { share, mean, sd } of DAY_FORMS)
@@ -108,7 +109,7 @@ export function chanceToSpare(spareLn: number, { lnDaySd }: Draw, otherSdLn = 0)
 export function askedBelief(
   draws: readonly Draw[],
   equipment: EquipmentName,
-  value: (lnTotal: number) => number,
+  value: (lnTotal: LnKg) => number,
 ): Belief {
   return beliefOf(draws.map((draw) => value(strengthIn({ equipment, platform: false }, draw))));
 }
@@ -123,10 +124,7 @@ export function driftOver(draw: Draw, weeks: number): { meanLn: number; sdLn: nu
 }
 
 /** ln of the total mass that a draw is good for in an equipment, in the gym or on the platform. */
-export function strengthIn(
-  { equipment, platform }: Pick<Asked, 'equipment' | 'platform'>,
-  draw: Draw,
-): number {
+export function strengthIn({ equipment, platform }: Pick<Asked, 'equipment' | 'platform'>, draw: Draw): LnKg {
   const name = equipmentParameter[equipment];
   return draw.lnTotal + (name === null ? 0 : draw[name]) + (platform ? draw.platform : 0);
 }

@@ -2,6 +2,7 @@ import { tiringOf } from '../effort/Tiring.ts';
 import { type Lift, populationShape } from '../lifter/populationShape.ts';
 import { doubted, type Effort, flattened, importanceSample } from '../numeric/importanceSample.ts';
 import { nearerPeak } from '../numeric/nearerPeak.ts';
+import type { Kg, LnKg, LnRatio } from '../numeric/quantity.ts';
 import { activeParameters } from './activeParameters.ts';
 import { gridFilter, type NewestSession } from './gridFilter.ts';
 import { drift, type Lattice } from './lattice.ts';
@@ -24,7 +25,7 @@ export interface StrengthQuestion {
   lift: Lift;
   /** The straight lift in which strength is counted: no bands, no chains. */
   reference: Rigging;
-  bodyMassKg: number;
+  bodyMassKg: Kg;
   sets: readonly SetEvidence[];
   /** The day for which strength is wanted, counted like the days of the sets. */
   onDay: number;
@@ -49,7 +50,7 @@ export interface StrengthPosterior {
    * Given all sets before it, and for speeds what was made and missed that day: how surprising each set was (standard
    * deviations), how far it moved ln strength.
    */
-  surprises: { set: number; surprise: number; movedLn: number }[];
+  surprises: { set: number; surprise: number; movedLn: LnRatio }[];
   /** Sets that no strength explains, such as a start above lockout: left out. */
   leftOut: number[];
   /** Sets that look as if they had been written down in another unit: left out until somebody has looked. */
@@ -62,7 +63,7 @@ export interface StrengthPosterior {
   active: ParameterName[];
   prior: Prior;
   /** What was believed of ln strength before any set. */
-  start: { meanLn: number; sdLn: number };
+  start: { meanLn: LnKg; sdLn: LnRatio };
   /** The day that the particles' strength is for. */
   onDay: number;
 }

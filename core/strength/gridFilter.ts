@@ -1,3 +1,4 @@
+import type { LnKg, LnRatio } from '../numeric/quantity.ts';
 import { ownRoom, type Room, turningRoom } from '../numeric/room.ts';
 import { fallChance, stillShaken } from './change.ts';
 import { drifter, type Lattice, normalLattice, STEP_LN, sampled, trim, withFall } from './lattice.ts';
@@ -49,7 +50,7 @@ interface TakenSession extends NewestSession {
 export function gridFilter(
   sessions: readonly Session[],
   lift: LiftModel,
-  strength: { meanLn: number; sdLn: number },
+  strength: { meanLn: LnKg; sdLn: LnRatio },
   parameters: Parameters,
   keep: boolean,
 ): GridResult {
@@ -214,7 +215,7 @@ const ABREAST = 4;
 
 const priors = new WeakMap<object, Lattice>();
 
-function priorLattice(strength: { meanLn: number; sdLn: number }): Lattice {
+function priorLattice(strength: { meanLn: LnKg; sdLn: LnRatio }): Lattice {
   const lattice = priors.get(strength) ?? normalLattice(strength.meanLn, strength.sdLn);
   priors.set(strength, lattice);
   return lattice;

@@ -48,7 +48,7 @@ export function groupTaker(
     }
     // What was carried over grows with tiring like any other loss.
     if (tiringAt >= 0) {
-      h[tiringAt + 2] = -group.carriedLn;
+      h[tiringAt + 2] = 0 - group.carriedLn;
       level -= group.carriedLn * (mean[tiringAt + 2]! - around.lnTiring);
     }
     level += setOff(group.equipment, 1);

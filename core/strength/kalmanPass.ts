@@ -1,4 +1,5 @@
 import { mixedNormal } from '../numeric/mixedNormal.ts';
+import type { LnKg, LnRatio } from '../numeric/quantity.ts';
 import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import {
   changeOver,
@@ -44,7 +45,7 @@ export function kalmanPass(
   sessions: readonly Session[],
   lift: LiftModel,
   prior: Prior,
-  strength: { meanLn: number; sdLn: number },
+  strength: { meanLn: LnKg; sdLn: LnRatio },
   names: readonly ParameterName[],
   { around, read, dayLn }: Linearised,
 ): KalmanResult {
@@ -133,7 +134,7 @@ const FALL_ASKED = -2;
 /** What is believed before any set: nothing of one hangs on another. */
 function startOf(
   prior: Prior,
-  strength: { meanLn: number; sdLn: number },
+  strength: { meanLn: LnKg; sdLn: LnRatio },
   names: readonly ParameterName[],
 ): NormalState {
   const n = names.length + 2;

@@ -1,3 +1,4 @@
+import type { LnKg, LnRatio } from '../numeric/quantity.ts';
 import {
   LAST_FACTOR,
   PEAK_FACTOR,
@@ -35,7 +36,7 @@ export function timesCounted({ count }: EffortGroup): number {
 }
 
 /** ln of the day's raw strength that leaves a group's sets no surplus in the mean; `straightLn` is that of one rested raw set. */
-export function standsForLn(group: EffortGroup, straightLn: number, parameters: Parameters): number {
+export function standsForLn(group: EffortGroup, straightLn: LnKg, parameters: Parameters): LnKg {
   return (
     straightLn +
     group.carriedLn * Math.exp(parameters.lnTiring) -
@@ -52,7 +53,7 @@ export interface SpeedReading {
   /** What is expected, over the surplus before the first rep of `made`. */
   over: (table: ReadTable, made: number) => Float64Array;
   /** The same at one surplus, for who needs few of them and would tabulate in vain. */
-  at: (table: ReadTable, made: number, surplus: number) => number;
+  at: (table: ReadTable, made: number, surplus: LnRatio) => number;
 }
 
 export const speedReadings: readonly SpeedReading[] = [
@@ -119,7 +120,7 @@ export function topReading(group: EffortGroup): RepsReading | null {
 export interface KeptReading {
   reps: number;
   worth: number;
-  sdLn: number;
+  sdLn: LnRatio;
 }
 
 /** What the top of a work-up of several reps tells; null: nothing. */

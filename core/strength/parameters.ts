@@ -1,4 +1,5 @@
 import type { Lift } from '../lifter/populationShape.ts';
+import type { LnRatio } from '../numeric/quantity.ts';
 
 /**
  * What is learned of a lifter in one lift beside the strength itself, all on scales on which the prior is normal:
@@ -129,7 +130,7 @@ export function populationPrior(lift: Lift): Prior {
  * Before any set: ln of the total straight mass (bar and moved body) over body mass, wide enough for a beginner and a
  * record holder (assumption; totals of competitive lifters: Latella et al. 2020, men 5.89 (1.04) body masses).
  */
-export function strengthPrior(lift: Lift): { meanLn: number; sdLn: number } {
+export function strengthPrior(lift: Lift): { meanLn: LnRatio; sdLn: LnRatio } {
   const share: Record<Lift, number> = { squat: 2.5, bench: 1.1, deadlift: 2.3 };
   const sdLn: Record<Lift, number> = { squat: 0.33, bench: 0.45, deadlift: 0.33 };
   return { meanLn: Math.log(share[lift]), sdLn: sdLn[lift] };

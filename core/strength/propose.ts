@@ -1,5 +1,6 @@
 import { cholesky } from '../numeric/cholesky.ts';
 import type { NormalShape } from '../numeric/importanceSample.ts';
+import type { LnKg, LnRatio } from '../numeric/quantity.ts';
 import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
 import type { ParameterName, Parameters, Prior } from './parameters.ts';
 import type { LiftModel } from './readGroup.ts';
@@ -29,7 +30,7 @@ export function propose(
   sessions: readonly Session[],
   lift: LiftModel,
   prior: Prior,
-  start: { meanLn: number; sdLn: number },
+  start: { meanLn: LnKg; sdLn: LnRatio },
   active: ParameterName[],
 ): { shape: NormalShape; surprises: KalmanResult['surprises'] } {
   const names = active.filter((name) => name !== 'lnDaySd' && name !== 'lnWeekSd');

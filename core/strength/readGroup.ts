@@ -2,6 +2,7 @@ import { barPart } from '../effort/barPart.ts';
 import { repCosts } from '../effort/repCost.ts';
 import type { Tiring } from '../effort/Tiring.ts';
 import type { PopulationShape } from '../lifter/populationShape.ts';
+import type { LnKg } from '../numeric/quantity.ts';
 import { cutRoom } from '../numeric/room.ts';
 import { expectedMps } from '../rep/expectedSpeed.ts';
 import type { Parameters } from './parameters.ts';
@@ -24,7 +25,7 @@ export interface LiftModel {
 /** A set model for one set of parameters. */
 export interface ReadModel {
   /** ln of the straight total mass that stands for this set's bar. */
-  straightLn: number;
+  straightLn: LnKg;
   table: ReadTable;
 }
 
@@ -61,7 +62,7 @@ export function straightLnOf(
   { bandError, startError }: Parameters,
   { reference }: LiftModel,
   readShape: ReturnType<typeof shapeReader>,
-): (at: Pick<SetModel, 'start' | 'lnTotal' | 'limit'>) => number {
+): (at: Pick<SetModel, 'start' | 'lnTotal' | 'limit'>) => LnKg {
   // What bands and another start add beyond the model, by this lifter's own log, comes to its limits.
   const lnLimit = ({ tables, weights }: MassMixture, start: Rigging['start']) =>
     tables.reduce(

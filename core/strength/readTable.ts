@@ -1,3 +1,4 @@
+import type { LnRatio } from '../numeric/quantity.ts';
 import { FARTHEST_SURPLUS, ROOT_STEP, ROOTS, STOP_ROOTS } from './response.ts';
 
 /** Most reps that are counted. */
@@ -51,22 +52,22 @@ export class ReadTable {
   }
 
   /** Mean of the speeds of `reps` reps, the first at this surplus. */
-  meanMps(surplus: number, reps: number): number {
+  meanMps(surplus: LnRatio, reps: number): number {
     return this.#sumOverSet(this.speedMps, surplus, reps).sum / reps;
   }
 
   /** The surplus that is left at the start of rep `rep` (from 1). */
-  surplusAtRep(surplus: number, rep: number): number {
+  surplusAtRep(surplus: LnRatio, rep: number): LnRatio {
     return this.#sumOverSet(this.lossLn, surplus, rep - 1).left;
   }
 
   /** ln strength that a set leaves missing after its end: its reps at what each had to spare, without the bend. */
-  lossOfSet(surplus: number, reps: number): number {
+  lossOfSet(surplus: LnRatio, reps: number): LnRatio {
     return this.#sumOverSet(this.lossLn, surplus, reps).sum;
   }
 
   /** A tabulated quantity summed over the starts of a set's reps, and the surplus that is left after the last of them. */
-  #sumOverSet(values: Float64Array, surplus: number, reps: number): { sum: number; left: number } {
+  #sumOverSet(values: Float64Array, surplus: LnRatio, reps: number): { sum: number; left: number } {
     let [sum, left] = [0, surplus];
     for (let rep = 1; rep <= reps; rep++) {
       sum += atSurplus(values, left);
@@ -76,14 +77,14 @@ export class ReadTable {
   }
 
   /** Surplus with which just `reps` reps are made (any number from 1, between whole ones straight). */
-  neededFor(reps: number): number {
+  neededFor(reps: number): LnRatio {
     const whole = Math.floor(reps);
     const low = this.#rung(whole);
     return whole === reps ? low : low + (reps - whole) * (this.#rung(whole + 1) - low);
   }
 
   /** How many reps a surplus is good for, between whole ones straight: the middle of what counts as n reps is n. */
-  repsPossible(surplus: number): number {
+  repsPossible(surplus: LnRatio): number {
     return this.repsAlong(surplus, 0, single)[0]!;
   }
 
@@ -140,7 +141,7 @@ const roots = new Float64Array(ABREAST);
 const single = new Float64Array(1);
 
 /** A tabulated quantity at a surplus: straight between the roots, constant outside. */
-export function atSurplus(values: Float64Array, surplus: number): number {
+export function atSurplus(values: Float64Array, surplus: LnRatio): number {
   if (!(surplus > 0)) return values[0]!;
   const x = Math.sqrt(surplus) / ROOT_STEP;
   const j = Math.floor(x);

@@ -1,3 +1,4 @@
+import type { LnRatio, Share } from '../numeric/quantity.ts';
 import { equipmentParameter, type ParameterName } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
@@ -20,11 +21,11 @@ export interface EffortGroup {
   reserve: Told;
   stopped: Told;
   /** How much of an answer it is that a work-up ended here; 0: none. See `readWorkUps`. */
-  topShare: number;
+  topShare: Share;
   /** How much of an answer the places are where its misses stopped; see `readStops`. */
-  stopShare: number;
+  stopShare: Share;
   /** ln strength still missing from the sets before, averaged, at the population's tiring; set by the first pass. */
-  carriedLn: number;
+  carriedLn: LnRatio;
   /** Rest before each of the sets (s), in order; and which sets they are. */
   restS: number[];
   members: number[];

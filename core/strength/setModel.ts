@@ -1,15 +1,16 @@
 import { lagrange } from '../numeric/lagrange.ts';
+import type { Kg, LnKg, Share } from '../numeric/quantity.ts';
 import type { Rigging } from './Rigging.ts';
 import type { Response, ResponseTable } from './response.ts';
 
 /** One rigging at one total mass: everything that a set there can tell, as a function of the parameters. */
 export interface SetModel {
   start: Rigging['start'];
-  lnTotal: number;
+  lnTotal: LnKg;
   /** Tells the limit at this mass. */
   limit: MassMixture;
   /** Share of the mean load that bands carry. */
-  bandShare: number;
+  bandShare: Share;
   /** Speed, effort and place of a miss by surplus; the same object for masses that differ little. */
   motion: Motion;
 }
@@ -24,7 +25,7 @@ export interface Motion extends MassMixture {
   /** As in a table. */
   peakRatio: Float64Array;
   /** Share of the moved body in the mean load. */
-  bodyShare: number;
+  bodyShare: Share;
 }
 
 /** As a function of the surplus reps hardly change with the mass: masses this near in ln share their motion. */
@@ -37,13 +38,13 @@ const MOST_BODY_STEPS = 9;
 export function setModel(
   response: Response,
   start: Rigging['start'],
-  lnTotal: number,
-  movedBodyKg: number,
+  lnTotal: LnKg,
+  movedBodyKg: Kg,
 ): SetModel {
   const limit = mixtureAt(response, lnTotal);
   const step = response.tables.length === 1 ? 0 : Math.round(lnTotal / SHARED_LN);
   const bandShare = limit.tables.reduce((sum, table, i) => sum + limit.weights[i]! * table.bandShare, 0);
-  const bodyShare = (1 - bandShare) * movedBodyKg * Math.exp(-lnTotal);
+  const bodyShare = (1 - bandShare) * movedBodyKg * Math.exp(0 - lnTotal);
   const bodyStep = Math.min(Math.round(bodyShare / SHARED_BODY), MOST_BODY_STEPS);
   return { start, lnTotal, limit, bandShare, motion: sharedMotion(response, step, bodyStep) };
 }
@@ -60,7 +61,7 @@ function sharedMotion(response: Response, step: number, bodyStep: number): Motio
   return motion;
 }
 
-function motionOf({ tables, weights }: MassMixture, bodyShare: number): Motion {
+function motionOf({ tables, weights }: MassMixture, bodyShare: Share): Motion {
   return {
     tables,
     weights,
@@ -72,7 +73,7 @@ function motionOf({ tables, weights }: MassMixture, bodyShare: number): Motion {
 }
 
 /** A parabola through the three masses nearest to `lnTotal`, through all where there are fewer. */
-export function mixtureAt({ lnTotals, tables }: Response, lnTotal: number): MassMixture {
+export function mixtureAt({ lnTotals, tables }: Response, lnTotal: LnKg): MassMixture {
   const nearest = lnTotals
     .map((_, i) => i)
     .sort((a, b) => Math.abs(lnTotals[a]! - lnTotal) - Math.abs(lnTotals[b]! - lnTotal))

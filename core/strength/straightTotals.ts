@@ -1,3 +1,4 @@
+import type { LnKg, LnRatio } from '../numeric/quantity.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
 import { middleParameters } from './middleParameters.ts';
 import { standsForLn } from './observation.ts';
@@ -8,7 +9,7 @@ import type { EffortGroup } from './sessions.ts';
 
 /** Where a set acted: the straight raw total mass that it stands for, and whether as a bound or nearly as a value. */
 export interface StraightTotal {
-  lnTotal: number;
+  lnTotal: LnKg;
   says: 'atLeast' | 'lessThan' | 'near';
 }
 
@@ -31,7 +32,7 @@ export function straightTotalsOf({ particles, sessions, lift }: StrengthPosterio
 function actsAt(
   { made, missed, fastestMps, peakMps, reserve }: EffortGroup,
   { table }: ReadModel,
-): { surplus: number; says: StraightTotal['says'] } {
+): { surplus: LnRatio; says: StraightTotal['says'] } {
   if (missed) return { surplus: table.neededFor(made + 1), says: 'lessThan' };
   if (fastestMps.count > 0) return { surplus: surplusAt(table.speedMps, fastestMps.mean), says: 'near' };
   if (peakMps.count > 0) return { surplus: surplusAt(table.peakMps(), peakMps.mean), says: 'near' };

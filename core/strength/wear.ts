@@ -1,3 +1,4 @@
+import type { LnRatio } from '../numeric/quantity.ts';
 import type { LiftModel, ReadModel } from './readGroup.ts';
 import type { EffortGroup } from './sessions.ts';
 
@@ -6,9 +7,9 @@ export function wear(
   group: EffortGroup,
   { table }: ReadModel,
   { tiring }: LiftModel,
-  surplus: number,
+  surplus: LnRatio,
   before: { fast: number; slow: number },
-): { carriedLn: number; after: { fast: number; slow: number } } {
+): { carriedLn: LnRatio; after: { fast: number; slow: number } } {
   let { fast, slow } = before;
   let sum = 0;
   for (const restS of group.restS) {
