@@ -115,7 +115,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
   };
 
   const sets: SetEvidence[] = [];
-  const wearing = { fast: 0, slow: 0 };
+  const tired = { fast: 0, slow: 0 };
   let dayLn = 0;
   /** One set as it would go; whether all was made. */
   const lifted = (
@@ -127,8 +127,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     said: boolean,
   ): boolean => {
     const restS = 180;
-    wearing.fast *= Math.exp(-restS / tiring.fastS);
-    wearing.slow *= Math.exp(-restS / tiring.slowS);
+    tired.fast *= Math.exp(-restS / tiring.fastS);
+    tired.slow *= Math.exp(-restS / tiring.slowS);
     const load: Load = { ...rigging.load, barKg };
     const compiled = compileLoad(load);
     const share = bandShare(compiled, movedBodyKg);
@@ -140,8 +140,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     let left =
       dayLn +
       lnPerTotal -
-      wearing.fast -
-      wearing.slow -
+      tired.fast -
+      tired.slow -
       parameters.bandError * share -
       (rigging.start === 'free' ? 0 : parameters.startError);
     const restedLn = left;
@@ -177,8 +177,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
       left -= repCost(k + 1, parameters.tiringBend) * loss;
       if (k >= reps - 1 && !said) break;
     }
-    wearing.fast += tiring.fastShare * lost;
-    wearing.slow += (1 - tiring.fastShare) * lost;
+    tired.fast += tiring.fastShare * lost;
+    tired.slow += (1 - tiring.fastShare) * lost;
     const ok = made === reps;
     const reserve = possible - made + t4() * answerSd(saidLeft, possible - made) - RESERVE_UNSAID_REPS;
     sets.push({
@@ -236,8 +236,8 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
     change(passed, day > 0);
     const form = random.uniform() < BAD_DAY.share ? BAD_DAY : USUAL_DAY;
     dayLn = lnTotal + daySd * (form.mean + form.sd * random.normal());
-    wearing.fast = 0;
-    wearing.slow = 0;
+    tired.fast = 0;
+    tired.slow = 0;
     const firstOfDay = sets.length;
     if (day === 0) {
       let kg = startKg;

@@ -2,6 +2,7 @@ import { evenNormals } from '../numeric/evenNormals.ts';
 import { ownRoom } from '../numeric/room.ts';
 import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import { activeParameters } from './activeParameters.ts';
+import { carryOver } from './carryOver.ts';
 import type { Particle, StrengthPosterior } from './estimateStrength.ts';
 import { beforeSession, sessionTaker } from './gridFilter.ts';
 import { drift, drifter, meanLnOf } from './lattice.ts';
@@ -11,7 +12,6 @@ import { type ParameterName, type Prior, parameterNames } from './parameters.ts'
 import { type LiftModel, readerOf } from './readGroup.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import { type Session, sessionsWith } from './sessions.ts';
-import { wear } from './wear.ts';
 
 /** Answers that weigh less than this cannot be seen in any figure. */
 const NEGLIGIBLE = 1e-7;
@@ -103,9 +103,9 @@ function tire({ groups }: Session, particles: readonly Particle[], lift: LiftMod
   let carriedLn = 0;
   for (const group of groups) {
     const reading = read(group.model);
-    const worn = wear(group, reading, lift, lnStrength - reading.straightLn, tired);
-    tired = worn.after;
-    carriedLn = worn.carriedLn;
+    const carried = carryOver(group, reading, lift, lnStrength - reading.straightLn, tired);
+    tired = carried.after;
+    carriedLn = carried.carriedLn;
   }
   groups[groups.length - 1]!.carriedLn = carriedLn * Math.exp(-middle.lnTiring);
 }

@@ -2,12 +2,12 @@ import { normalQuantile } from '../numeric/normal.ts';
 import type { NormalState } from './NormalState.ts';
 import {
   answerSd,
-  keptReading,
-  saidReading,
-  speedReadingSd,
-  speedReadings,
+  keptSeen,
+  saidReps,
+  speedSeenSd,
+  speedsSeen,
   timesCounted,
-  topReading,
+  topReps,
 } from './observation.ts';
 import type { ParameterName, Parameters } from './parameters.ts';
 import { DIFFERENCE, type ReadingBeside } from './readingsBeside.ts';
@@ -111,20 +111,19 @@ export function groupTaker(
         surprises.push(found(group, tables, value, sd, quantity));
       };
       const { made } = group;
-      for (const reading of speedReadings) {
-        const { mean: readMps, count } = group[reading.told];
-        if (count > 0)
-          take(readMps, speedReadingSd(reading, count), (table, u) => reading.at(table, made, u));
+      for (const seen of speedsSeen) {
+        const { mean: readMps, count } = group[seen.told];
+        if (count > 0) take(readMps, speedSeenSd(seen, count), (table, u) => seen.at(table, made, u));
       }
-      for (const reading of [saidReading(group), topReading(group)]) {
-        if (reading === null) continue;
-        const root = Math.sqrt(reading.worth);
+      for (const seen of [saidReps(group), topReps(group)]) {
+        if (seen === null) continue;
+        const root = Math.sqrt(seen.worth);
         const expected = possibleReps(tables.now.table, surplusOfMean(group, tables));
-        const sd = answerSd(reading, expected - made) / root;
+        const sd = answerSd(seen, expected - made) / root;
         // Where fewer reps left make an answer surer, fewer of them are the likelier.
-        take(reading.reps - (reading.sdPerRepLeft * sd) / root, sd, possibleReps);
+        take(seen.reps - (seen.sdPerRepLeft * sd) / root, sd, possibleReps);
       }
-      const kept = keptReading(group);
+      const kept = keptSeen(group);
       if (kept !== null) {
         const surplus = surplusBeyond(group, tables, kept.reps);
         surprises.push(state.takeValue(-surplus, kept.sdLn / Math.sqrt(kept.worth)));

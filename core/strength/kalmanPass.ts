@@ -1,6 +1,7 @@
 import { mixedNormal } from '../numeric/mixedNormal.ts';
 import type { LnKg, LnRatio } from '../numeric/quantity.ts';
 import { weightsOfLn } from '../numeric/weightsOfLn.ts';
+import { carryOver } from './carryOver.ts';
 import {
   changeOver,
   FURTHER_FALL_LN,
@@ -17,7 +18,6 @@ import type { LiftModel } from './readGroup.ts';
 import type { ReadingBeside } from './readingsBeside.ts';
 import type { Session } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
-import { wear } from './wear.ts';
 
 /** A normal approximation of everything that is believed after the last session. */
 export interface KalmanResult extends StateThen {
@@ -80,9 +80,9 @@ export function kalmanPass(
     // where they are linearised would lead astray.
     takeAll((group, reading) => {
       const nominal = dayLn?.[at] ?? mean[0]! + mean[1]!;
-      const worn = wear(group, reading.now, lift, nominal - reading.now.straightLn, tired);
-      tired = worn.after;
-      group.carriedLn = worn.carriedLn;
+      const carried = carryOver(group, reading.now, lift, nominal - reading.now.straightLn, tired);
+      tired = carried.after;
+      group.carriedLn = carried.carriedLn;
       return takeOutcome(group, reading);
     });
     takeAll(takeReadings);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { lackedRoots, placeOfLacking, slipChances, slipRoots } from './lackedByMiss.ts';
+import { lackedRoots, rowOfLacking, slipChances, slipRoots } from './lackedByMiss.ts';
 
-const at = (table: Float64Array, lackingLn: number) => table[placeOfLacking(lackingLn)]!;
+const at = (table: Float64Array, lackingLn: number) => table[rowOfLacking(lackingLn)]!;
 
 // Mean of a normal above nought: sd (z + density(z) / share(z)); at z = 0 sd sqrt(2 / pi), at z = -1 sd (0.2419707 / 0.1586553 - 1) (Abramowitz & Stegun
 // 1964, table 26.1). From set to set strength scatters by 0.012, a slip by 0.12 (docs/model.md, "strength").

@@ -23,7 +23,7 @@ export const slipChances = tabulated((lackingLn) => {
 });
 
 /** Where in these tables `lackingLn` stands; beyond their ends, the end. */
-export function placeOfLacking(lackingLn: number): number {
+export function rowOfLacking(lackingLn: number): number {
   return Math.min(Math.max(Math.round(lackingLn / STEP_LN), -MOST_SPARE), MOST_LACKING) + MOST_SPARE;
 }
 

@@ -46,7 +46,7 @@ export function standsForLn(group: EffortGroup, straightLn: LnKg, parameters: Pa
 }
 
 /** A sort of bar speed that may have been measured. */
-export interface SpeedReading {
+export interface SpeedSeen {
   told: 'fastestMps' | 'peakMps' | 'lastMps';
   /** By so much it errs more than a mean speed. */
   factor: number;
@@ -56,7 +56,7 @@ export interface SpeedReading {
   at: (table: ReadTable, made: number, surplus: LnRatio) => number;
 }
 
-export const speedReadings: readonly SpeedReading[] = [
+export const speedsSeen: readonly SpeedSeen[] = [
   {
     told: 'fastestMps',
     factor: 1,
@@ -78,7 +78,7 @@ export const speedReadings: readonly SpeedReading[] = [
 ];
 
 /** Standard deviation of the mean of `count` measured speeds. */
-export function speedReadingSd({ factor }: SpeedReading, count: number): number {
+export function speedSeenSd({ factor }: SpeedSeen, count: number): number {
   return factor * speedSdMps(count);
 }
 
@@ -89,7 +89,7 @@ export interface AnswerError {
 }
 
 /** Reps made and left together, as `worth` answers tell them. */
-export interface RepsReading extends AnswerError {
+export interface RepsSeen extends AnswerError {
   reps: number;
   worth: number;
 }
@@ -103,28 +103,28 @@ export function answerSd({ sdReps, sdPerRepLeft }: AnswerError, left: number): n
 }
 
 /** What was said of reps left; null: nothing. */
-export function saidReading({ made, reserve }: EffortGroup): RepsReading | null {
+export function saidReps({ made, reserve }: EffortGroup): RepsSeen | null {
   if (reserve.count === 0) return null;
   const { sdReps, sdPerRepLeft } = saidLeft;
   return { reps: made + reserve.mean + RESERVE_UNSAID_REPS, worth: reserve.count, sdReps, sdPerRepLeft };
 }
 
 /** What the top of a work-up of few reps tells of reps left; null: nothing. */
-export function topReading(group: EffortGroup): RepsReading | null {
+export function topReps(group: EffortGroup): RepsSeen | null {
   const { made, topShare } = group;
   if (!(topShare > 0) || isOfSeveral(group)) return null;
   return { reps: made + LEFT_REPS, worth: topShare, sdReps: LEFT_SD_REPS, sdPerRepLeft: 0 };
 }
 
 /** The surplus is what so many reps need, within `sdLn` for one answer. */
-export interface KeptReading {
+export interface KeptSeen {
   reps: number;
   worth: number;
   sdLn: LnRatio;
 }
 
 /** What the top of a work-up of several reps tells; null: nothing. */
-export function keptReading(group: EffortGroup): KeptReading | null {
+export function keptSeen(group: EffortGroup): KeptSeen | null {
   if (!(group.topShare > 0 && isOfSeveral(group))) return null;
   return { reps: group.made + KEPT_REPS, worth: group.topShare, sdLn: KEPT_SD_LN };
 }

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { tiringOf } from '../effort/Tiring.ts';
 import { populationShape } from '../lifter/populationShape.ts';
+import { carryOver } from './carryOver.ts';
 import { type Parameters, populationPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import { type LiftModel, readerOf } from './readGroup.ts';
 import type { ResponseTable } from './response.ts';
 import type { EffortGroup } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
-import { wear } from './wear.ts';
 
 /** The tabulated shapes of a start with a rebound: 20 at the middle top speed and 4 at either other. */
 const SHAPES = 28;
@@ -96,7 +96,7 @@ describe('tiredness from set to set', () => {
   it('is what the reps have cost, 0.85 of it halved in 22 s and the rest in 170, at what each set had to spare', () => {
     const reading = read({}, lift.reference);
     const group = { made: 1, missed: false, restS: [0, 22, 22] } as unknown as EffortGroup;
-    const worn = wear(group, reading, lift, 0.36, { fast: 0, slow: 0 });
+    const carried = carryOver(group, reading, lift, 0.36, { fast: 0, slow: 0 });
     const left = [0, 0, 0];
     const before = [0.0128 * (2 + Math.sqrt(0.36)), 0, 0];
     for (let set = 1; set < 3; set++) {
@@ -108,6 +108,6 @@ describe('tiredness from set to set', () => {
         );
       before[set] = 0.0128 * (2 + Math.sqrt(0.36 - left[set]!));
     }
-    expect(worn.carriedLn).toBeCloseTo((left[0]! + left[1]! + left[2]!) / 3, 5);
+    expect(carried.carriedLn).toBeCloseTo((left[0]! + left[1]! + left[2]!) / 3, 5);
   });
 });

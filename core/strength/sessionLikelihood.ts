@@ -1,19 +1,19 @@
 import { turningRoom } from '../numeric/room.ts';
 import { multiplyMade, multiplyMissed } from './chanceMade.ts';
-import { lackedRoots, placeOfLacking, slipChances, slipRoots } from './lackedByMiss.ts';
+import { lackedRoots, rowOfLacking, slipChances, slipRoots } from './lackedByMiss.ts';
 import { STEP_LN } from './lattice.ts';
 import { STOP_SD_S, TAIL } from './noise.ts';
 import {
   answerSd,
-  type KeptReading,
-  keptReading,
-  type RepsReading,
-  saidReading,
-  speedReadingSd,
-  speedReadings,
+  type KeptSeen,
+  keptSeen,
+  type RepsSeen,
+  saidReps,
+  speedSeenSd,
+  speedsSeen,
   standsForLn,
   timesCounted,
-  topReading,
+  topReps,
 } from './observation.ts';
 import type { Parameters } from './parameters.ts';
 import type { ReadModel } from './readGroup.ts';
@@ -66,16 +66,16 @@ function multiplyIn(
   } else if (made > 0) {
     lnScale += multiplyMade(values, from, table.neededFor(made), times);
   }
-  for (const reading of speedReadings) {
-    const { mean, count } = group[reading.told];
+  for (const seen of speedsSeen) {
+    const { mean, count } = group[seen.told];
     if (count > 0)
-      lnScale += multiplySpeed(tails, from, mean, speedReadingSd(reading, count), reading.over(table, made));
+      lnScale += multiplySpeed(tails, from, mean, speedSeenSd(seen, count), seen.over(table, made));
   }
-  const said = saidReading(group);
+  const said = saidReps(group);
   if (said !== null) multiplyReps(values, tails, from, made, said, table);
-  const top = topReading(group);
+  const top = topReps(group);
   if (top !== null) multiplyReps(values, tails, from, made, top, table);
-  const kept = keptReading(group);
+  const kept = keptSeen(group);
   if (kept !== null) multiplyKept(tails, from, kept, table);
   if (group.stopped.count > 0) multiplyStop(values, from, group, table);
   return lnScale;
@@ -99,19 +99,19 @@ function multiplyReps(
   tails: Float64Array,
   from: number,
   made: number,
-  reading: RepsReading,
+  seen: RepsSeen,
   table: ReadTable,
 ): void {
-  const { reps } = reading;
+  const { reps } = seen;
   const possible = table.repsAlong(from, STEP_LN, possibleReps(values.length));
-  const root = Math.sqrt(reading.worth);
-  if (reading.sdPerRepLeft === 0) {
-    const perSd = root / reading.sdReps;
+  const root = Math.sqrt(seen.worth);
+  if (seen.sdPerRepLeft === 0) {
+    const perSd = root / seen.sdReps;
     for (let i = 0; i < tails.length; i++) tails[i]! *= tailBase((reps - possible[i]!) * perSd);
     return;
   }
   for (let i = 0; i < values.length; i++) {
-    const perSd = root / answerSd(reading, possible[i]! - made);
+    const perSd = root / answerSd(seen, possible[i]! - made);
     tails[i]! *= tailBase((reps - possible[i]!) * perSd);
     values[i]! *= perSd;
   }
@@ -120,7 +120,7 @@ function multiplyReps(
 function multiplyKept(
   tails: Float64Array,
   from: number,
-  { reps, worth, sdLn }: KeptReading,
+  { reps, worth, sdLn }: KeptSeen,
   table: ReadTable,
 ): void {
   const left = from - table.neededFor(reps);
@@ -137,7 +137,7 @@ function multiplyStop(
   const needed = table.neededFor(made + 1);
   const perSd = Math.sqrt(stopShare) / STOP_SD_S;
   for (let i = 0; i < values.length; i++) {
-    const at = placeOfLacking(needed - (from + i * STEP_LN));
+    const at = rowOfLacking(needed - (from + i * STEP_LN));
     const slip = slipChances[at]!;
     let told = tailed((stopped.mean - table.stopAt(lackedRoots[at]!)) * perSd);
     if (slip > 0) told += slip * (tailed((stopped.mean - table.stopAt(slipRoots[at]!)) * perSd) - told);

@@ -50,7 +50,7 @@ export function sessionsOf(sets: readonly SetEvidence[], models: readonly (SetMo
   const order = sets.map((_, i) => i).filter((i) => models[i] !== null);
   order.sort((a, b) => sets[a]!.day - sets[b]!.day || a - b);
   const sessions: Session[] = [];
-  for (const i of order) place(sessions, sets[i]!, i, models[i]!);
+  for (const i of order) put(sessions, sets[i]!, i, models[i]!);
   return sessions;
 }
 
@@ -64,12 +64,12 @@ export function sessionsWith(
   const copies = [...sessions];
   const newest = copies.pop();
   if (newest !== undefined) copies.push({ day: newest.day, groups: newest.groups.map(copyOf) });
-  place(copies, set, index, model);
+  put(copies, set, index, model);
   return copies;
 }
 
 /** Puts a set that was done after all others into its session. */
-function place(sessions: Session[], set: SetEvidence, index: number, model: SetModel): void {
+function put(sessions: Session[], set: SetEvidence, index: number, model: SetModel): void {
   let session = sessions[sessions.length - 1];
   if (session?.day !== set.day) {
     session = { day: set.day, groups: [] };

@@ -10,7 +10,7 @@ export function againstAim(aim: Aim, { percentages, aimedMps, ...other }: OtherS
     case 'percent': {
       const reached = aim.targets.flatMap(({ basis, share }) => {
         const found = percentages.find((one) => one.basis === basis);
-        return found ? [`${percent(found.share)} ${placeWords[basis]} (aim ${percentFigure(share)})`] : [];
+        return found ? [`${percent(found.share)} ${basisWords[basis]} (aim ${percentFigure(share)})`] : [];
       });
       return `${reached.join(', ')}; ${strength}`;
     }
@@ -23,7 +23,7 @@ export function againstAim(aim: Aim, { percentages, aimedMps, ...other }: OtherS
   }
 }
 
-const placeWords = {
+const basisWords = {
   bar: 'on the bar',
   bottom: 'at the bottom',
   lockout: 'at lockout',

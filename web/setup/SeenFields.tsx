@@ -6,23 +6,23 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { SpeedsField } from './SpeedsField.tsx';
 import { StoppedAt } from './StoppedAt.tsx';
 import type { SetDraft } from './setDraft.ts';
-import type { StartPlace } from './startPlace.ts';
+import type { StartOnRange } from './startOnRange.ts';
 
 /** How a set went, as far as somebody looked: where a miss stopped, speeds, reps left, rest, body mass. */
 export function SeenFields({
   set,
-  place,
+  start,
   onChange,
 }: {
   set: SetDraft;
-  place: StartPlace | null;
+  start: StartOnRange | null;
   onChange: (change: Partial<SetDraft>) => void;
 }) {
   const units = useUnits();
   return (
     <>
       {set.made < set.reps && (
-        <StoppedAt s={set.stoppedAtS} place={place} onChange={(stoppedAtS) => onChange({ stoppedAtS })} />
+        <StoppedAt s={set.stoppedAtS} start={start} onChange={(stoppedAtS) => onChange({ stoppedAtS })} />
       )}
       <SelectField
         label="Reps left"

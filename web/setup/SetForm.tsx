@@ -11,12 +11,12 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { onRange } from './missPlaces.ts';
+import { onRange } from './missStops.ts';
 import { RackFields } from './RackFields.tsx';
 import { SeenFields } from './SeenFields.tsx';
 import { StartFields } from './StartFields.tsx';
 import { bare, barLimits, type SetDraft } from './setDraft.ts';
-import { startPlace } from './startPlace.ts';
+import { startOnRange } from './startOnRange.ts';
 
 /** What was found elsewhere and is taken over into the set: a track of the bar, say; it counts `stoppedAtS` from the start. */
 export type SeenOfSet = Pick<GivenSet, 'reps' | 'made' | 'meanSpeedsMps' | 'peakSpeedsMps' | 'stoppedAtS'>;
@@ -51,7 +51,7 @@ export function SetForm(props: {
   const putSetup = (change: Partial<SetDraft['setup']>) =>
     setDraft((now) => ({ ...now, setup: { ...now.setup, ...change } }));
   const { setup, lift } = draft;
-  const place = startPlace(club, draft);
+  const start = startOnRange(club, draft);
   const save = async () => {
     const { lifterId } = draft;
     const { barKg } = setup;
@@ -65,7 +65,7 @@ export function SetForm(props: {
     });
   };
   const pickLift = (next: SetDraft['lift']) => put({ lift: next, setup: { ...setup, ...bare } });
-  const seen = <SeenFields key={taken} set={draft} place={place} onChange={put} />;
+  const seen = <SeenFields key={taken} set={draft} start={start} onChange={put} />;
   return (
     <RecordForm
       title={props.title}
@@ -143,7 +143,7 @@ export function SetForm(props: {
         <div className="whole-line">
           {props.door((found) => {
             const { stoppedAtS: share } = found;
-            put({ ...found, stoppedAtS: share === null ? null : inLog(onRange(share, place)) });
+            put({ ...found, stoppedAtS: share === null ? null : inLog(onRange(share, start)) });
             setTaken((times) => times + 1);
           })}
         </div>

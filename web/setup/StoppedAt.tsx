@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { lowestPlace, missPlaces, placeStep, placeWords } from './missPlaces.ts';
-import type { StartPlace } from './startPlace.ts';
+import { lowestStop, missStops, stopStep, stopWords } from './missStops.ts';
+import type { StartOnRange } from './startOnRange.ts';
 
 const drawing = { width: 72, height: 96, foot: 10 } as const;
 
@@ -12,26 +12,26 @@ const drawing = { width: 72, height: 96, foot: 10 } as const;
 export function StoppedAt(props: {
   s: number | null;
   /** Null: not known; the lift is taken to begin at the bottom of the competition range. */
-  place: StartPlace | null;
+  start: StartOnRange | null;
   onChange: (s: number | null) => void;
 }) {
-  const { s, place, onChange } = props;
+  const { s, start, onChange } = props;
   const id = useId();
   const { length } = useUnits();
-  const places = missPlaces(place);
-  const lowest = Math.min(lowestPlace(place), s ?? 1);
-  const words = s === null ? 'Not said.' : placeWords(s, place, length);
+  const stops = missStops(start);
+  const lowest = Math.min(lowestStop(start), s ?? 1);
+  const words = s === null ? 'Not said.' : stopWords(s, start, length);
   return (
     <fieldset className="stopped-at whole-line">
       <legend className="field-label">Where the miss stopped</legend>
       <StoppedDrawing s={s} lowest={Math.min(0, lowest)} />
       <div className="stack tight">
         <div className="row">
-          {places.map(({ s: at, word }) => (
+          {stops.map(({ s: at, word }) => (
             <button
               key={word}
               type="button"
-              aria-pressed={s !== null && places.every((other) => Math.abs(at - s) <= Math.abs(other.s - s))}
+              aria-pressed={s !== null && stops.every((other) => Math.abs(at - s) <= Math.abs(other.s - s))}
               onClick={() => onChange(at)}
             >
               {word}
@@ -50,8 +50,8 @@ export function StoppedAt(props: {
           type="range"
           min={lowest}
           max={1}
-          step={placeStep}
-          value={s ?? places[1]?.s}
+          step={stopStep}
+          value={s ?? stops[1]?.s}
           aria-valuetext={words}
           onChange={(event) => onChange(Number(event.target.value))}
         />

@@ -8,7 +8,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { SetForm } from '#web/setup/SetForm.tsx';
 import { givenAgain, type SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords } from '#web/setup/setWords.ts';
-import { startPlace } from '#web/setup/startPlace.ts';
+import { startOnRange } from '#web/setup/startOnRange.ts';
 import { ChosenDone, ChosenNext } from './ChosenSet.tsx';
 import { draftOf } from './draftOf.ts';
 import { MissAsked } from './MissAsked.tsx';
@@ -120,7 +120,7 @@ export function LogPanel(props: {
         <MissAsked
           reps={draft.reps}
           made={missedAfter}
-          place={startPlace(club, draft)}
+          start={startOnRange(club, draft)}
           busy={writer.busy}
           onAnswer={(stoppedAtS) => made(missedAfter, stoppedAtS)}
           onBack={() => setMissedAfter(null)}

@@ -1,18 +1,18 @@
-import { type MissPlace, missPlaces } from '#web/setup/missPlaces.ts';
-import type { StartPlace } from '#web/setup/startPlace.ts';
+import { type MissStop, missStops } from '#web/setup/missStops.ts';
+import type { StartOnRange } from '#web/setup/startOnRange.ts';
 
 /** A miss before it is written down: one tap says where it stopped, and the set is on record. */
 export function MissAsked(props: {
   reps: number;
   made: number;
-  place: StartPlace | null;
+  start: StartOnRange | null;
   busy: boolean;
   /** Null: nobody saw. */
   onAnswer: (stoppedAtS: number | null) => void;
   onBack: () => void;
 }) {
   const { reps, made, busy, onAnswer } = props;
-  const answers: { s: number | null; word: string }[] = [...missPlaces(props.place).toReversed(), nobodySaw];
+  const answers: { s: number | null; word: string }[] = [...missStops(props.start).toReversed(), nobodySaw];
   return (
     <fieldset className="miss-asked stack">
       <legend className="set-kept">
@@ -35,4 +35,4 @@ export function MissAsked(props: {
   );
 }
 
-const nobodySaw: Omit<MissPlace, 's'> & { s: null } = { s: null, word: 'nobody saw' };
+const nobodySaw: Omit<MissStop, 's'> & { s: null } = { s: null, word: 'nobody saw' };

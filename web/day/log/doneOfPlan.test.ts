@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type LoggedSet, nothingSeen } from '#contract/records/loggedSet.ts';
 import { doneOfPlan } from './doneOfPlan.ts';
-import type { PlannedWork } from './plannedSets.ts';
+import type { PlannedSets } from './plannedSets.ts';
 
 const start = { way: 'box', heightM: 0.36 } as const;
 const setup = (barKg: number) => ({ rackId: null, start, barKg, bands: [], chains: [] });
-const work: PlannedWork = {
+const work: PlannedSets = {
   lift: 'squat',
   equipment: 'raw',
   onlyOfLift: false,

@@ -1,5 +1,5 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { PlannedSet, PlannedWork } from './plannedSets.ts';
+import type { PlannedSet, PlannedSets } from './plannedSets.ts';
 
 /** What was done of a lifter's planned sets: one place for each of them, and what came on top. */
 export interface DoneOfPlan {
@@ -14,7 +14,7 @@ const sameBarKg = 0.05;
  * Lays logged sets on the planned ones. A set as planned takes its own place; one that was changed takes the first that is
  * left; what finds none came on top. Struck sets do not count.
  */
-export function doneOfPlan(work: PlannedWork, logged: readonly LoggedSet[]): DoneOfPlan {
+export function doneOfPlan(work: PlannedSets, logged: readonly LoggedSet[]): DoneOfPlan {
   const counted = logged.filter((set) => set.struckAt === null && belongs(work, set));
   const done: (LoggedSet | null)[] = work.sets.map(() => null);
   const put = (set: LoggedSet, fits: (planned: PlannedSet) => boolean): boolean => {
@@ -27,7 +27,7 @@ export function doneOfPlan(work: PlannedWork, logged: readonly LoggedSet[]): Don
   return { done, extra };
 }
 
-function belongs({ lift, sets, onlyOfLift }: PlannedWork, set: LoggedSet): boolean {
+function belongs({ lift, sets, onlyOfLift }: PlannedSets, set: LoggedSet): boolean {
   return (
     set.lift === lift && (onlyOfLift || sets.some(({ setup }) => sameStart(setup.start, set.setup.start)))
   );

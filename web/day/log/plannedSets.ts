@@ -12,7 +12,7 @@ export interface PlannedSet {
 }
 
 /** All that a lifter was given in one group. */
-export interface PlannedWork {
+export interface PlannedSets {
   lift: Lift;
   equipment: Equipment;
   sets: readonly PlannedSet[];
@@ -21,7 +21,7 @@ export interface PlannedWork {
 }
 
 /** What was worked out for a lifter in a group, set by set; null where nothing was. */
-export function plannedWork(plan: DayPlan, groupId: string, lifterId: string): PlannedWork | null {
+export function plannedSets(plan: DayPlan, groupId: string, lifterId: string): PlannedSets | null {
   const group = plan.groups.find((candidate) => candidate.groupId === groupId);
   const place = group?.places.find((candidate) => candidate.lifterId === lifterId);
   if (!group || !place?.solved) return null;

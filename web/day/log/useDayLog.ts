@@ -6,11 +6,11 @@ import { useClubSettings } from '#web/api/useClub.ts';
 import { useSets } from '#web/api/useSets.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { type DoneOfPlan, doneOfPlan } from './doneOfPlan.ts';
-import { type PlannedWork, plannedWork } from './plannedSets.ts';
+import { type PlannedSets, plannedSets } from './plannedSets.ts';
 
 /** What a lifter was given in a group and what of it is on record. */
 export interface PlaceLog extends DoneOfPlan {
-  work: PlannedWork;
+  work: PlannedSets;
   doneOn: string;
 }
 
@@ -22,7 +22,7 @@ export function useDayLog(day: Day, groupId: string, prescription: Prescription 
   // A day that is trained before its date was done today.
   const doneOn = day.date > today ? today : day.date;
   return (lifterId: string): PlaceLog | null => {
-    const work = plan === null ? null : plannedWork(plan, groupId, lifterId);
+    const work = plan === null ? null : plannedSets(plan, groupId, lifterId);
     if (work === null) return null;
     return { work, doneOn, ...doneOfPlan(work, ofLifter(data?.sets ?? [], lifterId)) };
   };

@@ -11,7 +11,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { setupNames } from '../setupNames.ts';
 import { type AskedLifter, maxBarOf } from './askDraws.ts';
 import { firstSetups } from './firstSetups.ts';
-import { placeOf } from './placeOf.ts';
+import { riggingAsked } from './riggingAsked.ts';
 import { SetupForm } from './SetupForm.tsx';
 import { setupToKeep } from './setupToKeep.ts';
 import { type KeptSetup, useKeptSetups } from './useKeptSetups.ts';
@@ -47,10 +47,10 @@ export function AnySetupSection(props: {
       setups.map((setup): Row['maxKg'] => {
         // The number above the page's picture, and not the draws' rounding of it.
         if (isCounted(setup)) return estimate.maxKg;
-        const place = placeOf(club, { lifterId, lift, setup: setup.setup, on });
-        if (typeof place === 'string') return place;
+        const rigging = riggingAsked(club, { lifterId, lift, setup: setup.setup, on });
+        if (typeof rigging === 'string') return rigging;
         return (
-          maxBarOf(lifter, place, setup.equipment) ??
+          maxBarOf(lifter, rigging, setup.equipment) ??
           'Bands and chains alone are more than this lifter takes to lockout.'
         );
       }),

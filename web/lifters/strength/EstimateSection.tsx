@@ -11,7 +11,7 @@ import type { LifterRecords } from '../lifterRecords.ts';
 import { AbilitySection } from './AbilitySection.tsx';
 import { AnySetupSection } from './AnySetupSection.tsx';
 import { askedLifter } from './askDraws.ts';
-import { placeOf } from './placeOf.ts';
+import { riggingAsked } from './riggingAsked.ts';
 import { SeasonCapacity } from './SeasonCapacity.tsx';
 import { StrengthSection } from './StrengthSection.tsx';
 import { WorkCapacity } from './WorkCapacity.tsx';
@@ -48,7 +48,7 @@ function FromDraws(props: { own: LifterRecords; estimate: StrengthEstimate; sets
   const { lifterId, lift, on } = estimate;
   const club = useClub();
   const straight = useMemo(
-    () => placeOf(club, { lifterId, lift, setup: competitionSetup(lift), on }),
+    () => riggingAsked(club, { lifterId, lift, setup: competitionSetup(lift), on }),
     [club, lifterId, lift, on],
   );
   const lifter = useMemo(

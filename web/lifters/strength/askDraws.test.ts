@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { populationPrior } from '#core/strength/parameters.ts';
-import { askedLifter, heldCurveOf, maxBarOf, type Place, repsOf } from './askDraws.ts';
+import type { Rigging } from '#core/strength/Rigging.ts';
+import { askedLifter, heldCurveOf, maxBarOf, repsOf } from './askDraws.ts';
 
-const straight: Place = {
+const straight: Rigging = {
   load: {
-    barKg: 0,
     bands: [],
     hungBands: [],
     chains: [],

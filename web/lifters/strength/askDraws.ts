@@ -2,8 +2,6 @@ import type { Equipment } from '#contract/records/lift.ts';
 import type { Belief, StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { repsPossible } from '#core/effort/repsPossible.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
-import type { Start } from '#core/lifter/startHeights.ts';
-import type { Load } from '#core/load/Load.ts';
 import type { Capability } from '#core/rep/Capability.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
 import { heldForceN } from '#core/rep/strengthCurve.ts';
@@ -13,15 +11,9 @@ import type { Draw } from '#core/strength/Draw.ts';
 import { drawCapability } from '#core/strength/drawCapability.ts';
 import { drawTiring } from '#core/strength/drawTiring.ts';
 import { liftModelOf } from '#core/strength/estimateStrength.ts';
+import type { Rigging } from '#core/strength/Rigging.ts';
 import type { LiftModel } from '#core/strength/readGroup.ts';
 import { drawsIn } from '#reckon/strength/estimatedCapability.ts';
-
-/** A place to lift: the load without regard to its bar, how it begins, the lifter's full range. */
-export interface Place {
-  load: Load;
-  start: Start['way'];
-  range: Capability['range'];
-}
 
 /** A lifter as the estimate knows them, ready to be asked. */
 export interface AskedLifter {
@@ -29,7 +21,7 @@ export interface AskedLifter {
   lift: StrengthEstimate['lift'];
   bodyMassKg: number;
   /** The straight competition lift, in which strength is counted. */
-  straight: Place;
+  straight: Rigging;
   /** The draws with what each can push there. */
   answers: readonly { draw: Draw; capability: Capability }[];
 }
@@ -37,7 +29,7 @@ export interface AskedLifter {
 /** Makes an estimate ready to be asked. */
 export function askedLifter(
   { lift, draws, bodyMassKg }: Pick<StrengthEstimate, 'lift' | 'draws' | 'bodyMassKg'>,
-  straight: Place,
+  straight: Rigging,
 ): AskedLifter {
   const movedBodyKg = populationShape(lift).movedBodyShare * bodyMassKg;
   return {
@@ -53,9 +45,9 @@ export function askedLifter(
 }
 
 /** The heaviest bar with a setup; null where bands and chains alone may be too much, or no strength makes the rep. */
-export function maxBarOf(lifter: AskedLifter, place: Place, equipment: Equipment): Belief | null {
+export function maxBarOf(lifter: AskedLifter, rigging: Rigging, equipment: Equipment): Belief | null {
   const movedBodyKg = populationShape(lifter.lift).movedBodyShare * lifter.bodyMassKg;
-  const asked = { rigging: place, movedBodyKg, equipment, platform: false };
+  const asked = { rigging, movedBodyKg, equipment, platform: false };
   const draws = lifter.answers.map(({ draw }) => draw);
   try {
     const found = beliefOf(maxBarsOf(lifter.model, asked, draws));
@@ -85,7 +77,7 @@ export function heldCurveOf(
 /** Reps that the rested lifter makes in one set at each share of the straight maximum. */
 export function repsOf({ lift, answers, straight }: AskedLifter, shares: readonly number[]): Belief[] {
   const maxima = answers.flatMap(({ draw, capability }) => {
-    const max = maxBar(straight.load, capability);
+    const max = maxBar({ ...straight.load, barKg: 0 }, capability);
     return max === null ? [] : [{ draw, capability, barKg: max.barKg }];
   });
   return shares.map((share) =>

@@ -3,7 +3,7 @@ import type { LiftModel, ReadModel } from './readGroup.ts';
 import type { EffortGroup } from './sessions.ts';
 
 /** Tiredness from set to set within a group: its mean at the sets' starts, and what is left after the last. */
-export function wear(
+export function carryOver(
   group: EffortGroup,
   { table }: ReadModel,
   { tiring }: LiftModel,

@@ -5,21 +5,21 @@ import { assembleHeights, type HeightRecords } from '#reckon/lifter/assembleHeig
 import type { SetDraft } from './setDraft.ts';
 
 /** Where the way up of a set begins in the lifter's competition range, and how long that range is. */
-export interface StartPlace {
+export interface StartOnRange {
   /** 0 at the bottom of the range, below 0 on a deficit or a low box, 1 at lockout. */
   startS: number;
   rangeM: number;
 }
 
-/** The log keeps no place below this; a start so near to lockout is a slip (assumption). */
+/** The log keeps nothing below this; a start so near to lockout is a slip (assumption). */
 const lowestS = -0.2;
 const highestS = 0.9;
 
 /** Null where the set does not tell enough yet: nobody is named, or its start lacks the height. */
-export function startPlace(
+export function startOnRange(
   club: HeightRecords & { rack: readonly RecordOf<'rack'>[] },
   set: Pick<SetDraft, 'lifterId' | 'lift' | 'doneOn'> & { setup: Pick<Setup, 'rackId' | 'start'> },
-): StartPlace | null {
+): StartOnRange | null {
   const { lifterId, lift, doneOn } = set;
   const { start, rackId } = set.setup;
   if (lifterId === null || !club.lifter.some(({ id }) => id === lifterId)) return null;
