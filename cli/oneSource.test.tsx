@@ -11,8 +11,10 @@ import { rackSheets } from '#contract/paper/rackSheets.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { solveDay } from '#reckon/day/solveDay.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { sceneSummary } from '#web/charts/sceneSummary.ts';
 import { PlaceRow } from '#web/day/PlaceRow.tsx';
+import type { Seat } from '#web/day/Seat.ts';
 import { StepEfforts } from '#web/day/StepEfforts.tsx';
 import { solvedStrength } from '#web/day/solvedSetup.ts';
 import { chartUnits } from '#web/parts/chartUnits.ts';
@@ -300,29 +302,36 @@ it('a program that computes a bare bar from what the plan goes by gets the share
   );
 });
 
-function RowOf({
-  asked,
-  place,
-  line,
-}: {
-  asked: DayToSolve;
-  place: PlanPlace;
-  line: Parameters<typeof PlaceRow>[0]['line'];
-}) {
-  const group = asked.day.groups[0]!;
+function RowOf({ asked, place, line }: { asked: DayToSolve; place: PlanPlace; line: Seat['line'] }) {
+  const { day, records } = asked;
+  const group = day.groups[0]!;
+  const seat: Seat = {
+    day,
+    group,
+    line,
+    place: group.places.find(({ lifterId }) => lifterId === place.lifterId)!,
+    name: place.name,
+    rack: records.rack[0]!,
+    rackIds: ['rack'],
+    order: 0,
+    problem: null,
+    gravityMps2: gravityOf(records),
+    solving: {
+      prescription: null,
+      latest: 0,
+      look: () => {},
+      busy: false,
+      wrong: null,
+      stale: false,
+      solve: async () => {},
+    },
+  };
   return (
     <table>
       <tbody>
         <PlaceRow
-          group={group}
-          place={group.places.find(({ lifterId }) => lifterId === place.lifterId)!}
-          order={0}
-          name={place.name}
-          line={line}
-          problem={null}
-          busy={false}
+          seat={seat}
           open={false}
-          rackIds={['rack']}
           log={null}
           logging={false}
           onOpen={() => {}}

@@ -1,25 +1,24 @@
 import type { FormEvent } from 'react';
-import type { RecordOf } from '#contract/records/allKinds.ts';
-import type { Group, Place } from '#contract/records/day.ts';
+import type { Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { RangeField } from '#web/parts/RangeField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BandFields } from '#web/setup/BandFields.tsx';
 import { barReach } from './barReach.ts';
+import type { Seat } from './Seat.ts';
 import type { OnBar } from './solvedSetup.ts';
 
 /** What the coach sets by hand for one lifter: it stays, and the rest is worked out around it, until it is given back. */
 export function HandSettings(props: {
-  group: Group;
-  place: Place;
-  rack: RecordOf<'rack'>;
+  seat: Seat;
   kept: OnBar;
   onBar: OnBar;
-  busy: boolean;
   onTry: (onBar: OnBar) => void;
   onFix: (byCoach: Place['byCoach']) => void;
 }) {
-  const { group, place, rack, kept, onBar, busy, onTry, onFix } = props;
+  const { kept, onBar, onTry, onFix } = props;
+  const { group, place, rack, solving } = props.seat;
+  const { busy } = solving;
   const records = useClub();
   const units = useUnits();
   const own = place.byCoach;

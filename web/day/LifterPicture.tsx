@@ -1,4 +1,3 @@
-import type { Day, Group, Place } from '#contract/records/day.ts';
 import type { Setup, Start } from '#contract/records/lift.ts';
 import { foreAftSentence } from '#contract/words/foreAftSentence.ts';
 import { massText } from '#contract/words/massText.ts';
@@ -10,21 +9,19 @@ import { chartUnits } from '#web/parts/chartUnits.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { type SceneStrength, type SetupScene, setupScene } from '#web/parts/setupScene.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { Seat } from './Seat.ts';
 import type { OnBar } from './solvedSetup.ts';
 
 /** Rack, load and speed of what stands in the fields beside it, for this lifter on this day. */
 export function LifterPicture(props: {
-  day: Pick<Day, 'date'>;
-  group: Group;
-  place: Place;
-  name: string;
+  seat: Seat;
   onBar: OnBar;
   start: Start;
-  gravityMps2: number;
   grips: SceneGrips;
   strength: SceneStrength | null;
 }) {
-  const { day, group, place, name, onBar, start } = props;
+  const { onBar, start } = props;
+  const { day, group, place, name, gravityMps2 } = props.seat;
   const records = useClub();
   const units = useUnits();
   const setup: Setup = { rackId: place.rackId, start, ...onBar };
@@ -45,7 +42,7 @@ export function LifterPicture(props: {
         {(widthPx) => (
           <HeightPicture
             scenes={[scene]}
-            units={chartUnits(units, props.gravityMps2)}
+            units={chartUnits(units, gravityMps2)}
             widthPx={widthPx}
             grips={[props.grips]}
           />
@@ -57,7 +54,7 @@ export function LifterPicture(props: {
       />
       {scene.foreAft && (
         <p className="small">
-          {foreAftSentence(scene.foreAft, (newtons) => massText(newtons, units.mass, props.gravityMps2))}
+          {foreAftSentence(scene.foreAft, (newtons) => massText(newtons, units.mass, gravityMps2))}
         </p>
       )}
       <p className="small quiet">

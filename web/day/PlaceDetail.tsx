@@ -1,8 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
-import type { LifterLine } from '#contract/paper/RackSheetModel.ts';
-import type { RecordOf } from '#contract/records/allKinds.ts';
-import type { Day, Group, Place } from '#contract/records/day.ts';
+import type { Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { hasHeight } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -12,8 +10,8 @@ import { StartFields } from '#web/setup/StartFields.tsx';
 import type { Drop } from './MoveHandle.tsx';
 import { OtherSetups } from './OtherSetups.tsx';
 import { PlaceTrial } from './PlaceTrial.tsx';
+import type { Seat } from './Seat.ts';
 import { StepEfforts } from './StepEfforts.tsx';
-import type { Solving } from './useSolving.ts';
 
 /** Where the keyboard goes when a cell was opened to be changed. */
 export type DetailField = 'bar' | 'bands';
@@ -22,28 +20,19 @@ const fieldOf: Record<DetailField, string> = { bar: '.number-input input', bands
 
 /** One lifter opened: the picture of this prescription, what the coach fixes by hand, the own start, and where to lift. */
 export function PlaceDetail(props: {
-  day: Day;
-  group: Group;
-  place: Place;
-  rack: RecordOf<'rack'>;
-  order: number;
-  name: string;
-  /** Null: nothing was worked out yet. */
-  line: LifterLine | null;
-  gravityMps2: number;
-  solving: Solving;
-  rackIds: readonly string[];
+  seat: Seat;
   field: DetailField | null;
   onMove: (drop: Drop) => void;
   onChange: (place: Place) => void;
   onLeaveOut: () => void;
   onClose: () => void;
 }) {
-  const { day, group, place, rack, order, name, line, solving, onChange, onMove, onClose } = props;
+  const { seat, onChange, onMove, onClose } = props;
+  const { group, place, rack, rackIds, order, name, line, solving } = seat;
   const records = useClub();
   const { mass } = useUnits();
   const say = useToast();
-  const others = records.rack.filter((other) => props.rackIds.includes(other.id) && other.id !== rack.id);
+  const others = records.rack.filter((other) => rackIds.includes(other.id) && other.id !== rack.id);
   useEffect(() => {
     const leave = (event: KeyboardEvent) => event.key === 'Escape' && onClose();
     document.addEventListener('keydown', leave);
@@ -74,10 +63,7 @@ export function PlaceDetail(props: {
     <section ref={section} className="place-detail" aria-label={name}>
       <PlaceTrial
         key={`${place.rackId} ${solving.prescription?.id}`}
-        {...{ day, group, place, rack, name }}
-        gravityMps2={props.gravityMps2}
-        prescription={solving.prescription}
-        busy={solving.busy}
+        seat={seat}
         onFix={(byCoach) => void fix(byCoach)}
         onStart={(start) => onChange({ ...place, start: sameStart(start, group.start) ? null : start })}
       />

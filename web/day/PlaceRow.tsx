@@ -1,7 +1,6 @@
 import { startOf } from '#contract/day/startOf.ts';
 import { effortLine } from '#contract/paper/effortWords.ts';
-import type { LifterLine, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
-import type { Group, Place } from '#contract/records/day.ts';
+import type { WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { startText } from '#contract/words/liftWords.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -10,18 +9,12 @@ import { StepDone } from './log/StepDone.tsx';
 import type { PlaceLog } from './log/useDayLog.ts';
 import { type Drop, MoveHandle } from './MoveHandle.tsx';
 import type { DetailField } from './PlaceDetail.tsx';
+import type { Seat } from './Seat.ts';
 
 /** A lifter in a rack's table. Without a line nothing was worked out for this lifter yet. */
 export function PlaceRow(props: {
-  group: Group;
-  place: Place;
-  order: number;
-  name: string;
-  line: LifterLine | null;
-  problem: string | null;
-  busy: boolean;
+  seat: Seat;
   open: boolean;
-  rackIds: readonly string[];
   /** What of it is on record; null where nothing was worked out. */
   log: PlaceLog | null;
   logging: boolean;
@@ -29,7 +22,8 @@ export function PlaceRow(props: {
   onLog: () => void;
   onMove: (drop: Drop) => void;
 }) {
-  const { group, place, order, name, line, log, open, onOpen } = props;
+  const { log, open, onOpen } = props;
+  const { group, place, order, name, line, problem, solving, rackIds } = props.seat;
   const units = useUnits();
   const drop = { 'data-rack': place.rackId, 'data-order': order };
   const who = (
@@ -39,7 +33,7 @@ export function PlaceRow(props: {
           name={name}
           of={`${group.id}-${place.lifterId}`}
           at={{ rackId: place.rackId, order }}
-          rackIds={props.rackIds}
+          rackIds={rackIds}
           onDrop={props.onMove}
         />
         <div>
@@ -65,7 +59,7 @@ export function PlaceRow(props: {
       <tr {...drop}>
         {who}
         <td colSpan={7} className="quiet">
-          {props.busy ? 'Being worked out.' : (props.problem ?? 'Not worked out yet.')}
+          {solving.busy ? 'Being worked out.' : (problem ?? 'Not worked out yet.')}
         </td>
       </tr>
     );

@@ -1,33 +1,27 @@
 import { useState } from 'react';
 import { startOf } from '#contract/day/startOf.ts';
-import type { RecordOf } from '#contract/records/allKinds.ts';
-import type { Day, Group, Place } from '#contract/records/day.ts';
+import type { Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { HandSettings } from './HandSettings.tsx';
 import { LifterPicture } from './LifterPicture.tsx';
 import { placeGrips } from './placeGrips.ts';
+import type { Seat } from './Seat.ts';
 import { type OnBar, solvedSetup, solvedStrength } from './solvedSetup.ts';
 
 /** What is on the bar, as fields and as the picture that follows them; kept only when the coach says so. */
 export function PlaceTrial(props: {
-  day: Day;
-  group: Group;
-  place: Place;
-  rack: RecordOf<'rack'>;
-  name: string;
-  gravityMps2: number;
-  prescription: Prescription | null;
-  busy: boolean;
+  seat: Seat;
   onFix: (byCoach: Place['byCoach']) => void;
   onStart: (start: Start) => void;
 }) {
-  const { day, group, place, rack, name } = props;
+  const { seat } = props;
+  const { group, place, name, gravityMps2 } = seat;
+  const { prescription } = seat.solving;
   const records = useClub();
   const units = useUnits();
-  const solved = solvedSetup(props.prescription, group.id, place.lifterId);
+  const solved = solvedSetup(prescription, group.id, place.lifterId);
   const kept: OnBar = {
     barKg: place.byCoach?.barKg ?? solved?.barKg ?? firstBarKg,
     bands: place.byCoach?.bands ?? solved?.bands ?? [],
@@ -45,7 +39,7 @@ export function PlaceTrial(props: {
     keptKg: kept.barKg,
     units,
     boxes: records.box,
-    gravityMps2: props.gravityMps2,
+    gravityMps2,
     onBarKg: (barKg) => setOnBar({ ...onBar, barKg }),
     onBoxM: setHeldBoxM,
     onBoxLetGo: (heightM) => {
@@ -57,17 +51,11 @@ export function PlaceTrial(props: {
     <>
       <div className="detail-picture">
         <LifterPicture
-          {...{ day, group, place, name, onBar, start, grips }}
-          strength={solvedStrength(props.prescription, group.id, place.lifterId, start)}
-          gravityMps2={props.gravityMps2}
+          {...{ seat, onBar, start, grips }}
+          strength={solvedStrength(prescription, group.id, place.lifterId, start)}
         />
       </div>
-      <HandSettings
-        {...{ group, place, rack, kept, onBar }}
-        busy={props.busy}
-        onTry={setOnBar}
-        onFix={props.onFix}
-      />
+      <HandSettings {...{ seat, kept, onBar }} onTry={setOnBar} onFix={props.onFix} />
     </>
   );
 }

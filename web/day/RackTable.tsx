@@ -8,6 +8,7 @@ import type { Drop } from './MoveHandle.tsx';
 import { type DetailField, PlaceDetail } from './PlaceDetail.tsx';
 import { PlaceRow } from './PlaceRow.tsx';
 import { rackElementId } from './rackElementId.ts';
+import type { Seat } from './Seat.ts';
 import type { GroupLines } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
 
@@ -36,7 +37,7 @@ export function RackTable(props: {
   onLeaveOut: (place: Place, name: string) => void;
   add: ReactNode;
 }) {
-  const { day, group, rack, places, lines, solving } = props;
+  const { day, group, rack, rackIds, places, lines, solving } = props;
   const { lifter: lifters } = useClub();
   const [opened, setOpened] = useState<{ id: string; field: DetailField | 'log' | null } | null>(null);
   const logOf = useDayLog(day, group.id, solving.prescription);
@@ -78,16 +79,23 @@ export function RackTable(props: {
               const log = logOf(place.lifterId);
               const logging = openedHere?.field === 'log' && log !== null;
               const open = openedHere !== null && openedHere.field !== 'log';
-              const line = lines.of(place.lifterId);
-              const name = nameOf(place.lifterId);
+              const seat: Seat = {
+                day,
+                group,
+                place,
+                rack,
+                rackIds,
+                order,
+                solving,
+                name: nameOf(place.lifterId),
+                line: lines.of(place.lifterId),
+                problem: lines.problemOf(place.lifterId),
+                gravityMps2: lines.gravityMps2,
+              };
               return (
                 <Fragment key={place.lifterId}>
                   <PlaceRow
-                    {...{ group, place, order, name, open, log, logging }}
-                    line={line}
-                    problem={lines.problemOf(place.lifterId)}
-                    busy={solving.busy}
-                    rackIds={props.rackIds}
+                    {...{ seat, open, log, logging }}
                     onOpen={(field) =>
                       open && field === null ? close() : setOpened({ id: place.lifterId, field })
                     }
@@ -101,9 +109,9 @@ export function RackTable(props: {
                           dayId={day.id}
                           dayDate={day.date}
                           lifterId={place.lifterId}
-                          name={name}
+                          name={seat.name}
                           log={log}
-                          steps={line?.steps ?? []}
+                          steps={seat.line?.steps ?? []}
                           onClose={close}
                         />
                       </td>
@@ -113,16 +121,13 @@ export function RackTable(props: {
                     <tr className="detail">
                       <td colSpan={columns.length}>
                         <PlaceDetail
-                          {...{ day, group, place, rack, order, name, line }}
-                          gravityMps2={lines.gravityMps2}
-                          solving={solving}
-                          rackIds={props.rackIds}
+                          seat={seat}
                           field={openedHere.field}
                           onMove={(drop) => props.onMove(place.lifterId, drop)}
                           onChange={props.onChangePlace}
                           onLeaveOut={() => {
                             setOpened(null);
-                            props.onLeaveOut(place, name);
+                            props.onLeaveOut(place, seat.name);
                           }}
                           onClose={close}
                         />
