@@ -3,10 +3,10 @@ import { BandsPage } from './bands/BandsPage.tsx';
 import { HeightPage } from './height/HeightPage.tsx';
 import { RacksPage } from './racks/RacksPage.tsx';
 import { ClubPage } from './settings/ClubPage.tsx';
-import { BoxesPage } from './sheets/BoxesPage.tsx';
-import { ChainsPage } from './sheets/ChainsPage.tsx';
-import { IronPage } from './sheets/IronPage.tsx';
 import type { Gear } from './state/useGear.ts';
+import { BoxesPage } from './tables/BoxesPage.tsx';
+import { ChainsPage } from './tables/ChainsPage.tsx';
+import { IronPage } from './tables/IronPage.tsx';
 
 interface GearPlace {
   path: string;

@@ -2,14 +2,14 @@ import { Link } from 'wouter';
 import type { AnchorRecord, Rack } from '#contract/records/gear.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { fromSi } from '#core/units/units.ts';
-import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
+import { RecordTable } from '#web/gear/tables/RecordTable.tsx';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { hookupSheet } from './hookupSheets.ts';
+import { hookupTable } from './hookupTables.ts';
 import { RackDrawing } from './RackDrawing.tsx';
-import { anchorSheet } from './rackSheets.ts';
+import { anchorTable } from './rackTables.ts';
 import { ScaleReadings } from './ScaleReadings.tsx';
 
 /** One rack: its points drawn to scale while they are typed, the hookups in use, and what a scale said. */
@@ -27,8 +27,8 @@ export function RackPage({ gear, rack }: { gear: Gear; rack: Rack }) {
         <h1>{rack.label}</h1>
         {rack.note && <p>{rack.note}</p>}
       </header>
-      <RecordSheet
-        sheet={anchorSheet(rack.id)}
+      <RecordTable
+        table={anchorTable(rack.id)}
         rows={anchors}
         picture={(draft, openId) => (
           <RackDrawing
@@ -68,8 +68,8 @@ export function RackPage({ gear, rack }: { gear: Gear; rack: Rack }) {
           },
         ]}
       />
-      <RecordSheet
-        sheet={hookupSheet(rack.id, records)}
+      <RecordTable
+        table={hookupTable(rack.id, records)}
         rows={hookups}
         columns={[
           { key: 'label', head: 'hookup', cell: ({ label }) => label },

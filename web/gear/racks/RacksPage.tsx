@@ -1,11 +1,11 @@
 import { Link } from 'wouter';
 import { liftWord } from '#contract/words/liftWords.ts';
-import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
+import { RecordTable } from '#web/gear/tables/RecordTable.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { RackDrawing } from './RackDrawing.tsx';
-import { rackSheet } from './rackSheets.ts';
+import { rackTable } from './rackTables.ts';
 
 /** All racks; each opens its points and hookups. */
 export function RacksPage({ gear }: { gear: Gear }) {
@@ -14,9 +14,9 @@ export function RacksPage({ gear }: { gear: Gear }) {
   const { length } = useUnits();
   return (
     <div className="stack loose">
-      <RecordSheet
+      <RecordTable
         heading="h1"
-        sheet={rackSheet(records)}
+        table={rackTable(records)}
         rows={records.rack}
         columns={[
           { key: 'label', head: 'rack', cell: ({ label }) => label },

@@ -2,12 +2,12 @@ import type { HookupRecord } from '#contract/records/gear.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { fromSi } from '#core/units/units.ts';
-import { RecordSheet } from '#web/gear/sheets/RecordSheet.tsx';
 import { pairPull } from '#web/gear/state/pairPull.ts';
 import { weightText } from '#web/gear/state/pullText.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
+import { RecordTable } from '#web/gear/tables/RecordTable.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { scaleSheet } from './hookupSheets.ts';
+import { scaleTable } from './hookupTables.ts';
 
 /** What a scale under the bar said of a pair in a hookup, beside what readings and geometry predict. */
 export function ScaleReadings({ gear, hookups }: { gear: Gear; hookups: readonly HookupRecord[] }) {
@@ -32,8 +32,8 @@ export function ScaleReadings({ gear, hookups }: { gear: Gear; hookups: readonly
   // As the scale shows it, by standard gravity.
   const weight = (forceN: number) => weightText(forceN, units.mass, STANDARD_GRAVITY_MPS2);
   return (
-    <RecordSheet
-      sheet={scaleSheet(records, hookups, gear.today)}
+    <RecordTable
+      table={scaleTable(records, hookups, gear.today)}
       rows={rows.map(({ predictedN: _predicted, place: _place, pair: _pair, ...reading }) => reading)}
       columns={[
         { key: 'pair', head: 'pair', cell: ({ id }) => predictions.get(id)?.pair },

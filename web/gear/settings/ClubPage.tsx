@@ -1,6 +1,6 @@
 import { allKinds, kindNames } from '#contract/records/allKinds.ts';
-import { CsvDoor } from '#web/gear/sheets/CsvDoor.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
+import { CsvDoor } from '#web/gear/tables/CsvDoor.tsx';
 import { ArchiveDoor } from './ArchiveDoor.tsx';
 import { ClubForm } from './ClubForm.tsx';
 

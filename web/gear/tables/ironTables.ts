@@ -1,6 +1,6 @@
-import type { Sheet } from './RecordSheet.tsx';
+import type { KindTable } from './RecordTable.tsx';
 
-export const barSheet: Sheet<'bar'> = {
+export const barTable: KindTable<'bar'> = {
   kind: 'bar',
   title: 'Bars',
   many: 'bars',
@@ -22,7 +22,7 @@ export const barSheet: Sheet<'bar'> = {
   ],
 };
 
-export const collarSheet: Sheet<'collarPair'> = {
+export const collarTable: KindTable<'collarPair'> = {
   kind: 'collarPair',
   title: 'Collars',
   many: 'collars',
@@ -43,7 +43,7 @@ export const collarSheet: Sheet<'collarPair'> = {
   ],
 };
 
-export const discSheet: Sheet<'disc'> = {
+export const discTable: KindTable<'disc'> = {
   kind: 'disc',
   title: 'Discs',
   many: 'discs',

@@ -6,11 +6,11 @@ import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { CsvDoor } from './CsvDoor.tsx';
-import type { Draft, SheetField } from './SheetField.ts';
-import { SheetFieldInput } from './SheetFieldInput.tsx';
+import type { Draft, TableField } from './TableField.ts';
+import { TableFieldInput } from './TableFieldInput.tsx';
 
 /** One kind of gear as a coach keeps it: a table, and beside it a form for the row that is open. */
-export interface Sheet<K extends KindName> {
+export interface KindTable<K extends KindName> {
   kind: K;
   /** "bars" and "bar". */
   title: string;
@@ -19,19 +19,19 @@ export interface Sheet<K extends KindName> {
   /** One sentence that teaches, shown while there is none. */
   teaches: string;
   nameOf: (record: RecordOf<K> | Draft<K>) => string;
-  fields: readonly SheetField<K>[];
+  fields: readonly TableField<K>[];
   blank: Draft<K>;
 }
 
-export function RecordSheet<K extends KindName>(props: {
-  sheet: Sheet<K>;
+export function RecordTable<K extends KindName>(props: {
+  table: KindTable<K>;
   rows: readonly RecordOf<K>[];
   columns: readonly Column<RecordOf<K>>[];
   /** Drawn beside the form, live. */
   picture?: (draft: Draft<K> | null, openId: string | null) => ReactNode;
   heading?: 'h1' | 'h2';
 }) {
-  const { sheet, rows, columns, picture } = props;
+  const { table, rows, columns, picture } = props;
   const [open, setOpen] = useState<{ id: string | null; draft: Draft<K> } | null>(null);
   const Heading = props.heading ?? 'h2';
   const place = useRef<HTMLElement>(null);
@@ -51,18 +51,18 @@ export function RecordSheet<K extends KindName>(props: {
     setOpen({ id, draft: draft as unknown as Draft<K> });
   };
   return (
-    <section className="sheet stack" ref={place}>
+    <section className="record-table stack" ref={place}>
       <div className="row ends base">
-        <Heading>{sheet.title}</Heading>
-        <button type="button" onClick={() => setOpen({ id: null, draft: sheet.blank })}>
-          Add a {sheet.one}
+        <Heading>{table.title}</Heading>
+        <button type="button" onClick={() => setOpen({ id: null, draft: table.blank })}>
+          Add a {table.one}
         </button>
       </div>
-      <div className={open ? 'sheet-open' : ''}>
+      <div className={open ? 'record-table-open' : ''}>
         {open && (
-          <SheetForm
+          <TableForm
             key={open.id ?? 'new'}
-            sheet={sheet}
+            table={table}
             id={open.id}
             draft={open.draft}
             before={rows.find(({ id }) => id === open.id) ?? null}
@@ -73,14 +73,14 @@ export function RecordSheet<K extends KindName>(props: {
         <div className={picture ? 'with-picture' : ''}>
           {picture?.(open?.draft ?? null, open?.id ?? null)}
           {rows.length === 0 ? (
-            <p className="quiet">{sheet.teaches}</p>
+            <p className="quiet">{table.teaches}</p>
           ) : (
             <DataTable
-              label={sheet.title}
+              label={table.title}
               columns={columns}
               rows={rows}
               keyOf={({ id }) => id}
-              nameOf={sheet.nameOf}
+              nameOf={table.nameOf}
               onOpen={openRow}
               onLeave={close}
               selectedKey={open?.id}
@@ -88,14 +88,14 @@ export function RecordSheet<K extends KindName>(props: {
           )}
         </div>
       </div>
-      <CsvDoor kind={sheet.kind} />
+      <CsvDoor kind={table.kind} />
     </section>
   );
 }
 
 /** The form for one row. */
-function SheetForm<K extends KindName>(props: {
-  sheet: Sheet<K>;
+function TableForm<K extends KindName>(props: {
+  table: KindTable<K>;
   /** Null: a new one. */
   id: string | null;
   draft: Draft<K>;
@@ -104,11 +104,11 @@ function SheetForm<K extends KindName>(props: {
   onChange: (draft: Draft<K>) => void;
   onLeave: () => void;
 }) {
-  const { sheet, id, draft, before, onChange, onLeave } = props;
-  const records = useRecords(sheet.kind);
-  const labels = Object.fromEntries(sheet.fields.map(({ name, label }) => [name, label])) as FormLabels<K>;
-  const fields = useRecordFields(sheet.kind, draft, before, labels);
-  const called = `${sheet.one} ${sheet.nameOf(draft)}`;
+  const { table, id, draft, before, onChange, onLeave } = props;
+  const records = useRecords(table.kind);
+  const labels = Object.fromEntries(table.fields.map(({ name, label }) => [name, label])) as FormLabels<K>;
+  const fields = useRecordFields(table.kind, draft, before, labels);
+  const called = `${table.one} ${table.nameOf(draft)}`;
   const save = async () => {
     if (id === null) await records.create(draft as unknown as NewRecord<K>, called);
     else await records.update({ ...draft, id } as unknown as RecordOf<K>, called);
@@ -120,15 +120,15 @@ function SheetForm<K extends KindName>(props: {
   };
   return (
     <RecordForm
-      title={id === null ? `A new ${sheet.one}` : `Change ${sheet.nameOf(draft)}`}
+      title={id === null ? `A new ${table.one}` : `Change ${table.nameOf(draft)}`}
       onSave={save}
       onLeave={onLeave}
       leaveWord={id === null ? 'Not now' : 'Leave unchanged'}
       wrong={fields.wrong}
       onRemove={id === null ? undefined : remove}
     >
-      {sheet.fields.map((field) => (
-        <SheetFieldInput
+      {table.fields.map((field) => (
+        <TableFieldInput
           key={field.name}
           field={field}
           fields={fields}

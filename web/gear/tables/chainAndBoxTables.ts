@@ -1,6 +1,6 @@
-import type { Sheet } from './RecordSheet.tsx';
+import type { KindTable } from './RecordTable.tsx';
 
-export const chainSheet: Sheet<'chainPair'> = {
+export const chainTable: KindTable<'chainPair'> = {
   kind: 'chainPair',
   title: 'Chains',
   many: 'chains',
@@ -36,7 +36,7 @@ export const chainSheet: Sheet<'chainPair'> = {
   ],
 };
 
-export const boxSheet: Sheet<'box'> = {
+export const boxTable: KindTable<'box'> = {
   kind: 'box',
   title: 'Boxes and mats',
   many: 'boxes and mats',

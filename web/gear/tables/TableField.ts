@@ -17,7 +17,7 @@ interface Said {
 }
 
 /** What one field of a form is: which value of the record it holds and how it is typed; what is allowed, the kind's shape says. */
-export type SheetField<K extends KindName> = Said &
+export type TableField<K extends KindName> = Said &
   (
     | { as: 'text' | 'date'; name: Holding<K, string | null> }
     | {

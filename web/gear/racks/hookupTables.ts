@@ -1,8 +1,8 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Sheet } from '#web/gear/sheets/RecordSheet.tsx';
+import type { KindTable } from '#web/gear/tables/RecordTable.tsx';
 
 /** Ways of hanging bands on a rack's points. */
-export function hookupSheet(rackId: string, { anchor }: ClubRecords): Sheet<'hookup'> {
+export function hookupTable(rackId: string, { anchor }: ClubRecords): KindTable<'hookup'> {
   const own = anchor.filter((each) => each.rackId === rackId);
   return {
     kind: 'hookup',
@@ -54,11 +54,11 @@ export function hookupSheet(rackId: string, { anchor }: ClubRecords): Sheet<'hoo
 }
 
 /** What a scale under the bar said of a pair in a hookup. */
-export function scaleSheet(
+export function scaleTable(
   { bandPair }: ClubRecords,
   hookups: readonly { id: string; label: string }[],
   today: string,
-): Sheet<'scaleReading'> {
+): KindTable<'scaleReading'> {
   return {
     kind: 'scaleReading',
     title: 'Read on a scale in the rack',

@@ -2,8 +2,8 @@ import { fromSi } from '#core/units/units.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BoxStack } from './BoxStack.tsx';
-import { boxSheet } from './chainAndBoxSheets.ts';
-import { RecordSheet } from './RecordSheet.tsx';
+import { boxTable } from './chainAndBoxTables.ts';
+import { RecordTable } from './RecordTable.tsx';
 
 /** Boxes to sit on and mats that raise them, drawn to scale. */
 export function BoxesPage({ gear }: { gear: Gear }) {
@@ -11,9 +11,9 @@ export function BoxesPage({ gear }: { gear: Gear }) {
   const boxes = gear.records.box.toSorted((x, y) => x.sort.localeCompare(y.sort) || x.heightM - y.heightM);
   return (
     <div className="stack loose">
-      <RecordSheet
+      <RecordTable
         heading="h1"
-        sheet={boxSheet}
+        table={boxTable}
         rows={boxes}
         picture={() => <BoxStack boxes={boxes} lengthUnit={length} />}
         columns={[

@@ -1,8 +1,8 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Sheet } from '#web/gear/sheets/RecordSheet.tsx';
+import type { KindTable } from '#web/gear/tables/RecordTable.tsx';
 
 /** Racks: which bar lives on each, and what may be done there. */
-export function rackSheet({ bar, collarPair }: ClubRecords): Sheet<'rack'> {
+export function rackTable({ bar, collarPair }: ClubRecords): KindTable<'rack'> {
   return {
     kind: 'rack',
     title: 'Racks',
@@ -50,7 +50,7 @@ export function rackSheet({ bar, collarPair }: ClubRecords): Sheet<'rack'> {
 }
 
 /** The points of one rack that bands hang on. */
-export function anchorSheet(rackId: string): Sheet<'anchor'> {
+export function anchorTable(rackId: string): KindTable<'anchor'> {
   return {
     kind: 'anchor',
     title: 'Anchor points',

@@ -9,11 +9,11 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import type { RecordFields } from '#web/parts/useRecordFields.ts';
 import { type Units, useUnits } from '#web/parts/ViewUnits.tsx';
-import type { SheetField } from './SheetField.ts';
+import type { TableField } from './TableField.ts';
 
-/** One field of a sheet's form, by what it holds. */
-export function SheetFieldInput<K extends KindName>(props: {
-  field: SheetField<K>;
+/** One field of a table's form, by what it holds. */
+export function TableFieldInput<K extends KindName>(props: {
+  field: TableField<K>;
   fields: RecordFields<K>;
   value: unknown;
   onChange: (value: unknown) => void;

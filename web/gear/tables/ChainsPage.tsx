@@ -1,8 +1,8 @@
 import { fromSi } from '#core/units/units.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { chainSheet } from './chainAndBoxSheets.ts';
-import { RecordSheet } from './RecordSheet.tsx';
+import { chainTable } from './chainAndBoxTables.ts';
+import { RecordTable } from './RecordTable.tsx';
 
 /** Chains: what a pair weighs when it hangs free, and where it first leaves the floor. */
 export function ChainsPage({ gear }: { gear: Gear }) {
@@ -11,9 +11,9 @@ export function ChainsPage({ gear }: { gear: Gear }) {
   const inLength = (m: number) => fromSi(m, length).toFixed(1);
   return (
     <div className="stack loose">
-      <RecordSheet
+      <RecordTable
         heading="h1"
-        sheet={chainSheet}
+        table={chainTable}
         rows={gear.records.chainPair}
         columns={[
           { key: 'label', head: 'chains', cell: ({ label }) => label },

@@ -3,8 +3,8 @@ import { fromSi } from '#core/units/units.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { barSheet, collarSheet, discSheet } from './ironSheets.ts';
-import { RecordSheet } from './RecordSheet.tsx';
+import { barTable, collarTable, discTable } from './ironTables.ts';
+import { RecordTable } from './RecordTable.tsx';
 
 /** Bars, collars and discs: what is loaded by mass. */
 export function IronPage({ gear }: { gear: Gear }) {
@@ -15,8 +15,8 @@ export function IronPage({ gear }: { gear: Gear }) {
   return (
     <div className="stack loose">
       <h1>Bars, collars and discs</h1>
-      <RecordSheet
-        sheet={barSheet}
+      <RecordTable
+        table={barTable}
         rows={records.bar}
         columns={[
           { key: 'label', head: 'bar', cell: ({ label }) => label },
@@ -36,8 +36,8 @@ export function IronPage({ gear }: { gear: Gear }) {
           { key: 'note', head: 'note', wideOnly: true, cell: ({ note }) => note },
         ]}
       />
-      <RecordSheet
-        sheet={collarSheet}
+      <RecordTable
+        table={collarTable}
         rows={records.collarPair}
         columns={[
           { key: 'label', head: 'collars', cell: ({ label }) => label },
@@ -51,8 +51,8 @@ export function IronPage({ gear }: { gear: Gear }) {
           { key: 'note', head: 'note', wideOnly: true, cell: ({ note }) => note },
         ]}
       />
-      <RecordSheet
-        sheet={discSheet}
+      <RecordTable
+        table={discTable}
         rows={records.disc.toSorted((x, y) => y.faceMassKg - x.faceMassKg)}
         columns={[
           { key: 'face', head: 'disc', cell: ({ faceMassKg }) => face(faceMassKg) },
