@@ -86,7 +86,7 @@ function lifterText(line: LifterLine, unit: string): string[] {
 function loadText({ load, interval, known, share, habit }: WrittenLoad, unit: string): string {
   const how = known === 'measured' ? '' : ` ${known === 'notMeasured' ? 'not measured' : known}`;
   const range = interval === '' ? '' : ` (95 %: ${interval})`;
-  return `${load} ${unit}${how}${range}${[share, habit].map((said) => said && `, ${said}`).join('')}`;
+  return `${load} ${unit}${how}${range}${[share && `${share} of strength there`, habit].map((said) => said && `, ${said}`).join('')}`;
 }
 
 function row(name: string, text: string): string {

@@ -12,7 +12,7 @@ export interface DiscsOnSide {
 }
 
 /**
- * A load at one height as it is written: "181", "174 to 188", "35 % of what can be held there"; at lockout under bands that
+ * A load at one height as it is written: "181", "174 to 188", "35 %" of what can be held there; at lockout under bands that
  * have numbers by habit, what these would say: "by habit 190 kg".
  */
 export interface WrittenLoad {

@@ -41,7 +41,7 @@ export function lifterLine(
     known,
     interval:
       force.high95N === force.low95N ? '' : `${kilos(force.low95N, words)} to ${kilos(force.high95N, words)}`,
-    share: share === undefined ? '' : `${percent(share)} of strength there`,
+    share: share === undefined ? '' : percent(share),
     habit,
   });
   const said = cautionsOf(solved).map((caution) => ({ caution, sentence: words.say(caution) }));

@@ -1,9 +1,10 @@
 import type { DayPlan, PlanGroup } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import { speedAimWords } from './aimWords.ts';
+import { cautionsByName } from './cautionsByName.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
-import type { LifterLine, RackSheet, SaidCaution } from './RackSheetModel.ts';
+import type { LifterLine, RackSheet } from './RackSheetModel.ts';
 import { mostLifters, mostStepLines } from './sheetRows.ts';
 
 /** What a sheet says beside its lifters. */
@@ -70,66 +71,9 @@ function cautionSentences(group: PlanGroup, lifters: readonly LifterLine[], word
     ? [{ code: 'bandsUnderLoad' }]
     : [];
   const general = [...bands, ...group.cautions.filter((caution) => !isAssumption(caution))].map(words.say);
-  return [...new Set(general), ...byName(lifters, (line) => line.cautions)];
+  return [...new Set(general), ...cautionsByName(lifters, (line) => line.cautions)];
 }
 
 function assumptionSentences(lifters: readonly LifterLine[]): string[] {
-  return byName(lifters, (line) => line.assumed);
-}
-
-/** The same caution for several lifters is said once, by the gravest: "Ilse, Odhrán: up to 97 % ...". */
-function byName(lifters: readonly LifterLine[], of: (line: LifterLine) => readonly SaidCaution[]): string[] {
-  const all = lifters.flatMap((line) => of(line).map((said) => ({ line, said })));
-  const keys = [...new Set(all.map(({ said }) => keyOf(said)))];
-  return keys.map((key) => {
-    const alike = all.filter(({ said }) => keyOf(said) === key);
-    const gravest = alike.reduce((worst, one) =>
-      graveness(one.said.caution) > graveness(worst.said.caution) ? one : worst,
-    );
-    const named = lifters.filter((line) => alike.some((one) => one.line === line));
-    const who =
-      named.length === lifters.length
-        ? 'All'
-        : named.map((line) => calledOnSheet(line.name, lifters)).join(', ');
-    return `${who}: ${gravest.said.sentence}`;
-  });
-}
-
-/** Cautions that differ by a figure only are one caution; what else differs is said apart. */
-function keyOf({ caution, sentence }: SaidCaution): string {
-  switch (caution.code) {
-    case 'maximal':
-      return caution.code;
-    case 'anchorNotRated':
-      return `${caution.code} ${caution.anchorId}`;
-    case 'extrapolated':
-      return `${caution.code} ${caution.pairId}`;
-    case 'boundBinds':
-      return `${caution.code} ${caution.bound}`;
-    case 'noBands':
-      return `${caution.code} ${caution.why.reason}`;
-    default:
-      return sentence;
-  }
-}
-
-function graveness(caution: PlanCaution): number {
-  switch (caution.code) {
-    case 'maximal':
-      return caution.peakShare;
-    case 'anchorNotRated':
-      return caution.pullN;
-    case 'extrapolated':
-      return caution.stretch;
-    case 'boundBinds':
-      return Math.abs(caution.wanted - caution.limit);
-    default:
-      return 0;
-  }
-}
-
-/** The first name where nobody else on the sheet has it. */
-function calledOnSheet(name: string, lifters: readonly LifterLine[]): string {
-  const first = name.split(' ')[0] ?? name;
-  return lifters.filter((line) => line.name.split(' ')[0] === first).length === 1 ? first : name;
+  return cautionsByName(lifters, (line) => line.assumed);
 }

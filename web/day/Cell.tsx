@@ -1,13 +1,13 @@
 import type { ReactNode } from 'react';
 
-/** A cell that says its column itself where the table is folded for a narrow screen. */
-export function Cell({ head, children }: { head: string; children: ReactNode }) {
+/** A cell that says its column itself where the table is folded for a narrow screen. `place`: where it then stands. */
+export function Cell(props: { head: string; place?: string; children: ReactNode }) {
   return (
-    <td>
+    <td className={props.place}>
       <span className="cell-head" aria-hidden="true">
-        {head}
+        {props.head}
       </span>
-      {children}
+      {props.children}
     </td>
   );
 }

@@ -5,12 +5,11 @@ import type { Lift } from '#contract/records/lift.ts';
 import { longDate } from '#contract/words/dayWords.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
 import { useRecords } from '#web/api/useRecords.ts';
+import { KnownLegend } from '#web/parts/KnownLegend.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { GroupSection } from './GroupSection.tsx';
-import { RackLinks } from './RackLinks.tsx';
 import { SolveBar } from './SolveBar.tsx';
 import { startingGroup } from './startingPoints.ts';
 import { useDayDraft } from './useDayDraft.ts';
@@ -33,9 +32,8 @@ export function DayPage({ kept }: { kept: Day }) {
     say(`Removed ${group.title}.`, () => change((now) => ({ ...now, groups: before })));
   };
   return (
-    <article className="stack loose day">
+    <article className="stack day">
       <DayHead day={day} change={change} />
-      {solving.prescription && <RackLinks day={day} />}
       <SolveBar draft={draft} solving={solving} />
       {day.groups.map((group) => (
         <GroupSection
@@ -49,6 +47,7 @@ export function DayPage({ kept }: { kept: Day }) {
       {day.groups.length < mostGroups && (
         <AddGroup onAdd={(lift) => change((now) => withGroup(now, lift))} first={day.groups.length === 0} />
       )}
+      {solving.prescription && <KnownLegend />}
     </article>
   );
 }
@@ -73,20 +72,20 @@ function DayHead({ day, change }: { day: Day; change: (how: (day: Day) => Day) =
     go('/');
   };
   return (
-    <header className="stack">
-      <p className="small">
-        <Link href="/">All days</Link>
-      </p>
-      <div className="row ends base">
-        <div>
-          <h1 className="day-date">{longDate(day.date)}</h1>
-          {day.title && <p className="day-title">{day.title}</p>}
-        </div>
+    <header className="stack tight">
+      <div className="row ends base day-head">
+        <h1 className="day-date">
+          {longDate(day.date)}
+          {day.title && <span className="day-title">{day.title}</span>}
+        </h1>
+        {day.note && <p className="day-note quiet">{day.note}</p>}
         <div className="row screen-only">
+          <Link href="/" className="button all-days">
+            All days
+          </Link>
           <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
             Date, title, copy
           </button>
-          <UnitSwitch />
         </div>
       </div>
       {open && (
@@ -120,7 +119,6 @@ function DayHead({ day, change }: { day: Day; change: (how: (day: Day) => Day) =
           </div>
         </div>
       )}
-      {day.note && !open && <p className="quiet">{day.note}</p>}
     </header>
   );
 }

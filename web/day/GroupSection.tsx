@@ -49,22 +49,22 @@ export function GroupSection(props: {
   return (
     <section className="stack group">
       <div className="row ends base group-head">
-        <div className="stack tight">
-          <h2>{group.title}</h2>
-          <p className="group-summary">{unbroken(groupSummary(group, units.length))}</p>
-        </div>
+        <h2>{group.title}</h2>
+        <p className="group-summary">{unbroken(groupSummary(group, units.length))}</p>
         <div className="row screen-only">
           <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
             {open ? 'Close the plan' : 'Change the plan'}
           </button>
-          <button type="button" className="plain" onClick={props.onRemove}>
-            Remove the group
-          </button>
+          {open && (
+            <button type="button" className="plain" onClick={props.onRemove}>
+              Remove the group
+            </button>
+          )}
         </div>
       </div>
       {open && <GroupPlan group={group} boxes={records.box} plan={lines.plan} onChange={onChange} />}
       {lines.cautions.map((caution) => (
-        <p key={caution} className="caution">
+        <p key={caution} className="caution small">
           {caution}
         </p>
       ))}

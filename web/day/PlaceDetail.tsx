@@ -7,6 +7,7 @@ import { useClub } from '#web/api/useClub.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
+import { LineInWords } from './LineInWords.tsx';
 import type { Drop } from './MoveHandle.tsx';
 import { OtherSetups } from './OtherSetups.tsx';
 import { PlaceTrial } from './PlaceTrial.tsx';
@@ -61,6 +62,7 @@ export function PlaceDetail(props: {
   };
   return (
     <section ref={section} className="place-detail" aria-label={name}>
+      {line && <LineInWords line={line} unit={mass} />}
       <PlaceTrial
         key={`${place.rackId} ${solving.prescription?.id}`}
         seat={seat}

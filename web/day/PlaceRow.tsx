@@ -1,6 +1,6 @@
 import { startOf } from '#contract/day/startOf.ts';
-import { effortLine } from '#contract/paper/effortWords.ts';
-import type { WrittenLoad } from '#contract/paper/RackSheetModel.ts';
+import { unbroken } from '#contract/paper/effortWords.ts';
+import type { LifterLine, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { startText } from '#contract/words/liftWords.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -46,7 +46,7 @@ export function PlaceRow(props: {
           >
             <span className="order">{order + 1}</span> {name}
           </button>
-          <p className="small quiet">
+          <p className="small quiet start">
             {startText(group.lift, startOf(group, place), units.length)}
             {place.start !== null && ', own start'}
           </p>
@@ -58,7 +58,7 @@ export function PlaceRow(props: {
     return (
       <tr {...drop}>
         {who}
-        <td colSpan={7} className="quiet">
+        <td colSpan={8} className="quiet">
           {solving.busy ? 'Being worked out.' : (problem ?? 'Not worked out yet.')}
         </td>
       </tr>
@@ -66,82 +66,71 @@ export function PlaceRow(props: {
   }
   const own = <span className="mark own">coach's own</span>;
   return (
-    <>
-      <tr {...drop} className={line.cautions.length > 0 ? 'has-cautions' : ''}>
-        {who}
-        <Cell head="Bar">
+    <tr {...drop} className={line.cautions.length > 0 ? 'has-cautions' : ''}>
+      {who}
+      <Cell head="Bar" place="at-bar">
+        <button
+          type="button"
+          className="cell"
+          aria-label={`Bar of ${name}: ${line.bar} ${units.mass}. Change it`}
+          onClick={() => onOpen('bar')}
+        >
+          <span className="numeral bar-mass">
+            {line.bar}
+            <span className="unit">{units.mass}</span>
+          </span>
+        </button>
+        {place.byCoach?.barKg != null && own}
+        <p className="small quiet">{line.aSide}</p>
+      </Cell>
+      <Cell head="At the bottom" place="at-bottom">
+        <LoadCell load={line.bottom} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
+      </Cell>
+      <Cell head="At lockout" place="at-lockout">
+        <LoadCell load={line.lockout} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
+      </Cell>
+      <Cell head="Bands" place="at-bands">
+        <button
+          type="button"
+          className="cell"
+          aria-label={`Bands of ${name}: ${line.hung.join(', ') || 'none'}. Change them`}
+          onClick={() => onOpen('bands')}
+        >
+          {line.hung.length === 0 ? 'none' : line.hung.map((hung) => <span key={hung}>{hung}</span>)}
+        </button>
+        {place.byCoach?.bands != null && own}
+        {line.changes && <p className="small quiet">{line.changes}</p>}
+      </Cell>
+      <Cell head="Sets × reps" place="at-sets">
+        {line.steps.map((step, index) => (
+          <p key={index} className={index < line.steps.length - 1 ? 'quiet' : ''}>
+            {step.sets} × {step.reps} <span className="quiet">at</span> <b>{step.bar}</b>
+            {log && <StepDone log={log} step={index} />}
+          </p>
+        ))}
+      </Cell>
+      <Cell head="First → last rep" place="at-speed">
+        <p>{unbroken(line.effort.speed)}</p>
+        <p className="small quiet">{chances(line.effort)}</p>
+      </Cell>
+      <Cell head="Percentages" place="at-percent">
+        <p>{line.percentages}</p>
+      </Cell>
+      <td className="at-log screen-only">
+        {log && (
           <button
             type="button"
-            className="cell"
-            aria-label={`Bar of ${name}: ${line.bar} ${units.mass}. Change it`}
-            onClick={() => onOpen('bar')}
+            id={`log-${group.id}-${place.lifterId}`}
+            className="log-sets"
+            aria-expanded={props.logging}
+            aria-label={`Log sets of ${name}`}
+            onClick={props.onLog}
           >
-            <span className="numeral bar-mass">
-              {line.bar}
-              <span className="unit">{units.mass}</span>
-            </span>
+            Log sets
           </button>
-          {place.byCoach?.barKg != null && own}
-          <p className="small quiet">{line.aSide} kg a side</p>
-        </Cell>
-        <Cell head="Bands">
-          <button
-            type="button"
-            className="cell"
-            aria-label={`Bands of ${name}: ${line.hung.join(', ') || 'none'}. Change them`}
-            onClick={() => onOpen('bands')}
-          >
-            {line.hung.length === 0 ? 'none' : line.hung.map((hung) => <span key={hung}>{hung}</span>)}
-          </button>
-          {place.byCoach?.bands != null && own}
-          {line.changes && <p className="small quiet">{line.changes}</p>}
-        </Cell>
-        <Cell head="Sets × reps">
-          {line.steps.map((step, index) => (
-            <p key={index} className={index < line.steps.length - 1 ? 'quiet' : ''}>
-              {step.sets} × {step.reps} <b>{step.bar}</b>
-              {log && <StepDone log={log} step={index} />}
-            </p>
-          ))}
-          {log && (
-            <button
-              type="button"
-              id={`log-${group.id}-${place.lifterId}`}
-              className="log-sets screen-only"
-              aria-expanded={props.logging}
-              aria-label={`Log sets of ${name}`}
-              onClick={props.onLog}
-            >
-              Log sets
-            </button>
-          )}
-        </Cell>
-        <Cell head="First → last rep">
-          <p>{effortLine(line.effort)}</p>
-        </Cell>
-        <Cell head="At lockout">
-          <LoadCell load={line.lockout} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
-        </Cell>
-        <Cell head="At the bottom">
-          <LoadCell load={line.bottom} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
-        </Cell>
-        <Cell head="Percentages">
-          <p>{line.percentages}</p>
-          <p className="small quiet">of {line.reference}</p>
-        </Cell>
-      </tr>
-      {line.cautions.length > 0 && (
-        <tr className="row-cautions">
-          <td colSpan={8}>
-            {line.cautions.map(({ sentence }) => (
-              <p key={sentence} className="caution small">
-                {sentence}
-              </p>
-            ))}
-          </td>
-        </tr>
-      )}
-    </>
+        )}
+      </td>
+    </tr>
   );
 }
 
@@ -149,10 +138,15 @@ function LoadCell({ load, why }: { load: WrittenLoad; why: string }) {
   const { mass } = useUnits();
   return (
     <>
-      <Known value={load.load} unit={mass} known={load.known} why={load.known === 'measured' ? '' : why} />
-      {load.interval && <p className="small quiet">{load.interval}</p>}
-      <p className="small quiet">{load.share}</p>
-      {load.habit && <p className="small quiet">{load.habit}</p>}
+      <span className="load">
+        <Known value={load.load} unit={mass} known={load.known} why={load.known === 'measured' ? '' : why} />
+      </span>
+      <p className="small quiet">{[load.interval, load.share].filter((said) => said !== '').join(' · ')}</p>
     </>
   );
+}
+
+/** The chance of the zone that was asked for, where one was, and of all reps. */
+function chances({ inZone, allReps }: LifterLine['effort']): string {
+  return unbroken(inZone === '' ? allReps : `${inZone}, all reps ${allReps}`);
 }

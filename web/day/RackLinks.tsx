@@ -13,12 +13,12 @@ export function RackLinks({ day }: { day: Day }) {
         word: day.groups.length > 1 ? `${rack.label}: ${group.title}` : rack.label,
       })),
   );
-  if (used.length === 0) return null;
+  if (used.length < 2) return null;
   return (
-    <nav className="row screen-only" aria-label="Racks of this day">
-      <span className="small quiet">Straight to</span>
+    <nav className="rack-links" aria-label="Racks of this day">
+      <span className="quiet">Straight to</span>
       {used.map(({ id, word }) => (
-        <a key={id} className="button" href={`#${id}`}>
+        <a key={id} href={`#${id}`}>
           {word}
         </a>
       ))}

@@ -1,4 +1,5 @@
 import { Fragment, type ReactNode, useState } from 'react';
+import { cautionsByName } from '#contract/paper/cautionsByName.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -13,14 +14,15 @@ import type { GroupLines } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
 
 const columns = [
-  'Lifter',
-  'Bar',
-  'Bands',
-  'Sets × reps',
-  'First → last rep',
-  'At lockout',
-  'At the bottom',
-  'Percentages',
+  { head: 'Lifter', place: 'at-lifter' },
+  { head: 'Bar', says: 'discs a side, kg', place: 'at-bar' },
+  { head: 'At the bottom', says: 'range · of strength', place: 'at-bottom' },
+  { head: 'At lockout', says: 'range · of strength', place: 'at-lockout' },
+  { head: 'Bands', place: 'at-bands' },
+  { head: 'Sets × reps', place: 'at-sets' },
+  { head: 'First → last rep', says: 'chance of all reps', place: 'at-speed' },
+  { head: 'Percentages', place: 'at-percent' },
+  { head: 'Log', place: 'at-log' },
 ];
 
 /** One rack: its lifters in lifting order, each with all that was worked out; a lifter opens into the picture and the coach's own settings. */
@@ -49,6 +51,8 @@ export function RackTable(props: {
     setOpened(null);
   };
   const nameOf = (id: string) => lifters.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
+  const shown = places.flatMap((place) => lines.of(place.lifterId) ?? []);
+  const told = cautionsByName(shown, (line) => line.cautions);
   return (
     <section
       id={rackElementId(group.id, rack.id)}
@@ -64,11 +68,17 @@ export function RackTable(props: {
         <p className="quiet rack-empty">Nobody lifts here. Drag a lifter here, or pick one below.</p>
       ) : (
         <table className="table allocation" aria-label={`${rack.label}, in lifting order`}>
+          <colgroup>
+            {columns.map(({ place }) => (
+              <col key={place} className={place} />
+            ))}
+          </colgroup>
           <thead>
             <tr>
-              {columns.map((column) => (
-                <th key={column} scope="col">
-                  {column}
+              {columns.map(({ head, says, place }) => (
+                <th key={head} scope="col" className={place}>
+                  {head}
+                  {says && <small>{says}</small>}
                 </th>
               ))}
             </tr>
@@ -139,6 +149,15 @@ export function RackTable(props: {
             })}
           </tbody>
         </table>
+      )}
+      {told.length > 0 && (
+        <ul className="rack-cautions small" aria-label={`What to know at ${rack.label}`}>
+          {told.map((sentence) => (
+            <li key={sentence} className="caution">
+              {sentence}
+            </li>
+          ))}
+        </ul>
       )}
       {props.add}
     </section>

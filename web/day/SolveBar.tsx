@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { Link } from 'wouter';
 import { percent } from '#contract/words/percent.ts';
-import { KnownLegend } from '#web/parts/KnownLegend.tsx';
+import { RackLinks } from './RackLinks.tsx';
 import { Solved } from './Solved.tsx';
 import type { DayDraft } from './useDayDraft.ts';
 import type { Solving } from './useSolving.ts';
@@ -14,51 +14,52 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
   const empty = day.groups.every((group) => group.places.length === 0);
   const trouble = wrong ?? solving.wrong;
   return (
-    <section className="solve-bar" aria-label="Working the loads out">
-      <div className="pull">
-        <label htmlFor={slider} className="field-label">
-          Bands between lifters
-        </label>
-        <input
-          id={slider}
-          className="range"
-          type="range"
-          min={0}
-          max={1}
-          step={0.1}
-          value={day.oneSetPull}
-          aria-valuetext={pullWords(day.oneSetPull)}
-          onChange={(event) => change((now) => ({ ...now, oneSetPull: Number(event.target.value) }))}
-          onPointerUp={() => latest > 0 && void solving.solve()}
-          onKeyUp={(event) => event.key !== 'Tab' && latest > 0 && void solving.solve()}
-        />
-        <p className="pull-ends small quiet">
-          <span>each their own</span>
-          <span>one band set for the whole rack</span>
-        </p>
+    <section className="solve-bar screen-only" aria-label="Working the loads out">
+      <div className="solve-act">
+        <button
+          type="button"
+          className="strong"
+          disabled={busy || empty}
+          onClick={() => void solving.solve()}
+        >
+          {busy ? 'Working the loads out' : latest > 0 ? 'Work the loads out again' : 'Work the loads out'}
+        </button>
+        {latest > 0 && (
+          <>
+            <Link href={`/${day.id}/sheet`} className="button">
+              Rack sheets
+            </Link>
+            <Link href={`/${day.id}/cards`} className="button">
+              Lifters' cards
+            </Link>
+          </>
+        )}
       </div>
-      <div className="stack tight solve-act">
-        <div className="row">
-          <button
-            type="button"
-            className="strong"
-            disabled={busy || empty}
-            onClick={() => void solving.solve()}
-          >
-            {busy ? 'Working the loads out' : latest > 0 ? 'Work the loads out again' : 'Work the loads out'}
-          </button>
-          {latest > 0 && (
-            <>
-              <Link href={`/${day.id}/sheet`} className="button">
-                Rack sheets
-              </Link>
-              <Link href={`/${day.id}/cards`} className="button">
-                Lifters' cards
-              </Link>
-            </>
-          )}
+      <div className="day-furniture small">
+        <div className="pull">
+          <label htmlFor={slider} className="field-label">
+            Bands
+          </label>
+          <span className="quiet">each their own</span>
+          <input
+            id={slider}
+            className="range"
+            type="range"
+            min={0}
+            max={1}
+            step={0.1}
+            value={day.oneSetPull}
+            aria-valuetext={pullWords(day.oneSetPull)}
+            onChange={(event) => change((now) => ({ ...now, oneSetPull: Number(event.target.value) }))}
+            onPointerUp={() => latest > 0 && void solving.solve()}
+            onKeyUp={(event) => event.key !== 'Tab' && latest > 0 && void solving.solve()}
+          />
+          <span className="quiet">one set a rack</span>
         </div>
-        <output className="small">
+        {prescription && <RackLinks day={day} />}
+      </div>
+      <div className="solve-says small">
+        <output>
           {empty && (
             <p className="quiet">Put lifters on the racks below; then the loads can be worked out.</p>
           )}
@@ -71,7 +72,6 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           </p>
         )}
       </div>
-      {prescription && <KnownLegend />}
     </section>
   );
 }

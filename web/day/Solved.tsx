@@ -23,7 +23,7 @@ export function Solved({ solving }: { solving: Solving }) {
           </strong>
         )}
         Number {prescription.number} of this day, at {clockTime(prescription.solvedAt, club.timeZone)}.{' '}
-        {solvedSentence(prescription)}
+        <span className="solve-how">{solvedSentence(prescription)}</span>
       </p>
       {isLatest && !stale && <Awaited prescription={prescription} />}
       {isLatest && !stale && <Moved key={prescription.number} prescription={prescription} />}

@@ -4,7 +4,6 @@ import { useClub } from '#web/api/useClub.ts';
 import { useEvidence } from '#web/api/useEvidence.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { AnswerSection } from './AnswerSection.tsx';
 import { RangeLegend } from './RangeLegend.tsx';
 
@@ -30,7 +29,6 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
     <div className="stack loose evidence">
       <div className="row ends">
         <h1>{lifterId === null ? 'Evidence' : `Evidence for ${nameOf(lifterId)}`}</h1>
-        <UnitSwitch />
       </div>
       <Link href="/backtest">Past meets foretold, beside what was lifted</Link>
       {error && <p role="alert">{error.message}</p>}

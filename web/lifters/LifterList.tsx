@@ -11,7 +11,6 @@ import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { localToday } from '#web/parts/localToday.ts';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { isMinor } from './age.ts';
 import { EstimateProgress } from './EstimateProgress.tsx';
@@ -111,10 +110,7 @@ export function LifterList() {
     <div className="stack loose">
       <div className="row ends">
         <h1>Lifters</h1>
-        <div className="row">
-          <UnitSwitch />
-          {add}
-        </div>
+        <div className="row">{add}</div>
       </div>
       <EstimateProgress progress={progress} />
       <DataTable

@@ -7,7 +7,6 @@ import { type LifterEstimates, useEstimates } from '#web/api/useEstimates.ts';
 import { useLifterSets } from '#web/api/useLifterSets.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
 import { LifterJumps } from './LifterJumps.tsx';
@@ -63,7 +62,6 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
           All lifters
         </Link>
         <LiftsAwaited awaited={known.awaited} />
-        <UnitSwitch />
       </div>
       {editing ? (
         <LifterForm

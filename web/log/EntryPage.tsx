@@ -5,7 +5,6 @@ import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useSetWriter } from '#web/api/useSets.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { useToast } from '#web/parts/Toast.tsx';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { SetForm } from '#web/setup/SetForm.tsx';
 import { emptySet, type SetDraft } from '#web/setup/setDraft.ts';
@@ -29,7 +28,6 @@ export function EntryPage() {
         <Link href="/" className="log-back">
           The log
         </Link>
-        <UnitSwitch />
       </div>
       <h1>Enter a set</h1>
       {club.lifter.length === 0 ? (

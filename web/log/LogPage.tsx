@@ -11,7 +11,6 @@ import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { byDay } from './byDay.ts';
 import { DayOfLog } from './DayOfLog.tsx';
 
@@ -47,7 +46,6 @@ export function LogPage() {
           <a className="button" href={logFilePath} download="log.csv">
             Download all
           </a>
-          <UnitSwitch />
         </div>
       </header>
       <div className="fields log-filter">

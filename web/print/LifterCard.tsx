@@ -96,5 +96,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
 }
 
 function rest({ interval, share, habit }: WrittenLoad): string {
-  return unbroken([interval && `, ${interval}`, share && `; ${share}`, habit && `; ${habit}`].join(''));
+  return unbroken(
+    [interval && `, ${interval}`, share && `; ${share} of strength there`, habit && `; ${habit}`].join(''),
+  );
 }

@@ -1,7 +1,6 @@
 import { Link, useSearchParams } from 'wouter';
 import { type Paper, paperWords } from '#contract/paper/paperSize.ts';
 import { Choice } from '#web/parts/Choice.tsx';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 /** The paper a club most likely has in its printer, until somebody picks the other. */
@@ -36,7 +35,6 @@ export function PaperBar(props: {
           Print
         </button>
         <Choice label="Paper" options={paperWords} value={props.paper} onChange={props.setPaper} />
-        <UnitSwitch />
       </div>
       <p className="quiet">{props.says}</p>
     </header>

@@ -5,7 +5,7 @@ import { useClubEvents } from '#web/api/useClubEvents.ts';
 import { DayScreen } from '#web/day/DayScreen.tsx';
 import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { ViewUnits } from '#web/parts/ViewUnits.tsx';
-import { Caution } from './Caution.tsx';
+import { Foot } from './Foot.tsx';
 import { Header } from './Header.tsx';
 import { ScreenError } from './ScreenError.tsx';
 
@@ -34,11 +34,11 @@ export function App() {
       <a className="skip" href="#main">
         To the page
       </a>
-      <Header />
-      <main id="main" tabIndex={-1}>
-        <ScreenError>
-          <Suspense fallback={<p className="quiet waiting">Fetching this page.</p>}>
-            <ViewUnits clubMass={club.massUnit} clubLength={club.lengthUnit}>
+      <ViewUnits clubMass={club.massUnit} clubLength={club.lengthUnit}>
+        <Header />
+        <main id="main" tabIndex={-1}>
+          <ScreenError>
+            <Suspense fallback={<p className="quiet waiting">Fetching this page.</p>}>
               <Switch>
                 <Route path="/">
                   <Redirect to="/day" replace />
@@ -62,11 +62,11 @@ export function App() {
                   <p>There is no page here. Day, Lifters, Gear, Log and Evidence are above.</p>
                 </Route>
               </Switch>
-            </ViewUnits>
-          </Suspense>
-        </ScreenError>
-      </main>
-      <Caution />
+            </Suspense>
+          </ScreenError>
+        </main>
+        <Foot />
+      </ViewUnits>
     </>
   );
 }

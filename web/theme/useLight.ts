@@ -1,20 +1,16 @@
 import { useSyncExternalStore } from 'react';
+import { keptOnDevice } from '#web/parts/keptOnDevice.ts';
 
 /** Day or night as the coach set it on this device; `auto` follows the device. */
 export type Light = 'auto' | 'day' | 'night';
 
-const key = 'rackwright.light';
+const kept = keptOnDevice<Light>('light', ['day', 'night']);
 const listeners = new Set<() => void>();
 let current: Light = 'auto';
 
 /** Puts the kept choice on the page; called once before the first drawing, so that nothing flashes. */
 export function applyKeptLight(): void {
-  try {
-    const kept = localStorage.getItem(key);
-    current = kept === 'day' || kept === 'night' ? kept : 'auto';
-  } catch {
-    // A browser that keeps nothing follows the device.
-  }
+  current = kept.read() ?? 'auto';
   paint();
 }
 
@@ -25,12 +21,7 @@ export function useLight(): [Light, (light: Light) => void] {
 
 function setLight(next: Light): void {
   current = next;
-  try {
-    if (next === 'auto') localStorage.removeItem(key);
-    else localStorage.setItem(key, next);
-  } catch {
-    // The choice then lasts as long as the page.
-  }
+  kept.write(next === 'auto' ? null : next);
   paint();
   for (const listener of listeners) listener();
 }

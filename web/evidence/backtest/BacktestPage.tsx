@@ -11,7 +11,6 @@ import { Choice } from '#web/parts/Choice.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { backtestSentences } from './backtestSentences.ts';
 import { ChanceSection } from './ChanceSection.tsx';
@@ -29,7 +28,6 @@ export function BacktestPage() {
     <div className="stack loose evidence backtest">
       <div className="row ends">
         <Link href="/">What carried over</Link>
-        <UnitSwitch />
       </div>
       <h1>Past meets foretold</h1>
       {error && <p role="alert">{error.message}</p>}

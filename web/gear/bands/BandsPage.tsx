@@ -12,7 +12,6 @@ import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { ChooseHookup } from './ChooseHookup.tsx';
 import { Gives } from './Gives.tsx';
@@ -56,7 +55,6 @@ export function BandsPage({ gear }: { gear: Gear }) {
         ) : (
           <span />
         )}
-        <UnitSwitch />
       </div>
       <KnownLegend />
       <div className="csv-doors">

@@ -8,7 +8,6 @@ import type { Gear } from '#web/gear/state/useGear.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
-import { UnitSwitch } from '#web/parts/UnitSwitch.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BarHeightField } from './BarHeightField.tsx';
 import { PullCell } from './PullCell.tsx';
@@ -66,7 +65,6 @@ export function HeightPage({ gear }: { gear: Gear }) {
     <section className="stack">
       <div className="row ends base">
         <h1>What each pair gives, in {mass} at the bar</h1>
-        <UnitSwitch />
       </div>
       <div className="choose-hookup">
         <Choice

@@ -1,0 +1,35 @@
+import { effortLine } from '#contract/paper/effortWords.ts';
+import type { LifterLine, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
+
+/** All that is known of one lifter's bar beyond the row: loads with range and share, percentages, speeds, what to mind. */
+export function LineInWords({ line, unit }: { line: LifterLine; unit: string }) {
+  return (
+    <div className="line-in-words stack tight">
+      {line.cautions.map(({ sentence }) => (
+        <p key={sentence} className="caution small">
+          {sentence}
+        </p>
+      ))}
+      <p>
+        At the bottom {loadInWords(line.bottom, unit)}. At lockout {loadInWords(line.lockout, unit)}.
+      </p>
+      <p>
+        {line.percentages}, of {line.reference}.
+      </p>
+      <p>{effortLine(line.effort)}.</p>
+      {line.assumed.length > 0 && (
+        <p className="small quiet">{line.assumed.map(({ sentence }) => sentence).join(' ')}</p>
+      )}
+    </div>
+  );
+}
+
+function loadInWords({ load, interval, share, habit }: WrittenLoad, unit: string): string {
+  const said = [
+    `${load} ${unit}`,
+    interval && `between ${interval}`,
+    share && `${share} of strength there`,
+    habit,
+  ];
+  return said.filter((part) => part !== '').join(', ');
+}
