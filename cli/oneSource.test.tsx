@@ -13,6 +13,7 @@ import type { Prescription } from '#contract/records/prescription.ts';
 import { solveDay } from '#reckon/day/solveDay.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { sceneSummary } from '#web/charts/sceneSummary.ts';
+import { LineInWords } from '#web/day/LineInWords.tsx';
 import { PlaceRow } from '#web/day/PlaceRow.tsx';
 import type { Seat } from '#web/day/Seat.ts';
 import { StepEfforts } from '#web/day/StepEfforts.tsx';
@@ -141,8 +142,10 @@ it('sheet, card, row, steps and terminal print the figures of the plan document'
         const card = shown(<LifterCard sheet={sheet} lifter={line} />);
         const row = shown(<RowOf asked={asked} place={place} line={line} />);
         const steps = shown(<StepEfforts steps={line.steps} unit="kg" name={place.name} />);
+        const opened = shown(<LineInWords line={line} unit="kg" />);
         for (const text of sharesOf(solved))
-          for (const output of [terminal, card, row]) expect(output).toContain(text);
+          for (const output of [terminal, card, opened]) expect(output).toContain(text);
+        for (const text of sharesOf(solved)) expect(row).toContain(text.replace(' of strength there', ''));
         for (const block of solved.blocks) {
           for (const text of figuresOf(block))
             for (const output of [paper, card, terminal]) expect(output).toContain(text);
@@ -150,7 +153,8 @@ it('sheet, card, row, steps and terminal print the figures of the plan document'
           if (speeds) expect(steps).toContain(speeds);
           for (const output of [paper, card, terminal, steps]) expect(output).toContain(restOf(block));
         }
-        for (const text of figuresOf(mainBlock(solved))) expect(row).toContain(text);
+        for (const text of figuresOf(mainBlock(solved)))
+          for (const output of [row, opened]) expect(output).toContain(text);
       }
     }),
     { numRuns: 25 },

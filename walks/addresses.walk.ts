@@ -22,19 +22,19 @@ test('any number of addresses typed one after another open, though each page lis
   }
 });
 
-test('a phone shows units once: those of the page where it has its own, else those of the club', async ({
+test('units are chosen once, for this device: at the head of a wide screen, at the foot of a phone, and stay after a reload', async ({
   page,
 }) => {
-  const clubs = page.getByRole('group', { name: 'Mass in the whole club' });
-  const pages = page.getByRole('group', { name: 'Mass on this page' });
+  const mass = page.getByRole('group', { name: 'Mass on this device' });
   await page.goto('/lifters');
-  await expect(pages).toBeVisible();
-  await expect(clubs).toBeVisible();
+  await expect(mass).toHaveCount(1);
+  await mass.getByRole('radio', { name: 'lb' }).check();
   await page.setViewportSize({ width: 390, height: 844 });
-  await expect(pages).toBeVisible();
-  await expect(clubs).toBeHidden();
-  await page.goto('/gear/club');
+  await page.goto('/day');
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-  await expect(clubs).toBeVisible();
-  await expect(pages).toHaveCount(0);
+  await expect(mass).toHaveCount(1);
+  await expect(mass.getByRole('radio', { name: 'lb' })).toBeChecked();
+  // The club keeps its own.
+  const club = await page.request.get('/api/records/club');
+  expect(JSON.stringify(await club.json())).toContain('"massUnit":"kg"');
 });

@@ -1,5 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 import { test } from './walk.ts';
 
 /** Working a day out may take as long as the solver is given; a walk waits for it. */
@@ -39,6 +39,28 @@ test("tomorrow's speed day is worked out, a bar set by hand stays, and the sheet
     await page.getByRole('radio', { name: paper, exact: true }).check();
     expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBe(2);
   }
+});
+
+test('eight lifters with bar and true loads stand on the first screen of a laptop, the first one on that of a phone', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await openSpeedDay(page);
+  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
+  await expect(rowOf(page, 'Odhrán')).toContainText('m/s', solved);
+  const rows = page.getByRole('row').filter({ has: page.getByRole('rowheader') });
+  await expect(rows).toHaveCount(8);
+  expect(await lowestOf(rows)).toBeLessThanOrEqual(900);
+  for (const light of ['day', 'night']) {
+    await page.getByRole('radio', { name: light, exact: true }).check();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  }
+  await page.setViewportSize({ width: 390, height: 844 });
+  const first = rows.first();
+  for (const told of ['kg', 'At the bottom', 'At lockout'])
+    expect(await lowestOf(first.getByText(told))).toBeLessThanOrEqual(844);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
 test('a lifter changes place with the keyboard, and the order stays', async ({ page }) => {
@@ -87,6 +109,12 @@ async function openSpeedDay(page: Page): Promise<void> {
   await page.goto('/day');
   await page.getByRole('row', { name: /Speed squat/ }).click();
   await expect(page.getByRole('heading', { name: 'Speed squat off a box' })).toBeVisible();
+}
+
+/** How far down the page the lowest of them reaches. */
+async function lowestOf(found: Locator): Promise<number> {
+  const boxes = await Promise.all((await found.all()).map((one) => one.boundingBox()));
+  return Math.max(...boxes.flatMap((box) => (box ? box.y + box.height : [])));
 }
 
 function rowOf(page: Page, name: string) {

@@ -16,7 +16,8 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
     .filter(({ lifterId }, index, all) => waited.includes(lifterId) && isFirst(lifterId, index, all))
     .map(({ name }) => name);
   const whose = names.length === 1 ? names[0] : `${names[0]} and ${names.length - 1} more`;
-  const stoodIn = names.length === 1 ? 'the best stands in' : 'their bests stand in';
+  const goBy = names.length === 1 ? 'goes by the best' : 'go by their bests';
+  const logs = names.length === 1 ? 'the log is' : 'their logs are';
   return still?.length === 0 ? (
     <p>
       <strong>
@@ -28,7 +29,7 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
     </p>
   ) : (
     <p className="quiet">
-      What the log says of {whose} is still being worked out; until then {stoodIn}.
+      {whose} {goBy} until {logs} worked out.
     </p>
   );
 }

@@ -148,5 +148,5 @@ function LoadCell({ load, why }: { load: WrittenLoad; why: string }) {
 
 /** The chance of the zone that was asked for, where one was, and of all reps. */
 function chances({ inZone, allReps }: LifterLine['effort']): string {
-  return unbroken(inZone === '' ? allReps : `${inZone}, all reps ${allReps}`);
+  return unbroken([inZone, allReps && `all reps ${allReps}`].filter((said) => said !== '').join(', '));
 }

@@ -20,7 +20,7 @@ const columns = [
   { head: 'At lockout', says: 'range · of strength', place: 'at-lockout' },
   { head: 'Bands', place: 'at-bands' },
   { head: 'Sets × reps', place: 'at-sets' },
-  { head: 'First → last rep', says: 'chance of all reps', place: 'at-speed' },
+  { head: 'First → last rep', place: 'at-speed' },
   { head: 'Percentages', place: 'at-percent' },
   { head: 'Log', place: 'at-log' },
 ];
