@@ -319,6 +319,7 @@ function RowOf({ asked, place, line }: { asked: DayToSolve; place: PlanPlace; li
     rackIds: ['rack'],
     order: 0,
     problem: null,
+    overtaken: null,
     gravityMps2: gravityOf(records),
     solving: {
       prescription: null,

@@ -63,6 +63,28 @@ test('eight lifters with bar and true loads stand on the first screen of a lapto
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
+test('loads that were worked out for another rack are struck through, and one undo or working out again ends that', async ({
+  page,
+}) => {
+  await openSpeedDay(page);
+  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
+  const emre = rowOf(page, 'Emre');
+  await expect(emre).toContainText('m/s', solved);
+  await page.getByRole('button', { name: /^Move Emre/ }).press('ArrowRight');
+  await expect(emre).toContainText('Worked out for North rack.');
+  await expect(emre.locator('.load .numeral').first()).toHaveCSS('text-decoration-line', 'line-through');
+  for (const light of ['day', 'night']) {
+    await page.getByRole('radio', { name: light, exact: true }).check();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  }
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(emre).not.toContainText('Worked out for');
+  await page.getByRole('button', { name: /^Move Emre/ }).press('ArrowRight');
+  await page.getByRole('button', { name: 'Work the loads out again' }).click();
+  await expect(page.getByText('Number 2 of this day')).toBeVisible(solved);
+  await expect(emre).not.toContainText('Worked out for');
+});
+
 test('a lifter changes place with the keyboard, and the order stays', async ({ page }) => {
   await openSpeedDay(page);
   const north = page.getByRole('table', { name: /North rack/ });

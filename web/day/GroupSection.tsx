@@ -1,7 +1,9 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
+import { startOf } from '#contract/day/startOf.ts';
 import { unbroken } from '#contract/paper/effortWords.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
+import { startText } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -37,10 +39,38 @@ export function GroupSection(props: {
   const setPlaces = (places: Place[]) => onChange({ ...group, places });
   const add = (lifterId: string, rackId: string) =>
     setPlaces([...group.places, { lifterId, rackId, start: null, byCoach: null }]);
-  const move = (lifterId: string, drop: Drop) =>
+  // An undo comes later than the tap: it puts one lifter back into the group as it is then.
+  const placesNow = useRef({ places: group.places, setPlaces });
+  useEffect(() => {
+    placesNow.current = { places: group.places, setPlaces };
+  });
+  const nameOf = (id: string) => records.lifter.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
+  const move = (lifterId: string, drop: Drop) => {
+    const before = group.places.find((place) => place.lifterId === lifterId);
+    const order = onRack(group.places, before?.rackId ?? '').findIndex(
+      (place) => place.lifterId === lifterId,
+    );
     setPlaces(movePlace(group.places, lifterId, drop.rackId, drop.order));
-  const changePlace = (next: Place) =>
-    setPlaces(group.places.map((place) => (place.lifterId === next.lifterId ? next : place)));
+    if (before === undefined || before.rackId === drop.rackId) return;
+    const rack = racks.find(({ id }) => id === drop.rackId)?.label ?? 'another rack';
+    say(`${nameOf(lifterId)} lifts at ${rack} now.`, () => {
+      const now = placesNow.current;
+      now.setPlaces(movePlace(now.places, lifterId, before.rackId, order));
+    });
+  };
+  const changePlace = (next: Place) => {
+    const before = group.places.find((place) => place.lifterId === next.lifterId);
+    const put = (places: readonly Place[], one: Place) =>
+      places.map((place) => (place.lifterId === one.lifterId ? one : place));
+    setPlaces(put(group.places, next));
+    if (before === undefined || startWords(before) === startWords(next)) return;
+    say(`${nameOf(next.lifterId)}: ${startWords(next)}.`, () => {
+      const now = placesNow.current;
+      const kept = now.places.find((place) => place.lifterId === next.lifterId);
+      if (kept) now.setPlaces(put(now.places, { ...kept, start: before.start }));
+    });
+  };
+  const startWords = (place: Place) => startText(group.lift, startOf(group, place), units.length);
   const leaveOut = (place: Place, name: string) => {
     const before = group.places;
     setPlaces(group.places.filter((other) => other !== place));

@@ -23,7 +23,7 @@ export function PlaceRow(props: {
   onMove: (drop: Drop) => void;
 }) {
   const { log, open, onOpen } = props;
-  const { group, place, order, name, line, problem, solving, rackIds } = props.seat;
+  const { group, place, order, name, line, problem, solving, rackIds, overtaken } = props.seat;
   const units = useUnits();
   const drop = { 'data-rack': place.rackId, 'data-order': order };
   const who = (
@@ -50,6 +50,12 @@ export function PlaceRow(props: {
             {startText(group.lift, startOf(group, place), units.length)}
             {place.start !== null && ', own start'}
           </p>
+          {line !== null &&
+            overtaken?.map((sentence) => (
+              <p key={sentence} className="small overtaken-why">
+                {sentence}
+              </p>
+            ))}
         </div>
       </div>
     </th>
@@ -65,8 +71,9 @@ export function PlaceRow(props: {
     );
   }
   const own = <span className="mark own">coach's own</span>;
+  const marks = [line.cautions.length > 0 && 'has-cautions', overtaken !== null && 'overtaken'];
   return (
-    <tr {...drop} className={line.cautions.length > 0 ? 'has-cautions' : ''}>
+    <tr {...drop} className={marks.filter(Boolean).join(' ')}>
       {who}
       <Cell head="Bar" place="at-bar">
         <button

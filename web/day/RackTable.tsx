@@ -1,8 +1,11 @@
 import { Fragment, type ReactNode, useState } from 'react';
 import { cautionsByName } from '#contract/paper/cautionsByName.ts';
+import { overtaken } from '#contract/paper/overtaken.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
+import { startText } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { LogPanel } from './log/LogPanel.tsx';
 import { useDayLog } from './log/useDayLog.ts';
 import type { Drop } from './MoveHandle.tsx';
@@ -40,7 +43,8 @@ export function RackTable(props: {
   add: ReactNode;
 }) {
   const { day, group, rack, rackIds, places, lines, solving } = props;
-  const { lifter: lifters } = useClub();
+  const records = useClub();
+  const { length } = useUnits();
   const [opened, setOpened] = useState<{ id: string; field: DetailField | 'log' | null } | null>(null);
   const logOf = useDayLog(day, group.id, solving.prescription);
   const close = () => {
@@ -50,7 +54,14 @@ export function RackTable(props: {
     }
     setOpened(null);
   };
-  const nameOf = (id: string) => lifters.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
+  const nameOf = (id: string) => records.lifter.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
+  const overtakenBy = (place: Place) => {
+    const planned = lines.placeOf(place.lifterId);
+    if (!solving.stale || lines.plan === null || planned === null) return null;
+    return overtaken(lines.plan, planned, { group, place, date: day.date }, records, (lift, start) =>
+      startText(lift, start, length),
+    );
+  };
   const shown = places.flatMap((place) => lines.of(place.lifterId) ?? []);
   const told = cautionsByName(shown, (line) => line.cautions);
   return (
@@ -100,6 +111,7 @@ export function RackTable(props: {
                 name: nameOf(place.lifterId),
                 line: lines.of(place.lifterId),
                 problem: lines.problemOf(place.lifterId),
+                overtaken: overtakenBy(place),
                 gravityMps2: lines.gravityMps2,
               };
               return (

@@ -17,6 +17,8 @@ export interface Seat {
   /** What was worked out; null: nothing yet, or `problem` says why nothing could be. */
   line: LifterLine | null;
   problem: string | null;
+  /** Why what was worked out no longer stands, a sentence each; null: it stands. */
+  overtaken: readonly string[] | null;
   gravityMps2: number;
   solving: Solving;
 }

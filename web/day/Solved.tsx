@@ -19,7 +19,8 @@ export function Solved({ solving }: { solving: Solving }) {
         {!isLatest && <strong>You look at an earlier one; paper shows the last. </strong>}
         {stale && isLatest && (
           <strong>
-            The plan, the gear or what is known of its lifters was changed since: work the loads out again.{' '}
+            The plan, the gear or what is known of its lifters was changed since: what is struck through does
+            not stand. Work the loads out again.{' '}
           </strong>
         )}
         Number {prescription.number} of this day, at {clockTime(prescription.solvedAt, club.timeZone)}.{' '}

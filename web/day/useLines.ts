@@ -19,6 +19,7 @@ export function useLines(prescription: Prescription | null, groupId: string) {
     /** Why nothing could be worked out for a lifter. */
     problemOf: (lifterId: string): string | null =>
       group?.places.find((place) => place.lifterId === lifterId)?.problem ?? null,
+    placeOf: (lifterId: string) => group?.places.find((place) => place.lifterId === lifterId) ?? null,
     gravityMps2: words.gravityMps2,
     rackSays: (rackId: string): string => {
       const rack = group?.racks.find((candidate) => candidate.rackId === rackId);

@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import type { PlanPlace } from '#contract/day/dayPlan.ts';
+import type { Start } from '#contract/records/lift.ts';
+import { overtaken } from './overtaken.ts';
+
+const box = (heightM: number): Start => ({ way: 'box', heightM });
+const hung = { bandPairId: '22', label: '22-A', hookupId: 'low', hookupWords: '' };
+const planned = {
+  rackId: 'north',
+  start: box(0.36),
+  solved: { set: { bands: [hung], chains: [] } },
+} as unknown as PlanPlace;
+const group = { lift: 'squat', racks: [{ rackId: 'north', label: 'North rack' }] } as never;
+const pair = { id: '22', label: '22-A', retiredOn: null };
+const place = { lifterId: 'a', rackId: 'north', start: null, byCoach: null };
+const now = { group: { start: box(0.36) }, place, date: '2026-12-01' };
+const written = (_: unknown, { heightM }: Start) => `box ${heightM}`;
+const said = (change: Partial<typeof now>, bandPair: object[] = [pair]) =>
+  overtaken(group, planned, { ...now, ...change }, { bandPair, chainPair: [] } as never, written);
+
+test('a bar stands while start, rack and gear are those it was worked out for', () => {
+  expect(said({})).toEqual([]);
+});
+
+test('another box or another rack is told by what the bar was worked out for', () => {
+  expect(said({ place: { ...place, start: box(0.43) } as never })).toEqual(['Worked out for box 0.36.']);
+  expect(said({ place: { ...place, rackId: 'south' } })).toEqual(['Worked out for North rack.']);
+});
+
+test('a pair that is retired by the day, or gone, must not hang; one that is retired later may', () => {
+  const out = ['22-A is out of service: do not hang it.'];
+  expect(said({}, [{ ...pair, retiredOn: '2026-12-01' }])).toEqual(out);
+  expect(said({}, [])).toEqual(out);
+  expect(said({}, [{ ...pair, retiredOn: '2026-12-02' }])).toEqual([]);
+});

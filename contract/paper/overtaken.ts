@@ -1,0 +1,39 @@
+import type { PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
+import { startOf } from '#contract/day/startOf.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Group, Place } from '#contract/records/day.ts';
+import type { Lift, Start } from '#contract/records/lift.ts';
+
+/** How a start is written, in the units of the view. */
+type StartWritten = (lift: Lift, start: Start) => string;
+
+/**
+ * What overtook one lifter's worked-out bar since, a sentence each: another start or rack than it was worked out for, or gear on it that
+ * is out of service on the day. Empty where nothing of that kind did; the gear's readings or the lifter's numbers may still be others.
+ */
+export function overtaken(
+  { lift, racks }: Pick<PlanGroup, 'lift' | 'racks'>,
+  planned: PlanPlace,
+  now: { group: Pick<Group, 'start'>; place: Place; date: string },
+  gear: Pick<ClubRecords, 'bandPair' | 'chainPair'>,
+  startWritten: StartWritten,
+): string[] {
+  const said: string[] = [];
+  const start = startOf(now.group, now.place);
+  if (startWritten(lift, start) !== startWritten(lift, planned.start))
+    said.push(`Worked out for ${startWritten(lift, planned.start)}.`);
+  if (now.place.rackId !== planned.rackId) {
+    const label = racks.find(({ rackId }) => rackId === planned.rackId)?.label;
+    said.push(`Worked out for ${label ?? 'another rack'}.`);
+  }
+  const { bands, chains } = planned.solved?.set ?? { bands: [], chains: [] };
+  for (const { bandPairId, label } of bands) {
+    const pair = gear.bandPair.find(({ id }) => id === bandPairId);
+    if (pair === undefined || (pair.retiredOn !== null && pair.retiredOn <= now.date))
+      said.push(`${label} is out of service: do not hang it.`);
+  }
+  for (const { chainPairId, label } of chains)
+    if (!gear.chainPair.some(({ id }) => id === chainPairId))
+      said.push(`Chain ${label} is out of service: do not hang it.`);
+  return said;
+}
