@@ -41,7 +41,7 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'lightened':
       return `The bands carry ${names.force(caution.atBottomN)} of the bar at the bottom and less higher up: without them the bar is far heavier.`;
     case 'maximal':
-      return `Up to ${percent(caution.peakShare)} of what this lifter can hold: spotters ready and safeties set.`;
+      return `Up to ${percent(caution.peakShare)} of what can be held: spotters ready and safeties set.`;
     case 'notMade':
       return caution.stoppedAtS < 0.005
         ? 'By the numbers this bar does not leave the bottom: make it lighter.'
