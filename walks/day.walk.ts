@@ -85,6 +85,18 @@ test('loads that were worked out for another rack are struck through, and one un
   await expect(emre).not.toContainText('Worked out for');
 });
 
+test('a day is copied a week on with five points more, and its title counts on', async ({ page }) => {
+  await openSpeedDay(page);
+  await page.getByRole('button', { name: 'Date, title, copy' }).click();
+  await page.getByLabel('More of the maximum').fill('5');
+  await page.getByRole('button', { name: 'Copy a week on' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Speed squat, fourth wave');
+  // The demo's day asks for 50 % on the bar and 75 % at lockout.
+  await expect(page.getByText('Aim: 55 % on the bar alone; 80 % on everything, at lockout.')).toBeVisible();
+  await expect(page.getByRole('row', { name: /Lars/ })).toBeVisible();
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+});
+
 test('a lifter changes place with the keyboard, and the order stays', async ({ page }) => {
   await openSpeedDay(page);
   const north = page.getByRole('table', { name: /North rack/ });

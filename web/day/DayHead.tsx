@@ -1,0 +1,99 @@
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { Day } from '#contract/records/day.ts';
+import { longDate, shortDate } from '#contract/words/dayWords.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import { FigureField } from '#web/parts/FigureField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useToast } from '#web/parts/Toast.tsx';
+import { weekOn } from './weekOn.ts';
+
+/** Date, title and note of a day, the way to all days, and a copy a week on. */
+export function DayHead({ day, change }: { day: Day; change: (how: (day: Day) => Day) => void }) {
+  const days = useRecords('day');
+  const [, go] = useLocation();
+  const [open, setOpen] = useState(false);
+  const say = useToast();
+  const [more, setMore] = useState(0);
+  const copy = async () => {
+    try {
+      const made = await days.create(weekOn(day, more));
+      const points = more === 0 ? '' : `, ${pointsWords(more)}`;
+      go(`/${made.id}`);
+      say(`This is ${longDate(made.date)}, a copy of ${shortDate(day.date)}${points}.`);
+    } catch (error) {
+      say(error instanceof Error ? error.message : String(error));
+    }
+  };
+  const remove = async () => {
+    await days.remove(day.id, day.title || longDate(day.date));
+    go('/');
+  };
+  return (
+    <header className="stack tight">
+      <div className="row ends base day-head">
+        <h1 className="day-date">
+          {longDate(day.date)}
+          {day.title && <span className="day-title">{day.title}</span>}
+        </h1>
+        {day.note && <p className="day-note quiet">{day.note}</p>}
+        <div className="row screen-only">
+          <Link href="/" className="button all-days">
+            All days
+          </Link>
+          <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
+            Date, title, copy
+          </button>
+        </div>
+      </div>
+      {open && (
+        <div className="stack ruled">
+          <div className="fields">
+            <TextField
+              label="Date"
+              type="date"
+              value={day.date}
+              onChange={(date) => date && change((now) => ({ ...now, date }))}
+            />
+            <TextField
+              label="Title"
+              value={day.title}
+              onChange={(title) => change((now) => ({ ...now, title }))}
+            />
+            <TextField
+              label="Note for the sheet"
+              value={day.note}
+              maxLength={2000}
+              onChange={(note) => change((now) => ({ ...now, note }))}
+            />
+          </div>
+          <div className="copy-on">
+            <FigureField
+              label="More of the maximum"
+              value={more}
+              word="points"
+              per={100}
+              min={-0.3}
+              max={0.3}
+              onChange={setMore}
+              hint="5 makes 55 % of 50 %. Bars set by hand are then worked out anew."
+            />
+            <button type="button" onClick={() => void copy()}>
+              Copy a week on
+            </button>
+          </div>
+          <div>
+            <button type="button" className="plain" onClick={() => void remove()}>
+              Remove this day
+            </button>
+          </div>
+        </div>
+      )}
+    </header>
+  );
+}
+
+function pointsWords(more: number): string {
+  const points = Number(Math.abs(100 * more).toFixed(1));
+  return `${points} ${points === 1 ? 'point' : 'points'} ${more > 0 ? 'more' : 'less'}`;
+}

@@ -1,0 +1,67 @@
+import type { Aim, Day } from '#contract/records/day.ts';
+import { daysLater } from '#contract/words/dayWords.ts';
+
+/** Weights as shares of something keep to the thousandth, so that 0.5 and 0.05 make 0.55. */
+const THOUSANDTHS = 1000;
+
+/**
+ * The same day a week later, its title counted on, every percentage of every group `more` higher (0.05: from 50 to 55 %). A zone of
+ * speed stays as it is. Where something is more, bars that were set by hand are worked out again; bands set by hand stay.
+ */
+export function weekOn({ id: _, ...day }: Day, more: number): Omit<Day, 'id'> {
+  return {
+    ...day,
+    date: daysLater(day.date, 7),
+    title: countedOn(day.title),
+    groups: day.groups.map((group) => ({
+      ...group,
+      aim: raised(group.aim, more),
+      places: group.places.map((place) =>
+        more === 0 || place.byCoach === null
+          ? place
+          : { ...place, byCoach: { ...place.byCoach, barKg: null } },
+      ),
+    })),
+  };
+}
+
+function raised(aim: Aim, more: number): Aim {
+  const plus = (share: number) => Math.round((share + more) * THOUSANDTHS) / THOUSANDTHS;
+  switch (aim.by) {
+    case 'percent':
+      return { ...aim, targets: aim.targets.map((target) => ({ ...target, share: plus(target.share) })) };
+    case 'capability':
+      return { ...aim, bottomShare: plus(aim.bottomShare), lockoutShare: plus(aim.lockoutShare) };
+    case 'speed':
+      return aim;
+  }
+}
+
+const ordinals = [
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+  'eleventh',
+  'twelfth',
+];
+
+/** The last number of a title, or its last ordinal word, one on: "Week 3" becomes "Week 4", "third wave" "fourth wave". */
+function countedOn(title: string): string {
+  const counted = title.match(
+    new RegExp(`\\b(?:\\d{1,2}|${ordinals.join('|')})\\b(?!.*\\b\\d{1,2}\\b)`, 'i'),
+  );
+  if (counted === null) return title;
+  const [word] = counted;
+  const at = ordinals.indexOf(word.toLowerCase());
+  const next = at < 0 ? String(Number(word) + 1) : ordinals[at + 1];
+  if (next === undefined) return title;
+  const written = /^[A-Z]/.test(word) ? next.charAt(0).toUpperCase() + next.slice(1) : next;
+  return title.slice(0, counted.index) + written + title.slice(counted.index! + word.length);
+}
