@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { Lift } from '#contract/records/lift.ts';
 import { holdsOn, type Lifter } from '#contract/records/lifters.ts';
-import { equipmentWord } from '#contract/words/liftWords.ts';
+import { equipmentWord, liftWords } from '#contract/words/liftWords.ts';
 import { written } from '#contract/words/written.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
@@ -11,10 +11,14 @@ import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { localToday } from '#web/parts/localToday.ts';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { isMinor } from './age.ts';
 import { EstimateProgress } from './EstimateProgress.tsx';
 import { HeightsDrawing } from './HeightsDrawing.tsx';
+import { isNamed } from './isNamed.ts';
 import { type LifterRecords, lifterRecords, straightBest } from './lifterRecords.ts';
 import { MaximumCell } from './MaximumCell.tsx';
 
@@ -29,14 +33,25 @@ export function LifterList() {
     [estimates],
   );
   const [withLeft, setWithLeft] = useState(false);
+  const [named, setNamed] = useInAddress('name');
+  const [orderAsked, setOrder] = useInAddress('by', 'name');
+  const order = orderWords.find(({ value }) => value === orderAsked)?.value ?? 'name';
   const [, navigate] = useLocation();
   const today = localToday(settings.timeZone);
   const leftCount = club.lifter.filter((lifter) => hasLeft(lifter, today)).length;
-  const rows = club.lifter
-    .filter((lifter) => withLeft || !hasLeft(lifter, today))
+  const here = club.lifter.filter((lifter) => withLeft || !hasLeft(lifter, today));
+  const rankOf = ({ lifter, bodyMass, best }: LifterRecords) => {
+    if (order === 'name') return 0;
+    if (order === 'mass') return bodyMass[0]?.massKg ?? 0;
+    return (
+      estimateOf.get(`${lifter.id} ${order}`)?.maxKg.median ?? straightBest(best, order)?.setup.barKg ?? 0
+    );
+  };
+  const rows = here
+    .filter((lifter) => isNamed(lifter, named))
     .map((lifter) => lifterRecords(club, lifter.id))
     .filter((row) => row !== null)
-    .sort((a, b) => a.lifter.name.localeCompare(b.lifter.name));
+    .sort((a, b) => rankOf(b) - rankOf(a) || a.lifter.name.localeCompare(b.lifter.name));
   const add = (
     <Link href="/new" className="button strong">
       Add a lifter
@@ -113,6 +128,13 @@ export function LifterList() {
         <div className="row">{add}</div>
       </div>
       <EstimateProgress progress={progress} />
+      {here.length > fewLifters && (
+        <div className="fields screen-only">
+          <TextField label="Name" value={named} onChange={setNamed} />
+          <SelectField label="In order of" value={order} options={orderWords} onChange={setOrder} />
+        </div>
+      )}
+      {rows.length === 0 && <p>Nobody here has “{named}” in the name.</p>}
       <DataTable
         label="Lifters"
         columns={columns}
@@ -136,6 +158,15 @@ export function LifterList() {
     </div>
   );
 }
+
+/** So many are seen without looking for. */
+const fewLifters = 10;
+
+const orderWords = [
+  { value: 'name', word: 'name' },
+  { value: 'mass', word: 'body mass' },
+  ...liftWords,
+] as const;
 
 function hasLeft({ leftOn }: Lifter, today: string): boolean {
   return leftOn !== null && leftOn <= today;

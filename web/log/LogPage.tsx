@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import type { Lift } from '#contract/records/lift.ts';
+import { localDate } from '#contract/records/kind.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { daysLater } from '#contract/words/dayWords.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
@@ -11,6 +11,7 @@ import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { byDay } from './byDay.ts';
 import { DayOfLog } from './DayOfLog.tsx';
 
@@ -21,10 +22,12 @@ const windowDays = 28;
 export function LogPage() {
   const club = useClub();
   const today = localToday(useClubSettings().timeZone);
-  const [lifterId, setLifterId] = useState('');
-  const [lift, setLift] = useState<Lift | ''>('');
+  const [lifterId, setLifterId] = useInAddress('lifter');
+  const [liftAsked, setLift] = useInAddress('lift');
+  const lift = liftWords.find(({ value }) => value === liftAsked)?.value ?? '';
   // Empty: everything up to now, and what was dated later by mistake.
-  const [until, setUntil] = useState('');
+  const [untilAsked, setUntil] = useInAddress('until');
+  const until = isDate(untilAsked) ? untilAsked : '';
   const [windows, setWindows] = useState(1);
   const from = daysLater(until || today, 1 - windows * windowDays);
   const asked: SetsAsked = { from, ...(until && { to: until }), ...(lifterId && { lifterId }) };
@@ -90,6 +93,10 @@ export function LogPage() {
       )}
     </div>
   );
+}
+
+function isDate(text: string): boolean {
+  return localDate.safeParse(text).success;
 }
 
 function NothingYet({ from }: { from: string }) {

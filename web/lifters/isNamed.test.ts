@@ -1,0 +1,13 @@
+import { expect, test } from 'vitest';
+import { isNamed } from './isNamed.ts';
+
+test.each([
+  ['Kwabena Ofosu-Tandoh', 'tan', true],
+  ['Kwabena Ofosu-Tandoh', 'kwa ofo', true],
+  ['Kwabena Ofosu-Tandoh', 'ofosu-t', true],
+  ['Kwabena Ofosu-Tandoh', 'fosu', false],
+  ['Tereza Holoubková', 'holoubkova', true],
+  ['Anyone', '', true],
+])('%s is found by "%s": %s', (name, asked, found) => {
+  expect(isNamed({ name }, asked)).toBe(found);
+});
