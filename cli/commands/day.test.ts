@@ -60,6 +60,12 @@ describe('rackwright day', () => {
     expect(stderr).toMatch(/^--date is "2026-02-30"; it must be a date such as [\d-]+\.\n$/);
   });
 
+  it.each(['csv', 'json'])('refuses a unit for %s, which has one alone, by name and value', async (form) => {
+    const { status, stdout, stderr } = await sheet('--form', form, '--unit', 'lb');
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr).toMatch(new RegExp(`^--unit is "lb"; with --form ${form} it must be left out, .*\\.\n$`));
+  });
+
   it('gives the same plan to programs, once worked out', async () => {
     const first = await sheet('--form', 'json');
     const [plan] = dayPlan.array().parse(JSON.parse(first.stdout));

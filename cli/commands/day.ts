@@ -31,7 +31,7 @@ export function dayCommand(): Command {
       new Option('--form <form>', 'how to write it').choices(['text', 'csv', 'json']).default('text'),
     )
     .addOption(
-      new Option('--unit <unit>', "masses in this unit, in text; without it, the club's").choices([
+      new Option('--unit <unit>', "masses in this unit, in text only; without it, the club's").choices([
         'kg',
         'lb',
       ]),
@@ -47,7 +47,13 @@ export function dayCommand(): Command {
 }
 
 async function writeDay(options: DayOptions): Promise<void> {
-  const { date } = options;
+  const { date, form, unit } = options;
+  if (unit !== undefined && form !== 'text') {
+    throw new CliError(
+      `--unit is "${unit}"; with --form ${form} it must be left out, for ${form} is always in kg and N.`,
+      2,
+    );
+  }
   if (date !== undefined && !localDate.safeParse(date).success) {
     throw new CliError(`--date is "${date}"; it must be a date such as 2026-11-25.`, 2);
   }

@@ -36,6 +36,8 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
   const invented = record?.invented ? ', invented: look around, change what you like' : '';
   say(`Rackwright is running: ${served.url}`);
   say(`Club: ${record?.name ?? 'unnamed'} (${club}${invented}).`);
+  if (demo && !record?.invented)
+    say(`${club} was there before and is not the demo: it is served as it is, --demo adds nothing to it.`);
   say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
   say('Ctrl-C stops it; everything is already saved.');
 

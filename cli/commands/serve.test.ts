@@ -1,0 +1,44 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, it, vi } from 'vitest';
+import { openOneClub } from '#server/oneClub.ts';
+import { smallClub } from '#store/tests/smallClub.ts';
+import { callCli } from '../tests/callCli.ts';
+
+// The screens are not looked at here.
+vi.mock('../buildScreens.ts', () => ({ buildScreensWhenStale: async () => {} }));
+
+const folder = await mkdtemp(join(tmpdir(), 'rackwright-serve-'));
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+/** What is said at the start; the server is stopped as Ctrl-C does it. */
+async function saidAtStart(...args: string[]): Promise<string> {
+  const once = vi.spyOn(process, 'once').mockReturnValue(process);
+  const { stdout } = await callCli(['serve', '--port', '0', ...args]);
+  const stop = once.mock.calls.find(([signal]) => signal === 'SIGINT')?.[1];
+  once.mockRestore();
+  await stop?.('SIGINT');
+  return stdout;
+}
+
+/** A club that is there before the program starts. */
+async function clubFile(invented: boolean): Promise<string> {
+  const file = join(folder, `${invented ? 'invented' : 'own'}.sqlite`);
+  const store = await openOneClub(file, { name: 'a test' });
+  const records = smallClub();
+  await store.importRecords({ ...records, club: records.club.map((club) => ({ ...club, invented })) });
+  await store.close();
+  return file;
+}
+
+it('says that a club that was there is served as it is where the demo was asked for, and else nothing of it', async () => {
+  const file = await clubFile(false);
+  const sentence = `${file} was there before and is not the demo: it is served as it is`;
+  expect(await saidAtStart('--club', file, '--demo')).toContain(sentence);
+  expect(await saidAtStart('--club', file)).not.toContain('demo');
+});
+
+it('says nothing of it where the invented club was there already', async () => {
+  expect(await saidAtStart('--club', await clubFile(true), '--demo')).not.toContain('not the demo');
+});
