@@ -1,6 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import { guardFormula } from '#contract/csv/formulaGuard.ts';
 import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
+import { barKnown, loadKnown } from '#contract/paper/lifterLine.ts';
 import type { SolvedDay } from './SolvedDay.ts';
 
 type Cell = string | number | null;
@@ -64,6 +65,8 @@ const header = [
   'bottom_share_of_maximum',
   'lockout_share_of_maximum',
   'mean_share_of_maximum',
+  'bar_known',
+  'loads_known',
 ];
 
 function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
@@ -78,7 +81,8 @@ function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<st
   };
 }
 
-function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string, Cell> {
+function aboutBlock(solved: Solved, block: PlanBlock): Record<string, Cell> {
+  const { set, reference } = solved;
   const { bottom, lockout, firstRep, shares, percentages } = block.explanation;
   const shareOn = (basis: (typeof percentages)[number]['basis']) =>
     percentages.find((percentage) => percentage.basis === basis)?.share ?? null;
@@ -113,6 +117,8 @@ function aboutBlock({ set, reference }: Solved, block: PlanBlock): Record<string
     bottomShare: thousandth(shareOn('bottom')),
     lockoutShare: thousandth(shareOn('lockout')),
     meanShare: thousandth(shareOn('mean')),
+    barKnown: barKnown(solved),
+    loadsKnown: loadKnown(solved),
   };
 }
 

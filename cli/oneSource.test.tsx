@@ -193,6 +193,8 @@ it('the spreadsheet has the figures of the plan document, and its words for made
         );
         is('mean_share_of_maximum', explanation.mean.totalN / out.plan.gravityMps2 / solved.reference.kg);
         is('rest_s', block.restSeconds);
+        const isMarked = solved.cautions.some(({ code }) => code === 'notWeighed');
+        expect(cell('bar_known')).toBe(isMarked ? 'assumed' : 'measured');
         if (cell('all_reps') === 'yes') expect(cell('last_rep_mean_mps')).not.toBe('');
       });
     }),

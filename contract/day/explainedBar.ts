@@ -81,6 +81,7 @@ export const planCaution = z.discriminatedUnion('code', [
     ]),
   }),
   z.strictObject({ code: z.literal('barAssumed'), massKg: n }),
+  z.strictObject({ code: z.literal('notWeighed'), bar: z.boolean(), discs: z.boolean() }),
   z.strictObject({ code: z.literal('clash'), sort: z.enum(['bandPair', 'chainPair']), gearId: id }),
 ]);
 export type PlanCaution = z.infer<typeof planCaution>;

@@ -51,6 +51,8 @@ export interface LifterLine {
   /** The weight of the main step, large. */
   bar: string;
   barByCoach: boolean;
+  /** Assumed where the bar or a disc of it counts as marked. */
+  barKnown: KnownHow;
   perSide: readonly DiscsOnSide[];
   /** Figures on the faces in kg, from the inside out: "2 × 25 + 10". */
   aSide: string;

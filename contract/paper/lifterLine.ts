@@ -52,6 +52,7 @@ export function lifterLine(
     start: startText(lift, place.start, words.length),
     bar: barText(main.barKg, words.mass),
     barByCoach: solved.byCoach.bar,
+    barKnown: barKnown(solved),
     perSide: main.perSide.map(({ faceMassKg, count }) => ({
       faceMassKg,
       count,
@@ -103,6 +104,7 @@ const assumptions: ReadonlySet<PlanCaution['code']> = new Set([
   'bodyMassAssumed',
   'otherEquipment',
   'barAssumed',
+  'notWeighed',
 ] as const);
 
 /** Cautions of the main step and of the lifter, each once. */
@@ -113,12 +115,20 @@ function cautionsOf(solved: Solved): PlanCaution[] {
   );
 }
 
-/** A load is known no better than its bar, the heights it was worked out at and the bands that pull. */
-function loadKnown(solved: Solved): KnownHow {
-  const isSaid = (wanted: PlanCaution['code']) => cautionsOf(solved).some(({ code }) => code === wanted);
-  if (solved.set.bands.length > 0 && isSaid('notMeasured')) return 'notMeasured';
-  if (isSaid('barAssumed')) return 'assumed';
+/** Measured where a scale has seen the bar and all discs of it; marked at the bar, and once. */
+export function barKnown(solved: Solved): KnownHow {
+  return isSaid(solved, 'barAssumed') || isSaid(solved, 'notWeighed') ? 'assumed' : 'measured';
+}
+
+/** A load is known no better than the bar of its rack, the heights it was worked out at and the bands that pull; beside what iron weighs. */
+export function loadKnown(solved: Solved): KnownHow {
+  if (solved.set.bands.length > 0 && isSaid(solved, 'notMeasured')) return 'notMeasured';
+  if (isSaid(solved, 'barAssumed')) return 'assumed';
   return solved.set.bands.length + solved.set.chains.length === 0 ? 'measured' : solved.heights.known;
+}
+
+function isSaid(solved: Solved, wanted: PlanCaution['code']): boolean {
+  return cautionsOf(solved).some(({ code }) => code === wanted);
 }
 
 /** What trade habit would call the load at lockout; empty where no bands hang, or one that has no number. */

@@ -103,6 +103,23 @@ test('no load counts as measured on a rack whose bar was assumed, not even strai
   expect(known()).toEqual(['assumed', 'assumed', 'assumed']);
 });
 
+test('a bar that nobody weighed is marked once, at the bar, and said once below', () => {
+  const plan = inventedPlan();
+  const known = () =>
+    rackSheets(plan, sheet, words)[0]!.lifters.map((line) => [line.barKnown, line.lockout.known]);
+  expect(known()).toEqual([
+    ['measured', 'measured'],
+    ['measured', 'estimated'],
+  ]);
+  for (const { solved } of plan.groups[0]!.places)
+    solved!.cautions.push({ code: 'notWeighed', bar: true, discs: true });
+  expect(known()).toEqual([
+    ['assumed', 'measured'],
+    ['assumed', 'estimated'],
+  ]);
+  expect(rackSheets(plan, sheet, words)[0]!.assumed).toContain('All: notWeighed.');
+});
+
 test('a group that aims at a share of the mean load reads what it got of that, too', () => {
   const plan = inventedPlan();
   const [group] = plan.groups;

@@ -86,6 +86,8 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return noBandsSentence(caution.why, names);
     case 'barAssumed':
       return `No bar is set for this rack; ${names.mass(caution.massKg)} was assumed.`;
+    case 'notWeighed':
+      return notWeighedSentence(caution);
     case 'clash':
       return caution.sort === 'bandPair'
         ? `Band pair ${names.bandPair(caution.gearId)} is set by hand at more than one rack at once.`
@@ -97,6 +99,11 @@ function zone({ zoneFrom, zoneTo }: { zoneFrom: number; zoneTo: number | null })
   return zoneTo === null
     ? `at ${percent(zoneFrom)} or more`
     : `at ${percent(zoneFrom)} to ${percent(zoneTo)}`;
+}
+
+function notWeighedSentence({ bar, discs }: { bar: boolean; discs: boolean }): string {
+  if (!discs) return 'The bar counts as marked: nobody weighed it.';
+  return `${bar ? 'The bar and some discs' : 'Some discs'} count as marked: nobody weighed them.`;
 }
 
 function lower(label: string): string {

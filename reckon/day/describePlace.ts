@@ -14,6 +14,7 @@ import { recordById } from '#reckon/gear/recordById.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import { type AssembledRack, bandLimitsOf, searchRulesOf } from './assembleRackGear.ts';
 import { fixedByCoach } from './fixedByCoach.ts';
+import { notWeighed } from './notWeighed.ts';
 import { otherSetups } from './otherSetups.ts';
 import { outsideZone } from './outsideZone.ts';
 import { placeCautions } from './placeCautions.ts';
@@ -96,6 +97,7 @@ export function describePlace(
   const cautions: PlanCaution[] = [
     ...restrictionCautions(assembled.restrictions, reference.kg, blocks, task.travel.gravityMps2),
     ...placeCautions(records, place, assembled, rack, set, on),
+    ...notWeighed(records, rack, blocks),
     ...(byHand ? [] : strengthCautions(group, assembled)),
     ...(isLoadable ? [] : [{ code: 'notLoadable', wantedKg, nearestKg } as const]),
     ...searchFindings(records, group, place, assembled, rack, chosen, ranking, on),

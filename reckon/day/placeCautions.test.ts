@@ -86,6 +86,26 @@ describe('what to know about the lifter behind the numbers', () => {
     expect(said('barAssumed', () => {})).toEqual([]);
   });
 
+  it('is that bar or discs count as marked until a scale has seen them, be it at just that mass', () => {
+    const after = (bar: boolean, discs: boolean) =>
+      said('notWeighed', (records) => {
+        records.bar[0]!.weighed = bar;
+        for (const disc of records.disc) disc.weighedMassKg = discs ? disc.faceMassKg : null;
+      });
+    expect(after(false, false)).toEqual([{ code: 'notWeighed', bar: true, discs: true }]);
+    expect(after(true, false)).toEqual([{ code: 'notWeighed', bar: false, discs: true }]);
+    expect(after(false, true)).toEqual([{ code: 'notWeighed', bar: true, discs: false }]);
+    expect(after(true, true)).toEqual([]);
+  });
+
+  it('is nothing about discs that stay on the rack: 60 kg of a bar of 20 need no smallest one', () => {
+    const onlySmallest = said('notWeighed', (records) => {
+      for (const disc of records.disc) disc.weighedMassKg = disc.faceMassKg === 1.25 ? null : disc.faceMassKg;
+      records.day[0]!.groups[0]!.blocks = [{ sets: 1, reps: 1, restSeconds: 60, shareOfAim: 1 }];
+    });
+    expect(onlySmallest).toEqual([]);
+  });
+
   it('is that one band of a pair was taken to be like the other: not where both were read, nor where the pair was on the scale as it hangs', () => {
     const oneSide = said('oneSideMeasured', () => {});
     expect(oneSide).toEqual([{ code: 'oneSideMeasured', pairId: 'heavy' }]);

@@ -70,6 +70,7 @@ export function PlaceRow(props: {
       </tr>
     );
   }
+  const why = line.assumed.map(({ sentence }) => sentence).join(' ');
   const own = <span className="mark own">coach's own</span>;
   const marks = [line.cautions.length > 0 && 'has-cautions', overtaken !== null && 'overtaken'];
   return (
@@ -88,13 +89,20 @@ export function PlaceRow(props: {
           </span>
         </button>
         {place.byCoach?.barKg != null && own}
-        <p className="small quiet">{line.aSide}</p>
+        <p className="small quiet a-side">
+          <Known
+            value={line.aSide}
+            unit=""
+            known={line.barKnown}
+            why={line.barKnown === 'measured' ? '' : why}
+          />
+        </p>
       </Cell>
       <Cell head="At the bottom" place="at-bottom">
-        <LoadCell load={line.bottom} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
+        <LoadCell load={line.bottom} why={why} />
       </Cell>
       <Cell head="At lockout" place="at-lockout">
-        <LoadCell load={line.lockout} why={line.assumed.map(({ sentence }) => sentence).join(' ')} />
+        <LoadCell load={line.lockout} why={why} />
       </Cell>
       <Cell head="Bands" place="at-bands">
         <button

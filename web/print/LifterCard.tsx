@@ -33,7 +33,8 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
             <span>{sheet.unit}</span>
           </p>
           <p>
-            {lifter.aSide} kg a side
+            {lifter.aSide}{' '}
+            <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>kg a side</span>
             {lifter.barByCoach && ' · set by the coach'}
           </p>
         </div>

@@ -24,6 +24,7 @@ const line = (order: number): LifterLine => ({
   start: 'box 36 cm',
   bar: String(90 + order * 2.5),
   barByCoach: order === 2,
+  barKnown: order === 1 ? 'assumed' : 'measured',
   perSide: [
     { faceMassKg: 25, count: 1, diameterM: 0.45, thicknessM: 0.027 },
     { faceMassKg: 10, count: 1, diameterM: 0.325, thicknessM: 0.021 },
@@ -157,3 +158,12 @@ function saysChanged(lifters: number): boolean {
     'was changed after that.',
   );
 }
+
+test('a bar that nobody weighed is marked with dashes once on sheet and card, another is not', () => {
+  const marked = (element: ReactElement) =>
+    [...renderToStaticMarkup(element).matchAll(/class="dashed">([^<]*)/g)].map(([, text]) => text!.trim());
+  const two = sheet(2);
+  expect(marked(<RackSheetPage sheet={two} paper="a4" />)).toEqual(['kg a side']);
+  const cards = two.lifters.map((lifter) => marked(<LifterCard sheet={two} lifter={lifter} />));
+  expect(cards).toEqual([['kg a side'], []]);
+});

@@ -123,7 +123,8 @@ function Row(props: {
           figures={false}
         />
         <p>
-          {lifter.aSide.replaceAll(' × ', '\u00a0×\u00a0')} <span>kg a side</span>
+          {lifter.aSide.replaceAll(' × ', '\u00a0×\u00a0')}{' '}
+          <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>kg a side</span>
         </p>
         {lifter.barByCoach && <p className="sheet-own">set by the coach</p>}
       </div>
