@@ -14,6 +14,7 @@ import { boundsOf } from './boundsOf.ts';
 export interface AssembledRack {
   rack: RecordOf<'rack'>;
   gear: RackGear;
+  /** What is loaded there: the bar, and that nothing is counted for collars where none are set. */
   barLabel: string;
   /** No bar is set for the rack: this mass was assumed. */
   barAssumedKg: number | null;
@@ -51,7 +52,7 @@ export function assembleRackGear(
         hookups: hookupsAt(records, rack, lift, on, places, travels, limits),
         chains: chainsAt(records, rack, places),
       },
-      barLabel: bar?.label ?? 'bar not set',
+      barLabel: `${bar?.label ?? 'bar not set'}${rack.collarPairId === null ? ', no collars counted' : ''}`,
       barAssumedKg: bar === null ? USUAL_BAR_KG : null,
       discs: discs.map((share, i) => ({ ...share, faceMassKg: records.disc[i]!.faceMassKg })),
     };

@@ -4,10 +4,12 @@ import type { Lift } from '#contract/records/lift.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { assembleCapability } from '#reckon/lifter/assembleCapability.ts';
-import { bandLimitsOf, emptyBarOf, searchRulesOf } from './assembleRackGear.ts';
+import { assembleRackGear, bandLimitsOf, emptyBarOf, searchRulesOf } from './assembleRackGear.ts';
 import { referenceMaximum } from './referenceMaximum.ts';
 import { strengthCautions } from './strengthCautions.ts';
 import { tooWeakForBar } from './tooWeakForBar.ts';
+
+const on = '2026-06-01';
 
 describe('a new club, of which nothing was set', () => {
   const fresh = club.shape.parse({ id: 'club', name: 'New' });
@@ -42,6 +44,21 @@ describe('a new club, of which nothing was set', () => {
     const records = twoLifters();
     const rack = { ...records.rack[0]!, barId: null };
     expect(emptyBarOf(records, rack)).toEqual({ bar: null, barKg: 20, collarsKg: 0 });
+  });
+
+  it('counts nothing for collars of a rack that has none set, and says so beside its bar', () => {
+    const records = twoLifters();
+    const collars = { id: 'collars', label: 'Springs', pairMassKg: 0.5, pairs: 2, note: '' };
+    const barOf = (collarPairId: string | null) => {
+      const rack = records.rack.map((one) => ({ ...one, collarPairId }));
+      const places = { rackId: 'rack', places: [], travels: [] };
+      const [assembled] = assembleRackGear({ ...records, rack, collarPair: [collars] }, 'squat', on, [
+        places,
+      ]);
+      return [assembled!.barLabel, assembled!.gear.collarsKg];
+    };
+    expect(barOf(null)).toEqual(['Bar, no collars counted', 0]);
+    expect(barOf('collars')).toEqual(['Bar', 0.5]);
   });
 });
 
