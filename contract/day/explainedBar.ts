@@ -82,6 +82,13 @@ export const planCaution = z.discriminatedUnion('code', [
   }),
   z.strictObject({ code: z.literal('barAssumed'), massKg: n }),
   z.strictObject({ code: z.literal('notWeighed'), bar: z.boolean(), discs: z.boolean() }),
+  z.strictObject({
+    code: z.literal('tooFew'),
+    sort: z.enum(['bar', 'collarPair', 'box']),
+    gearId: id,
+    rackIds: z.array(id),
+    has: n,
+  }),
   z.strictObject({ code: z.literal('clash'), sort: z.enum(['bandPair', 'chainPair']), gearId: id }),
 ]);
 export type PlanCaution = z.infer<typeof planCaution>;

@@ -7,7 +7,7 @@ import type { LengthUnit, MassUnit } from '#contract/words/viewUnits.ts';
 import { written } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
 
-type Named = Pick<ClubRecords, 'bandPair' | 'anchor' | 'chainPair'>;
+type Named = Pick<ClubRecords, 'bandPair' | 'anchor' | 'chainPair' | 'bar' | 'collarPair' | 'box' | 'rack'>;
 
 /** A caution in this club's labels and this view's units; forces as the mass that weighs as much. */
 export function sayCaution(
@@ -19,6 +19,10 @@ export function sayCaution(
     bandPair: (id) => labelOf(records.bandPair, id),
     anchor: (id) => labelOf(records.anchor, id),
     chainPair: (id) => labelOf(records.chainPair, id),
+    bar: (id) => labelOf(records.bar, id),
+    collarPair: (id) => labelOf(records.collarPair, id),
+    box: (id) => labelOf(records.box, id),
+    rack: (id) => labelOf(records.rack, id),
     height: (metres) => `${written(metres, length, length === 'cm' ? 0 : 1)} ${length}`,
     mass: (kg) => `${Number(fromSi(kg, mass).toFixed(1))} ${mass}`,
     force: (newtons) => massText(newtons, mass, gravityMps2),

@@ -127,8 +127,8 @@ export const box = kind(
     heightM: heightM.max(1.5),
     pieces: z.number().int().min(0).max(20).default(1),
     note,
-  }, // A start carries the height itself.
-  { ...ofGear, many: 'boxes and mats', feeds: {} },
+  }, // A start carries the height itself; a plan says what it is built of.
+  { ...ofGear, many: 'boxes and mats', feeds: { plan: 'all' } },
 );
 export type Box = z.infer<typeof box.shape>;
 

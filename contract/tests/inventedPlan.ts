@@ -55,6 +55,7 @@ function inventedPlace(
     rackId,
     turn,
     start: { way: 'box', heightM: 0.36 },
+    boxStack: ['Box 36'],
     problem: null,
     solved: {
       set: {

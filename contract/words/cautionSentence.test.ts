@@ -7,6 +7,10 @@ const names: CautionNames = {
   bandPair: () => '22-A',
   anchor: () => 'Low front pegs',
   chainPair: () => 'short',
+  bar: () => 'Bar 20',
+  collarPair: () => 'Springs',
+  box: () => 'Box 41',
+  rack: (id) => `Rack ${id}`,
   height: (metres) => `${Math.round(metres * 100)} cm`,
   mass: (kg) => `${kg} kg`,
   force: (newtons) => `${Math.round(newtons)} N`,
@@ -48,6 +52,7 @@ const cautions: PlanCaution[] = [
   { code: 'notWeighed', bar: true, discs: false },
   { code: 'boundBinds', bound: 'leastBar', limit: 0.4, wanted: 0.12 },
   { code: 'noBands', why: { reason: 'tooStrong', lightestKg: 160, roomKg: 30, pairId } },
+  { code: 'tooFew', sort: 'bar', gearId: 'bar', rackIds: ['1', '2'], has: 1 },
   { code: 'clash', sort: 'bandPair', gearId: 'p' },
   {
     code: 'restricted',
@@ -139,6 +144,22 @@ describe('cautionSentence', () => {
     expect(cautionSentence({ code: 'clash', sort: 'chainPair', gearId: 'c' }, names)).toContain(
       'chains short',
     );
+  });
+
+  it('names what more racks want at once than there is, the racks, and how many there are', () => {
+    const tooFew = cautions.find((one) => one.code === 'tooFew')!;
+    expect(say('tooFew')).toBe('Bar 20: planned at Rack 1 and Rack 2 at once, but the club has only one.');
+    const three = { ...tooFew, rackIds: ['1', '2', '3'] };
+    const said = (sort: 'collarPair' | 'box', has: number) =>
+      cautionSentence({ ...three, sort, has }, names).split(', but ');
+    expect(said('collarPair', 1)).toEqual([
+      'Springs: planned at Rack 1, Rack 2 and Rack 3 at once',
+      'the club has only one pair.',
+    ]);
+    expect(said('collarPair', 2)[1]).toBe('the club has only 2 pairs.');
+    expect(said('box', 2)).toEqual([expect.stringMatching(/^Box 41: /), 'the club has only 2.']);
+    const none = cautionSentence({ ...tooFew, sort: 'box', rackIds: ['1'], has: 0 }, names);
+    expect(none).toBe('Box 41: planned at Rack 1, but the club has none.');
   });
 
   it('says slower below a zone of speed and faster above it', () => {

@@ -5,12 +5,17 @@ import { outsideZoneSentence } from './outsideZoneSentence.ts';
 import { percent } from './percent.ts';
 import { restrictedSentence } from './restrictedSentence.ts';
 import { strengthWideSentence } from './strengthWideSentence.ts';
+import { tooFewSentence } from './tooFewSentence.ts';
 
 /** What a sentence needs to know of the club: how its gear is called and how quantities are written. */
 export interface CautionNames {
   bandPair(id: string): string;
   anchor(id: string): string;
   chainPair(id: string): string;
+  bar(id: string): string;
+  collarPair(id: string): string;
+  box(id: string): string;
+  rack(id: string): string;
   height(metres: number): string;
   mass(kg: number): string;
   force(newtons: number): string;
@@ -88,6 +93,8 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return `No bar is set for this rack; ${names.mass(caution.massKg)} was assumed.`;
     case 'notWeighed':
       return notWeighedSentence(caution);
+    case 'tooFew':
+      return tooFewSentence(caution, names);
     case 'clash':
       return caution.sort === 'bandPair'
         ? `Band pair ${names.bandPair(caution.gearId)} is set by hand at more than one rack at once.`

@@ -59,7 +59,7 @@ test.each<[string, Partial<ClubRecords>, Answer[]]>([
     { club: [{ ...club.club[0]!, massUnit: 'lb', lengthUnit: 'in', name: 'Other' }] },
     [],
   ],
-  ['a box', { box: [] }, []],
+  ['a box', { box: [] }, ['plan']],
   ['a note', { bar: club.bar.map((bar) => ({ ...bar, note: 'bent' })) }, []],
   ['what bars weigh', { bar: club.bar.map((bar) => ({ ...bar, massKg: 25 })) }, ['plan']],
   ['a restriction', { restriction: [] }, ['plan']],

@@ -9,8 +9,10 @@ import { type Clock, timeSpent } from '#core/day/timeSpent.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
 import { assembleGroup } from './assembleGroup.ts';
 import { type AssembledRack, searchRulesOf } from './assembleRackGear.ts';
+import { boxesOfGroup } from './boxesOfGroup.ts';
 import { describePlace } from './describePlace.ts';
 import { rankGroup } from './rankGroup.ts';
+import { tooFewOfIron } from './tooFewOfIron.ts';
 
 /** The server answers while a coach waits: after this the best found so far is given, with its gap. */
 const TIME_LIMIT_MS = 3000;
@@ -39,6 +41,7 @@ export function solveGroup(
           oneSetPull: day.oneSetPull,
           outOfTime: () => spent() > 1,
         });
+  const boxes = boxesOfGroup(records.box, group);
   const turns = new Map<string, number>();
   const places = ranked.map((one): PlanPlace => {
     const { place } = one;
@@ -50,6 +53,7 @@ export function solveGroup(
       rackId: place.rackId,
       turn,
       start: startOf(group, place),
+      boxStack: boxes.stackOf(place),
     };
     if ('problem' in one) return { ...seat, problem: one.problem, solved: null };
     const solved = describePlace(
@@ -80,9 +84,16 @@ export function solveGroup(
       total: allocation?.total ?? 0,
     },
     proof: allocation?.proof ?? null,
-    cautions: (allocation?.clashes ?? []).map(
-      ({ id, sort }): PlanCaution => ({ code: 'clash', sort, gearId: id }),
-    ),
+    cautions: [
+      ...(allocation?.clashes ?? []).map(
+        ({ id, sort }): PlanCaution => ({ code: 'clash', sort, gearId: id }),
+      ),
+      ...tooFewOfIron(
+        records,
+        racks.map(({ rack }) => rack),
+      ),
+      ...boxes.tooFew,
+    ],
   };
 }
 

@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { boxHeights } from '#contract/day/boxHeights.ts';
 import type { Group } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { daysLater, shortDate } from '#contract/words/dayWords.ts';
@@ -9,7 +10,6 @@ import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
-import { boxHeights } from '#web/setup/boxHeights.ts';
 import { startingGroup, workWords } from './startingPoints.ts';
 
 /** A parallel box for a lifter of middling height; where the club has none so high, the nearest. Assumption. */

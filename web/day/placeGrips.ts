@@ -1,9 +1,9 @@
+import { boxHeights } from '#contract/day/boxHeights.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { oneDecimal } from '#contract/words/written.ts';
 import type { SceneGrips } from '#web/charts/OnePicture.tsx';
 import type { Units } from '#web/parts/ViewUnits.tsx';
-import { boxHeights } from '#web/setup/boxHeights.ts';
 import { barReach } from './barReach.ts';
 import type { OnBar } from './solvedSetup.ts';
 

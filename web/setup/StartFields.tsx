@@ -1,3 +1,4 @@
+import { type BuiltBox, boxHeights } from '#contract/day/boxHeights.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { hasHeight } from '#contract/words/liftWords.ts';
@@ -6,7 +7,6 @@ import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { type BuiltBox, boxHeights } from './boxHeights.ts';
 import { StartWayField } from './StartWayField.tsx';
 import { heightWord, mostHeightM } from './startHeights.ts';
 
@@ -50,7 +50,7 @@ export function StartFields(props: {
 function boxOptions(built: readonly BuiltBox[], heightM: number | null, unit: LengthUnit) {
   const options = built.map((box) => ({
     value: key(box.heightM),
-    word: `${formatQuantity(box.heightM, unit)}: ${box.words}`,
+    word: `${formatQuantity(box.heightM, unit)}: ${box.words.join(' and ')}`,
   }));
   if (options.some(({ value }) => value === key(heightM))) return options;
   const other = `${formatQuantity(heightM ?? 0, unit)}: not from the club's boxes`;

@@ -1,7 +1,7 @@
+import type { BuiltBox } from '#contract/day/boxHeights.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { startWords } from '#contract/words/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import type { BuiltBox } from './boxHeights.ts';
 import { usualHeightM } from './startHeights.ts';
 
 /** How the way up begins; another way begins at its usual height, a box at the middle one of those that can be built. */
