@@ -68,6 +68,7 @@ function lifterText(line: LifterLine, unit: string): string[] {
   const hung = line.hung.length > 0 ? line.hung.join('; ') : 'straight weight';
   return [
     apart(`${line.order}  ${line.name}, ${line.start}`, `${line.bar} ${unit}`),
+    ...(line.stack ? [row('box', line.stack)] : []),
     row('discs', `${line.aSide}${line.barKnown === 'measured' ? '' : `, ${line.barKnown}`}${byCoach}`),
     row('on bar', line.changes ? `${hung} (${line.changes})` : hung),
     row('bottom', loadText(line.bottom, unit)),

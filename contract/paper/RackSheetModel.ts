@@ -48,6 +48,8 @@ export interface LifterLine {
   order: number;
   name: string;
   start: string;
+  /** What the box is built of where it takes more than the box alone: "Box 36 and Mat 2.5"; else empty. */
+  stack: string;
   /** The weight of the main step, large. */
   bar: string;
   barByCoach: boolean;

@@ -49,7 +49,8 @@ export function lifterLine(
     lifterId: place.lifterId,
     order: place.turn,
     name: place.name,
-    start: startText(lift, place.start, words.length) + stackText(place),
+    start: startText(lift, place.start, words.length),
+    stack: place.boxStack.length > 1 ? place.boxStack.join(' and ') : '',
     bar: barText(main.barKg, words.mass),
     barByCoach: solved.byCoach.bar,
     barKnown: barKnown(solved),
@@ -146,11 +147,6 @@ function kilos(forceN: number, { mass, gravityMps2 }: LineWords): string {
 /** Bar, collars and discs to a tenth: weighed discs give odd hundredths that nobody loads by. */
 export function barText(barKg: number, mass: MassUnit): string {
   return String(Number(fromSi(barKg, mass).toFixed(1)));
-}
-
-/** What a box is built of, where it takes more than the box itself: ", Box 36 and Mat 2.5". */
-function stackText({ boxStack }: PlanPlace): string {
-  return boxStack.length > 1 ? `, ${boxStack.join(' and ')}` : '';
 }
 
 /** Discs of one side from the inside out, by the figures on their faces: "2 × 25 + 10". */

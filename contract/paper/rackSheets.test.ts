@@ -123,8 +123,11 @@ test('a bar that nobody weighed is marked once, at the bar, and said once below'
 test('a box that stands on mats is told with its pieces, a box alone by its height', () => {
   const plan = inventedPlan();
   plan.groups[0]!.places[1]!.boxStack = ['Box 33', '2 × Mat 1.5'];
-  const starts = rackSheets(plan, sheet, words)[0]!.lifters.map(({ start }) => start);
-  expect(starts).toEqual(['box 36 cm', 'box 36 cm, Box 33 and 2 × Mat 1.5']);
+  const starts = rackSheets(plan, sheet, words)[0]!.lifters.map(({ start, stack }) => [start, stack]);
+  expect(starts).toEqual([
+    ['box 36 cm', ''],
+    ['box 36 cm', 'Box 33 and 2 × Mat 1.5'],
+  ]);
 });
 
 test('a group that aims at a share of the mean load reads what it got of that, too', () => {

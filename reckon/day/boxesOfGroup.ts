@@ -1,8 +1,8 @@
 import { boxHeights, boxOfHeight } from '#contract/day/boxHeights.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import { startOf } from '#contract/day/startOf.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
-import type { Box } from '#contract/records/gear.ts';
 
 /** What each box of a group is built of, and the pieces that its racks would need more of at once than the club has. */
 export interface GroupBoxes {
@@ -12,18 +12,20 @@ export interface GroupBoxes {
 }
 
 /**
- * Lifters of one rack take turns on the same pieces, racks are used at once: each rack in order builds its boxes of what the racks
- * before it have left, and where that does not do, as if all were there. Another order might now and then do with less.
+ * Lifters of one rack take turns on the same pieces, racks are used at once: each rack, in the club's order, builds its boxes of what
+ * the racks before it have left, and where that does not do, as if all were there. Another order might now and then do with less.
  */
-export function boxesOfGroup(gear: readonly Box[], group: Pick<Group, 'start' | 'places'>): GroupBoxes {
+export function boxesOfGroup(
+  { box: gear, rack: racks }: Pick<ClubRecords, 'box' | 'rack'>,
+  group: Pick<Group, 'start' | 'places'>,
+): GroupBoxes {
   const left = new Map(gear.map(({ id, pieces }) => [id, pieces]));
   const holding = new Map<string, string[]>();
-  const short = new Set<string>();
   const stacks = new Map<string, string[]>();
-  for (const [rackId, heights] of heightsByRack(group)) {
-    const built = boxHeights(gear.map((piece) => ({ ...piece, pieces: Math.max(0, left.get(piece.id)!) })));
+  for (const { id: rackId } of racks) {
+    const built = boxHeights(gear.map((piece) => ({ ...piece, pieces: left.get(piece.id)! })));
     const held = new Map<string, number>();
-    for (const heightM of heights) {
+    for (const heightM of heightsAt(rackId, group)) {
       const box = boxOfHeight(built, heightM) ?? boxOfHeight(boxHeights(gear), heightM);
       if (box === undefined) continue;
       stacks.set(keyOf(rackId, heightM), box.words);
@@ -32,16 +34,15 @@ export function boxesOfGroup(gear: readonly Box[], group: Pick<Group, 'start' | 
     for (const [id, count] of held) {
       left.set(id, left.get(id)! - count);
       holding.set(id, [...(holding.get(id) ?? []), rackId]);
-      if (left.get(id)! < 0) short.add(id);
     }
   }
   return {
     stackOf: (place) => {
-      const { way, heightM } = startOf(group, place);
-      return way === 'box' ? (stacks.get(keyOf(place.rackId, heightM ?? 0)) ?? []) : [];
+      const heightM = boxOf(place, group);
+      return heightM === null ? [] : (stacks.get(keyOf(place.rackId, heightM)) ?? []);
     },
     tooFew: gear
-      .filter(({ id }) => short.has(id))
+      .filter(({ id }) => left.get(id)! < 0)
       .map(({ id, pieces }) => ({
         code: 'tooFew',
         sort: 'box',
@@ -52,14 +53,16 @@ export function boxesOfGroup(gear: readonly Box[], group: Pick<Group, 'start' | 
   };
 }
 
-function heightsByRack(group: Pick<Group, 'start' | 'places'>): Map<string, Set<number>> {
-  const heights = new Map<string, Set<number>>();
-  for (const place of group.places) {
-    const { way, heightM } = startOf(group, place);
-    if (way !== 'box' || heightM === null) continue;
-    heights.set(place.rackId, (heights.get(place.rackId) ?? new Set()).add(heightM));
-  }
-  return heights;
+function heightsAt(rackId: string, group: Pick<Group, 'start' | 'places'>): number[] {
+  return group.places.flatMap((place) => {
+    const heightM = place.rackId === rackId ? boxOf(place, group) : null;
+    return heightM === null ? [] : [heightM];
+  });
+}
+
+function boxOf(place: Place, group: Pick<Group, 'start'>): number | null {
+  const { way, heightM } = startOf(group, place);
+  return way === 'box' ? heightM : null;
 }
 
 function keyOf(rackId: string, heightM: number): string {

@@ -41,7 +41,7 @@ export function solveGroup(
           oneSetPull: day.oneSetPull,
           outOfTime: () => spent() > 1,
         });
-  const boxes = boxesOfGroup(records.box, group);
+  const boxes = boxesOfGroup(records, group);
   const turns = new Map<string, number>();
   const places = ranked.map((one): PlanPlace => {
     const { place } = one;
@@ -90,7 +90,7 @@ export function solveGroup(
       ),
       ...tooFewOfIron(
         records,
-        racks.map(({ rack }) => rack),
+        records.rack.filter(({ id }) => racks.some(({ rack }) => rack.id === id)),
       ),
       ...boxes.tooFew,
     ],

@@ -23,7 +23,8 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
           {sheet.invented && ', invented club'}
         </p>
         <p>
-          {sheet.rack}, lifts as number {lifter.order}. {sheet.group}, {lifter.start}.
+          {sheet.rack}, lifts as number {lifter.order}. {sheet.group}, {lifter.start}
+          {lifter.stack && `: ${lifter.stack}`}.
         </p>
       </header>
       <div className="card-lead">

@@ -22,6 +22,7 @@ const line = (order: number): LifterLine => ({
   order,
   name: `Invented Lifter ${order}`,
   start: 'box 36 cm',
+  stack: order === 2 ? 'Box 33 and Mat 3' : '',
   bar: String(90 + order * 2.5),
   barByCoach: order === 2,
   barKnown: order === 1 ? 'assumed' : 'measured',
@@ -166,4 +167,14 @@ test('a bar that nobody weighed is marked with dashes once on sheet and card, an
   expect(marked(<RackSheetPage sheet={two} paper="a4" />)).toEqual(['kg a side']);
   const cards = two.lifters.map((lifter) => marked(<LifterCard sheet={two} lifter={lifter} />));
   expect(cards).toEqual([['kg a side'], []]);
+});
+
+test('what a box is built of stands beside its height on sheet and card', () => {
+  const two = sheet(2);
+  const said = (element: ReactElement) => renderToStaticMarkup(element).replace(/<[^>]*>/g, '');
+  const told = 'box 36 cm: Box 33 and Mat 3';
+  expect(said(<RackSheetPage sheet={two} paper="a4" />).split(told)).toHaveLength(2);
+  expect(
+    two.lifters.map((lifter) => said(<LifterCard sheet={two} lifter={lifter} />).includes(told)),
+  ).toEqual([false, true]);
 });

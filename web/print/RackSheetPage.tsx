@@ -99,6 +99,7 @@ function Row(props: {
         </p>
         <p>
           {lifter.start}
+          {lifter.stack && `: ${lifter.stack}`}
           {lifter.changes && `; ${lifter.changes}`}
         </p>
         {lifter.hung.map((line) => (
