@@ -119,6 +119,7 @@ it('sheet, card, row, steps and terminal print the figures of the plan document'
         club: '',
         invented: true,
         date: '',
+        title: '',
         note: '',
         madeBy: '',
         changedSince: false,

@@ -47,10 +47,12 @@ describe('rackwright day', () => {
     expect(stdout).toContain('Not a substitute for qualified coaching');
   });
 
-  it("prints the coach's note on every sheet, broken to the width of a terminal", async () => {
+  it("prints the coach's title and note on every sheet, broken to the width of a terminal", async () => {
     const { stdout } = await sheet();
     const flat = stdout.replace(/\s+/g, ' ');
-    expect(flat.split(`Note: ${note}`)).toHaveLength(1 + (stdout.match(/page \d+ of \d+/g) ?? []).length);
+    const pages = (stdout.match(/page \d+ of \d+/g) ?? []).length;
+    expect(flat.split(`Note: ${note}`)).toHaveLength(1 + pages);
+    expect(flat.split(` ${day.title} `)).toHaveLength(1 + pages);
     expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
   });
 

@@ -84,6 +84,8 @@ export interface RackSheet {
   rack: string;
   unit: 'kg' | 'lb';
   work: string;
+  /** How the coach calls the day; empty: by its date alone. */
+  title: string;
   /** What the coach wrote for everybody who reads the sheet; empty: nothing. */
   note: string;
   lifters: readonly LifterLine[];

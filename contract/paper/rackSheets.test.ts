@@ -4,6 +4,7 @@ import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import { gravityMps2, inventedPlan } from '#contract/tests/inventedPlan.ts';
 import type { LineWords } from './lifterLine.ts';
 import { rackSheets } from './rackSheets.ts';
+import { aboveRows } from './sheetRows.ts';
 
 const words: LineWords = {
   disc: [],
@@ -16,6 +17,7 @@ const sheet = {
   club: 'Invented',
   invented: true,
   date: 'today',
+  title: '',
   note: '',
   madeBy: 'Rackwright',
   changedSince: false,
@@ -48,6 +50,15 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
 test('the note of the day is on each of its pages, on one line however it was typed', () => {
   const pages = rackSheets(inventedPlan(), { ...sheet, note: ' Doors close\n at nine. ' }, words);
   expect(pages.map(({ note }) => note)).toEqual(['Doors close at nine.', 'Doors close at nine.']);
+});
+
+test('the title of the day is on each of its pages, and takes room as a note does', () => {
+  const titled = { ...sheet, title: ' Third wave,\n speed ' };
+  const pages = rackSheets(inventedPlan(), titled, words);
+  expect(pages.map(({ title }) => title)).toEqual(['Third wave, speed', 'Third wave, speed']);
+  expect(aboveRows(pages[0]!)).toBe('Third wave, speed');
+  expect(aboveRows({ title: 'Third wave', note: 'Doors close.' })).toBe('Third wave Note: Doors close.');
+  expect(aboveRows(sheet)).toBe('');
 });
 
 test('a long note takes room of its page, so that fewer lifters share one', () => {

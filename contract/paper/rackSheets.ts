@@ -5,14 +5,15 @@ import { cautionsByName } from './cautionsByName.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
 import type { LifterLine, RackSheet } from './RackSheetModel.ts';
-import { mostLifters, mostStepLines } from './sheetRows.ts';
+import { aboveRows, mostLifters, mostStepLines } from './sheetRows.ts';
 
 /** What a sheet says beside its lifters. */
 export interface SheetWords {
   club: string;
   invented: boolean;
   date: string;
-  /** The day's note as it is now: it is no part of what was worked out. */
+  /** The day's title and note as they are now: they are no part of what was worked out. */
+  title: string;
   note: string;
   madeBy: string;
   /** The day was changed after this was worked out. */
@@ -24,15 +25,17 @@ export interface SheetWords {
 /** The pages of a day: one for each rack of each group, more only where a rack has more lifters than one page can show. */
 export function rackSheets(
   plan: DayPlan,
-  { rackIds, note: written, ...sheet }: SheetWords,
+  { rackIds, title: called, note: written, ...sheet }: SheetWords,
   words: LineWords,
 ): RackSheet[] {
-  const note = written.trim().replace(/\s+/g, ' ');
+  const title = onOneLine(called);
+  const note = onOneLine(written);
   const pages = plan.groups.flatMap((group) =>
     inOrder(group.racks, rackIds).flatMap((rack) => {
       const lines = rackLines(group, rack.rackId, words);
-      return chunks(lines, note).map((lifters) => ({
+      return chunks(lines, aboveRows({ title, note })).map((lifters) => ({
         ...sheet,
+        title,
         note,
         group: group.title,
         rack: rack.label,
@@ -51,8 +54,12 @@ function inOrder(racks: PlanGroup['racks'], rackIds: readonly string[]): PlanGro
   return racks.toSorted((a, b) => rackIds.indexOf(a.rackId) - rackIds.indexOf(b.rackId));
 }
 
-function chunks(lines: readonly LifterLine[], note: string): LifterLine[][] {
-  const most = mostLifters(mostStepLines(lines), note);
+function onOneLine(written: string): string {
+  return written.trim().replace(/\s+/g, ' ');
+}
+
+function chunks(lines: readonly LifterLine[], above: string): LifterLine[][] {
+  const most = mostLifters(mostStepLines(lines), above);
   return Array.from({ length: Math.ceil(lines.length / most) }, (_, page) =>
     lines.slice(page * most, (page + 1) * most),
   );

@@ -1,6 +1,6 @@
 import { effortLine } from './effortWords.ts';
 import { type Paper, pageRoomMm } from './paperSize.ts';
-import type { WrittenStep } from './RackSheetModel.ts';
+import type { RackSheet, WrittenStep } from './RackSheetModel.ts';
 
 /** Lifters on one page: more, and the weight could no longer be read from three metres. */
 const mostOnPage = 9;
@@ -27,27 +27,31 @@ export function mostStepLines(lifters: readonly { steps: readonly WrittenStep[] 
   return Math.max(0, ...lifters.map(({ steps }) => steps.reduce((sum, step) => sum + linesOfStep(step), 0)));
 }
 
-/** How many lifters whose steps take so many lines go on one page below the coach's note. */
-export function mostLifters(stepLines: number, note: string): number {
+/** How many lifters whose steps take so many lines go on one page below what stands above the rows. */
+export function mostLifters(stepLines: number, above: string): number {
   return Math.max(
     1,
     Math.min(
       mostOnPage,
-      Math.floor((roomForRowsMm - noteMm(note)) / (leastAboveMm + leastStepMm * stepLines)),
+      Math.floor((roomForRowsMm - aboveMm(above)) / (leastAboveMm + leastStepMm * stepLines)),
     ),
   );
 }
 
-/** The coach's note runs across the page: room of a line, and letters that surely fit on one, capitals too. */
+/** What the coach calls the day and wrote of it, as it runs across the page above the rows; empty: nothing. */
+export function aboveRows({ title, note }: Pick<RackSheet, 'title' | 'note'>): string {
+  return [title, note && `Note: ${note}`].filter(Boolean).join(' ');
+}
+
+/** It runs across the page: room of a line, and letters that surely fit on one, capitals too. */
 const noteLineMm = 4.25;
 const lettersOnNoteLine = 84;
 const noteAroundMm = 2;
-const beforeNote = 'Note: '.length;
 
-/** Room (mm) that the coach's note takes of a page. */
-function noteMm(note: string): number {
-  if (note === '') return 0;
-  return noteAroundMm + noteLineMm * Math.ceil((beforeNote + note.length) / lettersOnNoteLine);
+/** Room (mm) that it takes of a page. */
+function aboveMm(above: string): number {
+  if (above === '') return 0;
+  return noteAroundMm + noteLineMm * Math.ceil(above.length / lettersOnNoteLine);
 }
 
 const headMm = 18;
@@ -64,11 +68,11 @@ export function sheetRows(
   lifters: number,
   stepLines: number,
   said: readonly string[],
-  note: string,
+  above: string,
 ): { rowMm: number; numeralMm: number; stepMm: number } {
   const lines = said.reduce((sum, sentence) => sum + Math.ceil(sentence.length / lettersOnLine), 0);
   const footMm = Math.max(leastFootMm, footAroundMm + lines * lineMm);
-  const roomMm = pageRoomMm[paper].height - headMm - noteMm(note) - footMm;
+  const roomMm = pageRoomMm[paper].height - headMm - aboveMm(above) - footMm;
   const rowMm = Math.min(tallestRowMm, roomMm / Math.max(1, lifters));
   const stepMm = Math.min(
     tallestStepMm,

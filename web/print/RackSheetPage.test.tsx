@@ -65,6 +65,7 @@ const sheet = (lifters: number): RackSheet => ({
   rack: 'North rack',
   unit: 'kg',
   work: 'Squat, box 36 cm.',
+  title: '',
   note: '',
   lifters: Array.from({ length: lifters }, (_, i) => line(i + 1)),
   cautions: ['Bands under load: check loops and pegs before every set.'],
@@ -177,4 +178,12 @@ test('what a box is built of stands beside its height on sheet and card', () => 
   expect(
     two.lifters.map((lifter) => said(<LifterCard sheet={two} lifter={lifter} />).includes(told)),
   ).toEqual([false, true]);
+});
+
+test('what the day is called stands on sheet and card', () => {
+  const titled = { ...sheet(1), title: 'Third wave' };
+  expect(renderToStaticMarkup(<RackSheetPage sheet={titled} paper="a4" />)).toContain('Third wave');
+  expect(renderToStaticMarkup(<LifterCard sheet={titled} lifter={titled.lifters[0]!} />)).toContain(
+    'Thursday 26 November 2026, Third wave, invented club',
+  );
 });

@@ -2,7 +2,7 @@ import type { CSSProperties } from 'react';
 import { effortKey, effortLine } from '#contract/paper/effortWords.ts';
 import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
 import type { LifterLine, RackSheet, WrittenStep } from '#contract/paper/RackSheetModel.ts';
-import { linesOfStep, mostStepLines, sheetRows } from '#contract/paper/sheetRows.ts';
+import { aboveRows, linesOfStep, mostStepLines, sheetRows } from '#contract/paper/sheetRows.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
 import { PaperLoad } from './PaperLoad.tsx';
 import { SmallLoad } from './SmallLoad.tsx';
@@ -15,7 +15,13 @@ const figureShare = 0.686;
 export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper }) {
   const said = [...sheet.cautions, ...sheet.assumed, effortKey];
   const stepLines = mostStepLines(sheet.lifters);
-  const { rowMm, numeralMm, stepMm } = sheetRows(paper, sheet.lifters.length, stepLines, said, sheet.note);
+  const { rowMm, numeralMm, stepMm } = sheetRows(
+    paper,
+    sheet.lifters.length,
+    stepLines,
+    said,
+    aboveRows(sheet),
+  );
   const aboveMm = rowMm - stepLines * stepMm;
   const toN = Math.max(...sheet.lifters.flatMap(({ picture }) => picture.map((point) => point.totalN)));
   return (
@@ -40,9 +46,9 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
           </p>
         </div>
       </header>
-      {sheet.note && (
+      {(sheet.title || sheet.note) && (
         <p className="sheet-note">
-          <b>Note:</b> {sheet.note}
+          <b>{sheet.title}</b> {sheet.note && <b>Note:</b>} {sheet.note}
         </p>
       )}
       <ol className="sheet-rows">

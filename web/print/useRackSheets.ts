@@ -23,6 +23,7 @@ export function useRackSheets(day: Day): RackSheet[] | null | undefined {
       club: club.name,
       invented: club.invented,
       date: longDate(plan.date),
+      title: day.title,
       note: day.note,
       changedSince: plan.basis !== planBasis(records, day),
       madeBy: `Worked out by Rackwright at ${clockTime(prescription.solvedAt, club.timeZone)}, number ${prescription.number} of this day.`,
