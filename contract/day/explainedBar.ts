@@ -56,6 +56,7 @@ export const planCaution = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('strengthWide'), sdLn: n, chance: n, belowShare: n, workUp: z.boolean() }),
   z.strictObject({ code: z.literal('strengthOld'), doneOn: z.iso.date(), by: z.literal('log').optional() }),
   z.strictObject({ code: z.literal('bodyMassAssumed'), massKg: n }),
+  z.strictObject({ code: z.literal('gravityAssumed') }),
   z.strictObject({ code: z.literal('otherEquipment'), equipment: z.string() }),
   z.strictObject({ code: z.literal('notLoadable'), wantedKg: n, nearestKg: n }),
   z.strictObject({

@@ -104,6 +104,7 @@ const assumptions: ReadonlySet<PlanCaution['code']> = new Set([
   'strengthOld',
   'bodyMassAssumed',
   'otherEquipment',
+  'gravityAssumed',
   'barAssumed',
   'notWeighed',
 ] as const);

@@ -81,6 +81,8 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
       return `The ${caution.by === 'log' ? 'newest set' : 'best'} behind these numbers is of ${names.date(caution.doneOn)}, more than a year ago.`;
     case 'bodyMassAssumed':
       return `Body mass is not known; ${names.mass(caution.massKg)} was assumed.`;
+    case 'gravityAssumed':
+      return 'Standard gravity is assumed, good to 0.3 %: the settings do not say where the club stands.';
     case 'otherEquipment':
       return `The best behind these numbers was made in other equipment (${caution.equipment}).`;
     case 'notLoadable':

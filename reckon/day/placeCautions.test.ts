@@ -86,6 +86,21 @@ describe('what to know about the lifter behind the numbers', () => {
     expect(said('barAssumed', () => {})).toEqual([]);
   });
 
+  it('is standard gravity where the club does not say both how far north and how high it stands', () => {
+    const standing = (latitudeDeg: number | null, heightAboveSeaM: number | null) =>
+      said('gravityAssumed', (records) => Object.assign(records.club[0]!, { latitudeDeg, heightAboveSeaM }));
+    const assumed = [{ code: 'gravityAssumed' }];
+    expect([standing(null, null), standing(53, null), standing(53, 40)]).toEqual([assumed, assumed, []]);
+  });
+
+  it('is no word of gravity where no band hangs, since a mass is the same everywhere', () => {
+    const records = twoLifters();
+    const day = structuredClone(records.day[0]!);
+    day.groups[0]!.places[1]!.byCoach = { barKg: 60, bands: [], chains: null };
+    const { cautions } = solveDay(records, day).groups[0]!.places[1]!.solved!;
+    expect(cautions.map(({ code }) => code)).not.toContain('gravityAssumed');
+  });
+
   it('is that bar or discs count as marked until a scale has seen them, be it at just that mass', () => {
     const after = (bar: boolean, discs: boolean) =>
       said('notWeighed', (records) => {

@@ -2,6 +2,7 @@ import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Place } from '#contract/records/day.ts';
 import type { GearSet } from '#core/day/Gear.ts';
+import { isGravityAssumed } from '#reckon/gear/gravityOf.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import type { AssembledRack } from './assembleRackGear.ts';
@@ -37,6 +38,8 @@ export function placeCautions(
   }
   if (strength.bodyMassKnown === 'assumed')
     cautions.push({ code: 'bodyMassAssumed', massKg: strength.bodyMassKg });
+  // A mass is a mass anywhere; a band's force is told as a mass by gravity.
+  if (set.hookups.length > 0 && isGravityAssumed(records)) cautions.push({ code: 'gravityAssumed' });
   if (rack.barAssumedKg !== null) cautions.push({ code: 'barAssumed', massKg: rack.barAssumedKg });
   for (const index of set.hookups) {
     const { pairId, rigged, measured } = rack.gear.hookups[index]!;

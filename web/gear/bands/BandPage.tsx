@@ -57,6 +57,7 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
             }}
           />
         )}
+        {pair.installedOn && <p className="quiet">In use since {dateText(pair.installedOn)}.</p>}
         {pair.note && <p>{pair.note}</p>}
         <Wants state={state} allowedShare={gear.club.pairMismatchShare} />
       </header>

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Club } from '#contract/records/club.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
-import { gravityOf } from '#reckon/gear/gravityOf.ts';
+import { gravityOf, isGravityAssumed } from '#reckon/gear/gravityOf.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
@@ -36,6 +36,7 @@ export function ClubForm({ club }: { club: Club }) {
   const put = (change: Partial<Club>) => setDraft({ ...draft, ...change });
   const fields = useRecordFields('club', draft, club, labels);
   const placed = draft.latitudeDeg !== null;
+  const isAssumed = isGravityAssumed({ club: [draft] });
   return (
     <RecordForm
       title="Settings"
@@ -102,11 +103,11 @@ export function ClubForm({ club }: { club: Club }) {
             <Known
               value={gravityOf({ club: [draft] }).toFixed(4)}
               unit="m/s²"
-              known={placed ? 'measured' : 'assumed'}
+              known={isAssumed ? 'assumed' : 'measured'}
               why={
-                placed
-                  ? 'Computed from latitude and height by the WGS 84 formula for normal gravity.'
-                  : `Assumed: the standard value ${STANDARD_GRAVITY_MPS2}. It differs by up to 0.3 % from place to place; give latitude and height.`
+                isAssumed
+                  ? `Assumed: the standard value ${STANDARD_GRAVITY_MPS2}. It differs by up to 0.3 % from place to place; give latitude and height.`
+                  : 'Computed from latitude and height by the WGS 84 formula for normal gravity.'
               }
             />
           </div>
@@ -153,6 +154,13 @@ export function ClubForm({ club }: { club: Club }) {
         <legend>What is proposed</legend>
         <BoundsFields bounds={draft} onChange={put} />
       </fieldset>
+      <TextField
+        label="Note"
+        value={draft.note}
+        maxLength={2000}
+        hint="For whoever keeps these settings; it stays on this page."
+        onChange={(note) => put({ note })}
+      />
     </RecordForm>
   );
 }
