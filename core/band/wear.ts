@@ -11,8 +11,6 @@ export interface BandHistory {
   readings: readonly (BandReading & { takenOn: string })[];
   /** Reps done with the band since it was last measured. */
   cyclesSinceMeasured: number;
-  /** Longest length that the club stretches it to, where known. */
-  longestUseM: number | null;
 }
 
 /** When a band wants a look. The club's settings; all of them assumptions, the maker's figures rule. */
@@ -80,7 +78,7 @@ function fallingFindings({ restLengthM, readings }: BandHistory): WearFinding[] 
 }
 
 function stretchFinding(history: BandHistory, limits: WearLimits): WearFinding[] {
-  const longestM = Math.max(history.longestUseM ?? 0, ...history.readings.map((r) => r.lengthM));
+  const longestM = Math.max(0, ...history.readings.map((r) => r.lengthM));
   const stretch = longestM / history.restLengthM;
   const allowed = limits.safeStretchRatio;
   return stretch > allowed ? [{ why: 'overstretched', stretch, allowed }] : [];

@@ -88,7 +88,6 @@ function sideState(
         widthMm: pair.widthMm,
         readings: sound,
         cyclesSinceMeasured: cyclesSince(pair, readings.at(-1)?.takenOn, bandReps, today),
-        longestUseM: null,
       },
       {
         afterDays: club.remeasureAfterDays,
