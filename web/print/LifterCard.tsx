@@ -20,7 +20,6 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
         <h2>{lifter.name}</h2>
         <p>
           {sheet.date}
-          {sheet.title && `, ${sheet.title}`}
           {sheet.invented && ', invented club'}
         </p>
         <p>
