@@ -158,7 +158,7 @@ export function ClubForm({ club }: { club: Club }) {
         label="Note"
         value={draft.note}
         maxLength={2000}
-        hint="For whoever keeps these settings; it stays on this page."
+        hint="Read at the head of this page."
         onChange={(note) => put({ note })}
       />
     </RecordForm>

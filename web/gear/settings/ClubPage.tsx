@@ -8,7 +8,10 @@ import { ClubForm } from './ClubForm.tsx';
 export function ClubPage({ gear }: { gear: Gear }) {
   return (
     <div className="stack loose">
-      <h1>Club</h1>
+      <div>
+        <h1>Club</h1>
+        {gear.club.note && <p className="quiet">{gear.club.note}</p>}
+      </div>
       <ClubForm key={JSON.stringify(gear.club)} club={gear.club} />
       <ArchiveDoor club={gear.club} />
       <section className="stack ruled">

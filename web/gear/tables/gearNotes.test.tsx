@@ -8,6 +8,7 @@ import { smallClub } from '#store/tests/smallClub.ts';
 import { clubKey } from '#web/api/useClub.ts';
 import { BandPage } from '#web/gear/bands/BandPage.tsx';
 import { ClubForm } from '#web/gear/settings/ClubForm.tsx';
+import { ClubPage } from '#web/gear/settings/ClubPage.tsx';
 import { ChosenPlace } from '#web/gear/state/Chosen.tsx';
 import { pairState } from '#web/gear/state/pairState.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
@@ -61,12 +62,13 @@ test('what a coach notes of bars, collars, discs, chains and boxes is read besid
   for (const kind of noted) expect(read).toContain(`noted of a ${kind}`);
 });
 
-test("what is noted of the club is read among its settings, since when a pair is in use on the pair's page", () => {
+test("what is noted of the club is read above its settings and changed among them, since when a pair is in use on the pair's page", () => {
   const records = structuredClone(smallClub());
   const [club] = records.club;
   const [pair] = records.bandPair;
   club!.note = 'the key hangs behind the door';
-  expect(shown(records, <ClubForm club={club!} />)).toContain('value="the key hangs behind the door"');
+  const settings = shown(records, <ClubPage gear={gearOf(records)} />);
+  expect(settings.split('the key hangs behind the door')).toHaveLength(3);
   const page = (installedOn: string | null) =>
     shown(
       records,
