@@ -2,6 +2,7 @@ import { stringify } from 'csv-stringify/sync';
 import { guardFormula } from '#contract/csv/formulaGuard.ts';
 import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
 import { barKnown, loadKnown } from '#contract/paper/lifterLine.ts';
+import { type KnownHow, knownHow } from '#contract/records/knownHow.ts';
 import type { SolvedDay } from './SolvedDay.ts';
 
 type Cell = string | number | null;
@@ -118,8 +119,14 @@ function aboutBlock(solved: Solved, block: PlanBlock): Record<string, Cell> {
     lockoutShare: thousandth(shareOn('lockout')),
     meanShare: thousandth(shareOn('mean')),
     barKnown: barKnown(solved),
-    loadsKnown: loadKnown(solved),
+    loadsKnown: worse(barKnown(solved), loadKnown(solved)),
   };
+}
+
+/** What rests on both is known no better than either. */
+function worse(one: KnownHow, other: KnownHow): KnownHow {
+  const order = knownHow.options;
+  return order.indexOf(one) > order.indexOf(other) ? one : other;
 }
 
 function cell(value: Cell): Cell {
