@@ -18,7 +18,7 @@ async function saidAtStart(...args: string[]): Promise<string> {
   const { stdout } = await callCli(['serve', '--port', '0', ...args]);
   const stop = once.mock.calls.find(([signal]) => signal === 'SIGINT')?.[1];
   once.mockRestore();
-  await stop?.('SIGINT');
+  stop?.('SIGINT');
   return stdout;
 }
 

@@ -37,6 +37,15 @@ const worn = (lifters: 'raw' | 'wraps', best: 'raw' | 'wraps') =>
     bestOf(records).equipment = best;
   });
 
+const standing = (latitudeDeg: number | null, heightAboveSeaM: number | null) =>
+  said('gravityAssumed', (records) => Object.assign(records.club[0]!, { latitudeDeg, heightAboveSeaM }));
+
+const weighed = (bar: boolean, discs: boolean) =>
+  said('notWeighed', (records) => {
+    records.bar[0]!.weighed = bar;
+    for (const disc of records.disc) disc.weighedMassKg = discs ? disc.faceMassKg : null;
+  });
+
 describe('what to know about the lifter behind the numbers', () => {
   it.each([
     ['2008-03-02', 17],
@@ -87,8 +96,6 @@ describe('what to know about the lifter behind the numbers', () => {
   });
 
   it('is standard gravity where the club does not say both how far north and how high it stands', () => {
-    const standing = (latitudeDeg: number | null, heightAboveSeaM: number | null) =>
-      said('gravityAssumed', (records) => Object.assign(records.club[0]!, { latitudeDeg, heightAboveSeaM }));
     const assumed = [{ code: 'gravityAssumed' }];
     expect([standing(null, null), standing(53, null), standing(53, 40)]).toEqual([assumed, assumed, []]);
   });
@@ -102,15 +109,10 @@ describe('what to know about the lifter behind the numbers', () => {
   });
 
   it('is that bar or discs count as marked until a scale has seen them, be it at just that mass', () => {
-    const after = (bar: boolean, discs: boolean) =>
-      said('notWeighed', (records) => {
-        records.bar[0]!.weighed = bar;
-        for (const disc of records.disc) disc.weighedMassKg = discs ? disc.faceMassKg : null;
-      });
-    expect(after(false, false)).toEqual([{ code: 'notWeighed', bar: true, discs: true }]);
-    expect(after(true, false)).toEqual([{ code: 'notWeighed', bar: false, discs: true }]);
-    expect(after(false, true)).toEqual([{ code: 'notWeighed', bar: true, discs: false }]);
-    expect(after(true, true)).toEqual([]);
+    expect(weighed(false, false)).toEqual([{ code: 'notWeighed', bar: true, discs: true }]);
+    expect(weighed(true, false)).toEqual([{ code: 'notWeighed', bar: false, discs: true }]);
+    expect(weighed(false, true)).toEqual([{ code: 'notWeighed', bar: true, discs: false }]);
+    expect(weighed(true, true)).toEqual([]);
   });
 
   it('is nothing about discs that stay on the rack: 60 kg of a bar of 20 need no smallest one', () => {

@@ -161,18 +161,20 @@ function saysChanged(lifters: number): boolean {
   );
 }
 
+const marked = (element: ReactElement) =>
+  [...renderToStaticMarkup(element).matchAll(/class="dashed">([^<]*)/g)].map(([, text]) => text!.trim());
+
 test('a bar that nobody weighed is marked with dashes once on sheet and card, another is not', () => {
-  const marked = (element: ReactElement) =>
-    [...renderToStaticMarkup(element).matchAll(/class="dashed">([^<]*)/g)].map(([, text]) => text!.trim());
   const two = sheet(2);
   expect(marked(<RackSheetPage sheet={two} paper="a4" />)).toEqual(['kg a side']);
   const cards = two.lifters.map((lifter) => marked(<LifterCard sheet={two} lifter={lifter} />));
   expect(cards).toEqual([['kg a side'], []]);
 });
 
+const said = (element: ReactElement) => renderToStaticMarkup(element).replace(/<[^>]*>/g, '');
+
 test('what a box is built of stands beside its height on sheet and card', () => {
   const two = sheet(2);
-  const said = (element: ReactElement) => renderToStaticMarkup(element).replace(/<[^>]*>/g, '');
   const told = 'box 36 cm: Box 33 and Mat 3';
   expect(said(<RackSheetPage sheet={two} paper="a4" />).split(told)).toHaveLength(2);
   expect(
