@@ -77,6 +77,11 @@ test('loads that were worked out for another rack are struck through, and one un
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   }
+  await page.getByRole('link', { name: 'Rack sheets' }).click();
+  await page.getByRole('button', { name: 'Print', exact: true }).click();
+  await expect(page.getByRole('alert')).toContainText('Work them out again first.');
+  await expect(page.getByRole('button', { name: 'Print them, marked' })).toBeVisible();
+  await page.goBack();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(emre).not.toContainText('Worked out for');
   await page.getByRole('button', { name: /^Move Emre/ }).press('ArrowRight');

@@ -16,6 +16,7 @@ export function CardsPage({ day }: { day: Day }) {
   const sheets = useRackSheets(day);
   if (sheets === undefined) return <p className="quiet">Fetching what was worked out.</p>;
   if (sheets === null) return <NothingToPrint dayId={day.id} />;
+  const overtaken = sheets.some(({ changedSince }) => changedSince);
   const cards = sheets.flatMap((sheet) => sheet.lifters.map((lifter) => ({ sheet, lifter })));
   return (
     <div className="stack loose">
@@ -24,9 +25,9 @@ export function CardsPage({ day }: { day: Day }) {
         says="A quarter of a page for each lifter, in lifting order, rack by rack. Cut along the thin marks."
         dayId={day.id}
         other={{ href: `/${day.id}/sheet`, word: 'Rack sheets' }}
-        {...{ paper, setPaper }}
+        {...{ paper, setPaper, overtaken }}
       />
-      <div className="papers">
+      <div className={overtaken ? 'papers overtaken' : 'papers'}>
         {pagesOf(cards).map((page, index) => (
           <section key={index} className={`paper cards ${paper}`} aria-label={`Cards, page ${index + 1}`}>
             {page.map(({ sheet, lifter }) => (

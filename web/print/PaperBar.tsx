@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { Link, useSearchParams } from 'wouter';
 import { type Paper, paperWords } from '#contract/paper/paperSize.ts';
 import { Choice } from '#web/parts/Choice.tsx';
@@ -20,7 +21,10 @@ export function PaperBar(props: {
   other: { href: string; word: string };
   paper: Paper;
   setPaper: (paper: Paper) => void;
+  /** The day was changed after this was worked out. */
+  overtaken: boolean;
 }) {
+  const [asked, setAsked] = useState(false);
   return (
     <header className="stack screen-only paper-bar">
       <p className="small">
@@ -31,11 +35,30 @@ export function PaperBar(props: {
         <Link href={props.other.href}>{props.other.word}</Link>
       </div>
       <div className="row">
-        <button type="button" className="strong" onClick={() => window.print()}>
+        <button
+          type="button"
+          className="strong"
+          onClick={() => (props.overtaken ? setAsked(true) : window.print())}
+        >
           Print
         </button>
         <Choice label="Paper" options={paperWords} value={props.paper} onChange={props.setPaper} />
       </div>
+      {props.overtaken && (
+        <p>
+          <strong>
+            These loads do not stand: the plan, the gear or what is known of the lifters was changed since.
+          </strong>
+        </p>
+      )}
+      {props.overtaken && asked && (
+        <div className="row" role="alert">
+          <p>Work them out again first. Printed all the same, every page says so across its whole width.</p>
+          <button type="button" onClick={() => window.print()}>
+            Print them, marked
+          </button>
+        </div>
+      )}
       <p className="quiet">{props.says}</p>
     </header>
   );

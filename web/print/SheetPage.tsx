@@ -12,6 +12,7 @@ export function SheetPage({ day }: { day: Day }) {
   const sheets = useRackSheets(day);
   if (sheets === undefined) return <p className="quiet">Fetching what was worked out.</p>;
   if (sheets === null) return <NothingToPrint dayId={day.id} />;
+  const overtaken = sheets.some(({ changedSince }) => changedSince);
   return (
     <div className="stack loose">
       <PaperBar
@@ -19,9 +20,9 @@ export function SheetPage({ day }: { day: Day }) {
         says="One page for each rack, to hang where everybody sees it. The large weight is bar, discs and collars together."
         dayId={day.id}
         other={{ href: `/${day.id}/cards`, word: "Lifters' cards" }}
-        {...{ paper, setPaper }}
+        {...{ paper, setPaper, overtaken }}
       />
-      <div className="papers">
+      <div className={overtaken ? 'papers overtaken' : 'papers'}>
         {sheets.map((sheet) => (
           <RackSheetPage key={sheet.page} {...{ sheet, paper }} />
         ))}
