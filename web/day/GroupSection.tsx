@@ -60,8 +60,6 @@ export function GroupSection(props: {
   };
   const changePlace = (next: Place) => {
     const before = group.places.find((place) => place.lifterId === next.lifterId);
-    const put = (places: readonly Place[], one: Place) =>
-      places.map((place) => (place.lifterId === one.lifterId ? one : place));
     setPlaces(put(group.places, next));
     if (before === undefined || startWords(before) === startWords(next)) return;
     say(`${nameOf(next.lifterId)}: ${startWords(next)}.`, () => {
@@ -128,4 +126,9 @@ export function GroupSection(props: {
       ))}
     </section>
   );
+}
+
+/** The same places with this one in the place of that lifter's. */
+function put(places: readonly Place[], one: Place): Place[] {
+  return places.map((place) => (place.lifterId === one.lifterId ? one : place));
 }
