@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect } from '@playwright/test';
 import { test } from './walk.ts';
 
@@ -37,4 +38,23 @@ test('units are chosen once, for this device: at the head of a wide screen, at t
   // The club keeps its own.
   const club = await page.request.get('/api/records/club');
   expect(JSON.stringify(await club.json())).toContain('"massUnit":"kg"');
+});
+
+test('a name is found among many by its beginning, and name and order stay in the address', async ({
+  page,
+}) => {
+  await page.goto('/lifters');
+  await page.getByLabel('Name', { exact: true }).fill('ofo');
+  const rows = page.getByRole('table', { name: 'Lifters' }).getByRole('row');
+  await expect(rows).toHaveCount(2);
+  await page.reload();
+  await expect(rows).toHaveCount(2);
+  await page.getByLabel('Name', { exact: true }).fill('');
+  await page.getByLabel('In order of').selectOption('body mass');
+  const masses = async () =>
+    (await rows.locator('td:nth-of-type(4)').allTextContents()).filter((text) => /\d/.test(text)).map(Number);
+  await expect(page).toHaveURL(/by=mass/);
+  expect(await masses()).toEqual((await masses()).toSorted((a, b) => b - a));
+  expect((await masses()).length).toBeGreaterThan(10);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });

@@ -41,9 +41,9 @@ test('five more is five points of every percentage, over the turn of the year; a
 });
 
 test('a bar set by hand comes along where nothing is more, and is worked out again where something is', () => {
-  const first = (more: number) => weekOn(day, more).groups[0]!.places.map(({ byCoach }) => byCoach);
-  expect(first(0)).toEqual([byHand, null]);
-  expect(first(0.05)).toEqual([{ ...byHand, barKg: null }, null]);
+  const [same, more] = [0, 0.05].map((points) => weekOn(day, points).groups[0]!.places);
+  expect(same!.map(({ byCoach }) => byCoach)).toEqual([byHand, null]);
+  expect(more!.map(({ byCoach }) => byCoach)).toEqual([{ ...byHand, barKg: null }, null]);
 });
 
 test.each([

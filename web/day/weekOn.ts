@@ -8,12 +8,13 @@ const THOUSANDTHS = 1000;
  * The same day a week later, its title counted on, every percentage of every group `more` higher (0.05: from 50 to 55 %). A zone of
  * speed stays as it is. Where something is more, bars that were set by hand are worked out again; bands set by hand stay.
  */
-export function weekOn({ id: _, ...day }: Day, more: number): Omit<Day, 'id'> {
+export function weekOn({ date, title, groups, oneSetPull, note }: Day, more: number): Omit<Day, 'id'> {
   return {
-    ...day,
-    date: daysLater(day.date, 7),
-    title: countedOn(day.title),
-    groups: day.groups.map((group) => ({
+    oneSetPull,
+    note,
+    date: daysLater(date, 7),
+    title: countedOn(title),
+    groups: groups.map((group) => ({
       ...group,
       aim: raised(group.aim, more),
       places: group.places.map((place) =>
