@@ -47,6 +47,25 @@ test('a set of the day is on record in three taps, stands in the log, and is str
   await expect(third).not.toContainText('struck');
 });
 
+test('a speed typed beside the tap is on record with the set, and one that cannot be is asked about first', async ({
+  page,
+}) => {
+  await openSolvedDay(page);
+  await page.getByRole('button', { name: `Log sets of ${lifter}` }).click();
+  const panel = page.getByRole('region', { name: `Sets of ${lifter}` });
+  const speed = panel.getByLabel('Mean speed, m/s, if measured');
+  await panel.getByRole('button', { name: 'Set 3: not done yet' }).click();
+  await speed.fill('52');
+  await panel.getByRole('button', { name: /^Made all/ }).click();
+  await expect(panel).toContainText('Mean speed is 52 m/s; allowed is 0 to 5 m/s.');
+  await speed.fill('0,52; 0,49');
+  await panel.getByRole('button', { name: /^Made all/ }).click();
+  await panel.getByRole('button', { name: 'Set 3: made' }).click();
+  await expect(panel).toContainText('mean speed 0.52, 0.49 m/s');
+  await panel.getByRole('button', { name: 'Set 4: not done yet' }).click();
+  await expect(speed).toHaveValue('');
+});
+
 test('the line that says what was written leaves the buttons of the next set free', async ({ page }) => {
   await page.setViewportSize({ width: 1024, height: 768 });
   await openSolvedDay(page);

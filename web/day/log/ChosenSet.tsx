@@ -1,10 +1,15 @@
+import { useState } from 'react';
 import { type EffortWords, effortLine } from '#contract/paper/effortWords.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { oneDecimal } from '#contract/words/written.ts';
+import { TextField } from '#web/parts/TextField.tsx';
 import type { Units } from '#web/parts/ViewUnits.tsx';
+import { speedsOf, wrongSpeeds } from '#web/setup/SpeedsField.tsx';
 import type { SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords, seenWords, setupWords } from '#web/setup/setWords.ts';
+
+const speedLabel = 'Mean speed';
 
 /** The set that comes next, large, and one button for each number of reps that can have been made. */
 export function ChosenNext(props: {
@@ -16,10 +21,14 @@ export function ChosenNext(props: {
   club: ClubRecords;
   units: Units;
   busy: boolean;
-  onMade: (made: number) => void;
+  /** How many reps, and the mean speeds that were typed beside them. */
+  onMade: (made: number, meanSpeedsMps: number[]) => void;
   onDetails: () => void;
 }) {
   const { draft, expected, club, units } = props;
+  const [speeds, setSpeeds] = useState('');
+  // Speeds are judged by the reps that were tapped; until then by all of them.
+  const [tapped, setTapped] = useState(draft.reps);
   const { reps, setup } = draft;
   const barKg = setup.barKg ?? 0;
   const fewer = Array.from({ length: reps }, (_, i) => reps - 1 - i);
@@ -27,7 +36,11 @@ export function ChosenNext(props: {
     type: 'button' as const,
     disabled: props.busy,
     // The second click of a double tap would put the next set on record.
-    onClick: (event: { detail: number }) => event.detail < 2 && props.onMade(count),
+    onClick: (event: { detail: number }) => {
+      if (event.detail > 1) return;
+      setTapped(count);
+      if (wrongSpeeds(speedLabel, speeds, count) === null) props.onMade(count, speedsOf(speeds));
+    },
   });
   return (
     <div className="stack">
@@ -52,7 +65,16 @@ export function ChosenNext(props: {
           </button>
         ))}
       </div>
-      <div>
+      <div className="speed-beside">
+        <TextField
+          label={`${speedLabel}, m/s, if measured`}
+          value={speeds}
+          error={wrongSpeeds(speedLabel, speeds, tapped)}
+          onChange={(text) => {
+            setTapped(reps);
+            setSpeeds(text);
+          }}
+        />
         <button type="button" className="plain" onClick={props.onDetails}>
           Something else to write down
         </button>

@@ -35,8 +35,8 @@ export function LogPanel(props: {
   // Null: whatever comes next.
   const [picked, setPicked] = useState<number | null>(null);
   const [form, setForm] = useState(false);
-  // How many reps of a set with a miss were made, until it is said where the miss stopped.
-  const [missedAfter, setMissedAfter] = useState<number | null>(null);
+  // What was tapped of a set with a miss, until it is said where the miss stopped.
+  const [missedAfter, setMissedAfter] = useState<{ made: number; meanSpeedsMps: number[] } | null>(null);
   const panel = useRef<HTMLElement>(null);
   // The buttons for what was made are the reason to be here, and stay in sight from set to set.
   useEffect(() => {
@@ -59,10 +59,11 @@ export function LogPanel(props: {
       writer.strike(logged.id).catch(fail);
     });
   };
-  const made = (count: number, stoppedAtS: number | null) => {
+  const made = (count: number, meanSpeedsMps: number[], stoppedAtS: number | null) => {
     const { barKg } = draft.setup;
     if (barKg === null) return;
-    record({ ...draft, setup: { ...draft.setup, barKg }, made: count, stoppedAtS }).catch(fail);
+    const seen = { made: count, meanSpeedsMps, stoppedAtS };
+    record({ ...draft, setup: { ...draft.setup, barKg }, ...seen }).catch(fail);
   };
   const strike = () => {
     if (done === null) return;
@@ -119,18 +120,23 @@ export function LogPanel(props: {
       ) : missedAfter !== null ? (
         <MissAsked
           reps={draft.reps}
-          made={missedAfter}
+          made={missedAfter.made}
           start={startOnRange(club, draft)}
           busy={writer.busy}
-          onAnswer={(stoppedAtS) => made(missedAfter, stoppedAtS)}
+          onAnswer={(stoppedAtS) => made(missedAfter.made, missedAfter.meanSpeedsMps, stoppedAtS)}
           onBack={() => setMissedAfter(null)}
         />
       ) : (
         <ChosenNext
+          key={chosen}
           {...{ draft, number: chosen + 1, of: sets.length, club, units }}
           expected={planned === null ? null : (steps[planned.step]?.effort ?? null)}
           busy={writer.busy}
-          onMade={(count) => (count === draft.reps ? made(count, null) : setMissedAfter(count))}
+          onMade={(count, meanSpeedsMps) =>
+            count === draft.reps
+              ? made(count, meanSpeedsMps, null)
+              : setMissedAfter({ made: count, meanSpeedsMps })
+          }
           onDetails={() => setForm(true)}
         />
       )}
