@@ -85,6 +85,7 @@ describe('a rep agrees with the closed form', () => {
     expect(rep.made).toBe(false);
     expect((rep.stoppedAt!.zM - 0.9) / (2 * amplitudeM)).toBeCloseTo(1, 7);
     expect((rep.stoppedAt!.tS * Math.sqrt(springNpm / massKg)) / Math.PI).toBeCloseTo(1, 7);
+    expect(rep.slowest).toEqual({ s: rep.stoppedAt!.s, zM: rep.stoppedAt!.zM, speedMps: 0 });
   });
 
   it('of a push that builds up to a constant force: the speed lags by what the build-up took', () => {

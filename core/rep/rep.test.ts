@@ -131,7 +131,8 @@ describe('one rep', () => {
   });
 
   it('is slowest where its speed is least after the first peak, and fastest where it is most', () => {
-    for (const barKg of [170, 200, 215]) {
+    // From a bar that is fastest at lockout to one that all but stands still on its way.
+    for (const barKg of [215, 260, 318]) {
       const rep = simulateRep({ ...plain, barKg }, squatter, { samples: 2001 });
       const speeds = rep.samples.map(({ speedMps }) => speedMps);
       const peak = speeds.findIndex((speed, i) => speed > speeds[i + 1]!);
@@ -160,6 +161,11 @@ describe('one rep', () => {
       }),
       { numRuns: 150 },
     );
+  });
+
+  it('of a bar of no weight to speak of under all of a lifter’s push is refused, since it is no lift', () => {
+    const weightless = { ...plain, barKg: 1e-4 };
+    expect(() => simulateRep(weightless, { ...squatter, movedBodyKg: 0 })).toThrow(/^the bar is too light/);
   });
 
   it('takes the same time when all masses and forces grow by one factor', () => {

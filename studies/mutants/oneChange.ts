@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 import type { Mutant } from './mutantsOf.ts';
@@ -27,6 +28,7 @@ export default defineConfig({
   ],
   test: {
     include: ['**/*.test.{ts,tsx}'],
+    setupFiles: [fileURLToPath(new URL('../../vitest.setup.ts', import.meta.url))],
     testTimeout: 60_000,
     isolate: false,
     maxWorkers: 1,
