@@ -36,6 +36,11 @@ describe('farBelow', () => {
     expect(farBelow(read('2026-09-01', 1.75, 150), before)?.other.forceN).toBeCloseTo(250, 9);
     expect(farBelow(read('2026-09-01', 2.2, 150), before)).toBeNull();
     expect(farBelow(read('2026-09-01', 1.4, 50), before)).toBeNull();
+    // A tape cannot tell what is half a millimetre off, and more than that is beyond.
+    expect(farBelow(read('2026-09-01', 2.0004, 150), before)?.other.forceN).toBe(300);
+    expect(farBelow(read('2026-09-01', 2.0006, 150), before)).toBeNull();
+    const twice = [...before, read('2026-03-01', 2, 280)];
+    expect(farBelow(read('2026-09-01', 2, 150), twice)?.other.forceN).toBe(290);
   });
 
   it('goes by the nearest other day: a slow loss is none of one day to the next', () => {

@@ -1,5 +1,6 @@
 import { normalQuantile } from '#core/numeric/normal.ts';
 import type { BandReading } from './BandCurve.ts';
+import { SAME_LENGTH_M } from './lengthGroups.ts';
 import { readingErrorN } from './readingErrorN.ts';
 
 type Dated = BandReading & { takenOn: string };
@@ -14,8 +15,6 @@ export interface FarBelow {
 const LOST_SHARE = 0.25;
 /** Chance that a reading is questioned though it only scatters (assumption). */
 const QUESTIONED_IN_VAIN = 0.05;
-/** Lengths closer than this (m) cannot be told apart with a tape. */
-const SAME_LENGTH_M = 0.0005;
 
 /**
  * Compares a reading with the nearest other day that was read in the same direction at this length, or at a shorter and a longer

@@ -84,8 +84,8 @@ describe('a band known by its width alone', () => {
 });
 
 describe('lengths on a tape', () => {
-  it('are one where they differ by less than half a millimetre, two where by a whole one', () => {
+  it('are one where they differ by less than half a millimetre, two where by more', () => {
     expect(lengthGroups([{ lengthM: 1.5 }, { lengthM: 1.5004 }])).toHaveLength(1);
-    expect(lengthGroups([{ lengthM: 1.5 }, { lengthM: 1.501 }])).toHaveLength(2);
+    expect(lengthGroups([{ lengthM: 1.5 }, { lengthM: 1.5006 }])).toHaveLength(2);
   });
 });

@@ -1,5 +1,5 @@
 /** Lengths closer than this (m) cannot be told apart with a tape. */
-const SAME_LENGTH_M = 0.0005;
+export const SAME_LENGTH_M = 0.0005;
 
 /** Readings, sorted by length, in groups taken at one length. */
 export function lengthGroups<Reading extends { lengthM: number }>(sorted: readonly Reading[]): Reading[][] {

@@ -60,5 +60,32 @@ describe('wear', () => {
     expect(found({ readings: taken('2026-11-01', 200, [1.5, 2, 2.75]) })).toEqual([
       { why: 'overstretched', stretch: 2.75, allowed: 2.5 },
     ]);
+    // A loop of 0.8 m may be pulled to 2 m.
+    const short = { restLengthM: 0.8, readings: taken('2026-11-01', 200, [1.2, 1.5, 1.8]) };
+    expect(found({ ...short, longestUseM: 2 })).toEqual([]);
+    expect(found({ ...short, longestUseM: 2.4 })).toEqual([
+      { why: 'overstretched', stretch: expect.closeTo(3, 12), allowed: 2.5 },
+    ]);
+  });
+
+  it('questions a force of the newest measuring that falls, and none of one before it', () => {
+    const slip = (takenOn: string) => [
+      ...taken(takenOn, 200, [1.2, 1.5]),
+      { takenOn, lengthM: 1.8, forceN: 60, direction: 'loading' as const },
+    ];
+    expect(found({ readings: slip('2026-11-01') })).toEqual([
+      {
+        why: 'fallingForce',
+        restLengthM: 1,
+        direction: 'loading',
+        // A neo-Hookean loop of 200 N: 200 (1.5 - 1 / 2.25) N.
+        shorter: { lengthM: 1.5, forceN: expect.closeTo(211.111, 3) },
+        longer: { lengthM: 1.8, forceN: 60 },
+      },
+    ]);
+    const whys = found({ readings: [...slip('2026-01-10'), ...taken('2026-11-01', 200)] }).map(
+      ({ why }) => why,
+    );
+    expect(whys).not.toContain('fallingForce');
   });
 });
