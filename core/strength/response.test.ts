@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
+import { repEffortS } from '../effort/repEffort.ts';
 import { tiringOf } from '../effort/Tiring.ts';
 import { populationShape } from '../lifter/populationShape.ts';
 import { bareLoad } from '../load/bareLoad.ts';
+import { compileLoad } from '../load/compileLoad.ts';
+import { ascend, FINE } from '../rep/ascend.ts';
 import { fitStrength } from '../rep/fitStrength.ts';
 import { simulateRep } from '../rep/simulateRep.ts';
 import { populationPrior } from './parameters.ts';
@@ -38,7 +41,7 @@ const limitOf = (rigging: Rigging, barKg: number) =>
   fitStrength({ ...rigging.load, barKg }, { ...pushed, easing: 0, strengthN: 1, movedBodyKg: 0, range });
 
 test.each(['all', 'usual'] as const)(
-  'tables of %s shapes between their masses say what simulated reps say: the limit to 0.1 %, the speed to 0.012 m/s',
+  'tables of %s shapes between their masses say what simulated reps say: the limit to 0.1 %, the speed to 0.012 m/s, what a rep costs to 1 %, where one stops to 0.045 of the way',
   (told) => {
     const bare = setModel(
       tabulateResponse(straight, shape, tiring, 100, 100, told),
@@ -57,8 +60,15 @@ test.each(['all', 'usual'] as const)(
       // The straight mass that stands for this bar is the one that the same strength just makes.
       expect(Math.abs(straightLn - Math.log(limitN / perKg))).toBeLessThan(1e-3);
       const strong = { ...pushed, strengthN: limitN * Math.exp(0.25), movedBodyKg: 0, range };
-      const { meanSpeedMps } = simulateRep({ ...banded.load, barKg: kg }, strong);
+      const { meanSpeedMps, peakSpeedMps } = simulateRep({ ...banded.load, barKg: kg }, strong);
       expect(Math.abs(atSurplus(table.speedMps, 0.25) - meanSpeedMps)).toBeLessThan(0.012);
+      expect(Math.abs(atSurplus(table.peakMps(), 0.25) / peakSpeedMps - 1)).toBeLessThan(0.015);
+      const compiled = compileLoad({ ...banded.load, barKg: kg });
+      const effortS = repEffortS(compiled, strong, ascend(compiled, strong, FINE), tiring.loweringS);
+      const weak = { ...strong, strengthN: limitN * Math.exp(-(0.35 ** 2)) };
+      const { stoppedAt } = simulateRep({ ...banded.load, barKg: kg }, weak);
+      expect(Math.abs(atSurplus(table.lossLn, 0.25) / (tiring.perSecond * effortS) - 1)).toBeLessThan(0.01);
+      expect(Math.abs(table.stopAt(0.35) - stoppedAt!.s)).toBeLessThan(0.045);
     }
   },
 );
