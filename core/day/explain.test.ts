@@ -78,6 +78,8 @@ describe('explain', () => {
     expect(share['bottom']).toBeCloseTo(0.4, 12);
     expect(share['lockout']).toBeCloseTo((100 * G + lockoutBandN) / (250 * G), 12);
     expect(share['mean']).toBeGreaterThan(0.4);
+    // A bar is weighed: no doubt about its share.
+    expect(found.percentages[0]).toEqual({ basis: 'bar', share: 0.4, low95: 0.4, high95: 0.4 });
     const atLockout = found.percentages.find(({ basis }) => basis === 'lockout')!;
     expect(atLockout.low95).toBeCloseTo(found.lockout.low95N / (250 * G), 12);
     expect(atLockout.high95).toBeCloseTo(found.lockout.high95N / (250 * G), 12);

@@ -36,7 +36,7 @@ test('reps that cost alike leave so much less each, and speeds that rise with th
   const speed = (rep: number) => 0.3 + Math.sqrt(spare(rep));
   expect(table.surplusAtRep(0.16, 5)).toBeCloseTo(spare(5), 12);
   // The fifth place is that of a surplus of 0.4 squared.
-  expect(table.lastMps(5)[4]).toBeCloseTo(speed(5), 12);
+  expect([table.lastMps(5)[0], table.lastMps(5)[4]]).toEqual([0.3, expect.closeTo(speed(5), 12)]);
   expect(table.meanMps(0.16, 3)).toBeCloseTo((speed(1) + speed(2) + speed(3)) / 3, 12);
   expect(table.lossOfSet(0.16, 3)).toBeCloseTo(0.06, 12);
   expect(table.peakMps()[4]).toBeCloseTo(1.5 * 0.7, 12);
@@ -44,6 +44,9 @@ test('reps that cost alike leave so much less each, and speeds that rise with th
   expect([...table.repsAlong(0.01, 0.02, new Float64Array(5))].map((reps) => reps.toFixed(9))).toEqual(
     [1, 2, 3, 4, 5].map((reps) => reps.toFixed(9)),
   );
+  // Nobody is counted for more than forty.
+  expect(table.repsPossible(39 * 0.02)).toBeCloseTo(39.5, 9);
+  expect(table.repsPossible(60 * 0.02)).toBe(40);
   // Straight between the roots of what was lacking, constant outside.
   expect([0, 0.05, 0.11, 0.35, 0.65, 0.9].map((root) => table.stopAt(root).toFixed(9))).toEqual(
     [0.95, 0.95, 0.89, 0.65, 0.35, 0.35].map((place) => place.toFixed(9)),
