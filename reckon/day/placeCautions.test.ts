@@ -82,6 +82,28 @@ describe('what to know about the lifter behind the numbers', () => {
     expect([...worn('raw', 'raw'), ...worn('wraps', 'wraps')]).toEqual([]);
   });
 
+  it('is that nobody measured the heights: estimated from stature, assumed where not even that is known', () => {
+    const ofHeights = (change: (records: ClubRecords) => void) =>
+      (['heightsEstimated', 'heightsAssumed'] as const).flatMap((code) => said(code, change));
+    const unmeasured = (statureM: number | null) =>
+      ofHeights((records) => {
+        records.liftHeights = [];
+        tall(records).statureM = statureM;
+      });
+    expect(unmeasured(1.95)).toEqual([{ code: 'heightsEstimated' }]);
+    expect(unmeasured(null)).toEqual([{ code: 'heightsAssumed' }]);
+    expect(ofHeights(() => {})).toEqual([]);
+  });
+
+  it('is that strength is known by body mass alone, and no word of it where a best or a log tells it', () => {
+    const without = (records: ClubRecords) => {
+      records.best = [];
+    };
+    expect(said('strengthAssumed', without)).toEqual([{ code: 'strengthAssumed' }]);
+    expect(said('strengthAssumed', () => {})).toEqual([]);
+    expect(said('strengthAssumed', without, [longLog(twoLifters(), 'tall', 200)])).toEqual([]);
+  });
+
   it('is a body mass that nobody wrote down, and no word of one on the scale', () => {
     const unknown = said('bodyMassAssumed', (records) => Object.assign(records, { bodyMass: [] }));
     // 75 kg by assumption (docs/model.md, "lifter").

@@ -5,6 +5,7 @@ import type { Restriction } from '#contract/records/lifters.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
+import { mostLoadOf } from './restricted.ts';
 import { solveDay } from './solveDay.ts';
 
 /** The second lifter's only best is 200 kg, and the day is the first of March. */
@@ -74,12 +75,43 @@ describe('a lifter held to a share of the maximum', () => {
     const day = dayWith({ mostShare: 0.5 }, { byCoach });
     expect(day.places[1]!.solved!.barKg).toBe(120);
     expect(saidOf(day)[1]![0]).toMatchObject({ mostKg: 0.5 * BEST_KG, isBroken: true });
+    const banded = { ...byCoach, bands: [{ bandPairId: 'heavy', hookupId: 'doubled' }] };
+    const isBroken = (changed: Partial<Restriction>) =>
+      saidOf(dayWith(changed, { byCoach: banded })).flatMap((own) =>
+        own.map((one) => one.code === 'restricted' && one.isBroken),
+      );
+    expect([0.6, 0.599].flatMap((mostShare) => isBroken({ mostShare }))).toEqual([false, true]);
+    // With bands it is the load at lockout that counts.
+    const atLockout = atLockoutKg(dayWith({ mostShare: 1 }, { byCoach: banded })) / BEST_KG;
+    expect(atLockout).toBeGreaterThan(0.61);
+    expect(isBroken({ mostShare: atLockout + 0.001, shareOf: 'lockout' })).toEqual([false]);
+    expect(isBroken({ mostShare: atLockout - 0.001, shareOf: 'lockout' })).toEqual([true]);
+  });
+
+  test('by several restrictions is held to the least of each, for the heaviest step of the work', () => {
+    const work = (...shares: number[]) => ({
+      blocks: shares.map((shareOfAim) => ({ sets: 1, reps: 1, restSeconds: 60, shareOfAim })),
+    });
+    const both = [
+      held({ mostShare: 0.5 }),
+      held({ mostShare: 0.4 }),
+      held({ mostShare: 0.7, shareOf: 'lockout' }),
+      held({ leastBoxM: 0.4 }),
+    ];
+    expect(mostLoadOf(both, 200, work(0.8, 1.1))).toEqual({ barKg: 80, lockoutKg: 140, heaviestStep: 1.1 });
+    expect(mostLoadOf(both, 200, work(0.8))).toMatchObject({ heaviestStep: 1 });
+    // The same share of bar and of lockout is a limit too.
+    const alike = [held({ mostShare: 0.5 }), held({ mostShare: 0.5, shareOf: 'lockout' })];
+    expect(mostLoadOf(alike, 200, work(1))).toMatchObject({ barKg: 100, lockoutKg: 100 });
+    expect(mostLoadOf([held({ leastBoxM: 0.4 })], 200, work(1))).toBeUndefined();
   });
 
   test('of whom even the empty bar is more is told to take a lighter bar', () => {
     const { places } = dayWith({ mostShare: 0.05 });
     expect(places[1]!.solved).toBeNull();
-    expect(places[1]!.problem).toContain('Restricted to 10 kg');
+    expect(places[1]!.problem).toBe(
+      'Restricted to 10 kg, and the empty bar with its collars is 20 kg: take a lighter bar.',
+    );
     expect(places[0]!.solved).not.toBeNull();
   });
 });
@@ -92,7 +124,17 @@ describe('a lifter held to a box', () => {
   ])('may not sit on one that is lower: %s', (_, start, may) => {
     const { places } = dayWith({ leastBoxM: 0.4 }, { start });
     expect(places[1]!.problem === null).toBe(may);
-    if (!may) expect(places[1]!.problem).toContain('a box of at least 40 cm');
+    if (!may)
+      expect(places[1]!.problem).toBe(
+        'Restricted until 2026-03-01: no deeper than on a box of 40 cm, and this start is deeper. Give this lifter a box of at least 40 cm.',
+      );
+  });
+
+  test('may sit on one that is lower by less than anybody measures', () => {
+    const onBox = (heightM: number) =>
+      dayWith({ leastBoxM: 0.425, untilOn: null }, { start: { way: 'box', heightM } }).places[1]!.problem;
+    expect(onBox(0.421)).toBeNull();
+    expect(onBox(0.419)).toMatch(/^Restricted until further notice: no deeper than on a box of 42\.5 cm,/);
   });
 
   test('may squat freely, or from pins, only where the bar stays as high as on that box', () => {

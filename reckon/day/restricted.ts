@@ -54,7 +54,7 @@ export function mostLoadOf(
       ),
     );
   const [barKg, lockoutKg] = [most('bar'), most('lockout')];
-  if (barKg === lockoutKg) return undefined;
+  if (Math.min(barKg, lockoutKg) === Number.POSITIVE_INFINITY) return undefined;
   return { barKg, lockoutKg, heaviestStep: Math.max(1, ...blocks.map(({ shareOfAim }) => shareOfAim)) };
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { club } from '#contract/records/club.ts';
+import type { Aim } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { evenCapability } from '#core/rep/tests/capabilities.ts';
@@ -81,7 +82,7 @@ describe('a lifter without any best', () => {
 });
 
 /** Holds so much of bar and body at every height. */
-const holding = (totalKg: number, referenceKg = 100) =>
+const holding = (totalKg: number, referenceKg = 100, goesBy: 'log' | 'best' | 'bodyMass' = 'best') =>
   tooWeakForBar(
     {
       capability: { ...evenCapability, strengthN: totalKg * 10, movedBodyKg: 80 },
@@ -90,32 +91,49 @@ const holding = (totalKg: number, referenceKg = 100) =>
     },
     20,
     90,
-    'best',
+    goesBy,
   );
 
 describe('a strength too small to prescribe by', () => {
   it('carries less than half of the empty bar beside the body, or has a maximum below that', () => {
     expect(holding(80 + 10.1)).toBeNull();
-    expect(holding(80 + 9.9)).toMatch(/can hold 9\.9 kg still at the hardest height beside a body of 90 kg/);
+    const enter =
+      'too little to work out anything for a bar of 20 kg: check body mass and heights, and enter a best or log a set that was hard.';
+    expect(holding(80 + 9.9)).toBe(
+      `By the best that is known this lifter can hold 9.9 kg still at the hardest height beside a body of 90 kg, ${enter}`,
+    );
+    // Who cannot hold the own body holds nothing, not less.
+    expect(holding(70, 100, 'bodyMass')).toBe(
+      `By body mass alone this lifter can hold 0.0 kg still at the hardest height beside a body of 90 kg, ${enter}`,
+    );
     expect(holding(200, 10.1)).toBeNull();
-    expect(holding(200, 9.9)).toMatch(/has a maximum of 9\.9 kg/);
+    expect(holding(200, 9.9, 'log')).toBe(`By the log this lifter has a maximum of 9.9 kg, ${enter}`);
   });
 });
 
 // The quartile of a normal lies 0.6745 standard deviations off; a day's form has 0.018 (judgement, docs/model.md, "strength").
-const said = (belowLn: number) => {
+const said = (belowLn: number, by: Aim['by'] = 'speed', loweredFromKg: number | null = null) => {
   const strengthSdLn = Math.hypot(belowLn / 0.6745, 0.018);
-  const place = { strength: { strengthSdLn }, sure: { chance: 0.75, belowLn }, reference: {} };
-  const group = { aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 }, blocks: [] };
+  const place = { strength: { strengthSdLn }, sure: { chance: 0.75, belowLn }, reference: { loweredFromKg } };
   return strengthCautions(
-    group as unknown as Parameters<typeof strengthCautions>[0],
+    { aim: { by }, blocks: [] } as unknown as Parameters<typeof strengthCautions>[0],
     place as unknown as Parameters<typeof strengthCautions>[1],
-  ).length;
+  );
 };
 
 describe('a strength that is known badly', () => {
   it('is one whose lower quarter lies 2 % below the middle and more, beyond what a day hides', () => {
-    expect(said(0.0195)).toBe(0);
-    expect(said(0.0205)).toBe(1);
+    expect(said(0.0195)).toHaveLength(0);
+    expect(said(0.0205)).toHaveLength(1);
+  });
+
+  it('took something off a share of capability, and off percentages where their maximum was lowered', () => {
+    const taken = (...given: [by: Aim['by'], loweredFromKg?: number]) => {
+      const [caution] = said(-0.1, ...given);
+      return caution?.code === 'strengthWide' ? caution.belowShare : null;
+    };
+    const below = expect.closeTo(1 - Math.exp(-0.1), 12);
+    expect([taken('capability'), taken('percent', 200)]).toEqual([below, below]);
+    expect([taken('percent'), taken('speed', 200)]).toEqual([0, 0]);
   });
 });
