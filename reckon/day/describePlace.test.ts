@@ -32,6 +32,21 @@ describe('how likely the work of a day is', () => {
     }
   });
 
+  it('is told of work that is less likely than its kind: nine times out of ten, four out of five, once in two', () => {
+    const least = { speed: 0.9, repeated: 0.8, maximal: 0.5 };
+    const likelyKinds = [190, 192.5, 195, 200].map((barKg) => {
+      const kinds = (['speed', 'repeated', 'maximal'] as const).filter((work) => {
+        const solved = solvedWith({ work, blocks: one }, barKg);
+        const isLikely = chanceOf(solved) >= least[work];
+        expect(unlikely(solved)).toHaveLength(isLikely ? 0 : 1);
+        return isLikely;
+      });
+      return kinds.length;
+    });
+    // The bars lie on either side of each chance.
+    expect(likelyKinds).toEqual([3, 2, 1, 0]);
+  });
+
   it('is held against the chance that the coach asks for', () => {
     const barKg = 185;
     const chance = chanceOf(solvedWith({}, barKg));

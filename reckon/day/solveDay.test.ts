@@ -129,12 +129,95 @@ describe('solveDay', () => {
     const [near, far] = solveDay(records, day).groups[0]!.places.map(solvedOf);
     expect(near!.barKg).toBeCloseTo(69.9, 9);
     expect(near!.blocks[1]!.barKg).toBeCloseTo(69.9, 9);
+    expect(near!.blocks[1]!.perSide).toEqual([
+      { massKg: expect.closeTo(24.95, 9), count: 1, faceMassKg: 25 },
+    ]);
     expect(near!.cautions.map(({ code }) => code)).not.toContain('notLoadable');
     expect(far!.cautions).toContainEqual({
       code: 'notLoadable',
       wantedKg: 71,
       nearestKg: expect.any(Number),
     });
+  });
+
+  it('counts each pair that is put on or taken off while all take their turns, at the club’s minutes for it', () => {
+    const records = twoLifters();
+    records.club[0]!.bandChangeMinutes = 2;
+    const work = (...pairs: string[]) => {
+      const day = structuredClone(theDay(records));
+      day.groups[0]!.places.forEach((place, i) => {
+        place.byCoach = {
+          barKg: 60,
+          bands: [{ bandPairId: pairs[i]!, hookupId: 'doubled' }],
+          chains: null,
+        };
+      });
+      const { places, racks, totals } = solveDay(records, day).groups[0]!;
+      expect(places.map(({ turn }) => turn)).toEqual([1, 2]);
+      expect(racks[0]!.handlingMinutes).toBe(totals.handlingMinutes);
+      return [racks[0]!.changes, totals.handlingMinutes];
+    };
+    // One off and one on, and the same on the way back to the first.
+    expect(work('light', 'heavy')).toEqual([4, 8]);
+    expect(work('heavy', 'heavy')).toEqual([0, 0]);
+  });
+
+  it('hangs chains where the rack takes them, and by hand, two to a pair and as long as they hang', () => {
+    const records = twoLifters();
+    records.hookup = [];
+    const chain = { id: 'chain', label: 'Chain', massPerMetreKg: 4, lengthM: 3, attachBelowBarM: 0.1 };
+    records.chainPair = [{ ...chain, pairs: 2, note: '' }];
+    const pairsOf = () =>
+      solveDay(records, theDay(records)).groups[0]!.places.map((place) =>
+        solvedOf(place).set.chains.reduce((sum, { pairs }) => sum + pairs, 0),
+      );
+    // Half of the bar more is asked at lockout than a pair of chains can give.
+    expect(pairsOf()).toEqual([0, 0]);
+    records.rack[0]!.takesChains = true;
+    expect(Math.max(...pairsOf())).toBeGreaterThan(0);
+    records.rack[0]!.takesChains = false;
+    const day = structuredClone(theDay(records));
+    const chains = [{ chainPairId: 'chain', pairs: 1 }];
+    day.groups[0]!.places[1]!.byCoach = { barKg: 60, bands: null, chains };
+    const { set, blocks, byCoach } = solvedOf(solveDay(records, day).groups[0]!.places[1]!);
+    expect(set).toEqual({ bands: [], chains: [{ ...chains[0]!, label: 'Chain' }] });
+    expect(byCoach).toEqual({ bar: true, set: true });
+    // Locked out at 1.6 m, two chains of 4 kg a metre hang 1.5 m down to the floor.
+    expect(blocks[1]!.explanation.lockout.chainN / 9.80665).toBeCloseTo(2 * 4 * 1.5, 9);
+  });
+
+  it('shares the discs out between racks that are used at once', () => {
+    const records = twoLifters();
+    records.rack.push({ ...records.rack[0]!, id: 'other', label: 'Other', barId: null });
+    records.disc[0]!.pairs = 3;
+    const day = structuredClone(theDay(records));
+    day.groups[0]!.places[1]!.rackId = 'other';
+    const { racks, places } = solveDay(records, day).groups[0]!;
+    expect(racks.map(({ discs }) => discs.map(({ faceMassKg, pairs }) => [faceMassKg, pairs]))).toEqual(
+      [2, 1].map((first) => [25, 20, 10, 5, 2.5, 1.25].map((kg, i) => [kg, i === 0 ? first : 1])),
+    );
+    expect(racks.map(({ bar }) => bar)).toEqual(['Bar', 'bar not set']);
+    // Each rack has its own first turn.
+    expect(places.map(({ turn }) => turn)).toEqual([1, 1]);
+  });
+
+  it('says which gear set by hand is not at the rack for the lift', () => {
+    const records = twoLifters();
+    records.hookup.push({ ...records.hookup[0]!, id: 'bench', label: 'Bench', lifts: ['bench'] });
+    records.hookup.push({ ...records.hookup[0]!, id: 'away', label: 'Away', rackId: 'other' });
+    const day = structuredClone(theDay(records));
+    for (const [i, hookupId] of ['bench', 'away'].entries())
+      day.groups[0]!.places[i]!.byCoach = {
+        barKg: null,
+        bands: [{ bandPairId: 'heavy', hookupId }],
+        chains: null,
+      };
+    expect(solveDay(records, day).groups[0]!.places.map(({ problem }) => problem)).toEqual(
+      ['Bench', 'Away'].map(
+        (label) =>
+          `Hookup "${label}" is set by hand but not in use at this rack for the squat: choose another.`,
+      ),
+    );
   });
 
   it('says what is wrong with one lifter and still solves for another', async () => {
@@ -174,7 +257,7 @@ describe('solveDay', () => {
     expect(retiredFrom('2026-03-02')).toEqual([null, expect.arrayContaining(['light'])]);
     for (const on of ['2026-03-01', '2026-02-01'])
       expect(retiredFrom(on)).toEqual([
-        expect.stringContaining(`retired since ${on}`),
+        `Band pair light is set by hand but retired since ${on}: choose another.`,
         expect.not.arrayContaining(['light']),
       ]);
   });
