@@ -91,3 +91,15 @@ test('a share that falls moves the mean by that share of a fall, and keeps all p
   const fallLn = LEAST_FALL_LN + FURTHER_FALL_LN;
   expect(Math.abs(movedLn + share * fallLn)).toBeLessThan(share * 0.2 * fallLn + STEP_LN * share);
 });
+
+// Each further step of the grid of a hundredth keeps e^(-0.01 / 0.06) of what falls.
+test('what falls from one strength lies 0.04 below it and further down by an exponential law, as far as 0.3', () => {
+  const { first, weights } = withFall({ first: 500, weights: Float64Array.of(1) }, 0.3, ownRoom);
+  const left = Math.exp(-0.01 / 0.06);
+  const at = (point: number) => weights[point - first] ?? 0;
+  expect(at(500)).toBeCloseTo(0.7, 12);
+  for (const steps of [1, 2, 3]) expect(at(500 - steps)).toBe(0);
+  for (const steps of [4, 5, 12, 30])
+    expect(at(500 - steps)).toBeCloseTo(0.3 * (1 - left) * left ** (steps - 4), 12);
+  expect([at(469), first + weights.length]).toEqual([0, 501]);
+});

@@ -6,8 +6,10 @@ import { fitStrength } from '../rep/fitStrength.ts';
 import { maxBar } from '../rep/maxBar.ts';
 import { maxBarsOf } from './askDraws.ts';
 import { type Belief, beliefOf, beliefOfMixture } from './belief.ts';
+import { changeOver } from './change.ts';
 import { drawsOf } from './drawsOf.ts';
 import { estimateStrength, type StrengthPosterior } from './estimateStrength.ts';
+import { meanLnOf } from './lattice.ts';
 import { asTold } from './modelError.ts';
 import { populationPrior, strengthPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
@@ -73,6 +75,17 @@ describe('estimateStrength with little or nothing', () => {
     const { low80, high80, median } = lnTotalOf(estimated([single(0, 200, true)]));
     expect(high80 - low80).toBeGreaterThan(0.25);
     expect(median).toBeGreaterThan(Math.log(200 + movedBodyKg));
+  });
+});
+
+describe('estimateStrength of a day long after the log', () => {
+  it('believes each answer’s strength as moved as so many weeks without a set move it', () => {
+    const log = [single(0, 180, true), single(3, 190, true), single(7, 200, false)];
+    const [now, later] = [estimated(log), estimated(log, 7 + 70)];
+    for (const [i, { parameters, strength }] of later.particles.entries()) {
+      const movedLn = meanLnOf(strength) - meanLnOf(now.particles[i]!.strength);
+      expect(movedLn).toBeCloseTo(changeOver(10, parameters).meanLn, 6);
+    }
   });
 });
 
@@ -168,8 +181,10 @@ function slopeWhereMissesStopAt(stoppedAtS: number): number {
   return particles.reduce((sum, { weight, parameters }) => sum + weight * parameters.slope, 0);
 }
 
-function estimated(sets: SetEvidence[]): StrengthPosterior {
-  const onDay = Math.max(0, ...sets.map(({ day }) => day));
+function estimated(
+  sets: SetEvidence[],
+  onDay = Math.max(0, ...sets.map(({ day }) => day)),
+): StrengthPosterior {
   return estimateStrength({
     lift: 'squat',
     reference: straight,

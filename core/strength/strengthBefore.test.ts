@@ -71,6 +71,40 @@ describe('strength at a session with the whole log known', () => {
     }
   });
 
+  it('is kept up where what came after looks like a fall, as far as falls go', () => {
+    const [first, second] = [
+      { mean: 5, sd: 0.05 },
+      { mean: 4.85, sd: 0.02 },
+    ];
+    const [path] = smoothed(
+      on(0, 7),
+      {
+        ...result(
+          [normalLattice(5, 0.05), normalLattice(4.85, 0.02)],
+          [likelihood(5, 0.1), likelihood(4.85, 0.02)],
+        ),
+        fallShares: [0, 0.5],
+      },
+      parameters,
+    );
+    // Half of all by 0.04 and an exponential part of 0.06 in the mean (docs/model.md, "strength"), each fall weighed by how likely
+    // it makes both days.
+    const falls = Array.from({ length: 260 }, (_, i) => ({
+      byLn: 0.04 + i / 1000,
+      share: (0.5 * Math.exp(-i / 60)) / 60,
+    }));
+    let [sum, moment] = [0, 0];
+    for (const { byLn, share } of [{ byLn: 0, share: 0.5 }, ...falls]) {
+      const before = back({ ...second, mean: second.mean + byLn }, 1);
+      const sd = Math.hypot(first.sd, before.sd);
+      const weight = (share * Math.exp(-(((first.mean - before.mean) / sd) ** 2) / 2)) / sd;
+      sum += weight;
+      moment += weight * both(first, before).mean;
+    }
+    expect(Math.abs(meanLnOf(path!) - moment / sum)).toBeLessThan(0.003);
+    expect(both(first, back(second, 1)).mean).toBeLessThan(moment / sum - 0.02);
+  });
+
   it('is told for the last session of each week, on the scale of that day', () => {
     const days = [0, 2, 7, 9, 15];
     const filtered = days.map((day) => normalLattice(5 + day / 100, 0.05));

@@ -39,6 +39,14 @@ test('what stands below a gap is right only where it is no harder, as written, t
   expect(slippedOn(110, inPounds(90))).toEqual([110, inPounds(90)]);
 });
 
+test('a heavy day among light ones of every week is none, though the light ones are the pounds of it', () => {
+  const mixed = [0, 1, 2, 3, 4, 5, 6].flatMap((week) => [
+    ...day(7 * week, 80),
+    ...[2, 4, 5].flatMap((later) => day(7 * week + later, 80 * KG_PER_LB)),
+  ]);
+  expect(slippedIn(mixed)).toEqual([]);
+});
+
 const isHeavy = ({ barKg }: SetEvidence) => barKg > 100;
 
 test('a bar that somebody looked at and found right is no slip, and the others of its day are judged without it', () => {
