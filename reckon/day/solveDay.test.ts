@@ -116,6 +116,12 @@ describe('solveDay', () => {
     expect(solved.byCoach).toEqual({ bar: true, set: true });
     expect(solved.barKg).toBe(60);
     expect(solved.set.bands.map(({ bandPairId }) => bandPairId)).toEqual(['heavy']);
+    // Even one that is stretched further than the club allows, which is told and proposed to nobody.
+    records.club[0]!.safeStretchRatio = 1.1;
+    const [byHand, free] = solveDay(records, day).groups[0]!.places.map(solvedOf);
+    expect(byHand!.set.bands.map(({ bandPairId }) => bandPairId)).toEqual(['heavy']);
+    expect(byHand!.blocks[0]!.explanation.cautions.map(({ code }) => code)).toContain('overstretched');
+    expect(free!.set.bands).toEqual([]);
   });
 
   it('takes a bar set by hand for the mass that the weighed discs make of it, and warns only of a real miss', async () => {

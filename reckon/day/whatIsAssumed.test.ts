@@ -39,6 +39,8 @@ describe('a new club, of which nothing was set', () => {
     expect([remeasureAfterDays, remeasureAfterCycles, bandChangeMinutes]).toEqual([180, 5000, 1]);
     expect(bandLimitsOf({ club: [fresh] })).toEqual({ safeStretch: 2.5, mismatchShare: 0.05 });
     expect(bandLimitsOf({ club: [] })).toEqual({ safeStretch: 2.5, mismatchShare: 0.05 });
+    const own = { ...fresh, safeStretchRatio: 2, pairMismatchShare: 0.1 };
+    expect(bandLimitsOf({ club: [own] })).toEqual({ safeStretch: 2, mismatchShare: 0.1 });
   });
 
   it('is taken to hold the usual bar of 20 kg on a rack of which it said nothing', () => {
