@@ -38,6 +38,8 @@ describe('a rep agrees with the closed form', () => {
     expect(rep.peakSpeedMps / Math.sqrt(2 * rangeM * accelerationMps2)).toBeCloseTo(1, 7);
     // The mean is half the end speed.
     expect(rep.meanSpeedMps / Math.sqrt((rangeM * accelerationMps2) / 2)).toBeCloseTo(1, 7);
+    // Faster all the way up, it is nowhere slower than at lockout once it is under way.
+    expect(rep.slowest).toEqual({ s: 1, zM: 1.5, speedMps: rep.peakSpeedMps });
     expect(rep.samples).toEqual([]);
   });
 
