@@ -54,5 +54,8 @@ describe('another proposal', () => {
     expect(isAnother(setup(150, 0), setup(150, 1, 2))).toBe(true);
     expect(isAnother(setup(150, 1, 2), setup(150, 0))).toBe(false);
     expect(isAnother(setup(160, 1, 2), setup(150, 0))).toBe(true);
+    // With something added, or left out, it is the same proposal, however much that is felt.
+    expect(isAnother(setup(150, 0, 1), setup(150, 0))).toBe(false);
+    expect(isAnother(setup(150, 0), setup(150, 0, 1))).toBe(false);
   });
 });

@@ -21,7 +21,7 @@ describe('changes', () => {
   });
 
   it('go all round, back to the lifter who began', () => {
-    expect(rotationChanges([set([0]), set([0, 1]), set([])])).toBe(1 + 2 + 1);
+    expect(rotationChanges([set([0]), set([0, 1]), set([]), set([2])])).toBe(1 + 2 + 1 + 2);
     expect(rotationChanges([set([0])])).toBe(0);
   });
 });
