@@ -43,7 +43,11 @@ const stretches = fc
 /** Anything that a scale may show, sound or not. */
 const anyReadings = fc.array(
   fc.record({
-    lengthM: fc.double({ min: REST_M * 1.01, max: REST_M * 3, noNaN: true }),
+    // Anywhere, and often at a length that was read before.
+    lengthM: fc.oneof(
+      fc.double({ min: REST_M * 1.01, max: REST_M * 3, noNaN: true }),
+      fc.constantFrom(1.3, 1.7, 2.1),
+    ),
     forceN: fc.double({ min: 1, max: 2000, noNaN: true }),
     direction: fc.constantFrom<Direction>('loading', 'unloading'),
   }),

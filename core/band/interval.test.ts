@@ -65,7 +65,9 @@ describe('a band known by its width alone', () => {
   it('may pull 1.6 times as much as foretold, wider than bands of one nominal size differ', () => {
     // exp(1.96 x 0.25) = 1.632. Bands of one nominal size differ by 8 to 19 % in mean tension alone (McMaster, Cronin &
     // McGuigan 2010, J Strength Cond Res 24:2056), and compounds by more: twice to three times that is judgement.
-    const { tensionN, low95N, high95N } = bandTensionInterval(bandPrior(1, 41, 'loading'), 2);
+    const { tensionN, low95N, high95N, sdN } = bandTensionInterval(bandPrior(1, 41, 'loading'), 2);
+    // 1.96 standard deviations either side hold 95 % of the normal distribution.
+    expect((high95N - low95N) / 2 / sdN).toBeCloseTo(1.96, 3);
     expect(high95N / tensionN).toBeCloseTo(1.632, 3);
     expect(tensionN / low95N).toBeCloseTo(1.632, 3);
   });
@@ -79,6 +81,17 @@ describe('a band known by its width alone', () => {
     for (const lengthM of [1.15, 1.6, 2.2]) {
       const bendN = bandTension(line, lengthM) - twice(lengthM);
       expect(Math.sqrt(lineSpread(sure, lengthM))).toBeCloseTo(Math.abs(bendN) / 2, 6);
+    }
+    // Where the longer reading lies half as high again, rubber's level rises evenly from the one to the other, and no further.
+    const stiffer = { ...sure, parameters: sure.parameters.with(1, 1.5 * twice(1.9)) };
+    for (const [lengthM, level] of [
+      [1.15, 1],
+      [1.45, 1.125],
+      [1.75, 1.375],
+      [2.2, 1.5],
+    ] as const) {
+      const bendN = bandTension(stiffer, lengthM) - level * twice(lengthM);
+      expect(Math.sqrt(lineSpread(stiffer, lengthM))).toBeCloseTo(Math.abs(bendN) / 2, 6);
     }
   });
 });

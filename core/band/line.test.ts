@@ -58,6 +58,8 @@ describe('a band read at two lengths', () => {
       expect.closeTo(((1.5 ** 2 + 4) / 2) * (2 / 3), 9),
       expect.closeTo((4.5 ** 2 + 4) * (2 / 3), 9),
     ]);
+    // Nothing else is in doubt: lengths are taken as read, and what was read at one tells nothing of the other's error.
+    expect(loading.covariance.flat().filter((value) => value !== 0)).toHaveLength(2);
     const byShape = lineSpread({ ...loading, covariance: [[0], [0, 0]] }, 1.8);
     const errsBy = (k: 0 | 1, lengthM: number) =>
       Math.sqrt(

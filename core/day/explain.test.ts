@@ -59,11 +59,11 @@ const uneven = (a: BandCurves, b: BandCurves, lockoutM: number) => {
 const atShare = (share: number) =>
   codes(explain(task, gearWith(null), { ...hung, hookups: [] }, (share * 4000) / G, limits).cautions);
 
-const hungFrom = (zM: number) => {
+const hungFrom = (zM: number, xM = 0) => {
   const gear = gearWith(4000);
   const [band] = gear.hookups[0]!.rigged;
-  const hookups = [{ ...gear.hookups[0]!, rigged: [{ ...band!, anchor: { xM: 0, yM: 0, zM } }] }];
-  return codes(explain(task, { ...gear, hookups }, hung, 150, limits).cautions);
+  const hookups = [{ ...gear.hookups[0]!, rigged: [{ ...band!, anchor: { xM, yM: 0, zM } }] }];
+  return explain(task, { ...gear, hookups }, hung, 150, limits);
 };
 
 describe('explain', () => {
@@ -127,7 +127,7 @@ describe('explain', () => {
     const chain = { massPerMetreKg: 5, lengthM: 3, attachBelowBarM: 0, count: 2 };
     const gear: RackGear = { ...gearWith(null), chains: [{ chainPairId: 'c', chain, pairs: 1 }] };
     const heightSpread = { bottomSdM: 0.04, lockoutSdM: 0.02 };
-    const { bottom, lockout, mean } = explain(
+    const { bottom, mid, lockout, mean } = explain(
       { ...task, heightSpread },
       gear,
       { hookups: [], chainPairs: [1] },
@@ -136,6 +136,12 @@ describe('explain', () => {
     );
     // Two chains of 5 kg a metre hang on average 1.2 m down to the floor, and no band pulls beside them.
     expect(mean.chainN).toBeCloseTo(10 * G * 1.2, 6);
+    for (const [at, heightM] of [
+      [bottom, 0.8],
+      [mid, 1.2],
+      [lockout, 1.6],
+    ] as const)
+      expect(at.chainN).toBeCloseTo(10 * G * heightM, 9);
     expect(mean.bandN).toBeCloseTo(0, 6);
     // 1.96 standard deviations either side hold 95 % of the normal distribution.
     expect((bottom.high95N - bottom.low95N) / 2 / 1.96).toBeCloseTo(10 * G * 0.04, 2);
@@ -165,6 +171,8 @@ describe('explain', () => {
     // Similar triangles: fore-aft over vertical is 0.3 over the height above the anchor.
     const { lockout } = explain(task, gearWith(null, 0.3), hung, 100, limits);
     expect(foreAft.lockoutN / lockout.bandN).toBeCloseTo(0.3 / 1.6, 9);
+    const lower = hungFrom(-0.4, 0.3);
+    expect(lower.foreAft.bottomN / lower.bottom.bandN).toBeCloseTo(0.3 / 1.2, 9);
   });
 
   it('finds a pair uneven by its curves, not by one barely taut height', () => {
@@ -205,7 +213,10 @@ describe('explain', () => {
 
   it('says that bands from above lighten the bar, and never so of bands from below', () => {
     // A loop of 1 m from 2.4 m pulls the bar up at 0.8 m, 1.6 m away; from -0.4 m it pulls it down from 1.2 m on.
-    expect(hungFrom(2.4)).toContain('lightened');
-    expect(hungFrom(-0.4)).not.toContain('lightened');
+    const { bottom, cautions } = hungFrom(2.4);
+    expect(bottom.bandN).toBeCloseTo(-2 * bandTension(curves.unloading, 1.6), 9);
+    expect(cautions).toContainEqual({ code: 'lightened', atBottomN: -bottom.bandN });
+    // From the floor it is slack at the bottom, which is no lightening either.
+    for (const zM of [-0.4, 0]) expect(codes(hungFrom(zM).cautions)).not.toContain('lightened');
   });
 });

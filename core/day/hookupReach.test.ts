@@ -32,6 +32,8 @@ describe('a pair may be proposed', () => {
     expect(usable(hung(0), 1.99)).toBe(false);
     expect(usable(hung(1.7), 2.41)).toBe(true);
     expect(usable(hung(1.7), 2.39)).toBe(false);
+    // Of a pair that was read on a scale no loop is known: nothing is stretched.
+    expect(usable(read(0, 800), 1)).toBe(true);
   });
 
   it('where its anchor holds what one side of it pulls: the tension of one loop, or half of what a scale read', () => {

@@ -84,6 +84,9 @@ describe('why no bands serve', () => {
     // 65 % of 200 kg are 130 kg, all of it on the bar.
     for (const gear of [gearOf([]), gearOf([0]), gearOf([300])])
       expect(why(task, gear, freeSearch, 130)).toBeNull();
+    // Nor does it miss what is less than a twentieth of the maximum, 10 kg.
+    expect(why(task, gearOf([1600]), freeSearch, 121)).toBeNull();
+    expect(why(task, gearOf([1600]), freeSearch, 119)).toMatchObject({ reason: 'tooStrong', roomKg: 11 });
     const onBar = { by: 'percent' as const, targets: [{ basis: 'bar' as const, share: 0.5 }] };
     expect(why({ ...task, aim: onBar }, gearOf([]), freeSearch, 100)).toBeNull();
     expect(why({ ...task, aim: onBar }, gearOf([300]), freeSearch, 100)).toBeNull();
