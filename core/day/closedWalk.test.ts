@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { closedWalk, walkMemory } from './closedWalk.ts';
+import { closedWalk, throughBounds, walkMemory } from './closedWalk.ts';
 import { enumerateSetups } from './enumerateSetups.ts';
 import { rotationChanges } from './handling.ts';
 import { setLattice } from './setLattice.ts';
@@ -56,5 +56,38 @@ it('finds as cheap a rotation as trying every choice of sets, and a bound to it 
       },
     ),
     { numRuns: 60 },
+  );
+});
+
+it('bounds every rotation through a set from below, and meets the cheapest where changes cost nothing', () => {
+  fc.assert(
+    fc.property(
+      fc.array(cost, { minLength: 2, maxLength: 3 }),
+      fc.constantFrom(0, 0.1),
+      (costs, changeCost) => {
+        const rows = costs.map((values) => Float64Array.from(values));
+        const memory = walkMemory(3, 1, lattice.sets.length, 3);
+        const bounds = throughBounds(lattice, rows, changeCost, memory);
+        let choices: number[][] = [[]];
+        for (const _ of costs)
+          choices = choices.flatMap((choice) => lattice.sets.map((_set, i) => [...choice, i]));
+        const cheapest = costs.map((values) => values.map(() => Number.POSITIVE_INFINITY));
+        for (const choice of choices) {
+          const price =
+            choice.reduce((sum, set, turn) => sum + costs[turn]![set]!, 0) +
+            changeCost * rotationChanges(choice.map((set) => lattice.sets[set]!));
+          choice.forEach((set, turn) => {
+            cheapest[turn]![set] = Math.min(cheapest[turn]![set]!, price);
+          });
+        }
+        cheapest.forEach((prices, turn) => {
+          prices.forEach((price, set) => {
+            if (changeCost === 0) expect(bounds[turn]![set]).toBeCloseTo(price, 9);
+            else expect(bounds[turn]![set]).toBeLessThanOrEqual(price + 1e-9);
+          });
+        });
+      },
+    ),
+    { numRuns: 40 },
   );
 });
