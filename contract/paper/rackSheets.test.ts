@@ -44,6 +44,20 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
     spare: '26 %',
     allReps: '96 %',
   });
+  // 80 and 40 % of what can be held there, and no word of a share that nobody worked out.
+  expect([short!.bottom.share, short!.lockout.share]).toEqual([
+    '80 % of strength there',
+    '40 % of strength there',
+  ]);
+  const bare = inventedPlan();
+  for (const { explanation } of bare.groups[0]!.places[0]!.solved!.blocks) explanation.shares = [];
+  expect(rackSheets(bare, sheet, words)[0]!.lifters[0]!.bottom.share).toBe('');
+  // Of alike bars the last step is the one that matters, and the picture runs from bottom to lockout.
+  expect(short!.picture.map(({ zM }) => zM)).toEqual([1, 1.3, 1.6]);
+  const even = inventedPlan();
+  const [first, last] = even.groups[0]!.places[0]!.solved!.blocks;
+  Object.assign(first!, { barKg: last!.barKg, effort: null });
+  expect(rackSheets(even, sheet, words)[0]!.lifters[0]!.effort.strain).toBe('4 s a set');
   expect(short!.steps[0]).toMatchObject({ sets: 2, bar: '60', rest: 'rest 1:15' });
 });
 
@@ -213,4 +227,38 @@ test.each(alike)('of alike cautions the gravest is said, whoever has it: not %o 
     const [north] = rackSheets(plan, sheet, { ...words, say: (caution) => JSON.stringify(caution) });
     expect(north!.cautions.slice(1)).toEqual([`All: ${JSON.stringify(grave)}`]);
   }
+});
+
+test('a sheet says which bar, what speed is aimed at and what is changed each round', () => {
+  const plan = inventedPlan();
+  const works = () => rackSheets(plan, sheet, words).map(({ work }) => work);
+  expect(works()).toEqual(['Bar 20. Pairs changed each round: 2, about 2 min.', 'Bar 20.']);
+  const zone = { by: 'speed' as const, fromMps: 0.75, toMps: 0.85 };
+  plan.groups[0]!.aim = zone;
+  const aim = 'Aim: 0.75 to 0.85 m/s mean speed,';
+  expect(works()).toEqual([
+    `Bar 20. ${aim} first rep of a set. Pairs changed each round: 2, about 2 min.`,
+    `Bar 20. ${aim} first rep of a set.`,
+  ]);
+  plan.groups[0]!.aim = { ...zone, of: 'set' };
+  expect(works()[1]).toBe(`Bar 20. ${aim} all reps of a set together.`);
+});
+
+test('pairs that hang alike stand in one line, chains by their pairs, discs by their faces', () => {
+  const plan = inventedPlan();
+  const { set, blocks } = plan.groups[0]!.places[1]!.solved!;
+  set.bands.push({ ...set.bands[0]!, label: '29-C', hookupWords: 'Choked, rear' });
+  set.chains = [1, 2].map((pairs) => ({ chainPairId: `c${pairs}`, label: `C${pairs}`, pairs }));
+  for (const block of blocks)
+    block.perSide = [25, 10].map((kg, i) => ({ massKg: kg, faceMassKg: kg, count: 2 - i }));
+  const line = () => rackSheets(plan, sheet, words)[0]!.lifters[1]!;
+  expect(line().hung).toEqual([
+    '13-A and 22-A, doubled round the pegs',
+    '29-C, choked, rear',
+    'chain C1',
+    'chain C2, 2 pairs',
+  ]);
+  expect(line().aSide).toBe('2 × 25 + 10');
+  for (const block of blocks) block.perSide = [];
+  expect(line().aSide).toBe('no discs');
 });
