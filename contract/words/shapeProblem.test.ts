@@ -49,7 +49,8 @@ describe('the sentence about a refused document', () => {
     [{ massKg: 20, aim: { by: 'speed' } }, 'aim.fromMps', ['missing', 'a number']],
     [{ massKg: 20, colour: 'red' }, 'colour', ['colour', 'not a field']],
     [{ massKg: 20, lifts: [{ label: 'a', size: 1 }] }, 'lifts[0].size', ['lifts[0].size']],
-    [[], '', ['an object']],
+    [[], '', ['The document is ', 'an object']],
+    [undefined, '', ['The document is missing; ']],
   ])('%j names the field, the value and what is allowed', (document, field, words) => {
     const problem = problemOf(document);
     expect(problem.field).toBe(field);
