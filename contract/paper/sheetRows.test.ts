@@ -13,9 +13,10 @@ test('a step takes a second line where more is said of it than ninety letters, a
   expect(mostStepLines([])).toBe(0);
 });
 
+const of = (lifters: number, note = '', ...said: string[]) => sheetRows('a4', lifters, 2, said, note);
+
 // A4 leaves 280 mm of height. Eighteen are the head's and twenty the foot's at least; a row is 64 mm at most.
 test('a page is filled: few lifters have tall rows, many share what head, note and foot leave', () => {
-  const of = (lifters: number, note = '', ...said: string[]) => sheetRows('a4', lifters, 2, said, note);
   expect(of(1)).toEqual({ rowMm: 64, numeralMm: 16.5, stepMm: 4.8 });
   expect(of(8).rowMm).toBeCloseTo((280 - 18 - 20) / 8, 9);
   expect(sheetRows('letter', 8, 2, [], '').rowMm).toBeCloseTo((262 - 18 - 20) / 8, 9);

@@ -28,10 +28,11 @@ function weighed(sd: number, likelihood: (x: number) => number) {
 const sds = fc.integer({ min: 1, max: 30 }).map((n) => n / 100);
 const slopes = fc.integer({ min: 5, max: 20 }).map((n) => n / 10);
 
+// docs/model.md, "strength": luck of a set 0.012; two entries in a hundred off by 0.12; three in a thousand say nothing.
+const goes = (x: number) => 0.977 * normalCdf(x / 0.012) + 0.02 * normalCdf(x / 0.12) + 0.0015;
+
 describe('a normal belief', () => {
   it('meets what was made or missed by its mean and by how likely it was, its spread nearly so', () => {
-    // docs/model.md, "strength": luck of a set 0.012; two entries in a hundred off by 0.12; three in a thousand say nothing.
-    const goes = (x: number) => 0.977 * normalCdf(x / 0.012) + 0.02 * normalCdf(x / 0.12) + 0.0015;
     const places = fc.integer({ min: -20, max: 20 }).map((n) => n / 10);
     fc.assert(
       fc.property(sds, slopes, places, fc.constantFrom(1 as const, -1 as const), (sd, slope, place, side) => {

@@ -48,6 +48,8 @@ const log = Array.from({ length: 40 }, (_, session) => {
   return Array.from({ length: 3 }, () => set(day, straight, 147.5 + wave, 5, { left: 3 - 0.2 * wave }));
 }).flat();
 
+const carriedLn = ({ sessions }: StrengthPosterior) => sessions.at(-1)!.groups.at(-1)!.carriedLn;
+
 describe('addSet', () => {
   it.each([1, 3, 8])('agrees with a full estimate after %i sets one by one', (count) => {
     const all = estimated(log);
@@ -59,6 +61,14 @@ describe('addSet', () => {
     const width = (high80 - low80) / (expected.high80 - expected.low80);
     expect(width).toBeGreaterThan(0.8);
     expect(width).toBeLessThan(1.25);
+  });
+
+  it('knows as a full estimate does how tired the sets before it had left the lifter', () => {
+    const day = log.at(-1)!.day + 3;
+    const fives = [1, 2, 3].map((left) => set(day, straight, 150 + 5 * left, 5, { left: 3 - left }));
+    const full = carriedLn(estimated([...log, ...fives]));
+    expect(full).toBeGreaterThan(0.005);
+    expect(Math.abs(carriedLn(fives.reduce(addSet, estimated(log))) / full - 1)).toBeLessThan(0.1);
   });
 
   it('is moved by a miss and by a made set in the right direction', () => {

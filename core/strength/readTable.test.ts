@@ -23,6 +23,9 @@ test('who begins a set with just what its reps need has nothing to spare at the 
   );
 });
 
+/** What is spare of 0.4 squared at each rep, where a rep costs 0.02. */
+const spare = (rep: number) => 0.16 - 0.02 * (rep - 1);
+
 test('reps that cost alike leave so much less each, and speeds that rise with the root follow it', () => {
   // 0.02 of ln strength a rep, 0.3 m/s and the root of what is spare; peaks half as fast again.
   const table = new ReadTable(
@@ -32,7 +35,6 @@ test('reps that cost alike leave so much less each, and speeds that rise with th
     Float64Array.from(STOP_ROOTS, (root) => 1 - root),
     Float64Array.from(roots, () => 1.5),
   );
-  const spare = (rep: number) => 0.16 - 0.02 * (rep - 1);
   const speed = (rep: number) => 0.3 + Math.sqrt(spare(rep));
   expect(table.surplusAtRep(0.16, 5)).toBeCloseTo(spare(5), 12);
   // The fifth place is that of a surplus of 0.4 squared.

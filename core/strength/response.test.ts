@@ -72,3 +72,15 @@ test.each(['all', 'usual'] as const)(
     }
   },
 );
+
+// Chains that leave the floor on the way up: nothing of them hangs at the bottom.
+const chainedLimitLn = (massPerMetreKg: number) => {
+  const chains = [{ massPerMetreKg, lengthM: 2, attachBelowBarM: range.fromM, count: 2 }];
+  const chained: Rigging = { ...straight, load: { ...straight.load, chains } };
+  return tabulateResponse(chained, shape, tiring, 60, 60, 'usual').tables[0]!.lnLimit[0]!;
+};
+
+test('riggings that are alike at the bottom and not above it have tables of their own', () => {
+  // Five times as heavy chains ask for more with the same mass.
+  expect(chainedLimitLn(50)).toBeGreaterThan(chainedLimitLn(10) + 0.01);
+});

@@ -46,6 +46,13 @@ const weighed = (bar: boolean, discs: boolean) =>
     for (const disc of records.disc) disc.weighedMassKg = discs ? disc.faceMassKg : null;
   });
 
+const ofHeights = (change: (records: ClubRecords) => void) =>
+  (['heightsEstimated', 'heightsAssumed'] as const).flatMap((code) => said(code, change));
+
+const withoutBests = (records: ClubRecords) => {
+  records.best = [];
+};
+
 describe('what to know about the lifter behind the numbers', () => {
   it.each([
     ['2008-03-02', 17],
@@ -83,8 +90,6 @@ describe('what to know about the lifter behind the numbers', () => {
   });
 
   it('is that nobody measured the heights: estimated from stature, assumed where not even that is known', () => {
-    const ofHeights = (change: (records: ClubRecords) => void) =>
-      (['heightsEstimated', 'heightsAssumed'] as const).flatMap((code) => said(code, change));
     const unmeasured = (statureM: number | null) =>
       ofHeights((records) => {
         records.liftHeights = [];
@@ -96,12 +101,9 @@ describe('what to know about the lifter behind the numbers', () => {
   });
 
   it('is that strength is known by body mass alone, and no word of it where a best or a log tells it', () => {
-    const without = (records: ClubRecords) => {
-      records.best = [];
-    };
-    expect(said('strengthAssumed', without)).toEqual([{ code: 'strengthAssumed' }]);
+    expect(said('strengthAssumed', withoutBests)).toEqual([{ code: 'strengthAssumed' }]);
     expect(said('strengthAssumed', () => {})).toEqual([]);
-    expect(said('strengthAssumed', without, [longLog(twoLifters(), 'tall', 200)])).toEqual([]);
+    expect(said('strengthAssumed', withoutBests, [longLog(twoLifters(), 'tall', 200)])).toEqual([]);
   });
 
   it('is a body mass that nobody wrote down, and no word of one on the scale', () => {

@@ -49,6 +49,10 @@ function atLockoutKg({ records, places }: ReturnType<typeof dayWith>): number {
 const saidOf = ({ places }: ReturnType<typeof dayWith>) =>
   places.map(({ solved }) => solved?.cautions.filter(({ code }) => code === 'restricted') ?? []);
 
+const work = (...shares: number[]) => ({
+  blocks: shares.map((shareOfAim) => ({ sets: 1, reps: 1, restSeconds: 60, shareOfAim })),
+});
+
 describe('a lifter held to a share of the maximum', () => {
   test('is given no more on the bar, nor with bands at lockout, and the plan says so for that lifter alone', () => {
     // Without it the day asks for 100 kg on the bar and 150 kg at lockout.
@@ -89,9 +93,6 @@ describe('a lifter held to a share of the maximum', () => {
   });
 
   test('by several restrictions is held to the least of each, for the heaviest step of the work', () => {
-    const work = (...shares: number[]) => ({
-      blocks: shares.map((shareOfAim) => ({ sets: 1, reps: 1, restSeconds: 60, shareOfAim })),
-    });
     const both = [
       held({ mostShare: 0.5 }),
       held({ mostShare: 0.4 }),
@@ -116,6 +117,9 @@ describe('a lifter held to a share of the maximum', () => {
   });
 });
 
+const onBox = (heightM: number) =>
+  dayWith({ leastBoxM: 0.425, untilOn: null }, { start: { way: 'box', heightM } }).places[1]!.problem;
+
 describe('a lifter held to a box', () => {
   test.each<[string, Start, boolean]>([
     ['lower', { way: 'box', heightM: 0.38 }, false],
@@ -131,8 +135,6 @@ describe('a lifter held to a box', () => {
   });
 
   test('may sit on one that is lower by less than anybody measures', () => {
-    const onBox = (heightM: number) =>
-      dayWith({ leastBoxM: 0.425, untilOn: null }, { start: { way: 'box', heightM } }).places[1]!.problem;
     expect(onBox(0.421)).toBeNull();
     expect(onBox(0.419)).toMatch(/^Restricted until further notice: no deeper than on a box of 42\.5 cm,/);
   });

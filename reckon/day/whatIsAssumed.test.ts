@@ -123,6 +123,11 @@ const said = (belowLn: number, by: Aim['by'] = 'speed', loweredFromKg: number | 
   );
 };
 
+const taken = (...given: [by: Aim['by'], loweredFromKg?: number]) => {
+  const [caution] = said(-0.1, ...given);
+  return caution?.code === 'strengthWide' ? caution.belowShare : null;
+};
+
 describe('a strength that is known badly', () => {
   it('is one whose lower quarter lies 2 % below the middle and more, beyond what a day hides', () => {
     expect(said(0.0195)).toHaveLength(0);
@@ -130,10 +135,6 @@ describe('a strength that is known badly', () => {
   });
 
   it('took something off a share of capability, and off percentages where their maximum was lowered', () => {
-    const taken = (...given: [by: Aim['by'], loweredFromKg?: number]) => {
-      const [caution] = said(-0.1, ...given);
-      return caution?.code === 'strengthWide' ? caution.belowShare : null;
-    };
     const below = expect.closeTo(1 - Math.exp(-0.1), 12);
     expect([taken('capability'), taken('percent', 200)]).toEqual([below, below]);
     expect([taken('percent'), taken('speed', 200)]).toEqual([0, 0]);
