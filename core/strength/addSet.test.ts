@@ -50,11 +50,13 @@ const log = Array.from({ length: 40 }, (_, session) => {
 
 const carriedLn = ({ sessions }: StrengthPosterior) => sessions.at(-1)!.groups.at(-1)!.carriedLn;
 
+/** What the whole log comes to; nothing that is added changes it. */
+const whole = estimated(log);
+
 describe('addSet', () => {
   it.each([1, 3, 8])('agrees with a full estimate after %i sets one by one', (count) => {
-    const all = estimated(log);
     const added = log.slice(-count).reduce(addSet, estimated(log.slice(0, -count)));
-    const expected = maxOf(all);
+    const expected = maxOf(whole);
     const { median, low80, high80 } = maxOf(added);
     // Both have Monte Carlo error: answers are worth some forty to a hundred and sixty.
     expect(Math.abs(median / expected.median - 1)).toBeLessThan(0.007);
@@ -68,33 +70,30 @@ describe('addSet', () => {
     const fives = [1, 2, 3].map((left) => set(day, straight, 150 + 5 * left, 5, { left: 3 - left }));
     const full = carriedLn(estimated([...log, ...fives]));
     expect(full).toBeGreaterThan(0.005);
-    expect(Math.abs(carriedLn(fives.reduce(addSet, estimated(log))) / full - 1)).toBeLessThan(0.1);
+    expect(Math.abs(carriedLn(fives.reduce(addSet, whole)) / full - 1)).toBeLessThan(0.1);
   });
 
   it('is moved by a miss and by a made set in the right direction', () => {
-    const before = estimated(log);
     const { day } = log.at(-1)!;
-    const { median } = maxOf(before);
+    const { median } = maxOf(whole);
     const barKg = median - movedBodyKg;
-    const made = addSet(before, set(day + 3, straight, 1.02 * barKg, 1, {}));
-    const missed = addSet(before, set(day + 3, straight, 0.97 * barKg, 1, { missed: true }));
+    const made = addSet(whole, set(day + 3, straight, 1.02 * barKg, 1, {}));
+    const missed = addSet(whole, set(day + 3, straight, 0.97 * barKg, 1, { missed: true }));
     expect(maxOf(made).median).toBeGreaterThan(median);
     expect(maxOf(missed).median).toBeLessThan(median);
   });
 
   it('hardly moves for ten times the weight', () => {
-    const before = estimated(log);
     const { day } = log.at(-1)!;
-    const after = addSet(before, set(day + 2, straight, 1850, 1, {}));
-    expect(Math.abs(maxOf(after).median / maxOf(before).median - 1)).toBeLessThan(0.01);
+    const after = addSet(whole, set(day + 2, straight, 1850, 1, {}));
+    expect(Math.abs(maxOf(after).median / maxOf(whole).median - 1)).toBeLessThan(0.01);
   });
 
   it('counts a set that no strength explains as left out', () => {
     const aboveLockout = { ...straight, load: { ...straight.load, bottomM: 1.5 } };
-    const before = estimated(log);
-    const after = addSet(before, set(log.at(-1)!.day, aboveLockout, 100, 1, {}));
+    const after = addSet(whole, set(log.at(-1)!.day, aboveLockout, 100, 1, {}));
     expect(after.leftOut).toEqual([log.length]);
-    expect(maxOf(after)).toEqual(maxOf(before));
+    expect(maxOf(after)).toEqual(maxOf(whole));
   });
 
   it('takes the first set into what was believed before any', () => {
@@ -116,7 +115,7 @@ describe('addSet', () => {
   });
 
   it('refuses a set from before the newest session', () => {
-    expect(() => addSet(estimated(log), log[0]!)).toThrow(RangeError);
+    expect(() => addSet(whole, log[0]!)).toThrow(RangeError);
   });
 });
 
