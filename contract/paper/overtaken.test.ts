@@ -33,3 +33,12 @@ test('a pair that is retired by the day, or gone, must not hang; one that is ret
   expect(said({}, [])).toEqual(out);
   expect(said({}, [{ ...pair, retiredOn: '2026-12-02' }])).toEqual([]);
 });
+
+test('chains that are gone must not hang either', () => {
+  const chained = { bands: [], chains: [{ chainPairId: 'c', label: '13 mm', pairs: 1 }] };
+  const withChain = { ...planned, solved: { set: chained } } as unknown as PlanPlace;
+  const saidOf = (chainPair: object[]) =>
+    overtaken(group, withChain, now, { bandPair: [], chainPair } as never, written);
+  expect(saidOf([{ id: 'c' }])).toEqual([]);
+  expect(saidOf([])).toEqual(['Chain 13 mm is out of service: do not hang it.']);
+});

@@ -111,6 +111,10 @@ test('cautions stand where the risk is, what was taken for granted apart from th
   const [north, south] = rackSheets(inventedPlan(), sheet, words);
   expect(north!.cautions).toEqual(['bandsUnderLoad.']);
   expect(north!.assumed).toEqual(['Invented tall: heightsEstimated.']);
+  // The first name will do where nobody else there has it.
+  const named = inventedPlan();
+  named.groups[0]!.places[1]!.name = 'Tall Invented';
+  expect(rackSheets(named, sheet, words)[0]!.assumed).toEqual(['Tall: heightsEstimated.']);
   expect(south!.cautions).toEqual(['All: minor.']);
   expect(south!.lifters[0]!.hung).toEqual([]);
   expect(south!.lifters[0]!.lockout.interval).toBe('');

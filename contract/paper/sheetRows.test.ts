@@ -1,10 +1,15 @@
 import { expect, test } from 'vitest';
+import { pxPerMm } from './paperSize.ts';
 import type { WrittenStep } from './RackSheetModel.ts';
 import { linesOfStep, mostLifters, mostStepLines, sheetRows } from './sheetRows.ts';
 
 const nothing = { speed: '', inZone: '', strain: '', shorterRest: '', spare: '', allReps: '' };
 const step = (letters: number) =>
   ({ effort: { ...nothing, speed: 'x'.repeat(letters) } }) as unknown as WrittenStep;
+
+test('an inch of 25.4 mm is 96 pixels of style sheets', () => {
+  expect(25.4 * pxPerMm).toBeCloseTo(96, 12);
+});
 
 test('a step takes a second line where more is said of it than ninety letters, and a sheet goes by the most lines', () => {
   const lines = (...letters: number[]) => ({ steps: letters.map(step) });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { shapeProblem } from './shapeProblem.ts';
+import { shapeProblem, valueAt } from './shapeProblem.ts';
 
 const shape = z.strictObject({
   massKg: z.number().positive().max(1000),
@@ -56,6 +56,11 @@ describe('the sentence about a refused document', () => {
     expect(problem.field).toBe(field);
     for (const word of words) expect(problem.message).toContain(word);
     expect(problem.message).toMatch(/^[^\n]+[^.]\.$/);
+  });
+
+  test('finds no value beyond where a path ends', () => {
+    expect(valueAt({ a: [{ b: 5 }] }, ['a', 0, 'b'])).toBe(5);
+    for (const a of [5, null, undefined]) expect(valueAt({ a }, ['a', 'b'])).toBeUndefined();
   });
 
   test('does not repeat a long value in full', () => {
