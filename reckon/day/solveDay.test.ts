@@ -202,7 +202,10 @@ describe('solveDay', () => {
     expect(racks.map(({ discs }) => discs.map(({ faceMassKg, pairs }) => [faceMassKg, pairs]))).toEqual(
       [2, 1].map((first) => [25, 20, 10, 5, 2.5, 1.25].map((kg, i) => [kg, i === 0 ? first : 1])),
     );
-    expect(racks.map(({ bar }) => bar)).toEqual(['Bar', 'bar not set']);
+    expect(racks.map(({ bar }) => bar)).toEqual([
+      'Bar, no collars counted',
+      'bar not set, no collars counted',
+    ]);
     // Each rack has its own first turn.
     expect(places.map(({ turn }) => turn)).toEqual([1, 1]);
   });
