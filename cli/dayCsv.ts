@@ -1,6 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import { guardFormula } from '#contract/csv/formulaGuard.ts';
-import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
+import type { DayPlan, PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { barKnown, loadKnown } from '#contract/paper/lifterLine.ts';
 import { type KnownHow, knownHow } from '#contract/records/knownHow.ts';
 import type { SolvedDay } from './SolvedDay.ts';
@@ -10,22 +11,25 @@ type Solved = NonNullable<PlanPlace['solved']>;
 
 /** One line for each step of each lifter, SI units in the header; for spreadsheets and other programs. */
 export function dayCsv(days: readonly SolvedDay[]): string {
-  const lines = days.flatMap(({ plan }) =>
-    plan.groups.flatMap((group) =>
-      group.places.flatMap((place) => {
-        const about = aboutPlace(plan.date, group, place);
-        const { solved } = place;
-        if (!solved) return [[...Object.values(about), place.problem]];
-        return solved.blocks.map((block) => [
-          ...Object.values(about),
-          '',
-          ...Object.values(aboutBlock(solved, block)),
-        ]);
-      }),
-    ),
+  const rows = days.flatMap(({ plan, prescription }) =>
+    linesOf(plan).map((line) => [
+      ...line,
+      ...Array<Cell>(header.length - line.length).fill(null),
+      ...aboutPlan(prescription),
+    ]),
   );
-  const rows = lines.map((line) => [...line, ...Array<Cell>(header.length - line.length).fill(null)]);
-  return stringify([header, ...rows.map((row) => row.map(cell))]);
+  return stringify([[...header, ...planHeader], ...rows.map((row) => row.map(cell))]);
+}
+
+function linesOf({ date, groups }: DayPlan): Cell[][] {
+  return groups.flatMap((group) =>
+    group.places.flatMap((place) => {
+      const about = Object.values(aboutPlace(date, group, place));
+      const { solved } = place;
+      if (!solved) return [[...about, place.problem]];
+      return solved.blocks.map((block) => [...about, '', ...Object.values(aboutBlock(solved, block))]);
+    }),
+  );
 }
 
 const header = [
@@ -69,6 +73,12 @@ const header = [
   'bar_known',
   'loads_known',
 ];
+const planHeader = ['number', 'worked_out_at', 'fingerprint'];
+
+/** A spreadsheet would read "12e345" as a figure. */
+function aboutPlan({ number, solvedAt, fingerprint }: SignedPrescription): Cell[] {
+  return [number, solvedAt, `sha256:${fingerprint}`];
+}
 
 function aboutPlace(date: string, group: PlanGroup, place: PlanPlace): Record<string, Cell> {
   const rack = group.racks.find(({ rackId }) => rackId === place.rackId);

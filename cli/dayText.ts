@@ -1,8 +1,9 @@
 import { effortKey, effortLine } from '#contract/paper/effortWords.ts';
+import { numberLine } from '#contract/paper/numberLine.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { rackSheets } from '#contract/paper/rackSheets.ts';
 import { sayCaution } from '#contract/paper/sayCaution.ts';
-import { clockTime, longDate } from '#contract/words/dayWords.ts';
+import { longDate } from '#contract/words/dayWords.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import type { SolvedDay } from './SolvedDay.ts';
 
@@ -21,7 +22,6 @@ function sheetsOf({ plan, prescription, records }: SolvedDay, unit: 'kg' | 'lb' 
     length: club?.lengthUnit ?? 'cm',
     gravityMps2: plan.gravityMps2,
   } as const;
-  const workedOut = clockTime(prescription.solvedAt, club?.timeZone ?? 'UTC');
   return rackSheets(
     plan,
     {
@@ -30,7 +30,7 @@ function sheetsOf({ plan, prescription, records }: SolvedDay, unit: 'kg' | 'lb' 
       date: longDate(plan.date),
       title: day?.title ?? '',
       note: day?.note ?? '',
-      madeBy: `Worked out by Rackwright at ${workedOut}, number ${prescription.number} of this day.`,
+      madeBy: `${numberLine(prescription, club?.timeZone ?? 'UTC')}.`,
       changedSince: day !== undefined && plan.basis !== planBasis(records, day),
       rackIds: records.rack.map((rack) => rack.id),
     },

@@ -6,12 +6,13 @@ import { prescribeOperation } from '#contract/compute/prescribeOperation.ts';
 import { runOperation } from '#contract/compute/runOperation.ts';
 import { parseTable } from '#contract/csv/parseTable.ts';
 import { type DayPlan, dayPlan, type PlanBlock, type PlanPlace } from '#contract/day/dayPlan.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { type LineWords, mainBlock } from '#contract/paper/lifterLine.ts';
 import { rackSheets } from '#contract/paper/rackSheets.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { solveDay } from '#reckon/day/solveDay.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
+import { signPrescription } from '#server/signPrescription.ts';
 import { sceneSummary } from '#web/charts/sceneSummary.ts';
 import { LineInWords } from '#web/day/LineInWords.tsx';
 import { PlaceRow } from '#web/day/PlaceRow.tsx';
@@ -31,20 +32,20 @@ type Solved = NonNullable<PlanPlace['solved']>;
 
 interface PlanOut {
   plan: DayPlan;
-  prescription: Prescription;
+  prescription: SignedPrescription;
   records: ClubRecords;
 }
 
 /** A solved day as programs get it: written as JSON and read again. */
 function solvedOf({ records, day, estimates }: DayToSolve): PlanOut {
   const plan = dayPlan.parse(JSON.parse(JSON.stringify(solveDay(records, day, estimates))));
-  const prescription = {
+  const prescription = signPrescription({
     id: 'p',
     dayId: day.id,
     number: 1,
     solvedAt: '2026-01-01T00:00:00Z',
     document: plan,
-  };
+  });
   return { plan, prescription, records };
 }
 

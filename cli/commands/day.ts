@@ -1,7 +1,10 @@
 import { Command, Option } from 'commander';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
+import { namesOf } from '#contract/day/namesOf.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { localDate } from '#contract/records/kind.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
+import { logsWorkedOut } from '#contract/words/logsWorkedOut.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
@@ -16,6 +19,7 @@ interface DayOptions {
   form: 'text' | 'csv' | 'json';
   unit?: 'kg' | 'lb';
   again?: boolean;
+  byLog?: boolean;
   out?: string;
 }
 
@@ -37,6 +41,12 @@ export function dayCommand(): Command {
       ]),
     )
     .option('--again', 'work the day out anew, even if that was done already')
+    .addOption(
+      new Option(
+        '--by-log',
+        'where the log could tell more by now: tell speeds and chances by it under a new number, bars as they are',
+      ).conflicts('again'),
+    )
     .option('-o, --out <file>', 'write to this file instead of standard output')
     .addOption(clubOption())
     .addHelpText(
@@ -57,37 +67,59 @@ async function writeDay(options: DayOptions): Promise<void> {
   if (date !== undefined && !localDate.safeParse(date).success) {
     throw new CliError(`--date is "${date}"; it must be a date such as 2026-11-25.`, 2);
   }
-  const solved = await withClub(options.club, (store) => solvedDays(store, date, options.again ?? false));
+  const solved = await withClub(options.club, (store) => solvedDays(store, date, options));
   await writeOutput(await written(solved, options), options.out);
 }
 
-async function solvedDays(store: ClubStore, asked: string | undefined, again: boolean): Promise<SolvedDay[]> {
+async function solvedDays(
+  store: ClubStore,
+  asked: string | undefined,
+  { again = false, byLog = false }: DayOptions,
+): Promise<SolvedDay[]> {
   const { records } = await store.records();
   const date = asked ?? todayOfClub(records);
   const days = records.day.filter((day) => day.date === date);
   if (days.length === 0) throw new CliError(noDayOn(date, records), 2);
   const { dayPlan } = await import('#contract/day/dayPlan.ts');
+  const { signPrescription } = await import('#server/signPrescription.ts');
   const solved: SolvedDay[] = [];
   for (const day of days) {
     const kept = again ? null : await store.latestPrescription(day.id);
     // One that an older program wrote in another shape is worked out anew.
     const readable = kept !== null && dayPlan.safeParse(kept.document).success;
-    const prescription = readable ? kept : await solve(store, day.id);
-    const document = (readable && (await toldByLog(store, day.id))) || prescription.document;
-    solved.push({ plan: dayPlan.parse(document), prescription, records });
+    const prescription = readable
+      ? await retold(store, signPrescription(kept), dayPlan.parse(kept.document), byLog)
+      : await post(store, `/days/${encodeURIComponent(day.id)}/solve`);
+    solved.push({ plan: dayPlan.parse(prescription.document), prescription, records });
   }
   return solved;
 }
 
-async function solve(store: ClubStore, dayId: string): Promise<Prescription> {
-  const answer = await askApp(store, `/days/${encodeURIComponent(dayId)}/solve`, { method: 'POST' });
-  return (await answer.json()) as Prescription;
+/**
+ * The number that stands, as it was kept. Where the log could tell more of its bars by now it is told so under a new number, if that
+ * is wanted; otherwise standard error says of whom.
+ */
+async function retold(
+  store: ClubStore,
+  kept: SignedPrescription,
+  plan: DayPlan,
+  wanted: boolean,
+): Promise<SignedPrescription> {
+  const path = `/days/${encodeURIComponent(kept.dayId)}/retelling`;
+  const { lifters } = (await (await askApp(store, path)).json()) as { lifters: string[] };
+  if (lifters.length === 0) return kept;
+  if (wanted) return post(store, path, { number: kept.number });
+  const logs = logsWorkedOut(namesOf(plan, lifters));
+  process.stderr.write(
+    `Number ${kept.number} is written as it was kept. ${logs}: --by-log tells speeds and chances by the log as number ${kept.number + 1}, --again works out the bars anew too.\n`,
+  );
+  return kept;
 }
 
-/** The plan with what the log says of its bars by now; null where it adds nothing. */
-async function toldByLog(store: ClubStore, dayId: string): Promise<unknown> {
-  const answer = await askApp(store, `/days/${encodeURIComponent(dayId)}/expected`);
-  return ((await answer.json()) as { document: unknown }).document;
+async function post(store: ClubStore, path: string, body: object = {}): Promise<SignedPrescription> {
+  const headers = { 'content-type': 'application/json' };
+  const answer = await askApp(store, path, { method: 'POST', body: JSON.stringify(body), headers });
+  return (await answer.json()) as SignedPrescription;
 }
 
 function noDayOn(date: string, { day }: ClubRecords): string {
@@ -97,12 +129,12 @@ function noDayOn(date: string, { day }: ClubRecords): string {
 }
 
 async function written(solved: SolvedDay[], { form, unit }: DayOptions): Promise<string> {
-  if (form === 'json')
-    return `${JSON.stringify(
-      solved.map(({ plan }) => plan),
-      null,
-      2,
-    )}\n`;
+  if (form === 'json') return `${JSON.stringify(solved.map(asJson), null, 2)}\n`;
   if (form === 'csv') return (await import('../dayCsv.ts')).dayCsv(solved);
   return (await import('../dayText.ts')).dayText(solved, unit);
+}
+
+/** The plan as it was kept, with what tells it from every other. */
+function asJson({ prescription: { number, solvedAt, fingerprint, document } }: SolvedDay): object {
+  return { number, solvedAt, fingerprint, ...(document as DayPlan) };
 }

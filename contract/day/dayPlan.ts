@@ -170,6 +170,8 @@ export const dayPlan = z.strictObject({
   groups: z.array(planGroup),
   /** Lifters whose log was still being worked out: they are prescribed by their bests, as long as it is not solved again. */
   awaited: z.array(id).default([]),
+  /** The number whose bars and gear these are, with speeds, chances and cautions told anew by the log; null: worked out. */
+  retells: z.number().int().nullable().default(null),
 });
 
 export type DayPlan = z.infer<typeof dayPlan>;

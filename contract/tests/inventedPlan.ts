@@ -13,6 +13,7 @@ export function inventedPlan(): DayPlan {
     basis: '',
     oneSetPull: 0.5,
     awaited: [],
+    retells: null,
     groups: [
       {
         groupId: 'group',

@@ -1,10 +1,8 @@
+import { canonicalJson } from './canonicalJson.ts';
+
 /** Two 32-bit FNV-1a hashes of the JSON with its keys in order, one of them read backwards, in hexadecimal. */
 export function fingerprint(value: unknown): string {
-  const text = JSON.stringify(value, (_, part: unknown) =>
-    typeof part === 'object' && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  );
+  const text = canonicalJson(value);
   let forwards = 0x811c9dc5;
   let backwards = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) {

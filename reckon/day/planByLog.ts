@@ -8,12 +8,14 @@ import { lacksLog } from './lacksLog.ts';
 
 /**
  * A plan that was made before the log of some lifters was worked out, told anew by what their estimates say of the same bars
- * and gear; null where there is nothing to add. The records must be those that the plan rests on (`planBasis`).
+ * and gear, to be kept under a number of its own; null where there is nothing to add. `number` is the plan's own. The records must
+ * be those that it rests on (`planBasis`).
  */
 export function planByLog(
   records: ClubRecords,
   day: RecordOf<'day'>,
   plan: DayPlan,
+  number: number,
   estimates: readonly StrengthEstimate[],
 ): DayPlan | null {
   const groups = plan.groups.map((planned) => {
@@ -24,10 +26,9 @@ export function planByLog(
       const one = found.find(({ place }) => place.lifterId === seat.lifterId);
       const rack = racks.find((candidate) => candidate.rack.id === seat.rackId);
       if (!seat.solved || !lacksLog(seat) || !one || !('assembled' in one) || !rack) return seat;
-      const { set: hung, barKg, misfit, blocks } = seat.solved;
-      const isNews = one.assembled.strength.estimate !== null || blocks.some(({ expected }) => !expected);
+      const { set: hung, barKg, misfit } = seat.solved;
       const { set } = fixedByCoach({ ...one.place, byCoach: { barKg, ...hung } }, rack.gear);
-      if (!isNews || set === null || set.hookups.includes(-1)) return seat;
+      if (one.assembled.strength.estimate === null || set === null || set.hookups.includes(-1)) return seat;
       const { place, assembled } = one;
       const setup = { set, barKg, misfit };
       return {
@@ -37,5 +38,5 @@ export function planByLog(
     });
     return places.every((place, i) => place === planned.places[i]) ? planned : { ...planned, places };
   });
-  return groups.every((group, i) => group === plan.groups[i]) ? null : { ...plan, groups };
+  return groups.every((group, i) => group === plan.groups[i]) ? null : { ...plan, groups, retells: number };
 }

@@ -27,5 +27,6 @@ export function solveDay(
     oneSetPull: day.oneSetPull,
     groups,
     awaited,
+    retells: null,
   };
 }

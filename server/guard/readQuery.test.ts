@@ -37,8 +37,7 @@ test.each([
   '/api/compute',
   '/api/days/day-1/prescription',
   '/api/days/day-1/prescriptions/1',
-  '/api/days/day-1/awaited',
-  '/api/days/day-1/expected',
+  '/api/days/day-1/retelling',
   '/api/days/day-1/moved',
   '/api/estimates/progress',
 ])('%s takes no query and says so', async (path) => {

@@ -7,12 +7,11 @@ import { keptWork } from './keptWork.ts';
 
 /** A day to solve; `seq`: the change at which its records stand. */
 type Solve = AskedIn<Work, 'solveDay'> & { seq: number };
-/** A plan of this number to be told anew by the log. */
-type ByLog = AskedIn<Work, 'planByLog'> & { number: number };
+type ByLog = AskedIn<Work, 'planByLog'>;
 
 interface DayPlans {
   solve(asked: Solve): Promise<DayPlan>;
-  /** Null where there is nothing to add. */
+  /** A stored plan told anew by the log, to be offered; null where there is nothing to add. */
   byLog(asked: ByLog): Promise<DayPlan | null>;
 }
 
@@ -20,7 +19,7 @@ interface DayPlans {
 const keptCount = 20;
 
 /**
- * Training days, solved and told by the log once for each state of that: every screen that waits for estimates asks each second, and
+ * Training days, solved and told anew by the log once for each state of that: every screen that waits for estimates asks each second, and
  * a day that somebody wants solved must not queue behind the same answer. An estimate that has not changed is the same object.
  */
 export function dayPlans(run: RunWork): DayPlans {
@@ -36,7 +35,7 @@ export function dayPlans(run: RunWork): DayPlans {
     width: 1,
     keyOf: ({ day }: ByLog) => day.id,
     restsOn: ({ number, estimates }) => ({ basis: [number, ...estimates] }),
-    work: ({ records, day, plan, estimates }) => run('planByLog', { records, day, plan, estimates }),
+    work: (asked) => run('planByLog', asked),
   });
   return { solve: solved.ask, byLog: told.ask };
 }

@@ -51,17 +51,18 @@ export const work = jobTable({
         return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now);
       },
     },
-    /** A plan of before the log was worked out, told anew by it; null where there is nothing to add. */
+    /** A plan of before the log was worked out, told anew by it as another plan; null where there is nothing to add. */
     planByLog: {
       lane: 'days',
       run: async (asked: {
         records: ClubRecords;
         day: Day;
         plan: DayPlan;
+        number: number;
         estimates: readonly StrengthEstimate[];
       }) => {
         const { planByLog } = await import('#reckon/day/planByLog.ts');
-        return planByLog(asked.records, asked.day, asked.plan, asked.estimates);
+        return planByLog(asked.records, asked.day, asked.plan, asked.number, asked.estimates);
       },
     },
     /** A lift by its whole log. */

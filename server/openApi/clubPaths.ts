@@ -3,14 +3,14 @@ import { archiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
 import { clubChanges, clubState } from '#contract/changes/clubState.ts';
 import { dayPlan } from '#contract/day/dayPlan.ts';
-import { prescription } from '#contract/records/prescription.ts';
+import { signedPrescription } from '#contract/day/signedPrescription.ts';
 import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
 
 /** The routes that are about the club as a whole, and about its days. */
 export function clubPaths() {
   const archive = z.toJSONSchema(archiveShape, { io: 'output' });
   const club = z.toJSONSchema(clubState, { io: 'output' });
-  const solvedDay = z.toJSONSchema(prescription.extend({ document: dayPlan }), { io: 'output' });
+  const solvedDay = z.toJSONSchema(signedPrescription.extend({ document: dayPlan }), { io: 'output' });
   const solved = answer('What was solved', solvedDay);
   return {
     '/api/club': {
@@ -131,36 +131,38 @@ export function clubPaths() {
         },
       },
     },
-    '/api/days/{id}/awaited': {
+    '/api/days/{id}/retelling': {
       parameters: [inPath('id', 'string')],
       get: {
-        operationId: 'day.awaited',
+        operationId: 'day.retelling',
         summary:
-          'Whose log is still being worked out for a training day; answers soon, whether all are there or not',
-        tags: ['day'],
-        responses: {
-          200: answer('Ids of lifters', object({ awaited: ids })),
-          404: refusal('There is no such day'),
-        },
-      },
-    },
-    '/api/days/{id}/expected': {
-      parameters: [inPath('id', 'string')],
-      get: {
-        operationId: 'day.expected',
-        summary:
-          'The last plan of a day told anew where it was solved before the log of some lifters was worked out: the same bars and gear, with speeds, chances and cautions by the log; answers soon, whether all are known or not',
+          'Whom the log could tell of by now, where the last plan of a day was solved before their logs were worked out; answers soon, whether all are known or not, and changes nothing',
         tags: ['day'],
         responses: {
           200: answer(
-            'The number of the prescription and its plan, null where there is nothing to add; and ids of lifters whose log is still being worked out',
+            'The number of the last plan, null where there is none; ids of lifters whose speeds, chances and cautions could be told anew, and of those whose log is still being worked out',
             object({
               number: { anyOf: [{ type: 'integer' }, { type: 'null' }] },
-              document: { anyOf: [z.toJSONSchema(dayPlan, { io: 'output' }), { type: 'null' }] },
+              lifters: ids,
               awaited: ids,
             }),
           ),
           404: refusal('There is no such day'),
+        },
+      },
+      post: {
+        operationId: 'day.retell',
+        summary:
+          'Tell speeds, chances and cautions of the last plan by the log, with the same bars and gear, and keep that under the next number',
+        tags: ['day'],
+        requestBody: body(
+          object({ number: { type: 'integer', description: 'The number of the last plan' } }),
+        ),
+        responses: {
+          200: solved,
+          400: refusal('number is no number of a plan'),
+          404: refusal('There is no such day, or nothing was solved for it'),
+          409: refusal('The number is not the last one any more, or the log has nothing to add'),
         },
       },
     },

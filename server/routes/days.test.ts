@@ -20,7 +20,8 @@ describe('a training day', () => {
     expect(await ask('GET', `/api/days/${day!.id}/prescriptions/1`)).toEqual(first);
     expect(await ask('GET', `/api/days/${day!.id}/prescriptions/3`)).toMatchObject({ status: 404 });
     expect(second.json.document).toEqual(first.json.document);
-    expect((await store.snapshot()).prescriptions).toEqual([first.json, second.json]);
+    expect((await store.snapshot()).prescriptions).toEqual([stored(first.json), stored(second.json)]);
+    expect(second.json.fingerprint).toBe(first.json.fingerprint);
   });
 
   test('does not wait for a log that takes long to work out, and says whose', async () => {
@@ -32,40 +33,71 @@ describe('a training day', () => {
     const solved = await app.request(`/api/days/${day!.id}/solve`, { method: 'POST' });
     const { document } = await solved.json();
     expect(document.awaited).toEqual([...everybody]);
-    const still = await app.request(`/api/days/${day!.id}/awaited`);
-    expect(await still.json()).toEqual({ awaited: [...everybody] });
   });
 
-  test('solved before the log was worked out is told by it as soon as it is, with the bars as solved; what was kept stays', async () => {
+  test('stays under its number as it was solved when the log is worked out; speeds and chances by it are offered as another', async () => {
     const { ask, store, folder } = await testApp(smallClub());
     const { id, ...day } = (await store.list('day'))[0]!;
     await store.update('day', id, { ...day, date: new Date().toISOString().slice(0, 10) });
+    const retelling = async () => (await ask('GET', `/api/days/${id}/retelling`)).json;
+    const take = (number: unknown) => ask('POST', `/api/days/${id}/retelling`, { number });
+    expect(await retelling()).toEqual({ number: null, lifters: [], awaited: [] });
+    expect(await take(1)).toMatchObject({ status: 404, json: { error: { field: 'number' } } });
     const early = createApp({
       store,
       webRoot: folder,
       estimator: strengthEstimator(store, never, { patienceMs: 0 }),
     });
     const solved = await (await early.request(`/api/days/${id}/solve`, { method: 'POST' })).json();
-    const tooEarly = await (await early.request(`/api/days/${id}/expected`)).json();
-    expect(tooEarly).toEqual({ number: 1, document: null, awaited: solved.document.awaited });
+    const tooEarly = await (await early.request(`/api/days/${id}/retelling`)).json();
+    expect(tooEarly).toEqual({ number: 1, lifters: [], awaited: solved.document.awaited });
 
-    const { json } = await ask('GET', `/api/days/${id}/expected`);
-    expect(json).toMatchObject({ number: 1, awaited: [] });
-    const [before, now] = [solved.document, json.document].map((plan) =>
-      dayPlan.parse(plan).groups.flatMap(({ places }) => places.flatMap((p) => p.solved?.blocks ?? [])),
+    // Now the log is there: whoever asks gets what was kept, and hears of whom more could be told.
+    const read = async (number: number) => (await ask('GET', `/api/days/${id}/prescriptions/${number}`)).json;
+    const last = async () => (await ask('GET', `/api/days/${id}/prescription`)).json;
+    const { lifters } = await retelling();
+    expect(await retelling()).toEqual({ number: 1, lifters, awaited: [] });
+    expect(lifters.length).toBeGreaterThan(0);
+    expect(await last()).toEqual(solved);
+
+    expect(await take(0)).toMatchObject({ status: 400, json: { error: { field: 'number' } } });
+    expect(await take(2)).toMatchObject({ status: 409, json: { error: { field: 'number' } } });
+    const { status, json: told } = await take(1);
+    expect({ status, number: told.number, retells: told.document.retells }).toEqual({
+      status: 200,
+      number: 2,
+      retells: 1,
+    });
+    expect(told.fingerprint).not.toBe(solved.fingerprint);
+    const [before, now] = [solved, told].map(({ document }) =>
+      dayPlan.parse(document).groups.flatMap(({ places }) => places.flatMap((p) => p.solved?.blocks ?? [])),
     );
     expect(now!.map(({ barKg }) => barKg)).toEqual(before!.map(({ barKg }) => barKg));
     expect(new Set(before!.map(({ expected }) => expected?.goesBy))).not.toContain('log');
     expect(now!.map(({ expected }) => expected?.goesBy)).toContain('log');
-    expect((await ask('GET', `/api/days/${id}/prescription`)).json).toEqual(solved);
+    expect(await read(1)).toEqual(solved);
+    expect(await last()).toEqual(told);
+    expect(await retelling()).toEqual({ number: 2, lifters: [], awaited: [] });
+    expect(await take(2)).toMatchObject({ status: 409 });
+    expect(await take(1)).toMatchObject({ status: 409 });
+    expect(await last()).toEqual(told);
+  });
 
-    // Solved with the log at hand nothing is to add, nor to a day that is past.
-    const nothing = { document: null, awaited: [] };
-    await store.update('day', id, { ...day, date: '2026-11-01' });
-    expect((await ask('GET', `/api/days/${id}/expected`)).json).toEqual({ number: 1, ...nothing });
+  test('that is past is told no more of by the log, nor is one that was solved with the log at hand', async () => {
+    const { ask, store, folder } = await testApp(smallClub());
+    const [day] = await store.list('day');
+    const nothing = { lifters: [], awaited: [] };
+    const { id, ...past } = day!;
+    await store.update('day', id, { ...past, date: '2026-11-01' });
+    const estimator = strengthEstimator(store, never, { patienceMs: 0 });
+    const early = createApp({ store, webRoot: folder, estimator });
+    await early.request(`/api/days/${id}/solve`, { method: 'POST' });
+    const retelling = async () => (await ask('GET', `/api/days/${id}/retelling`)).json;
+    expect(await retelling()).toEqual({ number: 1, ...nothing });
+    await store.update('day', id, { ...past, date: new Date().toISOString().slice(0, 10) });
     await ask('POST', `/api/days/${id}/solve`);
-    expect((await ask('GET', `/api/days/${id}/expected`)).json).toEqual({ number: 2, ...nothing });
-    expect((await ask('GET', '/api/days/day-9/expected')).status).toBe(404);
+    expect(await retelling()).toEqual({ number: 2, ...nothing });
+    expect((await ask('GET', '/api/days/day-9/retelling')).status).toBe(404);
   });
 
   test('not yet begun says whose strength the log has moved since it was solved; begun or past it says nothing', async () => {
@@ -95,8 +127,14 @@ describe('a training day', () => {
     const missing = { status: 404, json: { error: { field: 'id' } } };
     expect(await ask('POST', '/api/days/day-9/solve')).toMatchObject(missing);
     expect(await ask('GET', '/api/days/day-9/prescription')).toMatchObject(missing);
-    expect(await ask('GET', '/api/days/day-9/awaited')).toMatchObject(missing);
+    expect(await ask('GET', '/api/days/day-9/retelling')).toMatchObject(missing);
+    expect(await ask('POST', '/api/days/day-9/retelling', { number: 1 })).toMatchObject(missing);
   });
 });
 
 const never = () => new Promise<never>(() => {});
+
+/** What the store keeps of an answer. */
+function stored({ fingerprint: _, ...prescription }: Record<string, unknown>) {
+  return prescription;
+}

@@ -1,17 +1,26 @@
 import { Hono } from 'hono';
-import { dayPlan } from '#contract/day/dayPlan.ts';
+import { z } from 'zod';
+import { type DayPlan, dayPlan } from '#contract/day/dayPlan.ts';
 import type { Day, Place } from '#contract/records/day.ts';
+import { prescription } from '#contract/records/prescription.ts';
 import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { movedSince } from '#reckon/day/movedSince.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
+import { toldAnew } from '#reckon/day/toldAnew.ts';
+import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { dayPlans } from '#server/jobs/dayPlans.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
+import { signPrescription } from '#server/signPrescription.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
+import { asShaped } from '#store/asShaped.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** What was solved for a training day: solve it now, read what was solved last, or what was before it, and whether it still holds. */
+/**
+ * What was solved for a training day: solve it now, read what was solved last, or what was before it, whether it still holds, and
+ * what the log could tell anew of it. What was kept under a number is never told otherwise.
+ */
 export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEstimator) {
   const plans = dayPlans(run);
 
@@ -28,37 +37,57 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
     return (await store.loggedSets({ dayId: id })).some(({ struckAt }) => struckAt === null);
   }
 
+  async function keep(dayId: string, plan: DayPlan) {
+    return signPrescription(await store.addPrescription(dayId, new Date().toISOString(), plan));
+  }
+
+  /** What the log could tell anew of the last plan by now, and of whom: to be offered, for what was kept stays as it is. */
+  async function retelling(id: string) {
+    const { records, day } = await withDay(id);
+    const kept = await store.latestPrescription(day.id);
+    const nothing = { day, kept, document: null, lifters: [], awaited: [] };
+    const plan = kept && dayPlan.safeParse(kept.document).data;
+    const open = plan?.groups.flatMap(({ places }) => places.filter(lacksLog)) ?? [];
+    // Of a day that is past the log knows how it went; of other gear than now stands here nothing can be told.
+    const holds = plan?.basis === planBasis(records, day) && day.date >= (await store.today());
+    if (!kept || !plan || open.length === 0 || !holds) return nothing;
+    const isOpen = ({ lifterId }: Place) => open.some((seat) => seat.lifterId === lifterId);
+    const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));
+    const { estimates, awaited } = await estimator.ofDay({ ...day, groups });
+    const document = await plans.byLog({ number: kept.number, records, day, plan, estimates });
+    return { day, kept, document, lifters: document ? toldAnew(plan, document) : [], awaited };
+  }
+
   return new Hono()
     .post('/days/:id/solve', noQuery, async (c) => {
       const id = c.req.param('id');
       const asked = await withDay(id);
       const plan = await plans.solve({ ...asked, ...(await estimator.ofDay(asked.day)) });
-      return c.json(await store.addPrescription(id, new Date().toISOString(), plan));
+      return c.json(await keep(id, plan));
     })
     .get('/days/:id/prescription', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
-      return c.json((await store.latestPrescription(day.id)) ?? null);
-    })
-    .get('/days/:id/awaited', noQuery, async (c) => {
-      const { day } = await withDay(c.req.param('id'));
-      const { awaited } = await estimator.ofDay(day);
-      return c.json({ awaited });
-    })
-    .get('/days/:id/expected', noQuery, async (c) => {
-      const { records, day } = await withDay(c.req.param('id'));
       const kept = await store.latestPrescription(day.id);
-      const plan = kept && dayPlan.safeParse(kept.document).data;
-      const open = plan?.groups.flatMap(({ places }) => places.filter(lacksLog)) ?? [];
-      // Of a day that is past the log knows how it went; of other gear than now stands here nothing can be told.
-      const holds = plan?.basis === planBasis(records, day) && day.date >= (await store.today());
-      if (!kept || !plan || open.length === 0 || !holds)
-        return c.json({ number: kept?.number ?? null, document: null, awaited: [] });
-      const { number } = kept;
-      const isOpen = ({ lifterId }: Place) => open.some((seat) => seat.lifterId === lifterId);
-      const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));
-      const { estimates, awaited } = await estimator.ofDay({ ...day, groups });
-      const document = await plans.byLog({ number, records, day, plan, estimates });
-      return c.json({ number, document, awaited });
+      return c.json(kept && signPrescription(kept));
+    })
+    .get('/days/:id/retelling', noQuery, async (c) => {
+      const { kept, lifters, awaited } = await retelling(c.req.param('id'));
+      return c.json({ number: kept?.number ?? null, lifters, awaited });
+    })
+    .post('/days/:id/retelling', noQuery, async (c) => {
+      const { number } = asShaped(retellingShape, await readJson(c));
+      const { day, kept, document } = await retelling(c.req.param('id'));
+      if (kept === null)
+        throw new Refusal('missing', 'number', `This day has no prescription number ${number}.`);
+      if (kept.number !== number)
+        throw new Refusal(
+          'conflict',
+          'number',
+          `number is ${number}; number ${kept.number} is the last of this day by now, and only the last is told anew.`,
+        );
+      if (document === null)
+        throw new Refusal('conflict', '', `The log has nothing to add to number ${number} of this day.`);
+      return c.json(await keep(day.id, document));
     })
     .get('/days/:id/moved', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
@@ -72,6 +101,8 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
       const number = Number(c.req.param('number'));
       const kept = await store.prescription(c.req.param('id'), number);
       if (!kept) throw new Refusal('missing', 'number', `This day has no prescription number ${number}.`);
-      return c.json(kept);
+      return c.json(signPrescription(kept));
     });
 }
+
+const retellingShape = z.strictObject({ number: prescription.shape.number });

@@ -16,7 +16,7 @@ function setsAreComing(query: Query): boolean {
 }
 
 /** First words of the keys of queries that are answered from estimates. */
-const fromEstimates = ['estimates', 'estimates-in-short', 'projection', 'capacity', 'moved', 'expected'];
+const fromEstimates = ['estimates', 'estimates-in-short', 'projection', 'capacity', 'moved', 'retelling'];
 
 /** Fetches again what rests on estimates. */
 export function refreshEstimates(client: QueryClient): void {

@@ -1,39 +1,48 @@
+import { namesOf } from '#contract/day/namesOf.ts';
 import { planOf } from '#contract/day/planOf.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
-import { lacksLog } from '#reckon/day/lacksLog.ts';
-import { useAwaited } from '#web/api/usePrescription.ts';
+import { firstAndMore } from '#contract/words/firstAndMore.ts';
+import { logsWorkedOut } from '#contract/words/logsWorkedOut.ts';
+import { useRetell, useRetelling } from '#web/api/usePrescription.ts';
 
-/** Says whose bests stand in because their log was still being worked out, and when it is worth solving again. */
+/**
+ * Says whose bests stand in while their log is being worked out, then offers to tell speeds and chances by it. What stands under a
+ * number never changes by itself, so that a sheet on the wall and the screen say the same: the offer is another number.
+ */
 export function Awaited({ prescription }: { prescription: Prescription }) {
+  const { number, dayId } = prescription;
+  const offer = useRetelling(dayId);
+  const retell = useRetell(dayId);
   const plan = planOf(prescription);
-  const waited = plan?.awaited ?? [];
-  const still = useAwaited(prescription.dayId, waited.length > 0);
-  if (plan === null || waited.length === 0) return null;
-  const seats = plan.groups.flatMap(({ places }) => places);
-  // A plan of a day that is past, or of other gear than now, is not told anew.
-  const counts = !seats.some((seat) => waited.includes(seat.lifterId) && lacksLog(seat));
-  const names = seats
-    .filter(({ lifterId }, index, all) => waited.includes(lifterId) && isFirst(lifterId, index, all))
-    .map(({ name }) => name);
-  const whose = names.length === 1 ? names[0] : `${names[0]} and ${names.length - 1} more`;
-  const goBy = names.length === 1 ? 'goes by the best' : 'go by their bests';
-  const logs = names.length === 1 ? 'the log is' : 'their logs are';
-  return still?.length === 0 ? (
-    <p>
-      <strong>
-        What the log says of {whose} is worked out now
-        {counts
-          ? ', and speeds and chances count it: work the loads out again so that the bars do too.'
-          : ': work the loads out again to use it.'}
-      </strong>
-    </p>
-  ) : (
-    <p className="quiet">
-      {whose} {goBy} until {logs} worked out.
-    </p>
+  if (plan === null || offer === undefined || offer.number !== number) return null;
+  if (offer.awaited.length > 0) {
+    const names = namesOf(plan, offer.awaited);
+    const goBy =
+      names.length === 1 ? 'goes by the best until the log is' : 'go by their bests until their logs are';
+    return (
+      <p className="quiet">
+        {firstAndMore(names)} {goBy} worked out.
+      </p>
+    );
+  }
+  if (offer.lifters.length === 0) return null;
+  return (
+    <>
+      <p>
+        <strong>{logsWorkedOut(namesOf(plan, offer.lifters))}.</strong> Speeds and chances can be told by the
+        log as number {number + 1}, with the bars as they are; number {number} stays as it is. For bars that
+        go by the log too, work the loads out again.
+      </p>
+      <p>
+        <button type="button" disabled={retell.isPending} onClick={() => retell.mutate(number)}>
+          Tell speeds and chances by the log
+        </button>
+      </p>
+      {retell.error && (
+        <p className="field-error" role="alert">
+          {retell.error.message}
+        </p>
+      )}
+    </>
   );
-}
-
-function isFirst(lifterId: string, index: number, all: readonly { lifterId: string }[]): boolean {
-  return all.findIndex((place) => place.lifterId === lifterId) === index;
 }

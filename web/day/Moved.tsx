@@ -1,15 +1,15 @@
+import { namesOf } from '#contract/day/namesOf.ts';
 import { planOf } from '#contract/day/planOf.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import { firstAndMore } from '#contract/words/firstAndMore.ts';
 import { useMoved } from '#web/api/usePrescription.ts';
 
 /** Says whose strength the log has moved since the day was worked out, as long as it has not begun. */
 export function Moved({ prescription }: { prescription: Prescription }) {
   const moved = useMoved(prescription.dayId);
-  const places = planOf(prescription)?.groups.flatMap((group) => group.places) ?? [];
-  const names = new Map(places.map(({ lifterId, name }) => [lifterId, name]));
-  const [first, ...more] = moved.flatMap((id) => names.get(id) ?? []);
-  if (first === undefined) return null;
-  const whose = more.length === 0 ? first : `${first} and ${more.length} more`;
+  const plan = planOf(prescription);
+  const whose = plan === null ? '' : firstAndMore(namesOf(plan, moved));
+  if (whose === '') return null;
   return (
     <p>
       <strong>

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { clockTime } from '#contract/words/dayWords.ts';
+import { numberLine } from '#contract/paper/numberLine.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { Awaited } from './Awaited.tsx';
 import { Moved } from './Moved.tsx';
@@ -23,7 +23,7 @@ export function Solved({ solving }: { solving: Solving }) {
             not stand. Work the loads out again.{' '}
           </strong>
         )}
-        Number {prescription.number} of this day, at {clockTime(prescription.solvedAt, club.timeZone)}.{' '}
+        {numberLine(prescription, club.timeZone)}.
         <span className="solve-how">{solvedSentence(prescription)}</span>
       </p>
       {isLatest && !stale && <Awaited prescription={prescription} />}

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { planOf } from '#contract/day/planOf.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEarlierPrescription, usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
@@ -8,7 +8,7 @@ import type { DayDraft } from './useDayDraft.ts';
 
 export interface Solving {
   /** What is shown: what was worked out last, or an earlier one that the coach looks at; null: nothing yet. */
-  prescription: Prescription | null;
+  prescription: SignedPrescription | null;
   /** The number of the last one; 0: nothing yet. */
   latest: number;
   /** Shows an earlier one; null: the last. */

@@ -93,6 +93,7 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
           {sentence}
         </p>
       ))}
+      <p className="card-small">{sheet.madeBy}</p>
     </section>
   );
 }

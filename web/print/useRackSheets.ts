@@ -1,8 +1,9 @@
 import { planOf } from '#contract/day/planOf.ts';
+import { numberLine } from '#contract/paper/numberLine.ts';
 import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
 import { rackSheets } from '#contract/paper/rackSheets.ts';
 import type { Day } from '#contract/records/day.ts';
-import { clockTime, longDate } from '#contract/words/dayWords.ts';
+import { longDate } from '#contract/words/dayWords.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
@@ -26,7 +27,7 @@ export function useRackSheets(day: Day): RackSheet[] | null | undefined {
       title: day.title,
       note: day.note,
       changedSince: plan.basis !== planBasis(records, day),
-      madeBy: `Worked out by Rackwright at ${clockTime(prescription.solvedAt, club.timeZone)}, number ${prescription.number} of this day.`,
+      madeBy: `${numberLine(prescription, club.timeZone)}.`,
       rackIds: records.rack.map((rack) => rack.id),
     },
     words,

@@ -1,0 +1,60 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+import { test } from './walk.ts';
+
+/** Working a day or a club's logs out may take as long as a busy machine needs; a walk waits for it. */
+const workedOut = { timeout: 120_000 };
+
+test('a number stays as it was printed when the logs are worked out; speeds by them are a tap away, under another number', async ({
+  page,
+  address,
+}) => {
+  test.setTimeout(240_000);
+  const dayId = 'day-speed-squat';
+  const headers = { origin: address };
+  // Asked at once after the start: the logs of two years are still being read.
+  const solve = await page.request.post(`/api/days/${dayId}/solve`, { headers });
+  const first = await solve.json();
+  expect(first.document.awaited.length).toBeGreaterThan(0);
+
+  await page.goto(`/day/${dayId}`);
+  await expect(page.getByText(standing(first))).toBeVisible(workedOut);
+  const before = await figures(page);
+  const offer = page.getByText(/^The logs? of .+ worked out now\.$/);
+  await expect(offer).toBeVisible(workedOut);
+  expect(await figures(page)).toEqual(before);
+  for (const light of ['day', 'night']) {
+    await page.getByRole('radio', { name: light, exact: true }).check();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  }
+  await page.goto(`/day/${dayId}/sheet`);
+  await expect(page.getByText(standing(first)).first()).toBeVisible();
+  await page.goto(`/day/${dayId}`);
+
+  await page.getByRole('button', { name: 'Tell speeds and chances by the log' }).click();
+  await expect(page.getByText('Number 2 of this day')).toContainText('the bars of number 1', workedOut);
+  const second = await (await page.request.get(`/api/days/${dayId}/prescription`)).json();
+  expect(second.fingerprint).not.toBe(first.fingerprint);
+  await expect(page.getByText(standing(second))).toBeVisible();
+  expect(await figures(page)).not.toEqual(before);
+  await expect(offer).toBeHidden();
+  await page.getByLabel('Look at number').selectOption('1');
+  await expect(page.getByText(standing(first))).toBeVisible();
+  expect(await figures(page)).toEqual(before);
+
+  await page.goto(`/day/${dayId}/cards`);
+  const cards = page.getByRole('region', { name: /^Card of / });
+  await expect(cards.first()).toContainText(`fingerprint ${second.fingerprint}`);
+});
+
+function standing({ number, fingerprint }: { number: number; fingerprint: string }): RegExp {
+  return new RegExp(`Number ${number} of this day, at .+, fingerprint ${fingerprint}`);
+}
+
+/** All that the rows say of the lifters. */
+function figures(page: Page): Promise<string[]> {
+  return page
+    .getByRole('row')
+    .filter({ has: page.getByRole('rowheader') })
+    .allTextContents();
+}
