@@ -4,6 +4,7 @@ import { namesOf } from '#contract/day/namesOf.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { localDate } from '#contract/records/kind.ts';
+import { likelyToMiss } from '#contract/words/likelyToMiss.ts';
 import { logsWorkedOut } from '#contract/words/logsWorkedOut.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from '../askApp.ts';
@@ -106,12 +107,13 @@ async function retold(
   wanted: boolean,
 ): Promise<SignedPrescription> {
   const path = `/days/${encodeURIComponent(kept.dayId)}/retelling`;
-  const { lifters } = (await (await askApp(store, path)).json()) as { lifters: string[] };
-  if (lifters.length === 0) return kept;
+  const told = (await (await askApp(store, path)).json()) as Record<'lifters' | 'likelyToMiss', string[]>;
+  if (told.lifters.length === 0) return kept;
   if (wanted) return post(store, path, { number: kept.number });
-  const logs = logsWorkedOut(namesOf(plan, lifters));
+  const logs = logsWorkedOut(namesOf(plan, told.lifters));
+  const warning = likelyToMiss(namesOf(plan, told.likelyToMiss));
   process.stderr.write(
-    `Number ${kept.number} is written as it was kept. ${logs}: --by-log tells speeds and chances by the log as number ${kept.number + 1}, --again works out the bars anew too.\n`,
+    `Number ${kept.number} is written as it was kept. ${logs}: --by-log tells speeds and chances by the log as number ${kept.number + 1}, --again works out the bars anew too.${warning && ` ${warning}`}\n`,
   );
   return kept;
 }

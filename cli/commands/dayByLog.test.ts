@@ -27,7 +27,7 @@ it('prints a number as it was worked out although the log could tell more by now
   expect(first).toMatchObject(document as object);
   const sheet = await print();
   expect(sheet.stdout).toContain(`fingerprint ${first.fingerprint}`);
-  expect(sheet.stderr).toMatch(/^Number 1 .*Ida Quill.*--by-log.*as number 2.*--again.*\n$/s);
+  expect(sheet.stderr).toMatch(/^Number 1 .*Ida Quill.*--by-log.*as number 2.*--again.*\n$/);
 
   const [told] = JSON.parse((await print('--by-log', '--form', 'json')).stdout);
   expect(told).toMatchObject({ number: 2, retells: 1 });

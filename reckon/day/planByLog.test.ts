@@ -23,8 +23,8 @@ describe('a plan that was made before a log was worked out', () => {
       barKg: before!.solved!.barKg,
       misfit: before!.solved!.misfit,
     });
-    expect(blocks.map((block) => [block.barKg, block.expected!.goesBy])).toEqual(
-      before!.solved!.blocks.map((block) => [block.barKg, 'log']),
+    expect(blocks.map((block) => [block.barKg, block.perSide, block.expected!.goesBy])).toEqual(
+      before!.solved!.blocks.map((block) => [block.barKg, block.perSide, 'log']),
     );
     expect(strength.setCount).toBe(40);
   });
@@ -33,11 +33,16 @@ describe('a plan that was made before a log was worked out', () => {
     const before = structuredClone(plan);
     const told = planByLog(records, day!, plan, 4, [log])!;
     expect(told.retells).toBe(4);
-    expect(toldAnew(plan, told)).toEqual(['tall']);
-    expect(toldAnew(told, told)).toEqual([]);
+    expect(toldAnew(plan, told)).toEqual({ lifters: ['tall'], likelyToMiss: [] });
+    expect(toldAnew(told, told)).toEqual({ lifters: [], likelyToMiss: [] });
     expect(plan).toEqual(before);
     // Told once, there is nothing more to offer.
     expect(planByLog(records, day!, told, 5, [log])).toBeNull();
+  });
+
+  it('says who is likely to miss by a log that knows of much less than the best', () => {
+    const weak = planByLog(records, day!, plan, 1, [longLog(records, 'tall', 120)])!;
+    expect(toldAnew(plan, weak)).toEqual({ lifters: ['tall'], likelyToMiss: ['tall'] });
   });
 
   it('has nothing to add without a log, for a plan by the log, or for a group that is gone', () => {

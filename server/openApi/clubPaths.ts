@@ -140,10 +140,11 @@ export function clubPaths() {
         tags: ['day'],
         responses: {
           200: answer(
-            'The number of the last plan, null where there is none; ids of lifters whose speeds, chances and cautions could be told anew, and of those whose log is still being worked out',
+            'The number of the last plan, null where there is none; ids of lifters whose speeds, chances and cautions could be told anew, of those among them who are likely to miss by their log, and of those whose log is still being worked out',
             object({
               number: { anyOf: [{ type: 'integer' }, { type: 'null' }] },
               lifters: ids,
+              likelyToMiss: ids,
               awaited: ids,
             }),
           ),

@@ -45,7 +45,8 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
   async function retelling(id: string) {
     const { records, day } = await withDay(id);
     const kept = await store.latestPrescription(day.id);
-    const nothing = { day, kept, document: null, lifters: [], awaited: [] };
+    const nobody = { lifters: [], likelyToMiss: [] };
+    const nothing = { day, kept, document: null, told: nobody, awaited: [] };
     const plan = kept && dayPlan.safeParse(kept.document).data;
     const open = plan?.groups.flatMap(({ places }) => places.filter(lacksLog)) ?? [];
     // Of a day that is past the log knows how it went; of other gear than now stands here nothing can be told.
@@ -55,7 +56,7 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
     const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));
     const { estimates, awaited } = await estimator.ofDay({ ...day, groups });
     const document = await plans.byLog({ number: kept.number, records, day, plan, estimates });
-    return { day, kept, document, lifters: document ? toldAnew(plan, document) : [], awaited };
+    return { day, kept, document, told: document ? toldAnew(plan, document) : nobody, awaited };
   }
 
   return new Hono()
@@ -71,8 +72,8 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
       return c.json(kept && signPrescription(kept));
     })
     .get('/days/:id/retelling', noQuery, async (c) => {
-      const { kept, lifters, awaited } = await retelling(c.req.param('id'));
-      return c.json({ number: kept?.number ?? null, lifters, awaited });
+      const { kept, told, awaited } = await retelling(c.req.param('id'));
+      return c.json({ number: kept?.number ?? null, ...told, awaited });
     })
     .post('/days/:id/retelling', noQuery, async (c) => {
       const { number } = asShaped(retellingShape, await readJson(c));

@@ -25,10 +25,11 @@ export function useEarlierPrescription(dayId: string, number: number | null) {
   });
 }
 
-/** Whom the log could tell anew of in the last plan, and whose log is still being worked out. */
+/** Ids of lifters: of whom the log could tell anew in the last plan, who of them is likely to miss by it, and whose log is awaited. */
 interface Retelling {
   number: number | null;
   lifters: string[];
+  likelyToMiss: string[];
   awaited: string[];
 }
 

@@ -2,6 +2,7 @@ import { namesOf } from '#contract/day/namesOf.ts';
 import { planOf } from '#contract/day/planOf.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { firstAndMore } from '#contract/words/firstAndMore.ts';
+import { likelyToMiss } from '#contract/words/likelyToMiss.ts';
 import { logsWorkedOut } from '#contract/words/logsWorkedOut.ts';
 import { useRetell, useRetelling } from '#web/api/usePrescription.ts';
 
@@ -29,9 +30,11 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
   return (
     <>
       <p>
-        <strong>{logsWorkedOut(namesOf(plan, offer.lifters))}.</strong> Speeds and chances can be told by the
-        log as number {number + 1}, with the bars as they are; number {number} stays as it is. For bars that
-        go by the log too, work the loads out again.
+        <strong>
+          {logsWorkedOut(namesOf(plan, offer.lifters))}. {likelyToMiss(namesOf(plan, offer.likelyToMiss))}
+        </strong>{' '}
+        Speeds and chances can be told by the log as number {number + 1}, with the bars as they are; number{' '}
+        {number} stays as it is. For bars that go by the log too, work the loads out again.
       </p>
       <p>
         <button type="button" disabled={retell.isPending} onClick={() => retell.mutate(number)}>

@@ -23,7 +23,7 @@ export function Solved({ solving }: { solving: Solving }) {
             not stand. Work the loads out again.{' '}
           </strong>
         )}
-        {numberLine(prescription, club.timeZone)}.
+        {numberLine(prescription, club.timeZone)}.{' '}
         <span className="solve-how">{solvedSentence(prescription)}</span>
       </p>
       {isLatest && !stale && <Awaited prescription={prescription} />}

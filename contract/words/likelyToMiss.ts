@@ -1,0 +1,8 @@
+import { firstAndMore } from './firstAndMore.ts';
+
+/** What is said beside the offer to tell a plan by the log; empty where nobody is likely to miss. */
+export function likelyToMiss(names: readonly string[]): string {
+  if (names.length === 0) return '';
+  const are = names.length === 1 ? 'is' : 'are';
+  return `By the log ${firstAndMore(names)} ${are} likely to miss with the bars as they are.`;
+}
