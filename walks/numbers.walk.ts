@@ -20,7 +20,7 @@ test('a number stays as it was printed when the logs are worked out; speeds by t
   await page.goto(`/day/${dayId}`);
   await expect(page.getByText(standing(first))).toBeVisible(workedOut);
   const before = await figures(page);
-  const offer = page.getByText(/^The logs? of .+ worked out now\.$/);
+  const offer = page.getByText(/^The logs? of .+ worked out now\./);
   await expect(offer).toBeVisible(workedOut);
   expect(await figures(page)).toEqual(before);
   for (const light of ['day', 'night']) {
@@ -42,9 +42,20 @@ test('a number stays as it was printed when the logs are worked out; speeds by t
   await expect(page.getByText(standing(first))).toBeVisible();
   expect(await figures(page)).toEqual(before);
 
+  // A number that somebody else has made meanwhile is named, and shown when the coach wants it.
+  await page.getByLabel('Look at number').selectOption('2');
+  const third = await (await page.request.post(`/api/days/${dayId}/solve`, { headers })).json();
+  await expect(page.getByText('Number 3 of this day was made on another screen since.')).toBeVisible(
+    workedOut,
+  );
+  await expect(page.getByText(standing(second))).toBeVisible();
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  await page.getByRole('button', { name: 'Show number 3' }).click();
+  await expect(page.getByText(standing(third))).toBeVisible();
+
   await page.goto(`/day/${dayId}/cards`);
   const cards = page.getByRole('region', { name: /^Card of / });
-  await expect(cards.first()).toContainText(`fingerprint ${second.fingerprint}`);
+  await expect(cards.first()).toContainText(`fingerprint ${third.fingerprint}`);
 });
 
 function standing({ number, fingerprint }: { number: number; fingerprint: string }): RegExp {

@@ -6,10 +6,14 @@ import { clubKey } from './useClub.ts';
 const prescriptionKey = (dayId: string) => ['prescription', dayId] as const;
 const retellingKey = (dayId: string) => [...clubKey, 'retelling', dayId] as const;
 
-/** What was solved last for a day, as it was kept; null where nothing was solved yet. */
+/**
+ * What was solved last for a day, as it was kept; null where nothing was solved yet. A screen that is opened asks again, for somebody
+ * else may have solved it since; one that is open keeps what it shows until `useShowLast`.
+ */
 export function usePrescription(dayId: string) {
   return useQuery({
     queryKey: prescriptionKey(dayId),
+    refetchOnMount: 'always',
     queryFn: () =>
       request<SignedPrescription | null>('GET', `/api/days/${encodeURIComponent(dayId)}/prescription`),
   });
@@ -73,6 +77,12 @@ export function useRetell(dayId: string) {
       request<SignedPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/retelling`, { number }),
     onSuccess: (told) => showAsLast(client, told),
   });
+}
+
+/** Fetches the last prescription of a day, where another screen has made one. */
+export function useShowLast(dayId: string): () => void {
+  const client = useQueryClient();
+  return () => void client.invalidateQueries({ queryKey: prescriptionKey(dayId), exact: true });
 }
 
 function showAsLast(client: QueryClient, prescription: SignedPrescription): void {

@@ -4,7 +4,7 @@ import type { Prescription } from '#contract/records/prescription.ts';
 import { firstAndMore } from '#contract/words/firstAndMore.ts';
 import { likelyToMiss } from '#contract/words/likelyToMiss.ts';
 import { logsWorkedOut } from '#contract/words/logsWorkedOut.ts';
-import { useRetell, useRetelling } from '#web/api/usePrescription.ts';
+import { useRetell, useRetelling, useShowLast } from '#web/api/usePrescription.ts';
 
 /**
  * Says whose bests stand in while their log is being worked out, then offers to tell speeds and chances by it. What stands under a
@@ -14,8 +14,19 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
   const { number, dayId } = prescription;
   const offer = useRetelling(dayId);
   const retell = useRetell(dayId);
+  const showLast = useShowLast(dayId);
   const plan = planOf(prescription);
-  if (plan === null || offer === undefined || offer.number !== number) return null;
+  if (plan === null || offer === undefined || offer.number === null || offer.number < number) return null;
+  if (offer.number > number) {
+    return retell.isPending ? null : (
+      <p>
+        <strong>Number {offer.number} of this day was made on another screen since.</strong>{' '}
+        <button type="button" onClick={showLast}>
+          Show number {offer.number}
+        </button>
+      </p>
+    );
+  }
   if (offer.awaited.length > 0) {
     const names = namesOf(plan, offer.awaited);
     const goBy =
