@@ -21,7 +21,7 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
     return retell.isPending ? null : (
       <p>
         <strong>Number {offer.number} of this day was made on another screen since.</strong>{' '}
-        <button type="button" onClick={showLast}>
+        <button type="button" className="plain" onClick={showLast}>
           Show number {offer.number}
         </button>
       </p>
@@ -44,13 +44,15 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
         <strong>
           {logsWorkedOut(namesOf(plan, offer.lifters))}. {likelyToMiss(namesOf(plan, offer.likelyToMiss))}
         </strong>{' '}
-        Speeds and chances can be told by the log as number {number + 1}, with the bars as they are; number{' '}
-        {number} stays as it is. For bars that go by the log too, work the loads out again.
-      </p>
-      <p>
-        <button type="button" disabled={retell.isPending} onClick={() => retell.mutate(number)}>
+        <button
+          type="button"
+          className="plain"
+          disabled={retell.isPending}
+          onClick={() => retell.mutate(number)}
+        >
           Tell speeds and chances by the log
-        </button>
+        </button>{' '}
+        as number {number + 1}; the bars stay as they are.
       </p>
       {retell.error && (
         <p className="field-error" role="alert">
