@@ -12,7 +12,6 @@ async function solvedTooEarly() {
   const date = new Date().toLocaleDateString('sv-SE', { timeZone: club!.timeZone });
   const { id, ...day } = (await store.list('day'))[0]!;
   await store.update('day', id, { ...day, date });
-  const never = () => new Promise<never>(() => {});
   const estimator = strengthEstimator(store, never, { patienceMs: 0 });
   onTestFinished(estimator.stop);
   await createApp({ store, webRoot: folder, estimator }).request(`/api/days/${id}/solve`, { method: 'POST' });
@@ -43,3 +42,5 @@ it('prints a number as it was worked out although the log could tell more by now
   );
   expect((await store.latestPrescription(id))!.number).toBe(2);
 });
+
+const never = () => new Promise<never>(() => {});

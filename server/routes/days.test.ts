@@ -135,6 +135,7 @@ const nothing = { lifters: [], likelyToMiss: [], awaited: [] };
 const never = () => new Promise<never>(() => {});
 
 /** What the store keeps of an answer. */
-function stored({ fingerprint: _, ...prescription }: Record<string, unknown>) {
+function stored(answer: Record<string, unknown>) {
+  const { fingerprint: _, ...prescription } = answer;
   return prescription;
 }

@@ -52,7 +52,7 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
         >
           Tell speeds and chances by the log
         </button>{' '}
-        as number {number + 1}; the bars stay as they are.
+        as number {number + 1}; the bars stay.
       </p>
       {retell.error && (
         <p className="field-error" role="alert">
