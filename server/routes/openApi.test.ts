@@ -31,7 +31,7 @@ test('what it says of a new record is what the route takes', async () => {
   const fields = json.paths['/api/records/bar'].post.requestBody.content['application/json'].schema;
   expect(fields.required).toEqual(['label', 'massKg']);
   expect(fields.additionalProperties).toBe(false);
-  expect(fields.properties.massKg).toMatchObject({ type: 'number', exclusiveMinimum: 0, maximum: 1000 });
+  expect(fields.properties.massKg).toMatchObject({ type: 'number', exclusiveMinimum: 0, maximum: 100 });
 });
 
 test('what it says of a solved day is what a solved day looks like', async () => {
