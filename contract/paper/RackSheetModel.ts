@@ -60,7 +60,7 @@ export interface LifterLine {
   aSide: string;
   /** Bands and chains with their hookups, one line each; empty: straight weight. */
   hung: readonly string[];
-  /** What changes on the bar after the lifter before: "hang 64-A". */
+  /** What changes on the bar after the lifter before: "64-A on"; for whoever lifts first what to hang: "hang 64-A first". */
   changes: string;
   steps: readonly WrittenStep[];
   bottom: WrittenLoad;
@@ -77,6 +77,10 @@ export interface LifterLine {
 
 /** One page: a rack and its lifters in lifting order. */
 export interface RackSheet {
+  /** The same for all pages of a rack of a group. */
+  key: string;
+  /** Pages among which the lifters of this rack are split. */
+  parts: number;
   club: string;
   invented: boolean;
   date: string;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bandChanges } from './bandChanges.ts';
+import { bandChanges, firstHanging } from './bandChanges.ts';
 
 const hang = (...pairs: [string, string][]) => ({
   bands: pairs.map(([pair, hookup]) => ({
@@ -21,4 +21,10 @@ test('the same bands hung alike are no change, hung otherwise they are', () => {
   expect(bandChanges(hang(['22-A', 'low']), hang(['22-A', 'low']))).toBe('same bands');
   expect(bandChanges(hang(['22-A', 'low']), hang(['22-A', 'rear']))).toBe('22-A hung anew');
   expect(bandChanges(hang(), hang())).toBe('');
+});
+
+test('whoever lifts first hangs what nobody hung before, and hears of later rounds only where something changes', () => {
+  expect(firstHanging(hang(['22-A', 'low'], ['13-A', 'low']), 'same bands')).toBe('hang 22-A and 13-A first');
+  expect(firstHanging(hang(['22-A', 'low']), '64-A off')).toBe('hang 22-A first; from round 2: 64-A off');
+  expect(firstHanging(hang(), '')).toBe('');
 });

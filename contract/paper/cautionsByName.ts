@@ -26,7 +26,10 @@ export function cautionsByName(
 function keyOf({ caution, sentence }: SaidCaution): string {
   switch (caution.code) {
     case 'maximal':
+    case 'unlikely':
       return caution.code;
+    case 'strengthWide':
+      return `${caution.code} ${caution.workUp} ${caution.belowShare >= 0.005}`;
     case 'anchorNotRated':
       return `${caution.code} ${caution.anchorId}`;
     case 'extrapolated':
@@ -44,6 +47,10 @@ function graveness(caution: PlanCaution): number {
   switch (caution.code) {
     case 'maximal':
       return caution.peakShare;
+    case 'unlikely':
+      return 1 - caution.chance;
+    case 'strengthWide':
+      return caution.sdLn;
     case 'anchorNotRated':
       return caution.pullN;
     case 'extrapolated':

@@ -59,7 +59,9 @@ export const effortKey =
 
 /** A number stays on one line with its unit, and with the arrow beside it. */
 export function unbroken(text: string): string {
-  return text.replaceAll(' → ', '\u00a0→\u00a0').replaceAll(/(\d) (kg|lb|%|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
+  return text
+    .replaceAll(' → ', '\u00a0→\u00a0')
+    .replaceAll(/(\d) (kg|lb|%|cm|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
 }
 
 /** A chance that no log tells says so itself. */

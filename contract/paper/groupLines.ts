@@ -6,7 +6,8 @@ import type { LifterLine } from './RackSheetModel.ts';
 export function rackLines(group: PlanGroup, rackId: string, words: LineWords): LifterLine[] {
   const order = onRack(group, rackId);
   return order.flatMap((place, index) => {
-    const line = lifterLine(place, group, order.length > 1 ? order.at(index - 1)! : null, words);
+    const before = order.length > 1 ? order.at(index - 1)! : null;
+    const line = lifterLine(place, group, { place: before, isFirst: index === 0 }, words);
     return line === null ? [] : [line];
   });
 }

@@ -6,7 +6,7 @@ import { equipmentWord, startText } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
 import type { LengthUnit, MassUnit } from '#contract/words/viewUnits.ts';
 import { fromSi } from '#core/units/units.ts';
-import { bandChanges } from './bandChanges.ts';
+import { bandChanges, firstHanging } from './bandChanges.ts';
 import { effortWords, restText } from './effortWords.ts';
 import type { LifterLine, WrittenLoad } from './RackSheetModel.ts';
 import { referenceWords } from './referenceWords.ts';
@@ -27,7 +27,8 @@ type Force = PlanBlock['explanation']['bottom'];
 export function lifterLine(
   place: PlanPlace,
   { lift, aim }: Pick<PlanGroup, 'lift' | 'aim'>,
-  before: PlanPlace | null,
+  /** Who lifts before in the rotation, null for somebody alone; nobody has lifted yet when the first one begins. */
+  before: { place: PlanPlace | null; isFirst: boolean },
   words: LineWords,
 ): LifterLine | null {
   const { solved } = place;
@@ -61,7 +62,7 @@ export function lifterLine(
     })),
     aSide: aSide(main),
     hung: hungWords(solved.set),
-    changes: before?.solved ? bandChanges(before.solved.set, solved.set) : '',
+    changes: changesText(before, solved),
     steps: solved.blocks.map((block) => ({
       sets: block.sets,
       reps: block.reps,
@@ -83,6 +84,16 @@ export function lifterLine(
     assumed: said.filter(({ caution }) => isAssumption(caution)),
     cautions: said.filter(({ caution }) => !isAssumption(caution) && caution.code !== 'bandsUnderLoad'),
   };
+}
+
+/** The first one finds nothing on the bar; from the second round on, what the last one left. */
+function changesText(
+  { place, isFirst }: { place: PlanPlace | null; isFirst: boolean },
+  { set }: Solved,
+): string {
+  if (!place?.solved) return '';
+  const changes = bandChanges(place.solved.set, set);
+  return isFirst ? firstHanging(set, changes) : changes;
 }
 
 /** The step that matters: the heaviest, of those alike the last. */
@@ -150,9 +161,12 @@ export function barText(barKg: number, mass: MassUnit): string {
   return String(Number(fromSi(barKg, mass).toFixed(1)));
 }
 
+/** What stands for the discs of an empty bar. */
+export const noDiscs = 'no discs';
+
 /** Discs of one side from the inside out, by the figures on their faces: "2 × 25 + 10". */
 function aSide({ perSide }: PlanBlock): string {
-  if (perSide.length === 0) return 'no discs';
+  if (perSide.length === 0) return noDiscs;
   const kinds = perSide.map(({ faceMassKg, count }) =>
     count === 1 ? `${faceMassKg}` : `${count} × ${faceMassKg}`,
   );

@@ -6,11 +6,5 @@ export const paperWords = [
   { value: 'letter', word: 'Letter' },
 ] as const satisfies readonly { value: Paper; word: string }[];
 
-/** Room inside the margins in mm, as in print.css of the sheets. */
-export const pageRoomMm: Record<Paper, { width: number; height: number }> = {
-  a4: { width: 194, height: 280 },
-  letter: { width: 199, height: 262 },
-};
-
 /** CSS pixels of a millimetre: by definition 96 to the inch of 25.4 mm. */
 export const pxPerMm = 96 / 25.4;

@@ -4,7 +4,6 @@ import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import { gravityMps2, inventedPlan } from '#contract/tests/inventedPlan.ts';
 import type { LineWords } from './lifterLine.ts';
 import { rackSheets } from './rackSheets.ts';
-import { aboveRows } from './sheetRows.ts';
 
 const words: LineWords = {
   disc: [],
@@ -63,27 +62,30 @@ test('the note of the day is on each of its pages, on one line however it was ty
   expect(pages.map(({ note }) => note)).toEqual(['Doors close at nine.', 'Doors close at nine.']);
 });
 
-test('the title of the day is on each of its pages, and takes room as a note does', () => {
+test('the title of the day is on each of its pages', () => {
   const titled = { ...sheet, title: ' Third wave,\n speed ' };
   const pages = rackSheets(inventedPlan(), titled, words);
   expect(pages.map(({ title }) => title)).toEqual(['Third wave, speed', 'Third wave, speed']);
-  expect(aboveRows(pages[0]!)).toBe('Third wave, speed');
-  expect(aboveRows({ title: 'Third wave', note: 'Doors close.' })).toBe('Third wave Note: Doors close.');
-  expect(aboveRows(sheet)).toBe('');
 });
 
-test('a long note takes room of its page, so that fewer lifters share one', () => {
+test('a rack whose lifters need two pages has them split evenly, numbered on, in lifting order', () => {
   const plan = inventedPlan();
   const [one] = plan.groups[0]!.places;
-  plan.groups[0]!.places = Array.from({ length: 9 }, (_, i) => ({
+  plan.groups[0]!.places = Array.from({ length: 14 }, (_, i) => ({
     ...structuredClone(one!),
     lifterId: `l${i}`,
     turn: i + 1,
   }));
-  const pages = (note: string) =>
-    rackSheets(plan, { ...sheet, note }, words).map(({ lifters }) => lifters.length);
-  expect(pages('').length).toBeLessThan(pages('x'.repeat(2000)).length);
-  expect(pages('x'.repeat(2000)).reduce((sum, many) => sum + many, 0)).toBe(9);
+  const pages = rackSheets(plan, sheet, words, () => 2);
+  expect(pages.map(({ page, pages, lifters }) => [page, pages, lifters.length])).toEqual([
+    [1, 2, 7],
+    [2, 2, 7],
+  ]);
+  expect(pages.flatMap(({ lifters }) => lifters.map(({ order }) => order))).toEqual(
+    Array.from({ length: 14 }, (_, i) => i + 1),
+  );
+  // Only who lifts first in the day hangs anew; who begins the second page finds what the seventh left.
+  expect(pages.map(({ lifters }) => lifters[0]!.changes)).toEqual(['hang 13-A first', 'same bands']);
 });
 
 test('pages come in the order in which the club keeps its racks', () => {
@@ -102,9 +104,12 @@ test('pounds are the same loads: 90 kg is 198.4 lb by the pound of 0.45359237 kg
   expect(north!.lifters[0]!.reference).toContain('440.9 lb');
 });
 
-test('lifters in rotation: the first changes what the last left hanging', () => {
+test('lifters in rotation: the first hangs, and in later rounds changes what the last left', () => {
   const [north] = rackSheets(inventedPlan(), sheet, words);
-  expect(north!.lifters.map(({ changes }) => changes)).toEqual(['22-A off', '22-A on']);
+  expect(north!.lifters.map(({ changes }) => changes)).toEqual([
+    'hang 13-A first; from round 2: 22-A off',
+    '22-A on',
+  ]);
 });
 
 test('cautions stand where the risk is, what was taken for granted apart from them', () => {
@@ -208,6 +213,14 @@ const alike: [mild: PlanCaution, grave: PlanCaution][] = [
   [
     { code: 'extrapolated', pairId: 'p', stretch: 2.1 },
     { code: 'extrapolated', pairId: 'p', stretch: 2.4 },
+  ],
+  [
+    { code: 'unlikely', chance: 0.6 },
+    { code: 'unlikely', chance: 0.2 },
+  ],
+  [
+    { code: 'strengthWide', sdLn: 0.03, chance: 0.75, belowShare: 0.02, workUp: true },
+    { code: 'strengthWide', sdLn: 0.06, chance: 0.75, belowShare: 0.04, workUp: true },
   ],
   // A least bar holds back furthest whom the aim alone would give the least.
   [

@@ -2,10 +2,10 @@ import type { DayPlan, PlanGroup } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import { speedAimWords } from './aimWords.ts';
 import { cautionsByName } from './cautionsByName.ts';
+import { evenParts } from './evenParts.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
 import type { LifterLine, RackSheet } from './RackSheetModel.ts';
-import { aboveRows, mostLifters, mostStepLines } from './sheetRows.ts';
 
 /** What a sheet says beside its lifters. */
 export interface SheetWords {
@@ -22,19 +22,27 @@ export interface SheetWords {
   rackIds: readonly string[];
 }
 
-/** The pages of a day: one for each rack of each group, more only where a rack has more lifters than one page can show. */
+/**
+ * The pages of a day: one for each rack of each group, or as many as `partsOf` says for the rack of that key, with its lifters
+ * split evenly. How many are needed only the paper knows, which measures what stands on it.
+ */
 export function rackSheets(
   plan: DayPlan,
   { rackIds, title: called, note: written, ...sheet }: SheetWords,
   words: LineWords,
+  partsOf: (key: string) => number = () => 1,
 ): RackSheet[] {
   const title = onOneLine(called);
   const note = onOneLine(written);
   const pages = plan.groups.flatMap((group) =>
     inOrder(group.racks, rackIds).flatMap((rack) => {
       const lines = rackLines(group, rack.rackId, words);
-      return chunks(lines, aboveRows({ title, note })).map((lifters) => ({
+      if (lines.length === 0) return [];
+      const key = `${group.groupId} ${rack.rackId}`;
+      return evenParts(lines, partsOf(key)).map((lifters, _, { length: parts }) => ({
         ...sheet,
+        key,
+        parts,
         title,
         note,
         group: group.title,
@@ -56,13 +64,6 @@ function inOrder(racks: PlanGroup['racks'], rackIds: readonly string[]): PlanGro
 
 function onOneLine(written: string): string {
   return written.trim().replace(/\s+/g, ' ');
-}
-
-function chunks(lines: readonly LifterLine[], above: string): LifterLine[][] {
-  const most = mostLifters(mostStepLines(lines), above);
-  return Array.from({ length: Math.ceil(lines.length / most) }, (_, page) =>
-    lines.slice(page * most, (page + 1) * most),
-  );
 }
 
 function workText(group: PlanGroup, rackId: string): string {

@@ -56,7 +56,7 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
         ? `By the numbers rep ${caution.rep} is not made: fewer reps or a lighter bar.`
         : `By the numbers rep ${caution.rep} of set ${caution.set} is not made: fewer reps, more rest or a lighter bar.`;
     case 'unlikely':
-      return `By this lifter's whole log all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
+      return `By the whole log all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
     case 'madeLighter':
       return `Made lighter, from ${names.mass(caution.fromKg)}, so that all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
     case 'outsideZone':

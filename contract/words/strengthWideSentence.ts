@@ -14,5 +14,5 @@ export function strengthWideSentence(told: {
       ? ''
       : `: the proposal goes by ${percent(told.belowShare)} less than its middle, which is there with a chance of ${percent(told.chance)}`;
   const set = told.workUp ? 'the last work-up set' : 'the first set';
-  return `This lifter's strength is known to within ${spread} only, four times in five${lowered}; note the speed or the reps left of ${set} to know it better.`;
+  return `Strength is known to within ${spread} only, four times in five${lowered}; note the speed or the reps left of ${set} to know it better.`;
 }

@@ -1,50 +1,86 @@
 import './paper.css';
 import './cards.css';
-import type { LifterLine, RackSheet } from '#contract/paper/RackSheetModel.ts';
+import { useState } from 'react';
+import { effortKey } from '#contract/paper/effortWords.ts';
+import type { Paper } from '#contract/paper/paperSize.ts';
+import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
 import type { Day } from '#contract/records/day.ts';
 import { CutMarks } from './CutMarks.tsx';
 import { LifterCard } from './LifterCard.tsx';
+import { letterSizes } from './letterSizes.ts';
 import { NothingToPrint } from './NothingToPrint.tsx';
 import { PaperBar, usePaper } from './PaperBar.tsx';
+import { useLetters } from './useLetters.ts';
 import { useRackSheets } from './useRackSheets.ts';
 
-const cardsOnPage = 4;
+const quartersOnPage = 4;
 
 /** A card for each lifter, four to a page, cut apart along the marks. */
 export function CardsPage({ day }: { day: Day }) {
   const [paper, setPaper] = usePaper();
-  const sheets = useRackSheets(day);
-  if (sheets === undefined) return <p className="quiet">Fetching what was worked out.</p>;
-  if (sheets === null) return <NothingToPrint dayId={day.id} />;
+  const letters = useLetters();
+  const sheetsOf = useRackSheets(day);
+  if (sheetsOf === undefined) return <p className="quiet">Fetching what was worked out.</p>;
+  if (sheetsOf === null) return <NothingToPrint dayId={day.id} />;
+  const sheets = sheetsOf();
   const overtaken = sheets.some(({ changedSince }) => changedSince);
-  const cards = sheets.flatMap((sheet) => sheet.lifters.map((lifter) => ({ sheet, lifter })));
   return (
     <div className="stack loose">
       <PaperBar
         title="Lifters' cards"
-        says="A quarter of a page for each lifter, in lifting order, rack by rack. Cut along the thin marks."
+        says="A quarter of a page for each lifter, in lifting order, rack by rack; who has much to read gets a second quarter. Cut along the thin marks."
         dayId={day.id}
         other={{ href: `/${day.id}/sheet`, word: 'Rack sheets' }}
         {...{ paper, setPaper, overtaken }}
       />
-      <div className={overtaken ? 'papers overtaken' : 'papers'}>
-        {pagesOf(cards).map((page, index) => (
-          <section key={index} className={`paper cards ${paper}`} aria-label={`Cards, page ${index + 1}`}>
-            {page.map(({ sheet, lifter }) => (
-              <LifterCard key={`${sheet.page} ${lifter.lifterId}`} {...{ sheet, lifter }} />
-            ))}
-            <CutMarks />
-          </section>
-        ))}
-      </div>
+      {/* Other paper, letters or words are measured from the beginning: fewer quarters may do. */}
+      <Cards key={`${paper} ${letters} ${JSON.stringify(sheets)}`} {...{ paper, sheets, overtaken }} />
     </div>
   );
 }
 
-type Card = { sheet: RackSheet; lifter: LifterLine };
-
-function pagesOf(cards: readonly Card[]): Card[][] {
-  return Array.from({ length: Math.ceil(cards.length / cardsOnPage) }, (_, page) =>
-    cards.slice(page * cardsOnPage, (page + 1) * cardsOnPage),
+/** As many quarters for each lifter as the words need. */
+function Cards(props: { paper: Paper; sheets: readonly RackSheet[]; overtaken: boolean }) {
+  const { paper, sheets, overtaken } = props;
+  const [breaks, setBreaks] = useState<Readonly<Record<string, readonly number[]>>>({});
+  const quarters = sheets.flatMap((sheet) =>
+    sheet.lifters.flatMap((lifter) => {
+      const key = `${sheet.key} ${lifter.lifterId}`;
+      const starts = [0, ...(breaks[key] ?? [])];
+      return starts.map((from, index) => ({
+        sheet,
+        lifter,
+        quarter: { from, to: starts[index + 1], number: index + 1, of: starts.length },
+        // What stands later is measured once this quarter is settled.
+        onTooFull: (at: number) =>
+          setBreaks((before) => ({ ...before, [key]: [...starts.slice(1, index + 1), at] })),
+      }));
+    }),
+  );
+  const pages = Array.from({ length: Math.ceil(quarters.length / quartersOnPage) }, (_, page) =>
+    quarters.slice(page * quartersOnPage, (page + 1) * quartersOnPage),
+  );
+  return (
+    <div className={overtaken ? 'papers overtaken' : 'papers'}>
+      {pages.map((page, index) => (
+        <section
+          key={index}
+          className={`paper cards ${paper}`}
+          aria-label={`Cards, page ${index + 1}`}
+          style={letterSizes}
+        >
+          <div className="cards-quarters">
+            {page.map((each) => (
+              <LifterCard
+                key={`${each.sheet.key} ${each.lifter.lifterId} ${each.quarter.number}`}
+                {...each}
+              />
+            ))}
+            <CutMarks />
+          </div>
+          <p className="fine cards-key">{effortKey}</p>
+        </section>
+      ))}
+    </div>
   );
 }

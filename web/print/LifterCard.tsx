@@ -1,42 +1,124 @@
-import { effortKey, effortLine, unbroken } from '#contract/paper/effortWords.ts';
+import type { ReactNode } from 'react';
+import { effortLine, unbroken } from '#contract/paper/effortWords.ts';
 import { pxPerMm } from '#contract/paper/paperSize.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
+import { besideDiscs, stepSide } from './discsOnPaper.ts';
 import { PaperLoad } from './PaperLoad.tsx';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
-import { useFitting } from './useFitting.ts';
+import { useQuarter } from './useQuarter.ts';
 
-/** Closest setting of a card, in cards.css: smaller figures, then no drawings, then smaller letters. */
-const closest = 3;
+/** Which blocks of a card stand on a quarter of a page, and which of how many quarters it is. */
+interface Quarter {
+  from: number;
+  to: number | undefined;
+  number: number;
+  of: number;
+}
 
-/** A quarter of a page for a lifter's own hand: the same words as on the wall, and why. */
-export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: LifterLine }) {
-  const toN = Math.max(...lifter.picture.map((point) => point.totalN));
-  const card = useFitting<HTMLElement>(closest);
+const whole: Quarter = { from: 0, to: undefined, number: 1, of: 1 };
+
+/**
+ * A quarter of a page for a lifter's own hand: the same words as on the wall, and why. `onTooFull` hears at which block another
+ * quarter must begin: letters and drawings stay as large as they are, however much there is to say.
+ */
+export function LifterCard(props: {
+  sheet: RackSheet;
+  lifter: LifterLine;
+  quarter?: Quarter;
+  onTooFull?: (at: number) => void;
+}) {
+  const { sheet, lifter, quarter = whole, onTooFull } = props;
+  const card = useQuarter<HTMLElement>(onTooFull && ((fit) => onTooFull(quarter.from + fit)));
+  const part = quarter.of > 1 ? `, part ${quarter.number} of ${quarter.of}` : '';
   return (
-    <section ref={card} className="card" aria-label={`Card of ${lifter.name}`}>
+    <section
+      ref={card}
+      className="card"
+      aria-label={`Card of ${lifter.name}${quarter.number > 1 ? `, part ${quarter.number}` : ''}`}
+    >
       <header>
         <h2>{lifter.name}</h2>
         <p>
           {sheet.date}
           {sheet.invented && ', invented club'}
+          {part}
         </p>
-        <p>
-          {sheet.rack}, lifts as number {lifter.order}. {sheet.group}, {lifter.start}
-          {lifter.stack && `: ${lifter.stack}`}.
-        </p>
+        {quarter.number === 1 && (
+          <p>
+            {sheet.rack}, lifts as number {lifter.order}. {sheet.group}, {unbroken(lifter.start)}
+            {lifter.stack && `: ${lifter.stack}`}.
+          </p>
+        )}
+        <p className="fine">{sheet.madeBy}</p>
       </header>
+      {blocksOf(lifter, sheet.unit)
+        .slice(quarter.from, quarter.to)
+        .map((block, index) => (
+          <div key={quarter.from + index} className="card-block">
+            {block}
+          </div>
+        ))}
+    </section>
+  );
+}
+
+/** All that a card says, in pieces that stand whole: first the bar and what hangs, drawn and in words, and what to look out for. */
+function blocksOf(lifter: LifterLine, unit: 'kg' | 'lb'): ReactNode[] {
+  return [
+    <Lead key="lead" {...{ lifter, unit }} />,
+    <Load key="load" {...{ lifter, unit }} />,
+    ...lifter.cautions.map(({ sentence }) => (
+      <p key={sentence} className="card-caution">
+        {sentence}
+      </p>
+    )),
+    ...lifter.steps.map((step, index) => (
+      <div key={index} className="card-step">
+        <p>
+          <b>
+            {step.bar} {unit}
+          </b>
+          <span>
+            {step.aSide}
+            {stepSide(step.aSide)}
+          </span>
+          <span>
+            {step.sets} × {step.reps}
+          </span>
+          <span>{step.rest}</span>
+          <Ticks count={step.sets} />
+        </p>
+        <p>{effortLine(step.effort)}</p>
+      </div>
+    )),
+    <p key="shares" className="fine">
+      {unbroken(`${lifter.percentages}, of ${lifter.reference}.`)}
+    </p>,
+    ...lifter.assumed.map(({ sentence }) => (
+      <p key={sentence} className="fine">
+        {sentence}
+      </p>
+    )),
+  ];
+}
+
+function Lead({ lifter, unit }: { lifter: LifterLine; unit: string }) {
+  return (
+    <>
       <div className="card-lead">
         <div>
           <p className="card-bar">
             {lifter.bar}
-            <span>{sheet.unit}</span>
+            <span>{unit}</span>
           </p>
           <p>
             {lifter.aSide}{' '}
-            <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>kg a side</span>
-            {lifter.barByCoach && ' · set by the coach'}
+            <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>
+              {besideDiscs(lifter.aSide)}
+            </span>
+            {lifter.barByCoach && ', set by the coach'}
           </p>
         </div>
         <LoadedBar
@@ -50,51 +132,29 @@ export function LifterCard({ sheet, lifter }: { sheet: RackSheet; lifter: Lifter
       <p className="card-hung">
         {lifter.hung.length > 0 ? lifter.hung.join('; ') : 'No bands, straight weight.'}
       </p>
-      {lifter.cautions.map(({ sentence }) => (
-        <p key={sentence} className="card-small card-caution">
-          {sentence}
+    </>
+  );
+}
+
+function Load({ lifter, unit }: { lifter: LifterLine; unit: string }) {
+  return (
+    <div className="card-load">
+      <SmallLoad
+        label={`Load of ${lifter.name} from bottom to lockout`}
+        points={lifter.picture}
+        toN={Math.max(...lifter.picture.map((point) => point.totalN))}
+        widthPx={30 * pxPerMm}
+        heightPx={21 * pxPerMm}
+      />
+      <div>
+        <p>
+          <PaperLoad load={lifter.lockout} unit={unit} /> at lockout{rest(lifter.lockout)}
         </p>
-      ))}
-      <ol className="card-steps">
-        {lifter.steps.map((step, index) => (
-          <li key={index}>
-            <b>
-              {step.bar} {sheet.unit}
-            </b>
-            <span>
-              {step.sets} × {step.reps}
-            </span>
-            <Ticks count={step.sets} />
-            <span>{step.rest}</span>
-            <p className="card-effort">{effortLine(step.effort)}</p>
-          </li>
-        ))}
-      </ol>
-      <div className="card-load">
-        <SmallLoad
-          label={`Load of ${lifter.name} from bottom to lockout`}
-          points={lifter.picture}
-          toN={toN}
-          widthPx={42 * pxPerMm}
-          heightPx={19 * pxPerMm}
-        />
-        <div>
-          <p>
-            <PaperLoad load={lifter.lockout} unit={sheet.unit} /> at lockout{rest(lifter.lockout)}
-          </p>
-          <p>
-            <PaperLoad load={lifter.bottom} unit={sheet.unit} /> at the bottom{rest(lifter.bottom)}
-          </p>
-        </div>
+        <p>
+          <PaperLoad load={lifter.bottom} unit={unit} /> at the bottom{rest(lifter.bottom)}
+        </p>
       </div>
-      <p>{unbroken(`${lifter.percentages}, of ${lifter.reference}. ${effortKey}`)}</p>
-      {lifter.assumed.map(({ sentence }) => (
-        <p key={sentence} className="card-small">
-          {sentence}
-        </p>
-      ))}
-      <p className="card-small">{sheet.madeBy}</p>
-    </section>
+    </div>
   );
 }
 

@@ -2,9 +2,7 @@ import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
 import { effortLine } from '#contract/paper/effortWords.ts';
-import { pageRoomMm } from '#contract/paper/paperSize.ts';
 import type { LifterLine, RackSheet } from '#contract/paper/RackSheetModel.ts';
-import { mostLifters, sheetRows } from '#contract/paper/sheetRows.ts';
 import { LifterCard } from './LifterCard.tsx';
 import { RackSheetPage } from './RackSheetPage.tsx';
 
@@ -58,6 +56,8 @@ const line = (order: number): LifterLine => ({
 });
 
 const sheet = (lifters: number): RackSheet => ({
+  key: 'group rack',
+  parts: 1,
   club: 'Invented Club',
   invented: true,
   date: 'Thursday 26 November 2026',
@@ -76,49 +76,60 @@ const sheet = (lifters: number): RackSheet => ({
   pages: 2,
 });
 
-test('rows of up to nine lifters fit the page and keep numerals that three metres can read', () => {
-  // Legibility by eye chart: 5 minutes of arc at 3 m is 4.4 mm; 14 mm is three times that, for somebody out of breath.
-  for (const paper of ['a4', 'letter'] as const) {
-    for (let lifters = 1; lifters <= 9; lifters += 1) {
-      const { rowMm, numeralMm } = sheetRows(
-        paper,
-        lifters,
-        2,
-        ['Bands under load.', 'Heights estimated.'],
-        '',
-      );
-      expect(rowMm * lifters).toBeLessThan(pageRoomMm[paper].height);
-      expect(numeralMm).toBeGreaterThan(lifters <= 8 ? 14 : 12);
-      expect(numeralMm).toBeLessThan(rowMm);
-    }
-  }
-});
-
-test('however many steps there are, a page takes only so many lifters that their lines and a large weight fit', () => {
-  for (const paper of ['a4', 'letter'] as const) {
-    for (let steps = 1; steps <= 12; steps += 1) {
-      for (const note of ['', 'Doors close at nine.', 'x'.repeat(2000)]) {
-        const lifters = mostLifters(steps, note);
-        const { rowMm, numeralMm, stepMm } = sheetRows(paper, lifters, steps, ['Bands under load.'], note);
-        expect(numeralMm).toBeGreaterThan(10);
-        expect(numeralMm + steps * stepMm).toBeLessThan(rowMm);
-        // A line is as high as its letters and a quarter more (3.4 mm by 1.25), wherever the note breaks.
-        const noteLines = note.length / 110;
-        expect(rowMm * lifters + noteLines * 3.4 * 1.25).toBeLessThan(pageRoomMm[paper].height);
-      }
-    }
-  }
-});
-
 test('lifters stand in lifting order, each set has a box to tick, and assumptions are said once', () => {
   const html = renderToStaticMarkup(<RackSheetPage sheet={sheet(3)} paper="a4" />);
-  const names = [...html.matchAll(/Invented Lifter (\d)<\/p>/g)].map(([, n]) => Number(n));
+  const names = [...html.matchAll(/Invented Lifter (\d)<\/b>/g)].map(([, n]) => Number(n));
   expect(names).toEqual([1, 2, 3]);
   // Ten sets each (2 + 8), three lifters.
   expect(html.match(/<i><\/i>/g)).toHaveLength(30);
   expect(html).toContain('Heights estimated from stature: Invented Lifter 1.');
   expect(html).toContain('set by the coach');
   expect(html).toContain('Page 1 of 2');
+});
+
+test('a warm-up step says its discs, as the heaviest does, on sheet and card', () => {
+  for (const paper of [
+    <RackSheetPage key="sheet" sheet={sheet(1)} paper="a4" />,
+    <LifterCard key="card" sheet={sheet(1)} lifter={line(1)} />,
+  ]) {
+    expect(asRead(paper)).toContain('20 + 2.5 a side');
+    expect(asRead(paper)).toContain('25 + 10 a side');
+  }
+});
+
+test('an empty bar has no discs, and nothing a side', () => {
+  const [warmUp, ...others] = line(1).steps;
+  const empty = { ...line(1), aSide: 'no discs', steps: [{ ...warmUp!, aSide: 'no discs' }, ...others] };
+  const read = asRead(<RackSheetPage sheet={{ ...sheet(1), lifters: [empty] }} paper="a4" />);
+  expect(read).toContain('no discs');
+  expect(read).not.toMatch(/no discs( kg)? a side/);
+});
+
+test('a card keeps bar, bands and drawings before its warnings, however many these are, and loses none', () => {
+  const cautions = Array.from({ length: 20 }, (_, i) => ({
+    caution: { code: 'bandsUnderLoad' as const },
+    sentence: `Caution number ${i}.`,
+  }));
+  const card = asRead(<LifterCard sheet={sheet(1)} lifter={{ ...line(1), cautions }} />);
+  const at = (text: string) => card.indexOf(text);
+  expect(card.match(/role="img"/g)).toHaveLength(2);
+  expect(at('Load of Invented Lifter 1')).toBeLessThan(at('Caution number 0.'));
+  for (const { sentence } of cautions) expect(at(sentence)).toBeGreaterThan(0);
+});
+
+test('the quarters of a card say together what one card says, each with the name', () => {
+  const [first, second] = [quarter(0, 3, 1), quarter(3, undefined, 2)];
+  expect(first).toContain('part 1 of 2');
+  expect(second).toContain('part 2 of 2');
+  for (const part of [first, second]) expect(part).toContain('Invented Lifter 1');
+  for (const text of ['64-A, doubled, low', '2 × 2']) {
+    expect(first).toContain(text);
+    expect(second).not.toContain(text);
+  }
+  for (const text of ['8 × 2', '50 % bar, 75 % lockout', 'Heights are estimated.']) {
+    expect(second).toContain(text);
+    expect(first).not.toContain(text);
+  }
 });
 
 test("the coach's note stands on every sheet, and nothing of it where there is none", () => {
@@ -150,6 +161,10 @@ test('card and sheet say of every step its speeds, its time, the chance of all r
   expect(timesSaid(<RackSheetPage sheet={sheet(1)} paper="a4" />)).toBe(line(1).steps.length);
 });
 
+function quarter(from: number, to: number | undefined, number: number): string {
+  return asRead(<LifterCard sheet={sheet(1)} lifter={line(1)} quarter={{ from, to, number, of: 2 }} />);
+}
+
 /** With spaces that break, as a reader sees them. */
 function asRead(paper: ReactElement): string {
   return renderToStaticMarkup(paper).replaceAll('\u00a0', ' ');
@@ -157,7 +172,7 @@ function asRead(paper: ReactElement): string {
 
 function saysChanged(lifters: number): boolean {
   return renderToStaticMarkup(<RackSheetPage sheet={sheet(lifters)} paper="a4" />).includes(
-    'was changed after that.',
+    'was changed after this was worked out.',
   );
 }
 
@@ -171,7 +186,7 @@ test('a bar that nobody weighed is marked with dashes once on sheet and card, an
   expect(cards).toEqual([['kg a side'], []]);
 });
 
-const said = (element: ReactElement) => renderToStaticMarkup(element).replace(/<[^>]*>/g, '');
+const said = (element: ReactElement) => asRead(element).replace(/<[^>]*>/g, '');
 
 test('what a box is built of stands beside its height on sheet and card', () => {
   const two = sheet(2);

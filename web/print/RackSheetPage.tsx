@@ -1,34 +1,38 @@
-import type { CSSProperties } from 'react';
-import { effortKey, effortLine } from '#contract/paper/effortWords.ts';
+import { effortKey, effortLine, unbroken } from '#contract/paper/effortWords.ts';
 import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
 import type { LifterLine, RackSheet, WrittenStep } from '#contract/paper/RackSheetModel.ts';
-import { aboveRows, linesOfStep, mostStepLines, sheetRows } from '#contract/paper/sheetRows.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
+import { besideDiscs, discsOnPaper, stepSide } from './discsOnPaper.ts';
+import { letterSizes } from './letterSizes.ts';
 import { PaperLoad } from './PaperLoad.tsx';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
+import { useFitting } from './useFitting.ts';
 
-/** Height of Archivo's figures as a share of the letter size. */
-const figureShare = 0.686;
+/** Closest setting of a page, in sheet.css: letters of the least size. */
+const closest = 2;
 
-/** One page of the wall: a rack's lifters in lifting order, black on white, read from three metres. */
-export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper }) {
-  const said = [...sheet.cautions, ...sheet.assumed, effortKey];
-  const stepLines = mostStepLines(sheet.lifters);
-  const { rowMm, numeralMm, stepMm } = sheetRows(
-    paper,
-    sheet.lifters.length,
-    stepLines,
-    said,
-    aboveRows(sheet),
-  );
-  const aboveMm = rowMm - stepLines * stepMm;
+/**
+ * One page of the wall: a rack's lifters in lifting order, black on white, read from three metres. `onTooFull` hears when
+ * they do not fit at the least size of letters; a lifter alone takes what paper he needs.
+ */
+export function RackSheetPage({
+  sheet,
+  paper,
+  onTooFull,
+}: {
+  sheet: RackSheet;
+  paper: Paper;
+  onTooFull?: () => void;
+}) {
+  const page = useFitting<HTMLElement>(closest, sheet.lifters.length > 1 ? onTooFull : undefined);
   const toN = Math.max(...sheet.lifters.flatMap(({ picture }) => picture.map((point) => point.totalN)));
   return (
     <section
+      ref={page}
       className={`paper sheet ${paper}`}
       aria-label={`Sheet of ${sheet.rack}`}
-      style={{ '--grow': growth(aboveMm), '--step-line': `${stepMm}mm` } as CSSProperties}
+      style={letterSizes}
     >
       <header className="sheet-head">
         <h1>{sheet.rack}</h1>
@@ -44,6 +48,9 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
             {sheet.club}
             {sheet.invented && ' (invented)'}
           </p>
+          <p>
+            Page {sheet.page} of {sheet.pages}
+          </p>
         </div>
       </header>
       {(sheet.title || sheet.note) && (
@@ -53,128 +60,113 @@ export function RackSheetPage({ sheet, paper }: { sheet: RackSheet; paper: Paper
       )}
       <ol className="sheet-rows">
         {sheet.lifters.map((lifter) => (
-          <Row key={lifter.lifterId} {...{ lifter, rowMm, aboveMm, numeralMm, toN }} unit={sheet.unit} />
+          <Row key={lifter.lifterId} {...{ lifter, toN }} unit={sheet.unit} />
         ))}
       </ol>
       <footer className="sheet-foot">
-        <div>
-          {sheet.cautions.map((caution) => (
-            <p key={caution} className="sheet-caution">
-              {caution}
-            </p>
-          ))}
-          {sheet.assumed.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-          <p>{effortKey}</p>
-        </div>
-        <div className="sheet-made">
-          <p>{sheet.madeBy}</p>
-          {sheet.changedSince && (
-            <p className="sheet-caution">
-              The plan, the gear or what is known of its lifters was changed after that.
-            </p>
-          )}
-          <p className="sheet-coach">Coach</p>
-          <p>
-            Page {sheet.page} of {sheet.pages}
+        {sheet.cautions.map((caution) => (
+          <p key={caution} className="sheet-caution">
+            {`${caution} `}
           </p>
+        ))}
+        {sheet.changedSince && (
+          <p className="sheet-caution">
+            The plan, the gear or what is known of its lifters was changed after this was worked out.
+          </p>
+        )}
+        <div className="sheet-last">
+          <div className="fine">
+            {sheet.assumed.map((sentence) => (
+              <p key={sentence}>{sentence}</p>
+            ))}
+            <p>{effortKey}</p>
+          </div>
+          <div className="fine">
+            <p>{sheet.madeBy}</p>
+            <p className="sheet-coach">Coach</p>
+          </div>
         </div>
       </footer>
     </section>
   );
 }
 
-function Row(props: {
-  lifter: LifterLine;
-  rowMm: number;
-  /** What of the row stands above its steps. */
-  aboveMm: number;
-  numeralMm: number;
-  toN: number;
-  unit: 'kg' | 'lb';
-}) {
-  const { lifter, rowMm, aboveMm, numeralMm, unit } = props;
-  // What is drawn of a bar is 0.56 m long and as high as the largest disc, 0.45 m; the coach's line needs room below it.
-  const barMm = Math.min(lifter.barByCoach ? 24 : 29, ((aboveMm - 14 * growth(aboveMm)) * 0.56) / 0.45);
+function Row({ lifter, toN, unit }: { lifter: LifterLine; toN: number; unit: 'kg' | 'lb' }) {
   return (
-    <li className="sheet-row" style={{ height: `${rowMm}mm` }}>
-      <div className="sheet-who">
-        <p className="sheet-name">
-          <span className="sheet-order">{lifter.order}</span> {lifter.name}
-        </p>
-        <p>
-          {lifter.start}
-          {lifter.stack && `: ${lifter.stack}`}
-          {lifter.changes && `; ${lifter.changes}`}
-        </p>
-        {lifter.hung.map((line) => (
-          <p key={line} className="sheet-hung">
-            {line}
-          </p>
-        ))}
-        {lifter.hung.length === 0 && <p className="sheet-hung">no bands</p>}
-      </div>
-      <div className="sheet-lead">
-        <p className="sheet-bar" style={{ fontSize: `${numeralMm / figureShare}mm` }}>
+    <li className="sheet-row">
+      <p className="sheet-who">
+        <span className="sheet-order">{lifter.order}</span> <b className="sheet-name">{lifter.name}</b>{' '}
+        {unbroken(lifter.start)}
+        {lifter.stack && `: ${lifter.stack}`}; {lifter.changes && `${lifter.changes}; `}
+        <b>{lifter.hung.length > 0 ? lifter.hung.join('; ') : 'no bands'}</b>
+      </p>
+      <div className="sheet-top">
+        <p className="sheet-bar">
           {lifter.bar}
           <span>{unit}</span>
         </p>
-      </div>
-      <div className="sheet-side">
         <LoadedBar
           label={`Bar of ${lifter.name}`}
           perSide={lifter.perSide}
-          widthPx={barMm * pxPerMm}
+          widthPx={19 * pxPerMm}
           colour={false}
           figures={false}
         />
-        <p>
-          {lifter.aSide.replaceAll(' × ', '\u00a0×\u00a0')}{' '}
-          <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>kg a side</span>
-        </p>
-        {lifter.barByCoach && <p className="sheet-own">set by the coach</p>}
+        <div>
+          <p className="sheet-discs">{discsOnPaper(lifter.aSide)}</p>
+          <p>
+            <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>
+              {besideDiscs(lifter.aSide)}
+            </span>
+            {lifter.barByCoach && ', set by the coach'}
+          </p>
+        </div>
       </div>
-      <div className="sheet-load">
-        <p>
-          <PaperLoad load={lifter.lockout} unit={unit} /> lockout <span>{lifter.lockout.interval}</span>
-        </p>
+      <div className="sheet-below">
+        <Steps steps={lifter.steps} unit={unit} />
         <SmallLoad
           label={`Load of ${lifter.name} from bottom to lockout`}
           points={lifter.picture}
-          toN={props.toN}
-          widthPx={36 * pxPerMm}
-          heightPx={Math.min(24, aboveMm * 0.42) * pxPerMm}
+          toN={toN}
+          widthPx={18 * pxPerMm}
+          heightPx={15 * pxPerMm}
         />
-        <p>
-          <PaperLoad load={lifter.bottom} unit={unit} /> bottom <span>{lifter.bottom.interval}</span>
-        </p>
+        <div className="sheet-load">
+          <p>
+            <PaperLoad load={lifter.lockout} unit={unit} /> lockout <span>{lifter.lockout.interval}</span>
+          </p>
+          <p>
+            <PaperLoad load={lifter.bottom} unit={unit} /> bottom <span>{lifter.bottom.interval}</span>
+          </p>
+        </div>
       </div>
-      <Steps steps={lifter.steps} unit={unit} />
     </li>
   );
 }
 
-/** Letters grow and shrink with what of a row stands above its steps. */
-function growth(aboveMm: number): number {
-  return Math.min(1.3, aboveMm / 24);
-}
-
-/** A line for every step: its bar, a box to tick for every set, and how its sets go. */
+/** Every step with its bar and discs, a box to tick for every set, and how its sets go. */
 function Steps({ steps, unit }: { steps: readonly WrittenStep[]; unit: string }) {
   return (
     <ol className="sheet-steps">
       {steps.map((step, index) => (
-        <li key={index} style={{ '--sets': step.sets, '--lines': linesOfStep(step) } as CSSProperties}>
-          <span>
-            <b>{step.bar}</b> {unit}
+        <li key={index}>
+          <span className="sheet-step">
+            <span>
+              <b>{step.bar}</b> {unit}
+            </span>
+            <span>
+              {discsOnPaper(step.aSide)}
+              {stepSide(step.aSide)}
+            </span>
+            <span>
+              <b>
+                {step.sets} × {step.reps}
+              </b>
+            </span>
+            <Ticks count={step.sets} />
+            <span>{step.rest}</span>
           </span>
-          <span>
-            {step.sets} × {step.reps}
-          </span>
-          <Ticks count={step.sets} />
-          <span>{step.rest}</span>
-          <span className="sheet-effort">{effortLine(step.effort)}</span>
+          {effortLine(step.effort)}
         </li>
       ))}
     </ol>

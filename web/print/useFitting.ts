@@ -1,23 +1,27 @@
 import { type RefObject, useLayoutEffect, useRef } from 'react';
 
 /**
- * Sets an element closer, level by level, until all of it stands in its room: `data-set` is 0 for as designed, then 1, 2 ...
- * Paper is measured in millimetres, so what fits on the screen fits in print.
+ * Sets a page closer, level by level, until all of it stands in its room: `data-set` is 0 for the roomiest, `closest` for the
+ * least that is allowed. What does not fit then is told to `onTooFull`; where nobody takes it, the page is let grow (`long`), so
+ * that no word is lost. Paper is measured in millimetres: what fits on the screen fits in print.
  */
-export function useFitting<E extends HTMLElement>(closest: number): RefObject<E | null> {
+export function useFitting<E extends HTMLElement>(
+  closest: number,
+  onTooFull: (() => void) | undefined,
+): RefObject<E | null> {
   const ref = useRef<E>(null);
   useLayoutEffect(() => {
-    const fit = () => ref.current && setUntilItFits(ref.current, closest);
-    fit();
-    // Letters that arrive later are of another width.
-    void document.fonts.ready.then(fit);
+    if (ref.current === null || setUntilItFits(ref.current, closest)) return;
+    if (onTooFull) onTooFull();
+    else ref.current.dataset.set = 'long';
   });
   return ref;
 }
 
-function setUntilItFits(element: HTMLElement, closest: number): void {
+function setUntilItFits(element: HTMLElement, closest: number): boolean {
   for (let level = 0; level <= closest; level++) {
     element.dataset.set = String(level);
-    if (element.scrollHeight <= element.clientHeight) return;
+    if (element.scrollHeight <= element.clientHeight) return true;
   }
+  return false;
 }

@@ -9,8 +9,10 @@ import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
 import { useLineWords } from './useLineWords.ts';
 
-/** The sheets of what was worked out last for a day; null: nothing yet, undefined: being fetched. */
-export function useRackSheets(day: Day): RackSheet[] | null | undefined {
+type SheetsOf = (partsOf?: (key: string) => number) => RackSheet[];
+
+/** The sheets of what was worked out last for a day, by the pages of each rack; null: nothing yet, undefined: being fetched. */
+export function useRackSheets(day: Day): SheetsOf | null | undefined {
   const club = useClubSettings();
   const records = useClub();
   const { data: prescription } = usePrescription(day.id);
@@ -18,19 +20,16 @@ export function useRackSheets(day: Day): RackSheet[] | null | undefined {
   const words = useLineWords(plan);
   if (prescription === undefined) return undefined;
   if (prescription === null || plan === null) return null;
-  const sheets = rackSheets(
-    plan,
-    {
-      club: club.name,
-      invented: club.invented,
-      date: longDate(plan.date),
-      title: day.title,
-      note: day.note,
-      changedSince: plan.basis !== planBasis(records, day),
-      madeBy: `${numberLine(prescription, club.timeZone)}.`,
-      rackIds: records.rack.map((rack) => rack.id),
-    },
-    words,
-  );
-  return sheets.length === 0 ? null : sheets;
+  const about = {
+    club: club.name,
+    invented: club.invented,
+    date: longDate(plan.date),
+    title: day.title,
+    note: day.note,
+    changedSince: plan.basis !== planBasis(records, day),
+    madeBy: `${numberLine(prescription, club.timeZone)}.`,
+    rackIds: records.rack.map((rack) => rack.id),
+  };
+  const sheetsOf: SheetsOf = (partsOf) => rackSheets(plan, about, words, partsOf);
+  return sheetsOf().length === 0 ? null : sheetsOf;
 }
