@@ -59,6 +59,8 @@ export async function checkLayerChecker() {
       "import { serve } from '#server/serve.ts';\nexport const Screen = () => <b>{serve}</b>;\n",
     'web/day/Later.tsx':
       "export const later = () => import('../gear/Screen.tsx');\nexport const b = <b />;\n",
+    'web/anotherScreen/Other.tsx':
+      "import { Screen } from '#web/gear/Screen.tsx';\nexport const Other = () => <Screen />;\n",
   };
   const sound = {
     'server/serve.ts': 'export const serve = 1;\nexport type Served = number;\n',
