@@ -3,6 +3,7 @@ import { numberLine } from '#contract/paper/numberLine.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { rackSheets } from '#contract/paper/rackSheets.ts';
 import { sayCaution } from '#contract/paper/sayCaution.ts';
+import { strengthThere } from '#contract/paper/strengthThere.ts';
 import { longDate } from '#contract/words/dayWords.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import type { SolvedDay } from './SolvedDay.ts';
@@ -86,10 +87,11 @@ function lifterText(line: LifterLine, unit: string): string[] {
   ];
 }
 
-function loadText({ load, interval, known, share, habit }: WrittenLoad, unit: string): string {
+function loadText(written: WrittenLoad, unit: string): string {
+  const { load, interval, known, habit } = written;
   const how = known === 'measured' ? '' : ` ${known === 'notMeasured' ? 'not measured' : known}`;
   const range = interval === '' ? '' : ` (95 %: ${interval})`;
-  return `${load} ${unit}${how}${range}${[share && `${share} of strength there`, habit].map((said) => said && `, ${said}`).join('')}`;
+  return `${load} ${unit}${how}${range}${[strengthThere(written), habit].map((said) => said && `, ${said}`).join('')}`;
 }
 
 function row(name: string, text: string): string {

@@ -46,11 +46,14 @@ export function effortWords({
 }
 
 /** A block in one line, the same on screen, paper and terminal: "0.62 → 0.58 m/s; 4 s a set; all reps 96 %; ...". */
-export function effortLine({ speed, strain, inZone, allReps, shorterRest }: EffortWords): string {
-  // What both chances go by is said once, behind the second.
-  const chances = [inZone, allReps && `all reps ${allReps}`].filter((part) => part !== '').join(', ');
-  const parts = [speed, strain, chances, shorterRest];
+export function effortLine(effort: EffortWords): string {
+  const parts = [effort.speed, effort.strain, chancesLine(effort), effort.shorterRest];
   return unbroken(parts.filter((part) => part !== '').join('; '));
+}
+
+/** The chance of the zone that was asked for, where one was, and of all reps; what both go by is said once, behind the second. */
+export function chancesLine({ inZone, allReps }: EffortWords): string {
+  return unbroken([inZone, allReps && `all reps ${allReps}`].filter((part) => part !== '').join(', '));
 }
 
 /** What the figures of such a line are. */

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { startOf } from '#contract/day/startOf.ts';
 import { unbroken } from '#contract/paper/effortWords.ts';
@@ -6,10 +6,12 @@ import type { Day, Group, Place } from '#contract/records/day.ts';
 import { startText } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useToast } from '#web/parts/Toast.tsx';
+import { useNewest } from '#web/parts/useNewest.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { AddLifter } from './AddLifter.tsx';
 import { GroupPlan } from './GroupPlan.tsx';
 import { groupSummary } from './groupSummary.ts';
+import { lifterName } from './lifterName.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { movePlace, onRack } from './movePlace.ts';
 import { RackTable } from './RackTable.tsx';
@@ -40,11 +42,8 @@ export function GroupSection(props: {
   const add = (lifterId: string, rackId: string) =>
     setPlaces([...group.places, { lifterId, rackId, start: null, byCoach: null }]);
   // An undo comes later than the tap: it puts one lifter back into the group as it is then.
-  const placesNow = useRef({ places: group.places, setPlaces });
-  useEffect(() => {
-    placesNow.current = { places: group.places, setPlaces };
-  });
-  const nameOf = (id: string) => records.lifter.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
+  const newest = useNewest({ places: group.places, setPlaces });
+  const nameOf = (id: string) => lifterName(records.lifter, id);
   const move = (lifterId: string, drop: Drop) => {
     const before = group.places.find((place) => place.lifterId === lifterId);
     const order = onRack(group.places, before?.rackId ?? '').findIndex(
@@ -54,7 +53,7 @@ export function GroupSection(props: {
     if (before === undefined || before.rackId === drop.rackId) return;
     const rack = racks.find(({ id }) => id === drop.rackId)?.label ?? 'another rack';
     say(`${nameOf(lifterId)} lifts at ${rack} now.`, () => {
-      const now = placesNow.current;
+      const now = newest.current;
       now.setPlaces(movePlace(now.places, lifterId, before.rackId, order));
     });
   };
@@ -63,7 +62,7 @@ export function GroupSection(props: {
     setPlaces(put(group.places, next));
     if (before === undefined || startWords(before) === startWords(next)) return;
     say(`${nameOf(next.lifterId)}: ${startWords(next)}.`, () => {
-      const now = placesNow.current;
+      const now = newest.current;
       const kept = now.places.find((place) => place.lifterId === next.lifterId);
       if (kept) now.setPlaces(put(now.places, { ...kept, start: before.start }));
     });

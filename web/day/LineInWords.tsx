@@ -1,5 +1,6 @@
 import { effortLine } from '#contract/paper/effortWords.ts';
 import type { LifterLine, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
+import { strengthThere } from '#contract/paper/strengthThere.ts';
 
 /** All that is known of one lifter's bar beyond the row: loads with range and share, percentages, speeds, what to mind. */
 export function LineInWords({ line, unit }: { line: LifterLine; unit: string }) {
@@ -24,12 +25,8 @@ export function LineInWords({ line, unit }: { line: LifterLine; unit: string }) 
   );
 }
 
-function loadInWords({ load, interval, share, habit }: WrittenLoad, unit: string): string {
-  const said = [
-    `${load} ${unit}`,
-    interval && `between ${interval}`,
-    share && `${share} of strength there`,
-    habit,
-  ];
+function loadInWords(written: WrittenLoad, unit: string): string {
+  const { load, interval, habit } = written;
+  const said = [`${load} ${unit}`, interval && `between ${interval}`, strengthThere(written), habit];
   return said.filter((part) => part !== '').join(', ');
 }

@@ -5,6 +5,7 @@ import type { Start } from '#contract/records/lift.ts';
 import { hasHeight } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useToast } from '#web/parts/Toast.tsx';
+import { useNewest } from '#web/parts/useNewest.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import { LineInWords } from './LineInWords.tsx';
@@ -49,10 +50,7 @@ export function PlaceDetail(props: {
     await solving.solve();
   };
   // An undo comes later than the tap: it goes by the day as it is then.
-  const fixNow = useRef(fix);
-  useEffect(() => {
-    fixNow.current = fix;
-  });
+  const fixNow = useNewest(fix);
   const take = async ({ barKg, set }: OtherSetup, words: string) => {
     const before = place.byCoach;
     const bands = set.bands.map(({ bandPairId, hookupId }) => ({ bandPairId, hookupId }));

@@ -1,6 +1,6 @@
 import { startOf } from '#contract/day/startOf.ts';
-import { unbroken } from '#contract/paper/effortWords.ts';
-import type { LifterLine, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
+import { chancesLine, unbroken } from '#contract/paper/effortWords.ts';
+import type { WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { startText } from '#contract/words/liftWords.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -126,7 +126,7 @@ export function PlaceRow(props: {
       </Cell>
       <Cell head="First → last rep" place="at-speed">
         <p>{unbroken(line.effort.speed)}</p>
-        <p className="small quiet">{chances(line.effort)}</p>
+        <p className="small quiet">{chancesLine(line.effort)}</p>
       </Cell>
       <Cell head="Percentages" place="at-percent">
         <p>{line.percentages}</p>
@@ -159,9 +159,4 @@ function LoadCell({ load, why }: { load: WrittenLoad; why: string }) {
       <p className="small quiet">{[load.interval, load.share].filter((said) => said !== '').join(' · ')}</p>
     </>
   );
-}
-
-/** The chance of the zone that was asked for, where one was, and of all reps. */
-function chances({ inZone, allReps }: LifterLine['effort']): string {
-  return unbroken([inZone, allReps && `all reps ${allReps}`].filter((said) => said !== '').join(', '));
 }

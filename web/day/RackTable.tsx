@@ -6,6 +6,7 @@ import type { Day, Group, Place } from '#contract/records/day.ts';
 import { startText } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { lifterName } from './lifterName.ts';
 import { LogPanel } from './log/LogPanel.tsx';
 import { useDayLog } from './log/useDayLog.ts';
 import type { Drop } from './MoveHandle.tsx';
@@ -54,7 +55,6 @@ export function RackTable(props: {
     }
     setOpened(null);
   };
-  const nameOf = (id: string) => records.lifter.find((lifter) => lifter.id === id)?.name ?? 'Somebody';
   const overtakenBy = (place: Place) => {
     const planned = lines.placeOf(place.lifterId);
     if (!solving.stale || lines.plan === null || planned === null) return null;
@@ -108,7 +108,7 @@ export function RackTable(props: {
                 rackIds,
                 order,
                 solving,
-                name: nameOf(place.lifterId),
+                name: lifterName(records.lifter, place.lifterId),
                 line: lines.of(place.lifterId),
                 problem: lines.problemOf(place.lifterId),
                 overtaken: overtakenBy(place),

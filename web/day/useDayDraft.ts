@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Day } from '#contract/records/day.ts';
 import { useRecords } from '#web/api/useRecords.ts';
+import { useNewest } from '#web/parts/useNewest.ts';
 
 export interface DayDraft {
   /** The day as the coach sees it, saved or not yet. */
@@ -51,10 +52,7 @@ export function useDayDraft(kept: Day): DayDraft {
     timer.current = setTimeout(() => void settle(), somebodyTypes() ? typedPauseMs : 0);
   };
 
-  const leave = useRef(settle);
-  useEffect(() => {
-    leave.current = settle;
-  });
+  const leave = useNewest(settle);
   useEffect(() => {
     const leaveNow = () => void leave.current();
     addEventListener('pagehide', leaveNow);
@@ -62,7 +60,7 @@ export function useDayDraft(kept: Day): DayDraft {
       removeEventListener('pagehide', leaveNow);
       leaveNow();
     };
-  }, []);
+  }, [leave]);
   return { day: draft ?? kept, change, settle, wrong };
 }
 

@@ -12,14 +12,14 @@ export function useLines(prescription: Prescription | null, groupId: string) {
   const words = useLineWords(plan);
   const group = plan?.groups.find((candidate) => candidate.groupId === groupId) ?? null;
   const lines = group?.racks.flatMap((rack) => rackLines(group, rack.rackId, words)) ?? [];
+  const placeOf = (lifterId: string) => group?.places.find((place) => place.lifterId === lifterId) ?? null;
   return {
+    placeOf,
     /** As it was worked out. */
     plan: group,
     of: (lifterId: string): LifterLine | null => lines.find((line) => line.lifterId === lifterId) ?? null,
     /** Why nothing could be worked out for a lifter. */
-    problemOf: (lifterId: string): string | null =>
-      group?.places.find((place) => place.lifterId === lifterId)?.problem ?? null,
-    placeOf: (lifterId: string) => group?.places.find((place) => place.lifterId === lifterId) ?? null,
+    problemOf: (lifterId: string): string | null => placeOf(lifterId)?.problem ?? null,
     gravityMps2: words.gravityMps2,
     rackSays: (rackId: string): string => {
       const rack = group?.racks.find((candidate) => candidate.rackId === rackId);

@@ -6,42 +6,28 @@ import type { Paper } from '#contract/paper/paperSize.ts';
 import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
 import type { Day } from '#contract/records/day.ts';
 import { CutMarks } from './CutMarks.tsx';
+import { DayPapers } from './DayPapers.tsx';
 import { LifterCard } from './LifterCard.tsx';
 import { letterSizes } from './letterSizes.ts';
-import { NothingToPrint } from './NothingToPrint.tsx';
-import { PaperBar, usePaper } from './PaperBar.tsx';
-import { useLetters } from './useLetters.ts';
-import { useRackSheets } from './useRackSheets.ts';
 
 const quartersOnPage = 4;
 
 /** A card for each lifter, four to a page, cut apart along the marks. */
 export function CardsPage({ day }: { day: Day }) {
-  const [paper, setPaper] = usePaper();
-  const letters = useLetters();
-  const sheetsOf = useRackSheets(day);
-  if (sheetsOf === undefined) return <p className="quiet">Fetching what was worked out.</p>;
-  if (sheetsOf === null) return <NothingToPrint dayId={day.id} />;
-  const sheets = sheetsOf();
-  const overtaken = sheets.some(({ changedSince }) => changedSince);
+  const words = {
+    title: "Lifters' cards",
+    says: 'A quarter of a page for each lifter, in lifting order, rack by rack; who has much to read gets a second quarter. Cut along the thin marks.',
+    other: { href: `/${day.id}/sheet`, word: 'Rack sheets' },
+  };
   return (
-    <div className="stack loose">
-      <PaperBar
-        title="Lifters' cards"
-        says="A quarter of a page for each lifter, in lifting order, rack by rack; who has much to read gets a second quarter. Cut along the thin marks."
-        dayId={day.id}
-        other={{ href: `/${day.id}/sheet`, word: 'Rack sheets' }}
-        {...{ paper, setPaper, overtaken }}
-      />
-      {/* Other paper, letters or words are measured from the beginning: fewer quarters may do. */}
-      <Cards key={`${paper} ${letters} ${JSON.stringify(sheets)}`} {...{ paper, sheets, overtaken }} />
-    </div>
+    <DayPapers day={day} words={words}>
+      {(sheetsOf, paper) => <Cards sheets={sheetsOf()} paper={paper} />}
+    </DayPapers>
   );
 }
 
 /** As many quarters for each lifter as the words need. */
-function Cards(props: { paper: Paper; sheets: readonly RackSheet[]; overtaken: boolean }) {
-  const { paper, sheets, overtaken } = props;
+function Cards({ sheets, paper }: { sheets: readonly RackSheet[]; paper: Paper }) {
   const [breaks, setBreaks] = useState<Readonly<Record<string, readonly number[]>>>({});
   const quarters = sheets.flatMap((sheet) =>
     sheet.lifters.flatMap((lifter) => {
@@ -60,27 +46,20 @@ function Cards(props: { paper: Paper; sheets: readonly RackSheet[]; overtaken: b
   const pages = Array.from({ length: Math.ceil(quarters.length / quartersOnPage) }, (_, page) =>
     quarters.slice(page * quartersOnPage, (page + 1) * quartersOnPage),
   );
-  return (
-    <div className={overtaken ? 'papers overtaken' : 'papers'}>
-      {pages.map((page, index) => (
-        <section
-          key={index}
-          className={`paper cards ${paper}`}
-          aria-label={`Cards, page ${index + 1}`}
-          style={letterSizes}
-        >
-          <div className="cards-quarters">
-            {page.map((each) => (
-              <LifterCard
-                key={`${each.sheet.key} ${each.lifter.lifterId} ${each.quarter.number}`}
-                {...each}
-              />
-            ))}
-            <CutMarks />
-          </div>
-          <p className="fine cards-key">{effortKey}</p>
-        </section>
-      ))}
-    </div>
-  );
+  return pages.map((page, index) => (
+    <section
+      key={index}
+      className={`paper cards ${paper}`}
+      aria-label={`Cards, page ${index + 1}`}
+      style={letterSizes}
+    >
+      <div className="cards-quarters">
+        {page.map((each) => (
+          <LifterCard key={`${each.sheet.key} ${each.lifter.lifterId} ${each.quarter.number}`} {...each} />
+        ))}
+        <CutMarks />
+      </div>
+      <p className="fine cards-key">{effortKey}</p>
+    </section>
+  ));
 }

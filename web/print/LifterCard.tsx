@@ -2,8 +2,10 @@ import type { ReactNode } from 'react';
 import { effortLine, unbroken } from '#contract/paper/effortWords.ts';
 import { pxPerMm } from '#contract/paper/paperSize.ts';
 import type { LifterLine, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
+import { strengthThere } from '#contract/paper/strengthThere.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
-import { besideDiscs, stepSide } from './discsOnPaper.ts';
+import { BesideDiscs } from './BesideDiscs.tsx';
+import { stepSide } from './discsOnPaper.ts';
 import { PaperLoad } from './PaperLoad.tsx';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
@@ -114,11 +116,7 @@ function Lead({ lifter, unit }: { lifter: LifterLine; unit: string }) {
             <span>{unit}</span>
           </p>
           <p>
-            {lifter.aSide}{' '}
-            <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>
-              {besideDiscs(lifter.aSide)}
-            </span>
-            {lifter.barByCoach && ', set by the coach'}
+            {lifter.aSide} <BesideDiscs lifter={lifter} />
           </p>
         </div>
         <LoadedBar
@@ -158,8 +156,8 @@ function Load({ lifter, unit }: { lifter: LifterLine; unit: string }) {
   );
 }
 
-function rest({ interval, share, habit }: WrittenLoad): string {
-  return unbroken(
-    [interval && `, ${interval}`, share && `; ${share} of strength there`, habit && `; ${habit}`].join(''),
-  );
+function rest(load: WrittenLoad): string {
+  const { interval, habit } = load;
+  const share = strengthThere(load);
+  return unbroken([interval && `, ${interval}`, share && `; ${share}`, habit && `; ${habit}`].join(''));
 }

@@ -1,29 +1,35 @@
 import { useState } from 'react';
-import { Link, useSearchParams } from 'wouter';
+import { Link } from 'wouter';
 import { type Paper, paperWords } from '#contract/paper/paperSize.ts';
 import { Choice } from '#web/parts/Choice.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 /** The paper a club most likely has in its printer, until somebody picks the other. */
 export function usePaper(): [Paper, (paper: Paper) => void] {
   const { mass } = useUnits();
-  const [search, setSearch] = useSearchParams();
-  const asked = search.get('paper');
-  const paper = asked === 'a4' || asked === 'letter' ? asked : mass === 'lb' ? 'letter' : 'a4';
-  return [paper, (next) => setSearch({ paper: next }, { replace: true })];
+  const [asked, setAsked] = useInAddress('paper');
+  const picked = paperWords.find(({ value }) => value === asked)?.value;
+  return [picked ?? (mass === 'lb' ? 'letter' : 'a4'), setAsked];
 }
 
-/** Above the paper on screen: what it is, its size and units, and the way to the printer. Never printed. */
-export function PaperBar(props: {
+/** What a kind of paper is called and for, and the way to the other kind. */
+export interface PaperWords {
   title: string;
   says: string;
-  dayId: string;
   other: { href: string; word: string };
+}
+
+/** Above the paper on screen: what it is, its size, and the way to the printer. Never printed. */
+export function PaperBar(props: {
+  dayId: string;
+  words: PaperWords;
   paper: Paper;
   setPaper: (paper: Paper) => void;
   /** The day was changed after this was worked out. */
   overtaken: boolean;
 }) {
+  const { title, says, other } = props.words;
   const [asked, setAsked] = useState(false);
   return (
     <header className="stack screen-only paper-bar">
@@ -31,8 +37,8 @@ export function PaperBar(props: {
         <Link href={`/${props.dayId}`}>Back to the day</Link>
       </p>
       <div className="row ends base">
-        <h1>{props.title}</h1>
-        <Link href={props.other.href}>{props.other.word}</Link>
+        <h1>{title}</h1>
+        <Link href={other.href}>{other.word}</Link>
       </div>
       <div className="row">
         <button
@@ -59,7 +65,7 @@ export function PaperBar(props: {
           </button>
         </div>
       )}
-      <p className="quiet">{props.says}</p>
+      <p className="quiet">{says}</p>
     </header>
   );
 }

@@ -2,7 +2,8 @@ import { effortKey, effortLine, unbroken } from '#contract/paper/effortWords.ts'
 import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
 import type { LifterLine, RackSheet, WrittenStep } from '#contract/paper/RackSheetModel.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
-import { besideDiscs, discsOnPaper, stepSide } from './discsOnPaper.ts';
+import { BesideDiscs } from './BesideDiscs.tsx';
+import { discsOnPaper, stepSide } from './discsOnPaper.ts';
 import { letterSizes } from './letterSizes.ts';
 import { PaperLoad } from './PaperLoad.tsx';
 import { SmallLoad } from './SmallLoad.tsx';
@@ -115,10 +116,7 @@ function Row({ lifter, toN, unit }: { lifter: LifterLine; toN: number; unit: 'kg
         <div>
           <p className="sheet-discs">{discsOnPaper(lifter.aSide)}</p>
           <p>
-            <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>
-              {besideDiscs(lifter.aSide)}
-            </span>
-            {lifter.barByCoach && ', set by the coach'}
+            <BesideDiscs lifter={lifter} />
           </p>
         </div>
       </div>

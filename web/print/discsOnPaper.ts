@@ -5,11 +5,6 @@ export function discsOnPaper(aSide: string): string {
   return aSide.replaceAll(' × ', '\u00a0×\u00a0').replaceAll('+ ', '+\u00a0');
 }
 
-/** What stands beside the large discs; an empty bar has none on either side. */
-export function besideDiscs(aSide: string): string {
-  return aSide === noDiscs ? 'the bar alone' : 'kg a side';
-}
-
 /** What follows the discs of a step. */
 export function stepSide(aSide: string): string {
   return aSide === noDiscs ? '' : ' a side';

@@ -9,7 +9,7 @@ import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
 import { useLineWords } from './useLineWords.ts';
 
-type SheetsOf = (partsOf?: (key: string) => number) => RackSheet[];
+export type SheetsOf = (partsOf?: (key: string) => number) => RackSheet[];
 
 /** The sheets of what was worked out last for a day, by the pages of each rack; null: nothing yet, undefined: being fetched. */
 export function useRackSheets(day: Day): SheetsOf | null | undefined {

@@ -1,0 +1,32 @@
+import { Fragment, type ReactNode } from 'react';
+import type { Paper } from '#contract/paper/paperSize.ts';
+import type { Day } from '#contract/records/day.ts';
+import { NothingToPrint } from './NothingToPrint.tsx';
+import { PaperBar, type PaperWords, usePaper } from './PaperBar.tsx';
+import { useLetters } from './useLetters.ts';
+import { type SheetsOf, useRackSheets } from './useRackSheets.ts';
+
+/** The papers of a day under the bar that prints them; `children` lays them out, which measures as it goes. */
+export function DayPapers(props: {
+  day: Day;
+  words: PaperWords;
+  children: (sheetsOf: SheetsOf, paper: Paper) => ReactNode;
+}) {
+  const { day, words, children } = props;
+  const [paper, setPaper] = usePaper();
+  const letters = useLetters();
+  const sheetsOf = useRackSheets(day);
+  if (sheetsOf === undefined) return <p className="quiet">Fetching what was worked out.</p>;
+  if (sheetsOf === null) return <NothingToPrint dayId={day.id} />;
+  const sheets = sheetsOf();
+  const overtaken = sheets.some(({ changedSince }) => changedSince);
+  return (
+    <div className="stack loose">
+      <PaperBar dayId={day.id} {...{ words, paper, setPaper, overtaken }} />
+      <div className={overtaken ? 'papers overtaken' : 'papers'}>
+        {/* Other paper, letters or words are measured from the beginning: fewer pages may do. */}
+        <Fragment key={`${paper} ${letters} ${JSON.stringify(sheets)}`}>{children(sheetsOf, paper)}</Fragment>
+      </div>
+    </div>
+  );
+}
