@@ -1,3 +1,4 @@
+import { freshPlace } from '#contract/day/freshPlace.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
@@ -88,12 +89,7 @@ function dayOf({ day: [planned], lifter, rack }: ClubRecords, oneSetPull: number
         ...group!,
         lift: 'squat',
         aim: { by: 'capability', bottomShare: 0.75, lockoutShare: 0.75 },
-        places: lifter.slice(0, LIFTERS).map(({ id }, i) => ({
-          lifterId: id,
-          rackId: rack[i % rack.length]!.id,
-          start: null,
-          byCoach: null,
-        })),
+        places: lifter.slice(0, LIFTERS).map(({ id }, i) => freshPlace(id, rack[i % rack.length]!.id)),
       },
     ],
   };

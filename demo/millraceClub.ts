@@ -8,6 +8,7 @@ import { millraceHeights } from './millraceHeights.ts';
 import { millraceLifters } from './millraceLifters.ts';
 import { millraceMeets } from './millraceMeets.ts';
 import { millraceRacks } from './millraceRacks.ts';
+import { millraceTemplates } from './millraceTemplates.ts';
 
 /**
  * The demo: Millrace Barbell Club, its people, gear, places and numbers, all invented. Dates count from `today`
@@ -26,6 +27,7 @@ export function millraceClub(today: string): ClubRecords {
         latitudeDeg: 53.4,
         heightAboveSeaM: 85,
         bandChangeMinutes: 1,
+        wallStepKg: null,
         pairMismatchShare: 0.05,
         safeStretchRatio: 2.8,
         leastBarShare: 0.4,
@@ -46,6 +48,7 @@ export function millraceClub(today: string): ClubRecords {
     restriction: restrictions(today),
     best: [...millraceMeets(today), ...millraceGymBests(today)],
     day: millraceDays(today),
+    workTemplate: millraceTemplates(),
   };
 }
 

@@ -1,3 +1,4 @@
+import { freshPlace } from '#contract/day/freshPlace.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Place } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
@@ -79,6 +80,7 @@ function speedSquat(date: string): Day {
         ],
         leastChance: null,
         bounds: null,
+        away: [],
         places: places(TOMORROW),
       },
     ],
@@ -114,6 +116,7 @@ function lowBoxSingle(date: string): Day {
         })),
         leastChance: null,
         bounds: null,
+        away: [],
         places: places(LOW_BOX),
       },
     ],
@@ -141,6 +144,7 @@ function repeatedBench(date: string): Day {
         ],
         leastChance: null,
         bounds: null,
+        away: [],
         places: places(BENCHERS),
       },
     ],
@@ -155,9 +159,7 @@ function box(heightM: number): Start {
 
 function places(rows: readonly Row[]): Place[] {
   return rows.map(([lifter, rack, boxM]) => ({
-    lifterId: `lifter-${lifter}`,
-    rackId: `rack-${rack}`,
+    ...freshPlace(`lifter-${lifter}`, `rack-${rack}`),
     start: boxM === null ? null : box(boxM),
-    byCoach: null,
   }));
 }

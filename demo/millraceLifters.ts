@@ -179,6 +179,9 @@ const DAYS_BETWEEN_WEIGHINGS = 49;
 /** Water and breakfast: standard deviation of a weighing about the trend, as a share. */
 const WEIGHING_SHARE = 0.006;
 
+/** Those who train before work; the others come in the evening. */
+const EARLY_CREW = new Set(['tereza', 'ilse', 'maribel', 'odhran', 'emre', 'kwabena', 'lars', 'bastien']);
+
 /** Members of the Millrace Barbell Club and what they weighed over two years. All of them are invented. */
 export function millraceLifters(today: string): Lifters {
   return {
@@ -190,6 +193,7 @@ export function millraceLifters(today: string): Lifters {
       statureM: person.statureM,
       equipment: person.equipment,
       leftOn: null,
+      labels: [EARLY_CREW.has(person.id) ? 'early crew' : 'late crew'],
       note: person.note,
     })),
     bodyMass: PEOPLE.flatMap((person, index) => weighings(person, index, today)),

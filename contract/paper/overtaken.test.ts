@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { PlanPlace } from '#contract/day/dayPlan.ts';
+import { freshPlace } from '#contract/day/freshPlace.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { overtaken } from './overtaken.ts';
 
@@ -12,7 +13,7 @@ const planned = {
 } as unknown as PlanPlace;
 const group = { lift: 'squat', racks: [{ rackId: 'north', label: 'North rack' }] } as never;
 const pair = { id: '22', label: '22-A', retiredOn: null };
-const place = { lifterId: 'a', rackId: 'north', start: null, byCoach: null };
+const place = freshPlace('a', 'north');
 const now = { group: { start: box(0.36) }, place, date: '2026-12-01' };
 const written = (_: unknown, { heightM }: Start) => `box ${heightM}`;
 const said = (change: Partial<typeof now>, bandPair: object[] = [pair]) =>
@@ -23,7 +24,7 @@ test('a bar stands while start, rack and gear are those it was worked out for', 
 });
 
 test('another box or another rack is told by what the bar was worked out for', () => {
-  expect(said({ place: { ...place, start: box(0.43) } as never })).toEqual(['Worked out for box 0.36.']);
+  expect(said({ place: { ...place, start: box(0.43) } })).toEqual(['Worked out for box 0.36.']);
   expect(said({ place: { ...place, rackId: 'south' } })).toEqual(['Worked out for North rack.']);
 });
 

@@ -16,6 +16,7 @@ import {
 } from './gear.ts';
 import type { RecordKind } from './kind.ts';
 import { best, bodyMass, lifter, liftHeights, restriction } from './lifters.ts';
+import { workTemplate } from './workTemplate.ts';
 
 /** Every kind, owners before what belongs to them: the order of import, export and archive. */
 const listed = {
@@ -37,6 +38,7 @@ const listed = {
   best,
   restriction,
   day,
+  workTemplate,
 } as const;
 
 export type KindName = keyof typeof listed;

@@ -55,6 +55,8 @@ export const place = z.strictObject({
     })
     .nullable()
     .default(null),
+  /** What the coach wants this lifter to know that day; on sheet and card. */
+  note: z.string().trim().max(200).default(''),
 });
 export type Place = z.infer<typeof place>;
 
@@ -72,6 +74,8 @@ export const group = z.strictObject({
   bounds: bounds.nullable().default(null),
   /** Lifters in lifting order. */
   places: z.array(place).max(60),
+  /** Who belongs to the group and is not here that day; each keeps rack, start and what was set by hand. */
+  away: z.array(place).max(60).default([]),
 });
 export type Group = z.infer<typeof group>;
 
@@ -96,6 +100,11 @@ export const day = kind(
       'groups[].places[].byCoach.bands[].bandPairId': 'bandPair',
       'groups[].places[].byCoach.bands[].hookupId': 'hookup',
       'groups[].places[].byCoach.chains[].chainPairId': 'chainPair',
+      'groups[].away[].lifterId': 'lifter',
+      'groups[].away[].rackId': 'rack',
+      'groups[].away[].byCoach.bands[].bandPairId': 'bandPair',
+      'groups[].away[].byCoach.bands[].hookupId': 'hookup',
+      'groups[].away[].byCoach.chains[].chainPairId': 'chainPair',
     },
     // A plan rests on its own day alone; see `planBasis`.
     feeds: {},

@@ -13,6 +13,9 @@ const ofLifter = {
   filesAt: 'club',
 } as const;
 
+/** What plans and estimates rest on: labels are for the eye. */
+const withoutLabels = ['name', 'bornOn', 'category', 'statureM', 'equipment', 'leftOn'] as const;
+
 export const lifter = kind(
   'lifter',
   'lifter',
@@ -23,12 +26,15 @@ export const lifter = kind(
     statureM: z.number().min(1).max(2.5).nullable().default(null),
     equipment: equipment.default('raw'),
     leftOn: localDate.nullable().default(null),
+    /** The club's own words for whom it trains together, or tells apart: a crew, a year, a meet. */
+    labels: z.array(z.string().trim().min(1).max(30)).max(8).default([]),
     note,
   },
   {
     ...ofLifter,
     many: 'lifters',
     belongsTo: {},
+    feeds: { plan: withoutLabels, estimate: withoutLabels },
     date: { field: 'bornOn', isPast: true, knownFrom: false },
     ratherThanRemoved: 'enter the day of leaving instead',
   },

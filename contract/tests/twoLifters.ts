@@ -1,3 +1,4 @@
+import { freshPlace } from '#contract/day/freshPlace.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import { emptyClub } from './emptyClub.ts';
 
@@ -17,6 +18,7 @@ export function twoLifters(): ClubRecords {
         latitudeDeg: null,
         heightAboveSeaM: null,
         bandChangeMinutes: 1,
+        wallStepKg: null,
         pairMismatchShare: 0.05,
         safeStretchRatio: 3.5,
         leastBarShare: 0.4,
@@ -120,12 +122,8 @@ export function twoLifters(): ClubRecords {
             ],
             leastChance: null,
             bounds: null,
-            places: ['short', 'tall'].map((lifterId) => ({
-              lifterId,
-              rackId: 'rack',
-              start: null,
-              byCoach: null,
-            })),
+            away: [],
+            places: ['short', 'tall'].map((lifterId) => freshPlace(lifterId, 'rack')),
           },
         ],
       },
@@ -170,6 +168,7 @@ function lifter(id: string, statureM: number): RecordOf<'lifter'> {
     statureM,
     equipment: 'raw',
     leftOn: null,
+    labels: [],
     note: '',
   };
 }

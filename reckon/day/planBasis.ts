@@ -1,20 +1,24 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Day } from '#contract/records/day.ts';
+import type { Day, Group } from '#contract/records/day.ts';
 import { clubBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 
 /**
  * A short mark of everything that a day's loads rest on: the same as long as nothing of it has changed. A plan carries the
- * mark of its making, so that a sheet on the wall can be told from what would be worked out today. Titles, notes and
- * units of display do not count.
+ * mark of its making, so that a sheet on the wall can be told from what would be worked out today. Titles, notes, who
+ * is away and units of display do not count.
  */
 export function planBasis(records: ClubRecords, { date, oneSetPull, groups }: Day): string {
   const lifterIds = new Set(groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));
   return fingerprint([
     date,
     oneSetPull,
-    groups.map((group) => ({ ...group, title: '' })),
+    groups.map(whatCounts),
     clubBasis(records, 'plan'),
     lifterBasis(records, 'plan', lifterIds),
   ]);
+}
+
+function whatCounts({ away: _away, places, ...group }: Group) {
+  return { ...group, title: '', places: places.map(({ note: _note, ...place }) => place) };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dayPlan, type PlanPlace } from '#contract/day/dayPlan.ts';
+import { freshPlace } from '#contract/day/freshPlace.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { loadableMasses } from '#core/day/plates.ts';
@@ -234,7 +235,7 @@ describe('solveDay', () => {
     const day = structuredClone(theDay(records));
     day.groups[0]!.places[0]!.start = { way: 'pins', heightM: 2.5 };
     day.groups[0]!.places[1]!.start = { way: 'box', heightM: null };
-    day.groups[0]!.places.push({ lifterId: 'tall', rackId: 'rack', start: null, byCoach: null });
+    day.groups[0]!.places.push(freshPlace('tall', 'rack'));
     const [tooHigh, noHeight, right] = solveDay(records, day).groups[0]!.places;
     expect(tooHigh!.solved).toBeNull();
     expect(tooHigh!.problem).toMatch(/too high/);

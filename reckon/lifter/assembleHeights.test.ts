@@ -11,6 +11,7 @@ const lifter: RecordOf<'lifter'> = {
   statureM: 1.95,
   equipment: 'raw',
   leftOn: null,
+  labels: [],
   note: '',
 };
 const box = (heightM: number): Start => ({ way: 'box', heightM });

@@ -9,7 +9,7 @@ import { migrate, migrations } from '../migrate.ts';
 import { openSqlite } from '../open/sqlite.ts';
 import { newClubPath } from './newClubPath.ts';
 import { openClub, tester } from './openClub.ts';
-import { smallClub } from './smallClub.ts';
+import { smallClub, smallClubKept } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
 
 // Each file was dumped from a club as its version kept it, by Python's sqlite3 iterdump; it stays as it is.
@@ -19,8 +19,7 @@ const dumps = readdirSync(versions).sort();
 /** The small club as far as a dump can hold it: nothing of kinds that had no table yet. */
 function oldClub(dump: string): ClubRecords {
   const text = readFileSync(new URL(dump, versions), 'utf8');
-  const later = kindNames.filter((kind) => !text.includes(`CREATE TABLE "${kind}" (`));
-  return { ...smallClub(), ...Object.fromEntries(later.map((kind) => [kind, []])) };
+  return smallClubKept(text, (kind) => text.includes(`CREATE TABLE "${kind}" (`));
 }
 
 function clubOf(dump: string): string {

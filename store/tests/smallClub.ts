@@ -1,4 +1,4 @@
-import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 
 /** A small invented club in which every kind has a record and every reference is used. */
 export function smallClub(): ClubRecords {
@@ -21,6 +21,7 @@ export function smallClub(): ClubRecords {
         latitudeDeg: 51.5,
         heightAboveSeaM: null,
         bandChangeMinutes: 1,
+        wallStepKg: null,
         pairMismatchShare: 0.05,
         safeStretchRatio: 2.5,
         leastBarShare: 0.4,
@@ -129,6 +130,7 @@ export function smallClub(): ClubRecords {
         statureM: 1.5,
         equipment: 'raw',
         leftOn: null,
+        labels: [],
         note: '',
       },
     ],
@@ -187,12 +189,22 @@ export function smallClub(): ClubRecords {
             blocks: [{ sets: 8, reps: 2, restSeconds: 60, shareOfAim: 1 }],
             leastChance: null,
             bounds: null,
+            away: [
+              {
+                lifterId: 'lifter-1',
+                rackId: 'rack-1',
+                start: null,
+                byCoach: { barKg: null, bands: setup.bands, chains: setup.chains },
+                note: '',
+              },
+            ],
             places: [
               {
                 lifterId: 'lifter-1',
                 rackId: 'rack-1',
                 start: null,
                 byCoach: { barKg: null, bands: setup.bands, chains: setup.chains },
+                note: 'Stay tight.',
               },
             ],
           },
@@ -201,5 +213,33 @@ export function smallClub(): ClubRecords {
         note: '',
       },
     ],
+    workTemplate: [
+      {
+        id: 'work-1',
+        label: 'Doubles off the box',
+        work: 'speed',
+        lift: 'squat',
+        start: setup.start,
+        aim: { by: 'percent', targets: [{ basis: 'bar', share: 0.5 }] },
+        blocks: [{ sets: 8, reps: 2, restSeconds: 60, shareOfAim: 1 }],
+        leastChance: 0.9,
+        bounds: null,
+        note: '',
+      },
+    ],
   };
+}
+
+/** The small club as an older file or archive holds it: without kinds and parts of a day that came later. */
+export function smallClubKept(text: string, hasKind: (kind: string) => boolean): ClubRecords {
+  const club = smallClub();
+  const none = Object.fromEntries(kindNames.filter((kind) => !hasKind(kind)).map((kind) => [kind, []]));
+  if (text.includes('"away":')) return { ...club, ...none };
+  const [day] = club.day;
+  const groups = day!.groups.map((group) => ({
+    ...group,
+    away: [],
+    places: group.places.map((place) => ({ ...place, note: '' })),
+  }));
+  return { ...club, day: [{ ...day!, groups }], ...none };
 }

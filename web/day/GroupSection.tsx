@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { freshPlace } from '#contract/day/freshPlace.ts';
 import { startOf } from '#contract/day/startOf.ts';
 import { unbroken } from '#contract/paper/effortWords.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
@@ -40,7 +41,7 @@ export function GroupSection(props: {
 
   const setPlaces = (places: Place[]) => onChange({ ...group, places });
   const add = (lifterId: string, rackId: string) =>
-    setPlaces([...group.places, { lifterId, rackId, start: null, byCoach: null }]);
+    setPlaces([...group.places, freshPlace(lifterId, rackId)]);
   // An undo comes later than the tap: it puts one lifter back into the group as it is then.
   const newest = useNewest({ places: group.places, setPlaces });
   const nameOf = (id: string) => lifterName(records.lifter, id);

@@ -1,9 +1,10 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { freshPlace } from '#contract/day/freshPlace.ts';
 import type { Place } from '#contract/records/day.ts';
 import { movePlace, onRack } from './movePlace.ts';
 
-const place = (lifterId: string, rackId: string): Place => ({ lifterId, rackId, start: null, byCoach: null });
+const place = (lifterId: string, rackId: string): Place => freshPlace(lifterId, rackId);
 const ids = (places: readonly Place[]) => places.map((p) => p.lifterId);
 
 const anyPlaces = fc

@@ -69,6 +69,7 @@ export function startingGroup(id: string, work: Work, lift: Lift, boxHeightM: nu
     ),
     leastChance: null,
     bounds: null,
+    away: [],
     places: [],
   };
 }

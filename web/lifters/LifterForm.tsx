@@ -97,6 +97,7 @@ const nobody: LifterDraft = {
   statureM: null,
   equipment: 'raw',
   leftOn: null,
+  labels: [],
   note: '',
 };
 
