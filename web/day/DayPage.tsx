@@ -2,13 +2,14 @@ import { useState } from 'react';
 import type { Day, Group } from '#contract/records/day.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
+import { useClub } from '#web/api/useClub.ts';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { DayHead } from './DayHead.tsx';
 import { GroupSection } from './GroupSection.tsx';
 import { SolveBar } from './SolveBar.tsx';
-import { startingGroup } from './startingPoints.ts';
+import { groupFromWork, startingGroup, usualBoxM } from './startingPoints.ts';
 import { useDayDraft } from './useDayDraft.ts';
 import { useSolving } from './useSolving.ts';
 
@@ -42,15 +43,27 @@ export function DayPage({ kept }: { kept: Day }) {
         />
       ))}
       {day.groups.length < mostGroups && (
-        <AddGroup onAdd={(lift) => change((now) => withGroup(now, lift))} first={day.groups.length === 0} />
+        <AddGroup onAdd={(make) => change((now) => withGroup(now, make))} first={day.groups.length === 0} />
       )}
       {solving.prescription && <KnownLegend />}
     </article>
   );
 }
 
-function AddGroup(props: { first: boolean; onAdd: (lift: Lift) => void }) {
-  const [lift, setLift] = useState<Lift>('squat');
+/** Another group: by its lift, or by work that the club keeps. */
+function AddGroup(props: {
+  first: boolean;
+  onAdd: (make: (id: string, work: Group['work']) => Group) => void;
+}) {
+  const { workTemplate: kept } = useClub();
+  const [from, setFrom] = useState<string>('squat');
+  const works = kept.map(({ id, label }) => ({ value: id, word: label }));
+  const add = () => {
+    const work = kept.find(({ id }) => id === from);
+    props.onAdd((id, kind) =>
+      work ? groupFromWork(id, work) : startingGroup(id, kind, from as Lift, usualBoxM),
+    );
+  };
   return (
     <section className="stack ruled screen-only">
       {props.first && (
@@ -60,8 +73,13 @@ function AddGroup(props: { first: boolean; onAdd: (lift: Lift) => void }) {
         </>
       )}
       <div className="row">
-        <SelectField label="Lift" value={lift} options={liftWords} onChange={setLift} />
-        <button type="button" onClick={() => props.onAdd(lift)}>
+        <SelectField
+          label={kept.length === 0 ? 'Lift' : 'Lift, or kept work'}
+          value={from}
+          options={[...liftWords, ...works]}
+          onChange={setFrom}
+        />
+        <button type="button" onClick={add}>
           Add a group
         </button>
       </div>
@@ -69,10 +87,10 @@ function AddGroup(props: { first: boolean; onAdd: (lift: Lift) => void }) {
   );
 }
 
-function withGroup(day: Day, lift: Lift): Day {
+function withGroup(day: Day, make: (id: string, work: Group['work']) => Group): Day {
   const taken = new Set(day.groups.map((group) => group.id));
   let number = day.groups.length + 1;
   while (taken.has(`group-${number}`)) number += 1;
   const work = day.groups[0]?.work ?? 'speed';
-  return { ...day, groups: [...day.groups, startingGroup(`group-${number}`, work, lift, 0.36)] };
+  return { ...day, groups: [...day.groups, make(`group-${number}`, work)] };
 }

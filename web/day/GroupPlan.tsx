@@ -10,6 +10,7 @@ import { StartFields } from '#web/setup/StartFields.tsx';
 import { AimFields } from './AimFields.tsx';
 import { BlockFields } from './BlockFields.tsx';
 import { GroupBounds } from './GroupBounds.tsx';
+import { KeptWork } from './KeptWork.tsx';
 import { startingGroup, workWords } from './startingPoints.ts';
 
 /** How sure a coach may want to be; the chance itself is kept. */
@@ -41,14 +42,15 @@ export function GroupPlan(props: {
   const put = (change: Partial<Group>) => onChange({ ...group, ...change });
   const beginAgain = (work: Group['work']) => {
     const fresh = startingGroup(group.id, work, group.lift, group.start.heightM);
-    onChange({ ...fresh, title: group.title, start: group.start, places: group.places });
+    onChange({ ...fresh, title: group.title, start: group.start, places: group.places, away: group.away });
     say('Aim and steps begin anew for this kind of work.', () => onChange(group));
   };
   // Another lift begins another way: own starts and what was fixed for the old lift go.
   const pickLift = (lift: Lift) => {
     const fresh = startingGroup(group.id, group.work, lift, group.start.heightM);
-    const places = group.places.map((place) => ({ ...place, start: null, byCoach: null }));
-    put({ lift, start: fresh.start, places });
+    const free = (places: Group['places']) =>
+      places.map((place) => ({ ...place, start: null, byCoach: null }));
+    put({ lift, start: fresh.start, places: free(group.places), away: free(group.away) });
     say('Another lift: own starts and what was set by hand are gone.', () => onChange(group));
   };
   return (
@@ -66,6 +68,7 @@ export function GroupPlan(props: {
             onChange={(start) => (start.heightM !== null || !hasHeight(start.way)) && put({ start })}
           />
         </div>
+        <KeptWork group={group} onChange={onChange} />
       </div>
       <div className="stack">
         <h3>What the loads aim at</h3>

@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { freshPlace } from '#contract/day/freshPlace.ts';
 import { startOf } from '#contract/day/startOf.ts';
 import { unbroken } from '#contract/paper/effortWords.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
@@ -12,6 +11,8 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { AddLifter } from './AddLifter.tsx';
 import { GroupPlan } from './GroupPlan.tsx';
 import { groupSummary } from './groupSummary.ts';
+import { WhoIsHere } from './here/WhoIsHere.tsx';
+import { comesTo } from './here/whoIsHere.ts';
 import { lifterName } from './lifterName.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { movePlace, onRack } from './movePlace.ts';
@@ -33,6 +34,7 @@ export function GroupSection(props: {
   const units = useUnits();
   const say = useToast();
   const [open, setOpen] = useState(group.places.length === 0);
+  const [whoOpen, setWhoOpen] = useState(false);
   const racks = records.rack.filter((rack) => rack.lifts.includes(group.lift));
   const rackIds = racks.map((rack) => rack.id);
   const free = records.lifter.filter(
@@ -40,8 +42,6 @@ export function GroupSection(props: {
   );
 
   const setPlaces = (places: Place[]) => onChange({ ...group, places });
-  const add = (lifterId: string, rackId: string) =>
-    setPlaces([...group.places, freshPlace(lifterId, rackId)]);
   // An undo comes later than the tap: it puts one lifter back into the group as it is then.
   const newest = useNewest({ places: group.places, setPlaces });
   const nameOf = (id: string) => lifterName(records.lifter, id);
@@ -80,6 +80,9 @@ export function GroupSection(props: {
         <h2>{group.title}</h2>
         <p className="group-summary">{unbroken(groupSummary(group, units.length))}</p>
         <div className="row screen-only">
+          <button type="button" aria-expanded={whoOpen} onClick={() => setWhoOpen(!whoOpen)}>
+            Who is here
+          </button>
           <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
             {open ? 'Close the plan' : 'Change the plan'}
           </button>
@@ -91,6 +94,7 @@ export function GroupSection(props: {
         </div>
       </div>
       {open && <GroupPlan group={group} boxes={records.box} plan={lines.plan} onChange={onChange} />}
+      {whoOpen && <WhoIsHere {...{ day, group, racks, onChange }} />}
       {lines.cautions.map((caution) => (
         <p key={caution} className="caution small">
           {caution}
@@ -120,7 +124,11 @@ export function GroupSection(props: {
           onChangePlace={changePlace}
           onLeaveOut={leaveOut}
           add={
-            <AddLifter rackLabel={rack.label} lifters={free} onAdd={(lifterId) => add(lifterId, rack.id)} />
+            <AddLifter
+              rackLabel={rack.label}
+              lifters={free}
+              onAdd={(lifterId) => onChange(comesTo(group, lifterId, rack.id))}
+            />
           }
         />
       ))}

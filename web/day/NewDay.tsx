@@ -10,10 +10,8 @@ import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
-import { startingGroup, workWords } from './startingPoints.ts';
-
-/** A parallel box for a lifter of middling height; where the club has none so high, the nearest. Assumption. */
-const usualBoxM = 0.36;
+import { everybodyBack } from './here/whoIsHere.ts';
+import { groupFromWork, startingGroup, usualBoxM, workWords } from './startingPoints.ts';
 
 /** A new training day: when, and what it begins from. Everything can be changed afterwards. */
 export function NewDay() {
@@ -27,6 +25,7 @@ export function NewDay() {
   const [wrong, setWrong] = useState<string | null>(null);
   const earlier = [...records.day].sort((a, b) => b.date.localeCompare(a.date));
   const copied = earlier.find((day) => day.id === from);
+  const kept = records.workTemplate.find(({ id }) => id === from);
 
   const begin = async (event: FormEvent) => {
     event.preventDefault();
@@ -38,11 +37,19 @@ export function NewDay() {
           ? {
               date,
               title: copied.title,
-              groups: copied.groups,
+              groups: copied.groups.map(everybodyBack),
               oneSetPull: copied.oneSetPull,
               note: copied.note,
             }
-          : { date, groups: [startingGroup('group-1', from as Group['work'], lift, boxM)] },
+          : {
+              date,
+              title: kept?.label ?? '',
+              groups: [
+                kept
+                  ? groupFromWork('group-1', kept)
+                  : startingGroup('group-1', from as Group['work'], lift, boxM),
+              ],
+            },
       );
       go(`/${id}`);
     } catch (error) {
@@ -67,6 +74,18 @@ export function NewDay() {
             <strong>A {work.word} day.</strong> <span className="quiet">{work.says}</span>
           </label>
         ))}
+        {records.workTemplate.length > 0 && (
+          <label className="start-choice">
+            <input
+              type="radio"
+              name="from"
+              checked={kept !== undefined}
+              onChange={() => setFrom(records.workTemplate[0]?.id ?? 'speed')}
+            />
+            <strong>Work that the club keeps.</strong>
+            <span className="quiet">Lift, aim, sets and reps as they were kept; nobody is in it yet.</span>
+          </label>
+        )}
         {earlier.length > 0 && (
           <label className="start-choice">
             <input
@@ -80,16 +99,24 @@ export function NewDay() {
           </label>
         )}
       </fieldset>
-      {copied ? (
+      {kept && (
+        <SelectField
+          label="Kept work"
+          value={from}
+          onChange={setFrom}
+          options={records.workTemplate.map(({ id, label }) => ({ value: id, word: label }))}
+          hint={kept.note}
+        />
+      )}
+      {copied && (
         <SelectField
           label="Day to copy"
           value={from}
           onChange={setFrom}
           options={earlier.map((day) => ({ value: day.id, word: `${shortDate(day.date)}, ${day.title}` }))}
         />
-      ) : (
-        <SelectField label="Lift" value={lift} onChange={setLift} options={liftWords} />
       )}
+      {!kept && !copied && <SelectField label="Lift" value={lift} onChange={setLift} options={liftWords} />}
       <div className="row">
         <button type="submit" className="strong" disabled={days.busy}>
           Begin this day

@@ -1,3 +1,4 @@
+import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Aim, Block, Group } from '#contract/records/day.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 
@@ -55,6 +56,9 @@ const titles: Record<Work, string> = {
   repeated: 'For repetitions',
 };
 
+/** A parallel box for a lifter of middling height. Assumption. */
+export const usualBoxM = 0.36;
+
 /** A group as a coach would begin it: the kind of work sets sets, reps, rest and aim; nobody is in it yet. */
 export function startingGroup(id: string, work: Work, lift: Lift, boxHeightM: number | null): Group {
   return {
@@ -72,6 +76,12 @@ export function startingGroup(id: string, work: Work, lift: Lift, boxHeightM: nu
     away: [],
     places: [],
   };
+}
+
+/** A group that does what the club keeps, before anybody is in it. */
+export function groupFromWork(id: string, kept: RecordOf<'workTemplate'>): Group {
+  const { label: title, work, lift, start, aim, blocks, leastChance, bounds } = kept;
+  return { id, title, work, lift, start, aim, blocks, leastChance, bounds, places: [], away: [] };
 }
 
 function startOf(work: Work, lift: Lift, boxHeightM: number | null): Start {

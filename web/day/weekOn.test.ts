@@ -17,9 +17,10 @@ const day = {
         ],
       },
       places: [{ byCoach: byHand }, { byCoach: null }],
+      away: [],
     },
-    { aim: { by: 'capability', bottomShare: 0.6, lockoutShare: 0.8 }, places: [] },
-    { aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 }, places: [] },
+    { aim: { by: 'capability', bottomShare: 0.6, lockoutShare: 0.8 }, places: [], away: [] },
+    { aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 }, places: [], away: [] },
   ],
 } as unknown as Day;
 

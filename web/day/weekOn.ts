@@ -1,5 +1,6 @@
 import type { Aim, Day } from '#contract/records/day.ts';
 import { daysLater } from '#contract/words/dayWords.ts';
+import { everybodyBack } from './here/whoIsHere.ts';
 
 /** Weights as shares of something keep to the thousandth, so that 0.5 and 0.05 make 0.55. */
 const THOUSANDTHS = 1000;
@@ -14,7 +15,7 @@ export function weekOn({ date, title, groups, oneSetPull, note }: Day, more: num
     note,
     date: daysLater(date, 7),
     title: countedOn(title),
-    groups: groups.map((group) => ({
+    groups: groups.map(everybodyBack).map((group) => ({
       ...group,
       aim: raised(group.aim, more),
       places: group.places.map((place) =>

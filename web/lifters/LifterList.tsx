@@ -10,6 +10,7 @@ import { useClubEstimates } from '#web/api/useClubEstimates.ts';
 import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
+import { isNamed } from '#web/parts/isNamed.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
@@ -18,7 +19,6 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { isMinor } from './age.ts';
 import { EstimateProgress } from './EstimateProgress.tsx';
 import { HeightsDrawing } from './HeightsDrawing.tsx';
-import { isNamed } from './isNamed.ts';
 import { type LifterRecords, lifterRecords, straightBest } from './lifterRecords.ts';
 import { MaximumCell } from './MaximumCell.tsx';
 

@@ -1,8 +1,8 @@
 import type { Lifter } from '#contract/records/lifters.ts';
 
-/** Whether every word asked for begins a part of the name, whatever its accents. */
-export function isNamed({ name }: Pick<Lifter, 'name'>, asked: string): boolean {
-  const parts = plainWords(name);
+/** Whether every word asked for begins a part of the name or of a label, whatever its accents. */
+export function isNamed({ name, labels }: Pick<Lifter, 'name' | 'labels'>, asked: string): boolean {
+  const parts = plainWords([name, ...labels].join(' '));
   return plainWords(asked).every((word) => parts.some((part) => part.startsWith(word)));
 }
 

@@ -8,6 +8,9 @@ test.each([
   ['Kwabena Ofosu-Tandoh', 'fosu', false],
   ['Tereza Holoubková', 'holoubkova', true],
   ['Anyone', '', true],
-])('%s is found by "%s": %s', (name, asked, found) => {
-  expect(isNamed({ name }, asked)).toBe(found);
+  ['Tereza Holoubková', 'early', true],
+  ['Tereza Holoubková', 'ter crew', true],
+  ['Tereza Holoubková', 'late', false],
+])('%s of the early crew is found by "%s": %s', (name, asked, found) => {
+  expect(isNamed({ name, labels: ['early crew'] }, asked)).toBe(found);
 });

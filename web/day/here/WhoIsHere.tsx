@@ -1,0 +1,87 @@
+import { useState } from 'react';
+import type { Day, Group } from '#contract/records/day.ts';
+import type { Lifter } from '#contract/records/lifters.ts';
+import { shortDate } from '#contract/words/dayWords.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { CheckField } from '#web/parts/CheckField.tsx';
+import { isNamed } from '#web/parts/isNamed.ts';
+import { TextField } from '#web/parts/TextField.tsx';
+import { useToast } from '#web/parts/Toast.tsx';
+import { comesTo, isAway, lastTime, rackFor } from './whoIsHere.ts';
+
+/** Everybody of the club to tick: who is here lifts with the group, at the rack of the last time; who is away keeps the place. */
+export function WhoIsHere(props: {
+  day: Day;
+  group: Group;
+  racks: readonly { id: string; label: string }[];
+  onChange: (group: Group) => void;
+}) {
+  const { day, group, racks, onChange } = props;
+  const records = useClub();
+  const say = useToast();
+  const [asked, setAsked] = useState('');
+  const before = lastTime(records.day, day, group);
+  const rackIds = racks.map(({ id }) => id);
+  const joinedBy = (lifterIds: readonly string[]) =>
+    lifterIds.reduce((now, id) => {
+      const rackId = rackFor(now, id, rackIds, before?.group ?? null);
+      return rackId === null ? now : comesTo(now, id, rackId);
+    }, group);
+  const isHere = (id: string) => group.places.some((place) => place.lifterId === id);
+  const belongs = (id: string) => isHere(id) || group.away.some((place) => place.lifterId === id);
+  const rank = ({ id }: Lifter) => (belongs(id) ? 0 : 1);
+  const all = records.lifter
+    .filter(({ id, leftOn }) => leftOn === null || belongs(id))
+    .sort((a, b) => rank(a) - rank(b) || a.name.localeCompare(b.name));
+  const shown = all.filter((lifter) => isNamed(lifter, asked));
+  const missing = (ids: readonly string[]) =>
+    ids.filter((id) => !isHere(id) && all.some((one) => one.id === id));
+  const lastIds = missing(before?.group.places.map(({ lifterId }) => lifterId) ?? []);
+  const shownIds = missing(shown.map(({ id }) => id));
+  const take = (ids: readonly string[], words: string) => {
+    onChange(joinedBy(ids));
+    say(`${words}: ${ids.length} more in this group.`, () => onChange(group));
+  };
+  const rackOf = (id: string) => {
+    const rackId = group.places.find((place) => place.lifterId === id)?.rackId;
+    return racks.find((rack) => rack.id === rackId)?.label;
+  };
+  return (
+    <section className="stack tight who-is-here screen-only" aria-label={`Who is here, ${group.title}`}>
+      <div className="row base ends here-head">
+        <h3>
+          {group.places.length} here
+          {group.away.length > 0 && `, ${group.away.length} away`}
+        </h3>
+        {all.length > 10 && <TextField label="Find by name or label" value={asked} onChange={setAsked} />}
+        <div className="row here-ways">
+          {before && lastIds.length > 0 && (
+            <button type="button" onClick={() => take(lastIds, `Everybody of ${shortDate(before.date)}`)}>
+              Everybody of {shortDate(before.date)}
+            </button>
+          )}
+          {asked !== '' && shownIds.length > 1 && (
+            <button type="button" onClick={() => take(shownIds, `All found by ${asked}`)}>
+              All {shownIds.length} found
+            </button>
+          )}
+        </div>
+      </div>
+      <ul className="here-list">
+        {shown.map(({ id, name, labels }) => (
+          <li key={id}>
+            <CheckField
+              label={name}
+              checked={isHere(id)}
+              onChange={(here) => onChange(here ? joinedBy([id]) : isAway(group, id))}
+            />
+            <span className="small quiet">
+              {[rackOf(id) ?? (belongs(id) ? 'away' : null), ...labels].filter(Boolean).join(' · ')}
+            </span>
+          </li>
+        ))}
+      </ul>
+      {shown.length === 0 && <p className="quiet">Nobody of the club is called so or has such a label.</p>}
+    </section>
+  );
+}
