@@ -37,9 +37,13 @@ test('a pair that is retired by the day, or gone, must not hang; one that is ret
 
 test('chains that are gone must not hang either', () => {
   const chained = { bands: [], chains: [{ chainPairId: 'c', label: '13 mm', pairs: 1 }] };
+  const two = { bands: [], chains: [{ chainPairId: 'c', label: '13 mm', pairs: 2 }] };
   const withChain = { ...planned, solved: { set: chained } } as unknown as PlanPlace;
-  const saidOf = (chainPair: object[]) =>
-    overtaken(group, withChain, now, { bandPair: [], chainPair } as never, written);
-  expect(saidOf([{ id: 'c' }])).toEqual([]);
+  const saidOf = (chainPair: object[], plan = withChain) =>
+    overtaken(group, plan, now, { bandPair: [], chainPair } as never, written);
+  expect(saidOf([{ id: 'c', pairs: 1 }])).toEqual([]);
+  expect(saidOf([{ id: 'c', pairs: 0 }])).toEqual(['Chain 13 mm is out of service: do not hang it.']);
   expect(saidOf([])).toEqual(['Chain 13 mm is out of service: do not hang it.']);
+  const withTwo = { ...planned, solved: { set: two } } as unknown as PlanPlace;
+  expect(saidOf([{ id: 'c', pairs: 1 }], withTwo)).toEqual(['Of chain 13 mm 1 pair is left: 2 cannot hang.']);
 });

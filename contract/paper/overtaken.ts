@@ -32,8 +32,13 @@ export function overtaken(
     if (pair === undefined || (pair.retiredOn !== null && pair.retiredOn <= now.date))
       said.push(`${label} is out of service: do not hang it.`);
   }
-  for (const { chainPairId, label } of chains)
-    if (!gear.chainPair.some(({ id }) => id === chainPairId))
-      said.push(`Chain ${label} is out of service: do not hang it.`);
+  for (const { chainPairId, label, pairs } of chains) {
+    const left = gear.chainPair.find(({ id }) => id === chainPairId)?.pairs ?? 0;
+    if (left === 0) said.push(`Chain ${label} is out of service: do not hang it.`);
+    else if (left < pairs)
+      said.push(
+        `Of chain ${label} ${left} ${left === 1 ? 'pair is' : 'pairs are'} left: ${pairs} cannot hang.`,
+      );
+  }
   return said;
 }

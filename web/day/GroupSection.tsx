@@ -15,7 +15,7 @@ import { WhoIsHere } from './here/WhoIsHere.tsx';
 import { comesTo } from './here/whoIsHere.ts';
 import { lifterName } from './lifterName.ts';
 import type { Drop } from './MoveHandle.tsx';
-import { movePlace, onRack } from './movePlace.ts';
+import { clearRack, movePlace, onRack } from './movePlace.ts';
 import { RackTable } from './RackTable.tsx';
 import { useLines } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
@@ -69,6 +69,18 @@ export function GroupSection(props: {
     });
   };
   const startWords = (place: Place) => startText(group.lift, startOf(group, place), units.length);
+  const clear = (rackId: string) => {
+    const before = group.places;
+    const names = onRack(before, rackId).map(({ lifterId }) => nameOf(lifterId));
+    setPlaces(
+      clearRack(
+        before,
+        rackId,
+        rackIds.filter((id) => id !== rackId),
+      ),
+    );
+    say(`Sent to other racks: ${names.join(', ')}.`, () => newest.current.setPlaces(before));
+  };
   const leaveOut = (place: Place, name: string) => {
     const before = group.places;
     setPlaces(group.places.filter((other) => other !== place));
@@ -123,6 +135,7 @@ export function GroupSection(props: {
           onMove={move}
           onChangePlace={changePlace}
           onLeaveOut={leaveOut}
+          onClear={racks.length > 1 ? () => clear(rack.id) : null}
           add={
             <AddLifter
               rackLabel={rack.label}

@@ -8,6 +8,7 @@ import { useToast } from '#web/parts/Toast.tsx';
 import { useNewest } from '#web/parts/useNewest.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
+import { HungGear } from './HungGear.tsx';
 import { LineInWords } from './LineInWords.tsx';
 import type { Drop } from './MoveHandle.tsx';
 import { OtherSetups } from './OtherSetups.tsx';
@@ -75,6 +76,7 @@ export function PlaceDetail(props: {
         busy={solving.busy}
         onTake={(other, words) => void take(other, words)}
       />
+      <HungGear seat={seat} />
       {line && <StepEfforts steps={line.steps} unit={mass} name={name} />}
       <div className="stack tight ruled">
         <h4>Start of {name}</h4>

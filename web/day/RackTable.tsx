@@ -41,6 +41,8 @@ export function RackTable(props: {
   onMove: (lifterId: string, drop: Drop) => void;
   onChangePlace: (place: Place) => void;
   onLeaveOut: (place: Place, name: string) => void;
+  /** Sends everybody to other racks; null where there is no other. */
+  onClear: (() => void) | null;
   add: ReactNode;
 }) {
   const { day, group, rack, rackIds, places, lines, solving } = props;
@@ -74,6 +76,11 @@ export function RackTable(props: {
       <div className="row base rack-head">
         <h3>{rack.label}</h3>
         <p className="small quiet">{lines.rackSays(rack.id)}</p>
+        {props.onClear !== null && places.length > 0 && (
+          <button type="button" className="plain small screen-only" onClick={props.onClear}>
+            Clear this rack
+          </button>
+        )}
       </div>
       {places.length === 0 ? (
         <p className="quiet rack-empty">Nobody lifts here. Drag a lifter here, or pick one below.</p>

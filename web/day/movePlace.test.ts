@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { freshPlace } from '#contract/day/freshPlace.ts';
 import type { Place } from '#contract/records/day.ts';
-import { movePlace, onRack } from './movePlace.ts';
+import { clearRack, movePlace, onRack } from './movePlace.ts';
 
 const place = (lifterId: string, rackId: string): Place => freshPlace(lifterId, rackId);
 const ids = (places: readonly Place[]) => places.map((p) => p.lifterId);
@@ -40,4 +40,17 @@ test('what the coach fixed stays with the order and goes with the rack', () => {
   const places = [fixed, place('b', 'north'), place('c', 'south')];
   expect(movePlace(places, 'a', 'north', 1).find((p) => p.lifterId === 'a')?.byCoach?.barKg).toBe(100);
   expect(movePlace(places, 'a', 'south', 0).find((p) => p.lifterId === 'a')?.byCoach).toBeNull();
+});
+
+test('a cleared rack has nobody, nobody is lost, and the others differ by one at most where they began alike', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 12 }), (count) => {
+      const before = Array.from({ length: count }, (_, i) => place(`${i}`, 'north'));
+      const after = clearRack(before, 'north', ['south', 'east']);
+      expect(onRack(after, 'north')).toEqual([]);
+      expect(ids(after).sort()).toEqual(ids(before).sort());
+      const crowds = ['south', 'east'].map((rack) => onRack(after, rack).length);
+      expect(Math.abs(crowds[0]! - crowds[1]!)).toBeLessThanOrEqual(1);
+    }),
+  );
 });

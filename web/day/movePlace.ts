@@ -26,3 +26,15 @@ export function movePlace(
 export function onRack(places: readonly Place[], rackId: string): Place[] {
   return places.filter((place) => place.rackId === rackId);
 }
+
+/** The same places with nobody at that rack: each goes to the end of the other rack that has the fewest then. */
+export function clearRack(places: readonly Place[], rackId: string, others: readonly string[]): Place[] {
+  return onRack(places, rackId).reduce<Place[]>(
+    (now, { lifterId }) => {
+      const crowd = (id: string) => onRack(now, id).length;
+      const to = [...others].sort((a, b) => crowd(a) - crowd(b))[0];
+      return to === undefined ? now : movePlace(now, lifterId, to, Number.MAX_SAFE_INTEGER);
+    },
+    [...places],
+  );
+}
