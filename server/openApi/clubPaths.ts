@@ -2,16 +2,12 @@ import { z } from 'zod';
 import { archiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
 import { clubChanges, clubState } from '#contract/changes/clubState.ts';
-import { dayPlan } from '#contract/day/dayPlan.ts';
-import { signedPrescription } from '#contract/day/signedPrescription.ts';
 import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
 
-/** The routes that are about the club as a whole, and about its days. */
+/** The routes that are about the club as a whole. */
 export function clubPaths() {
   const archive = z.toJSONSchema(archiveShape, { io: 'output' });
   const club = z.toJSONSchema(clubState, { io: 'output' });
-  const solvedDay = z.toJSONSchema(signedPrescription.extend({ document: dayPlan }), { io: 'output' });
-  const solved = answer('What was solved', solvedDay);
   return {
     '/api/club': {
       get: {
@@ -106,92 +102,6 @@ export function clubPaths() {
         },
       },
     },
-    '/api/days/{id}/solve': {
-      parameters: [inPath('id', 'string')],
-      post: {
-        operationId: 'day.solve',
-        summary: 'Solve a training day and keep what was solved',
-        tags: ['day'],
-        responses: {
-          200: solved,
-          404: refusal('There is no such day'),
-          409: refusal('The records lack what it takes'),
-        },
-      },
-    },
-    '/api/days/{id}/prescription': {
-      parameters: [inPath('id', 'string')],
-      get: {
-        operationId: 'day.prescription',
-        summary: 'What was solved last for a training day',
-        tags: ['day'],
-        responses: {
-          200: answer('What was solved; null: nothing yet', { anyOf: [solvedDay, { type: 'null' }] }),
-          404: refusal('There is no such day'),
-        },
-      },
-    },
-    '/api/days/{id}/retelling': {
-      parameters: [inPath('id', 'string')],
-      get: {
-        operationId: 'day.retelling',
-        summary:
-          'Whom the log could tell of by now, where the last plan of a day was solved before their logs were worked out; answers soon, whether all are known or not, and changes nothing',
-        tags: ['day'],
-        responses: {
-          200: answer(
-            'The number of the last plan, null where there is none; ids of lifters whose speeds, chances and cautions could be told anew, of those among them who are likely to miss by their log, and of those whose log is still being worked out',
-            object({
-              number: { anyOf: [{ type: 'integer' }, { type: 'null' }] },
-              lifters: ids,
-              likelyToMiss: ids,
-              awaited: ids,
-            }),
-          ),
-          404: refusal('There is no such day'),
-        },
-      },
-      post: {
-        operationId: 'day.retell',
-        summary:
-          'Tell speeds, chances and cautions of the last plan by the log, with the same bars and gear, and keep that under the next number',
-        tags: ['day'],
-        requestBody: body(
-          object({ number: { type: 'integer', description: 'The number of the last plan' } }),
-        ),
-        responses: {
-          200: solved,
-          400: refusal('number is no number of a plan'),
-          404: refusal('There is no such day, or nothing was solved for it'),
-          409: refusal('The number is not the last one any more, or the log has nothing to add'),
-        },
-      },
-    },
-    '/api/days/{id}/moved': {
-      parameters: [inPath('id', 'string')],
-      get: {
-        operationId: 'day.moved',
-        summary:
-          'Whose maximum the log has moved by more than one per cent since a day was solved that has not begun; answers soon, whether all are known or not',
-        tags: ['day'],
-        responses: {
-          200: answer(
-            'Ids of lifters, and of those whose log is still being worked out',
-            object({ moved: ids, awaited: ids }),
-          ),
-          404: refusal('There is no such day'),
-        },
-      },
-    },
-    '/api/days/{id}/prescriptions/{number}': {
-      parameters: [inPath('id', 'string'), inPath('number', 'integer')],
-      get: {
-        operationId: 'day.earlierPrescription',
-        summary: 'What was solved for a training day at an earlier time, counted from 1',
-        tags: ['day'],
-        responses: { 200: solved, 404: refusal('The day has none of that number') },
-      },
-    },
   };
 }
 
@@ -203,5 +113,3 @@ function archiveTried() {
 function standingAt(name: string, schema: object) {
   return { name, in: 'query', required: true, schema };
 }
-
-const ids = { type: 'array', items: { type: 'string' } };

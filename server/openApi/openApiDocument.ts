@@ -1,6 +1,7 @@
 import { computePaths } from '#contract/compute/openApiPaths.ts';
 import { errorSchema } from './answers.ts';
 import { clubPaths } from './clubPaths.ts';
+import { dayPaths } from './dayPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
 import { evidencePaths } from './evidencePaths.ts';
 import { projectionPaths } from './projectionPaths.ts';
@@ -20,6 +21,7 @@ export function openApiDocument() {
     paths: {
       ...recordPaths(),
       ...clubPaths(),
+      ...dayPaths(),
       ...setPaths(),
       ...estimatePaths(),
       ...evidencePaths(),

@@ -1,12 +1,15 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
 import { type DayPlan, dayPlan } from '#contract/day/dayPlan.ts';
+import type { LastTime } from '#contract/day/lastTime.ts';
+import { startOf } from '#contract/day/startOf.ts';
 import type { Day, Place } from '#contract/records/day.ts';
 import { prescription } from '#contract/records/prescription.ts';
 import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { movedSince } from '#reckon/day/movedSince.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { toldAnew } from '#reckon/day/toldAnew.ts';
+import { lastTimeOf } from '#reckon/log/lastTimeOf.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { dayPlans } from '#server/jobs/dayPlans.ts';
@@ -39,6 +42,20 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
 
   async function keep(dayId: string, plan: DayPlan) {
     return signPrescription(await store.addPrescription(dayId, new Date().toISOString(), plan));
+  }
+
+  /** What each lifter of the day did the last time. */
+  async function lastTimesOf({ date, groups }: Day): Promise<LastTime[]> {
+    const told: LastTime[] = [];
+    for (const group of groups) {
+      for (const place of group.places) {
+        const { lifterId } = place;
+        const log = await store.loggedSets({ lifterId });
+        const sets = lastTimeOf(log, { lift: group.lift, start: startOf(group, place), before: date });
+        if (sets.length > 0) told.push({ groupId: group.id, lifterId, sets });
+      }
+    }
+    return told;
   }
 
   /** What the log could tell anew of the last plan by now, and of whom: to be offered, for what was kept stays as it is. */
@@ -89,6 +106,10 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
       if (document === null)
         throw new Refusal('conflict', '', `The log has nothing to add to number ${number} of this day.`);
       return c.json(await keep(day.id, document));
+    })
+    .get('/days/:id/last-time', noQuery, async (c) => {
+      const { day } = await withDay(c.req.param('id'));
+      return c.json({ lastTimes: await lastTimesOf(day) });
     })
     .get('/days/:id/moved', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));

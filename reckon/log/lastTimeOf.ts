@@ -1,0 +1,31 @@
+import { setupKey } from '#contract/log/setupKey.ts';
+import type { Lift, Start } from '#contract/records/lift.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+
+/**
+ * The main sets of the newest day before `before` on which a lifter did the lift from this start, or, where there is none, from any:
+ * those with the heaviest bar, alike in setup and reps asked for. Empty where the lifter never did it before; struck sets do not count.
+ */
+export function lastTimeOf(
+  sets: readonly LoggedSet[],
+  asked: { lift: Lift; start: Start; before: string },
+): LoggedSet[] {
+  const earlier = sets.filter(
+    ({ lift, doneOn, struckAt }) => lift === asked.lift && doneOn < asked.before && struckAt === null,
+  );
+  const alike = earlier.filter(({ setup }) => isSameStart(setup.start, asked.start));
+  const among = alike.length > 0 ? alike : earlier;
+  const on = among.reduce((newest, { doneOn }) => (doneOn > newest ? doneOn : newest), '');
+  const ofDay = among.filter(({ doneOn }) => doneOn === on);
+  const heaviestKg = Math.max(...ofDay.map(({ setup }) => setup.barKg));
+  const main = ofDay.find(({ setup }) => setup.barKg === heaviestKg);
+  if (main === undefined) return [];
+  return ofDay.filter(
+    (set) => set.setup.barKg === heaviestKg && set.reps === main.reps && setupKey(set) === setupKey(main),
+  );
+}
+
+/** A box of the same height to the millimetre, or another start of the same way. */
+function isSameStart(a: Start, b: Start): boolean {
+  return a.way === b.way && Math.abs((a.heightM ?? 0) - (b.heightM ?? 0)) < 0.001;
+}
