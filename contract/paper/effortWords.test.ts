@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { PlanBlock } from '#contract/day/dayPlan.ts';
 import { inventedPlan } from '#contract/tests/inventedPlan.ts';
-import { effortWords } from './effortWords.ts';
+import { chancesLine, effortKey, effortLine, effortWords } from './effortWords.ts';
 
 const block = inventedPlan().groups[0]!.places[0]!.solved!.blocks[1]!;
 const effort = block.effort!;
@@ -38,10 +38,14 @@ test("strength to spare is a share of the lifter's own: a margin of ln 1.25 is a
   expect(words({ marginLn: Math.log(1.25) }).spare).toBe('20 %');
   expect(words({ marginLn: Math.log(0.8) }).spare).toBe('lacks 25 %');
   expect(words({ marginLn: 2 }).spare).toBe('half and more');
+  // Nothing to spare is nothing lacking, and just a half is still a share.
+  expect(words({ marginLn: 0 }).spare).toBe('0 %');
+  expect(words({ marginLn: Math.log(2) }).spare).toBe('50 %');
 });
 
 test('a chance is never said to be certain', () => {
   expect([0.001, 0.42, 0.9999].map((share) => allReps(share))).toEqual(['under 1 %', '42 %', 'over 99 %']);
+  expect([0.01, 0.99].map((share) => allReps(share))).toEqual(['1 %', '99 %']);
 });
 
 test('a chance that no log tells says what it goes by', () => {
@@ -60,4 +64,39 @@ test('a plan of before sets were worked out says what it knows: the first rep', 
     spare: '',
     allReps: '',
   });
+});
+
+test('a first rep that is not made is said before anything else, with what is lacking where that was worked out', () => {
+  const firstRep = { ...block.explanation.firstRep, made: false };
+  const explanation = { ...block.explanation, firstRep };
+  const notMade = 'not made by this calculation';
+  expect(words({ marginLn: Math.log(0.8) }, { explanation })).toEqual({
+    speed: notMade,
+    inZone: '',
+    strain: '',
+    shorterRest: '',
+    spare: 'lacks 25 %',
+    allReps: '',
+  });
+  expect(effortWords({ ...block, effort: null, explanation })).toMatchObject({ speed: notMade, spare: '' });
+});
+
+test('the chance of a zone that a whole set is held to stands with its speed, that of a first rep alone', () => {
+  const inZone = (of: 'set' | 'firstRep') =>
+    effortWords({ ...block, expected: { ...block.expected!, zone: { of, mps: 0.78, chance: 0.74 } } });
+  expect(inZone('set').inZone).toBe('whole set 0.78 m/s, in the zone 74 %');
+  expect(inZone('firstRep').inZone).toBe('in the zone 74 %');
+});
+
+test('a line says its parts in the order in which the key explains them, and leaves out what was not worked out', () => {
+  const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+  const asked = { ...words({}), inZone: 'in the zone 74 %' };
+  expect(plain(effortLine(asked))).toBe(
+    '0.62 → 0.58 m/s; 4 s a set; in the zone 74 %, all reps 96 %; resting 0:45, last rep 0.55 m/s, all reps 91 %',
+  );
+  expect(chancesLine({ inZone: '', allReps: '' })).toBe('');
+  expect(plain(effortLine({ ...asked, strain: '', inZone: '', allReps: '', shorterRest: '' }))).toBe(
+    '0.62 → 0.58 m/s',
+  );
+  expect(effortKey).toMatch(/speed .* time .* chance of all reps .* less rest/);
 });
