@@ -163,6 +163,11 @@ describe('explain', () => {
       'anchorOverloaded',
     );
     expect(codes(explain(task, gearWith(null), hung, 100, limits).cautions)).toContain('anchorNotRated');
+    // Rated for just what it carries, it holds.
+    const [{ pullN }] = explain(task, gearWith(null), hung, 100, limits).anchors as [{ pullN: number }];
+    expect(codes(explain(task, gearWith(pullN), hung, 100, limits).cautions)).not.toContain(
+      'anchorOverloaded',
+    );
   });
 
   it('pulls forward from an anchor in front, the more the higher the tension', () => {

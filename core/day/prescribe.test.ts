@@ -95,6 +95,29 @@ describe('prescribe', () => {
     );
   });
 
+  it('takes the lighter of two bars that are equally near', () => {
+    // Halves of a kilogram and a maximum of 128 kg, which a computer holds exactly: 101.25 kg lie between 100 and 102.5.
+    const task: LifterTask = {
+      capability,
+      travel,
+      aim: { by: 'percent', targets: [{ basis: 'bar', share: 101.25 / 128 }] },
+      referenceKg: 128,
+    };
+    expect(prescribe(task, gearOf([])).best.barKg).toBe(100);
+  });
+
+  it('says that every set was compared where all were, and how many were not', () => {
+    const task: LifterTask = {
+      capability,
+      travel,
+      aim: { by: 'capability', bottomShare: 0.6, lockoutShare: 0.6 },
+      referenceKg: 200,
+    };
+    const { best, setsCompared, repsSimulated, proof } = prescribe(task, gearOf([300, 600]));
+    expect([setsCompared, repsSimulated, proof.setsLeftOut]).toEqual([4, 0, 0]);
+    expect(proof.bound + proof.gap).toBeCloseTo(best.misfit, 12);
+  });
+
   it('keeps what the coach fixed', () => {
     const gear = gearOf([300, 600]);
     const task: LifterTask = {

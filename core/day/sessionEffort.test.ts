@@ -28,3 +28,13 @@ describe('a shorter rest', () => {
     expect(shorter(60)!.marginLn).toBeLessThan(shorter(120)!.marginLn);
   });
 });
+
+describe('a bar that takes longer than anybody can strain', () => {
+  it('leaves nothing to be said of the day', () => {
+    // 0.8 m at 1.6 m/s, where each 0.05 s of straining leaves a third of the push: next to nothing at lockout.
+    const capability = { ...task.capability, strainAfterS: 0.1, strainTimeS: 0.05 };
+    const slow = { ...task, capability };
+    const blocks = [{ barKg: 100, sets: 1, reps: 1, restS: 120 }];
+    expect(sessionEffort(slow, tiringOf('squat'), gear, { hookups: [], chainPairs: [] }, blocks)).toBeNull();
+  });
+});

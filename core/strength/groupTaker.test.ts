@@ -127,6 +127,25 @@ describe('what was made and missed', () => {
     },
   );
 
+  it('knows of no equipment and no platform in a raw set in the gym, nor of a parameter that the state does not hold', () => {
+    const dayLn = atLimitLn + 0.1;
+    const raw = stateAt(dayLn);
+    groupTaker(raw, names, around).takeOutcome({ ...group, equipment: null, platform: false }, tables);
+    const without = spare(3)(dayLn, {}) - around.wraps - around.platform;
+    expect(raw.told[0]!.value).toBeCloseTo(without, 9);
+    expectSlopes(
+      raw.told[0]!.slope,
+      slopesOf(spare(3), dayLn).map((slope, i) => (/wraps|platform/.test(names[i - 2] ?? '') ? 0 : slope)),
+    );
+    // A state of wraps alone, the first in it, still tells them; of the platform it knows nothing.
+    const few = new Written(3);
+    few.mean.set([dayLn, 0, around.wraps]);
+    const beside = readingsBeside(lift, around, ['wraps'])(model);
+    groupTaker(few, ['wraps'], around).takeOutcome(group, beside);
+    expect(few.told[0]!.value).toBeCloseTo(without + around.wraps, 9);
+    expect(few.told[0]!.slope).toEqual([1, 1, 1]);
+  });
+
   it('is foretold along these lines for parameters that lie elsewhere', () => {
     const dayLn = atLimitLn + 0.1;
     const state = stateAt(dayLn, off);

@@ -31,10 +31,12 @@ export function groupTaker(
   const { mean, slope: h } = state;
   const tiringAt = names.indexOf('lnTiring');
 
-  const setOff = (name: ParameterName | null, value: number) => {
-    const k = name === null ? -1 : names.indexOf(name);
-    if (k >= 0) h[k + 2] = value;
-    return k >= 0 ? mean[k + 2]! : 0;
+  /** What a parameter adds that stands in the state by itself. */
+  const added = (name: ParameterName | null) => {
+    const k = names.findIndex((one) => one === name);
+    if (k < 0) return 0;
+    h[k + 2] = 1;
+    return mean[k + 2]!;
   };
   /** `standsForLn` taken off the strength believed, as a straight line in the parameters about `around`. */
   const surplusOfMean = (group: EffortGroup, tables: ReadingBeside) => {
@@ -48,12 +50,10 @@ export function groupTaker(
     }
     // What was carried over grows with tiring like any other loss.
     if (tiringAt >= 0) {
-      h[tiringAt + 2] = 0 - group.carriedLn;
+      h[tiringAt + 2]! -= group.carriedLn;
       level -= group.carriedLn * (mean[tiringAt + 2]! - around.lnTiring);
     }
-    level += setOff(group.equipment, 1);
-    level += group.platform ? setOff('platform', 1) : 0;
-    return level;
+    return level + added(group.equipment) + (group.platform ? added('platform') : 0);
   };
   /** Surplus left after what just these reps need; what they need depends on the shape too. */
   const surplusBeyond = (group: EffortGroup, tables: ReadingBeside, reps: number) => {
