@@ -48,7 +48,7 @@ function graveness(caution: PlanCaution): number {
     case 'maximal':
       return caution.peakShare;
     case 'unlikely':
-      return 1 - caution.chance;
+      return -caution.chance;
     case 'strengthWide':
       return caution.sdLn;
     case 'anchorNotRated':

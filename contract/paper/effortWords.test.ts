@@ -37,7 +37,7 @@ test('an older plan, which does not know the chance with a shorter rest, tells i
 test("strength to spare is a share of the lifter's own: a margin of ln 1.25 is a fifth less, of ln 0.8 a quarter more", () => {
   expect(words({ marginLn: Math.log(1.25) }).spare).toBe('20 %');
   expect(words({ marginLn: Math.log(0.8) }).spare).toBe('lacks 25 %');
-  expect(words({ marginLn: 2 }).spare).toBe('half and more');
+  expect(words({ marginLn: Math.log(2.2) }).spare).toBe('half and more');
   // Nothing to spare is nothing lacking, and just a half is still a share.
   expect(words({ marginLn: 0 }).spare).toBe('0 %');
   expect(words({ marginLn: Math.log(2) }).spare).toBe('50 %');
@@ -83,7 +83,13 @@ test('a first rep that is not made is said before anything else, with what is la
 
 test('the chance of a zone that a whole set is held to stands with its speed, that of a first rep alone', () => {
   const inZone = (of: 'set' | 'firstRep') =>
-    effortWords({ ...block, expected: { ...block.expected!, zone: { of, mps: 0.78, chance: 0.74 } } });
+    effortWords({
+      ...block,
+      expected: {
+        ...block.expected!,
+        zone: { of, fromMps: 0.75, toMps: 0.85, mps: 0.78, chance: 0.74 },
+      },
+    });
   expect(inZone('set').inZone).toBe('whole set 0.78 m/s, in the zone 74 %');
   expect(inZone('firstRep').inZone).toBe('in the zone 74 %');
 });
@@ -94,7 +100,7 @@ test('a line says its parts in the order in which the key explains them, and lea
   expect(plain(effortLine(asked))).toBe(
     '0.62 → 0.58 m/s; 4 s a set; in the zone 74 %, all reps 96 %; resting 0:45, last rep 0.55 m/s, all reps 91 %',
   );
-  expect(chancesLine({ inZone: '', allReps: '' })).toBe('');
+  expect(chancesLine({ ...asked, inZone: '', allReps: '' })).toBe('');
   expect(plain(effortLine({ ...asked, strain: '', inZone: '', allReps: '', shorterRest: '' }))).toBe(
     '0.62 → 0.58 m/s',
   );

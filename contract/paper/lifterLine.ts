@@ -135,7 +135,7 @@ export function barKnown(solved: Solved): KnownHow {
 
 /** A load is known no better than the bar of its rack, the heights it was worked out at and the bands that pull; beside what iron weighs. */
 export function loadKnown(solved: Solved): KnownHow {
-  if (solved.set.bands.length > 0 && isSaid(solved, 'notMeasured')) return 'notMeasured';
+  if (isSaid(solved, 'notMeasured')) return 'notMeasured';
   if (isSaid(solved, 'barAssumed')) return 'assumed';
   return solved.set.bands.length + solved.set.chains.length === 0 ? 'measured' : solved.heights.known;
 }

@@ -26,6 +26,10 @@ test('a bar stands while start, rack and gear are those it was worked out for', 
 test('another box or another rack is told by what the bar was worked out for', () => {
   expect(said({ place: { ...place, start: box(0.43) } })).toEqual(['Worked out for box 0.36.']);
   expect(said({ place: { ...place, rackId: 'south' } })).toEqual(['Worked out for North rack.']);
+  const gone = { ...planned, rackId: 'removed' };
+  expect(overtaken(group, gone, now, { bandPair: [pair], chainPair: [] } as never, written)).toEqual([
+    'Worked out for another rack.',
+  ]);
 });
 
 test('a pair that is retired by the day, or gone, must not hang; one that is retired later may', () => {

@@ -4,6 +4,7 @@ import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import { gravityMps2, inventedPlan } from '#contract/tests/inventedPlan.ts';
 import type { LineWords } from './lifterLine.ts';
 import { rackSheets } from './rackSheets.ts';
+import { strengthThere } from './strengthThere.ts';
 
 const words: LineWords = {
   disc: [],
@@ -47,7 +48,9 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
   expect([short!.bottom.share, short!.lockout.share]).toEqual(['80 %', '40 %']);
   const bare = inventedPlan();
   for (const { explanation } of bare.groups[0]!.places[0]!.solved!.blocks) explanation.shares = [];
-  expect(rackSheets(bare, sheet, words)[0]!.lifters[0]!.bottom.share).toBe('');
+  const { bottom } = rackSheets(bare, sheet, words)[0]!.lifters[0]!;
+  expect([bottom.share, strengthThere(bottom)]).toEqual(['', '']);
+  expect(strengthThere(short!.bottom)).toBe('80 % of strength there');
   // Of alike bars the last step is the one that matters, and the picture runs from bottom to lockout.
   expect(short!.picture.map(({ zM }) => zM)).toEqual([1, 1.3, 1.6]);
   const even = inventedPlan();
@@ -88,6 +91,24 @@ test('a rack whose lifters need two pages has them split evenly, numbered on, in
   expect(pages.map(({ lifters }) => lifters[0]!.changes)).toEqual(['hang 13-A first', 'same bands']);
 });
 
+test('only the rack whose lifters need more room is split, by its group and its own name, and lifters come by turn', () => {
+  const plan = inventedPlan();
+  plan.groups[0]!.places.reverse();
+  const parts = (key: string) => (key === 'group north' ? 2 : 1);
+  const pages = rackSheets(plan, sheet, words, parts);
+  expect(pages.map(({ key, lifters }) => [key, lifters.map(({ name }) => name)])).toEqual([
+    ['group north', ['Invented short']],
+    ['group north', ['Invented tall']],
+    ['group south', ['Invented strong']],
+  ]);
+});
+
+test('who lifts alone at a rack hears of no changes: the bands stay', () => {
+  const plan = inventedPlan();
+  plan.groups[0]!.places.splice(1, 1);
+  expect(rackSheets(plan, sheet, words)[0]!.lifters.map(({ changes }) => changes)).toEqual(['']);
+});
+
 test('pages come in the order in which the club keeps its racks', () => {
   const turned = { ...sheet, rackIds: ['south', 'north'] };
   expect(rackSheets(inventedPlan(), turned, words).map(({ rack }) => rack)).toEqual([
@@ -116,10 +137,17 @@ test('cautions stand where the risk is, what was taken for granted apart from th
   const [north, south] = rackSheets(inventedPlan(), sheet, words);
   expect(north!.cautions).toEqual(['bandsUnderLoad.']);
   expect(north!.assumed).toEqual(['Invented tall: heightsEstimated.']);
-  // The first name will do where nobody else there has it.
+  // The first name will do where nobody else there has it, and only there.
   const named = inventedPlan();
-  named.groups[0]!.places[1]!.name = 'Tall Invented';
+  const [short, tall] = named.groups[0]!.places;
+  tall!.name = 'Tall Invented';
+  named.groups[0]!.places.push({ ...structuredClone(short!), lifterId: 'third', name: 'Invented third' });
   expect(rackSheets(named, sheet, words)[0]!.assumed).toEqual(['Tall: heightsEstimated.']);
+  short!.solved!.cautions = [{ code: 'heightsAssumed' }];
+  expect(rackSheets(named, sheet, words)[0]!.assumed).toEqual([
+    'Invented short: heightsAssumed.',
+    'Tall: heightsEstimated.',
+  ]);
   expect(south!.cautions).toEqual(['All: minor.']);
   expect(south!.lifters[0]!.hung).toEqual([]);
   expect(south!.lifters[0]!.lockout.interval).toBe('');
@@ -132,6 +160,9 @@ test('no load counts as measured on a rack whose bar was assumed, not even strai
   expect(known()).toEqual(['measured', 'estimated', 'measured']);
   for (const { solved } of plan.groups[0]!.places) solved!.cautions.push({ code: 'barAssumed', massKg: 20 });
   expect(known()).toEqual(['assumed', 'assumed', 'assumed']);
+  // Nor, and above all, under a pair that nobody measured.
+  plan.groups[0]!.places[1]!.solved!.cautions.push({ code: 'notMeasured', pairId: '22-A' });
+  expect(known()).toEqual(['assumed', 'notMeasured', 'assumed']);
 });
 
 test('a bar that nobody weighed is marked once, at the bar, and said once below', () => {
@@ -219,7 +250,7 @@ const alike: [mild: PlanCaution, grave: PlanCaution][] = [
     { code: 'unlikely', chance: 0.2 },
   ],
   [
-    { code: 'strengthWide', sdLn: 0.03, chance: 0.75, belowShare: 0.02, workUp: true },
+    { code: 'strengthWide', sdLn: 0.03, chance: 0.75, belowShare: 0.005, workUp: true },
     { code: 'strengthWide', sdLn: 0.06, chance: 0.75, belowShare: 0.04, workUp: true },
   ],
   // A least bar holds back furthest whom the aim alone would give the least.
@@ -241,6 +272,40 @@ test.each(alike)('of alike cautions the gravest is said, whoever has it: not %o 
     const [north] = rackSheets(plan, sheet, { ...words, say: (caution) => JSON.stringify(caution) });
     expect(north!.cautions.slice(1)).toEqual([`All: ${JSON.stringify(grave)}`]);
   }
+});
+
+const apart: [one: PlanCaution, other: PlanCaution][] = [
+  [
+    { code: 'extrapolated', pairId: 'p', stretch: 2.1 },
+    { code: 'extrapolated', pairId: 'q', stretch: 2.1 },
+  ],
+  [
+    { code: 'anchorNotRated', anchorId: 'a', pullN: 300 },
+    { code: 'anchorNotRated', anchorId: 'b', pullN: 300 },
+  ],
+  [
+    { code: 'strengthWide', sdLn: 0.05, chance: 0.75, belowShare: 0.02, workUp: true },
+    { code: 'strengthWide', sdLn: 0.05, chance: 0.75, belowShare: 0.02, workUp: false },
+  ],
+  // What is gone by below the middle is told from half a per cent on.
+  [
+    { code: 'strengthWide', sdLn: 0.05, chance: 0.75, belowShare: 0.005, workUp: true },
+    { code: 'strengthWide', sdLn: 0.05, chance: 0.75, belowShare: 0.0049, workUp: true },
+  ],
+  [
+    { code: 'noBands', why: { reason: 'shared' } },
+    { code: 'noBands', why: { reason: 'noWay' } },
+  ],
+];
+
+test.each(apart)('cautions that differ by more than a figure are said apart: %o and %o', (...cautions) => {
+  const plan = inventedPlan();
+  cautions.forEach((caution, i) => {
+    plan.groups[0]!.places[i]!.solved!.cautions = [caution];
+  });
+  const [north] = rackSheets(plan, sheet, { ...words, say: (caution) => JSON.stringify(caution) });
+  const [one, other] = cautions.map((caution) => JSON.stringify(caution));
+  expect(north!.cautions.slice(1)).toEqual([`Invented short: ${one}`, `Invented tall: ${other}`]);
 });
 
 test('a sheet says which bar, what speed is aimed at and what is changed each round', () => {

@@ -164,8 +164,8 @@ describe('explain', () => {
     );
     expect(codes(explain(task, gearWith(null), hung, 100, limits).cautions)).toContain('anchorNotRated');
     // Rated for just what it carries, it holds.
-    const [{ pullN }] = explain(task, gearWith(null), hung, 100, limits).anchors as [{ pullN: number }];
-    expect(codes(explain(task, gearWith(pullN), hung, 100, limits).cautions)).not.toContain(
+    const { anchors } = explain(task, gearWith(null), hung, 100, limits);
+    expect(codes(explain(task, gearWith(anchors[0]!.pullN), hung, 100, limits).cautions)).not.toContain(
       'anchorOverloaded',
     );
   });
