@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type BarAndDiscs, loadableMasses, plates } from './plates.ts';
+import { type BarAndDiscs, finestStepKg, loadableMasses, plates } from './plates.ts';
 
 /** Every way to load one side, written out: the independent reference. */
 function everyLoading(gear: BarAndDiscs): { loadedKg: number; counts: number[]; discs: number }[] {
@@ -106,6 +106,28 @@ describe('plates', () => {
       { massKg: 2.5, count: 1 },
       { massKg: 1.25, count: 1 },
     ]);
+  });
+});
+
+describe('discs that nobody can load', () => {
+  const some = [{ massKg: 20, pairs: 2 }];
+  const none = [
+    { massKg: 0, pairs: 2 },
+    { massKg: 5, pairs: 0 },
+  ];
+  const gear = { barKg: 20, collarsKg: 0, discs: [...some, ...none] };
+
+  it('count for nothing: a pair that is not there, or weighs nothing', () => {
+    expect(plates({ ...gear, targetKg: 70 })).toEqual({ loadedKg: 60, perSide: [{ massKg: 20, count: 1 }] });
+    expect(loadableMasses(gear)).toEqual([20, 60, 100]);
+    expect(finestStepKg({ discs: [...some, none[1]!] })).toBe(40);
+  });
+});
+
+describe('the finest step of a bar', () => {
+  it('is a pair of the lightest discs at hand, and none without discs', () => {
+    expect(finestStepKg({ discs: usualDiscs })).toBe(2.5);
+    expect(finestStepKg({ discs: [] })).toBe(0);
   });
 });
 

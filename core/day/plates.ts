@@ -41,13 +41,13 @@ export function plates({ targetKg, ...gear }: BarAndDiscs & { targetKg: number }
   const loads = [below, above]
     .filter((units) => units !== null)
     .map((units) => unload(units, kinds, unitG, fewest, gear));
-  const missG = (load: LoadedBar) => Math.abs(load.loadedKg - targetKg) * 1000;
+  const missKg = (load: LoadedBar) => Math.abs(load.loadedKg - targetKg);
   const [lighter, heavier] = loads;
-  return heavier !== undefined && missG(heavier) < missG(lighter!) - TIE_G ? heavier : lighter!;
+  return heavier !== undefined && missKg(heavier) < missKg(lighter!) - TIE_KG ? heavier : lighter!;
 }
 
 /** Masses that differ by less than this count as equally near (a milligram: rounding of the arithmetic). */
-const TIE_G = 1e-3;
+const TIE_KG = 1e-6;
 const UNREACHED = 0x7fff;
 
 /** No bar is loaded with more discs than this (kg a side): about twice what the heaviest lift ever took (assumption). */
