@@ -1,53 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { tiringOf } from '../effort/Tiring.ts';
-import { populationShape } from '../lifter/populationShape.ts';
 import { carryOver } from './carryOver.ts';
 import { type Parameters, populationPrior } from './parameters.ts';
-import type { Rigging } from './Rigging.ts';
-import { type LiftModel, readerOf } from './readGroup.ts';
-import type { ResponseTable } from './response.ts';
+import { readerOf } from './readGroup.ts';
 import type { EffortGroup } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
+import { alikeModel, lift } from './tests/alikeShapes.ts';
 
-/** The tabulated shapes of a start with a rebound: 20 at the middle top speed and 4 at either other. */
-const SHAPES = 28;
-const roots = Array.from({ length: 14 }, (_, j) => j / 10);
-
-const alike = (values: readonly number[]) =>
-  Float64Array.from(Array.from({ length: SHAPES }, () => values).flat());
-
-/** A table that is alike for every shape: a rep at 0.3 m/s and the root of what is spare, 2 s of effort and that root. */
-function modelOf(
-  start: Rigging['start'],
-  lnTotal: number,
-  lnLimit: number,
-  bandShare: number,
-  bodyShare = 0,
-): SetModel {
-  const table: ResponseTable = {
-    lnLimit: alike([lnLimit]),
-    speedMps: alike(roots.map((root) => 0.3 + root)),
-    effortS: alike(roots.map((root) => 2 + root)),
-    stopS: alike([0.3, 0.3, 0.3, 0.3, 0.3, 0.3]),
-    peakRatio: Float64Array.from(roots, () => 1.5),
-    bandShare,
-  };
-  const mixture = { tables: [table], weights: [1] };
-  return {
-    start,
-    lnTotal,
-    limit: mixture,
-    bandShare,
-    motion: { ...mixture, peakRatio: table.peakRatio, bodyShare },
-  };
-}
-
-const lift: LiftModel = {
-  shape: populationShape('squat'),
-  tiring: tiringOf('squat'),
-  reference: modelOf('free', Math.log(100), 0.05, 0),
-  told: 'all',
-};
 const none: Parameters = { ...populationPrior('squat').mean, speedSlope: 0 };
 const read = (changed: Partial<Parameters>, model: SetModel) =>
   readerOf({ ...none, ...changed }, lift)(model);
@@ -55,14 +13,14 @@ const read = (changed: Partial<Parameters>, model: SetModel) =>
 describe('the straight mass that a set stands for', () => {
   it('is its own and what its limit asks beyond the straight lift’s, with what bands and another start ask of this lifter', () => {
     // ln T = ln M + ln limit of the set - ln limit of the reference + bandError x band share + startError (docs/model.md).
-    const box = modelOf('box', Math.log(150), 0.25, 0.4);
+    const box = alikeModel('box', Math.log(150), 0.25, 0.4);
     const straightLn = Math.log(150) + 0.25 - 0.05;
     expect(read({}, box).straightLn).toBeCloseTo(straightLn, 9);
     expect(read({ bandError: 0.1, startError: 0.03 }, box).straightLn).toBeCloseTo(
       straightLn + 0.04 + 0.03,
       9,
     );
-    const free = modelOf('free', Math.log(150), 0.25, 0.4);
+    const free = alikeModel('free', Math.log(150), 0.25, 0.4);
     expect(read({ startError: 0.03 }, free).straightLn).toBeCloseTo(straightLn, 9);
   });
 });
@@ -86,7 +44,7 @@ describe('the speed and cost of a rep', () => {
 
   it('costs the part of strength that is left for the bar', () => {
     // With e^0.25 times the strength that the load asks, half of it body, the body takes 0.5 e^-0.25 of that strength.
-    const half = modelOf('free', Math.log(100), 0.05, 0, 0.5);
+    const half = alikeModel('free', Math.log(100), 0.05, 0, 0.5);
     const { table } = read({}, half);
     expect(table.lossLn[5]).toBeCloseTo(0.0128 * 2.5 * (1 - 0.5 * Math.exp(-0.25)), 9);
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
-import { sessionsOf } from './sessions.ts';
+import { sessionsOf, sessionsWith } from './sessions.ts';
 import type { SetModel } from './setModel.ts';
 import { readStops } from './stops.ts';
 import { plainSingle } from './tests/plainSingle.ts';
@@ -47,6 +47,49 @@ describe('what a day says', () => {
     expect([made!.count, made!.reserve, made!.stopped.count]).toEqual([2, { mean: 1.5, count: 2 }, 0]);
     const [missed] = read(set({ made: 0, repsInReserve: 0, stoppedAtS: 0.4 }))[0]!.groups;
     expect([missed!.reserve.count, missed!.stopped]).toEqual([0, { mean: 0.4, count: 1 }]);
+  });
+});
+
+describe('sets of a day', () => {
+  it('count together where they were alike and followed each other, whatever they told', () => {
+    const counts = (...sets: SetEvidence[]) =>
+      read(...sets)[0]!.groups.map(({ count, members }) => [count, members]);
+    expect(counts(set({ meanSpeedsMps: [0.5] }), set({ repsInReserve: 2 }))).toEqual([[2, [0, 1]]]);
+    expect(counts(set(), set({ reps: 2, made: 2 }), set())).toHaveLength(3);
+    for (const other of [{ made: 0 }, { reps: 2 }, { platform: true }, { equipment: 'wraps' as const }])
+      expect(counts(set(), set(other)), JSON.stringify(other)).toEqual([
+        [1, [0]],
+        [1, [1]],
+      ]);
+    const [one, two] = [{} as SetModel, {} as SetModel];
+    expect(sessionsOf([set(), set()], [one, two])[0]!.groups.map(({ model: of }) => of)).toEqual([one, two]);
+  });
+
+  it('stand by the day, oldest first, those of one day in their order, without those left out', () => {
+    const sets = [set({ day: 9 }), set({ day: 2, made: 0 }), set({ day: 2 }), set({ day: 4 })];
+    const days = sessionsOf(sets, [model, model, model, null]);
+    expect(days.map(({ day, groups }) => [day, groups.map(({ members }) => members)])).toEqual([
+      [2, [[1], [2]]],
+      [9, [[0]]],
+    ]);
+  });
+
+  it('with one more are those of all sets together, and leave those given as they are', () => {
+    const first = [
+      set({ repsInReserve: 2, meanSpeedsMps: [0.4] }),
+      set({ day: 2, made: 0, stoppedAtS: 0.3 }),
+    ];
+    for (const more of [
+      set({ day: 2, made: 0, stoppedAtS: 0.5, restS: 60 }),
+      set({ day: 2, peakSpeedsMps: [0.7] }),
+      set({ day: 3 }),
+    ]) {
+      const before = read(...first);
+      const kept = structuredClone(before);
+      expect(sessionsWith(before, more, 2, model)).toEqual(read(...first, more));
+      expect(before).toEqual(kept);
+    }
+    expect(sessionsWith([], set(), 0, model)).toEqual(read(set()));
   });
 });
 
