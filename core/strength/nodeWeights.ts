@@ -44,12 +44,11 @@ export function reboundOf(parameters: Parameters, shape: PopulationShape, start:
 
 /**
  * Weights of the nodes at `x`: two parabolas, through the nodes beside it and one more on either side, blended from one
- * to the other (Overhauser 1968); at an end the one there is. Beyond the outer nodes for one step more, and then held; between and beyond two nodes straight.
+ * to the other (Overhauser 1968); at an end the one there is. Beyond the outer nodes for one step more, and then held.
  */
 function along(nodes: readonly number[], x: number): number[] {
   const n = nodes.length;
   if (n === 1) return [1];
-  if (n === 2) return lagrange(nodes, [0, 1], x);
   const reach = nodes[1]! - nodes[0]!;
   const held = Math.min(Math.max(x, nodes[0]! - reach), nodes[n - 1]! + reach);
   let low = 0;
