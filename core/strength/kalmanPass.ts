@@ -155,7 +155,6 @@ function advance(
   weeks: number,
   lnWeekSd: number,
 ): void {
-  if (!(weeks > 0)) return;
   const n = mean.length;
   const isLearned = gainIndex > 1;
   const { meanLn, sdLn } = changeOver(weeks, { weekGain: isLearned ? mean[gainIndex]! : 0, lnWeekSd });

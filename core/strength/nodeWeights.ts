@@ -38,8 +38,7 @@ export function nodeWeights(
 export function reboundOf(parameters: Parameters, shape: PopulationShape, start: Rigging['start']): number {
   const share = reboundShare(start);
   const free = shape.rebound * Math.exp(parameters.lnRebound);
-  if (share === 0 || share === 1) return free * share;
-  return free / (1 + ((1 - share) / share) * Math.exp(-parameters.heldRebound));
+  return (free * share) / (share + (1 - share) * Math.exp(-parameters.heldRebound));
 }
 
 /**

@@ -20,7 +20,7 @@ export function strengthHistory(
     const next = sessions[i + 1];
     if (next !== undefined && Math.floor(next.day / 7) === Math.floor(day / 7)) return [];
     const parts = paths.map((path): { weight: number; strength: Lattice } => ({
-      weight: 1 / paths.length,
+      weight: 1,
       strength: withModelError(path[i]!, error, 0),
     }));
     return [{ day, belief: beliefOfMixture(parts, (lnTotal) => value(lnTotal, day)) }];

@@ -1,0 +1,141 @@
+import { describe, expect, it } from 'vitest';
+import { gridFilter } from './gridFilter.ts';
+import { kalmanPass } from './kalmanPass.ts';
+import { meanLnOf, STEP_LN } from './lattice.ts';
+import { type ParameterName, type Parameters, populationPrior } from './parameters.ts';
+import { readingsBeside } from './readingsBeside.ts';
+import type { EffortGroup, Session } from './sessions.ts';
+import { alikeModel, lift } from './tests/alikeShapes.ts';
+
+// The Kalman filter beside the exact one, which knows of no straight lines and no normal distributions.
+
+const prior = { ...populationPrior('squat'), mean: { ...populationPrior('squat').mean, speedSlope: 0 } };
+const start = { meanLn: Math.log(190), sdLn: 0.1 };
+const nothing = { mean: 0, count: 0 };
+const group = (kg: number, told: Partial<EffortGroup> = {}): EffortGroup =>
+  ({
+    model: alikeModel('free', Math.log(kg), 0.05, 0),
+    equipment: null,
+    platform: false,
+    made: 1,
+    missed: false,
+    count: 1,
+    fastestMps: nothing,
+    peakMps: nothing,
+    lastMps: nothing,
+    reserve: nothing,
+    stopped: nothing,
+    topShare: 0,
+    stopShare: 1,
+    carriedLn: 0,
+    restS: [300],
+    members: [],
+    ...told,
+  }) as EffortGroup;
+const missed = { made: 0, missed: true };
+/** A single at the speed that somebody shows who has this maximum: 0.3 m/s and the root of what is spare. */
+const timed = (kg: number, maxKg: number) =>
+  group(kg, { fastestMps: { mean: 0.3 + Math.sqrt(Math.log(maxKg / kg)), count: 1 } });
+const on = (day: number, ...groups: EffortGroup[]): Session => ({ day, groups });
+
+function passed(sessions: Session[], changed: Partial<Parameters> = {}, names: ParameterName[] = []) {
+  const around = { ...prior.mean, ...changed };
+  const read = readingsBeside(lift, around, names);
+  return kalmanPass(sessions, lift, prior, start, names, { around, read, dayLn: null });
+}
+
+function exact(sessions: Session[], changed: Partial<Parameters> = {}) {
+  const { newest, lnEvidence, fallShares } = gridFilter(
+    sessions,
+    lift,
+    start,
+    { ...prior.mean, ...changed },
+    true,
+  );
+  const { first, weights } = newest.after;
+  const mean = meanLnOf(newest.after);
+  const square = weights.reduce((sum, weight, i) => sum + weight * ((first + i) * STEP_LN - mean) ** 2, 0);
+  return { mean, sd: Math.sqrt(square), lnEvidence, fallShares };
+}
+
+const weekly = (count: number, of: (week: number) => EffortGroup[]) =>
+  Array.from({ length: count }, (_, week) => on(7 * week, ...of(week)));
+const steady = weekly(8, () => [timed(150, 200), timed(170, 200)]);
+
+const logs: [string, Session[], Partial<Parameters>?][] = [
+  ['singles made and missed', weekly(4, () => [group(180), group(195), group(205, missed)])],
+  ['speeds of steady weeks', steady],
+  ['fives with reps left', weekly(5, () => [group(160, { made: 5, reserve: { mean: 2, count: 1 } })])],
+  ['ten weeks without a set', [...steady.slice(0, 4), on(7 * 13, timed(150, 185))]],
+  ['one bad day', [...steady.slice(0, 6), on(42, timed(150, 176), timed(160, 176))]],
+  [
+    'weeks after a fall',
+    [...steady.slice(0, 5), ...[35, 38, 42, 45, 49].map((day) => on(day, timed(150, 178)))],
+  ],
+  [
+    'days that differ twice as much',
+    weekly(8, (week) => [timed(150, week % 2 === 0 ? 192 : 208)]),
+    { lnDaySd: Math.LN2 },
+  ],
+];
+
+describe('what the Kalman filter believes of strength', () => {
+  it.each(logs)(
+    'lies where the exact filter finds it and is about as sure, after %s',
+    (_, sessions, changed) => {
+      const { mean, covariance } = passed(sessions, changed);
+      const found = exact(sessions, changed);
+      expect(Math.abs(mean[0]! - found.mean) / found.sd).toBeLessThan(0.45);
+      expect(Math.abs(Math.log(Math.sqrt(covariance[0]!) / found.sd))).toBeLessThan(Math.log(1.25));
+    },
+  );
+
+  it.each([
+    ['lnDaySd', 0.5],
+    ['lnDaySd', -0.5],
+    ['lnWeekSd', 0.7],
+    ['lnWeekSd', -0.7],
+  ] as const)('finds a log as much likelier by another %s (%s) as the exact filter does', (name, value) => {
+    for (const [, sessions] of logs.slice(0, 4)) {
+      const change = passed(sessions, { [name]: value }).lnEvidence - passed(sessions).lnEvidence;
+      const wanted = exact(sessions, { [name]: value }).lnEvidence - exact(sessions).lnEvidence;
+      expect(Math.abs(change - wanted)).toBeLessThan(0.05 + 0.25 * Math.abs(wanted));
+    }
+  });
+
+  it('learns a weekly gain, and strength with it, as the exact filter does over all gains', () => {
+    const wide = { mean: prior.mean, sd: { ...prior.sd, weekGain: 0.006 } };
+    const gains = weekly(10, (week) => [timed(150, 180 * 1.01 ** week)]);
+    const read = readingsBeside(lift, prior.mean, ['weekGain']);
+    const { mean, covariance } = kalmanPass(gains, lift, wide, start, ['weekGain'], {
+      around: prior.mean,
+      read,
+      dayLn: null,
+    });
+    let [sum, ofGain, ofStrength, square, shared] = [0, 0, 0, 0, 0];
+    const found = Array.from({ length: 41 }, (_, i) => prior.mean.weekGain + (i - 20) * 0.001).map(
+      (weekGain) => {
+        const at = exact(gains, { weekGain });
+        return { weekGain, ...at, ln: at.lnEvidence - 0.5 * ((weekGain - prior.mean.weekGain) / 0.006) ** 2 };
+      },
+    );
+    const most = Math.max(...found.map(({ ln }) => ln));
+    for (const { weekGain, mean: strength, ln } of found) {
+      const weight = Math.exp(ln - most);
+      sum += weight;
+      ofGain += weight * weekGain;
+      ofStrength += weight * strength;
+      square += weight * weekGain ** 2;
+      shared += weight * weekGain * strength;
+    }
+    const [gain, strength] = [ofGain / sum, ofStrength / sum];
+    const sd = Math.sqrt(square / sum - gain ** 2);
+    expect(gain).toBeGreaterThan(0.006);
+    expect(Math.abs(mean[2]! - gain) / sd).toBeLessThan(0.35);
+    expect(covariance[8]! / sd ** 2).toBeCloseTo(1, 0);
+    expect(Math.abs(mean[0]! - strength)).toBeLessThan(0.01);
+    // Who gained more is stronger now: what hangs together does so as much, and either way round.
+    expect(covariance[2]! / (shared / sum - gain * strength)).toBeCloseTo(1, 0);
+    expect(covariance[6]).toBeCloseTo(covariance[2]!, 12);
+  });
+});
