@@ -23,13 +23,15 @@ interface Hung {
   measured?: HungBand | null;
 }
 /** One rack, the loops of a pair on anchors `zM` above the floor, right under the sleeves. */
-function cautionsOf(loops: Loops, lockoutM: number, { zM = 0, measured = null }: Hung = {}) {
+function gearOf(loops: Loops, { zM = 0, measured = null }: Hung = {}): RackGear {
   const placed = { hookup: { way: 'single' as const }, anchor: { xM: 0, yM: 0, zM }, count: 1 };
   const rigged = loops.map((curves) => ({ ...placed, curves }));
   const pair = { pairId: 'p', hookupId: 'h', anchorId: 'a', ratedLoadN: 9000, rigged, measured };
-  const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [pair] };
+  return { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [pair] };
+}
+function cautionsOf(loops: Loops, lockoutM: number, of: Hung = {}) {
   const travel = { bottomM: 0.9, lockoutM, gravityMps2: 9.80665, path: [] };
-  return bandCautions(gear, { hookups: [0], chainPairs: [] }, travel, limits);
+  return bandCautions(gearOf(loops, of), { hookups: [0], chainPairs: [] }, travel, limits);
 }
 const said = (...given: Parameters<typeof cautionsOf>) => cautionsOf(...given).map(({ code }) => code);
 
@@ -46,6 +48,11 @@ describe('cautions of bands', () => {
     const far = loop(200, 2.6);
     expect(said([far, far], 2.49)).toEqual(['bandsUnderLoad']);
     expect(said([far, far], 2.51)).toContain('overstretched');
+    // A loop of 1 m on the floor is stretched 2.5 times at 2.5 m: as far as is allowed is allowed.
+    const even = { bottomM: 1, lockoutM: 2.5, gravityMps2: 10, path: [] };
+    expect(bandCautions(gearOf([far, far]), { hookups: [0], chainPairs: [] }, even, limits)).toEqual([
+      { code: 'bandsUnderLoad' },
+    ]);
   });
 
   it('name a reading that ends below lockout, though the bottom lies within', () => {

@@ -145,13 +145,31 @@ describe('explain', () => {
     expect(mean.bandN).toBeCloseTo(0, 6);
     // 1.96 standard deviations either side hold 95 % of the normal distribution.
     expect((bottom.high95N - bottom.low95N) / 2 / 1.96).toBeCloseTo(10 * G * 0.04, 2);
+    expect((mid.high95N - mid.low95N) / 2 / 1.96).toBeCloseTo(10 * G * 0.03, 2);
     expect((lockout.high95N - lockout.low95N) / 2 / 1.96).toBeCloseTo(10 * G * 0.02, 2);
+    const three = explain(
+      task,
+      { ...gear, chains: [{ ...gear.chains[0]!, pairs: 3 }] },
+      { hookups: [], chainPairs: [3] },
+      100,
+      limits,
+    );
+    expect(three.bottom.chainN).toBeCloseTo(3 * 10 * G * 0.8, 9);
   });
 
   it('says below which height the bands are slack: at their rest length above the anchor', () => {
     const found = explain(task, gearWith(null), hung, 100, limits);
     expect(found.slackBelowM).toBeCloseTo(1, 6);
     expect(codes(found.cautions)).toContain('slackBottom');
+    // Where it is slack all the way, its anchor carries nothing.
+    const low = explain(
+      { ...task, travel: { ...task.travel, lockoutM: 0.9 } },
+      gearWith(null),
+      hung,
+      100,
+      limits,
+    );
+    expect(low.anchors).toEqual([{ anchorId: 'a', pullN: 0, ratedLoadN: null }]);
   });
 
   it('holds the pull of one side against the rating of its anchor', () => {

@@ -83,7 +83,9 @@ export function explain(
   };
 }
 
-function explainedPoint({ totalN, sdN, barN, bandN, chainN }: LoadPoint): ExplainedForce {
+type KnownForce = Pick<LoadPoint, 'totalN' | 'sdN' | 'barN' | 'bandN' | 'chainN'>;
+
+function explainedPoint({ totalN, sdN, barN, bandN, chainN }: KnownForce): ExplainedForce {
   return { totalN, low95N: totalN - NORMAL_95 * sdN, high95N: totalN + NORMAL_95 * sdN, barN, bandN, chainN };
 }
 
@@ -96,7 +98,6 @@ function explainedMean(load: Load, curve: LoadCurve): ExplainedForce {
   const chainN = mean((point) => point.chainN);
   const sdN = mean((point) => point.sdN);
   return explainedPoint({
-    ...curve.points[0]!,
     totalN: curve.meanN,
     sdN,
     barN,

@@ -45,6 +45,12 @@ describe('a pair may be proposed', () => {
   });
 });
 
+it('may be proposed with just what is allowed, and not where it pulls no more than is worth nothing', () => {
+  const reach = { bottomN: -6, lockoutN: 0, stretch: 2.5, anchorN: 100, ratedLoadN: 100 };
+  expect(isUsable(reach, 2.5)).toBe(true);
+  expect(isUsable({ ...reach, bottomN: -5 }, 2.5)).toBe(false);
+});
+
 describe('an anchor', () => {
   it('carries the sum of all that hangs on it on its side', () => {
     const gear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [read(0, 800), read(0, 300)] };

@@ -173,6 +173,38 @@ describe('courses of strength', () => {
     expect(spread(half, (course) => course[0]!) / 0.05).toBeCloseTo(1, 1);
   });
 
+  it('go to the nearest strength that the log leaves open where no step leads from any of them', () => {
+    const sure = { ...parameters, weekGain: 0, lnWeekSd: -3 };
+    const open = { first: 500, weights: Float64Array.of(1, 1, 1) };
+    for (const [now, before] of [
+      [550, 502],
+      [450, 500],
+    ] as const) {
+      const strength = { first: now, weights: Float64Array.of(1) };
+      const far: FilteredAnswer = { parameters: sure, strength, result: result([open]) };
+      for (const course of strengthCourses({ sessions: on(0) }, [far], 7, 1))
+        expect(course).toEqual([expect.closeTo(before / 100, 12), expect.closeTo(now / 100, 12)]);
+    }
+  });
+
+  it('end where the log ends, on the day of its newest session as later, and are of that day alone where there is none', () => {
+    const today = strengthCourses({ sessions: on(0, 21) }, [{ ...answer, strength: second }], 21, 3);
+    expect(today).toHaveLength(9);
+    const single: FilteredAnswer = { parameters, strength: first, result: result([first]) };
+    for (const sessions of [on(21), []]) {
+      const none = sessions.length === 0 ? { ...single, result: result([]) } : single;
+      const courses = strengthCourses(
+        { sessions },
+        Array.from({ length: 60 }, () => none),
+        21,
+        3,
+      );
+      expect(courses.every((course) => course.length === 1)).toBe(true);
+      expect(Math.abs(mean(courses, ([value]) => value!) - 5)).toBeLessThan(0.004);
+      expect(spread(courses, ([value]) => value!) / 0.05).toBeCloseTo(1, 1);
+    }
+  });
+
   it('begin with the log, and ask no more of it than the weeks that are wanted', () => {
     expect(strengthCourses({ sessions }, [answer], 21, 10)[0]).toHaveLength(4);
     const [late] = strengthCourses({ sessions }, [answer], 21, 1);

@@ -22,10 +22,7 @@ export function strengthCourses(
     (day) => day >= firstDay,
   );
   // What came before the last session up to the first of these days is not asked for.
-  const from = Math.max(
-    0,
-    sessions.findLastIndex(({ day }) => day <= days[0]!),
-  );
+  const from = sessions.findLastIndex(({ day }) => day <= days[0]!);
   const late = sessions.slice(from);
   const shares = shuffledShares(COURSES_EACH * answers.length, late.length + 1);
   return answers.flatMap(({ parameters, strength, result }, answer) => {
@@ -55,10 +52,8 @@ function courseBack(
   for (let j = sessions.length - 1; j >= 0; j--) {
     const here = filtered[j]!;
     const weeks = ((sessions[j + 1]?.day ?? onDay) - sessions[j]!.day) / 7;
-    if (weeks > 0) {
-      const chosen = pick(before(point, here, kernelOf(weeks, fallShares[j + 1] ?? 0)), shareOf(j));
-      point = chosen < 0 ? nearest(here, point) : here.first + chosen;
-    }
+    const chosen = pick(before(point, here, kernelOf(weeks, fallShares[j + 1])), shareOf(j));
+    point = chosen < 0 ? nearest(here, point) : here.first + chosen;
     course[j] = point * STEP_LN;
   }
   return course;
@@ -74,15 +69,12 @@ function before(point: number, { first, weights }: Lattice, kernel: Lattice): Fl
 
 /** Index at which the sum of the weights passes a share of their total; -1 where they are all nought. */
 function pick(weights: Float64Array, share: number): number {
-  let total = 0;
-  for (let i = 0; i < weights.length; i++) total += weights[i]!;
-  if (!(total > 0)) return -1;
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
   let below = 0;
-  for (let i = 0; i < weights.length; i++) {
-    below += weights[i]!;
-    if (below >= share * total) return i;
-  }
-  return weights.length - 1;
+  return weights.findIndex((weight) => {
+    below += weight;
+    return below > 0 && below >= share * total;
+  });
 }
 
 function nearest({ first, weights }: Lattice, point: number): number {
@@ -97,10 +89,8 @@ function valueOn(
   onDay: number,
 ): number {
   const dayAt = (i: number) => sessions[i]?.day ?? onDay;
-  let i = 0;
-  while (i < course.length - 1 && dayAt(i + 1) < day) i++;
-  if (i === course.length - 1) return course[i]!;
-  const span = dayAt(i + 1) - dayAt(i);
-  const share = span > 0 ? Math.min(Math.max((day - dayAt(i)) / span, 0), 1) : 1;
-  return course[i]! + share * (course[i + 1]! - course[i]!);
+  const next = course.findIndex((_, i) => dayAt(i) >= day);
+  if (dayAt(next) === day) return course[next]!;
+  const share = (day - dayAt(next - 1)) / (dayAt(next) - dayAt(next - 1));
+  return course[next - 1]! + share * (course[next]! - course[next - 1]!);
 }
