@@ -29,13 +29,19 @@ const hookup = (pairId: string, isRead: boolean) => ({
   ],
   measured: null,
 });
-/** The pair `a` in two ways, read; `b` and `c` known by their width alone. */
+/** The pair `a` in two ways, read; `b` and `c` known by their width alone, `d` too but for its pull where it hangs. */
 const gear: RackGear = {
   barKg: 20,
   collarsKg: 0,
   discs: [],
   chains: [],
-  hookups: [hookup('a', true), hookup('a', true), hookup('b', false), hookup('c', false)],
+  hookups: [
+    hookup('a', true),
+    hookup('a', true),
+    hookup('b', false),
+    hookup('c', false),
+    { ...hookup('d', false), measured: { count: 1, verticalAt: [] } },
+  ],
 };
 const codes = (one: number[], best: number[], kg = 0) =>
   speaksFor(
@@ -59,6 +65,20 @@ describe('what speaks for it', () => {
   it('is that all of it was measured only where that is not so of the best', () => {
     expect(codes([0], [2])).toEqual([{ code: 'allMeasured' }, little]);
     expect(codes([0, 2], [1, 3])).toEqual([little]);
+    // A pair that was read on a scale where it hangs is measured, whatever is known of its loops.
+    expect(codes([4], [2])).toEqual([{ code: 'allMeasured' }, little]);
+    // Nothing hangs on the bare bar that could be measured, or be the same pair.
+    expect(codes([], [2])).toEqual([{ code: 'fewerPieces', pieces: 1 }, little]);
+    const chained = { set: set([], 1), barKg: 100, misfit: 0.02 };
+    expect(speaksFor({ ...chained, set: set([], 2), misfit: 0.03 }, chained, gear)).toEqual([little]);
+  });
+
+  it('is first of all that it is nearer to the aim where it is by more than a tie, and no little less within one', () => {
+    const best = { set: set([3]), barKg: 100, misfit: 0.02 };
+    const one = (misfit: number) => speaksFor({ set: set([2]), barKg: 105, misfit }, best, gear);
+    const heavier = { code: 'heavierBar', kg: 5 };
+    expect(one(0.015)).toEqual([{ code: 'nearerToAim', misfitLess: expect.closeTo(0.005, 12) }, heavier]);
+    expect(one(0.0198)).toEqual([heavier, { code: 'nearlyAsGood', misfitMore: 0 }]);
   });
 });
 

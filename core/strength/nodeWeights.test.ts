@@ -73,6 +73,17 @@ describe('a quantity read off the nodes', () => {
     for (const slope of [-0.375, 0.375]) expect(read(peak, at({ slope }))).toBeCloseTo(-1 / 8, 12);
   });
 
+  it('reaches from no rebound at all to all of the free one where a start holds the bar, and to twice it where none does', () => {
+    for (const [start, most] of [
+      ['box', 1],
+      ['free', 2],
+    ] as const) {
+      const { rebound } = shapeNodes(shape, start);
+      expect(rebound.at(-1)! / shape.rebound).toBeCloseTo(most, 12);
+      expect(rebound).toEqual(rebound.toSorted((a, b) => a - b));
+    }
+  });
+
   it('is one row for every slope where nothing is stored on the way down', () => {
     const stiff = { ...shape, rebound: 0 };
     expect(shapeNodes(stiff, 'free').rebound).toEqual([0]);

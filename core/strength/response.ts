@@ -116,7 +116,7 @@ export function tabulateResponse(
 ): Response {
   const compiled = compileLoad({ ...rigging.load, barKg: lowKg });
   const { load } = compiled;
-  const straight = load.bands.length + load.hungBands.length + load.chains.length === 0;
+  const straight = [load.bands, load.hungBands, load.chains].every((hung) => hung.length === 0);
   const first = straight ? ANY_STEP : Math.floor(Math.log(lowKg) / MASS_STEP_LN);
   const last = straight ? ANY_STEP : Math.ceil(Math.log(highKg) / MASS_STEP_LN);
   const lnTotals = Array.from({ length: last - first + 1 }, (_, i) => (first + i) * MASS_STEP_LN);
@@ -261,9 +261,8 @@ function stopsBelow(compiled: CompiledLoad, capability: Capability, curve: Curve
 /** Between the places of `SOME_ROOTS` the ratio to the usual values runs straight. */
 function likeUsual(values: Float64Array, usual: Float64Array): Float64Array {
   const ratio = (j: number) => (usual[j]! > 0 ? values[j]! / usual[j]! : 1);
-  for (let i = 1; i < SOME_ROOTS.length; i++) {
-    const low = SOME_ROOTS[i - 1]!;
-    const high = SOME_ROOTS[i]!;
+  for (const [i, high] of SOME_ROOTS.slice(1).entries()) {
+    const low = SOME_ROOTS[i]!;
     for (let j = low + 1; j < high; j++) {
       const x = (j - low) / (high - low);
       values[j] = usual[j]! * (ratio(low) * (1 - x) + ratio(high) * x);
