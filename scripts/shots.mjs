@@ -63,6 +63,13 @@ function places({ lifter, day, bandPair }) {
     'lifters-list': '/lifters',
     'lifters-new': '/lifters/new',
     ...(byStature[0] && { 'lifters-one': `/lifters/${byStature[0].id}` }),
+    ...(byStature[0] &&
+      Object.fromEntries(
+        ['setup', 'strength', 'any-setup', 'meet', 'bests', 'learned', 'heights'].map((part) => [
+          `lifters-one-${part}`,
+          `/lifters/${byStature[0].id}/${part}`,
+        ]),
+      )),
     gear: '/gear',
     evidence: '/evidence',
     ...(bandPair[0] && { 'gear-band': `/gear/bands/${bandPair[0].id}` }),

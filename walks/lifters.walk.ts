@@ -5,7 +5,7 @@ import { test } from './walk.ts';
 test('the same bar and bands are drawn and counted heavier for the taller of two lifters', async ({
   page,
 }) => {
-  await open(page, 'Ilse Vandermolen');
+  await open(page, 'Ilse Vandermolen', 'Try a setup');
   const alone = await bandKg(page);
   await page.getByRole('button', { name: 'Beside another lifter' }).click();
   await page.getByLabel('Lifter', { exact: true }).selectOption({ label: 'Bastien Corvellou, 197 cm' });
@@ -15,12 +15,17 @@ test('the same bar and bands are drawn and counted heavier for the taller of two
   expect(tall!.bottom).toBeGreaterThan(short!.bottom);
   await expect(page.getByRole('img', { name: /^Ilse Vandermolen/ })).toBeVisible();
   await expect(page.getByRole('img', { name: /^Bastien Corvellou/ })).toBeVisible();
+  // Both stand in the address: they outlive a reload, and can be sent on.
+  await expect(page).toHaveURL(/try=.*bastien/);
+  await page.reload();
+  await expect(page.getByRole('img', { name: /^Bastien Corvellou/ })).toBeVisible();
+  expect(await bandKg(page)).toEqual([short, tall]);
 });
 
 test('a bar typed in pounds or dragged moves picture and numbers at once, and leaves the bands alone', async ({
   page,
 }) => {
-  await open(page, 'Ilse Vandermolen');
+  await open(page, 'Ilse Vandermolen', 'Try a setup');
   const [before] = await bandKg(page);
   await page.getByLabel('On the bar', { exact: true }).fill('132 lb');
   // 132 lb is 59.87 kg (NIST SP 811: 0.45359237 kg a pound).
@@ -32,7 +37,7 @@ test('a bar typed in pounds or dragged moves picture and numbers at once, and le
 });
 
 test('bar and box are moved in the picture itself, by pointer and by keys', async ({ page }) => {
-  await open(page, 'Ilse Vandermolen');
+  await open(page, 'Ilse Vandermolen', 'Try a setup');
   const field = page.getByLabel('On the bar', { exact: true });
   const barKg = async () => Number(await field.inputValue());
   const lockoutKg = async () =>
@@ -73,7 +78,7 @@ for (const [width, height] of [
 ] as const) {
   test(`no two letters of the picture touch and none is cut, ${width} px wide`, async ({ page }) => {
     await page.setViewportSize({ width, height });
-    await open(page, 'Ilse Vandermolen');
+    await open(page, 'Ilse Vandermolen', 'Try a setup');
     for (const beside of [false, true]) {
       if (beside) await page.getByRole('button', { name: 'Beside another lifter' }).click();
       for (const lift of ['squat', 'bench', 'deadlift'])
@@ -99,7 +104,7 @@ test('a new lifter starts with estimated heights, and a tape replaces them', asy
   await page.getByLabel('Competes among').selectOption('men');
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByRole('heading', { name: 'Tall Newcomer' })).toBeVisible();
-  await expect(page.getByText('195.6').or(page.getByText('195.58')).first()).toBeVisible();
+  await expect(page.getByText(/195\.(6|58) cm/).first()).toBeVisible();
 
   const heights = page.getByRole('table', { name: 'Bar heights' });
   await expect(heights.getByRole('row', { name: /^squat/ })).toContainText('est.');
@@ -119,13 +124,14 @@ test('a new lifter starts with estimated heights, and a tape replaces them', asy
   await expect(squat).not.toContainText('est.');
   // 2 in is 5.08 cm by the exact inch.
   await expect(squat).toContainText('−5.1');
+  await turnTo(page, 'Try a setup');
   await expect(page.getByRole('img', { name: /^Tall Newcomer/ })).toHaveAccessibleName(
     /at lockout, 166\.5 cm above the floor/,
   );
 });
 
 test('what was done or weighed was not so tomorrow', async ({ page }) => {
-  await open(page, 'Ilse Vandermolen');
+  await open(page, 'Ilse Vandermolen', 'Body mass');
   await page.getByRole('button', { name: 'Weigh in' }).click();
   await page.getByLabel('Body mass', { exact: true }).fill('52');
   await page.getByLabel('Weighed on').fill('2999-01-01');
@@ -136,7 +142,7 @@ test('what was done or weighed was not so tomorrow', async ({ page }) => {
 });
 
 test('a removed best comes back with Undo', async ({ page }) => {
-  await open(page, 'Ilse Vandermolen');
+  await open(page, 'Ilse Vandermolen', 'Bests');
   await page.getByRole('radio', { name: 'written down' }).check();
   const bests = page.getByRole('table', { name: 'Bests' });
   const newest = await bests.getByRole('row').nth(1).textContent();
@@ -166,7 +172,7 @@ test('a heavier single on the same box takes the record and names the one before
   ];
   const logged = await page.request.post('/api/sets', { data: { sets } });
   expect(logged.status()).toBe(201);
-  await page.goto(`/lifters/${lifterId}`);
+  await page.goto(`/lifters/${lifterId}/bests`);
   const records = page.getByRole('table', { name: 'Records by setup' });
   const row = records.getByRole('row', { name: /box 41\.5 cm/ });
   await expect(row).toContainText('92.5 kg');
@@ -178,123 +184,6 @@ test('a heavier single on the same box takes the record and names the one before
   // The opened record itself stands first, then the box that is one centimetre higher.
   await expect(nearest.getByRole('row').nth(1)).toContainText('box 41.5 cm');
   await expect(nearest.getByRole('row').nth(2)).toContainText('box 42.5 cm');
-});
-
-test('every set is walked by keys in the picture of strength, and a setup that was asked for stays asked for', async ({
-  page,
-}) => {
-  const lifterId = await joins(page);
-  const today = Date.now();
-  const daysAgo = (days: number) => new Date(today - days * 86_400_000).toISOString().slice(0, 10);
-  const set = (days: number, barKg: number, reps: number, made: number) => ({
-    lifterId,
-    doneOn: daysAgo(days),
-    lift: 'squat',
-    setup: { start: { way: 'free', heightM: null }, barKg },
-    reps,
-    made,
-  });
-  const sets = [set(200, 140, 1, 1), set(30, 150, 3, 3), set(23, 160, 1, 1), set(16, 172.5, 1, 0)];
-  expect((await page.request.post('/api/sets', { data: { sets } })).status()).toBe(201);
-  await page.goto(`/lifters/${lifterId}`);
-
-  // Made 160 kg, missed 172.5 kg: what is believed lies between, give or take a day's form.
-  const maximum = page.locator('dl', { hasText: "today's maximum, raw" }).locator('.numeral').first();
-  await expect(maximum).toBeVisible();
-  const kg = Number.parseFloat((await maximum.textContent()) ?? '');
-  expect(kg).toBeGreaterThan(150);
-  expect(kg).toBeLessThan(182);
-
-  const picture = page.getByRole('slider', { name: 'Sets in the picture' });
-  await picture.focus();
-  await page.keyboard.press('End');
-  await expect(picture).toHaveAttribute('aria-valuetext', /172\.5 kg, missed, free\. Stands for less than/);
-  await expect(page.getByText('172.5 kg, missed')).toBeVisible();
-  await page.keyboard.press('ArrowLeft');
-  await expect(picture).toHaveAttribute('aria-valuetext', /160 kg, a single/);
-  await expect(picture).toHaveAttribute('aria-valuemax', '4');
-  await page.getByRole('radio', { name: '12 weeks' }).check();
-  await expect(picture).toHaveAttribute('aria-valuemax', '3');
-  await page.getByText('The same as tables').click();
-  await expect(page.getByRole('table', { name: 'Sets in the picture' }).getByRole('row')).toHaveCount(4);
-
-  const setups = page.getByRole('table', { name: 'Maximum for any setup' });
-  await expect(setups.getByRole('row', { name: /^free/ })).toContainText(/\d+\s*kg/);
-  await page.getByRole('button', { name: 'Add a setup' }).click();
-  const form = page.locator('form', { hasText: 'Another setup' });
-  await form.getByLabel('Start', { exact: true }).selectOption('pins');
-  await form.getByLabel('Bar on pins at').fill('130 cm');
-  await form.getByRole('button', { name: 'Save' }).click();
-  await expect(setups.getByRole('row', { name: /^pins 130 cm/ })).toContainText(/\d+ to \d+/);
-  await page.reload();
-  await expect(setups.getByRole('row', { name: /^pins 130 cm/ })).toBeVisible();
-  await setups.getByRole('button', { name: 'Take off pins 130 cm' }).click();
-  await expect(setups.getByRole('row', { name: /^pins 130 cm/ })).toHaveCount(0);
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-});
-
-test('work capacity over the season is a picture and a table, twelve weeks at a time', async ({ page }) => {
-  const lifterId = await joins(page);
-  const today = Date.now();
-  const daysAgo = (days: number) => new Date(today - days * 86_400_000).toISOString().slice(0, 10);
-  const set = (days: number, barKg: number, reps: number, made: number, repsInReserve: number | null) => ({
-    lifterId,
-    doneOn: daysAgo(days),
-    lift: 'squat',
-    setup: { start: { way: 'free', heightM: null }, barKg },
-    reps,
-    made,
-    repsInReserve,
-  });
-  const weeks = Array.from({ length: 24 }, (_, week) => 7 * week + 1);
-  const sets = weeks.flatMap((days) => [
-    set(days, 155, 1, 1, null),
-    set(days, 165, 1, 0, null),
-    set(days, 127.5, 6, 6, 1),
-  ]);
-  expect((await page.request.post('/api/sets', { data: { sets } })).status()).toBe(201);
-  await page.goto(`/lifters/${lifterId}`);
-  const picture = page.getByRole('img', { name: /^Reps of Newly Joined at 80 % of the maximum, squat/ });
-  await expect(picture).toBeVisible();
-  // Every week the same: nobody can say that it changed.
-  await expect(page.getByText(/The log cannot tell whether work capacity rose or fell/)).toBeVisible();
-  await page.getByRole('radio', { name: '90 %' }).check();
-  await expect(page.getByRole('img', { name: /^Reps of Newly Joined at 90 %/ })).toBeVisible();
-  await page.getByText('The same as a table').click();
-  const table = page.getByRole('table', { name: 'Work capacity over the season' });
-  await expect(table.getByRole('row')).toHaveCount(3);
-  await expect(table.getByRole('row').nth(1)).toContainText('12');
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-});
-
-test('while strength is worked out the page stands with its bests, and fills in a lift at a time', async ({
-  page,
-}) => {
-  const waiting = new Map<string, () => void>();
-  await page.route('**/api/estimates?*', async (route) => {
-    const lift = new URL(route.request().url()).searchParams.get('lift') ?? '';
-    await new Promise<void>((resolve) => waiting.set(lift, resolve));
-    await route.continue();
-  });
-  await page.route('**/api/estimates/capacity?*', async (route) => {
-    await new Promise<void>((resolve) => waiting.set('season', resolve));
-    await route.continue();
-  });
-  await open(page, 'Bastien Corvellou');
-  await expect(page.getByRole('table', { name: 'Records by setup' })).toBeVisible();
-  const line = page.getByText(/Working out from the log: (?!work capacity)/);
-  const season = page.getByText(/Working out from the log: work capacity/);
-  await expect(line).toHaveText(/squat, bench press, deadlift$/);
-  waiting.get('squat')?.();
-  await expect(page.getByText(/^Rests on \d+ sets/)).toBeVisible();
-  await expect(line).toHaveText(/: bench press, deadlift$/);
-  await expect(season).toBeVisible();
-  waiting.get('season')?.();
-  await expect(season).toHaveCount(0);
-  for (const release of waiting.values()) release();
-  await expect(line).toHaveCount(0);
-  await page.getByRole('link', { name: 'Maximum for any setup' }).click();
-  await expect(page.getByRole('button', { name: 'Add a setup' })).toBeInViewport();
 });
 
 test('the list is walked by arrows and letters, Enter opens and Esc leaves', async ({ page }) => {
@@ -323,8 +212,10 @@ for (const light of ['day', 'night'] as const) {
     await page.goto('/lifters');
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-    await open(page, 'Hana Morikubo');
+    await open(page, 'Hana Morikubo', 'Try a setup');
     await page.getByRole('button', { name: 'Beside another lifter' }).click();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    await turnTo(page, 'Bests');
     await page.getByRole('button', { name: 'Write down a best' }).click();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   });
@@ -338,10 +229,16 @@ async function joins(page: Page): Promise<string> {
   return (await joined.json()).record.id;
 }
 
-async function open(page: Page, name: string): Promise<void> {
+/** Opens a lifter's page by the list, and the part that is asked for by its link. */
+async function open(page: Page, name: string, part: string): Promise<void> {
   await page.goto('/lifters');
   await page.getByRole('row', { name: new RegExp(name) }).click();
   await expect(page.getByRole('heading', { name, exact: true })).toBeVisible();
+  await turnTo(page, part);
+}
+
+async function turnTo(page: Page, part: string): Promise<void> {
+  await page.getByRole('navigation', { name: 'Of this lifter' }).getByRole('link', { name: part }).click();
 }
 
 /** What the bands add at both ends, trial by trial, as the page writes it: "77.5 bar + 8 band ± 1". */

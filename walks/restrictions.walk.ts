@@ -8,6 +8,7 @@ test("a restriction is entered on the lifter's page, holds on the day and its sh
   page,
 }) => {
   await openLifter(page, 'Ilse Vandermolen');
+  await page.getByRole('link', { name: 'Restrictions' }).click();
   await page.getByRole('button', { name: 'Restrict this lifter' }).click();
   const form = page.getByRole('form', { name: 'Restrict this lifter' });
   await form.getByRole('button', { name: 'Save' }).click();
@@ -44,6 +45,7 @@ test("a restriction is entered on the lifter's page, holds on the day and its sh
   await expect(south).not.toContainText('physiotherapist');
 
   await openLifter(page, 'Ilse Vandermolen');
+  await page.getByRole('link', { name: 'To what it is.' }).click();
   await section.getByRole('button', { name: 'It is over' }).click();
   await expect(section).toContainText('Over; it began');
   await page.getByRole('button', { name: 'Undo' }).click();

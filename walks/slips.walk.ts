@@ -46,6 +46,7 @@ test("taken as written they are named on the lifter's page, put right at one tap
   await expect(page.getByText('Took 48 sets from weeks.csv.')).toBeVisible();
   await page.getByRole('link', { name: 'Lifters', exact: true }).click();
   await page.getByText(name).click();
+  await page.getByRole('link', { name: 'Strength' }).click();
   const named = page.getByRole('region', { name: 'Sets that look slipped' });
   // The whole club's estimates are under way; this lifter's is worked out first.
   await expect(named).toContainText(`${question} ${like}`, { timeout: 60_000 });

@@ -3,6 +3,7 @@ import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { Choice } from '#web/parts/Choice.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { BestForm } from './BestForm.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 import { RecordsBySetup } from './RecordsBySetup.tsx';
@@ -22,7 +23,8 @@ export function BestsSection(props: {
   today: string;
 }) {
   const { own, sets, estimates, today } = props;
-  const [view, setView] = useState<(typeof views)[number]['value']>('setups');
+  const [viewAsked, setView] = useInAddress('bests', 'setups');
+  const view = views.find(({ value }) => value === viewAsked)?.value ?? 'setups';
   const [editing, setEditing] = useState<Best | 'new' | null>(null);
   return (
     <section id={props.id} className="stack ruled">

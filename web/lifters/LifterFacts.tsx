@@ -1,83 +1,34 @@
-import type { ReactNode } from 'react';
-import { equipmentWord, liftWords } from '#contract/words/liftWords.ts';
+import { equipmentWord } from '#contract/words/liftWords.ts';
 import { written } from '#contract/words/written.ts';
-import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { ageOn } from './age.ts';
-import { type LifterRecords, straightBest } from './lifterRecords.ts';
+import type { LifterRecords } from './lifterRecords.ts';
 
-/** The head of the page: name and the few numbers one asks for first. */
+/** The head of the page: name and who it is, in a line. */
 export function LifterFacts(props: { own: LifterRecords; today: string; onEdit: () => void }) {
-  const { lifter, bodyMass, best: bests } = props.own;
+  const { lifter, bodyMass } = props.own;
   const units = useUnits();
   const age = ageOn(lifter.bornOn, props.today);
+  const [newest] = bodyMass;
   const about = [
     age === null ? 'age not known' : `${age} years`,
     lifter.category,
     equipmentWord(lifter.equipment),
+    lifter.statureM === null
+      ? 'stature not known'
+      : `${written(lifter.statureM, units.length)} ${units.length}`,
+    newest === undefined ? 'not weighed yet' : `${written(newest.massKg, units.mass)} ${units.mass}`,
   ];
   return (
-    <section className="stack">
+    <section className="stack tight">
       <div className="row base">
         <h1>{lifter.name}</h1>
-        <span className="quiet">{about.join(', ')}</span>
+        <span>{about.join(', ')}</span>
         <button type="button" className="plain" onClick={props.onEdit}>
           Change
         </button>
       </div>
-      <dl className="lifters-facts">
-        <Fact word="stature">
-          {lifter.statureM === null ? (
-            '–'
-          ) : (
-            <Known
-              value={written(lifter.statureM, units.length)}
-              unit={units.length}
-              known="measured"
-              size="lead"
-            />
-          )}
-        </Fact>
-        <Fact word="body mass">
-          {bodyMass[0] === undefined ? (
-            '–'
-          ) : (
-            <Known
-              value={written(bodyMass[0].massKg, units.mass)}
-              unit={units.mass}
-              known="measured"
-              size="lead"
-            />
-          )}
-        </Fact>
-        {liftWords.map(({ value, word }) => {
-          const best = straightBest(bests, value);
-          return (
-            <Fact key={value} word={`${word}, best`}>
-              {best === null ? (
-                '–'
-              ) : (
-                <Known
-                  value={written(best.setup.barKg, units.mass)}
-                  unit={units.mass}
-                  known="measured"
-                  size="lead"
-                />
-              )}
-            </Fact>
-          );
-        })}
-      </dl>
       {lifter.note !== '' && <p className="quiet">{lifter.note}</p>}
     </section>
-  );
-}
-
-function Fact({ word, children }: { word: string; children: ReactNode }) {
-  return (
-    <div>
-      <dt className="small quiet">{word}</dt>
-      <dd>{children}</dd>
-    </div>
   );
 }

@@ -9,14 +9,15 @@ import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { LifterFacts } from './LifterFacts.tsx';
 import { LifterForm } from './LifterForm.tsx';
-import { LifterJumps } from './LifterJumps.tsx';
+import type { LifterView } from './LifterView.ts';
 import { LiftsAwaited } from './LiftsAwaited.tsx';
+import { lifterParts } from './lifterParts.tsx';
 import { lifterRecords } from './lifterRecords.ts';
-import { type LifterView, lifterSections } from './lifterSections.tsx';
 import { MinorCaution } from './MinorCaution.tsx';
+import { PartLinks } from './PartLinks.tsx';
 
-/** One lifter: who it is, and below that the sections of `lifterSections`. */
-export function LifterPage({ lifterId }: { lifterId: string }) {
+/** One lifter: who it is, the row of links, and below that the part that the address names. */
+export function LifterPage({ lifterId, partId }: { lifterId: string; partId: string }) {
   const club = useClub();
   const today = localToday(useClubSettings().timeZone);
   const lifters = useRecords('lifter');
@@ -25,6 +26,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
   const [editing, setEditing] = useState(false);
   const [, navigate] = useLocation();
   const own = lifterRecords(club, lifterId);
+  const part = lifterParts.find(({ id }) => id === partId);
 
   useEffect(() => {
     const leave = (event: KeyboardEvent) => {
@@ -42,23 +44,24 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
     );
   }
   const { lifter } = own;
+  const fault = known.error ?? sets.error;
   const view: LifterView = {
     own,
     today,
     estimates: known.estimates,
     sets: sets.data ?? noSets,
+    hasSets: sets.data !== undefined,
     showsEstimate: opensWithEstimate(known) && sets.data !== undefined,
     hasEstimates: known.missing.length === 0,
-    fault: known.error ?? sets.error,
   };
   const remove = () => {
     navigate('/');
     void lifters.remove(lifter.id, lifter.name);
   };
   return (
-    <div className="stack loose">
-      <div className="row ends">
-        <Link href="/" className="lifters-back screen-only">
+    <div className="stack lifters-page">
+      <div className="row ends screen-only">
+        <Link href="/" className="lifters-way">
           All lifters
         </Link>
         <LiftsAwaited awaited={known.awaited} />
@@ -77,10 +80,15 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
       ) : (
         <LifterFacts own={own} today={today} onEdit={() => setEditing(true)} />
       )}
-      <LifterJumps view={view} />
+      <PartLinks lifterId={lifterId} current={partId} />
       <MinorCaution lifter={lifter} today={today} />
-      {lifterSections.map(({ id, Caution }) => Caution && <Caution key={id} id={id} {...view} />)}
-      {lifterSections.map(({ id, Section }) => Section && <Section key={id} id={id} {...view} />)}
+      {lifterParts.map(({ id, Caution }) => Caution && <Caution key={id} id={id} {...view} />)}
+      {fault !== null && <p className="stop">What the log says could not be fetched: {fault.message}</p>}
+      {part ? (
+        <part.Part key={part.id} id={part.id} {...view} />
+      ) : (
+        <p>A lifter's page has no such part. The links above lead to all there are.</p>
+      )}
     </div>
   );
 }
@@ -88,7 +96,7 @@ export function LifterPage({ lifterId }: { lifterId: string }) {
 /** While they are fetched: the same list each time, so that nothing is worked out again. */
 const noSets: readonly LoggedSet[] = [];
 
-/** Whether the first lift that the section opens with is there: it does not turn to another while one reads. */
+/** Whether the first lift that a part opens with is there: it does not turn to another while one reads. */
 function opensWithEstimate({ estimates, missing }: LifterEstimates): boolean {
   const first = liftWords.find(
     ({ value }) => missing.includes(value) || estimates.some(({ lift }) => lift === value),

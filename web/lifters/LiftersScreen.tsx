@@ -23,7 +23,9 @@ export function LiftersScreen() {
       <Route path="/new">
         <NewLifter />
       </Route>
-      <Route path="/:id">{({ id }) => <LifterPage key={id} lifterId={id} />}</Route>
+      <Route path="/:id/:part?">
+        {({ id, part }) => <LifterPage key={id} lifterId={id} partId={part ?? 'today'} />}
+      </Route>
     </Switch>
   );
 }

@@ -8,6 +8,7 @@ import { nearestSetups } from '#reckon/log/nearestSetups.ts';
 import { type MadeLift, recordsBySetup, type SetupRecord } from '#reckon/log/recordsBySetup.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { type Units, useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 import { setupNames } from './setupNames.ts';
@@ -34,7 +35,7 @@ export function RecordsBySetup(props: {
   const club = useClub();
   const { mass, length } = useUnits();
   const [all, setAll] = useState(false);
-  const [openedKey, setOpenedKey] = useState<string | null>(null);
+  const [openedId, setOpenedId] = useInAddress('record');
   const rows = useMemo(() => {
     const observed = new Map(
       estimates.flatMap(({ observations }) => observations.map((one) => [one.setId, one] as const)),
@@ -53,7 +54,7 @@ export function RecordsBySetup(props: {
       }),
     );
   }, [club, sets, own.best, estimates, mass, length]);
-  const opened = rows.find(({ key }) => key === openedKey);
+  const opened = rows.find(({ newest }) => newest.id === openedId);
   const columns = columnsIn({ mass, length });
   return (
     <>
@@ -63,8 +64,8 @@ export function RecordsBySetup(props: {
         rows={all ? rows : rows.slice(0, shownAtFirst)}
         keyOf={({ key }) => key}
         nameOf={({ newest }) => liftWord(newest.lift)}
-        onOpen={({ key }) => setOpenedKey(key === openedKey ? null : key)}
-        selectedKey={openedKey}
+        onOpen={({ newest }) => setOpenedId(newest.id === openedId ? '' : newest.id)}
+        selectedKey={opened?.key}
       />
       {rows.length > shownAtFirst && (
         <div>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Link } from 'wouter';
 import { holdsOn, type Restriction } from '#contract/records/lifters.ts';
 import { capital } from '#contract/words/capital.ts';
 import { dateText } from '#contract/words/dateText.ts';
@@ -9,6 +10,7 @@ import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
+import { partAddress } from './partAddress.ts';
 import { RestrictionForm } from './RestrictionForm.tsx';
 
 /** Stands where this lifter's loads are worked out. */
@@ -19,7 +21,7 @@ export function RestrictedCaution({ id, own, today }: { id: string; own: LifterR
     <p className="caution">
       <strong>Restricted.</strong> Days hold this lifter to less in the{' '}
       {[...new Set(lifts)].join(' and the ')}; what is tried out here is not held to it.{' '}
-      <a href={`#${id}`}>See below.</a>
+      <Link href={partAddress(own.lifter.id, id)}>To what it is.</Link>
     </p>
   );
 }

@@ -24,7 +24,7 @@ export function setupWords(
 /** "140 kg, 3 reps", "140 kg, 2 of 3 reps", "140 kg, missed". */
 export function repsWords(
   { setup, reps, made }: Pick<LoggedSet, 'setup' | 'reps' | 'made'>,
-  { mass }: TextUnits,
+  { mass }: Pick<Units, 'mass'>,
 ): string {
   const bar = `${oneDecimal(setup.barKg, mass)} ${mass}`;
   if (made === 0) return `${bar}, missed`;

@@ -1,19 +1,16 @@
-import { useState } from 'react';
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
-import type { Equipment, Lift } from '#contract/records/lift.ts';
 import { equipmentWords, liftWords } from '#contract/words/liftWords.ts';
 import { useProjection } from '#web/api/useProjection.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import type { LifterRecords } from '../lifterRecords.ts';
 import { MinorCaution } from '../MinorCaution.tsx';
 import { MeetDayView } from './MeetDayView.tsx';
+import { usualMeetDay } from './usualMeetDay.ts';
 import { wrongMeetDay } from './wrongMeetDay.ts';
 import './projection.css';
-
-const WEEKS_AHEAD = 4;
-const MS_A_DAY = 86_400_000;
 
 const tapers = [
   { value: '0', word: 'nothing' },
@@ -31,12 +28,12 @@ export function ProjectionSection(props: {
 }) {
   const { today, hasEstimates } = props;
   const { lifter } = props.own;
-  const [on, setOn] = useState(() =>
-    new Date(Date.parse(today) + 7 * WEEKS_AHEAD * MS_A_DAY).toISOString().slice(0, 10),
-  );
-  const [equipment, setEquipment] = useState<Equipment>(lifter.equipment);
-  const [taperPercent, setTaper] = useState<(typeof tapers)[number]['value']>('0');
-  const [lift, setLift] = useState<Lift>('squat');
+  const [on, setOn] = useInAddress('on', usualMeetDay(today));
+  const [equipmentAsked, setEquipment] = useInAddress('equipment', lifter.equipment);
+  const equipment = equipmentWords.find(({ value }) => value === equipmentAsked)?.value ?? lifter.equipment;
+  const [taperAsked, setTaper] = useInAddress('taper', '0');
+  const taperPercent = tapers.find(({ value }) => value === taperAsked)?.value ?? '0';
+  const [lift, setLift] = useInAddress('lift');
   const wrong = wrongMeetDay(on, today);
   const { data, error, isPending } = useProjection(
     { lifterId: lifter.id, on, equipment, taperPercent },

@@ -38,7 +38,7 @@ export function AbilitySection(props: { name: string; estimate: StrengthEstimate
         </p>
       </div>
       <div className="stack">
-        <h3>What the log has taught</h3>
+        <h3>Beside the maximum</h3>
         <LearnedTable estimate={estimate} />
       </div>
     </div>

@@ -85,9 +85,8 @@ export function AnySetupSection(props: {
     },
   ];
   return (
-    <div id="any-setup" className="stack strength-setups">
-      <div className="row ends">
-        <h3>Maximum for any setup</h3>
+    <div className="stack strength-setups">
+      <div>
         <button type="button" className="screen-only" onClick={() => setAdding(true)}>
           Add a setup
         </button>

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Lift } from '#contract/records/lift.ts';
 import type { CapacityReport } from '#contract/strength/capacityReport.ts';
 import { capacitySentences } from '#contract/words/capacitySentences.ts';
@@ -8,6 +7,7 @@ import { useCapacity } from '#web/api/useCapacity.ts';
 import { CapacityTime } from '#web/charts/CapacityTime.tsx';
 import { Choice } from '#web/parts/Choice.tsx';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { Awaited } from '../LiftsAwaited.tsx';
 import { CapacityTable } from './CapacityTable.tsx';
 
@@ -20,13 +20,14 @@ type Share = (typeof shares)[number]['value'];
 /** Work capacity over the season: whether it rose or fell in a sentence, stretch by stretch as a picture and as a table. */
 export function SeasonCapacity(props: { name: string; lifterId: string; lift: Lift }) {
   const { name, lifterId, lift } = props;
-  const [share, setShare] = useState<Share>('0.8');
+  const [shareAsked, setShare] = useInAddress('share', '0.8');
+  const share = shares.find(({ value }) => value === shareAsked)?.value ?? '0.8';
   const { data, error } = useCapacity({ lifterId, lift });
   const telling = data?.stretches.some(({ told }) => told !== null) ?? false;
   return (
     <div className="stack">
       <div className="row ends">
-        <h4>Over the season</h4>
+        <h3>Over the season</h3>
         {telling && (
           <Choice label="Share of the maximum" options={shares} value={share} onChange={setShare} />
         )}

@@ -7,6 +7,7 @@ import { TimeLegend } from '#web/charts/TimeLegend.tsx';
 import { sceneFrom } from '#web/charts/TimeScene.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from '../lifterRecords.ts';
 import { ChosenSet } from './ChosenSet.tsx';
@@ -23,7 +24,6 @@ const spans = [
   { value: 'year', word: 'a year', days: 365 },
   { value: 'weeks', word: '12 weeks', days: 84 },
 ] as const;
-type Span = (typeof spans)[number]['value'];
 
 /** Strength in one lift: today's number, its course with every set that tells of it, and a stall where there is one. */
 export function StrengthSection(props: {
@@ -34,13 +34,13 @@ export function StrengthSection(props: {
   const { own, estimate, sets } = props;
   const club = useClub();
   const { mass, length } = useUnits();
-  const [span, setSpan] = useState<Span>('all');
+  const [span, setSpan] = useInAddress('time', 'all');
   const [chosenKey, setChosenKey] = useState<string | null>(null);
   const whole = useMemo(
     () => strengthScene(club, own, estimate, sets, { mass, length }),
     [club, own, estimate, sets, mass, length],
   );
-  const days = spans.find(({ value }) => value === span)?.days ?? null;
+  const { value: shownSpan, days } = spans.find(({ value }) => value === span) ?? spans[0];
   const scene = useMemo(
     () => sceneFrom(whole, days === null ? null : daysBefore(estimate.on, days)),
     [whole, days, estimate.on],
@@ -59,7 +59,7 @@ export function StrengthSection(props: {
       <StallNote estimate={estimate} sets={sets} />
       <div className="row ends">
         <h3>Strength over time</h3>
-        <Choice label="Time shown" options={spans} value={span} onChange={setSpan} />
+        <Choice label="Time shown" options={spans} value={shownSpan} onChange={setSpan} />
       </div>
       <TimeLegend />
       <MeasuredWidth>

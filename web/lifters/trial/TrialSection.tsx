@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { liftWord, startText } from '#contract/words/liftWords.ts';
 import { oneDecimal, written } from '#contract/words/written.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
@@ -11,19 +10,21 @@ import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { onBarText } from '#web/setup/onBarText.ts';
 import { type LifterRecords, straightBest } from '../lifterRecords.ts';
-import { firstTrial, type Trial } from './Trial.ts';
+import type { Trial } from './Trial.ts';
 import { TrialChoices } from './TrialChoices.tsx';
 import { TrialReading } from './TrialReading.tsx';
 import { trialGrips } from './trialGrips.ts';
 import { trialResult } from './trialResult.ts';
+import { useTrials } from './useTrials.ts';
 
 /** "What would this setup be for this lifter", live while one drags; a second lifter or setup beside it. */
 export function TrialSection({ id, own, today }: { id: string; own: LifterRecords; today: string }) {
   const club = useClub();
   const units = useUnits();
   const gravityMps2 = gravityOf(club);
-  const [trial, setTrial] = useState<Trial>(() => firstTrial(own, club));
-  const [other, setOther] = useState<Trial | null>(null);
+  const [{ trial, other }, change] = useTrials(own, club);
+  const setTrial = (next: Trial) => change({ trial: next });
+  const setOther = (next: Trial | null) => change({ other: next });
   const ofOwn = useEstimates(own.lifter.id);
   const ofOther = useEstimates(other?.lifterId ?? own.lifter.id);
   const estimates = [...ofOwn.estimates, ...ofOther.estimates];

@@ -31,5 +31,5 @@ export function strengthWords(
 function estimateWords({ setCount, lastSetOn }: StrengthEstimate): string {
   const newest = lastSetOn === null ? '' : `, the newest of ${dateText(lastSetOn)}`;
   const sets = setCount === 1 ? 'one set' : `all ${setCount} sets`;
-  return `Rests on ${sets} of this lift${newest}: see below what this lifter can do. What no set has told yet is taken as is usual for the lift.`;
+  return `Rests on ${sets} of this lift${newest}: see what this lifter can do under Strength. What no set has told yet is taken as is usual for the lift.`;
 }

@@ -1,14 +1,16 @@
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
+import { Router } from 'wouter';
 import { type StrengthEstimate, strengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { clubKey } from '#web/api/useClub.ts';
 import { ViewUnits } from '#web/parts/ViewUnits.tsx';
+import type { InPart } from '../LifterView.ts';
 import { lifterRecords } from '../lifterRecords.ts';
-import { EstimateSection } from './EstimateSection.tsx';
+import { AnySetupPart, LearnedPart, StrengthPart } from './strengthParts.tsx';
 
 const club = twoLifters();
 const sets = Array.from({ length: 16 }, (_, week) => {
@@ -46,14 +48,28 @@ function over(probability: number, spread: number): Pick<StrengthEstimate, 'rise
   return { rise: [{ weeks: 8, probability, median: 0, low80: -spread, high80: spread }] };
 }
 
-/** The text on the page, without its tags. */
+/** The text of what the log says, without its tags. */
 function read(shown: StrengthEstimate): string {
   const client = new QueryClient();
   client.setQueryData(clubKey, { records: club, seq: 1 });
+  const view: InPart = {
+    id: 'strength',
+    own: lifterRecords(club, 'short')!,
+    today: shown.on,
+    estimates: [shown],
+    sets,
+    hasSets: true,
+    showsEstimate: true,
+    hasEstimates: true,
+  };
   const html = renderToStaticMarkup(
     <QueryClientProvider client={client}>
       <ViewUnits clubMass="kg" clubLength="cm">
-        <EstimateSection id="strength" own={lifterRecords(club, 'short')!} estimates={[shown]} sets={sets} />
+        <Router ssrPath="/short">
+          <StrengthPart {...view} />
+          <AnySetupPart {...view} />
+          <LearnedPart {...view} />
+        </Router>
       </ViewUnits>
     </QueryClientProvider>,
   );

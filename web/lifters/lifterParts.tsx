@@ -1,0 +1,35 @@
+import type { ComponentType } from 'react';
+import { BestsSection } from './BestsSection.tsx';
+import { BodyMassSection } from './BodyMassSection.tsx';
+import { HeightsSection } from './HeightsSection.tsx';
+import type { InPart } from './LifterView.ts';
+import { ProjectionSection } from './projection/ProjectionSection.tsx';
+import { RestrictedCaution, RestrictionsSection } from './RestrictionsSection.tsx';
+import { AnySetupPart, LearnedPart, StrengthPart, WorkCapacityPart } from './strength/strengthParts.tsx';
+import { TodayPart } from './today/TodayPart.tsx';
+import { TrialSection } from './trial/TrialSection.tsx';
+
+export interface LifterPart {
+  /** The end of its address, and the id of what it draws; `today` is what the bare address opens. */
+  id: string;
+  /** The word of its link. */
+  word: string;
+  Part: ComponentType<InPart>;
+  /** What it has to say where the lifter's loads are worked out: above every part. */
+  Caution?: ComponentType<InPart>;
+}
+
+/** The parts of a lifter's page, each under an address of its own; the row of links follows from it. */
+export const lifterParts: readonly LifterPart[] = [
+  { id: 'today', word: 'Today', Part: TodayPart },
+  { id: 'setup', word: 'Try a setup', Part: TrialSection },
+  { id: 'strength', word: 'Strength', Part: StrengthPart },
+  { id: 'any-setup', word: 'Any setup', Part: AnySetupPart },
+  { id: 'meet', word: 'Next meet', Part: ProjectionSection },
+  { id: 'bests', word: 'Bests', Part: BestsSection },
+  { id: 'learned', word: 'Learned', Part: LearnedPart },
+  { id: 'work-capacity', word: 'Work capacity', Part: WorkCapacityPart },
+  { id: 'heights', word: 'Heights', Part: HeightsSection },
+  { id: 'body-mass', word: 'Body mass', Part: BodyMassSection },
+  { id: 'restrictions', word: 'Restrictions', Part: RestrictionsSection, Caution: RestrictedCaution },
+];

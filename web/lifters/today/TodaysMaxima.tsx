@@ -1,0 +1,99 @@
+import { Link } from 'wouter';
+import type { Lift } from '#contract/records/lift.ts';
+import type { Best } from '#contract/records/lifters.ts';
+import type { Belief } from '#contract/strength/strengthEstimate.ts';
+import { dateText } from '#contract/words/dateText.ts';
+import { equipmentWord, liftWord, liftWords } from '#contract/words/liftWords.ts';
+import { written } from '#contract/words/written.ts';
+import { fromSi } from '#core/units/units.ts';
+import { useProjection } from '#web/api/useProjection.ts';
+import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { Known } from '#web/parts/Known.tsx';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { LifterView } from '../LifterView.ts';
+import { straightBest } from '../lifterRecords.ts';
+import { partAddress } from '../partAddress.ts';
+import { usualMeetDay } from '../projection/usualMeetDay.ts';
+
+interface Row {
+  lift: Lift;
+  /** Null: not worked out, or nothing to work it out from. */
+  now: Belief | null;
+  atMeet: Belief | null;
+  best: Best | null;
+  lastSetOn: string | null;
+}
+
+/** Today's maximum of each lift with its range, and what it may be at a meet four weeks on. */
+export function TodaysMaxima({ view }: { view: LifterView }) {
+  const { own, today, estimates, hasEstimates } = view;
+  const { id: lifterId, equipment } = own.lifter;
+  const { mass } = useUnits();
+  const on = usualMeetDay(today);
+  const { data: atMeet } = useProjection({ lifterId, on, equipment, taperPercent: '0' }, hasEstimates);
+  const rows = liftWords.map(({ value: lift }): Row => {
+    const estimate = estimates.find((one) => one.lift === lift);
+    return {
+      lift,
+      now: estimate?.maxKg ?? null,
+      atMeet: atMeet?.find((one) => one.lift === lift)?.maxKg ?? null,
+      best: straightBest(own.best, lift),
+      lastSetOn: estimate?.lastSetOn ?? null,
+    };
+  });
+  const columns: Column<Row>[] = [
+    { key: 'lift', head: 'Lift', cell: ({ lift }) => liftWord(lift) },
+    { key: 'now', head: 'Maximum, raw', numeric: true, cell: ({ now }) => <Maximum belief={now} lead /> },
+    {
+      key: 'meet',
+      head: `At a meet on ${dateText(on)}, ${equipmentWord(equipment)}`,
+      numeric: true,
+      cell: (row) => <Maximum belief={row.atMeet} />,
+    },
+    {
+      key: 'best',
+      head: 'Best written down',
+      numeric: true,
+      wideOnly: true,
+      cell: ({ best }) =>
+        best === null ? '–' : `${written(best.setup.barKg, mass, 1)} ${mass}, ${dateText(best.doneOn)}`,
+    },
+    {
+      key: 'last',
+      head: 'Last set',
+      wideOnly: true,
+      cell: ({ lastSetOn }) => (lastSetOn === null ? '–' : dateText(lastSetOn)),
+    },
+  ];
+  return (
+    <section className="stack tight ruled lifters-maxima" aria-labelledby="maxima-title">
+      <h2 id="maxima-title">Today's maximum</h2>
+      <DataTable
+        label="Today's maximum"
+        columns={columns}
+        rows={rows}
+        keyOf={({ lift }) => lift}
+        nameOf={({ lift }) => liftWord(lift)}
+      />
+      <p className="small quiet">
+        Straight weight, by the whole log; the range holds it 80 times in 100. The meet is taken to be in four
+        weeks: <Link href={partAddress(lifterId, 'meet')}>choose its day</Link>.
+      </p>
+    </section>
+  );
+}
+
+function Maximum({ belief, lead }: { belief: Belief | null; lead?: true }) {
+  const { mass } = useUnits();
+  if (belief === null) return '–';
+  const whole = (kg: number) => `${Math.round(fromSi(kg, mass))}`;
+  return (
+    <Known
+      value={whole(belief.median)}
+      unit={mass}
+      known="estimated"
+      interval={`${whole(belief.low80)} to ${whole(belief.high80)}`}
+      size={lead ? 'lead' : 'row'}
+    />
+  );
+}
