@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { array, assert, constantFrom, property, record } from 'fast-check';
 import { expect, test } from 'vitest';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { alikeSets } from './alikeSets.ts';
@@ -9,22 +9,24 @@ const squat = (id: string, barKg: number, more: Partial<ReturnType<typeof logged
   ...loggedSquat(id, day, barKg),
   ...more,
 });
+const box = (id: string, doneOn: string, heightM: number) =>
+  loggedSquat(id, doneOn, 80, { with: { start: { way: 'box', heightM } } });
+const ids = (sessions: ReturnType<typeof sessionsOf>) =>
+  sessions.map((session) => session.sets.map(({ id }) => id));
 /** Some sets of a day: bar, reps asked and made, struck or not. */
-const someSets = fc
-  .array(
-    fc.record({
-      barKg: fc.constantFrom(60, 70),
-      reps: fc.constantFrom(2, 3),
-      made: fc.constantFrom(0, 2),
-      struckAt: fc.constantFrom(null, '2026-06-01T10:00:00Z'),
-    }),
-    { maxLength: 12 },
-  )
-  .map((all) => all.map(({ barKg, ...more }, i) => squat(`set ${i}`, barKg, { ...more, order: i + 1 })));
+const someSets = array(
+  record({
+    barKg: constantFrom(60, 70),
+    reps: constantFrom(2, 3),
+    made: constantFrom(0, 2),
+    struckAt: constantFrom(null, '2026-06-01T10:00:00Z'),
+  }),
+  { maxLength: 12 },
+).map((all) => all.map(({ barKg, ...more }, i) => squat(`set ${i}`, barKg, { ...more, order: i + 1 })));
 
 test('groups of alike sets are the sets themselves in their order, and two that touch are never alike', () => {
-  fc.assert(
-    fc.property(someSets, (sets) => {
+  assert(
+    property(someSets, (sets) => {
       const groups = alikeSets(sets);
       expect(groups.flat()).toEqual(sets);
       groups.forEach((group, i) => {
@@ -51,8 +53,6 @@ test('a miss stands among the sets that it belongs to; a struck set never does',
 });
 
 test('a session is everything of one setup and day that counts, the newest first, the last time of a setup its newest', () => {
-  const box = (id: string, doneOn: string, heightM: number) =>
-    loggedSquat(id, doneOn, 80, { with: { start: { way: 'box', heightM } } });
   const sets = [
     box('old', '2026-05-01', 0.33),
     box('low', '2026-06-01', 0.33),
@@ -60,8 +60,6 @@ test('a session is everything of one setup and day that counts, the newest first
     box('low again', '2026-06-01', 0.33),
     { ...box('struck', '2026-07-01', 0.33), struckAt: '2026-07-01T10:00:00Z' },
   ];
-  const ids = (sessions: ReturnType<typeof sessionsOf>) =>
-    sessions.map((session) => session.sets.map(({ id }) => id));
   const sessions = sessionsOf(sets);
   expect(ids(sessions)).toEqual([['low', 'low again'], ['high'], ['old']]);
   expect(ids(lastSessions(sessions))).toEqual([['low', 'low again'], ['high']]);

@@ -1,4 +1,4 @@
-import { type UseQueryResult, useQueries } from '@tanstack/react-query';
+import { type UseQueryResult, useQueries, useQuery } from '@tanstack/react-query';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { RequestError } from './request.ts';
@@ -18,16 +18,25 @@ export interface LifterEstimates {
 /** What is known of a lifter's strength, each lift as soon as it is worked out; asked again whenever the club changes. */
 export function useEstimates(lifterId: string): LifterEstimates {
   return useQueries({
-    queries: askedFor.map((lift) => ({
-      queryKey: [...clubKey, 'estimates', lifterId, lift],
-      queryFn: ({ signal }: { signal: AbortSignal }) =>
-        slowRequest<{ estimates: StrengthEstimate[] }>(
-          `/api/estimates?${new URLSearchParams({ lifterId, lift })}`,
-          signal,
-        ).then(({ estimates }) => estimates, noneOfThese),
-    })),
+    queries: askedFor.map((lift) => estimateOf(lifterId, lift)),
     combine: together,
   });
+}
+
+/** What is known of one lift of a lifter, once it is there; not asked for while `enabled` is false. */
+export function useEstimate(lifterId: string, lift: Lift, enabled: boolean): StrengthEstimate | undefined {
+  return useQuery({ ...estimateOf(lifterId, lift), enabled }).data?.[0];
+}
+
+function estimateOf(lifterId: string, lift: Lift) {
+  return {
+    queryKey: [...clubKey, 'estimates', lifterId, lift],
+    queryFn: ({ signal }: { signal: AbortSignal }) =>
+      slowRequest<{ estimates: StrengthEstimate[] }>(
+        `/api/estimates?${new URLSearchParams({ lifterId, lift })}`,
+        signal,
+      ).then(({ estimates }) => estimates, noneOfThese),
+  };
 }
 
 /** The last one first: of what waits, the server does first what was asked for last. */

@@ -11,7 +11,7 @@ export function PartLinks({ lifterId, current }: { lifterId: string; current: st
   const along = lift === null ? '' : `?${new URLSearchParams({ lift })}`;
   useEffect(() => {
     // On a narrow screen the row goes on beyond the edge; where one is stays in sight, and the page itself does not move.
-    const link = row.current?.querySelector<HTMLElement>(`[aria-current='page']`);
+    const link = row.current?.querySelector<HTMLElement>(`[data-part='${CSS.escape(current)}']`);
     if (row.current && link)
       row.current.scrollLeft = link.offsetLeft - (row.current.clientWidth - link.offsetWidth) / 2;
   }, [current]);
@@ -20,6 +20,7 @@ export function PartLinks({ lifterId, current }: { lifterId: string; current: st
       {lifterParts.map(({ id, word }) => (
         <Link
           key={id}
+          data-part={id}
           href={`${partAddress(lifterId, id)}${along}`}
           aria-current={id === current ? 'page' : undefined}
         >

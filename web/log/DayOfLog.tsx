@@ -1,8 +1,14 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { longDate } from '#contract/words/dayWords.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
+import { alikeSets } from '#reckon/log/alikeSets.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { FormerLabels } from '#web/setup/onBarText.ts';
+import { setupWords } from '#web/setup/setWords.ts';
+import { AlikeLine } from './AlikeLine.tsx';
 import type { LogDay } from './byDay.ts';
 import { SetLine } from './SetLine.tsx';
 import { sharedPlace } from './sharedPlace.ts';
@@ -11,6 +17,7 @@ import { sharedPlace } from './sharedPlace.ts';
 export function DayOfLog(props: { day: LogDay; open: boolean; formerLabels: FormerLabels }) {
   const { day } = props;
   const club = useClub();
+  const units = useUnits();
   const [open, setOpen] = useState(props.open);
   const dayPlace = sharedPlace(day.lifters.flatMap(({ sets }) => sets));
   return (
@@ -27,6 +34,7 @@ export function DayOfLog(props: { day: LogDay; open: boolean; formerLabels: Form
       {open &&
         day.lifters.map(({ lifterId, sets }) => {
           const ownPlace = dayPlace ? '' : sharedPlace(sets);
+          const beside = (set: LoggedSet) => besideOf(set, (dayPlace || ownPlace) !== '');
           return (
             <section key={lifterId} className="log-lifter">
               <div>
@@ -38,21 +46,31 @@ export function DayOfLog(props: { day: LogDay; open: boolean; formerLabels: Form
                 {ownPlace && <p className="small quiet">{ownPlace}</p>}
               </div>
               <ol>
-                {sets.map((set, i) => (
-                  <SetLine
-                    key={set.id}
-                    set={set}
-                    before={sets[i - 1] ?? null}
-                    placeSaid={(dayPlace || ownPlace) !== ''}
-                    formerLabels={props.formerLabels}
-                  />
-                ))}
+                {alikeSets(countedFirst(sets)).map((alike) => {
+                  const [first] = alike as [LoggedSet];
+                  const setup = `${liftWord(first.lift)}, ${setupWords(club, first, units, props.formerLabels)}`;
+                  return alike.length === 1 ? (
+                    <SetLine key={first.id} set={first} setup={setup} beside={beside(first)} />
+                  ) : (
+                    <AlikeLine key={first.id} sets={alike} setup={setup} besideOf={beside} />
+                  );
+                })}
               </ol>
             </section>
           );
         })}
     </section>
   );
+}
+
+/** What was struck stands after what counts, so that it parts no sets that are alike. */
+function countedFirst(sets: readonly LoggedSet[]): LoggedSet[] {
+  return sets.toSorted((a, b) => Number(a.struckAt !== null) - Number(b.struckAt !== null));
+}
+
+/** What is to be said of a set beside how it went. */
+function besideOf({ platform, place, note }: LoggedSet, placeSaid: boolean): string[] {
+  return [platform ? 'at a meet' : '', placeSaid ? '' : place, note].filter(Boolean);
 }
 
 /** "8 lifters, 74 sets, 2 with a miss, 1 struck" */

@@ -84,6 +84,12 @@ export function LogPage() {
           No such set {until ? `from ${dateText(from)} to ${dateText(until)}` : `since ${dateText(from)}`}.
         </p>
       )}
+      {days.length > 0 && (
+        <p className="small quiet">
+          Dots are mean speeds, a dot a rep; the dashed line is what the whole log expects of a rested first
+          rep with that week's strength.
+        </p>
+      )}
       {data && (
         <div className="row">
           <button type="button" onClick={() => setWindows(windows + 1)}>

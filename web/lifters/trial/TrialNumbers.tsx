@@ -9,6 +9,7 @@ import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { maxBar } from '#core/rep/maxBar.ts';
 import { fromSi } from '#core/units/units.ts';
+import { knownOfEnds } from '#reckon/lifter/knownOfEnds.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { strengthWords } from './strengthWords.ts';
@@ -39,8 +40,8 @@ function Figure({ word, children }: { word: string; children: ReactNode }) {
 function End(props: { word: string; force: ExplainedForce; share: number | undefined; result: TrialResult }) {
   const { force, share, result } = props;
   const units = useUnits();
-  const { load, bandsMeasured } = result;
-  const known = endKnown(result);
+  const { load, heights, bandsMeasured } = result;
+  const known = knownOfEnds(load, heights, bandsMeasured);
   const mass = (forceN: number) => fromSi(forceN / load.gravityMps2, units.mass);
   const spread = mass(force.high95N - force.totalN);
   const parts = [
@@ -69,13 +70,6 @@ function End(props: { word: string; force: ExplainedForce; share: number | undef
       )}
     </Figure>
   );
-}
-
-/** A load is known no better than the bands that pull and the heights they pull at. */
-function endKnown({ bandsMeasured, heights, load }: TrialResult): KnownHow {
-  if (!bandsMeasured) return 'notMeasured';
-  const byHeight = load.bands.length + load.hungBands.length + load.chains.length > 0;
-  return byHeight && heights.bottomSdM + heights.lockoutSdM > 0 ? heights.known : 'measured';
 }
 
 const heightsWhy: Partial<Record<KnownHow, string>> = {

@@ -1,0 +1,100 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+import { test } from './walk.ts';
+
+const weighed = { timeout: 60_000 };
+const address = '/log?lifter=lifter-ilse&until=2026-03-02';
+
+test('eight alike sets are one line with load and speeds; the bar is changed and one set struck from it', async ({
+  page,
+}) => {
+  await logEight(page);
+  await page.goto(address);
+  const lines = page.getByRole('region', { name: 'Monday 2 March 2026' }).locator('.set-line');
+  await expect(lines).toHaveCount(1);
+  const line = lines.first();
+  await expect(line).toContainText('8 × 2 at 70 kg');
+  // Straight weight weighs the same all the way up.
+  await expect(line).toContainText(/70\s*kg bottom\s*70\s*kg lockout/);
+  await expect(line).toContainText(/0\.85 m\/s, first 0\.90, expected \d\.\d\d/, weighed);
+  await expect(line.locator('.speed-spark circle')).toHaveCount(16);
+
+  await line.getByRole('button', { name: /^Change the bar of sets 1 to 8/ }).click();
+  await line.getByLabel('On the bar').fill('72.5');
+  await line.getByRole('button', { name: 'Save' }).click();
+  const counted = lines.filter({ hasNotText: 'struck' });
+  await expect(counted).toHaveCount(1);
+  await expect(counted).toContainText('8 × 2 at 72.5 kg');
+  await expect(counted.locator('.speed-spark circle')).toHaveCount(16);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(lines).toHaveCount(1);
+  await expect(line).toContainText('8 × 2 at 70 kg');
+
+  await line.getByRole('button', { name: /one by one$/ }).click();
+  await expect(line.getByRole('listitem')).toHaveCount(8);
+  await line.getByRole('button', { name: /^Strike set 8/ }).click();
+  await expect(counted).toContainText('7 × 2 at 70 kg');
+  const struck = lines.filter({ hasText: 'struck' });
+  await expect(struck).toContainText('70 kg, 2 reps');
+  await struck.getByRole('button', { name: /^Bring back set 8/ }).click();
+  await expect(counted).toContainText('8 × 2 at 70 kg');
+
+  await counted.getByRole('button', { name: /^Strike sets 1 to 8/ }).click();
+  await expect(counted).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(counted).toContainText('8 × 2 at 70 kg');
+});
+
+for (const light of ['day', 'night'] as const) {
+  test(`the log fits its screen, says nothing to the console and hides nothing from a screen reader, by ${light}`, async ({
+    page,
+  }) => {
+    const said: string[] = [];
+    page.on('console', (message) => said.push(message.text()));
+    page.on('pageerror', (error) => said.push(error.message));
+    for (const width of [1440, 1024, 390]) {
+      await page.setViewportSize({ width, height: 844 });
+      await page.goto('/log');
+      await page.getByRole('radio', { name: light, exact: true }).check();
+      await expect(page.getByText(/, expected \d\.\d\d/).first()).toBeVisible(weighed);
+      await page
+        .getByRole('button', { name: /one by one$/ })
+        .first()
+        .click();
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+      const touching = await page.locator('.set-line').evaluateAll((lines) =>
+        lines.flatMap((line) => {
+          const cells = [...line.children].map((cell) => cell.getBoundingClientRect());
+          return cells.flatMap((a, i) =>
+            cells
+              .slice(i + 1)
+              .filter(
+                (b) =>
+                  a.left + 1 < b.right &&
+                  b.left + 1 < a.right &&
+                  a.top + 1 < b.bottom &&
+                  b.top + 1 < a.bottom,
+              )
+              .map(() => line.textContent),
+          );
+        }),
+      );
+      expect(touching).toEqual([]);
+      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    }
+    expect(said).toEqual([]);
+  });
+}
+
+async function logEight(page: Page): Promise<void> {
+  const sets = Array.from({ length: 8 }, () => ({
+    lifterId: 'lifter-ilse',
+    doneOn: '2026-03-02',
+    lift: 'squat',
+    setup: { start: { way: 'box', heightM: 0.33 }, barKg: 70 },
+    reps: 2,
+    made: 2,
+    meanSpeedsMps: [0.9, 0.8],
+  }));
+  expect((await page.request.post('/api/sets', { data: { sets } })).status()).toBe(201);
+}
