@@ -112,26 +112,26 @@ test('a force that falls while the loop grows, or far below another day, is aske
 }) => {
   await addPair(page);
   const rows = page.getByRole('table', { name: 'Readings of band a' }).locator('tbody tr');
-  await typeReading(page, '160', '20');
+  await typeReading(page, '160', '12');
   await expect(rows).toHaveCount(1);
-  await typeReading(page, '180', '10');
-  // 10 kg are half of 20 kg.
+  await typeReading(page, '180', '6');
+  // 6 kg are half of 12 kg.
   await expect(page.getByRole('alert')).toContainText('50 % less force');
   await expect(rows).toHaveCount(1);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.getByRole('button', { name: 'It is right: keep it' }).click();
   await expect(rows).toHaveCount(2);
   await expect(page.getByRole('button', { name: 'Keep reading' })).toBeVisible();
-  // Another day at 160 cm, 9 kg instead of 20.
+  // Another day at 160 cm, 5.4 kg instead of 12.
   await page.getByLabel('Read on').fill('2026-01-05');
-  await typeReading(page, '160', '9');
+  await typeReading(page, '160', '5.4');
   await expect(page.getByRole('alert')).toContainText('55 % less force at 160 cm than on');
   await expect(rows).toHaveCount(2);
 
   await page.goto('/gear');
   await page.getByText('Readings as a spreadsheet file').click();
   const file =
-    'band_pair_id,side,taken_on,length_m,force_N\nWalk 29,b,2026-01-05,1.6,200\nWalk 29,b,2026-01-05,1.8,100\n';
+    'band_pair_id,side,taken_on,length_m,force_N\nWalk 29,b,2026-01-05,1.6,120\nWalk 29,b,2026-01-05,1.8,60\n';
   await page
     .locator('details[open] input[type=file]')
     .setInputFiles({ name: 'odd.csv', mimeType: 'text/csv', buffer: Buffer.from(file) });

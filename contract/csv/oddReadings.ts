@@ -5,7 +5,7 @@ import type { CsvProblem } from './CsvProblem.ts';
 import type { ReadRow } from './readRow.ts';
 
 /**
- * Lines whose force falls while the length grows, or lies far below another day's: asked about, for nobody but the coach can
+ * Lines whose force falls while the length grows, or lies far from what the band should pull: asked about, for nobody but the coach can
  * say that they are right.
  */
 export function oddReadings<K extends KindName>(
@@ -20,21 +20,22 @@ export function oddReadings<K extends KindName>(
   );
   const questions = club.bandPair.flatMap((pair) =>
     (['a', 'b'] as const).flatMap((side) => {
-      const isOfLoop = (reading: BandReadingRecord) =>
-        reading.bandPairId === pair.id && reading.side === side;
-      const lines = added.filter(({ record }) => isOfLoop(record));
+      const lines = added.filter(({ record }) => record.bandPairId === pair.id && record.side === side);
       if (lines.length === 0) return [];
       const readings = lines.map(({ record }) => record);
-      return readingQuestions(pair, side, club.bandReading.filter(isOfLoop), readings).map(
-        ({ at, sentence }) => ({
-          line: lineOf(lines, at),
-          column: 'force_N',
-          message: `Band ${side} of pair "${pair.label}": ${sentence}`,
-        }),
-      );
+      return readingQuestions(pair, side, readingsOf(club, pair.id), readings).map(({ at, sentence }) => ({
+        line: lineOf(lines, at),
+        column: 'force_N',
+        message: `Band ${side} of pair "${pair.label}": ${sentence}`,
+      }));
     }),
   );
   return questions.toSorted((a, b) => a.line - b.line);
+}
+
+function readingsOf({ bandReading }: ClubRecords, bandPairId: string) {
+  const own = bandReading.filter((reading) => reading.bandPairId === bandPairId);
+  return { a: own.filter(({ side }) => side === 'a'), b: own.filter(({ side }) => side === 'b') };
 }
 
 /** The line that brought it: the one nearest to a place of the question, of places alike near the first. */

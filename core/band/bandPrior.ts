@@ -1,5 +1,8 @@
 import type { BandCurve, Direction } from './BandCurve.ts';
 
+/** How loops of one nominal size scatter about the curve of their width, as ln of the force (judgement, see below). */
+export const WIDTH_SD_LN = 0.25;
+
 /**
  * Curve of a loop that nobody has hung from a scale, from its width alone.
  *
@@ -14,7 +17,7 @@ export function bandPrior(restLengthM: number, widthMm: number, direction: Direc
     model: 'prior',
     parameters: KAWABATA_YEOH_PA.map((c) => c * sectionM2),
     parameterNames: ['c10N', 'c20N', 'c30N'],
-    covariance: [[LOG_LEVEL_SD ** 2]],
+    covariance: [[WIDTH_SD_LN ** 2]],
     restLengthM,
     measuredToM: restLengthM,
     known: 'notMeasured',
@@ -28,4 +31,3 @@ export function bandPrior(restLengthM: number, widthMm: number, direction: Direc
 const KAWABATA_YEOH_PA: readonly number[] = [0.19096e6, -0.0052289e6, 0.00022074e6];
 const LEGS = 2;
 const THICKNESS_M = 0.0045;
-const LOG_LEVEL_SD = 0.25;

@@ -14,6 +14,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { RackFields } from '#web/setup/RackFields.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import { bare, barLimits } from '#web/setup/setDraft.ts';
+import { useBarQuestion } from '#web/setup/useBarQuestion.ts';
 
 type Draft = Omit<Best, 'id' | 'setup'> & { setup: Omit<Setup, 'barKg'> & { barKg: number | null } };
 
@@ -35,6 +36,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
   const set = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
   const setSetup = (change: Partial<Draft['setup']>) => set({ setup: { ...draft.setup, ...change } });
   const fields = useRecordFields('best', draft, best, labels);
+  const askOfBar = useBarQuestion(props.lifterId, draft.lift, true, best?.id);
   const save = async () => {
     const { barKg } = draft.setup;
     if (barKg === null) return;
@@ -71,6 +73,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
         unit={units.mass}
         {...barLimits}
         hint="Bar, discs and collars together."
+        ask={askOfBar}
         onChange={(barKg) => setSetup({ barKg })}
       />
       <TextField

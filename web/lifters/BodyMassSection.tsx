@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import type { BodyMass } from '#contract/records/lifters.ts';
 import { dateText } from '#contract/words/dateText.ts';
+import { massQuestion } from '#contract/words/massQuestion.ts';
+import { usualBodyMass } from '#contract/words/usualMass.ts';
 import { written } from '#contract/words/written.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
@@ -35,7 +37,7 @@ export function BodyMassSection({ id, own, today }: { id: string; own: LifterRec
       {editing && (
         <MassForm
           key={editing === 'new' ? 'new' : editing.id}
-          lifterId={own.lifter.id}
+          own={own}
           mass={editing === 'new' ? null : editing}
           today={today}
           onLeave={() => setEditing(null)}
@@ -54,14 +56,19 @@ export function BodyMassSection({ id, own, today }: { id: string; own: LifterRec
 
 const labels = { massKg: 'Body mass', takenOn: 'Weighed on' };
 
-function MassForm(props: { lifterId: string; mass: BodyMass | null; today: string; onLeave: () => void }) {
-  const { mass } = props;
+function MassForm(props: { own: LifterRecords; mass: BodyMass | null; today: string; onLeave: () => void }) {
+  const { mass, own } = props;
   const units = useUnits();
   const records = useRecords('bodyMass');
   const [massKg, setMassKg] = useState(mass?.massKg ?? null);
   const [takenOn, setTakenOn] = useState(mass?.takenOn ?? props.today);
-  const draft = { lifterId: props.lifterId, massKg, takenOn };
+  const draft = { lifterId: own.lifter.id, massKg, takenOn };
   const fields = useRecordFields('bodyMass', draft, mass, labels);
+  const usual = usualBodyMass(
+    own.bodyMass.filter(({ id }) => id !== mass?.id),
+    takenOn,
+    dateText,
+  );
   const save = async () => {
     if (massKg === null) return;
     const record = { ...draft, massKg };
@@ -87,7 +94,13 @@ function MassForm(props: { lifterId: string; mass: BodyMass | null; today: strin
           : undefined
       }
     >
-      <NumberField {...fields.quantity('massKg')} valueSi={massKg} unit={units.mass} onChange={setMassKg} />
+      <NumberField
+        {...fields.quantity('massKg')}
+        valueSi={massKg}
+        unit={units.mass}
+        onChange={setMassKg}
+        ask={(kg) => (usual === null ? null : massQuestion(kg, units.mass, usual))}
+      />
       <TextField {...fields.text('takenOn')} type="date" value={takenOn} onChange={setTakenOn} />
     </RecordForm>
   );

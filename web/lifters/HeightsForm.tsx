@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Lift } from '#contract/records/lift.ts';
 import { liftWord, liftWords, startText } from '#contract/words/liftWords.ts';
+import { usualQuestion } from '#contract/words/usualQuestion.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
@@ -10,6 +11,7 @@ import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import type { HeightRow } from './heightRows.ts';
+import { usualHeight } from './usualHeights.ts';
 
 const labels = {
   lift: 'Lift',
@@ -38,6 +40,8 @@ export function HeightsForm(props: {
   const kept = row?.measured ?? null;
   const draft = { lifterId: props.lifterId, lift, start, bottomM, lockoutM, bottomForwardM, measuredOn };
   const fields = useRecordFields('liftHeights', draft, kept, labels);
+  const askOf = (end: 'bottom' | 'lockout') => (m: number) =>
+    usualQuestion(m, units.length, labels[`${end}M`], usualHeight(lift, start, end));
   const save = async () => {
     if (bottomM === null || lockoutM === null) return;
     const record = { ...draft, bottomM, lockoutM };
@@ -76,6 +80,7 @@ export function HeightsForm(props: {
         unit={units.length}
         hint="Floor to the centre of the bar, at the lowest point."
         onChange={setBottomM}
+        ask={askOf('bottom')}
       />
       <NumberField
         {...fields.quantity('lockoutM')}
@@ -83,6 +88,7 @@ export function HeightsForm(props: {
         unit={units.length}
         hint="Floor to the centre of the bar, standing or pressed out."
         onChange={setLockoutM}
+        ask={askOf('lockout')}
       />
       <NumberField
         {...fields.quantity('bottomForwardM')}

@@ -6,6 +6,8 @@ export function Field(props: {
   label: string;
   hint?: ReactNode;
   error?: string | null | undefined;
+  /** What is asked of the value, below what is wrong with it. */
+  asks?: ReactNode;
   children: ReactNode;
 }) {
   return (
@@ -21,6 +23,7 @@ export function Field(props: {
       ) : (
         props.hint && <p className="field-hint">{props.hint}</p>
       )}
+      {props.asks}
     </div>
   );
 }

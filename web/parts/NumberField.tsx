@@ -1,14 +1,17 @@
 import { type ReactNode, useId, useState } from 'react';
+import type { Question } from '#contract/words/meantInstead.ts';
 import { unitWord, written } from '#contract/words/written.ts';
 import { parseQuantity } from '#core/units/parseQuantity.ts';
 import type { Unit } from '#core/units/units.ts';
+import { Asked } from './Asked.tsx';
 import { Field } from './Field.tsx';
 import { useWrong } from './useWrong.ts';
-import { wrongQuantity } from './wrongQuantity.ts';
+import { allowedInstead, wrongQuantity } from './wrongQuantity.ts';
 
 /**
  * A quantity as people type it: a bare number is in the unit shown, any other unit may be typed with it ("225 lb",
  * "14 in", "5'10\""). Gives SI, or null for an empty field; a wrong text gives null and one sentence beside the field.
+ * What `ask` says of a value typed here stands beside the field too, once it was left; saved with it unseen, the form asks first.
  */
 export function NumberField(props: {
   label: string;
@@ -21,6 +24,8 @@ export function NumberField(props: {
   required?: boolean | undefined;
   hint?: ReactNode;
   error?: string | null | undefined;
+  /** What is odd about a value that the field takes; null: nothing. */
+  ask?: ((valueSi: number) => Question | null) | undefined;
 }) {
   const { valueSi, unit, onChange } = props;
   const id = useId();
@@ -28,18 +33,38 @@ export function NumberField(props: {
   // What was typed in another unit is shown in the new one as soon as the view changes over.
   const typing = typed?.unit === unit ? typed.text : null;
   const [left, setLeft] = useState(false);
+  const [touched, setTouched] = useState(false);
+  const [askedOf, setAskedOf] = useState<string | null>(null);
   const text = typing ?? (valueSi === null ? '' : written(valueSi, unit));
   const wrong = wrongQuantity(text, props);
   const error = (left ? wrong : null) ?? props.error;
-  const input = useWrong(wrong ?? props.error ?? null);
+  const question = touched && wrong === null && valueSi !== null ? (props.ask?.(valueSi) ?? null) : null;
+  const isAsked = question !== null && question.sentence === askedOf;
+  const input = useWrong(wrong ?? props.error ?? (isAsked ? null : (question?.sentence ?? null)));
+  const asked = isAsked ? question : null;
+  const offers = error === null || error === undefined ? (asked?.offers ?? []) : allowedInstead(text, props);
 
   const type = (next: string) => {
     setTyped({ text: next, unit });
     setLeft(false);
+    setTouched(true);
     onChange(wrongQuantity(next, props) === null ? siOf(next, unit) : null);
   };
+  const asks = (asked !== null || offers.length > 0) && (
+    <Asked
+      id={`${id}-asked`}
+      sentence={asked?.sentence ?? null}
+      offers={offers}
+      onTake={(meantSi) => {
+        setTyped(null);
+        setLeft(false);
+        onChange(meantSi);
+        input.current?.focus();
+      }}
+    />
+  );
   return (
-    <Field id={id} label={props.label} hint={props.hint} error={error}>
+    <Field id={id} label={props.label} hint={props.hint} error={error} asks={asks}>
       <div className="number-input">
         <input
           ref={input}
@@ -49,15 +74,19 @@ export function NumberField(props: {
           autoComplete="off"
           value={text}
           aria-invalid={error ? true : undefined}
-          aria-describedby={error ? `${id}-error` : undefined}
+          aria-describedby={error ? `${id}-error` : asked ? `${id}-asked` : undefined}
           onChange={(event) => type(event.target.value)}
-          onInvalid={() => setLeft(true)}
+          onInvalid={() => {
+            setLeft(true);
+            setAskedOf(question?.sentence ?? null);
+          }}
           onFocus={(event) => event.target.select()}
           onBlur={(event) => {
             // On the way to Save nothing may move under the finger; saving asks every field anyway.
             const saving =
               event.relatedTarget instanceof HTMLButtonElement && event.relatedTarget.type === 'submit';
             setLeft(typing !== null && !saving);
+            if (!saving) setAskedOf(question?.sentence ?? null);
             if (wrong === null) setTyped(null);
           }}
         />

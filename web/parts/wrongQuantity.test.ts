@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { wrongQuantity } from './wrongQuantity.ts';
+import { allowedInstead, wrongQuantity } from './wrongQuantity.ts';
 
 const stature = { label: 'Stature', unit: 'cm', minSi: 1, maxSi: 2.5 } as const;
 
@@ -27,4 +27,11 @@ test('an empty field is wrong only where it is needed', () => {
 
 test('a mass in a field for a length is refused', () => {
   expect(wrongQuantity('80 kg', stature)).toMatch(/mass where a length is asked for/);
+});
+
+test('outside of what is allowed, what the number is in another unit is offered, and nothing where that is outside too', () => {
+  expect(allowedInstead('1.80', stature)).toEqual([{ word: 'Metres? 180 cm', valueSi: 1.8 }]);
+  expect(allowedInstead('180', stature)).toEqual([]);
+  expect(allowedInstead('0.2', stature)).toEqual([]);
+  expect(allowedInstead('tall', stature)).toEqual([]);
 });

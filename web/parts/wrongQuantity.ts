@@ -1,3 +1,4 @@
+import { meantInstead, type Offer } from '#contract/words/meantInstead.ts';
 import { unitWord, written } from '#contract/words/written.ts';
 import { parseQuantity } from '#core/units/parseQuantity.ts';
 import type { Unit } from '#core/units/units.ts';
@@ -17,9 +18,7 @@ export function wrongQuantity(text: string, allowed: Allowed): string | null {
   if (text.trim() === '') return allowed.required ? `${label} is needed.` : null;
   const parsed = parseQuantity(text, unit);
   if (!parsed.ok) return parsed.message;
-  const low = minSi !== undefined && parsed.valueSi < minSi - 1e-9;
-  const high = maxSi !== undefined && parsed.valueSi > maxSi + 1e-9;
-  if (!low && !high) return null;
+  if (isAllowed(parsed.valueSi, allowed)) return null;
   const say = (si: number) => `${written(si, unit)} ${unitWord(unit)}`;
   const range =
     minSi !== undefined && maxSi !== undefined
@@ -28,4 +27,15 @@ export function wrongQuantity(text: string, allowed: Allowed): string | null {
         ? `${say(minSi)} or more`
         : `${say(maxSi ?? 0)} or less`;
   return `${label} is ${say(parsed.valueSi)}; allowed is ${range}.`;
+}
+
+/** What may have been meant by a quantity outside of what its field takes, likeliest first. */
+export function allowedInstead(text: string, allowed: Allowed): Offer[] {
+  const parsed = parseQuantity(text, allowed.unit);
+  if (!parsed.ok || isAllowed(parsed.valueSi, allowed)) return [];
+  return meantInstead(parsed.valueSi, allowed.unit, (valueSi) => isAllowed(valueSi, allowed));
+}
+
+function isAllowed(valueSi: number, { minSi = -Infinity, maxSi = Infinity }: Allowed): boolean {
+  return valueSi >= minSi - 1e-9 && valueSi <= maxSi + 1e-9;
 }

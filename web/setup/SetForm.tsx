@@ -17,6 +17,7 @@ import { SeenFields } from './SeenFields.tsx';
 import { StartFields } from './StartFields.tsx';
 import { bare, barLimits, type SetDraft } from './setDraft.ts';
 import { startOnRange } from './startOnRange.ts';
+import { useBarQuestion } from './useBarQuestion.ts';
 
 /** What was found elsewhere and is taken over into the set: a track of the bar, say; it counts `stoppedAtS` from the start. */
 export type SeenOfSet = Pick<GivenSet, 'reps' | 'made' | 'meanSpeedsMps' | 'peakSpeedsMps' | 'stoppedAtS'>;
@@ -52,6 +53,7 @@ export function SetForm(props: {
     setDraft((now) => ({ ...now, setup: { ...now.setup, ...change } }));
   const { setup, lift } = draft;
   const start = startOnRange(club, draft);
+  const askOfBar = useBarQuestion(draft.lifterId, lift, false);
   const save = async () => {
     const { lifterId } = draft;
     const { barKg } = setup;
@@ -105,6 +107,7 @@ export function SetForm(props: {
         unit={units.mass}
         {...barLimits}
         hint="Bar, discs and collars together."
+        ask={askOfBar}
         // Another bar than the one that was looked at.
         onChange={(barKg) => put({ setup: { ...setup, barKg }, barChecked: false })}
       />

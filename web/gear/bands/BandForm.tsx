@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { BandPair } from '#contract/records/gear.ts';
+import { type Usual, usualQuestion } from '#contract/words/usualQuestion.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
@@ -27,6 +28,7 @@ export function BandForm(props: {
   const put = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
   const fields = useRecordFields('bandPair', draft, pair, labels);
   const width = fields.quantity('widthMm');
+  const askOfRest = (m: number) => usualQuestion(m, units.length, 'Rest length', usualRestM);
   const save = async () => {
     const { widthMm, restLengthAM } = draft;
     if (widthMm === null || restLengthAM === null) return;
@@ -68,6 +70,7 @@ export function BandForm(props: {
         unit={units.length}
         hint="The loop lying flat, end to end."
         onChange={(restLengthAM) => put({ restLengthAM })}
+        ask={askOfRest}
       />
       <NumberField
         {...fields.quantity('restLengthBM')}
@@ -75,6 +78,7 @@ export function BandForm(props: {
         unit={units.length}
         hint="Leave empty if it is as long as a."
         onChange={(restLengthBM) => put({ restLengthBM })}
+        ask={askOfRest}
       />
       {pair && (
         <>
@@ -103,6 +107,9 @@ export function BandForm(props: {
     </RecordForm>
   );
 }
+
+/** Loops from the shortest for the arms to the longest of the trade. Common practice, no source. */
+const usualRestM: Usual = [0.2, 1.3];
 
 const labels = {
   label: 'Label',

@@ -81,7 +81,7 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
         {steps && <HangSteps side={sideName} />}
         <div className="at-scale">
           <div className="at-scale-form">
-            <ReadingForm key={sideName} pair={pair} side={side} today={gear.today} onAdded={setFreshId} />
+            <ReadingForm key={sideName} state={state} side={side} today={gear.today} onAdded={setFreshId} />
             <BandCaution />
           </div>
           <div className="at-scale-curve stack loose">

@@ -1,10 +1,10 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
-import type { BandPair } from '#contract/records/gear.ts';
 import { dateText } from '#contract/words/dateText.ts';
-import { readingQuestions } from '#contract/words/readingQuestions.ts';
+import { forceMeant, type ReadingQuestion, readingQuestions } from '#contract/words/readingQuestions.ts';
 import { unitWord, written } from '#contract/words/written.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import type { SideState } from '#web/gear/state/pairState.ts';
+import type { PairState, SideState } from '#web/gear/state/pairState.ts';
+import { Asked } from '#web/parts/Asked.tsx';
 import { Choice } from '#web/parts/Choice.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
@@ -13,16 +13,17 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 
 /**
  * Readings one after another: length, Enter, scale, Enter, and the next. Which band, which direction and which day stay as
- * they are. What cannot be is refused beside the field, before anything is kept; what is odd is asked about and kept on a
- * second press.
+ * they are. What cannot be is refused beside the field, before anything is kept; what is odd is asked about as soon as the field
+ * is left, or at the first press, and kept on the next.
  */
 export function ReadingForm(props: {
-  pair: BandPair;
+  state: PairState;
   side: SideState;
   today: string;
   onAdded: (id: string) => void;
 }) {
-  const { pair, side } = props;
+  const { side } = props;
+  const { pair, sides } = props.state;
   const units = useUnits();
   const forceUnit = units.mass === 'kg' ? 'kgf' : 'lbf';
   const readings = useRecords('bandReading');
@@ -32,7 +33,7 @@ export function ReadingForm(props: {
   const [lengthM, setLengthM] = useState<number | null>(null);
   const [forceN, setForceN] = useState<number | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  const [odd, setOdd] = useState<string | null>(null);
+  const [odd, setOdd] = useState<ReadingQuestion | null>(null);
   const [kept, setKept] = useState(0);
 
   const draft = { bandPairId: pair.id, side: side.side, takenOn, lengthM, forceN, direction };
@@ -48,6 +49,12 @@ export function ReadingForm(props: {
     setOdd(null);
   };
   const say = (m: number) => `${written(m, units.length)} ${unitWord(units.length)}`;
+  const questionOf = () => {
+    if (lengthM === null || forceN === null) return null;
+    const had = { a: sides[0].everything, b: sides[1].everything };
+    const writes = { lengthText: say, dateText };
+    return readingQuestions(pair, side.side, had, [{ ...draft, lengthM, forceN }], writes)[0] ?? null;
+  };
   const keep = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     setRefused(null);
@@ -60,10 +67,9 @@ export function ReadingForm(props: {
     }
     if (lengthM === null || forceN === null || readings.busy) return;
     const reading = { ...draft, lengthM, forceN };
-    const writes = { lengthText: say, dateText };
-    const [question] = readingQuestions(pair, side.side, side.everything, [reading], writes);
+    const question = questionOf();
     // What is odd is asked about once; a second press says that it is right.
-    if (question && odd === null) return setOdd(question.sentence);
+    if (question && odd === null) return setOdd(question);
     try {
       const { id } = await readings.create(reading);
       setLengthM(null);
@@ -100,24 +106,37 @@ export function ReadingForm(props: {
             askAnew();
           }}
         />
-        <NumberField
-          {...fields.quantity('forceN')}
-          valueSi={forceN}
-          unit={forceUnit}
-          onChange={(value) => {
-            setForceN(value);
-            askAnew();
+        <div
+          onBlur={(event) => {
+            // On the way to the button nothing may move under the finger; pressing it asks anyway.
+            if (!(event.relatedTarget instanceof HTMLButtonElement)) setOdd(questionOf());
           }}
-          error={refused ?? fields.quantity('forceN').error}
-        />
+        >
+          <NumberField
+            {...fields.quantity('forceN')}
+            valueSi={forceN}
+            unit={forceUnit}
+            onChange={(value) => {
+              setForceN(value);
+              askAnew();
+            }}
+            error={refused ?? fields.quantity('forceN').error}
+          />
+        </div>
         <button type="submit" className="strong">
           {odd === null ? 'Keep reading' : 'It is right: keep it'}
         </button>
       </div>
       {odd !== null && (
-        <p role="alert" className="caution">
-          {odd}
-        </p>
+        <Asked
+          sentence={odd.sentence}
+          offers={odd.farOff ? forceMeant(odd.farOff, forceUnit) : []}
+          onTake={(meantN) => {
+            setForceN(meantN);
+            askAnew();
+            inputs()[1]?.focus();
+          }}
+        />
       )}
       <p className="field-hint">
         Enter goes on to the next. Any unit may be typed with the number: 1.6 m, 63 in, 35 kg, 78 lb, 350 N.

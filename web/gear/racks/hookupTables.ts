@@ -94,6 +94,7 @@ export function scaleTable(
         name: 'barHeightM',
         label: 'Bar height',
         of: 'length',
+        usual: [0.15, 2.6],
         hint: 'Floor to the middle of the bar.',
       },
       {

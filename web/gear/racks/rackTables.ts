@@ -40,6 +40,7 @@ export function rackTable({ bar, collarPair }: ClubRecords): KindTable<'rack'> {
         name: 'benchHeightM',
         label: 'Bench pad above the floor',
         of: 'length',
+        usual: [0.3, 0.6],
         hint: 'Empty where there is no bench.',
       },
       { as: 'lifts', name: 'lifts', label: 'Lifts done here' },

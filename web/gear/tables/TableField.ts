@@ -1,4 +1,5 @@
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { Usual } from '#contract/words/usualQuestion.ts';
 
 /** A record while it is being filled in: required quantities may still be missing. */
 export type Draft<K extends KindName> = {
@@ -25,6 +26,8 @@ export type TableField<K extends KindName> = Said &
         name: Holding<K, number | null>;
         /** Which of the view's units; `scale` is a force that a scale shows as mass. */
         of: 'mass' | 'length' | 'scale';
+        /** What is farther off is asked about. Common practice, no source. */
+        usual?: Usual;
       }
     | { as: 'figure'; name: Holding<K, number | null> }
     | { as: 'check'; name: Holding<K, boolean> }

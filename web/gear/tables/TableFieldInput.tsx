@@ -1,6 +1,7 @@
 import type { KindName } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
+import { usualQuestion } from '#contract/words/usualQuestion.ts';
 import type { Unit } from '#core/units/units.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
@@ -33,16 +34,20 @@ export function TableFieldInput<K extends KindName>(props: {
           onChange={(text) => onChange(field.as === 'date' && text === '' ? null : text)}
         />
       );
-    case 'quantity':
+    case 'quantity': {
+      const { label, usual } = field;
+      const unit = unitOf(field.of, units);
       return (
         <NumberField
           {...fields.quantity(field.name)}
           hint={hint}
           valueSi={typeof value === 'number' ? value : null}
-          unit={unitOf(field.of, units)}
+          unit={unit}
           onChange={onChange}
+          ask={usual && ((si) => usualQuestion(si, unit, label, usual))}
         />
       );
+    }
     case 'figure': {
       const figure = fields.figure(field.name);
       const shown = typeof value === 'number' ? value : figure.min;

@@ -15,6 +15,7 @@ export const chainTable: KindTable<'chainPair'> = {
       name: 'massPerMetreKg',
       label: 'Mass of one metre',
       of: 'mass',
+      usual: [0.3, 25],
       hint: 'Of one chain as it hangs.',
     },
     {
@@ -22,6 +23,7 @@ export const chainTable: KindTable<'chainPair'> = {
       name: 'lengthM',
       label: 'Length of one chain',
       of: 'length',
+      usual: [0.3, 4],
       hint: 'Any unit: 1.8 m.',
     },
     {
@@ -60,6 +62,7 @@ export const boxTable: KindTable<'box'> = {
       name: 'heightM',
       label: 'Height',
       of: 'length',
+      usual: [0.005, 0.8],
       hint: 'Of a mat: its thickness.',
     },
     { as: 'figure', name: 'pieces', label: 'Pieces' },
