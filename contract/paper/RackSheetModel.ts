@@ -79,6 +79,7 @@ export interface LifterLine {
 export interface RackSheet {
   /** The same for all pages of a rack of a group. */
   key: string;
+  groupId: string;
   /** Pages among which the lifters of this rack are split. */
   parts: number;
   club: string;

@@ -42,6 +42,7 @@ export function rackSheets(
       return evenParts(lines, partsOf(key)).map((lifters, _, { length: parts }) => ({
         ...sheet,
         key,
+        groupId: group.groupId,
         parts,
         title,
         note,

@@ -31,6 +31,8 @@ export function useSets(asked: SetsAsked) {
 /** Writes to the log. Each way resolves when the screens show it, or rejects with a `RequestError`. */
 export interface SetWriter {
   log: (set: GivenSet) => Promise<LoggedSet>;
+  /** Many in their order, all or none. Resolves to the change, for undo. */
+  logAll: (sets: readonly GivenSet[]) => Promise<number>;
   /** Takes a set out of everything that counts; it stays readable. */
   strike: (id: string) => Promise<void>;
   restore: (id: string) => Promise<void>;
@@ -49,7 +51,8 @@ export function useSetWriter(): SetWriter {
   });
   const run = async <T>(act: () => Promise<T>) => (await write.mutateAsync(act)) as T;
   return {
-    log: (set) => run(() => add(set)),
+    log: (set) => run(async () => (await add([set])).sets[0]!),
+    logAll: (sets) => run(async () => (await add(sets)).seq),
     strike: (id) => run(() => turn(id, 'strike')),
     restore: (id) => run(() => turn(id, 'restore')),
     correct: (mistaken, set) => run(() => replace(mistaken.id, set)),
@@ -58,9 +61,8 @@ export function useSetWriter(): SetWriter {
   };
 }
 
-async function add(set: GivenSet): Promise<LoggedSet> {
-  const { sets } = await request<{ sets: LoggedSet[] }>('POST', '/api/sets', { sets: [set] });
-  return sets[0]!;
+function add(sets: readonly GivenSet[]): Promise<{ sets: LoggedSet[]; seq: number }> {
+  return request('POST', '/api/sets', { sets });
 }
 
 async function replace(id: string, by: GivenSet): Promise<LoggedSet> {

@@ -1,6 +1,7 @@
 import './allocation.css';
 import './day.css';
 import './log/log.css';
+import './fromPaper/fromPaper.css';
 import { lazy } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useClub } from '#web/api/useClub.ts';
@@ -12,14 +13,18 @@ const pages = {
   new: () => import('./NewDay.tsx'),
   sheet: () => import('#web/print/SheetPage.tsx'),
   cards: () => import('#web/print/CardsPage.tsx'),
+  fromPaper: () => import('./fromPaper/FromPaper.tsx'),
+  blank: () => import('#web/print/BlankSheetsPage.tsx'),
 };
 const DayPage = lazy(() => pages.one().then((m) => ({ default: m.DayPage })));
 const NewDay = lazy(() => pages.new().then((m) => ({ default: m.NewDay })));
 const SheetPage = lazy(() => pages.sheet().then((m) => ({ default: m.SheetPage })));
 const CardsPage = lazy(() => pages.cards().then((m) => ({ default: m.CardsPage })));
+const BlankSheetsPage = lazy(() => pages.blank().then((m) => ({ default: m.BlankSheetsPage })));
+const FromPaper = lazy(() => pages.fromPaper().then((m) => ({ default: m.FromPaper })));
 const allPages = () => Promise.all(Object.values(pages).map((load) => load()));
 
-/** Day: the list, one day with its loads, and its papers; all but the list come in files of their own. */
+/** Day: the list, one day with its loads, its papers, and what was written on them; all but the list come in files of their own. */
 export function DayScreen() {
   useFetchedAhead(allPages);
   const { day: days } = useClub();
@@ -38,6 +43,8 @@ export function DayScreen() {
       <Route path="/:id">{({ id }) => withDay(id, (day) => <DayPage key={day.id} kept={day} />)}</Route>
       <Route path="/:id/sheet">{({ id }) => withDay(id, (day) => <SheetPage day={day} />)}</Route>
       <Route path="/:id/cards">{({ id }) => withDay(id, (day) => <CardsPage day={day} />)}</Route>
+      <Route path="/:id/blank">{({ id }) => withDay(id, (day) => <BlankSheetsPage day={day} />)}</Route>
+      <Route path="/:id/from-paper">{({ id }) => withDay(id, (day) => <FromPaper day={day} />)}</Route>
     </Switch>
   );
 }

@@ -49,7 +49,7 @@ export function RackTable(props: {
   const records = useClub();
   const { length } = useUnits();
   const [opened, setOpened] = useState<{ id: string; field: DetailField | 'log' | null } | null>(null);
-  const logOf = useDayLog(day, group.id, solving.prescription);
+  const logOf = useDayLog(day, solving.prescription);
   const close = () => {
     if (opened !== null) {
       const from = opened.field === 'log' ? 'log' : 'lifter';
@@ -104,7 +104,7 @@ export function RackTable(props: {
           <tbody>
             {places.map((place, order) => {
               const openedHere = opened?.id === place.lifterId ? opened : null;
-              const log = logOf(place.lifterId);
+              const log = logOf(group.id, place.lifterId);
               const logging = openedHere?.field === 'log' && log !== null;
               const open = openedHere !== null && openedHere.field !== 'log';
               const seat: Seat = {

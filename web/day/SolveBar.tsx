@@ -32,6 +32,9 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
             <Link href={`/${day.id}/cards`} className="button">
               Lifters' cards
             </Link>
+            <Link href={`/${day.id}/blank`} className="button">
+              Blank sheets
+            </Link>
           </>
         )}
       </div>

@@ -14,13 +14,12 @@ const quartersOnPage = 4;
 
 /** A card for each lifter, four to a page, cut apart along the marks. */
 export function CardsPage({ day }: { day: Day }) {
-  const words = {
-    title: "Lifters' cards",
-    says: 'A quarter of a page for each lifter, in lifting order, rack by rack; who has much to read gets a second quarter. Cut along the thin marks.',
-    other: { href: `/${day.id}/sheet`, word: 'Rack sheets' },
-  };
   return (
-    <DayPapers day={day} words={words}>
+    <DayPapers
+      day={day}
+      kind="cards"
+      says="A quarter of a page for each lifter, in lifting order, rack by rack; who has much to read gets a second quarter. Cut along the thin marks."
+    >
       {(sheetsOf, paper) => <Cards sheets={sheetsOf()} paper={paper} />}
     </DayPapers>
   );

@@ -2,17 +2,19 @@ import { Fragment, type ReactNode } from 'react';
 import type { Paper } from '#contract/paper/paperSize.ts';
 import type { Day } from '#contract/records/day.ts';
 import { NothingToPrint } from './NothingToPrint.tsx';
-import { PaperBar, type PaperWords, usePaper } from './PaperBar.tsx';
+import { PaperBar, type PaperKind, usePaper } from './PaperBar.tsx';
 import { useLetters } from './useLetters.ts';
 import { type SheetsOf, useRackSheets } from './useRackSheets.ts';
 
 /** The papers of a day under the bar that prints them; `children` lays them out, which measures as it goes. */
 export function DayPapers(props: {
   day: Day;
-  words: PaperWords;
+  kind: PaperKind;
+  /** What this paper is for. */
+  says: ReactNode;
   children: (sheetsOf: SheetsOf, paper: Paper) => ReactNode;
 }) {
-  const { day, words, children } = props;
+  const { day, kind, says, children } = props;
   const [paper, setPaper] = usePaper();
   const letters = useLetters();
   const sheetsOf = useRackSheets(day);
@@ -22,7 +24,7 @@ export function DayPapers(props: {
   const overtaken = sheets.some(({ changedSince }) => changedSince);
   return (
     <div className="stack loose">
-      <PaperBar dayId={day.id} {...{ words, paper, setPaper, overtaken }} />
+      <PaperBar dayId={day.id} {...{ kind, says, paper, setPaper, overtaken }} />
       <div className={overtaken ? 'papers overtaken' : 'papers'}>
         {/* Other paper, letters or words are measured from the beginning: fewer pages may do. */}
         <Fragment key={`${paper} ${letters} ${JSON.stringify(sheets)}`}>{children(sheetsOf, paper)}</Fragment>

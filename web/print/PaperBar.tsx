@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Link } from 'wouter';
 import { type Paper, paperWords } from '#contract/paper/paperSize.ts';
 import { Choice } from '#web/parts/Choice.tsx';
@@ -13,32 +13,37 @@ export function usePaper(): [Paper, (paper: Paper) => void] {
   return [picked ?? (mass === 'lb' ? 'letter' : 'a4'), setAsked];
 }
 
-/** What a kind of paper is called and for, and the way to the other kind. */
-export interface PaperWords {
-  title: string;
-  says: string;
-  other: { href: string; word: string };
-}
+/** The papers of a day, by their addresses. */
+const papers = { sheet: 'Rack sheets', cards: "Lifters' cards", blank: 'Blank sheets' };
+export type PaperKind = keyof typeof papers;
 
 /** Above the paper on screen: what it is, its size, and the way to the printer. Never printed. */
 export function PaperBar(props: {
   dayId: string;
-  words: PaperWords;
+  kind: PaperKind;
+  says: ReactNode;
   paper: Paper;
   setPaper: (paper: Paper) => void;
   /** The day was changed after this was worked out. */
   overtaken: boolean;
 }) {
-  const { title, says, other } = props.words;
+  const { dayId, kind, says } = props;
+  const others = (Object.keys(papers) as PaperKind[]).filter((other) => other !== kind);
   const [asked, setAsked] = useState(false);
   return (
     <header className="stack screen-only paper-bar">
       <p className="small">
-        <Link href={`/${props.dayId}`}>Back to the day</Link>
+        <Link href={`/${dayId}`}>Back to the day</Link>
       </p>
       <div className="row ends base">
-        <h1>{title}</h1>
-        <Link href={other.href}>{other.word}</Link>
+        <h1>{papers[kind]}</h1>
+        <p className="row">
+          {others.map((other) => (
+            <Link key={other} href={`/${dayId}/${other}`}>
+              {papers[other]}
+            </Link>
+          ))}
+        </p>
       </div>
       <div className="row">
         <button

@@ -56,6 +56,7 @@ const line = (order: number): LifterLine => ({
 });
 
 const sheet = (lifters: number): RackSheet => ({
+  groupId: 'squats',
   key: 'group rack',
   parts: 1,
   club: 'Invented Club',

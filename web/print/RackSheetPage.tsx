@@ -6,6 +6,7 @@ import { BesideDiscs } from './BesideDiscs.tsx';
 import { discsOnPaper, stepSide } from './discsOnPaper.ts';
 import { letterSizes } from './letterSizes.ts';
 import { PaperLoad } from './PaperLoad.tsx';
+import { SheetHead } from './SheetHead.tsx';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
 import { useFitting } from './useFitting.ts';
@@ -35,30 +36,9 @@ export function RackSheetPage({
       aria-label={`Sheet of ${sheet.rack}`}
       style={letterSizes}
     >
-      <header className="sheet-head">
-        <h1>{sheet.rack}</h1>
-        <div>
-          <p className="sheet-group">{sheet.group}</p>
-          <p>{sheet.work}</p>
-        </div>
-        <div className="sheet-date">
-          <p>
-            <strong>{sheet.date}</strong>
-          </p>
-          <p>
-            {sheet.club}
-            {sheet.invented && ' (invented)'}
-          </p>
-          <p>
-            Page {sheet.page} of {sheet.pages}
-          </p>
-        </div>
-      </header>
-      {(sheet.title || sheet.note) && (
-        <p className="sheet-note">
-          <b>{sheet.title}</b> {sheet.note && <b>Note:</b>} {sheet.note}
-        </p>
-      )}
+      <SheetHead sheet={sheet}>
+        <p>{sheet.work}</p>
+      </SheetHead>
       <ol className="sheet-rows">
         {sheet.lifters.map((lifter) => (
           <Row key={lifter.lifterId} {...{ lifter, toN }} unit={sheet.unit} />

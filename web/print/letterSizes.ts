@@ -29,6 +29,9 @@ export const barFigureMm = wallDistanceMm / 200;
 /** The discs of a side: by the formula, for a wrong disc is grave. */
 export const discFigureMm = figureHeightMm(wallDistanceMm, true);
 
+/** Lines to write on with a pen: 9/32 of an inch, as exercise books are ruled. Common practice, no source; from memory. */
+export const leastPenMm = (9 / 32) * mmPerInch;
+
 /** Height of Archivo's figures as a share of the letter size. */
 export const figureShare = 0.686;
 
@@ -37,5 +40,6 @@ export const letterSizes = {
   '--read': `${leastReadPt}pt`,
   '--fine': `${leastFinePt}pt`,
   '--bar': `${barFigureMm / figureShare}mm`,
+  '--pen': `${leastPenMm}mm`,
   '--discs': `${discFigureMm / figureShare}mm`,
 } as CSSProperties;

@@ -21,7 +21,9 @@ export function useFitting<E extends HTMLElement>(
 function setUntilItFits(element: HTMLElement, closest: number): boolean {
   for (let level = 0; level <= closest; level++) {
     element.dataset.set = String(level);
-    if (element.scrollHeight <= element.clientHeight) return true;
+    // Columns that find no room stand beside the page, rows below it; a pixel sideways is the rounding of widths.
+    const { scrollHeight, clientHeight, scrollWidth, clientWidth } = element;
+    if (scrollHeight <= clientHeight && scrollWidth <= clientWidth + 1) return true;
   }
   return false;
 }

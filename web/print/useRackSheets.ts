@@ -1,4 +1,5 @@
 import { planOf } from '#contract/day/planOf.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { numberLine } from '#contract/paper/numberLine.ts';
 import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
 import { rackSheets } from '#contract/paper/rackSheets.ts';
@@ -13,9 +14,17 @@ export type SheetsOf = (partsOf?: (key: string) => number) => RackSheet[];
 
 /** The sheets of what was worked out last for a day, by the pages of each rack; null: nothing yet, undefined: being fetched. */
 export function useRackSheets(day: Day): SheetsOf | null | undefined {
+  const { data: prescription } = usePrescription(day.id);
+  return useSheetsOf(day, prescription);
+}
+
+/** The same of any prescription of the day. */
+export function useSheetsOf(
+  day: Day,
+  prescription: SignedPrescription | null | undefined,
+): SheetsOf | null | undefined {
   const club = useClubSettings();
   const records = useClub();
-  const { data: prescription } = usePrescription(day.id);
   const plan = prescription ? planOf(prescription) : null;
   const words = useLineWords(plan);
   if (prescription === undefined) return undefined;

@@ -14,14 +14,14 @@ export interface PlaceLog extends DoneOfPlan {
   doneOn: string;
 }
 
-/** The day's part of the log, lifter by lifter; null of a lifter for whom nothing was worked out. */
-export function useDayLog(day: Day, groupId: string, prescription: Prescription | null) {
+/** The day's part of the log by group and lifter; null of a lifter for whom nothing was worked out. */
+export function useDayLog(day: Day, prescription: Prescription | null) {
   const { data } = useSets({ dayId: day.id });
   const today = localToday(useClubSettings().timeZone);
   const plan = prescription === null ? null : planOf(prescription);
   // A day that is trained before its date was done today.
   const doneOn = day.date > today ? today : day.date;
-  return (lifterId: string): PlaceLog | null => {
+  return (groupId: string, lifterId: string): PlaceLog | null => {
     const work = plan === null ? null : plannedSets(plan, groupId, lifterId);
     if (work === null) return null;
     return { work, doneOn, ...doneOfPlan(work, ofLifter(data?.sets ?? [], lifterId)) };

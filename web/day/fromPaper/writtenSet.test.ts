@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { emptySet } from '#web/setup/setDraft.ts';
+import { asPrinted, setOf, shownOf, type WrittenSet, withMiss, wrongWith } from './writtenSet.ts';
+
+// An international pound is 0.45359237 kg.
+const poundKg = 0.45359237;
+const planned = { ...emptySet('squat', '2026-11-24'), lifterId: 'lifter-1', reps: 3, made: 3 };
+const draft = { ...planned, setup: { ...planned.setup, barKg: 109.9123 } };
+const done = (change: Partial<WrittenSet>): WrittenSet => ({ ...asPrinted, done: true, ...change });
+const logged = (change: Partial<WrittenSet>, mass: 'kg' | 'lb' = 'kg') => setOf(done(change), draft, mass);
+
+test('a set that nobody wrote anything of goes on record as it was planned, to the gram', () => {
+  const { setup, reps, made, meanSpeedsMps, note } = logged({});
+  expect([setup.barKg, reps, made, meanSpeedsMps, note]).toEqual([109.9123, 3, 3, [], '']);
+  expect(shownOf(asPrinted, draft, 'kg')).toMatchObject({ bar: '109.9', made: '3' });
+});
+
+test('another bar is read in the unit of the view, or in the one typed with it', () => {
+  expect(logged({ bar: '105' }).setup.barKg).toBe(105);
+  expect(logged({ bar: '225' }, 'lb').setup.barKg).toBeCloseTo(225 * poundKg, 9);
+  expect(logged({ bar: '225 lb' }).setup.barKg).toBeCloseTo(225 * poundKg, 9);
+});
+
+test('a miss is a rep fewer of those asked for, and nobody makes fewer than none', () => {
+  const once = withMiss(asPrinted, draft);
+  expect(setOf(once, draft, 'kg')).toMatchObject({ reps: 3, made: 2 });
+  const often = [1, 2, 3, 4].reduce((written) => withMiss(written, draft), once);
+  expect(setOf(often, draft, 'kg')).toMatchObject({ reps: 3, made: 0 });
+  expect(once.done).toBe(true);
+});
+
+test('more reps than planned were asked for, too: the log has no more made than asked', () => {
+  expect(logged({ made: '5' })).toMatchObject({ reps: 5, made: 5 });
+});
+
+test('speeds are written with a point or a comma, one for the set or one a rep', () => {
+  expect(logged({ speeds: '0,62' }).meanSpeedsMps).toEqual([0.62]);
+  expect(logged({ speeds: '0.62 0.60 0.58' }).meanSpeedsMps).toEqual([0.62, 0.6, 0.58]);
+});
+
+test.each<[string, Partial<WrittenSet>, string, RegExp]>([
+  ['an empty bar', { bar: '' }, 'bar', /is needed/],
+  ['a bar of words', { bar: 'heavy' }, 'bar', /heavy/],
+  ['no reps', { made: '' }, 'made', /is empty/],
+  ['half a rep', { made: '2.5' }, 'made', /"2.5"/],
+  ['a speed without its point', { speeds: '62' }, 'speeds', /62 m\/s/],
+  ['two speeds of three reps', { speeds: '0.6 0.5' }, 'speeds', /2 figures/],
+  ['a remark as long as a letter', { remark: 'x'.repeat(2001) }, 'remark', /2001 letters/],
+])('%s is told by its field in a sentence', (_, change, field, sentence) => {
+  const wrong = wrongWith(done(change), draft, 'kg');
+  expect(wrong?.field).toBe(field);
+  expect(wrong?.sentence).toMatch(sentence);
+});
+
+test('nothing is wrong with a set as printed', () => {
+  expect(wrongWith(done({}), draft, 'kg')).toBeNull();
+});

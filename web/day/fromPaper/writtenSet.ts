@@ -1,0 +1,101 @@
+import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
+import type { MassUnit } from '#contract/words/viewUnits.ts';
+import { oneDecimal } from '#contract/words/written.ts';
+import { parseQuantity } from '#core/units/parseQuantity.ts';
+import { fieldIn, textLimits } from '#web/parts/limits.ts';
+import { wrongQuantity } from '#web/parts/wrongQuantity.ts';
+import { speedsOf, wrongSpeeds } from '#web/setup/SpeedsField.tsx';
+import { barLimits, type SetDraft } from '#web/setup/setDraft.ts';
+
+/** What is typed of one set on paper; null: as it is printed there. */
+export interface WrittenSet {
+  bar: string | null;
+  made: string | null;
+  speeds: string;
+  remark: string;
+  /** It was done, and goes on record with the next saving. */
+  done: boolean;
+}
+
+export type WrittenField = 'bar' | 'made' | 'speeds' | 'remark';
+
+export const asPrinted: WrittenSet = { bar: null, made: null, speeds: '', remark: '', done: false };
+
+/** What stands in the fields of a set. */
+export function shownOf(
+  written: WrittenSet,
+  { setup, reps }: SetDraft,
+  mass: MassUnit,
+): Record<WrittenField, string> {
+  return {
+    bar: written.bar ?? (setup.barKg === null ? '' : oneDecimal(setup.barKg, mass)),
+    made: written.made ?? String(reps),
+    speeds: written.speeds,
+    remark: written.remark,
+  };
+}
+
+/** What is wrong with a set as it is typed, and in which field; null: it can go on record. */
+export function wrongWith(
+  written: WrittenSet,
+  draft: SetDraft,
+  mass: MassUnit,
+): { field: WrittenField; sentence: string } | null {
+  const shown = shownOf(written, draft, mass);
+  const wrong = {
+    bar:
+      written.bar === null
+        ? null
+        : wrongQuantity(shown.bar, { label: 'On the bar', unit: mass, ...barLimits, required: true }),
+    made: wrongReps(shown.made),
+    speeds: wrongSpeeds('Mean speed', shown.speeds, madeOf(shown.made)),
+    remark: wrongRemark(shown.remark),
+  };
+  const field = (Object.keys(wrong) as WrittenField[]).find((name) => wrong[name] !== null);
+  return field === undefined ? null : { field, sentence: wrong[field]! };
+}
+
+/** The set for the log. A bar that nobody wrote is the planned one to the gram; reps beyond the plan were asked for, too. */
+export function setOf(written: WrittenSet, draft: SetDraft & { lifterId: string }, mass: MassUnit): GivenSet {
+  const shown = shownOf(written, draft, mass);
+  const made = madeOf(shown.made);
+  return {
+    ...draft,
+    setup: { ...draft.setup, barKg: barKgOf(written, draft, mass) },
+    reps: Math.max(draft.reps, made),
+    made,
+    meanSpeedsMps: speedsOf(shown.speeds),
+    note: shown.remark.trim(),
+  };
+}
+
+/** The same set with a rep fewer made; nothing is fewer than none. */
+export function withMiss(written: WrittenSet, { reps }: SetDraft): WrittenSet {
+  const made = madeOf(written.made ?? String(reps));
+  return { ...written, made: String(Math.max(0, (Number.isNaN(made) ? reps : made) - 1)), done: true };
+}
+
+const remarkLimits = textLimits(fieldIn(givenSet.shape, 'note'));
+const mostReps = fieldIn(givenSet.shape, 'made').most ?? 0;
+
+function barKgOf(written: WrittenSet, { setup }: SetDraft, mass: MassUnit): number {
+  if (written.bar === null) return setup.barKg ?? 0;
+  const parsed = parseQuantity(written.bar, mass);
+  return parsed.ok ? parsed.valueSi : 0;
+}
+
+function madeOf(text: string): number {
+  return text.trim() === '' ? Number.NaN : Number(text);
+}
+
+function wrongReps(text: string): string | null {
+  const made = madeOf(text);
+  if (Number.isInteger(made) && made >= 0 && made <= mostReps) return null;
+  return `Reps made is ${text.trim() === '' ? 'empty' : `"${text.trim()}"`}; it is a whole number, 0 to ${mostReps}.`;
+}
+
+function wrongRemark(text: string): string | null {
+  const { maxLength } = remarkLimits;
+  if (maxLength === undefined || text.length <= maxLength) return null;
+  return `Remark has ${text.length} letters; at most ${maxLength} are kept.`;
+}
