@@ -325,6 +325,7 @@ function RowOf({ asked, place, line }: { asked: DayToSolve; place: PlanPlace; li
     order: 0,
     problem: null,
     overtaken: null,
+    lastTime: null,
     gravityMps2: gravityOf(records),
     solving: {
       prescription: null,

@@ -50,7 +50,7 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
     for (const group of groups) {
       for (const place of group.places) {
         const { lifterId } = place;
-        const log = await store.loggedSets({ lifterId });
+        const log = await store.loggedSets({ lifterId, lift: group.lift, to: date });
         const sets = lastTimeOf(log, { lift: group.lift, start: startOf(group, place), before: date });
         if (sets.length > 0) told.push({ groupId: group.id, lifterId, sets });
       }

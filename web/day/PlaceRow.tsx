@@ -23,7 +23,7 @@ export function PlaceRow(props: {
   onMove: (drop: Drop) => void;
 }) {
   const { log, open, onOpen } = props;
-  const { group, place, order, name, line, problem, solving, rackIds, overtaken } = props.seat;
+  const { group, place, order, name, line, problem, solving, rackIds, overtaken, lastTime } = props.seat;
   const units = useUnits();
   const drop = { 'data-rack': place.rackId, 'data-order': order };
   const who = (
@@ -97,12 +97,15 @@ export function PlaceRow(props: {
             why={line.barKnown === 'measured' ? '' : why}
           />
         </p>
+        <Then said={lastTime && `${lastTime.on}: ${lastTime.bar}`} />
       </Cell>
       <Cell head="At the bottom" place="at-bottom">
         <LoadCell load={line.bottom} why={why} />
+        <Then said={lastTime?.bottom ?? null} />
       </Cell>
       <Cell head="At lockout" place="at-lockout">
         <LoadCell load={line.lockout} why={why} />
+        <Then said={lastTime?.lockout ?? null} />
       </Cell>
       <Cell head="Bands" place="at-bands">
         <button
@@ -115,6 +118,7 @@ export function PlaceRow(props: {
         </button>
         {place.byCoach?.bands != null && own}
         {line.changes && <p className="small quiet">{line.changes}</p>}
+        <Then said={lastTime?.setup ?? null} />
       </Cell>
       <Cell head="Sets × reps" place="at-sets">
         {line.steps.map((step, index) => (
@@ -123,10 +127,12 @@ export function PlaceRow(props: {
             {log && <StepDone log={log} step={index} />}
           </p>
         ))}
+        <Then said={lastTime?.work ?? null} />
       </Cell>
       <Cell head="First → last rep" place="at-speed">
         <p>{unbroken(line.effort.speed)}</p>
         <p className="small quiet">{chancesLine(line.effort)}</p>
+        <Then said={lastTime?.speed ?? null} />
       </Cell>
       <Cell head="Percentages" place="at-percent">
         <p>{line.percentages}</p>
@@ -158,5 +164,16 @@ function LoadCell({ load, why }: { load: WrittenLoad; why: string }) {
       </span>
       <p className="small quiet">{[load.interval, load.share].filter((said) => said !== '').join(' · ')}</p>
     </>
+  );
+}
+
+/** The same of the last time, under what it is to be compared with. */
+function Then({ said }: { said: string | null }) {
+  if (said === null) return null;
+  return (
+    <p className="small then">
+      <span className="only-read">Last time: </span>
+      {said}
+    </p>
   );
 }

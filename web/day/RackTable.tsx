@@ -6,6 +6,7 @@ import type { Day, Group, Place } from '#contract/records/day.ts';
 import { startText } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { useBeside, useLastTime } from './lastTime/useLastTime.ts';
 import { lifterName } from './lifterName.ts';
 import { LogPanel } from './log/LogPanel.tsx';
 import { useDayLog } from './log/useDayLog.ts';
@@ -49,6 +50,8 @@ export function RackTable(props: {
   const records = useClub();
   const { length } = useUnits();
   const [opened, setOpened] = useState<{ id: string; field: DetailField | 'log' | null } | null>(null);
+  const [beside] = useBeside();
+  const lastTimeOf = useLastTime(day.id, group.id, beside);
   const logOf = useDayLog(day, solving.prescription);
   const close = () => {
     if (opened !== null) {
@@ -119,6 +122,7 @@ export function RackTable(props: {
                 line: lines.of(place.lifterId),
                 problem: lines.problemOf(place.lifterId),
                 overtaken: overtakenBy(place),
+                lastTime: lastTimeOf(place.lifterId),
                 gravityMps2: lines.gravityMps2,
               };
               return (
@@ -136,6 +140,7 @@ export function RackTable(props: {
                       <td colSpan={columns.length}>
                         <LogPanel
                           dayId={day.id}
+                          groupId={group.id}
                           dayDate={day.date}
                           lifterId={place.lifterId}
                           name={seat.name}

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { Link } from 'wouter';
 import { percent } from '#contract/words/percent.ts';
+import { useBeside } from './lastTime/useLastTime.ts';
 import { RackLinks } from './RackLinks.tsx';
 import { Solved } from './Solved.tsx';
 import type { DayDraft } from './useDayDraft.ts';
@@ -10,6 +11,7 @@ import type { Solving } from './useSolving.ts';
 export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving }) {
   const { day, change, wrong } = draft;
   const { prescription, busy, latest } = solving;
+  const [beside, setBeside] = useBeside();
   const slider = useId();
   const empty = day.groups.every((group) => group.places.length === 0);
   const trouble = wrong ?? solving.wrong;
@@ -59,6 +61,11 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           />
           <span className="quiet">one set a rack</span>
         </div>
+        {prescription && (
+          <button type="button" className="plain" aria-pressed={beside} onClick={() => setBeside(!beside)}>
+            {beside ? 'Without last time' : 'Last time beside'}
+          </button>
+        )}
         {prescription && <RackLinks day={day} />}
       </div>
       <div className="solve-says small">

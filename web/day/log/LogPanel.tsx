@@ -9,6 +9,7 @@ import { SetForm } from '#web/setup/SetForm.tsx';
 import { givenAgain, type SetDraft } from '#web/setup/setDraft.ts';
 import { repsWords } from '#web/setup/setWords.ts';
 import { startOnRange } from '#web/setup/startOnRange.ts';
+import { LastTimeLine } from '../lastTime/LastTimeLine.tsx';
 import { ChosenDone, ChosenNext } from './ChosenSet.tsx';
 import { draftOf } from './draftOf.ts';
 import { MissAsked } from './MissAsked.tsx';
@@ -18,6 +19,7 @@ import type { PlaceLog } from './useDayLog.ts';
 /** One lifter's sets at the rack: tap the set, tap what was made, it is on record and the next one waits. */
 export function LogPanel(props: {
   dayId: string;
+  groupId: string;
   dayDate: string;
   lifterId: string;
   name: string;
@@ -88,6 +90,7 @@ export function LogPanel(props: {
           Close
         </button>
       </div>
+      <LastTimeLine {...{ dayId, lifterId }} groupId={props.groupId} />
       {log.doneOn !== props.dayDate && (
         <p className="small quiet">
           This day is planned for {dateText(props.dayDate)}; what you enter now counts as done today.
