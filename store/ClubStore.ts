@@ -78,6 +78,8 @@ export interface ClubStore {
   undo(seq: number): Promise<Change>;
   latestSeq(): Promise<number>;
   changesAfter(seq: number): Promise<Change[]>;
+  /** Those made after an instant, by the clock of then. */
+  changesMadeAfter(instant: string): Promise<Change[]>;
   /** Calls back after each change with its number, until the returned function is called. */
   onChange(listener: (seq: number) => void): () => void;
 

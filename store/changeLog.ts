@@ -97,6 +97,22 @@ export async function changesAfter(db: Kysely<Tables>, clubId: string, seq: numb
   return rows.map(toChange);
 }
 
+/** The changes made after an instant, oldest first. */
+export async function changesMadeAfter(
+  db: Kysely<Tables>,
+  clubId: string,
+  instant: string,
+): Promise<Change[]> {
+  const rows = await db
+    .selectFrom('change')
+    .selectAll()
+    .where('clubId', '=', clubId)
+    .where('madeAt', '>', instant)
+    .orderBy('seq')
+    .execute();
+  return rows.map(toChange);
+}
+
 export async function changeAt(db: Kysely<Tables>, clubId: string, seq: number): Promise<Change | null> {
   const row = await db
     .selectFrom('change')

@@ -9,7 +9,7 @@ import {
   type RecordOf,
 } from '#contract/records/allKinds.ts';
 import type { ClubStore } from './ClubStore.ts';
-import { appendChange, changesAfter, latestSeq, latestStanding } from './changeLog.ts';
+import { appendChange, changesAfter, changesMadeAfter, latestSeq, latestStanding } from './changeLog.ts';
 import { changesSince } from './changesSince.ts';
 import { checkShape } from './checks.ts';
 import { clubToday } from './clubToday.ts';
@@ -129,6 +129,7 @@ export function storeOfClub(
     undo: async (seq) => seen.change(await write((trx) => undoChange(trx, writer, seq))),
     latestSeq: () => latestSeq(db, clubId),
     changesAfter: async (seq) => (await changesAfter(db, clubId, seq)).map(seen.change),
+    changesMadeAfter: async (instant) => (await changesMadeAfter(db, clubId, instant)).map(seen.change),
     onChange(listener) {
       const hear = (changed: string, seq: number) => {
         if (changed === clubId) listener(seq);

@@ -23,12 +23,12 @@ test('who is here is ticked in one list: who goes keeps the place, and a crew co
   await expect(list.getByRole('checkbox')).toHaveCount(6);
   await list.getByRole('button', { name: 'All 6 found' }).click();
   await expect(list.getByRole('heading')).toHaveText('14 here');
+  await page.getByRole('button', { name: 'Undo' }).last().click();
+  await expect(list.getByRole('heading')).toHaveText('8 here');
   for (const light of ['day', 'night']) {
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   }
-  await page.getByRole('button', { name: 'Undo' }).last().click();
-  await expect(list.getByRole('heading')).toHaveText('8 here');
 });
 
 test('work is kept under a name, another day begins from it, and everybody of last time comes in one tap', async ({
@@ -53,6 +53,39 @@ test('work is kept under a name, another day begins from it, and everybody of la
   await expect(page.getByRole('table', { name: /^North rack/ }).getByRole('rowheader')).toHaveCount(4);
   await expect(page.getByRole('table', { name: /^South rack/ }).getByRole('rowheader')).toHaveCount(4);
   await expect(page.getByRole('button', { name: /^Everybody of / })).toHaveCount(0);
+});
+
+test('a worn pair goes out of service from the day: what changed is named, and what it would come to is seen before it is done', async ({
+  page,
+}) => {
+  await page.goto('/day/day-speed-squat');
+  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
+  const bands = page.getByRole('button', { name: /^Bands of Emre/ });
+  await expect(bands).toBeVisible({ timeout: 60_000 });
+  const pair = /22-[AB]|29-[AB]|13-[AB]/.exec((await bands.textContent())!)![0];
+  await page.getByRole('button', { name: 'Last time beside' }).click();
+  await expect(seatOf(page, 'Emre Karataylı')).toContainText('Last time:');
+  expect(new URL(page.url()).searchParams.get('beside')).toBe('lastTime');
+
+  await bands.click();
+  await page.getByRole('button', { name: `Take ${pair} out of service` }).click();
+  await expect(page.getByText(`Band pair "${pair}" is out of service.`)).toBeVisible();
+  await expect(seatOf(page, 'Emre Karataylı')).toContainText(`${pair} is out of service: do not hang it.`);
+  await page.getByRole('button', { name: 'See what it would come to' }).click();
+  const outlook = page.getByText(/^Worked out again: .*Emre Karataylı: /);
+  await expect(outlook).toBeVisible({ timeout: 60_000 });
+  // Nothing was done yet.
+  await expect(page.getByText('Number 1 of this day')).toBeVisible();
+  for (const light of ['day', 'night']) {
+    await page.getByRole('radio', { name: light, exact: true }).check();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  }
+  const foretold = (await outlook.textContent())!.replace('Worked out again: ', '');
+  await page.getByRole('button', { name: 'Work the loads out again' }).click();
+  await expect(page.getByText('Number 2 of this day')).toBeVisible({ timeout: 60_000 });
+  await expect(bands).not.toContainText(pair);
+  await page.getByLabel('Look at number').selectOption('1');
+  await expect(page.getByText(/^Number 2 against it: /)).toHaveText(`Number 2 against it: ${foretold}`);
 });
 
 function seatOf(page: Page, name: string) {

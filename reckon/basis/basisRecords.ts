@@ -29,9 +29,13 @@ function fed(kind: KindName, records: readonly { id: string }[], answer: Answer)
   const { feeds } = allKinds[kind].facts;
   const fields = feeds[answer];
   if (fields === undefined) return [];
+  return records.toSorted((a, b) => (a.id < b.id ? -1 : 1)).map((record) => fedOf(kind, record, answer));
+}
+
+/** What of one record an answer rests on. */
+export function fedOf(kind: KindName, record: { id: string }, answer: Answer): object {
+  const fields = allKinds[kind].facts.feeds[answer] ?? [];
   const isFed = (name: string) =>
     name === 'id' || (fields === 'all' ? name !== 'note' : fields.includes(name));
-  return records
-    .toSorted((a, b) => (a.id < b.id ? -1 : 1))
-    .map((record) => Object.fromEntries(Object.entries(record).filter(([name]) => isFed(name))));
+  return Object.fromEntries(Object.entries(record).filter(([name]) => isFed(name)));
 }

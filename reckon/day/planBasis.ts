@@ -11,12 +11,15 @@ import { fingerprint } from '#reckon/basis/fingerprint.ts';
 export function planBasis(records: ClubRecords, { date, oneSetPull, groups }: Day): string {
   const lifterIds = new Set(groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));
   return fingerprint([
-    date,
-    oneSetPull,
-    groups.map(whatCounts),
+    ...ofDay({ date, oneSetPull, groups }),
     clubBasis(records, 'plan'),
     lifterBasis(records, 'plan', lifterIds),
   ]);
+}
+
+/** What of the day itself its loads rest on. */
+export function ofDay({ date, oneSetPull, groups }: Pick<Day, 'date' | 'oneSetPull' | 'groups'>): unknown[] {
+  return [date, oneSetPull, groups.map(whatCounts)];
 }
 
 function whatCounts({ away: _away, places, ...group }: Group) {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { changedRecord } from '#contract/day/changedRecord.ts';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import { lastTime } from '#contract/day/lastTime.ts';
 import { signedPrescription } from '#contract/day/signedPrescription.ts';
@@ -19,6 +20,34 @@ export function dayPaths() {
           200: solved,
           404: refusal('There is no such day'),
           409: refusal('The records lack what it takes'),
+        },
+      },
+    },
+    '/api/days/{id}/outlook': {
+      parameters: [inPath('id', 'string')],
+      post: {
+        operationId: 'day.outlook',
+        summary: 'What would be solved for a training day as everything is now; nothing is kept',
+        tags: ['day'],
+        responses: {
+          200: answer('The plan', object({ document: z.toJSONSchema(dayPlan, { io: 'output' }) })),
+          404: refusal('There is no such day'),
+          409: refusal('The records lack what it takes'),
+        },
+      },
+    },
+    '/api/days/{id}/changed': {
+      parameters: [inPath('id', 'string')],
+      get: {
+        operationId: 'day.changed',
+        summary: 'Which records that a day rests on were changed since it was solved last',
+        tags: ['day'],
+        responses: {
+          200: answer(
+            'The records, each once; none where nothing was solved yet',
+            object({ changes: { type: 'array', items: z.toJSONSchema(changedRecord, { io: 'output' }) } }),
+          ),
+          404: refusal('There is no such day'),
         },
       },
     },

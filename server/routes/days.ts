@@ -5,6 +5,7 @@ import type { LastTime } from '#contract/day/lastTime.ts';
 import { startOf } from '#contract/day/startOf.ts';
 import type { Day, Place } from '#contract/records/day.ts';
 import { prescription } from '#contract/records/prescription.ts';
+import { changedSince } from '#reckon/day/changedSince.ts';
 import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { movedSince } from '#reckon/day/movedSince.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
@@ -82,6 +83,18 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
       const asked = await withDay(id);
       const plan = await plans.solve({ ...asked, ...(await estimator.ofDay(asked.day)) });
       return c.json(await keep(id, plan));
+    })
+    .post('/days/:id/outlook', noQuery, async (c) => {
+      const asked = await withDay(c.req.param('id'));
+      const plan = await plans.solve({ ...asked, ...(await estimator.ofDay(asked.day)) });
+      return c.json({ document: plan });
+    })
+    .get('/days/:id/changed', noQuery, async (c) => {
+      const { day } = await withDay(c.req.param('id'));
+      const kept = await store.latestPrescription(day.id);
+      const changes = kept === null ? [] : await store.changesMadeAfter(kept.solvedAt);
+      const entries = changes.flatMap((change) => change.entries);
+      return c.json({ changes: changedSince(entries, day) });
     })
     .get('/days/:id/prescription', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));

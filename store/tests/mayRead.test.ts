@@ -51,6 +51,7 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     loggedSets: (store) => store.loggedSets(),
     formerGear: (store) => store.formerGear(sets),
     changesAfter: (store) => store.changesAfter(0),
+    changesMadeAfter: (store) => store.changesMadeAfter('2000-01-01T00:00:00.000Z'),
     latestPrescription: (store) => store.latestPrescription('day-1'),
     prescription: (store) => store.prescription('day-1', 1),
     snapshot: (store) => store.snapshot(),

@@ -1,4 +1,6 @@
 import { type QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { ChangedRecord } from '#contract/day/changedRecord.ts';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
@@ -59,6 +61,25 @@ export function useMoved(dayId: string): string[] {
 }
 
 const askAgainMs = 1000;
+
+/** Which records were changed since a day was solved last; asked while that is wanted, and again whenever the club changes. */
+export function useChanged(dayId: string, wanted: boolean): ChangedRecord[] {
+  const { data } = useQuery({
+    queryKey: [...clubKey, 'changed', dayId],
+    enabled: wanted,
+    queryFn: () =>
+      request<{ changes: ChangedRecord[] }>('GET', `/api/days/${encodeURIComponent(dayId)}/changed`),
+  });
+  return data?.changes ?? [];
+}
+
+/** What solving a day would come to now; nothing is kept. */
+export function useOutlook(dayId: string) {
+  return useMutation({
+    mutationFn: () =>
+      request<{ document: DayPlan }>('POST', `/api/days/${encodeURIComponent(dayId)}/outlook`),
+  });
+}
 
 /** Solves a day now; its prescription follows. */
 export function useSolveDay(dayId: string) {

@@ -1,7 +1,14 @@
 import { useId } from 'react';
+import { planDifference } from '#contract/day/planDifference.ts';
+import { planOf } from '#contract/day/planOf.ts';
 import { numberLine } from '#contract/paper/numberLine.ts';
+import type { Prescription } from '#contract/records/prescription.ts';
+import { differenceSentence } from '#contract/words/differenceSentence.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
+import { usePrescription } from '#web/api/usePrescription.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { Awaited } from './Awaited.tsx';
+import { Changed } from './Changed.tsx';
 import { Moved } from './Moved.tsx';
 import { solvedSentence } from './solvedSentence.ts';
 import type { Solving } from './useSolving.ts';
@@ -17,15 +24,11 @@ export function Solved({ solving }: { solving: Solving }) {
     <>
       <p className={stale && isLatest ? '' : 'quiet'}>
         {!isLatest && <strong>You look at an earlier one; paper shows the last. </strong>}
-        {stale && isLatest && (
-          <strong>
-            The plan, the gear or what is known of its lifters was changed since: what is struck through does
-            not stand. Work the loads out again.{' '}
-          </strong>
-        )}
         {numberLine(prescription, club.timeZone)}.{' '}
         <span className="solve-how">{solvedSentence(prescription)}</span>
       </p>
+      {!isLatest && <AgainstLast earlier={prescription} />}
+      {isLatest && stale && <Changed prescription={prescription} />}
       {isLatest && !stale && <Awaited prescription={prescription} />}
       {isLatest && !stale && <Moved key={prescription.number} prescription={prescription} />}
       {latest > 1 && (
@@ -49,5 +52,18 @@ export function Solved({ solving }: { solving: Solving }) {
         </p>
       )}
     </>
+  );
+}
+
+/** What the last number has otherwise than the earlier one that is looked at. */
+function AgainstLast({ earlier }: { earlier: Prescription }) {
+  const { mass } = useUnits();
+  const { data: last } = usePrescription(earlier.dayId);
+  const [before, after] = [planOf(earlier), last ? planOf(last) : null];
+  if (!last || before === null || after === null) return null;
+  return (
+    <p>
+      Number {last.number} against it: {differenceSentence(planDifference(before, after), mass)}
+    </p>
   );
 }

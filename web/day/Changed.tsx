@@ -1,0 +1,47 @@
+import { useState } from 'react';
+import { planDifference } from '#contract/day/planDifference.ts';
+import { planOf } from '#contract/day/planOf.ts';
+import type { Prescription } from '#contract/records/prescription.ts';
+import { changedSentences } from '#contract/words/changedSentences.ts';
+import { differenceSentence } from '#contract/words/differenceSentence.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useChanged, useOutlook } from '#web/api/usePrescription.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { lifterName } from './lifterName.ts';
+
+/** What was changed since the loads were worked out, by name, and what working them out again would come to, before anybody does. */
+export function Changed({ prescription }: { prescription: Prescription }) {
+  const { dayId } = prescription;
+  const club = useClub();
+  const { mass } = useUnits();
+  const outlook = useOutlook(dayId);
+  const [seen, setSeen] = useState<string | null>(null);
+  const called = {
+    lifter: (id: string) => lifterName(club.lifter, id),
+    pair: (id: string) => club.bandPair.find((pair) => pair.id === id)?.label ?? 'A pair no longer kept',
+  };
+  const changes = changedSentences(useChanged(dayId, true), called, mass);
+  const look = async () => {
+    const before = planOf(prescription);
+    try {
+      const { document } = await outlook.mutateAsync();
+      setSeen(before === null ? null : differenceSentence(planDifference(before, document), mass));
+    } catch (error) {
+      setSeen(error instanceof Error ? error.message : String(error));
+    }
+  };
+  return (
+    <>
+      <p>
+        <strong>
+          Changed since the loads were worked out: {changes.join(' ') || 'what they rest on.'} What is struck
+          through does not stand.
+        </strong>{' '}
+        <button type="button" className="plain" disabled={outlook.isPending} onClick={() => void look()}>
+          {outlook.isPending ? 'Looking' : 'See what it would come to'}
+        </button>
+      </p>
+      {seen !== null && <p>Worked out again: {seen}</p>}
+    </>
+  );
+}
