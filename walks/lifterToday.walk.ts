@@ -5,6 +5,7 @@ import { test } from './walk.ts';
 const weighed = { timeout: 60_000 };
 const parts = [
   'Today',
+  'Over the weeks',
   'Try a setup',
   'Strength',
   'Any setup',

@@ -8,6 +8,7 @@ import { RestrictedCaution, RestrictionsSection } from './RestrictionsSection.ts
 import { AnySetupPart, LearnedPart, StrengthPart, WorkCapacityPart } from './strength/strengthParts.tsx';
 import { TodayPart } from './today/TodayPart.tsx';
 import { TrialSection } from './trial/TrialSection.tsx';
+import { WeeksPart } from './weeks/WeeksPart.tsx';
 
 export interface LifterPart {
   /** The end of its address, and the id of what it draws; `today` is what the bare address opens. */
@@ -22,6 +23,7 @@ export interface LifterPart {
 /** The parts of a lifter's page, each under an address of its own; the row of links follows from it. */
 export const lifterParts: readonly LifterPart[] = [
   { id: 'today', word: 'Today', Part: TodayPart },
+  { id: 'weeks', word: 'Over the weeks', Part: WeeksPart },
   { id: 'setup', word: 'Try a setup', Part: TrialSection },
   { id: 'strength', word: 'Strength', Part: StrengthPart },
   { id: 'any-setup', word: 'Any setup', Part: AnySetupPart },

@@ -4,7 +4,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { alikeWords } from '#web/setup/alikeWords.ts';
 import { seenWords } from '#web/setup/setWords.ts';
 import { BarForm } from './BarForm.tsx';
-import { LoadCell, SpeedCell } from './SetCells.tsx';
+import { LoadCell, SetupLink, SpeedCell } from './SetCells.tsx';
 import { SetLine } from './SetLine.tsx';
 import { useSetActs } from './useSetActs.ts';
 
@@ -37,7 +37,7 @@ export function AlikeLine(props: {
       </span>
       <span className="set-reps">{alikeWords(sets, units.mass)}</span>
       <span className="set-setup">
-        {setup}
+        <SetupLink set={first}>{setup}</SetupLink>
         {seen.size > 0 && <span className="small quiet set-seen">{[...seen].join('; ')}</span>}
       </span>
       <LoadCell set={first} />

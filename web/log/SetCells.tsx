@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { Link } from 'wouter';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { oneDecimal } from '#contract/words/written.ts';
 import { endsOfSet } from '#reckon/log/endsOfSet.ts';
@@ -9,6 +10,12 @@ import { SpeedSpark } from '#web/charts/SpeedSpark.tsx';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { meanOfSpeeds } from '#web/setup/speedWords.ts';
+
+/** The setup of a set, which leads to the same setup of that lifter over the weeks. */
+export function SetupLink({ set, children }: { set: LoggedSet; children: string }) {
+  const address = `~/lifters/${set.lifterId}/weeks?${new URLSearchParams({ set: set.id })}`;
+  return <Link href={address}>{children}</Link>;
+}
 
 /** The true load of a set at the bottom and at lockout. */
 export function LoadCell({ set }: { set: LoggedSet }) {

@@ -4,7 +4,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { SetForm } from '#web/setup/SetForm.tsx';
 import { givenAgain } from '#web/setup/setDraft.ts';
 import { repsWords, seenWords } from '#web/setup/setWords.ts';
-import { LoadCell, SpeedCell } from './SetCells.tsx';
+import { LoadCell, SetupLink, SpeedCell } from './SetCells.tsx';
 import { useSetActs } from './useSetActs.ts';
 
 /** One set of the log on a line, to be changed, struck as a mistake and brought back. */
@@ -27,7 +27,7 @@ export function SetLine(props: {
       <span className="quiet set-order">{set.order}</span>
       <span className="set-reps">{repsWords(set, units)}</span>
       <span className="set-setup">
-        {setup}
+        {setup !== null && <SetupLink set={set}>{setup}</SetupLink>}
         {seen.length > 0 && <span className="small quiet set-seen">{seen.join('; ')}</span>}
       </span>
       {setup !== null && <LoadCell set={set} />}

@@ -1,11 +1,14 @@
+import { Link } from 'wouter';
 import { liftWord } from '#contract/words/liftWords.ts';
 import type { Session } from '#reckon/log/sessionsOf.ts';
+import { topSets } from '#reckon/log/topSets.ts';
 import { useClub } from '#web/api/useClub.ts';
 import type { Column } from '#web/parts/DataTable.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { sessionWords } from '#web/setup/alikeWords.ts';
 import { setupWords } from '#web/setup/setWords.ts';
 import { meanOfSpeeds, speedText } from '#web/setup/speedWords.ts';
+import { overWeeksAddress } from '../partAddress.ts';
 
 /** The columns in which what was done with a setup on a day is told, wherever such lines stand. */
 export function useSessionColumns(): Record<'setup' | 'done' | 'speed', Column<Session>> {
@@ -15,7 +18,12 @@ export function useSessionColumns(): Record<'setup' | 'done' | 'speed', Column<S
     setup: {
       key: 'setup',
       head: 'Setup',
-      cell: ({ sets: [first] }) => first && `${liftWord(first.lift)}, ${setupWords(club, first, units)}`,
+      cell: ({ sets: [first] }) =>
+        first && (
+          <Link href={overWeeksAddress(first)}>
+            {liftWord(first.lift)}, {setupWords(club, first, units)}
+          </Link>
+        ),
     },
     done: { key: 'done', head: 'Done', cell: ({ sets }) => sessionWords(sets, units.mass) },
     speed: {
@@ -23,13 +31,7 @@ export function useSessionColumns(): Record<'setup' | 'done' | 'speed', Column<S
       head: 'Speed of the heaviest',
       numeric: true,
       wideOnly: true,
-      cell: ({ sets }) => speedText(meanOfSpeeds(heaviestOf(sets))),
+      cell: ({ sets }) => speedText(meanOfSpeeds(topSets(sets))),
     },
   };
-}
-
-/** Sets with the heaviest bar among them. */
-function heaviestOf(sets: Session['sets']): Session['sets'] {
-  const mostKg = Math.max(...sets.map(({ setup }) => setup.barKg));
-  return sets.filter(({ setup }) => setup.barKg === mostKg);
 }
