@@ -10,7 +10,7 @@ import { meanOfSpeeds, speedText } from '#web/setup/speedWords.ts';
 /** The heaviest bar of each day with a setup, the speed of it, and what the day's best set stands for, each as a small picture. */
 export function SetupWeeks(props: {
   sessions: readonly Session[];
-  /** In straight weight; null where no estimate tells. */
+  /** In straight weight; null where no set of the day tells how much, but only at least how much. */
   standsForKg: (session: Session) => number | null;
 }) {
   const { mass } = useUnits();

@@ -35,12 +35,17 @@ export function WeeksPart({ id, sets, hasSets, estimates }: InPart) {
     () => new Map(estimate?.observations.map((one) => [one.setId, one] as const)),
     [estimate],
   );
-  /** What the best set of a day says of strength; a missed one only says what it is less than. */
-  const standsFor = (session: Session) =>
-    session.sets
+  /** What the best set of a day says of strength: how much, sooner than at least how much; a missed one tells neither. */
+  const standsFor = (session: Session) => {
+    const told = session.sets
       .flatMap((set) => observed.get(set.id) ?? [])
-      .filter(({ says }) => says !== 'lessThan')
-      .toSorted((a, b) => b.straightKg - a.straightKg)[0];
+      .toSorted((a, b) => b.straightKg - a.straightKg);
+    return told.find(({ says }) => says === 'near') ?? told.find(({ says }) => says === 'atLeast');
+  };
+  const nearKg = (session: Session) => {
+    const told = standsFor(session);
+    return told?.says === 'near' ? told.straightKg : null;
+  };
   return (
     <section id={id} className="stack ruled">
       <h2>This setup over the weeks</h2>
@@ -60,7 +65,7 @@ export function WeeksPart({ id, sets, hasSets, estimates }: InPart) {
             />
           </div>
           {estimate && <SetupToday estimate={estimate} example={example} />}
-          <SetupWeeks sessions={ofSetup} standsForKg={(session) => standsFor(session)?.straightKg ?? null} />
+          <SetupWeeks sessions={ofSetup} standsForKg={nearKg} />
           <WeeksTable sessions={ofSetup} estimate={estimate ?? null} standsFor={standsFor} />
           <p className="small quiet">
             Bars and speeds compare within this setup alone; what a set stands for in straight weight compares

@@ -10,7 +10,7 @@ import { straightWords } from '../strength/setWords.ts';
 import { useSessionColumns } from '../today/SessionCells.tsx';
 
 /** How many days are shown before the rest is asked for. */
-const shownAtFirst = 12;
+const shownAtFirst = 8;
 
 /** Every day of one setup: what was done, its speed, what its best set stands for, what was believed of strength by that day. */
 export function WeeksTable(props: {
