@@ -86,8 +86,8 @@ export function LogPage() {
       )}
       {days.length > 0 && (
         <p className="small quiet">
-          Dots are mean speeds, a dot a rep; the dashed line is what the whole log expects of a rested first
-          rep with that week's strength.
+          Dots are mean speeds, a dot a rep; the dashed line is what the whole log, these sets in it, expects
+          of a rested first rep with the strength of that week.
         </p>
       )}
       {data && (
