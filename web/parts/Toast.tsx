@@ -1,4 +1,5 @@
 import { createContext, type ReactNode, use, useCallback, useEffect, useRef, useState } from 'react';
+import { useStripBelow } from './useStripBelow.ts';
 
 interface Said {
   key: number;
@@ -13,11 +14,12 @@ const ToastContext = createContext<Say>(() => {});
 /** How long a sentence stays; one with an undo stays longer. Hovering or focus holds it. */
 const shownMs = { plain: 5000, undo: 12_000 };
 
-/** Says in one line what has just happened, with Undo where it can be taken back. */
+/** Says in one line what has just happened, with Undo where it can be taken back, in a strip of its own below the page. */
 export function Toast({ children }: { children: ReactNode }) {
   const [said, setSaid] = useState<Said | null>(null);
   const [held, setHeld] = useState(false);
   const nextKey = useRef(0);
+  const strip = useStripBelow(said !== null);
   const say = useCallback<Say>((sentence, undo) => {
     nextKey.current += 1;
     setSaid({ key: nextKey.current, sentence, undo });
@@ -32,7 +34,7 @@ export function Toast({ children }: { children: ReactNode }) {
   return (
     <ToastContext value={say}>
       {children}
-      <output className="toast-place">
+      <output ref={strip} className={said ? 'toast-place held' : 'toast-place'}>
         {said && (
           <div
             className="toast"
