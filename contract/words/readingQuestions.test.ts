@@ -56,9 +56,10 @@ describe('what is asked before new readings are kept', () => {
   });
 });
 
+/** Uniaxial tension of rubber, Mooney 1940 (J Appl Phys 11:582-592), of the size of a band of 57 mm. */
+const rubberN = (stretch: number) => 2 * (stretch - stretch ** -2) * (60 + 45 / stretch);
+
 describe('a reading far from what a band of this width pulls', () => {
-  /** Uniaxial tension of rubber, Mooney 1940 (J Appl Phys 11:582-592), of the size of a band of 57 mm. */
-  const rubberN = (stretch: number) => 2 * (stretch - stretch ** -2) * (60 + 45 / stretch);
   const march = [1.3, 1.6, 2, 2.4].map((lengthM) => read('2026-03-01', lengthM, rubberN(lengthM)));
 
   it('is asked of no loop that is rubber, and of every one of them in pounds or with both bands in the scale', () => {

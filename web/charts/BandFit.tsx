@@ -30,7 +30,7 @@ export interface BandFitReading {
   fresh?: boolean;
 }
 
-const room = { left: 44, right: 20, top: 16, bottom: 44 };
+const room = { left: 44, right: 20, top: 32, bottom: 44 };
 
 /**
  * One loop's force against its length: readings while lengthening as filled circles, while shortening as open squares; the
@@ -96,8 +96,11 @@ export function BandFit(props: {
         rightPx={widthPx - room.right}
         floorPx={floorY}
       />
-      <text x={room.left} y={heightPx - 8} fill={paint.quiet}>
-        length of the loop, {units.lengthUnit}; pull, {units.massUnit} on the scale
+      <text x="4" y="14" fill={paint.quiet}>
+        the scale shows, {units.massUnit}
+      </text>
+      <text x={widthPx - room.right} y={heightPx - 8} textAnchor="end" fill={paint.quiet}>
+        length of the loop, {units.lengthUnit}
       </text>
       <g clipPath={`url(#${clip})`}>
         {curves.map((curve) => (

@@ -8,10 +8,10 @@ export interface NamePlace {
   y: number;
 }
 
-/** As wide as a letter of the drawings mostly is, as high as a line, and what stays free between curve and word. */
+/** As wide as a letter of the drawings mostly is, as high as a line, and what stays free between curve and word: room for a ringed reading. */
 export const LETTER_PX = 7;
 const LINE_PX = 16;
-const FREE_PX = 10;
+const FREE_PX = 16;
 
 /**
  * Where the names of curves stand that are drawn beside fitted ones, so that no word crosses a curve or another word: at the end

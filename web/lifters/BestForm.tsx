@@ -3,6 +3,7 @@ import type { Setup } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { equipmentWords, liftWord, liftWords } from '#contract/words/liftWords.ts';
+import { useClub } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { NumberField } from '#web/parts/NumberField.tsx';
@@ -31,6 +32,7 @@ const labels = {
 export function BestForm(props: { lifterId: string; best: Best | null; today: string; onLeave: () => void }) {
   const { best } = props;
   const units = useUnits();
+  const { box: boxes } = useClub();
   const records = useRecords('best');
   const [draft, setDraft] = useState<Draft>(best ?? emptyBest(props.lifterId, props.today));
   const set = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
@@ -66,7 +68,12 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
         options={liftWords}
         onChange={(lift) => set({ lift, setup: { ...draft.setup, ...bare } })}
       />
-      <StartFields lift={draft.lift} start={draft.setup.start} onChange={(start) => setSetup({ start })} />
+      <StartFields
+        lift={draft.lift}
+        start={draft.setup.start}
+        boxes={boxes}
+        onChange={(start) => setSetup({ start })}
+      />
       <NumberField
         label="On the bar"
         valueSi={draft.setup.barKg}

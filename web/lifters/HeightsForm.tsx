@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Lift } from '#contract/records/lift.ts';
 import { liftWord, liftWords, startText } from '#contract/words/liftWords.ts';
 import { usualQuestion } from '#contract/words/usualQuestion.ts';
+import { useClub } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
@@ -30,6 +31,7 @@ export function HeightsForm(props: {
 }) {
   const { row } = props;
   const units = useUnits();
+  const { box: boxes } = useClub();
   const records = useRecords('liftHeights');
   const [lift, setLift] = useState<Lift>(row?.lift ?? 'squat');
   const [start, setStart] = useState(row?.start ?? { way: 'free' as const, heightM: null });
@@ -73,7 +75,7 @@ export function HeightsForm(props: {
           setStart({ way: 'free', heightM: null });
         }}
       />
-      <StartFields lift={lift} start={start} onChange={setStart} />
+      <StartFields lift={lift} start={start} boxes={boxes} onChange={setStart} />
       <NumberField
         {...fields.quantity('bottomM')}
         valueSi={bottomM}

@@ -6,12 +6,15 @@ import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'rea
  */
 export function RecordForm(props: {
   title: string;
-  onSave: () => Promise<unknown>;
+  /** `more`: saved by the button that goes on to the next one. */
+  onSave: (more: boolean) => Promise<unknown>;
   onLeave: () => void;
   onRemove?: (() => void) | undefined;
   /** What is wrong and no field says; blocks saving. Of a kind of record `useRecordFields` tells it. */
   wrong: string | null;
   saveWord?: string;
+  /** Where many alike are added one after another: the word of a second button that saves and stays. */
+  moreWord?: string | undefined;
   leaveWord?: string;
   children: ReactNode;
 }) {
@@ -21,6 +24,7 @@ export function RecordForm(props: {
   const [busy, setBusy] = useState(false);
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
+    const { submitter } = event.nativeEvent as SubmitEvent;
     setTried(true);
     // Every wrong field hears this and shows its sentence.
     if (!event.currentTarget.checkValidity()) {
@@ -31,7 +35,7 @@ export function RecordForm(props: {
     setBusy(true);
     setRefused(null);
     props
-      .onSave()
+      .onSave(submitter instanceof HTMLButtonElement && submitter.value === 'more')
       .catch((error: Error) => setRefused(error.message))
       .finally(() => setBusy(false));
   };
@@ -56,6 +60,11 @@ export function RecordForm(props: {
         <button type="submit" className="strong" disabled={busy}>
           {props.saveWord ?? 'Save'}
         </button>
+        {props.moreWord && (
+          <button type="submit" value="more" disabled={busy}>
+            {props.moreWord}
+          </button>
+        )}
         <button type="button" onClick={props.onLeave}>
           {props.leaveWord ?? 'Leave unchanged'}
         </button>

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import { Field } from './Field.tsx';
 import { useWrong } from './useWrong.ts';
 
@@ -8,7 +8,7 @@ export function SelectField<T extends string>(props: {
   value: T | null;
   options: readonly { value: T; word: string }[];
   onChange: (value: T) => void;
-  hint?: string | undefined;
+  hint?: ReactNode;
   error?: string | null | undefined;
 }) {
   const id = useId();

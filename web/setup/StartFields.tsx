@@ -1,4 +1,5 @@
-import { type BuiltBox, boxHeights } from '#contract/day/boxHeights.ts';
+import { useState } from 'react';
+import { type BuiltBox, boxHeights, boxOfHeight } from '#contract/day/boxHeights.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { hasHeight } from '#contract/words/liftWords.ts';
@@ -10,7 +11,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { StartWayField } from './StartWayField.tsx';
 import { heightWord, mostHeightM } from './startHeights.ts';
 
-/** How the way up begins, and its height. With `boxes` a box is picked from those that the club can build. */
+/** How the way up begins, and its height. With `boxes` a box is picked from those that the club can build, or another height typed. */
 export function StartFields(props: {
   lift: Lift;
   start: Start;
@@ -21,18 +22,33 @@ export function StartFields(props: {
   const { lift, start, onChange } = props;
   const units = useUnits();
   const built = boxHeights(props.boxes ?? []);
+  const [asksOther, setAsksOther] = useState(false);
+  const isBuilt = start.heightM !== null && boxOfHeight(built, start.heightM) !== undefined;
+  const picksBox = start.way === 'box' && built.length > 0;
+  const other = asksOther || !isBuilt;
   return (
     <>
-      <StartWayField lift={lift} start={start} built={built} onChange={onChange} />
-      {start.way === 'box' && built.length > 0 && (
+      <StartWayField
+        lift={lift}
+        start={start}
+        built={built}
+        onChange={(next) => {
+          setAsksOther(false);
+          onChange(next);
+        }}
+      />
+      {picksBox && (
         <SelectField
           label="Box"
-          value={key(start.heightM)}
-          options={boxOptions(built, start.heightM, units.length)}
-          onChange={(mm) => onChange({ way: 'box', heightM: Number(mm) / 1000 })}
+          value={other ? otherHeight : key(start.heightM ?? 0)}
+          options={boxOptions(built, units.length)}
+          onChange={(picked) => {
+            setAsksOther(picked === otherHeight);
+            if (picked !== otherHeight) onChange({ way: 'box', heightM: Number(picked) / 1000 });
+          }}
         />
       )}
-      {hasHeight(start.way) && (start.way !== 'box' || built.length === 0) && (
+      {hasHeight(start.way) && (!picksBox || other) && (
         <NumberField
           label={heightWord[start.way]}
           valueSi={start.heightM}
@@ -47,17 +63,17 @@ export function StartFields(props: {
   );
 }
 
-function boxOptions(built: readonly BuiltBox[], heightM: number | null, unit: LengthUnit) {
+function boxOptions(built: readonly BuiltBox[], unit: LengthUnit) {
   const options = built.map((box) => ({
     value: key(box.heightM),
     word: `${formatQuantity(box.heightM, unit)}: ${box.words.join(' and ')}`,
   }));
-  if (options.some(({ value }) => value === key(heightM))) return options;
-  const other = `${formatQuantity(heightM ?? 0, unit)}: not from the club's boxes`;
-  return [{ value: key(heightM), word: other }, ...options];
+  return [...options, { value: otherHeight, word: "another height, not the club's boxes" }];
 }
 
+const otherHeight = 'other';
+
 /** A height as the value of a choice: whole millimetres. */
-function key(heightM: number | null): string {
-  return String(Math.round((heightM ?? 0) * 1000));
+function key(heightM: number): string {
+  return String(Math.round(heightM * 1000));
 }

@@ -25,7 +25,9 @@ export function FitPanel(props: { gear: Gear; state: PairState; side: SideState;
     1.7 * side.restLengthM,
   );
   const words = fitWords(side, use, safeM, (lengthM) => lengthText(units, lengthM));
-  const measured = side.curves.loading.known === 'measured';
+  const { model, known, measuredToM } = side.curves.loading;
+  // How far it may be trusted comes first; which curve it is, a coach need not read.
+  const bends = model !== 'prior' && model !== 'line';
   return (
     <div className="stack">
       <MeasuredWidth>
@@ -35,7 +37,7 @@ export function FitPanel(props: { gear: Gear; state: PairState; side: SideState;
             restLengthM={side.restLengthM}
             readings={side.recent.map((reading) => ({ ...reading, fresh: reading.id === freshId }))}
             curves={branchCurves(side, toM)}
-            measuredToM={measured ? side.curves.loading.measuredToM : null}
+            measuredToM={known === 'measured' ? measuredToM : null}
             safeM={safeM}
             others={othersOf(state, side)}
             units={units}
@@ -47,15 +49,16 @@ export function FitPanel(props: { gear: Gear; state: PairState; side: SideState;
       <FitLegend />
       <div className="stack tight">
         <p>
-          <strong>{words.why}</strong>
+          <strong>{bends ? words.trust : words.why}</strong>
         </p>
-        <p>{words.trust}</p>
+        {!bends && <p>{words.trust}</p>}
         {words.next && (
           <p>
             <span className="quiet">Next: </span>
             {words.next}
           </p>
         )}
+        {bends && <p className="small quiet">{words.why}</p>}
       </div>
     </div>
   );

@@ -6,7 +6,7 @@ import type { LongestUse } from './longestUse.ts';
 
 /** What a coach should know about a fitted curve, in whole sentences. */
 export interface FitWords {
-  /** Which curve, and why that one. */
+  /** Where the curve comes from, and why from there. */
   why: string;
   /** How far, and how well, it may be trusted. */
   trust: string;
@@ -39,14 +39,14 @@ function whyThis({ curves, restLengthM, readings }: SideState): string {
   ).toSorted((x, y) => x.leftOutShare - y.leftOutShare);
   const chosen = judged.find(({ form }) => form.name === model);
   const best = judged[0];
-  if (!chosen || !best) return `${curveName(model)}.`;
+  if (!chosen || !best) return `Drawn by the formula called ${curveName(model)}.`;
   if (judged.length === 1) {
-    return `${curveName(model)}, the only rubber curve that so few readings can tell; it predicts a left-out reading to ${errorText(chosen.leftOutShare)}.`;
+    return `Drawn by the formula called ${curveName(model)}, the only one for rubber that so few readings can tell; it predicts a left-out reading to ${errorText(chosen.leftOutShare)}.`;
   }
   if (chosen === best) {
-    return `${curveName(model)} predicts a left-out reading best, to ${errorText(chosen.leftOutShare)}.`;
+    return `Drawn by the formula called ${curveName(model)}, which predicts a left-out reading best, to ${errorText(chosen.leftOutShare)}.`;
   }
-  return `${curveName(model)} predicts a left-out reading to ${errorText(chosen.leftOutShare)}; no other curve does clearly better (${curveName(best.form.name)} ${errorText(best.leftOutShare)}).`;
+  return `Drawn by the formula called ${curveName(model)}, which predicts a left-out reading to ${errorText(chosen.leftOutShare)}; no other curve does clearly better (${curveName(best.form.name)} ${errorText(best.leftOutShare)}).`;
 }
 
 function howFar({ curves, restLengthM }: SideState, say: (lengthM: number) => string): string {

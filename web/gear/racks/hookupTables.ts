@@ -2,7 +2,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { KindTable } from '#web/gear/tables/RecordTable.tsx';
 
 /** Ways of hanging bands on a rack's points. */
-export function hookupTable(rackId: string, { anchor }: ClubRecords): KindTable<'hookup'> {
+export function hookupTable(rackId: string, { anchor, hookup }: ClubRecords): KindTable<'hookup'> {
   const own = anchor.filter((each) => each.rackId === rackId);
   return {
     kind: 'hookup',
@@ -14,6 +14,12 @@ export function hookupTable(rackId: string, { anchor }: ClubRecords): KindTable<
         ? 'First add an anchor point: a hookup is a way to hang bands on one.'
         : 'No hookups yet. A hookup is a way your gym hangs bands on a point of this rack.',
     nameOf: ({ label }) => label,
+    suggestedLabel: ({ anchorId, way }) => {
+      const point = own.find(({ id }) => id === anchorId);
+      const label = `${point?.label ?? ''}, ${way}`;
+      const isTaken = hookup.some((each) => each.rackId === rackId && each.label === label);
+      return point === undefined || isTaken ? '' : label;
+    },
     blank: {
       rackId,
       anchorId: own[0]?.id ?? '',
@@ -35,10 +41,11 @@ export function hookupTable(rackId: string, { anchor }: ClubRecords): KindTable<
         as: 'choice',
         name: 'way',
         label: 'How the loop runs',
+        hint: 'Single: over point and sleeve. Doubled: under the point, both ends on the sleeve. Choked: pulled through itself at the point.',
         options: [
-          { value: 'single', word: 'single: over point and sleeve' },
-          { value: 'doubled', word: 'doubled: under the base, both ends on the sleeve' },
-          { value: 'choked', word: 'choked: pulled through itself at the point' },
+          { value: 'single', word: 'single' },
+          { value: 'doubled', word: 'doubled' },
+          { value: 'choked', word: 'choked' },
         ],
       },
       {
@@ -46,7 +53,8 @@ export function hookupTable(rackId: string, { anchor }: ClubRecords): KindTable<
         name: 'spentM',
         label: 'Loop used up by the choke',
         of: 'length',
-        hint: 'Only for choked: the relaxed length that goes round the point and through itself.',
+        hint: 'The relaxed length that goes round the point and through itself.',
+        when: ({ way }) => way === 'choked',
       },
       { as: 'lifts', name: 'lifts', label: 'Used for' },
     ],

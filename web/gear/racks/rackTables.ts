@@ -26,6 +26,7 @@ export function rackTable({ bar, collarPair }: ClubRecords): KindTable<'rack'> {
         name: 'barId',
         label: 'Bar',
         none: 'none yet',
+        addAt: { href: '/iron', word: 'Add a bar' },
         options: bar.map(({ id, label }) => ({ value: id, word: label })),
       },
       {
@@ -33,6 +34,7 @@ export function rackTable({ bar, collarPair }: ClubRecords): KindTable<'rack'> {
         name: 'collarPairId',
         label: 'Collars',
         none: 'none',
+        addAt: { href: '/iron', word: 'Add collars' },
         options: collarPair.map(({ id, label }) => ({ value: id, word: label })),
       },
       {

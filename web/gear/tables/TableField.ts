@@ -12,13 +12,15 @@ type Holding<K extends KindName, Value> = {
 }[keyof Draft<K>] &
   string;
 
-interface Said {
+interface Said<K extends KindName> {
   label: string;
   hint?: string;
+  /** Where the field matters; elsewhere it is not shown, and kept empty. Left out: always. */
+  when?: (draft: Draft<K>) => boolean;
 }
 
 /** What one field of a form is: which value of the record it holds and how it is typed; what is allowed, the kind's shape says. */
-export type TableField<K extends KindName> = Said &
+export type TableField<K extends KindName> = Said<K> &
   (
     | { as: 'text' | 'date'; name: Holding<K, string | null> }
     | {
@@ -37,6 +39,17 @@ export type TableField<K extends KindName> = Said &
         options: readonly { value: string; word: string }[];
         /** The word for "none of them", kept as null. */
         none?: string;
+        /** Where one adds another to choose from. */
+        addAt?: { href: string; word: string };
       }
     | { as: 'lifts'; name: Holding<K, readonly ('squat' | 'bench' | 'deadlift')[]> }
   );
+
+/** A draft without what does not matter in it. */
+export function onlyWhatMatters<K extends KindName>(
+  fields: readonly TableField<K>[],
+  draft: Draft<K>,
+): Draft<K> {
+  const idle = fields.filter(({ when }) => when !== undefined && !when(draft));
+  return { ...draft, ...Object.fromEntries(idle.map(({ name }) => [name, null])) };
+}

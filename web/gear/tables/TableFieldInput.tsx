@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import type { KindName } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
@@ -56,11 +57,11 @@ export function TableFieldInput<K extends KindName>(props: {
     case 'check':
       return <CheckField label={field.label} checked={value === true} onChange={onChange} />;
     case 'choice': {
-      const { none, options } = field;
+      const { none, options, addAt } = field;
       return (
         <SelectField
           {...fields.choice(field.name)}
-          hint={hint}
+          hint={addAt ? <Link href={addAt.href}>{addAt.word}</Link> : hint}
           value={typeof value === 'string' && value !== '' ? value : none === undefined ? null : ''}
           options={none === undefined ? options : [{ value: '', word: none }, ...options]}
           onChange={(chosen) => onChange(chosen === '' ? null : chosen)}

@@ -33,7 +33,12 @@ export function SetupForm(props: { lift: Lift; onSave: (draft: Draft) => void; o
       onLeave={props.onLeave}
       leaveWord="Not now"
     >
-      <StartFields lift={lift} start={draft.setup.start} onChange={(start) => setSetup({ start })} />
+      <StartFields
+        lift={lift}
+        start={draft.setup.start}
+        boxes={club.box}
+        onChange={(start) => setSetup({ start })}
+      />
       <SelectField
         label="Lifted in"
         value={draft.equipment}
