@@ -3,6 +3,7 @@ import { guardFormula } from '#contract/csv/formulaGuard.ts';
 import type { DayPlan, PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { barKnown, loadKnown } from '#contract/paper/lifterLine.ts';
+import { noteFor, placeNotes } from '#contract/paper/placeNotes.ts';
 import { type KnownHow, knownHow } from '#contract/records/knownHow.ts';
 import type { SolvedDay } from './SolvedDay.ts';
 
@@ -11,23 +12,29 @@ type Solved = NonNullable<PlanPlace['solved']>;
 
 /** One line for each step of each lifter, SI units in the header; for spreadsheets and other programs. */
 export function dayCsv(days: readonly SolvedDay[]): string {
-  const rows = days.flatMap(({ plan, prescription }) =>
-    linesOf(plan).map((line) => [
-      ...line,
-      ...Array<Cell>(header.length - line.length).fill(null),
+  const rows = days.flatMap(({ plan, prescription, records }) => {
+    const notes = placeNotes(records.day.find(({ id }) => id === plan.dayId));
+    return linesOf(plan).map(({ group, place, cells }) => [
+      ...cells,
+      ...Array<Cell>(header.length - cells.length).fill(null),
       ...aboutPlan(prescription),
-    ]),
-  );
-  return stringify([[...header, ...planHeader], ...rows.map((row) => row.map(cell))]);
+      noteFor(notes, group.groupId, place.lifterId),
+    ]);
+  });
+  return stringify([[...header, ...planHeader, 'note_for_lifter'], ...rows.map((row) => row.map(cell))]);
 }
 
-function linesOf({ date, groups }: DayPlan): Cell[][] {
+function linesOf({ date, groups }: DayPlan): { group: PlanGroup; place: PlanPlace; cells: Cell[] }[] {
   return groups.flatMap((group) =>
     group.places.flatMap((place) => {
       const about = Object.values(aboutPlace(date, group, place));
       const { solved } = place;
-      if (!solved) return [[...about, place.problem]];
-      return solved.blocks.map((block) => [...about, '', ...Object.values(aboutBlock(solved, block))]);
+      if (!solved) return [{ group, place, cells: [...about, place.problem] }];
+      return solved.blocks.map((block) => ({
+        group,
+        place,
+        cells: [...about, '', ...Object.values(aboutBlock(solved, block))],
+      }));
     }),
   );
 }

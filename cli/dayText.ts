@@ -1,6 +1,7 @@
 import { effortKey, effortLine } from '#contract/paper/effortWords.ts';
 import { numberLine } from '#contract/paper/numberLine.ts';
-import type { LifterLine, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
+import { placeNotes } from '#contract/paper/placeNotes.ts';
+import type { LifterOnSheet, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { rackSheets } from '#contract/paper/rackSheets.ts';
 import { sayCaution } from '#contract/paper/sayCaution.ts';
 import { strengthThere } from '#contract/paper/strengthThere.ts';
@@ -31,11 +32,17 @@ function sheetsOf({ plan, prescription, records }: SolvedDay, unit: 'kg' | 'lb' 
       date: longDate(plan.date),
       title: day?.title ?? '',
       note: day?.note ?? '',
+      notes: placeNotes(day),
       madeBy: `${numberLine(prescription, club?.timeZone ?? 'UTC')}.`,
       changedSince: day !== undefined && plan.basis !== planBasis(records, day),
       rackIds: records.rack.map((rack) => rack.id),
     },
-    { ...view, disc: records.disc, say: (caution) => sayCaution(caution, records, view) },
+    {
+      ...view,
+      disc: records.disc,
+      wallStepKg: club?.wallStepKg ?? null,
+      say: (caution) => sayCaution(caution, records, view),
+    },
   );
 }
 
@@ -66,21 +73,23 @@ function sheetText(sheet: RackSheet): string {
   ].join('\n');
 }
 
-function lifterText(line: LifterLine, unit: string): string[] {
+function lifterText(line: LifterOnSheet, unit: string): string[] {
   const byCoach = line.barByCoach ? ', set by the coach' : '';
   const hung = line.hung.length > 0 ? line.hung.join('; ') : 'straight weight';
   return [
     apart(`${line.order}  ${line.name}, ${line.start}`, `${line.bar} ${unit}`),
     ...(line.stack ? [row('box', line.stack)] : []),
+    ...(line.trueBar ? [row('bar', line.trueBar)] : []),
     row('discs', `${line.aSide}${line.barKnown === 'measured' ? '' : `, ${line.barKnown}`}${byCoach}`),
     row('on bar', line.changes ? `${hung} (${line.changes})` : hung),
+    ...(line.note ? [row('note', line.note)] : []),
     row('bottom', loadText(line.bottom, unit)),
     row('lockout', loadText(line.lockout, unit)),
     row('share', `${line.percentages}, of ${line.reference}`),
     ...line.steps.flatMap((step, index) => [
       row(
         index === 0 ? 'work' : '',
-        `${step.sets} x ${step.reps} with ${step.bar} ${unit}, ${step.aSide}, ${step.rest}`,
+        `${step.sets} x ${step.reps} with ${step.bar} ${unit}${step.trueBar && ` (${step.trueBar})`}, ${step.aSide}, ${step.rest}`,
       ),
       row('', `  ${effortLine(step.effort)}`),
     ]),

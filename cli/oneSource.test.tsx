@@ -114,6 +114,7 @@ it('sheet, card, row, steps and terminal print the figures of the plan document'
         mass: 'kg',
         length: 'cm',
         gravityMps2: plan.gravityMps2,
+        wallStepKg: records.club[0]!.wallStepKg,
         say: ({ code }) => code,
       };
       const about = {
@@ -122,6 +123,7 @@ it('sheet, card, row, steps and terminal print the figures of the plan document'
         date: '',
         title: '',
         note: '',
+        notes: [],
         madeBy: '',
         changedSince: false,
         rackIds: [],

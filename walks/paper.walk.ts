@@ -107,6 +107,39 @@ test("a coach's note of any length is read on every rack sheet, and cuts nothing
   }
 });
 
+test('a note for one lifter is typed on the day, with a pause between words, and stands on sheet, blank sheet and card', async ({
+  page,
+  address,
+}) => {
+  const headers = { origin: address };
+  const solved = await page.request.post('/api/days/day-speed-squat/solve', { headers });
+  expect(solved.ok()).toBe(true);
+  const name = 'Ilse Vandermolen';
+  await page.goto('/day/day-speed-squat');
+  await page.getByRole('button', { name: new RegExp(`^\\d ${name}`) }).click();
+  const field = page.getByLabel('Note for the sheet');
+  const kept = async () => {
+    const { records } = await (await page.request.get('/api/club')).json();
+    const day = records.day.find(({ id }: { id: string }) => id === 'day-speed-squat');
+    return day.groups[0].places.map(({ note }: { note: string }) => note).filter(Boolean);
+  };
+  await field.pressSequentially('Stop ');
+  await expect.poll(kept).toEqual(['Stop']);
+  await field.pressSequentially('at the first pain');
+  await expect.poll(kept).toEqual(['Stop at the first pain']);
+  // It changes no load: nothing has to be worked out again.
+  await expect(page.getByText('was changed since')).toHaveCount(0);
+  for (const [paper, whose] of [
+    ['sheet', `.sheet-row:has-text("${name}")`],
+    ['cards', `.card:has-text("${name}")`],
+    ['blank', `.blank-lifter:has-text("${name}")`],
+  ] as const) {
+    await page.goto(`/day/day-speed-squat/${paper}`);
+    await expect(page.getByText('Stop at the first pain')).toHaveCount(1);
+    await expect(page.locator(whose).first()).toContainText('Stop at the first pain');
+  }
+});
+
 test("a lifter's page on paper keeps its figures and shows nothing to press", async ({ page }) => {
   const pressed = {
     setup: ['Change', 'Beside another lifter', 'Hang chains'],

@@ -2,6 +2,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { parseTable } from '#contract/csv/parseTable.ts';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import { signedPrescription } from '#contract/day/signedPrescription.ts';
@@ -17,6 +18,8 @@ const day = records.day.reduce((least, one) => (placesOf(one).length < placesOf(
 const note =
   'The doors close at nine: begin on time, clear the north rack first, and bring your own belt and shoes.';
 day.note = note;
+const noted = day.groups[0]!.places[0]!;
+noted.note = 'Stop at the first pain, "any" pain';
 let folder = '';
 const sheet = (...args: string[]) =>
   callCli(['day', '--date', day.date, '--club', join(folder, 'club.sqlite'), ...args]);
@@ -57,6 +60,11 @@ describe('rackwright day', () => {
     expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
   });
 
+  it('prints a note for one lifter beside that lifter alone', async () => {
+    const flat = (await sheet()).stdout.replace(/\s+/g, ' ');
+    expect(flat.split(`note ${noted.note} `)).toHaveLength(2);
+  });
+
   it('refuses what is no date by name and value', async () => {
     const { status, stdout, stderr } = await sheet('--date', '2026-02-30');
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
@@ -72,9 +80,11 @@ describe('rackwright day', () => {
   it('gives the same plan to programs, once worked out', async () => {
     const first = await sheet('--form', 'json');
     const { fingerprint, number, solvedAt } = signedPrescription.shape;
-    const written = dayPlan.extend({ fingerprint, number, solvedAt });
+    const notes = z.array(z.strictObject({ groupId: z.string(), lifterId: z.string(), note: z.string() }));
+    const written = dayPlan.extend({ fingerprint, number, solvedAt, notes });
     const [plan] = written.array().parse(JSON.parse(first.stdout));
     expect(plan?.date).toBe(day.date);
+    expect(plan?.notes).toEqual([{ groupId: day.groups[0]!.id, lifterId: noted.lifterId, note: noted.note }]);
     expect((await sheet('--form', 'json')).stdout).toBe(first.stdout);
   });
 
@@ -86,6 +96,9 @@ describe('rackwright day', () => {
     const table = parseTable(await readFile(file, 'utf8'));
     const lines = 'lines' in table ? table.lines : [];
     expect(lines).toHaveLength(1 + placesOf(day).reduce((sum, { steps }) => sum + steps, 0));
+    // A line for each step of the one lifter, and of nobody else.
+    const ofNote = lines.filter(({ cells }) => cells.at(-1) === noted.note);
+    expect(ofNote).toHaveLength(day.groups[0]!.blocks.length);
   });
 
   it("takes the club's clock for today, wherever the computer stands", async () => {

@@ -2,6 +2,7 @@ import { Command, Option } from 'commander';
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import { namesOf } from '#contract/day/namesOf.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
+import { placeNotes } from '#contract/paper/placeNotes.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { localDate } from '#contract/records/kind.ts';
 import { likelyToMiss } from '#contract/words/likelyToMiss.ts';
@@ -136,7 +137,9 @@ async function written(solved: SolvedDay[], { form, unit }: DayOptions): Promise
   return (await import('../dayText.ts')).dayText(solved, unit);
 }
 
-/** The plan as it was kept, with what tells it from every other. */
-function asJson({ prescription: { number, solvedAt, fingerprint, document } }: SolvedDay): object {
-  return { number, solvedAt, fingerprint, ...(document as DayPlan) };
+/** The plan as it was kept, with what tells it from every other, and the coach's notes for one lifter as they are now. */
+function asJson({ prescription, records }: SolvedDay): object {
+  const { number, solvedAt, fingerprint, document, dayId } = prescription;
+  const notes = placeNotes(records.day.find(({ id }) => id === dayId));
+  return { number, solvedAt, fingerprint, notes, ...(document as DayPlan) };
 }

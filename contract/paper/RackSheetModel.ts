@@ -1,6 +1,7 @@
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import type { EffortWords } from './effortWords.ts';
+import type { WrittenBar } from './wallBar.ts';
 
 /** Discs of one mass on one side, heaviest nearest the middle. */
 export interface DiscsOnSide {
@@ -30,10 +31,9 @@ export interface SaidCaution {
 }
 
 /** One step of the work: so many sets of so many reps with this bar. */
-export interface WrittenStep {
+export interface WrittenStep extends WrittenBar {
   sets: number;
   reps: number;
-  bar: string;
   aSide: string;
   rest: string;
   effort: EffortWords;
@@ -50,8 +50,10 @@ export interface LifterLine {
   start: string;
   /** What the box is built of where it takes more than the box alone: "Box 36 and Mat 2.5"; else empty. */
   stack: string;
-  /** The weight of the main step, large. */
+  /** The weight of the main step as loaders call it, large. */
   bar: string;
+  /** Where the true mass reads otherwise: "109.9 kg weighed"; else empty. */
+  trueBar: string;
   barByCoach: boolean;
   /** Assumed where the bar or a disc of it counts as marked. */
   barKnown: KnownHow;
@@ -75,6 +77,11 @@ export interface LifterLine {
   cautions: readonly SaidCaution[];
 }
 
+/** A lifter's line on paper, with what the coach wrote for this lifter. */
+export interface LifterOnSheet extends LifterLine {
+  note: string;
+}
+
 /** One page: a rack and its lifters in lifting order. */
 export interface RackSheet {
   /** The same for all pages of a rack of a group. */
@@ -93,7 +100,7 @@ export interface RackSheet {
   title: string;
   /** What the coach wrote for everybody who reads the sheet; empty: nothing. */
   note: string;
-  lifters: readonly LifterLine[];
+  lifters: readonly LifterOnSheet[];
   /** One sentence each, the gravest first. */
   cautions: readonly string[];
   /** What was not measured, one sentence a kind. */

@@ -10,6 +10,7 @@ import { bandChanges, firstHanging } from './bandChanges.ts';
 import { effortWords, restText } from './effortWords.ts';
 import type { LifterLine, WrittenLoad } from './RackSheetModel.ts';
 import { referenceWords } from './referenceWords.ts';
+import { trueBarWords, writtenBar } from './wallBar.ts';
 
 /** What lines are written with: the club's gear and people, and the units of the view. */
 export interface LineWords {
@@ -17,6 +18,8 @@ export interface LineWords {
   mass: MassUnit;
   length: LengthUnit;
   gravityMps2: number;
+  /** The club's step for bars on the wall; null: as they weigh. */
+  wallStepKg: number | null;
   say: (caution: PlanCaution) => string;
 }
 
@@ -36,6 +39,7 @@ export function lifterLine(
   const main = mainBlock(solved);
   const { explanation } = main;
   const { shares } = explanation;
+  const bar = writtenBar(main, words.wallStepKg, words.mass);
   const known = loadKnown(solved);
   const load = (force: Force, share: number | undefined, habit = ''): WrittenLoad => ({
     load: kilos(force.totalN, words),
@@ -52,7 +56,8 @@ export function lifterLine(
     name: place.name,
     start: startText(lift, place.start, words.length),
     stack: place.boxStack.length > 1 ? place.boxStack.join(' and ') : '',
-    bar: barText(main.barKg, words.mass),
+    bar: bar.bar,
+    trueBar: trueBarWords(bar, barKnown(solved), words.mass),
     barByCoach: solved.byCoach.bar,
     barKnown: barKnown(solved),
     perSide: main.perSide.map(({ faceMassKg, count }) => ({
@@ -66,7 +71,7 @@ export function lifterLine(
     steps: solved.blocks.map((block) => ({
       sets: block.sets,
       reps: block.reps,
-      bar: barText(block.barKg, words.mass),
+      ...writtenBar(block, words.wallStepKg, words.mass),
       aSide: aSide(block),
       rest: `rest ${restText(block.restSeconds)}`,
       effort: effortWords(block),

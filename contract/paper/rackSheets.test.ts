@@ -11,6 +11,7 @@ const words: LineWords = {
   mass: 'kg',
   length: 'cm',
   gravityMps2,
+  wallStepKg: null,
   say: (caution) => `${caution.code}.`,
 };
 const sheet = {
@@ -19,6 +20,7 @@ const sheet = {
   date: 'today',
   title: '',
   note: '',
+  notes: [],
   madeBy: 'Rackwright',
   changedSince: false,
   rackIds: ['north', 'south'],
@@ -63,6 +65,19 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
 test('the note of the day is on each of its pages, on one line however it was typed', () => {
   const pages = rackSheets(inventedPlan(), { ...sheet, note: ' Doors close\n at nine. ' }, words);
   expect(pages.map(({ note }) => note)).toEqual(['Doors close at nine.', 'Doors close at nine.']);
+});
+
+test('a note for one lifter stands at that lifter alone, in that group alone', () => {
+  const [{ groupId, places }] = inventedPlan().groups as [ReturnType<typeof inventedPlan>['groups'][0]];
+  const { lifterId } = places[1]!;
+  const notesWith = (id: string) =>
+    rackSheets(
+      inventedPlan(),
+      { ...sheet, notes: [{ groupId: id, lifterId, note: 'Stop if the knee hurts' }] },
+      words,
+    ).flatMap(({ lifters }) => lifters.map(({ note }) => note));
+  expect(notesWith(groupId).toSorted()).toEqual(['', '', 'Stop if the knee hurts']);
+  expect(notesWith('another group')).toEqual(['', '', '']);
 });
 
 test('the title of the day is on each of its pages', () => {

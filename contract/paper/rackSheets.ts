@@ -5,6 +5,7 @@ import { cautionsByName } from './cautionsByName.ts';
 import { evenParts } from './evenParts.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
+import { noteFor, onOneLine, type PlaceNote } from './placeNotes.ts';
 import type { LifterLine, RackSheet } from './RackSheetModel.ts';
 
 /** What a sheet says beside its lifters. */
@@ -15,6 +16,8 @@ export interface SheetWords {
   /** The day's title and note as they are now: they are no part of what was worked out. */
   title: string;
   note: string;
+  /** What the coach wrote for one lifter, likewise. */
+  notes: readonly PlaceNote[];
   madeBy: string;
   /** The day was changed after this was worked out. */
   changedSince: boolean;
@@ -28,7 +31,7 @@ export interface SheetWords {
  */
 export function rackSheets(
   plan: DayPlan,
-  { rackIds, title: called, note: written, ...sheet }: SheetWords,
+  { rackIds, title: called, note: written, notes, ...sheet }: SheetWords,
   words: LineWords,
   partsOf: (key: string) => number = () => 1,
 ): RackSheet[] {
@@ -36,7 +39,10 @@ export function rackSheets(
   const note = onOneLine(written);
   const pages = plan.groups.flatMap((group) =>
     inOrder(group.racks, rackIds).flatMap((rack) => {
-      const lines = rackLines(group, rack.rackId, words);
+      const lines = rackLines(group, rack.rackId, words).map((line) => ({
+        ...line,
+        note: noteFor(notes, group.groupId, line.lifterId),
+      }));
       if (lines.length === 0) return [];
       const key = `${group.groupId} ${rack.rackId}`;
       return evenParts(lines, partsOf(key)).map((lifters, _, { length: parts }) => ({
@@ -61,10 +67,6 @@ export function rackSheets(
 
 function inOrder(racks: PlanGroup['racks'], rackIds: readonly string[]): PlanGroup['racks'] {
   return racks.toSorted((a, b) => rackIds.indexOf(a.rackId) - rackIds.indexOf(b.rackId));
-}
-
-function onOneLine(written: string): string {
-  return written.trim().replace(/\s+/g, ' ');
 }
 
 function workText(group: PlanGroup, rackId: string): string {

@@ -25,7 +25,7 @@ export const club = kind(
     heightAboveSeaM: z.number().min(-500).max(6000).nullable().default(null),
     /** Minutes to take one pair of bands off or put one on. */
     bandChangeMinutes: z.number().min(0).max(10).default(1),
-    /** Bars are written on the wall to this step, their true mass beside it; null: as they weigh. */
+    /** On the wall bar and collars together count to this step and discs by their faces, the true mass beside it; null: as they weigh. */
     wallStepKg: z.number().min(0.1).max(5).nullable().default(null),
     /** Two bands of a pair that differ by more than this share are flagged. Assumption: 0.05. */
     pairMismatchShare: z.number().min(0.005).max(0.5).default(0.05),

@@ -1,9 +1,11 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
-import type { Place } from '#contract/records/day.ts';
+import { type Place, place as placeShape } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { hasHeight } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { fieldIn, textLimits } from '#web/parts/limits.ts';
+import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useNewest } from '#web/parts/useNewest.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -20,6 +22,8 @@ import { StepEfforts } from './StepEfforts.tsx';
 export type DetailField = 'bar' | 'bands';
 
 const fieldOf: Record<DetailField, string> = { bar: '.number-input input', bands: '.band-fields select' };
+
+const noteLimits = textLimits(fieldIn(placeShape.shape, 'note'));
 
 /** One lifter opened: the picture of this prescription, what the coach fixes by hand, the own start, and where to lift. */
 export function PlaceDetail(props: {
@@ -41,6 +45,9 @@ export function PlaceDetail(props: {
     document.addEventListener('keydown', leave);
     return () => document.removeEventListener('keydown', leave);
   }, [onClose]);
+  // A note is kept without the space at its end; who is typing keeps it until the next word.
+  const note = place.note ?? '';
+  const [typed, setTyped] = useState(note);
   const section = useRef<HTMLElement>(null);
   const { field } = props;
   useEffect(() => {
@@ -78,6 +85,18 @@ export function PlaceDetail(props: {
       />
       <HungGear seat={seat} />
       {line && <StepEfforts steps={line.steps} unit={mass} name={name} />}
+      <div className="stack tight ruled">
+        <TextField
+          label="Note for the sheet"
+          {...noteLimits}
+          value={typed.trim() === note.trim() ? typed : note}
+          hint={`For ${name} on this day alone; on sheet and card.`}
+          onChange={(next) => {
+            setTyped(next);
+            onChange({ ...place, note: next });
+          }}
+        />
+      </div>
       <div className="stack tight ruled">
         <h4>Start of {name}</h4>
         {place.start === null ? (

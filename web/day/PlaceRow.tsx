@@ -89,6 +89,7 @@ export function PlaceRow(props: {
           </span>
         </button>
         {place.byCoach?.barKg != null && own}
+        {line.trueBar && <p className="small quiet">{line.trueBar}</p>}
         <p className="small quiet a-side">
           <Known
             value={line.aSide}

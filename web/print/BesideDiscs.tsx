@@ -1,3 +1,4 @@
+import { unbroken } from '#contract/paper/effortWords.ts';
 import { noDiscs } from '#contract/paper/lifterLine.ts';
 import type { LifterLine } from '#contract/paper/RackSheetModel.ts';
 
@@ -8,6 +9,7 @@ export function BesideDiscs({ lifter }: { lifter: LifterLine }) {
       <span className={lifter.barKnown === 'assumed' ? 'dashed' : undefined}>
         {lifter.aSide === noDiscs ? 'the bar alone' : 'kg a side'}
       </span>
+      {lifter.trueBar && `, ${unbroken(lifter.trueBar)}`}
       {lifter.barByCoach && ', set by the coach'}
     </>
   );

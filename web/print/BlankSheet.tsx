@@ -1,6 +1,6 @@
 import { unbroken } from '#contract/paper/effortWords.ts';
 import type { Paper } from '#contract/paper/paperSize.ts';
-import type { LifterLine, RackSheet } from '#contract/paper/RackSheetModel.ts';
+import type { LifterOnSheet, RackSheet } from '#contract/paper/RackSheetModel.ts';
 import { letterSizes } from './letterSizes.ts';
 import { SheetHead } from './SheetHead.tsx';
 import { useFitting } from './useFitting.ts';
@@ -38,7 +38,7 @@ export function BlankSheet(props: { sheet: RackSheet; paper: Paper; onTooFull: (
   );
 }
 
-function Lifter({ lifter, unit }: { lifter: LifterLine; unit: string }) {
+function Lifter({ lifter, unit }: { lifter: LifterOnSheet; unit: string }) {
   const sets = lifter.steps.flatMap((step, at) =>
     Array.from({ length: step.sets }, (_, set) => ({ step, isFirst: set === 0 && at > 0 })),
   );
@@ -46,6 +46,7 @@ function Lifter({ lifter, unit }: { lifter: LifterLine; unit: string }) {
     <table className="blank-lifter">
       <caption>
         <span className="blank-order">{lifter.order}</span> <b>{lifter.name}</b> {unbroken(lifter.start)}
+        {lifter.note && `; ${lifter.note}`}
       </caption>
       <thead>
         <tr>

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { effortLine, unbroken } from '#contract/paper/effortWords.ts';
 import { pxPerMm } from '#contract/paper/paperSize.ts';
-import type { LifterLine, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
+import type { LifterLine, LifterOnSheet, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
 import { strengthThere } from '#contract/paper/strengthThere.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
 import { BesideDiscs } from './BesideDiscs.tsx';
@@ -27,7 +27,7 @@ const whole: Quarter = { from: 0, to: undefined, number: 1, of: 1 };
  */
 export function LifterCard(props: {
   sheet: RackSheet;
-  lifter: LifterLine;
+  lifter: LifterOnSheet;
   quarter?: Quarter;
   onTooFull?: (at: number) => void;
 }) {
@@ -67,10 +67,17 @@ export function LifterCard(props: {
 }
 
 /** All that a card says, in pieces that stand whole: first the bar and what hangs, drawn and in words, and what to look out for. */
-function blocksOf(lifter: LifterLine, unit: 'kg' | 'lb'): ReactNode[] {
+function blocksOf(lifter: LifterOnSheet, unit: 'kg' | 'lb'): ReactNode[] {
   return [
     <Lead key="lead" {...{ lifter, unit }} />,
     <Load key="load" {...{ lifter, unit }} />,
+    ...(lifter.note === ''
+      ? []
+      : [
+          <p key="note">
+            <b>Note:</b> {lifter.note}
+          </p>,
+        ]),
     ...lifter.cautions.map(({ sentence }) => (
       <p key={sentence} className="card-caution">
         {sentence}
@@ -82,6 +89,7 @@ function blocksOf(lifter: LifterLine, unit: 'kg' | 'lb'): ReactNode[] {
           <b>
             {step.bar} {unit}
           </b>
+          {step.trueBar && <span>({step.trueBar})</span>}
           <span>
             {step.aSide}
             {stepSide(step.aSide)}

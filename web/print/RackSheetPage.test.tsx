@@ -2,7 +2,7 @@ import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { expect, test } from 'vitest';
 import { effortLine } from '#contract/paper/effortWords.ts';
-import type { LifterLine, RackSheet } from '#contract/paper/RackSheetModel.ts';
+import type { LifterOnSheet, RackSheet } from '#contract/paper/RackSheetModel.ts';
 import { LifterCard } from './LifterCard.tsx';
 import { RackSheetPage } from './RackSheetPage.tsx';
 
@@ -15,13 +15,15 @@ const effort = {
   allReps: '96 %',
 };
 
-const line = (order: number): LifterLine => ({
+const line = (order: number): LifterOnSheet => ({
   lifterId: `lifter-${order}`,
   order,
   name: `Invented Lifter ${order}`,
   start: 'box 36 cm',
   stack: order === 2 ? 'Box 33 and Mat 3' : '',
   bar: String(90 + order * 2.5),
+  note: '',
+  trueBar: '',
   barByCoach: order === 2,
   barKnown: order === 1 ? 'assumed' : 'measured',
   perSide: [
@@ -32,8 +34,16 @@ const line = (order: number): LifterLine => ({
   hung: ['64-A, doubled, low'],
   changes: order === 1 ? '' : 'same bands',
   steps: [
-    { sets: 2, reps: 2, bar: '70', aSide: '20 + 2.5', rest: 'rest 1:30', effort },
-    { sets: 8, reps: 2, bar: String(90 + order * 2.5), aSide: '25 + 10', rest: 'rest 1:00', effort },
+    { sets: 2, reps: 2, bar: '70', trueBar: '', aSide: '20 + 2.5', rest: 'rest 1:30', effort },
+    {
+      sets: 8,
+      reps: 2,
+      bar: String(90 + order * 2.5),
+      trueBar: '',
+      aSide: '25 + 10',
+      rest: 'rest 1:00',
+      effort,
+    },
   ],
   bottom: { load: '137', known: 'estimated', interval: '131 to 143', share: '68 %', habit: '' },
   lockout: {
@@ -201,4 +211,14 @@ test('what a box is built of stands beside its height on sheet and card', () => 
 test('what the day is called stands on the sheet', () => {
   const titled = { ...sheet(1), title: 'Third wave' };
   expect(renderToStaticMarkup(<RackSheetPage sheet={titled} paper="a4" />)).toContain('Third wave');
+});
+
+test('a note for one lifter and the true mass of a bar stand on sheet and card of that lifter alone', () => {
+  const noted = { ...line(1), note: 'Stop if the <knee> hurts', trueBar: '92.6 kg weighed' };
+  const page = { ...sheet(3), lifters: [noted, line(2), line(3)] };
+  const said = (html: string, words: string) => html.split(words).length - 1;
+  const wall = renderToStaticMarkup(<RackSheetPage sheet={page} paper="a4" />);
+  const card = (lifter: LifterOnSheet) => renderToStaticMarkup(<LifterCard sheet={page} lifter={lifter} />);
+  for (const words of ['Stop if the &lt;knee&gt; hurts', '92.6\u00a0kg weighed'])
+    expect([wall, card(noted), card(line(2))].map((html) => said(html, words))).toEqual([1, 1, 0]);
 });

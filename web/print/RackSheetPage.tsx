@@ -1,6 +1,6 @@
 import { effortKey, effortLine, unbroken } from '#contract/paper/effortWords.ts';
 import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
-import type { LifterLine, RackSheet, WrittenStep } from '#contract/paper/RackSheetModel.ts';
+import type { LifterOnSheet, RackSheet, WrittenStep } from '#contract/paper/RackSheetModel.ts';
 import { LoadedBar } from '#web/charts/LoadedBar.tsx';
 import { BesideDiscs } from './BesideDiscs.tsx';
 import { discsOnPaper, stepSide } from './discsOnPaper.ts';
@@ -72,7 +72,7 @@ export function RackSheetPage({
   );
 }
 
-function Row({ lifter, toN, unit }: { lifter: LifterLine; toN: number; unit: 'kg' | 'lb' }) {
+function Row({ lifter, toN, unit }: { lifter: LifterOnSheet; toN: number; unit: 'kg' | 'lb' }) {
   return (
     <li className="sheet-row">
       <p className="sheet-who">
@@ -81,6 +81,11 @@ function Row({ lifter, toN, unit }: { lifter: LifterLine; toN: number; unit: 'kg
         {lifter.stack && `: ${lifter.stack}`}; {lifter.changes && `${lifter.changes}; `}
         <b>{lifter.hung.length > 0 ? lifter.hung.join('; ') : 'no bands'}</b>
       </p>
+      {lifter.note && (
+        <p className="sheet-who">
+          <b>Note:</b> {lifter.note}
+        </p>
+      )}
       <div className="sheet-top">
         <p className="sheet-bar">
           {lifter.bar}
@@ -131,6 +136,7 @@ function Steps({ steps, unit }: { steps: readonly WrittenStep[]; unit: string })
           <span className="sheet-step">
             <span>
               <b>{step.bar}</b> {unit}
+              {step.trueBar && ` (${step.trueBar})`}
             </span>
             <span>
               {discsOnPaper(step.aSide)}

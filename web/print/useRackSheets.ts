@@ -1,6 +1,7 @@
 import { planOf } from '#contract/day/planOf.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { numberLine } from '#contract/paper/numberLine.ts';
+import { placeNotes } from '#contract/paper/placeNotes.ts';
 import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
 import { rackSheets } from '#contract/paper/rackSheets.ts';
 import type { Day } from '#contract/records/day.ts';
@@ -35,6 +36,7 @@ export function useSheetsOf(
     date: longDate(plan.date),
     title: day.title,
     note: day.note,
+    notes: placeNotes(day),
     changedSince: plan.basis !== planBasis(records, day),
     madeBy: `${numberLine(prescription, club.timeZone)}.`,
     rackIds: records.rack.map((rack) => rack.id),

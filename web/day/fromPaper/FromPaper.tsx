@@ -40,7 +40,14 @@ export function FromPaper({ day }: { day: Day }) {
       const log = logOf(sheet.groupId, line.lifterId);
       if (log === null) return [];
       const key = `${prescription.number} ${sheet.groupId} ${line.lifterId}`;
-      const sets = setsOnPaper({ log, dayId: day.id, lifterId: line.lifterId, key });
+      const sets = setsOnPaper({
+        log,
+        steps: line.steps,
+        mass: sheet.unit,
+        dayId: day.id,
+        lifterId: line.lifterId,
+        key,
+      });
       return [{ line, sets, doneOn: log.doneOn }];
     }),
   }));

@@ -1,6 +1,4 @@
 import { type KeyboardEvent, useId } from 'react';
-import type { MassUnit } from '#contract/words/viewUnits.ts';
-import { oneDecimal } from '#contract/words/written.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { repsWords, seenWords } from '#web/setup/setWords.ts';
 import { toNeighbour, toNextSet } from './moveFocus.ts';
@@ -29,7 +27,7 @@ export function PaperLine(props: {
   const { mass } = units;
   const id = useId();
   const which = set.number === null ? 'one more set' : `set ${set.number}`;
-  const planned = plannedText(set, mass);
+  const planned = plannedText(set);
   if (set.logged !== null) {
     const { logged } = set;
     const said = [repsWords(logged, units), seenWords(logged), logged.note].filter((words) => words !== '');
@@ -42,8 +40,8 @@ export function PaperLine(props: {
       </tr>
     );
   }
-  const shown = shownOf(written, set.draft, mass);
-  const wrong = written.done ? wrongWith(written, set.draft, mass) : null;
+  const shown = shownOf(written, set);
+  const wrong = written.done ? wrongWith(written, set, mass) : null;
   const told = props.told ? wrong : null;
   const onKey = (event: KeyboardEvent<HTMLInputElement>, field: WrittenField) => {
     const input = event.currentTarget;
@@ -51,10 +49,10 @@ export function PaperLine(props: {
       const done = { ...written, done: true };
       onChange(done);
       onTell(true);
-      if (wrongWith(done, set.draft, mass) === null) toNextSet(input, field);
+      if (wrongWith(done, set, mass) === null) toNextSet(input, field);
     } else if (event.key === 'ArrowDown') toNeighbour(input, field, 1);
     else if (event.key === 'ArrowUp') toNeighbour(input, field, -1);
-    else if (event.key.toLowerCase() === 'x' && field !== 'remark') onChange(withMiss(written, set.draft));
+    else if (event.key.toLowerCase() === 'x' && field !== 'remark') onChange(withMiss(written, set));
     else return;
     event.preventDefault();
   };
@@ -110,11 +108,11 @@ export function PaperLine(props: {
   );
 }
 
-function plannedText({ number, draft, logged }: SetOnPaper, mass: MassUnit) {
+function plannedText({ number, draft, logged, printedBar }: SetOnPaper) {
   if (number === null) return logged === null ? '+ one more' : '+';
   return (
     <>
-      <span className="quiet">{number}</span> {oneDecimal(draft.setup.barKg ?? 0, mass)} × {draft.reps}
+      <span className="quiet">{number}</span> {printedBar} × {draft.reps}
     </>
   );
 }

@@ -29,11 +29,11 @@ export function useSaving({ written, leave }: ReturnType<typeof useWritten>) {
     onWrong: (key: string, field: WrittenField) => void,
   ): Promise<boolean> => {
     const sets = lifters.flatMap(marked);
-    for (const { key, draft } of sets) {
-      const wrong = wrongWith(written[key]!, draft, mass);
+    for (const set of sets) {
+      const wrong = wrongWith(written[set.key]!, set, mass);
       if (wrong === null) continue;
       say(`Nothing was written yet: ${wrong.sentence}`);
-      onWrong(key, wrong.field);
+      onWrong(set.key, wrong.field);
       return false;
     }
     if (sets.length === 0) {
@@ -41,7 +41,7 @@ export function useSaving({ written, leave }: ReturnType<typeof useWritten>) {
       return true;
     }
     try {
-      const seq = await writer.logAll(sets.map(({ key, draft }) => setOf(written[key]!, draft, mass)));
+      const seq = await writer.logAll(sets.map((set) => setOf(written[set.key]!, set, mass)));
       leave(sets.map(({ key }) => key));
       const names = lifters.filter((lifter) => marked(lifter).length > 0).map(({ line }) => line.name);
       const who = names.length > 2 ? `${names.length} lifters` : names.join(' and ');

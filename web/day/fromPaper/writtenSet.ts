@@ -1,11 +1,11 @@
 import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
 import type { MassUnit } from '#contract/words/viewUnits.ts';
-import { oneDecimal } from '#contract/words/written.ts';
 import { parseQuantity } from '#core/units/parseQuantity.ts';
 import { fieldIn, textLimits } from '#web/parts/limits.ts';
 import { wrongQuantity } from '#web/parts/wrongQuantity.ts';
 import { speedsOf, wrongSpeeds } from '#web/setup/SpeedsField.tsx';
-import { barLimits, type SetDraft } from '#web/setup/setDraft.ts';
+import { barLimits } from '#web/setup/setDraft.ts';
+import type { SetOnPaper } from './setsOnPaper.ts';
 
 /** What is typed of one set on paper; null: as it is printed there. */
 export interface WrittenSet {
@@ -21,32 +21,27 @@ export type WrittenField = 'bar' | 'made' | 'speeds' | 'remark';
 
 export const asPrinted: WrittenSet = { bar: null, made: null, speeds: '', remark: '', done: false };
 
+type Printed = Pick<SetOnPaper, 'printedBar' | 'draft'>;
+
 /** What stands in the fields of a set. */
 export function shownOf(
-  written: WrittenSet,
-  { setup, reps }: SetDraft,
-  mass: MassUnit,
+  { bar, made, speeds, remark }: WrittenSet,
+  { printedBar, draft }: Printed,
 ): Record<WrittenField, string> {
-  return {
-    bar: written.bar ?? (setup.barKg === null ? '' : oneDecimal(setup.barKg, mass)),
-    made: written.made ?? String(reps),
-    speeds: written.speeds,
-    remark: written.remark,
-  };
+  return { bar: bar ?? printedBar, made: made ?? String(draft.reps), speeds, remark };
 }
 
 /** What is wrong with a set as it is typed, and in which field; null: it can go on record. */
 export function wrongWith(
   written: WrittenSet,
-  draft: SetDraft,
+  printed: Printed,
   mass: MassUnit,
 ): { field: WrittenField; sentence: string } | null {
-  const shown = shownOf(written, draft, mass);
+  const shown = shownOf(written, printed);
   const wrong = {
-    bar:
-      written.bar === null
-        ? null
-        : wrongQuantity(shown.bar, { label: 'On the bar', unit: mass, ...barLimits, required: true }),
+    bar: isAsPrinted(written, printed)
+      ? null
+      : wrongQuantity(shown.bar, { label: 'On the bar', unit: mass, ...barLimits, required: true }),
     made: wrongReps(shown.made),
     speeds: wrongSpeeds('Mean speed', shown.speeds, madeOf(shown.made)),
     remark: wrongRemark(shown.remark),
@@ -55,13 +50,17 @@ export function wrongWith(
   return field === undefined ? null : { field, sentence: wrong[field]! };
 }
 
-/** The set for the log. A bar that nobody wrote is the planned one to the gram; reps beyond the plan were asked for, too. */
-export function setOf(written: WrittenSet, draft: SetDraft & { lifterId: string }, mass: MassUnit): GivenSet {
-  const shown = shownOf(written, draft, mass);
+/** The set for the log. A bar as it is printed is the planned one, to the gram; reps beyond the plan were asked for, too. */
+export function setOf(written: WrittenSet, printed: Printed, mass: MassUnit): GivenSet {
+  const shown = shownOf(written, printed);
+  const { draft } = printed;
   const made = madeOf(shown.made);
   return {
     ...draft,
-    setup: { ...draft.setup, barKg: barKgOf(written, draft, mass) },
+    setup: {
+      ...draft.setup,
+      barKg: isAsPrinted(written, printed) ? draft.setup.barKg : siOf(shown.bar, mass),
+    },
     reps: Math.max(draft.reps, made),
     made,
     meanSpeedsMps: speedsOf(shown.speeds),
@@ -70,18 +69,22 @@ export function setOf(written: WrittenSet, draft: SetDraft & { lifterId: string 
 }
 
 /** The same set with a rep fewer made; nothing is fewer than none. */
-export function withMiss(written: WrittenSet, { reps }: SetDraft): WrittenSet {
-  const made = madeOf(written.made ?? String(reps));
-  return { ...written, made: String(Math.max(0, (Number.isNaN(made) ? reps : made) - 1)), done: true };
+export function withMiss(written: WrittenSet, { draft }: Printed): WrittenSet {
+  const made = madeOf(written.made ?? String(draft.reps));
+  return { ...written, made: String(Math.max(0, (Number.isNaN(made) ? draft.reps : made) - 1)), done: true };
 }
 
 const remarkLimits = textLimits(fieldIn(givenSet.shape, 'note'));
 const mostReps = fieldIn(givenSet.shape, 'made').most ?? 0;
 
-function barKgOf(written: WrittenSet, { setup }: SetDraft, mass: MassUnit): number {
-  if (written.bar === null) return setup.barKg ?? 0;
-  const parsed = parseQuantity(written.bar, mass);
-  return parsed.ok ? parsed.valueSi : 0;
+function isAsPrinted({ bar }: WrittenSet, { printedBar }: Printed): boolean {
+  return bar === null || bar.trim() === printedBar;
+}
+
+/** Of a text that was found to be right. */
+function siOf(text: string, mass: MassUnit): number {
+  const parsed = parseQuantity(text, mass);
+  return parsed.ok ? parsed.valueSi : Number.NaN;
 }
 
 function madeOf(text: string): number {

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { type EffortWords, effortLine } from '#contract/paper/effortWords.ts';
+import { effortLine } from '#contract/paper/effortWords.ts';
+import type { WrittenStep } from '#contract/paper/RackSheetModel.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { oneDecimal } from '#contract/words/written.ts';
@@ -16,8 +17,8 @@ export function ChosenNext(props: {
   draft: SetDraft;
   number: number;
   of: number;
-  /** What its step is expected to do; null beyond the plan. */
-  expected: EffortWords | null;
+  /** How its step is written, and what it is expected to do; null beyond the plan. */
+  step: WrittenStep | null;
   club: ClubRecords;
   units: Units;
   busy: boolean;
@@ -25,7 +26,7 @@ export function ChosenNext(props: {
   onMade: (made: number, meanSpeedsMps: number[]) => void;
   onDetails: () => void;
 }) {
-  const { draft, expected, club, units } = props;
+  const { draft, step, club, units } = props;
   const [speeds, setSpeeds] = useState('');
   // Speeds are judged by the reps that were tapped; until then by all of them.
   const [tapped, setTapped] = useState(draft.reps);
@@ -49,11 +50,16 @@ export function ChosenNext(props: {
           {props.number <= props.of ? `Set ${props.number} of ${props.of}` : 'One more than planned'}
         </p>
         <p className="set-lead numeral">
-          {oneDecimal(barKg, units.mass)}
+          {step?.bar ?? oneDecimal(barKg, units.mass)}
           <span className="unit">{units.mass}</span> × {reps}
         </p>
+        {step?.trueBar && (
+          <p className="quiet">
+            goes on record as {step.trueBar} {units.mass}
+          </p>
+        )}
         <p>{setupWords(club, draft, units)}</p>
-        {expected && <p className="quiet">Expected: {effortLine(expected)}.</p>}
+        {step && <p className="quiet">Expected: {effortLine(step.effort)}.</p>}
       </div>
       <div className="made-row">
         <button {...made(reps)} className="strong made-all">

@@ -24,7 +24,7 @@ export function LogPanel(props: {
   lifterId: string;
   name: string;
   log: PlaceLog;
-  /** What each step is expected to do. */
+  /** How each step is written, and what it is expected to do. */
   steps: readonly WrittenStep[];
   onClose: () => void;
 }) {
@@ -96,7 +96,7 @@ export function LogPanel(props: {
           This day is planned for {dateText(props.dayDate)}; what you enter now counts as done today.
         </p>
       )}
-      <SetButtons log={log} chosen={chosen} mass={units.mass} onPick={pick} />
+      <SetButtons log={log} chosen={chosen} mass={units.mass} written={steps} onPick={pick} />
       {form ? (
         <SetForm
           key={`${chosen} ${done?.id}`}
@@ -133,7 +133,7 @@ export function LogPanel(props: {
         <ChosenNext
           key={chosen}
           {...{ draft, number: chosen + 1, of: sets.length, club, units }}
-          expected={planned === null ? null : (steps[planned.step]?.effort ?? null)}
+          step={planned === null ? null : (steps[planned.step] ?? null)}
           busy={writer.busy}
           onMade={(count, meanSpeedsMps) =>
             count === draft.reps

@@ -1,6 +1,6 @@
+import type { WrittenStep } from '#contract/paper/RackSheetModel.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { MassUnit } from '#contract/words/viewUnits.ts';
-import { oneDecimal } from '#contract/words/written.ts';
 import type { PlannedSet } from './plannedSets.ts';
 import type { PlaceLog } from './useDayLog.ts';
 
@@ -9,9 +9,11 @@ export function SetButtons(props: {
   log: PlaceLog;
   chosen: number;
   mass: MassUnit;
+  /** What each step is called on the wall. */
+  written: readonly WrittenStep[];
   onPick: (index: number) => void;
 }) {
-  const { log, chosen, mass, onPick } = props;
+  const { log, chosen, mass, written, onPick } = props;
   const { sets } = log.work;
   const steps = [...new Set(sets.map(({ step }) => step))];
   const button = (index: number, set: LoggedSet | null, planned: PlannedSet | null) => (
@@ -37,7 +39,7 @@ export function SetButtons(props: {
           <div key={step} className="set-step">
             <p className="small">
               <b>
-                {oneDecimal(first.setup.barKg, mass)} {mass}
+                {written[step]?.bar} {mass}
               </b>{' '}
               × {first.reps}
             </p>

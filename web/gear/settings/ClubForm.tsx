@@ -24,6 +24,7 @@ const labels = {
   heightAboveSeaM: 'Above the sea',
   bandChangeMinutes: 'To change one pair',
   pairMismatchShare: 'Mismatch and drift allowed',
+  wallStepKg: 'Bar and collars, to the nearest',
   safeStretchRatio: 'Longest stretch',
   remeasureAfterDays: 'Measure again after',
   remeasureAfterCycles: 'or after',
@@ -147,6 +148,18 @@ export function ClubForm({ club }: { club: Club }) {
             value={draft.remeasureAfterCycles}
             word="reps"
             onChange={(remeasureAfterCycles) => put({ remeasureAfterCycles })}
+          />
+        </div>
+      </fieldset>
+      <fieldset className="part-of-form">
+        <legend>What loaders read</legend>
+        <div className="fields">
+          <NumberField
+            {...fields.quantity('wallStepKg')}
+            valueSi={draft.wallStepKg}
+            unit={draft.massUnit}
+            hint="On sheet, card and screen, with discs by their faces and the true mass beside it. Empty: all as it weighs."
+            onChange={(wallStepKg) => put({ wallStepKg })}
           />
         </div>
       </fieldset>

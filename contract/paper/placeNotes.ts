@@ -1,0 +1,28 @@
+import type { Day } from '#contract/records/day.ts';
+
+/** A coach's note for one lifter that day, as it is now: it is no part of what was worked out. */
+export interface PlaceNote {
+  groupId: string;
+  lifterId: string;
+  note: string;
+}
+
+/** The notes of a day, each on one line; lifters without one are left out. */
+export function placeNotes(day: Pick<Day, 'groups'> | undefined): PlaceNote[] {
+  return (day?.groups ?? []).flatMap(({ id, places }) =>
+    places.flatMap(({ lifterId, note }) => {
+      // A day that an undo brought back from before the field was there has none.
+      const written = onOneLine(note ?? '');
+      return written === '' ? [] : [{ groupId: id, lifterId, note: written }];
+    }),
+  );
+}
+
+export function noteFor(notes: readonly PlaceNote[], groupId: string, lifterId: string): string {
+  return notes.find((one) => one.groupId === groupId && one.lifterId === lifterId)?.note ?? '';
+}
+
+/** As paper and terminal write what was typed on several lines. */
+export function onOneLine(written: string): string {
+  return written.trim().replace(/\s+/g, ' ');
+}
