@@ -1,7 +1,9 @@
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { populationShape } from '../lifter/populationShape.ts';
 import { bareLoad } from '../load/bareLoad.ts';
 import { liftModelOf } from './estimateStrength.ts';
+import { leastAboveGap } from './leastAboveGap.ts';
 import { modelsOf } from './modelsOf.ts';
 import { populationPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
@@ -59,6 +61,63 @@ test('a bar that somebody looked at and found right is no slip, and the others o
   expect(slippedIn([...weeks, ...tenfold.map((set) => ({ ...set, barChecked: isHeavy(set) }))])).toEqual([]);
 });
 
+test('several reps count as the single that they stand for', () => {
+  // 90 kg for five reps are worth some 100 kg once: in pounds they are far beyond who presses 100 kg.
+  const fives = day(38, inPounds(90)).map((set) => ({ ...set, reps: 5, made: 5 }));
+  expect(slippedIn([...weeksOf(100), ...fives])).toEqual([inPounds(90)]);
+});
+
+test('a slip is found on the first day of a log, and none where fewer than four other weeks tell what is usual', () => {
+  const later = [1, 2, 3, 4, 5].flatMap((week) => day(7 * week, 80));
+  expect(slippedIn([...day(0, inPounds(80)), ...later])).toEqual([inPounds(80)]);
+  expect(slippedIn([...day(0, inPounds(80)), ...later.slice(0, 4)])).toEqual([inPounds(80)]);
+  expect(slippedIn([...day(0, inPounds(80)), ...later.slice(0, 3)])).toEqual([]);
+  expect(slipsIn(weeks)).toEqual([]);
+});
+
+test('a bar just 1.7 times as heavy is a step, a heavier one stands above a gap', () => {
+  expect(leastAboveGap([100, 170])).toBe(100);
+  expect(leastAboveGap([171, 100])).toBe(171);
+  expect(leastAboveGap([60, 200, 100, 171])).toBe(171);
+});
+
+/** ln of how a day's hardest set fits what is usual: normal above it, Student's with four degrees of freedom below, 0.15 wide (docs/model.md). */
+const lnFit = (barKg: number) => {
+  const z = Math.log((barKg + movedBodyKg) / (80 + movedBodyKg)) / 0.15;
+  return z > 0 ? -(z ** 2) / 2 : -2.5 * Math.log(1 + z ** 2 / 4);
+};
+
+/** Sum over all ways in which days may be slipped of how likely each is: a run begins with 1 in 300 and ends with 1 in 10. */
+function chanceOf(barsKg: readonly number[], isOpen: (day: number, slipped: boolean) => boolean): number {
+  let [asWritten, slipped] = [299 / 300, 1 / 300];
+  barsKg.forEach((barKg, at) => {
+    asWritten *= isOpen(at, false) ? Math.exp(lnFit(barKg)) : 0;
+    slipped *= isOpen(at, true) ? Math.exp(lnFit(KG_PER_LB * barKg)) : 0;
+    if (at < barsKg.length - 1)
+      [asWritten, slipped] = [asWritten * (299 / 300) + slipped / 10, (slipped * 9) / 10 + asWritten / 300];
+  });
+  return asWritten + slipped;
+}
+
+test('days are slipped as the sum over all runs that may have begun and ended has it, wherever that is 95 %', () => {
+  const bars = fc.array(fc.integer({ min: 60, max: 200 }), { minLength: 1, maxLength: 5 });
+  fc.assert(
+    fc.property(bars, (found) => {
+      const barsKg = [...Array<number>(8).fill(80), ...found, ...Array<number>(8).fill(80)];
+      const all = chanceOf(barsKg, () => true);
+      const chances = barsKg.map(
+        (_, at) => chanceOf(barsKg, (day, isSlipped) => day !== at || isSlipped) / all,
+      );
+      if (chances.some((chance) => Math.abs(chance - 0.95) < 0.005)) return;
+      const slips = slipsIn(barsKg.flatMap((barKg, week) => day(7 * week, barKg)));
+      expect(slips.flatMap(({ sets }) => sets)).toEqual(
+        [...barsKg.keys()].filter((at) => chances[at]! > 0.95),
+      );
+    }),
+    { numRuns: 200 },
+  );
+});
+
 /** Singles of a lifter who presses so much once a week. */
 function weeksOf(barKg: number): SetEvidence[] {
   return [0, 1, 2, 3, 4, 7, 8, 9, 10, 11].flatMap((week) => day(7 * week, barKg));
@@ -69,10 +128,13 @@ function slippedOn(...barsKg: number[]): number[] {
   return slippedIn([...weeks, ...day(38, ...barsKg)]);
 }
 
-function slippedIn(sets: SetEvidence[]): number[] {
+function slipsIn(sets: SetEvidence[]) {
   const model = liftModelOf('bench', straight);
-  const found = unitSlips(sets, modelsOf(sets, model).models, model, populationPrior('bench'));
-  return found.flatMap((slip) => slip.sets.map((i) => sets[i]!.barKg));
+  return unitSlips(sets, modelsOf(sets, model).models, model, populationPrior('bench'));
+}
+
+function slippedIn(sets: SetEvidence[]): number[] {
+  return slipsIn(sets).flatMap((slip) => slip.sets.map((i) => sets[i]!.barKg));
 }
 
 function day(on: number, ...barsKg: number[]): SetEvidence[] {
