@@ -7,6 +7,5 @@ const MOST_STEP = 1.7;
 /** The lightest bar that is reached from the heaviest one without too large a step; `barsKg` are those of one day, not empty. */
 export function leastAboveGap(barsKg: readonly number[]): number {
   const down = barsKg.toSorted((a, b) => b - a);
-  const gap = down.findIndex((kg, i) => i > 0 && down[i - 1]! > MOST_STEP * kg);
-  return down.at(gap < 0 ? -1 : gap - 1)!;
+  return down.find((kg, i) => i === down.length - 1 || kg > MOST_STEP * down[i + 1]!)!;
 }

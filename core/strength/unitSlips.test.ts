@@ -67,11 +67,12 @@ test('several reps count as the single that they stand for', () => {
   expect(slippedIn([...weeksOf(100), ...fives])).toEqual([inPounds(90)]);
 });
 
-test('a slip is found on the first day of a log, and none where fewer than four other weeks tell what is usual', () => {
+test('a slip is found on the first and on the newest day of a log, and none where fewer than four other weeks tell what is usual', () => {
   const later = [1, 2, 3, 4, 5].flatMap((week) => day(7 * week, 80));
   expect(slippedIn([...day(0, inPounds(80)), ...later])).toEqual([inPounds(80)]);
   expect(slippedIn([...day(0, inPounds(80)), ...later.slice(0, 4)])).toEqual([inPounds(80)]);
   expect(slippedIn([...day(0, inPounds(80)), ...later.slice(0, 3)])).toEqual([]);
+  expect(slippedIn([...later, ...day(42, inPounds(80))])).toEqual([inPounds(80)]);
   expect(slipsIn(weeks)).toEqual([]);
 });
 
@@ -87,35 +88,63 @@ const lnFit = (barKg: number) => {
   return z > 0 ? -(z ** 2) / 2 : -2.5 * Math.log(1 + z ** 2 / 4);
 };
 
+type Written = Pick<SetEvidence, 'barKg' | 'barChecked'>;
+/** Weeks of a lifter whose usual bar is 80 kg, light ones among them. */
+const usualWeeks: Written[] = [80, 40, 80, 40, 80, 80, 40, 80].map((barKg) => ({ barKg, barChecked: false }));
+
 /** Sum over all ways in which days may be slipped of how likely each is: a run begins with 1 in 300 and ends with 1 in 10. */
-function chanceOf(barsKg: readonly number[], isOpen: (day: number, slipped: boolean) => boolean): number {
+function chanceOf(days: readonly Written[], isOpen: (day: number, slipped: boolean) => boolean): number {
   let [asWritten, slipped] = [299 / 300, 1 / 300];
-  barsKg.forEach((barKg, at) => {
-    asWritten *= isOpen(at, false) ? Math.exp(lnFit(barKg)) : 0;
-    slipped *= isOpen(at, true) ? Math.exp(lnFit(KG_PER_LB * barKg)) : 0;
-    if (at < barsKg.length - 1)
+  days.forEach(({ barKg, barChecked }, at) => {
+    // A bar that was looked at says nothing of the run.
+    const fits = (kg: number) => (barChecked ? 1 : Math.exp(lnFit(kg)));
+    asWritten *= isOpen(at, false) ? fits(barKg) : 0;
+    slipped *= isOpen(at, true) ? fits(KG_PER_LB * barKg) : 0;
+    if (at < days.length - 1)
       [asWritten, slipped] = [asWritten * (299 / 300) + slipped / 10, (slipped * 9) / 10 + asWritten / 300];
   });
   return asWritten + slipped;
 }
 
 test('days are slipped as the sum over all runs that may have begun and ended has it, wherever that is 95 %', () => {
-  const bars = fc.array(fc.integer({ min: 60, max: 200 }), { minLength: 1, maxLength: 5 });
+  const written = fc.record({
+    barKg: fc.integer({ min: 60, max: 200 }),
+    barChecked: fc.constantFrom(false, false, true),
+  });
   fc.assert(
-    fc.property(bars, (found) => {
-      const barsKg = [...Array<number>(8).fill(80), ...found, ...Array<number>(8).fill(80)];
-      const all = chanceOf(barsKg, () => true);
-      const chances = barsKg.map(
-        (_, at) => chanceOf(barsKg, (day, isSlipped) => day !== at || isSlipped) / all,
-      );
+    fc.property(fc.array(written, { minLength: 1, maxLength: 3 }), (found) => {
+      const days = [...usualWeeks, ...found, ...usualWeeks];
+      const all = chanceOf(days, () => true);
+      const chances = days.map((_, at) => chanceOf(days, (day, slipped) => day !== at || slipped) / all);
       if (chances.some((chance) => Math.abs(chance - 0.95) < 0.005)) return;
-      const slips = slipsIn(barsKg.flatMap((barKg, week) => day(7 * week, barKg)));
-      expect(slips.flatMap(({ sets }) => sets)).toEqual(
-        [...barsKg.keys()].filter((at) => chances[at]! > 0.95),
+      const sets = days.flatMap((one, week) => day(7 * week, one.barKg).map((set) => ({ ...set, ...one })));
+      expect(slipsIn(sets).flatMap((slip) => slip.sets)).toEqual(
+        [...days.keys()].filter((at) => chances[at]! > 0.95 && !days[at]!.barChecked),
       );
     }),
-    { numRuns: 200 },
+    { numRuns: 300 },
   );
+});
+
+test('two slipped days within a fortnight are no days by themselves', () => {
+  const slip = [75, inPounds(75), 77.5];
+  const other = (later: number) =>
+    slippedIn([...weeks, ...day(38, ...slip), ...day(38 + later, inPounds(80))]);
+  expect(other(14)).toEqual([...slip, inPounds(80)]);
+  expect(other(15)).toEqual([inPounds(75), inPounds(80)]);
+});
+
+test('what was missed tells nothing of what is usual, and is slipped with the day that it was missed on', () => {
+  const missed = (on: number, barKg: number) => day(on, barKg).map((set) => ({ ...set, made: 0 }));
+  expect(slippedIn([...weeks, ...missed(30, 500), ...day(38, 80), ...missed(38, 170)])).toEqual([]);
+  const all = [...weeks, ...day(38, inPounds(80)), ...missed(38, inPounds(90))];
+  expect(slippedIn(all)).toEqual([inPounds(80), inPounds(90)]);
+});
+
+test('a set that no strength explains is no part of it', () => {
+  const aboveLockout = { ...straight, load: { ...straight.load, bottomM: 1.1 } };
+  const odd = day(38, 500).map((set) => ({ ...set, rigging: aboveLockout }));
+  expect(slippedIn([...weeks, ...odd, ...day(38, inPounds(80))])).toEqual([inPounds(80)]);
 });
 
 /** Singles of a lifter who presses so much once a week. */
