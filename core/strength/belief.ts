@@ -54,7 +54,7 @@ export function beliefOfMixture(
     let before = 0;
     let i = 0;
     while (i < mixed.length - 1 && before + mixed[i]! < share * sum) before += mixed[i++]!;
-    const within = mixed[i]! > 0 ? (share * sum - before) / mixed[i]! : 0.5;
+    const within = (share * sum - before) / mixed[i]!;
     return value((first + i - 0.5 + within) * STEP_LN);
   });
 }

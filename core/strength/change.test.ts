@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ownRoom } from '../numeric/room.ts';
 import { changeOver, FURTHER_FALL_LN, fallChance, LEAST_FALL_LN, stillShaken } from './change.ts';
-import { drift, meanLnOf, normalLattice, STEP_LN, withFall } from './lattice.ts';
+import { drift, meanLnOf, normalLattice, STEP_LN, trim, withFall } from './lattice.ts';
 import { populationPrior } from './parameters.ts';
 
 const { mean } = populationPrior('squat');
@@ -102,4 +102,15 @@ test('what falls from one strength lies 0.04 below it and further down by an exp
   for (const steps of [4, 5, 12, 30])
     expect(at(500 - steps)).toBeCloseTo(0.3 * (1 - left) * left ** (steps - 4), 12);
   expect([at(469), first + weights.length]).toEqual([0, 501]);
+});
+
+test('ends of a distribution below a ten-thousandth of its peak are let go, and what is left stands where it stood', () => {
+  const trimmed = ({ first, weights }: typeof lattice) => {
+    const { first: from, weights: kept } = trim({ first, weights: weights.slice() }, 0.5);
+    return [from, [...kept]];
+  };
+  const lattice = { first: 10, weights: Float64Array.of(1e-6, 2.9e-5, 0.2, 0, 0.3, 3.1e-5, 2.9e-5, 0) };
+  expect(trimmed(lattice)).toEqual([12, [0.4, 0, 0.6, 6.2e-5].map((share) => expect.closeTo(share, 12))]);
+  expect(trimmed({ first: 3, weights: Float64Array.of(0, 0.5) })).toEqual([4, [1]]);
+  expect(trimmed({ first: 3, weights: Float64Array.of(0.5, 0) })).toEqual([3, [1]]);
 });

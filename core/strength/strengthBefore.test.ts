@@ -105,6 +105,24 @@ describe('strength at a session with the whole log known', () => {
     expect(both(first, back(second, 1)).mean).toBeLessThan(moment / sum - 0.02);
   });
 
+  it('is found however long the log and however unlikely each of its sessions', () => {
+    // Six hundred days of which each is a thousandth as likely as it could be: 1e-1800 is no number on a computer.
+    const days = Array.from({ length: 600 }, (_, day) => day);
+    const unlikely = {
+      ...likelihood(5, 0.1),
+      weights: likelihood(5, 0.1).weights.map((value) => value / 1000),
+    };
+    const paths = smoothed(
+      on(...days),
+      result(
+        days.map(() => normalLattice(5, 0.05)),
+        days.map(() => unlikely),
+      ),
+      { ...parameters, weekGain: 0 },
+    );
+    expect(Math.abs(meanLnOf(paths[0]!) - 5)).toBeLessThan(0.0005);
+  });
+
   it('is told for the last session of each week, on the scale of that day', () => {
     const days = [0, 2, 7, 9, 15];
     const filtered = days.map((day) => normalLattice(5 + day / 100, 0.05));
@@ -185,6 +203,20 @@ describe('courses of strength', () => {
       for (const course of strengthCourses({ sessions: on(0) }, [far], 7, 1))
         expect(course).toEqual([expect.closeTo(before / 100, 12), expect.closeTo(now / 100, 12)]);
     }
+  });
+
+  it('come from the lowest strength left open as often as steps from there lead on', () => {
+    // One week of 0.006 is 0.6 steps of the grid: 0.18 either way, 0.64 none.
+    const steps = { ...parameters, weekGain: 0, lnWeekSd: 0 };
+    const open = { first: 500, weights: Float64Array.of(1, 1) };
+    const strength = { first: 501, weights: Float64Array.of(1) };
+    const answers = Array.from({ length: 60 }, () => ({
+      parameters: steps,
+      strength,
+      result: result([open]),
+    }));
+    const lower = strengthCourses({ sessions: on(0) }, answers, 7, 1).filter(([first]) => first! < 5.005);
+    expect(lower.length / (9 * 60)).toBeCloseTo(0.18 / 0.82, 1);
   });
 
   it('end where the log ends, on the day of its newest session as later, and are of that day alone where there is none', () => {
