@@ -29,7 +29,7 @@ export function nextProposals(
   const found: PrescribedSetup[] = [];
   const nextTied = tiedOnes(next, sets);
   for (let tied = nextTied(); tied.length > 0 && found.length < most; tied = nextTied()) {
-    tied.sort((a, b) => (comesBefore(rank(a), rank(b)) ? -1 : comesBefore(rank(b), rank(a)) ? 1 : 0));
+    tied.sort((a, b) => apart(rank(a), rank(b)));
     for (const setup of tied)
       if (found.length < most && [...known, ...found].every((other) => isAnother(setup, other)))
         found.push(setup);
@@ -53,7 +53,7 @@ function tiedOnes(next: () => SetupScore | null, sets: readonly GearSet[]): () =
   };
 }
 
-function comesBefore(a: readonly number[], b: readonly number[]): boolean {
-  const differs = a.findIndex((value, i) => value !== b[i]);
-  return differs >= 0 && a[differs]! < b[differs]!;
+/** By how much the first figure differs that does; below 0: `a` comes before `b`. */
+function apart(a: readonly number[], b: readonly number[]): number {
+  return a.map((value, i) => value - b[i]!).find((difference) => difference !== 0) ?? 0;
 }

@@ -17,16 +17,11 @@ export function sell(
   items: readonly SharedItem[],
   charges: readonly Charges[],
 ): { sold: number[][]; income: number } {
-  const sold = allowed.map((counts) => counts.map(() => 0));
-  let income = 0;
-  items.forEach(({ capacity }, item) => {
-    const sale = itemSale(allowed, charges, item)(capacity, null);
-    income += sale.income;
-    sale.sold.forEach((count, rack) => {
-      sold[rack]![item] = count;
-    });
-  });
-  return { sold, income };
+  const sales = items.map(({ capacity }, item) => itemSale(allowed, charges, item)(capacity, null));
+  return {
+    sold: allowed.map((_, rack) => sales.map(({ sold }) => sold[rack]!)),
+    income: sales.reduce((sum, { income }) => sum + income, 0),
+  };
 }
 
 /**

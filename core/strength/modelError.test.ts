@@ -3,7 +3,7 @@ import { bareLoad } from '../load/bareLoad.ts';
 import { beliefOf, beliefOfMixture, sdOfBelief } from './belief.ts';
 import { drawsOf } from './drawsOf.ts';
 import { estimateStrength } from './estimateStrength.ts';
-import { meanLnOf, normalLattice } from './lattice.ts';
+import { meanLnOf, normalLattice, STEP_LN } from './lattice.ts';
 import { asTold, MODEL_SD_LN, modelErrorOf, REPS_SD_LN, SHAKEN_SD_LN, withModelError } from './modelError.ts';
 import { populationPrior } from './parameters.ts';
 import type { SetEvidence } from './SetEvidence.ts';
@@ -57,4 +57,21 @@ test('no log however long makes what is told of strength surer than the model is
   const sdLn = sdOfBelief(beliefOf(drawsOf(asTold(posterior), 400).map(({ lnTotal }) => lnTotal)));
   expect(sdLn).toBeGreaterThan(0.95 * MODEL_SD_LN);
   expect(sdLn).toBeLessThan(1.5 * MODEL_SD_LN);
+});
+
+// The memory of a fall halves no faster than e^(-weeks / 2) (change.ts): two weeks later 1 / e of it is left.
+test('two weeks after a fall the error is that of a fall with a chance of 1 / e', () => {
+  const particle = { strength: normalLattice(5, 0.03), newest: { shaken: 1 }, weight: 1 };
+  const told = (onDay: number) => {
+    const [{ strength }] = asTold({
+      particles: [particle],
+      sessions: [{ day: 3, groups: [] }],
+      onDay,
+    } as unknown as Parameters<typeof asTold>[0]) as [{ strength: ReturnType<typeof normalLattice> }];
+    const middle = meanLnOf(strength) / STEP_LN - strength.first;
+    return strength.weights.reduce((sum, weight, i) => sum + weight * ((i - middle) * STEP_LN) ** 2, 0);
+  };
+  // No group of the day speaks of anything but reps, so that the other error is that of reps.
+  const left = Math.exp(-1);
+  expect(told(3) - told(17)).toBeCloseTo((1 - left) * (SHAKEN_SD_LN ** 2 - REPS_SD_LN ** 2), 4);
 });

@@ -105,6 +105,13 @@ describe('strength at a session with the whole log known', () => {
     expect(both(first, back(second, 1)).mean).toBeLessThan(moment / sum - 0.02);
   });
 
+  it('stays what it was, at every strength, where nothing later says anything of it', () => {
+    const open = { first: 500, weights: Float64Array.of(0.25, 0.5, 0.25) };
+    const flat = { first: 400, weights: new Float64Array(200).fill(1) };
+    const [path] = smoothed(on(0, 7), result([open, normalLattice(5, 0.05)], [flat, flat]), parameters);
+    expect(path).toEqual({ first: 500, weights: Float64Array.of(0.25, 0.5, 0.25) });
+  });
+
   it('is found however long the log and however unlikely each of its sessions', () => {
     // Six hundred days of which each is a thousandth as likely as it could be: 1e-1800 is no number on a computer.
     const days = Array.from({ length: 600 }, (_, day) => day);
