@@ -1,3 +1,4 @@
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { builds, clubPrior, type LearnedShape } from './clubPrior.ts';
 import { populationPrior } from './parameters.ts';
@@ -84,6 +85,35 @@ describe('partial pooling over the club', () => {
     }
     const prior = clubPrior(ten, population);
     expect(prior(1).mean.lnMaxSpeed - prior(0).mean.lnMaxSpeed).toBeCloseTo(slope, 4);
+  });
+
+  test('middle and shift with build are the likeliest together, whatever builds the club has', () => {
+    const lifters = fc.array(
+      fc.record({
+        build: fc.integer({ min: -20, max: 20 }).map((n) => n / 10),
+        value: fc.integer({ min: -30, max: 60 }).map((n) => n / 100),
+      }),
+      { minLength: 3, maxLength: 12 },
+    );
+    fc.assert(
+      fc.property(lifters, (club) => {
+        const prior = clubPrior(
+          club.map(({ build, value }) => lifter(value, 1e-4, build)),
+          population,
+        );
+        const middle = prior(0).mean.lnMaxSpeed;
+        const shift = prior(1).mean.lnMaxSpeed - middle;
+        const off = club.map(({ build, value }) => ({ build, by: value - middle - shift * build }));
+        // The population's spread counts for fifteen lifters; middle and shift have 0.3 of it. At the top all slopes are nought.
+        const squares = off.reduce((sum, { by }) => sum + by ** 2, 0);
+        const variance = (15 * priorSd ** 2 + squares) / (15 + club.length);
+        const held = 1 / (0.3 * priorSd) ** 2;
+        const pull = off.reduce((sum, { by }) => sum + by, 0) / variance - held * middle;
+        const turn = off.reduce((sum, { build, by }) => sum + build * by, 0) / variance - held * shift;
+        expect(Math.abs(pull) / held).toBeLessThan(1e-4);
+        expect(Math.abs(turn) / held).toBeLessThan(1e-4);
+      }),
+    );
   });
 
   test('build counts in steps of 15 % of mass over stature squared, to two of them', () => {

@@ -60,7 +60,7 @@ function poolOne(
   let perBuild = 0;
   let variance = wide ** 2;
   let uncertain = (MIDDLE_SHARE * wide) ** 2;
-  for (let step = 0; step < STEPS && told.length > 0; step++) {
+  for (let step = 0; step < STEPS; step++) {
     const line = regress(told, variance, population.mean[name], wide);
     ({ middle, perBuild, uncertain } = line);
     let squares = SPREAD_WORTH * wide ** 2;

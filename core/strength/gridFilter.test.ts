@@ -4,7 +4,7 @@ import { normalCdf } from '../numeric/normal.ts';
 import { beliefOfMixture } from './belief.ts';
 import { liftModelOf } from './estimateStrength.ts';
 import { gridFilter } from './gridFilter.ts';
-import { drift, normalLattice } from './lattice.ts';
+import { drift, meanLnOf, normalLattice, STEP_LN } from './lattice.ts';
 import { populationPrior } from './parameters.ts';
 import type { Rigging } from './Rigging.ts';
 import type { SetEvidence } from './SetEvidence.ts';
@@ -42,6 +42,49 @@ test('a single is made as often as the day’s form, its own luck and slips of t
     expect(Math.abs(filtered(1, meanLn) / made - 1)).toBeLessThan(0.01);
     expect(Math.abs(filtered(0, meanLn) / (1 - made) - 1)).toBeLessThan(0.03);
   }
+});
+
+test('of strength that is little known a single says what it says of each strength, weighed by how likely that was', () => {
+  const { mean } = populationPrior('squat');
+  const prior = { meanLn: 4.58, sdLn: 0.08 };
+  for (const made of [0, 1] as const) {
+    const sessions = sessionsOf([{ ...single, made }], [lift.reference]);
+    const { lnEvidence, newest } = gridFilter(sessions, lift, prior, mean, false);
+    let [sum, first, second] = [0, 0, 0];
+    for (let z = -5; z <= 5; z += 0.01) {
+      const ln = prior.meanLn + z * prior.sdLn;
+      const goes = chanceMade(ln - Math.log(100));
+      const weight = Math.exp(-(z ** 2) / 2) * (made === 1 ? goes : 1 - goes);
+      sum += weight;
+      first += weight * ln;
+      second += weight * ln ** 2;
+    }
+    expect(Math.exp(lnEvidence) / ((sum * 0.01) / Math.sqrt(2 * Math.PI))).toBeCloseTo(1, 2);
+    expect(Math.abs(meanLnOf(newest.after) - first / sum)).toBeLessThan(0.001);
+    const middle = meanLnOf(newest.after) / STEP_LN - newest.after.first;
+    const square = newest.after.weights.reduce((total, weight, i) => total + weight * (i - middle) ** 2, 0);
+    expect((STEP_LN * Math.sqrt(square)) / Math.sqrt(second / sum - (first / sum) ** 2)).toBeCloseTo(1, 1);
+  }
+});
+
+test('a fall is thought of before the newest sessions, and before an older one only where it speaks for one', () => {
+  const { mean } = populationPrior('squat');
+  const known = { meanLn: Math.log(105), sdLn: 0.02 };
+  const fallShares = (made: readonly (0 | 1)[]) => {
+    const sets = made.map((goes, week) => ({ ...single, day: 7 * week, made: goes }));
+    const sessions = sessionsOf(
+      sets,
+      sets.map(() => lift.reference),
+    );
+    return gridFilter(sessions, lift, known, mean, true).fallShares;
+  };
+  // Five falls in a hundred weeks (docs/model.md, "strength"); the newest fortnight is the last two of weekly sessions.
+  const aWeek = 1 - Math.exp(-0.05);
+  const usual = fallShares([1, 1, 1, 1, 1]);
+  expect(usual.slice(0, 3)).toEqual([0, 0, 0]);
+  expect(usual[4]).toBeCloseTo(aWeek, 2);
+  expect(usual[4]).toBeGreaterThanOrEqual(aWeek);
+  expect(fallShares([1, 1, 0, 1, 1])[2]).toBeGreaterThanOrEqual(aWeek);
 });
 
 test('strength gains by the week and wanders by the root of the weeks', () => {

@@ -177,3 +177,24 @@ describe('where a miss stopped', () => {
       );
   });
 });
+
+describe('along a grid', () => {
+  it('each strength is as likely as by itself, whatever the session tells', () => {
+    const groups = [
+      { made: 3, fastestMps: { mean: 0.6, count: 2 }, lastMps: { mean: 0.4, count: 1 } },
+      { made: 2, peakMps: { mean: 0.9, count: 1 }, reserve: { mean: 2, count: 3 } },
+      { made: 0, missed: true, stopped: { mean: 0.4, count: 1 } },
+      { made: 1, topShare: 0.5 },
+      { made: 5, topShare: 0.5, count: 2 },
+    ].map((group) => ({ ...single, ...group }) as EffortGroup);
+    for (const told of [...groups.map((group) => [group]), groups]) {
+      const session = { day: 0, groups: told };
+      const { values, lnScale } = sessionLikelihood(session, read, parameters, 440, 160);
+      const along = [...values].map((value) => Math.log(value) + lnScale);
+      for (let i = 0; i < 160; i += 7) {
+        const alone = sessionLikelihood(session, read, parameters, 440 + i, 1);
+        expect(along[i]).toBeCloseTo(Math.log(alone.values[0]!) + alone.lnScale, 5);
+      }
+    }
+  });
+});
