@@ -63,11 +63,12 @@ test('no log however long makes what is told of strength surer than the model is
 test('two weeks after a fall the error is that of a fall with a chance of 1 / e', () => {
   const particle = { strength: normalLattice(5, 0.03), newest: { shaken: 1 }, weight: 1 };
   const told = (onDay: number) => {
-    const [{ strength }] = asTold({
+    const [answer] = asTold({
       particles: [particle],
       sessions: [{ day: 3, groups: [] }],
       onDay,
-    } as unknown as Parameters<typeof asTold>[0]) as [{ strength: ReturnType<typeof normalLattice> }];
+    } as unknown as Parameters<typeof asTold>[0]);
+    const { strength } = answer!;
     const middle = meanLnOf(strength) / STEP_LN - strength.first;
     return strength.weights.reduce((sum, weight, i) => sum + weight * ((i - middle) * STEP_LN) ** 2, 0);
   };
