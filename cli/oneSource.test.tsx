@@ -334,6 +334,7 @@ function RowOf({ asked, place, line }: { asked: DayToSolve; place: PlanPlace; li
       latest: 0,
       look: () => {},
       busy: false,
+      stop: () => {},
       wrong: null,
       stale: false,
       solve: async () => {},

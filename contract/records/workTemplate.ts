@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { group } from './day.ts';
 import { kind, label, note } from './kind.ts';
 

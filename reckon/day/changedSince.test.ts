@@ -13,7 +13,7 @@ const called = {
 };
 
 function changed<K extends KindName>(kind: K, id: string, change: Partial<RecordOf<K>>) {
-  const before = (club as ClubRecords)[kind].find((record) => record.id === id)! as RecordOf<K>;
+  const before = club[kind].find((record) => record.id === id)! as RecordOf<K>;
   return { kind, id, before, after: { ...before, ...change } };
 }
 const isNew = (kind: KindName, record: object) => ({

@@ -45,14 +45,13 @@ function markOf(kind: KindName, record: RecordOf<KindName> | null): string {
 
 function told({ kind, id, before, after }: Entry): ChangedRecord {
   const record = (after ?? before)!;
-  const text = (name: string) => (name in record ? String(record[name as keyof typeof record]) : null);
   return {
     kind,
     id,
     what: before === null ? 'new' : after === null ? 'removed' : 'changed',
     called: recordName(kind, record),
     lifterId: isOfLifter(kind) ? lifterOf(record) : null,
-    bandPairId: kind === 'bandPair' ? id : text('bandPairId'),
+    bandPairId: kind === 'bandPair' ? id : 'bandPairId' in record ? record.bandPairId : null,
     massKg: after !== null && kind === 'bodyMass' ? (after as RecordOf<'bodyMass'>).massKg : null,
     outOfService:
       (after === null && (kind === 'bandPair' || kind === 'chainPair')) ||

@@ -4,13 +4,14 @@ import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import type { AskedIn } from './job.ts';
 import type { RunWork, Work } from './jobs.ts';
 import { keptWork } from './keptWork.ts';
+import type { HowAsked } from './newestFirst.ts';
 
 /** A day to solve; `seq`: the change at which its records stand. */
 type Solve = AskedIn<Work, 'solveDay'> & { seq: number };
 type ByLog = AskedIn<Work, 'planByLog'>;
 
 interface DayPlans {
-  solve(asked: Solve): Promise<DayPlan>;
+  solve(asked: Solve, how?: HowAsked): Promise<DayPlan>;
   /** A stored plan told anew by the log, to be offered; null where there is nothing to add. */
   byLog(asked: ByLog): Promise<DayPlan | null>;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import { createApp } from '#server/app.ts';
+import { runHere } from '#server/jobs/runHere.ts';
 import { strengthEstimator } from '#server/strength/strengthEstimator.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
@@ -22,6 +23,19 @@ describe('a training day', () => {
     expect(second.json.document).toEqual(first.json.document);
     expect((await store.snapshot()).prescriptions).toEqual([stored(first.json), stored(second.json)]);
     expect(second.json.fingerprint).toBe(first.json.fingerprint);
+  });
+
+  test('that is stopped while it is solved gets no other number', async () => {
+    const { store, folder } = await testApp(smallClub());
+    const [day] = await store.list('day');
+    const stopper = new AbortController();
+    const here = runHere(store);
+    const run: typeof here = (name, asked, how) => here(name, asked, how).finally(() => stopper.abort());
+    const app = createApp({ store, webRoot: folder, run });
+    const { signal } = stopper;
+    const answer = await app.request(`/api/days/${day!.id}/solve`, { method: 'POST', signal });
+    expect(answer.status).toBe(499);
+    expect(await store.latestPrescription(day!.id)).toBeNull();
   });
 
   test('does not wait for a log that takes long to work out, and says whose', async () => {

@@ -15,6 +15,7 @@ import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { dayPlans } from '#server/jobs/dayPlans.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
+import { AskerLeft } from '#server/jobs/waiting.ts';
 import { signPrescription } from '#server/signPrescription.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import { asShaped } from '#store/asShaped.ts';
@@ -81,7 +82,10 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
     .post('/days/:id/solve', noQuery, async (c) => {
       const id = c.req.param('id');
       const asked = await withDay(id);
-      const plan = await plans.solve({ ...asked, ...(await estimator.ofDay(asked.day)) });
+      const { signal } = c.req.raw;
+      const plan = await plans.solve({ ...asked, ...(await estimator.ofDay(asked.day)) }, { signal });
+      // Who stopped it wants no other number.
+      if (signal.aborted) throw new AskerLeft();
       return c.json(await keep(id, plan));
     })
     .post('/days/:id/outlook', noQuery, async (c) => {

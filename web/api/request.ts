@@ -73,7 +73,8 @@ async function send(
   }
   try {
     return await fetch(path, options);
-  } catch {
+  } catch (error) {
+    if (signal?.aborted) throw error;
     throw new RequestError(
       0,
       "The club's server does not answer: start it again, nothing saved is lost.",

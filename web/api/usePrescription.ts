@@ -81,11 +81,12 @@ export function useOutlook(dayId: string) {
   });
 }
 
-/** Solves a day now; its prescription follows. */
+/** Solves a day now; its prescription follows, unless it is stopped by the signal. */
 export function useSolveDay(dayId: string) {
   const client = useQueryClient();
   return useMutation({
-    mutationFn: () => request<SignedPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/solve`),
+    mutationFn: (signal: AbortSignal) =>
+      request<SignedPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/solve`, undefined, signal),
     onSuccess: (solved) => showAsLast(client, solved),
   });
 }

@@ -48,9 +48,7 @@ export function GroupPlan(props: {
   // Another lift begins another way: own starts and what was fixed for the old lift go.
   const pickLift = (lift: Lift) => {
     const fresh = startingGroup(group.id, group.work, lift, group.start.heightM);
-    const free = (places: Group['places']) =>
-      places.map((place) => ({ ...place, start: null, byCoach: null }));
-    put({ lift, start: fresh.start, places: free(group.places), away: free(group.away) });
+    put({ lift, start: fresh.start, places: freed(group.places), away: freed(group.away) });
     say('Another lift: own starts and what was set by hand are gone.', () => onChange(group));
   };
   return (
@@ -88,4 +86,8 @@ export function GroupPlan(props: {
       </div>
     </div>
   );
+}
+
+function freed(places: Group['places']): Group['places'] {
+  return places.map((place) => ({ ...place, start: null, byCoach: null }));
 }

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { Link } from 'wouter';
 import { percent } from '#contract/words/percent.ts';
+import { Waiting } from '#web/parts/Waiting.tsx';
 import { useBeside } from './lastTime/useLastTime.ts';
 import { RackLinks } from './RackLinks.tsx';
 import { Solved } from './Solved.tsx';
@@ -12,6 +13,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
   const { day, change, wrong } = draft;
   const { prescription, busy, latest } = solving;
   const [beside, setBeside] = useBeside();
+  const lifters = new Set(day.groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));
   const slider = useId();
   const empty = day.groups.every((group) => group.places.length === 0);
   const trouble = wrong ?? solving.wrong;
@@ -73,7 +75,13 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           {empty && (
             <p className="quiet">Put lifters on the racks below; then the loads can be worked out.</p>
           )}
-          {busy && <p className="quiet">Comparing every band, hookup and bar.</p>}
+          {busy && (
+            <Waiting
+              what={`Comparing every band, hookup and bar for ${lifters.size} ${lifters.size === 1 ? 'lifter' : 'lifters'}:`}
+              usually="Most days take under 5 s."
+              onStop={solving.stop}
+            />
+          )}
           {!busy && <Solved solving={solving} />}
         </output>
         {trouble && (

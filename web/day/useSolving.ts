@@ -14,6 +14,8 @@ export interface Solving {
   /** Shows an earlier one; null: the last. */
   look: (number: number | null) => void;
   busy: boolean;
+  /** Ends the work under way; nothing is kept of it. */
+  stop: () => void;
   /** Why it could not be worked out, in one sentence. */
   wrong: string | null;
   /** The day, the gear or what is known of its lifters was changed since. */
@@ -29,26 +31,28 @@ export function useSolving(draft: DayDraft): Solving {
   const { data: earlier } = useEarlierPrescription(draft.day.id, lookedAt);
   const shown = (lookedAt === null ? last : earlier) ?? null;
   const solveDay = useSolveDay(draft.day.id);
-  const [waiting, setWaiting] = useState(false);
+  const [waiting, setWaiting] = useState<AbortController | null>(null);
   const plan = last ? planOf(last) : null;
   const solve = async () => {
-    setWaiting(true);
+    const stopper = new AbortController();
+    setWaiting(stopper);
     try {
       if (!(await draft.settle())) return;
-      await solveDay.mutateAsync();
+      await solveDay.mutateAsync(stopper.signal);
       look(null);
     } catch {
       // The mutation keeps the sentence.
     } finally {
-      setWaiting(false);
+      setWaiting(null);
     }
   };
   return {
     prescription: shown,
     latest: last?.number ?? 0,
     look,
-    busy: waiting,
-    wrong: solveDay.error?.message ?? null,
+    busy: waiting !== null,
+    stop: () => waiting?.abort(),
+    wrong: solveDay.error?.name === 'AbortError' ? null : (solveDay.error?.message ?? null),
     stale: plan !== null && plan.basis !== planBasis(records, draft.day),
     solve,
   };
