@@ -45,6 +45,22 @@ test('eight alike sets are one line with load and speeds; the bar is changed and
   await expect(counted).toContainText('8 × 2 at 70 kg');
 });
 
+test('an opened day of the log and older weeks that were asked for outlive a reload', async ({ page }) => {
+  await page.goto('/log?lifter=lifter-ilse');
+  const days = page.locator('.log-date');
+  await expect(days.first()).toHaveAttribute('aria-expanded', 'true');
+  await days.nth(2).click();
+  await expect(days.nth(2)).toHaveAttribute('aria-expanded', 'true');
+  const before = await days.count();
+  await page.getByRole('button', { name: /^Four weeks before/ }).click();
+  await expect.poll(() => days.count()).toBeGreaterThan(before);
+  const shown = await days.count();
+  await page.reload();
+  await expect(days).toHaveCount(shown);
+  await expect(days.nth(2)).toHaveAttribute('aria-expanded', 'true');
+  await expect(days.nth(1)).toHaveAttribute('aria-expanded', 'false');
+});
+
 for (const light of ['day', 'night'] as const) {
   test(`the log fits its screen, says nothing to the console and hides nothing from a screen reader, by ${light}`, async ({
     page,

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { Link } from 'wouter';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { longDate } from '#contract/words/dayWords.ts';
@@ -14,16 +13,20 @@ import { SetLine } from './SetLine.tsx';
 import { sharedPlace } from './sharedPlace.ts';
 
 /** One day of the log: a line that sums it up, and everybody's sets when it is opened. */
-export function DayOfLog(props: { day: LogDay; open: boolean; formerLabels: FormerLabels }) {
-  const { day } = props;
+export function DayOfLog(props: {
+  day: LogDay;
+  open: boolean;
+  onTurn: () => void;
+  formerLabels: FormerLabels;
+}) {
+  const { day, open } = props;
   const club = useClub();
   const units = useUnits();
-  const [open, setOpen] = useState(props.open);
   const dayPlace = sharedPlace(day.lifters.flatMap(({ sets }) => sets));
   return (
     <section className="log-day" aria-label={longDate(day.date)}>
       <h2 className="row base">
-        <button type="button" className="log-date" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <button type="button" className="log-date" aria-expanded={open} onClick={props.onTurn}>
           {longDate(day.date)}
         </button>
         <span className="small quiet">

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { Link } from 'wouter';
 import { localDate } from '#contract/records/kind.ts';
 import { dateText } from '#contract/words/dateText.ts';
@@ -28,7 +27,13 @@ export function LogPage() {
   // Empty: everything up to now, and what was dated later by mistake.
   const [untilAsked, setUntil] = useInAddress('until');
   const until = isDate(untilAsked) ? untilAsked : '';
-  const [windows, setWindows] = useState(1);
+  const [windowsAsked, setWindows] = useInAddress('windows', '1');
+  const windows = /^[1-9]\d{0,3}$/.test(windowsAsked) ? Number(windowsAsked) : 1;
+  // The newest day is open and the others are closed, but for those that were turned.
+  const [turnedText, setTurned] = useInAddress('turned');
+  const turned = turnedText === '' ? [] : turnedText.split(',');
+  const turn = (date: string) =>
+    setTurned((turned.includes(date) ? turned.filter((one) => one !== date) : [...turned, date]).join(','));
   const from = daysLater(until || today, 1 - windows * windowDays);
   const asked: SetsAsked = { from, ...(until && { to: until }), ...(lifterId && { lifterId }) };
   const { data, error, isPending } = useSets(asked);
@@ -76,7 +81,13 @@ export function LogPage() {
       )}
       {isPending && <p className="quiet">Fetching the log.</p>}
       {days.map((day, index) => (
-        <DayOfLog key={day.date} day={day} open={index === 0} formerLabels={data?.formerLabels ?? {}} />
+        <DayOfLog
+          key={day.date}
+          day={day}
+          open={(index === 0) !== turned.includes(day.date)}
+          onTurn={() => turn(day.date)}
+          formerLabels={data?.formerLabels ?? {}}
+        />
       ))}
       {data && days.length === 0 && !filtered && windows === 1 && <NothingYet from={from} />}
       {data && days.length === 0 && (filtered || windows > 1) && (
@@ -92,7 +103,7 @@ export function LogPage() {
       )}
       {data && (
         <div className="row">
-          <button type="button" onClick={() => setWindows(windows + 1)}>
+          <button type="button" onClick={() => setWindows(`${windows + 1}`)}>
             Four weeks before {dateText(from)}
           </button>
         </div>
