@@ -81,7 +81,10 @@ export function AlikeLine(props: {
           <BarForm
             title={`Change the bar of ${what}`}
             barKg={first.setup.barKg}
-            onSave={(barKg) => acts.changeBar(sets, barKg, what)}
+            onSave={async (barKg) => {
+              await acts.changeBar(sets, barKg, what);
+              setChanging(false);
+            }}
             onLeave={() => setChanging(false)}
           />
         </div>

@@ -63,7 +63,10 @@ export function SetLine(props: {
             ofDay={false}
             leaveWord="Leave unchanged"
             onLeave={() => setChanging(false)}
-            onSave={(given) => acts.correct(set, given)}
+            onSave={async (given) => {
+              await acts.correct(set, given);
+              setChanging(false);
+            }}
           />
         </div>
       )}
