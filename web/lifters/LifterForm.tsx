@@ -1,6 +1,9 @@
 import { useState } from 'react';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { equipmentWords } from '#contract/words/liftWords.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { LabelsField } from '#web/parts/LabelsField.tsx';
+import { labelsOf } from '#web/parts/labelsIn.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
@@ -25,6 +28,7 @@ export function LifterForm(props: {
   const isNew = lifter === null;
   const [draft, setDraft] = useState<LifterDraft>(lifter ?? nobody);
   const units = useUnits();
+  const club = useClub();
   const set = (change: Partial<LifterDraft>) => setDraft({ ...draft, ...change });
   const fields = useRecordFields('lifter', draft, lifter, labels);
   return (
@@ -66,6 +70,12 @@ export function LifterForm(props: {
         options={equipmentWords}
         onChange={(equipment) => set({ equipment })}
       />
+      <LabelsField
+        {...fields.choice('labels')}
+        labels={draft.labels}
+        used={labelsOf(club.lifter)}
+        onChange={(given) => set({ labels: given })}
+      />
       {!isNew && (
         <TextField
           {...fields.text('leftOn')}
@@ -86,6 +96,7 @@ const labels = {
   bornOn: 'Born on',
   category: 'Competes among',
   equipment: 'Usually lifts in',
+  labels: 'Labels',
   leftOn: 'Left the club on',
   note: 'Note',
 };

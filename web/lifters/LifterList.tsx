@@ -10,10 +10,11 @@ import { useClubEstimates } from '#web/api/useClubEstimates.ts';
 import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
-import { isNamed } from '#web/parts/isNamed.ts';
+import { FindFields } from '#web/parts/FindFields.tsx';
+import { isSame, labelsOf } from '#web/parts/labelsIn.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { TextField } from '#web/parts/TextField.tsx';
+import { fewRows, type RowOrder, useFound } from '#web/parts/useFound.ts';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { isMinor } from './age.ts';
@@ -33,25 +34,34 @@ export function LifterList() {
     [estimates],
   );
   const [withLeft, setWithLeft] = useState(false);
-  const [named, setNamed] = useInAddress('name');
-  const [orderAsked, setOrder] = useInAddress('by', 'name');
-  const order = orderWords.find(({ value }) => value === orderAsked)?.value ?? 'name';
+  const [label, setLabel] = useInAddress('label');
   const [, navigate] = useLocation();
   const today = localToday(settings.timeZone);
   const leftCount = club.lifter.filter((lifter) => hasLeft(lifter, today)).length;
   const here = club.lifter.filter((lifter) => withLeft || !hasLeft(lifter, today));
-  const rankOf = ({ lifter, bodyMass, best }: LifterRecords) => {
-    if (order === 'name') return 0;
-    if (order === 'mass') return bodyMass[0]?.massKg ?? 0;
-    return (
-      estimateOf.get(`${lifter.id} ${order}`)?.maxKg.median ?? straightBest(best, order)?.setup.barKg ?? 0
-    );
-  };
-  const rows = here
-    .filter((lifter) => isNamed(lifter, named))
-    .map((lifter) => lifterRecords(club, lifter.id))
-    .filter((row) => row !== null)
-    .sort((a, b) => rankOf(b) - rankOf(a) || a.lifter.name.localeCompare(b.lifter.name));
+  const maximumKg = ({ lifter, best }: LifterRecords, lift: Lift) =>
+    estimateOf.get(`${lifter.id} ${lift}`)?.maxKg.median ?? straightBest(best, lift)?.setup.barKg ?? 0;
+  const heaviestBy = (massKg: (row: LifterRecords) => number) => (a: LifterRecords, b: LifterRecords) =>
+    massKg(b) - massKg(a) || byName(a, b);
+  const found = useFound(
+    here
+      .filter(({ labels }) => label === '' || labels.some((own) => isSame(own, label)))
+      .map((lifter) => lifterRecords(club, lifter.id))
+      .filter((row) => row !== null),
+    ({ lifter }) => [lifter.name, ...lifter.labels, lifter.note],
+    [
+      { value: 'name', word: 'name', compare: byName },
+      { value: 'mass', word: 'body mass', compare: heaviestBy(({ bodyMass }) => bodyMass[0]?.massKg ?? 0) },
+      ...liftWords.map(
+        ({ value, word }): RowOrder<LifterRecords> => ({
+          value,
+          word,
+          compare: heaviestBy((row) => maximumKg(row, value)),
+        }),
+      ),
+    ],
+  );
+  const labels = labelsOf(here);
   const add = (
     <Link href="/new" className="button strong">
       Add a lifter
@@ -94,6 +104,12 @@ export function LifterList() {
       cell: (row) => nameWithMarks(row, today),
     },
     {
+      key: 'labels',
+      head: 'Labels',
+      wideOnly: true,
+      cell: ({ lifter }) => lifter.labels.join(', '),
+    },
+    {
       key: 'equipment',
       head: 'Lifts in',
       wideOnly: true,
@@ -128,17 +144,21 @@ export function LifterList() {
         <div className="row">{add}</div>
       </div>
       <EstimateProgress progress={progress} />
-      {here.length > fewLifters && (
-        <div className="fields screen-only">
-          <TextField label="Name" value={named} onChange={setNamed} />
-          <SelectField label="In order of" value={order} options={orderWords} onChange={setOrder} />
-        </div>
-      )}
-      {rows.length === 0 && <p>Nobody here has “{named}” in the name.</p>}
+      <FindFields found={found} label="Name, label or note" isLong={here.length > fewRows}>
+        {labels.length > 0 && (
+          <SelectField
+            label="Label"
+            value={labels.find((one) => isSame(one, label)) ?? ''}
+            options={[{ value: '', word: 'everybody' }, ...labels.map((one) => ({ value: one, word: one }))]}
+            onChange={setLabel}
+          />
+        )}
+      </FindFields>
+      {found.rows.length === 0 && <p>Nobody here is found by that.</p>}
       <DataTable
         label="Lifters"
         columns={columns}
-        rows={rows}
+        rows={found.rows}
         keyOf={({ lifter }) => lifter.id}
         nameOf={({ lifter }) => lifter.name}
         onOpen={({ lifter }) => navigate(`/${lifter.id}`)}
@@ -159,14 +179,9 @@ export function LifterList() {
   );
 }
 
-/** So many are seen without looking for. */
-const fewLifters = 10;
-
-const orderWords = [
-  { value: 'name', word: 'name' },
-  { value: 'mass', word: 'body mass' },
-  ...liftWords,
-] as const;
+function byName(a: LifterRecords, b: LifterRecords): number {
+  return a.lifter.name.localeCompare(b.lifter.name);
+}
 
 function hasLeft({ leftOn }: Lifter, today: string): boolean {
   return leftOn !== null && leftOn <= today;
@@ -179,6 +194,9 @@ function nameWithMarks({ lifter, restriction }: LifterRecords, today: string) {
       {lifter.name}
       {isMinor(lifter.bornOn, today) && <span className="mark lifters-mark">under 18</span>}
       {isRestricted && <span className="mark lifters-mark">restricted</span>}
+      {lifter.labels.length > 0 && (
+        <span className="phone-only small quiet"> {lifter.labels.join(', ')}</span>
+      )}
     </>
   );
 }

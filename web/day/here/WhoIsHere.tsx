@@ -4,7 +4,7 @@ import type { Lifter } from '#contract/records/lifters.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
-import { isNamed } from '#web/parts/isNamed.ts';
+import { isFound } from '#web/parts/isFound.ts';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { comesTo, isAway, lastTime, rackFor } from './whoIsHere.ts';
@@ -33,7 +33,7 @@ export function WhoIsHere(props: {
   const all = records.lifter
     .filter(({ id, leftOn }) => leftOn === null || belongs(id))
     .sort((a, b) => rank(a) - rank(b) || a.name.localeCompare(b.name));
-  const shown = all.filter((lifter) => isNamed(lifter, asked));
+  const shown = all.filter((lifter) => isFound([lifter.name, ...lifter.labels], asked));
   const missing = (ids: readonly string[]) =>
     ids.filter((id) => !isHere(id) && all.some((one) => one.id === id));
   const lastIds = missing(before?.group.places.map(({ lifterId }) => lifterId) ?? []);
