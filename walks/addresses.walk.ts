@@ -40,19 +40,28 @@ test('units are chosen once, for this device: at the head of a wide screen, at t
   expect(JSON.stringify(await club.json())).toContain('"massUnit":"kg"');
 });
 
-test('a name is found among many by its beginning, and name and order stay in the address', async ({
+test('a name is found among many by its beginning, a crew by its label, and words, label and order stay in the address', async ({
   page,
 }) => {
   await page.goto('/lifters');
-  await page.getByLabel('Name', { exact: true }).fill('ofo');
+  await page.getByLabel('Name, label or note').fill('ofo');
   const rows = page.getByRole('table', { name: 'Lifters' }).getByRole('row');
   await expect(rows).toHaveCount(2);
   await page.reload();
   await expect(rows).toHaveCount(2);
-  await page.getByLabel('Name', { exact: true }).fill('');
+  await page.getByLabel('Name, label or note').fill('early');
+  const early = await rows.count();
+  expect(early).toBeGreaterThan(2);
+  await page.getByLabel('Name, label or note').fill('');
+  await page.getByLabel('Label', { exact: true }).selectOption('early crew');
+  await expect(page).toHaveURL(/label=early/);
+  await expect(rows).toHaveCount(early);
+  await page.reload();
+  await expect(rows).toHaveCount(early);
+  await page.getByLabel('Label', { exact: true }).selectOption('everybody');
   await page.getByLabel('In order of').selectOption('body mass');
   const masses = async () =>
-    (await rows.locator('td:nth-of-type(4)').allTextContents()).filter((text) => /\d/.test(text)).map(Number);
+    (await rows.locator('td:nth-of-type(5)').allTextContents()).filter((text) => /\d/.test(text)).map(Number);
   await expect(page).toHaveURL(/by=mass/);
   expect(await masses()).toEqual((await masses()).toSorted((a, b) => b - a));
   expect((await masses()).length).toBeGreaterThan(10);

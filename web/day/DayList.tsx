@@ -4,7 +4,9 @@ import { longDate, shortDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { FindFields } from '#web/parts/FindFields.tsx';
 import { localToday } from '#web/parts/localToday.ts';
+import { asTheyCome, useFound } from '#web/parts/useFound.ts';
 import { FirstSteps } from './FirstSteps.tsx';
 import { workWords } from './startingPoints.ts';
 
@@ -14,8 +16,9 @@ export function DayList() {
   const club = useClubSettings();
   const [, go] = useLocation();
   const today = localToday(club.timeZone);
-  const coming = days.filter((day) => day.date >= today).sort((a, b) => a.date.localeCompare(b.date));
-  const gone = days.filter((day) => day.date < today).sort((a, b) => b.date.localeCompare(a.date));
+  const found = useFound(days, textsOf, [asTheyCome]);
+  const coming = found.rows.filter((day) => day.date >= today).sort((a, b) => a.date.localeCompare(b.date));
+  const gone = found.rows.filter((day) => day.date < today).sort((a, b) => b.date.localeCompare(a.date));
   const newDay = (
     <Link href="/new" className="button strong">
       New day
@@ -35,6 +38,8 @@ export function DayList() {
         <h1>Days</h1>
         {newDay}
       </div>
+      <FindFields found={found} label="Title, note, work or date" />
+      {found.rows.length === 0 && <p>No day is found by that.</p>}
       <DayTable label="Days to come" days={coming} onOpen={(day) => go(`/${day.id}`)} />
       <DayTable label="Days gone by" days={gone} onOpen={(day) => go(`/${day.id}`)} />
     </div>
@@ -52,6 +57,10 @@ const columns: readonly Column<Day>[] = [
     cell: (day) => new Set(day.groups.flatMap((g) => g.places.map((p) => p.lifterId))).size,
   },
 ];
+
+function textsOf(day: Day): string[] {
+  return [day.title, day.note, longDate(day.date), worksOf(day)];
+}
 
 function dateCell(day: Day) {
   return <strong>{shortDate(day.date)}</strong>;

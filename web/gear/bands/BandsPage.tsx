@@ -7,10 +7,12 @@ import { useChosen } from '#web/gear/state/Chosen.tsx';
 import { pairPull } from '#web/gear/state/pairPull.ts';
 import type { PairState } from '#web/gear/state/pairState.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
+import { usePairsFound } from '#web/gear/state/usePairsFound.ts';
 import { CsvDoor } from '#web/gear/tables/CsvDoor.tsx';
 import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
+import { FindFields } from '#web/parts/FindFields.tsx';
 import { KnownLegend } from '#web/parts/KnownLegend.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { ChooseHookup } from './ChooseHookup.tsx';
@@ -24,6 +26,7 @@ export function BandsPage({ gear }: { gear: Gear }) {
   const out = gear.pairs.filter(({ pair }) => pair.retiredOn !== null);
   const inUse = gear.pairs.filter(({ pair }) => pair.retiredOn === null);
   const columns = useBandColumns(gear);
+  const found = usePairsFound(retired ? gear.pairs : inUse);
   if (gear.pairs.length === 0) return <FirstBand />;
   const due = inUse.filter((state) => state.sides.some(({ findings }) => findings.length > 0)).length;
   return (
@@ -39,10 +42,12 @@ export function BandsPage({ gear }: { gear: Gear }) {
         {due > 0 ? `, ${due} of them wanting the scale or a look.` : ', none wanting the scale.'}
       </p>
       <ChooseHookup gear={gear} />
+      <FindFields found={found} label="Label, width or note" />
+      {found.rows.length === 0 && <p>No pair is found by that.</p>}
       <DataTable
         label="Band pairs"
         columns={columns}
-        rows={retired ? [...inUse, ...out] : inUse}
+        rows={found.rows}
         keyOf={({ pair }) => pair.id}
         nameOf={({ pair }) => pair.label}
         onOpen={({ pair }) => go(`/bands/${pair.id}`)}

@@ -1,13 +1,15 @@
-import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { fromSi } from '#core/units/units.ts';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import { pairPull } from '#web/gear/state/pairPull.ts';
 import type { PairState } from '#web/gear/state/pairState.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
+import { usePairsFound } from '#web/gear/state/usePairsFound.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
+import { FindFields } from '#web/parts/FindFields.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BarHeightField } from './BarHeightField.tsx';
 import { PullCell } from './PullCell.tsx';
@@ -17,8 +19,9 @@ export function HeightPage({ gear }: { gear: Gear }) {
   const [, go] = useLocation();
   const { heightM } = useChosen(gear);
   const { mass } = useUnits();
-  const [rackId, setRackId] = useState('all');
+  const [rackId, setRackId] = useInAddress('rack', 'all');
   const pairs = gear.pairs.filter(({ pair }) => pair.retiredOn === null);
+  const found = usePairsFound(pairs);
   const places = gear.places.filter(({ rack }) => rackId === 'all' || rack.id === rackId);
   if (pairs.length === 0 || gear.places.length === 0) return <NothingToShow />;
   const columns: Column<PairState>[] = [
@@ -79,11 +82,12 @@ export function HeightPage({ gear }: { gear: Gear }) {
         />
         <BarHeightField gear={gear} />
       </div>
+      <FindFields found={found} label="Label, width or note" />
       <div className="wall-chart">
         <DataTable
           label={`Pairs by hookups, ${mass}`}
           columns={columns}
-          rows={pairs}
+          rows={found.rows}
           keyOf={({ pair }) => pair.id}
           nameOf={({ pair }) => pair.label}
           onOpen={({ pair }) => go(`/bands/${pair.id}`)}

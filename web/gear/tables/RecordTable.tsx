@@ -3,7 +3,9 @@ import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import type { FormLabels } from '#contract/words/formFaults.ts';
 import { type NewRecord, useRecords } from '#web/api/useRecords.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
+import { FindFields } from '#web/parts/FindFields.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { asTheyCome, useFound } from '#web/parts/useFound.ts';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { CsvDoor } from './CsvDoor.tsx';
 import { type Draft, onlyWhatMatters, type TableField } from './TableField.ts';
@@ -37,6 +39,12 @@ export function RecordTable<K extends KindName>(props: {
   const [open, setOpen] = useState<{ id: string | null; draft: Draft<K> } | null>(null);
   /** How many were added in a row: each has a form of its own. */
   const [added, setAdded] = useState(0);
+  const found = useFound(
+    rows,
+    (record) => [table.nameOf(record), String(Reflect.get(record, 'note') ?? '')],
+    [asTheyCome],
+    table.kind,
+  );
   const Heading = props.heading ?? 'h2';
   const place = useRef<HTMLElement>(null);
   const cameFrom = useRef<Element | null>(null);
@@ -65,6 +73,7 @@ export function RecordTable<K extends KindName>(props: {
           Add a {table.one}
         </button>
       </div>
+      <FindFields found={found} label="Label or note" />
       <div className={open ? 'record-table-open' : ''}>
         {open && (
           <TableForm
@@ -91,7 +100,7 @@ export function RecordTable<K extends KindName>(props: {
             <DataTable
               label={table.title}
               columns={columns}
-              rows={rows}
+              rows={found.rows}
               keyOf={({ id }) => id}
               nameOf={table.nameOf}
               onOpen={openRow}
