@@ -3,7 +3,9 @@ import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEvidence } from '#web/api/useEvidence.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
+import { isSame, labelsOf } from '#web/parts/labelsIn.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
 import { Waiting } from '#web/parts/Waiting.tsx';
 import { AnswerSection } from './AnswerSection.tsx';
 import { RangeLegend } from './RangeLegend.tsx';
@@ -15,6 +17,7 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
   const { lifter } = useClub();
   const { data: report, error } = useEvidence();
   const [, navigate] = useLocation();
+  const [labelAsked, setLabel] = useInAddress('label');
   const nameOf = (id: string) => lifter.find((one) => one.id === id)?.name ?? 'a lifter no longer kept';
   if (lifterId !== null && !lifter.some(({ id }) => id === lifterId)) {
     return (
@@ -23,6 +26,13 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
       </p>
     );
   }
+  const labels = lifterId === null ? labelsOf(lifter) : [];
+  const label = labels.find((one) => isSame(one, labelAsked));
+  /** With a label the whole club's line, and of the lifters those who have it. */
+  const isShown = (id: string | null) =>
+    id === null ||
+    label === undefined ||
+    lifter.some((one) => one.id === id && one.labels.some((own) => isSame(own, label)));
   const who = [...lifter]
     .sort((a, b) => a.name.localeCompare(b.name))
     .map(({ id, name }) => ({ value: id, word: name }));
@@ -44,18 +54,34 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
         <>
           <div className="evidence-head">
             <p className="quiet">{restsOn(report)}</p>
-            <div className="screen-only">
+            <div className="fields screen-only">
               <SelectField
                 label="Answers for"
                 value={lifterId ?? WHOLE_CLUB}
                 options={[{ value: WHOLE_CLUB, word: 'the whole club' }, ...who]}
                 onChange={(id) => navigate(id === WHOLE_CLUB ? '/' : `/${id}`)}
               />
+              {labels.length > 0 && (
+                <SelectField
+                  label="Lifters shown"
+                  value={label ?? ''}
+                  options={[
+                    { value: '', word: 'everybody' },
+                    ...labels.map((one) => ({ value: one, word: one })),
+                  ]}
+                  onChange={setLabel}
+                />
+              )}
             </div>
           </div>
           <RangeLegend />
           {report.answers.map((answer) => (
-            <AnswerSection key={answer.question} answer={answer} lifterId={lifterId} nameOf={nameOf} />
+            <AnswerSection
+              key={answer.question}
+              answer={{ ...answer, lines: answer.lines.filter((line) => isShown(line.lifterId)) }}
+              lifterId={lifterId}
+              nameOf={nameOf}
+            />
           ))}
         </>
       )}
