@@ -20,7 +20,7 @@ const single = {
 const lift = (start: string, rebound = 0.3) =>
   ({ reference: { start }, shape: { rebound } }) as unknown as LiftModel;
 const session = (...groups: object[]) =>
-  ({ day: 0, groups: groups.map((group) => ({ ...single, ...group }) as unknown as EffortGroup) }) as Session;
+  ({ day: 0, groups: groups.map((group) => ({ ...single, ...group }) as unknown as EffortGroup) });
 const tells = (group: object, of = lift('free')) => activeParameters([session({}, group)], of);
 const from = (start: string, bandShare = 0) => ({ model: { start, bandShare } });
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import { changedSentences } from '#contract/words/changedSentences.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { changedSince } from './changedSince.ts';
