@@ -37,6 +37,7 @@ export function rackTable({ bar, collarPair }: ClubRecords): KindTable<'rack'> {
         addAt: { href: '/iron', word: 'Add collars' },
         options: collarPair.map(({ id, label }) => ({ value: id, word: label })),
       },
+      { as: 'lifts', name: 'lifts', label: 'Lifts done here' },
       {
         as: 'quantity',
         name: 'benchHeightM',
@@ -44,8 +45,8 @@ export function rackTable({ bar, collarPair }: ClubRecords): KindTable<'rack'> {
         of: 'length',
         usual: [0.3, 0.6],
         hint: 'Empty where there is no bench.',
+        when: ({ lifts }) => lifts.includes('bench'),
       },
-      { as: 'lifts', name: 'lifts', label: 'Lifts done here' },
       { as: 'check', name: 'takesChains', label: 'Chains may be hung here' },
       { as: 'text', name: 'note', label: 'Note' },
     ],

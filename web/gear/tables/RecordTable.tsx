@@ -174,7 +174,7 @@ function TableForm<K extends KindName>(props: {
             field={field}
             fields={fields}
             value={Reflect.get(draft, field.name)}
-            onChange={(value) => onChange({ ...draft, [field.name]: value })}
+            onChange={(value) => onChange({ ...props.draft, [field.name]: value })}
           />
         ))}
     </RecordForm>
