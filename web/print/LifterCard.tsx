@@ -94,23 +94,19 @@ function blocksOf(lifter: LifterOnSheet, unit: 'kg' | 'lb'): ReactNode[] {
             {step.aSide}
             {stepSide(step.aSide)}
           </span>
-          <span>
+          <b>
             {step.sets} × {step.reps}
-          </span>
+          </b>
           <span>{step.rest}</span>
           <Ticks count={step.sets} />
         </p>
         <p>{effortLine(step.effort)}</p>
       </div>
     )),
-    <p key="shares" className="fine">
-      {unbroken(`${lifter.percentages}, of ${lifter.reference}.`)}
+    <p key="fine" className="fine">
+      {unbroken(`${lifter.percentages}, of ${lifter.reference}.`)}{' '}
+      {lifter.assumed.map(({ sentence }) => sentence).join(' ')}
     </p>,
-    ...lifter.assumed.map(({ sentence }) => (
-      <p key={sentence} className="fine">
-        {sentence}
-      </p>
-    )),
   ];
 }
 
@@ -150,7 +146,7 @@ function Load({ lifter, unit }: { lifter: LifterLine; unit: string }) {
         points={lifter.picture}
         toN={Math.max(...lifter.picture.map((point) => point.totalN))}
         widthPx={30 * pxPerMm}
-        heightPx={21 * pxPerMm}
+        heightPx={17.5 * pxPerMm}
       />
       <div>
         <p>

@@ -11,8 +11,8 @@ import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
 import { useFitting } from './useFitting.ts';
 
-/** Closest setting of a page, in sheet.css: letters of the least size. */
-const closest = 2;
+/** Closest setting of a page, in sheet.css: letters of the least size, and nothing drawn. */
+const closest = 3;
 
 /**
  * One page of the wall: a rack's lifters in lifting order, black on white, read from three metres. `onTooFull` hears when
@@ -86,41 +86,45 @@ function Row({ lifter, toN, unit }: { lifter: LifterOnSheet; toN: number; unit: 
           <b>Note:</b> {lifter.note}
         </p>
       )}
-      <div className="sheet-top">
-        <p className="sheet-bar">
-          {lifter.bar}
-          <span>{unit}</span>
-        </p>
-        <LoadedBar
-          label={`Bar of ${lifter.name}`}
-          perSide={lifter.perSide}
-          widthPx={19 * pxPerMm}
-          colour={false}
-          figures={false}
-        />
-        <div>
-          <p className="sheet-discs">{discsOnPaper(lifter.aSide)}</p>
-          <p>
-            <BesideDiscs lifter={lifter} />
+      <div className="sheet-body">
+        <div className="sheet-mass">
+          <p className="sheet-bar">
+            {lifter.bar}
+            <span>{unit}</span>
           </p>
+          <div className="sheet-load">
+            <div>
+              <p>
+                <PaperLoad load={lifter.lockout} unit={unit} /> lockout <span>{lifter.lockout.interval}</span>
+              </p>
+              <p>
+                <PaperLoad load={lifter.bottom} unit={unit} /> bottom <span>{lifter.bottom.interval}</span>
+              </p>
+            </div>
+            <SmallLoad
+              label={`Load of ${lifter.name} from bottom to lockout`}
+              points={lifter.picture}
+              toN={toN}
+              widthPx={18 * pxPerMm}
+              heightPx={15 * pxPerMm}
+            />
+          </div>
         </div>
-      </div>
-      <div className="sheet-below">
-        <Steps steps={lifter.steps} unit={unit} />
-        <SmallLoad
-          label={`Load of ${lifter.name} from bottom to lockout`}
-          points={lifter.picture}
-          toN={toN}
-          widthPx={18 * pxPerMm}
-          heightPx={15 * pxPerMm}
-        />
-        <div className="sheet-load">
-          <p>
-            <PaperLoad load={lifter.lockout} unit={unit} /> lockout <span>{lifter.lockout.interval}</span>
-          </p>
-          <p>
-            <PaperLoad load={lifter.bottom} unit={unit} /> bottom <span>{lifter.bottom.interval}</span>
-          </p>
+        <div className="sheet-work">
+          <div className="sheet-top">
+            <LoadedBar
+              label={`Bar of ${lifter.name}`}
+              perSide={lifter.perSide}
+              widthPx={19 * pxPerMm}
+              colour={false}
+              figures={false}
+            />
+            <p>
+              <span className="sheet-discs">{discsOnPaper(lifter.aSide)}</span>{' '}
+              <BesideDiscs lifter={lifter} />
+            </p>
+          </div>
+          <Steps steps={lifter.steps} unit={unit} />
         </div>
       </div>
     </li>

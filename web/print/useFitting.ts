@@ -11,9 +11,15 @@ export function useFitting<E extends HTMLElement>(
 ): RefObject<E | null> {
   const ref = useRef<E>(null);
   useLayoutEffect(() => {
-    if (ref.current === null || setUntilItFits(ref.current, closest)) return;
+    const page = ref.current;
+    if (page === null) return;
+    // The mark across a page that does not stand reaches beyond it, and is no reason for another page.
+    page.dataset.measured = '';
+    const fits = setUntilItFits(page, closest);
+    delete page.dataset.measured;
+    if (fits) return;
     if (onTooFull) onTooFull();
-    else ref.current.dataset.set = 'long';
+    else page.dataset.set = 'long';
   });
   return ref;
 }
