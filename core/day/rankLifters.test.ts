@@ -69,6 +69,15 @@ describe('the sets of all lifters', () => {
     expect(proof.bound).toBeLessThanOrEqual(total);
   });
 
+  it('are none of a lifter whose values nothing can be reckoned with, and those of all others beside', () => {
+    const broken = { ...taskOf(2600), referenceKg: Number.NaN };
+    const aim = { by: 'percent' as const, targets: [{ basis: 'bar' as const, share: 0.5 }] };
+    const lifters = [{ ...broken, aim }, taskOf(2600)].map((task) => ({ task, rack: 0, fixed: free }));
+    const [none, some] = rankLifters(lifters, [manyPieces(3, 1)], freeSearch, () => 0);
+    expect(none).toEqual({ reason: expect.stringContaining('distance from the aim') });
+    expect(some).toHaveProperty('ranking');
+  });
+
   it('are still given, with what is not known of the others, where there is no time at all', () => {
     const lifters = [{ task: taskOf(2600), rack: 0, fixed: free }];
     const [one] = rankLifters(lifters, [manyPieces(60, 6)], freeSearch, () => 1);
