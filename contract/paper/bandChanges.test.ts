@@ -23,11 +23,12 @@ test('the same bands hung alike are no change, hung otherwise they are', () => {
   expect(bandChanges(hang(), hang())).toBe('');
 });
 
+const chained = (...kinds: [string, number][]) => ({
+  bands: [],
+  chains: kinds.map(([label, pairs]) => ({ chainPairId: label, label, pairs })),
+});
+
 test('chains are said beside the bands, and another number of pairs of them is hung anew', () => {
-  const chained = (...kinds: [string, number][]) => ({
-    bands: [],
-    chains: kinds.map(([label, pairs]) => ({ chainPairId: label, label, pairs })),
-  });
   expect(bandChanges(chained(['13 mm', 1]), chained(['13 mm', 2]))).toBe('chain 13 mm hung anew');
   expect(bandChanges(chained(['13 mm', 1]), chained(['13 mm', 1]))).toBe('same bands');
   expect(bandChanges(chained(['13 mm', 1]), chained(['16 mm', 1]))).toBe('chain 13 mm off, chain 16 mm on');

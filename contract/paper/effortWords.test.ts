@@ -81,21 +81,23 @@ test('a first rep that is not made is said before anything else, with what is la
   expect(effortWords({ ...block, effort: null, explanation })).toMatchObject({ speed: notMade, spare: '' });
 });
 
+const inZone = (of: 'set' | 'firstRep') =>
+  effortWords({
+    ...block,
+    expected: {
+      ...block.expected!,
+      zone: { of, fromMps: 0.75, toMps: 0.85, mps: 0.78, chance: 0.74 },
+    },
+  });
+
 test('the chance of a zone that a whole set is held to stands with its speed, that of a first rep alone', () => {
-  const inZone = (of: 'set' | 'firstRep') =>
-    effortWords({
-      ...block,
-      expected: {
-        ...block.expected!,
-        zone: { of, fromMps: 0.75, toMps: 0.85, mps: 0.78, chance: 0.74 },
-      },
-    });
   expect(inZone('set').inZone).toBe('whole set 0.78 m/s, in the zone 74 %');
   expect(inZone('firstRep').inZone).toBe('in the zone 74 %');
 });
 
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+
 test('a line says its parts in the order in which the key explains them, and leaves out what was not worked out', () => {
-  const plain = (text: string) => text.replaceAll('\u00a0', ' ');
   const asked = { ...words({}), inZone: 'in the zone 74 %' };
   expect(plain(effortLine(asked))).toBe(
     '0.62 → 0.58 m/s; 4 s a set; in the zone 74 %, all reps 96 %; resting 0:45, last rep 0.55 m/s, all reps 91 %',

@@ -106,10 +106,11 @@ test('a rack whose lifters need two pages has them split evenly, numbered on, in
   expect(pages.map(({ lifters }) => lifters[0]!.changes)).toEqual(['hang 13-A first', 'same bands']);
 });
 
+const parts = (key: string) => (key === 'group north' ? 2 : 1);
+
 test('only the rack whose lifters need more room is split, by its group and its own name, and lifters come by turn', () => {
   const plan = inventedPlan();
   plan.groups[0]!.places.reverse();
-  const parts = (key: string) => (key === 'group north' ? 2 : 1);
   const pages = rackSheets(plan, sheet, words, parts);
   expect(pages.map(({ key, lifters }) => [key, lifters.map(({ name }) => name)])).toEqual([
     ['group north', ['Invented short']],

@@ -28,9 +28,10 @@ it('is the heaviest loadable bar that is likely enough, down to six tenths of wh
   );
 });
 
+const other = (barKg: number) => ({ barKg, note: 'made anew' });
+
 it('gives back the work that was asked as it was where that is likely, or nothing lighter would be', () => {
   const asked = { barKg: 100, note: 'as asked' };
-  const other = (barKg: number) => ({ barKg, note: 'made anew' });
   for (const isLikely of [() => true, () => false])
     expect(lightened(asked, other, Math.round, isLikely)).toBe(asked);
 });

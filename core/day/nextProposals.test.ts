@@ -39,14 +39,15 @@ it('counts those as tied that lie within half a tenth of a point of the best of 
   expect(proposed(three, [0.01, 0.0102, 0.0104])).toEqual([2, 0, 1]);
 });
 
+const isFarther = (one: PrescribedSetup, known: PrescribedSetup) => one.misfit - known.misfit > 0.015;
+
 it('ends with as many as are wanted, or with the last of them, and passes over what is no other proposal', () => {
   const four = bands(0, 1, 2, 3);
   const misfits = [0.01, 0.02, 0.03, 0.04];
   expect(proposed(four, misfits, { most: 2 })).toEqual([0, 1]);
   expect(proposed(four, misfits)).toEqual([0, 1, 2, 3]);
   expect(proposed([], [])).toEqual([]);
-  const isAnother = (one: PrescribedSetup, known: PrescribedSetup) => one.misfit - known.misfit > 0.015;
-  expect(proposed(four, misfits, { isAnother })).toEqual([0, 2]);
+  expect(proposed(four, misfits, { isAnother: isFarther })).toEqual([0, 2]);
   // Of those that tie no more are given than are wanted either.
   expect(proposed(four, [0.01, 0.01, 0.01, 0.01], { most: 1 })).toEqual([0]);
 });

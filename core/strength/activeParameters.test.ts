@@ -19,8 +19,10 @@ const single = {
 };
 const lift = (start: string, rebound = 0.3) =>
   ({ reference: { start }, shape: { rebound } }) as unknown as LiftModel;
-const session = (...groups: object[]) =>
-  ({ day: 0, groups: groups.map((group) => ({ ...single, ...group }) as unknown as EffortGroup) });
+const session = (...groups: object[]): Session => ({
+  day: 0,
+  groups: groups.map((group) => ({ ...single, ...group }) as unknown as EffortGroup),
+});
 const tells = (group: object, of = lift('free')) => activeParameters([session({}, group)], of);
 const from = (start: string, bandShare = 0) => ({ model: { start, bandShare } });
 

@@ -107,10 +107,10 @@ const expectSlopes = (slope: number[], wanted: number[]) =>
 
 const off = { lnTiring: 0.02, slope: -0.02, bandError: 0.03, startError: 0.01, wraps: 0.02, platform: 0.01 };
 
-describe('what was made and missed', () => {
-  const spare = (reps: number) => (dayLn: number, by: Partial<Parameters>) =>
-    surplusAt(dayLn, by) - readerOf(parametersAt(by), lift)(model).table.neededFor(reps);
+const spare = (reps: number) => (dayLn: number, by: Partial<Parameters>) =>
+  surplusAt(dayLn, by) - readerOf(parametersAt(by), lift)(model).table.neededFor(reps);
 
+describe('what was made and missed', () => {
   it.each([
     ['made', { made: 3, missed: false }, 3, 1],
     ['missed after two', { made: 2, missed: true }, 3, -1],

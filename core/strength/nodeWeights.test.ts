@@ -33,6 +33,12 @@ function read(
 const coefficients = fc.array(fc.integer({ min: -9, max: 9 }), { minLength: 6, maxLength: 6 });
 const slopes = fc.integer({ min: -75, max: 75 }).map((n) => n / 100);
 
+const slopeItself = (_: number, s: number) => s;
+
+const peak = (_: number, s: number) => (s === 0 ? 1 : 0);
+
+const withoutRebound = (v: number, s: number) => 2 + s * s + v * s;
+
 describe('a quantity read off the nodes', () => {
   // Overhauser 1968: parabolas through neighbouring nodes, blended; where all of them are the same it is that parabola.
   it.each(['free', 'box'] as const)(
@@ -58,14 +64,12 @@ describe('a quantity read off the nodes', () => {
   );
 
   it('is held further out than a step beyond the nodes', () => {
-    const quantity = (_: number, s: number) => s;
-    for (const slope of [0.75, 0.8, 3]) expect(read(quantity, at({ slope }))).toBeCloseTo(0.75, 12);
-    for (const slope of [-0.75, -0.8, -3]) expect(read(quantity, at({ slope }))).toBeCloseTo(-0.75, 12);
+    for (const slope of [0.75, 0.8, 3]) expect(read(slopeItself, at({ slope }))).toBeCloseTo(0.75, 12);
+    for (const slope of [-0.75, -0.8, -3]) expect(read(slopeItself, at({ slope }))).toBeCloseTo(-0.75, 12);
   });
 
   it('runs through every node, and smoothly between two of them whatever their neighbours are', () => {
     // One node stands out: halfway to the next one parabolas through three nodes give 3/8 and 6/8 of it, their mean is 9/16.
-    const peak = (_: number, s: number) => (s === 0 ? 1 : 0);
     for (const slope of [-0.5, -0.25, 0, 0.25, 0.5])
       expect(read(peak, at({ slope }))).toBeCloseTo(slope === 0 ? 1 : 0, 12);
     for (const slope of [-0.125, 0.125]) expect(read(peak, at({ slope }))).toBeCloseTo(9 / 16, 12);
@@ -87,7 +91,6 @@ describe('a quantity read off the nodes', () => {
   it('is one row for every slope where nothing is stored on the way down', () => {
     const stiff = { ...shape, rebound: 0 };
     expect(shapeNodes(stiff, 'free').rebound).toEqual([0]);
-    const quantity = (v: number, s: number) => 2 + s * s + v * s;
-    expect(read(quantity, at({ slope: 0.3, lnMaxSpeed: 0.2 }), 'free', stiff)).toBeCloseTo(2.15, 9);
+    expect(read(withoutRebound, at({ slope: 0.3, lnMaxSpeed: 0.2 }), 'free', stiff)).toBeCloseTo(2.15, 9);
   });
 });

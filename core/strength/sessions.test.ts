@@ -50,10 +50,11 @@ describe('what a day says', () => {
   });
 });
 
+const counts = (...sets: SetEvidence[]) =>
+  read(...sets)[0]!.groups.map(({ count, members }) => [count, members]);
+
 describe('sets of a day', () => {
   it('count together where they were alike and followed each other, whatever they told', () => {
-    const counts = (...sets: SetEvidence[]) =>
-      read(...sets)[0]!.groups.map(({ count, members }) => [count, members]);
     expect(counts(set({ meanSpeedsMps: [0.5] }), set({ repsInReserve: 2 }))).toEqual([[2, [0, 1]]]);
     expect(counts(set(), set({ reps: 2, made: 2 }), set())).toHaveLength(3);
     for (const other of [{ made: 0 }, { reps: 2 }, { platform: true }, { equipment: 'wraps' as const }])
