@@ -46,9 +46,12 @@ test("taken as written they are named on the lifter's page, put right at one tap
   await expect(page.getByText('Took 48 sets from weeks.csv.')).toBeVisible();
   await page.getByRole('link', { name: 'Lifters', exact: true }).click();
   await page.getByText(name).click();
-  await page.getByRole('link', { name: 'Strength' }).click();
-  const named = page.getByRole('region', { name: 'Sets that look slipped' });
   // The whole club's estimates are under way; this lifter's is worked out first.
+  await expect(page.getByText('9 sets of the squat look as if written down in another unit')).toBeVisible({
+    timeout: 60_000,
+  });
+  await page.getByRole('link', { name: 'look at them' }).click();
+  const named = page.getByRole('region', { name: 'Sets that look slipped' });
   await expect(named).toContainText(`${question} ${like}`, { timeout: 60_000 });
   for (const light of ['day', 'night']) {
     await page.getByRole('radio', { name: light, exact: true }).check();

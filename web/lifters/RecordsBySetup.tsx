@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { Link } from 'wouter';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { dateText } from '#contract/words/dateText.ts';
@@ -11,6 +12,7 @@ import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { type Units, useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
+import { overWeeksAddress } from './partAddress.ts';
 import { setupNames } from './setupNames.ts';
 import { isDoubted, straightWords } from './strength/setWords.ts';
 
@@ -75,7 +77,7 @@ export function RecordsBySetup(props: {
         </div>
       )}
       {opened ? (
-        <Nearest opened={opened} rows={rows} />
+        <Nearest opened={opened} rows={rows} lifterId={own.lifter.id} />
       ) : (
         <p className="small quiet">
           A record counts against the same setup only.{' '}
@@ -89,7 +91,7 @@ export function RecordsBySetup(props: {
 }
 
 /** The setups most like the opened one, with what their records stand for. */
-function Nearest({ opened, rows }: { opened: Row; rows: readonly Row[] }) {
+function Nearest({ opened, rows, lifterId }: { opened: Row; rows: readonly Row[]; lifterId: string }) {
   const units = useUnits();
   const keyed = rows.map((row) => ({ ...row.newest, row }));
   const nearest = nearestSetups(opened.newest, keyed, neighbours).map(({ row }) => row);
@@ -112,7 +114,14 @@ function Nearest({ opened, rows }: { opened: Row; rows: readonly Row[] }) {
   ];
   return (
     <div className="stack tight">
-      <h3>Nearest to {name}</h3>
+      <div className="row ends">
+        <h3>Nearest to {name}</h3>
+        {opened.newest.from === 'log' && (
+          <Link href={overWeeksAddress({ id: opened.newest.id, lifterId })} className="lifters-way">
+            This setup over the weeks
+          </Link>
+        )}
+      </div>
       {nearest.length === 0 ? (
         <p>No other setup of this lift has a record yet.</p>
       ) : (

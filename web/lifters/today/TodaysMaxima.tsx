@@ -75,12 +75,35 @@ export function TodaysMaxima({ view }: { view: LifterView }) {
         keyOf={({ lift }) => lift}
         nameOf={({ lift }) => liftWord(lift)}
       />
+      <SlipsAsked view={view} />
       <p className="small quiet">
         Straight weight, by the whole log; the range holds it 80 times in 100. The meet is taken to be in four
         weeks: <Link href={partAddress(lifterId, 'meet')}>choose its day</Link>.
       </p>
     </section>
   );
+}
+
+/** Sets that are kept out until somebody looked: the maximum above goes without them. */
+function SlipsAsked({ view }: { view: LifterView }) {
+  const { own, sets, estimates } = view;
+  const kept = new Set(
+    [...sets.filter(({ struckAt }) => struckAt === null), ...own.best].map(({ id }) => id),
+  );
+  return estimates.map(({ lift, slips }) => {
+    const count = slips.flatMap(({ ids }) => ids).filter((id) => kept.has(id)).length;
+    if (count === 0) return null;
+    return (
+      <p key={lift} className="stop">
+        {count === 1 ? 'A set' : `${count} sets`} of the {liftWord(lift)} {count === 1 ? 'looks' : 'look'} as
+        if written down in another unit, and {count === 1 ? 'is' : 'are'} kept out until you have looked:{' '}
+        <Link href={`${partAddress(own.lifter.id, 'strength')}?${new URLSearchParams({ lift })}`}>
+          look at {count === 1 ? 'it' : 'them'}
+        </Link>
+        .
+      </p>
+    );
+  });
 }
 
 function Maximum({ belief, lead }: { belief: Belief | null; lead?: true }) {
