@@ -33,6 +33,7 @@ interface Loop {
 const HALFWAY_TO_TWICE = Math.SQRT2;
 /** Chance that a sound loop is questioned for its width alone, on either side (assumption). */
 const QUESTIONED_IN_VAIN = 0.01;
+const WIDTH_SDS = normalQuantile(1 - QUESTIONED_IN_VAIN);
 /** Nearer to the length at rest the tape's own error decides (judgement). */
 const LEAST_STRETCH = 1.1;
 /** So much further than it was read, a curve still tells twice from once (judgement). */
@@ -50,17 +51,8 @@ export function farFromKin(
   const { lengthM, forceN, direction } = reading;
   const stretch = lengthM / loop.restLengthM;
   if (stretch < LEAST_STRETCH) return null;
-  const widthTimes = Math.exp(normalQuantile(1 - QUESTIONED_IN_VAIN) * WIDTH_SD_LN);
-  const prior = bandPrior(loop.restLengthM, loop.widthMm, direction);
-  const said = [
-    { kin: 'itself', expectedN: measuredN(loop, stretch, direction), mostTimes: HALFWAY_TO_TWICE },
-    { kin: 'otherLoop', expectedN: measuredN(otherLoop, stretch, direction), mostTimes: HALFWAY_TO_TWICE },
-    { kin: 'width', expectedN: bandTension(prior, lengthM), mostTimes: widthTimes },
-  ] as const;
-  const nearest = said.find(({ expectedN }) => expectedN !== null && expectedN > 0);
-  if (!nearest) return null;
-  const { kin, mostTimes } = nearest;
-  const expectedN = nearest.expectedN!;
+  const { kin, expectedN } = nearestKin(stretch, direction, loop, otherLoop);
+  const mostTimes = kin === 'width' ? Math.exp(WIDTH_SDS * WIDTH_SD_LN) : HALFWAY_TO_TWICE;
   return isWithin(forceN, { expectedN, mostTimes }) ? null : { reading, kin, expectedN, mostTimes };
 }
 
@@ -70,6 +62,22 @@ export function isWithin(
   { expectedN, mostTimes }: Pick<FarFromKin, 'expectedN' | 'mostTimes'>,
 ): boolean {
   return Math.abs(Math.log(forceN / expectedN)) <= Math.log(mostTimes);
+}
+
+/** What is expected at a stretch by the nearest kin that says anything there. */
+function nearestKin(
+  stretch: number,
+  direction: BandReading['direction'],
+  loop: Loop & { widthMm: number },
+  otherLoop: Loop,
+): Pick<FarFromKin, 'kin' | 'expectedN'> {
+  const ownN = measuredN(loop, stretch, direction);
+  if (ownN !== null) return { kin: 'itself', expectedN: ownN };
+  const otherN = measuredN(otherLoop, stretch, direction);
+  if (otherN !== null) return { kin: 'otherLoop', expectedN: otherN };
+  const { restLengthM, widthMm } = loop;
+  const prior = bandPrior(restLengthM, widthMm, direction);
+  return { kin: 'width', expectedN: bandTension(prior, stretch * restLengthM) };
 }
 
 /** What a loop's latest measuring says at a stretch; null where it was not read at two lengths, or not so far. */
@@ -84,5 +92,6 @@ function measuredN(
   const lengthM = stretch * restLengthM;
   if (lengthM > MOST_BEYOND * Math.max(...lengths)) return null;
   const curve = fitBand({ restLengthM, widthMm: 1, readings: taut })[direction];
-  return curve.known === 'measured' ? bandTension(curve, lengthM) : null;
+  const tensionN = bandTension(curve, lengthM);
+  return curve.known === 'measured' && tensionN > 0 ? tensionN : null;
 }
