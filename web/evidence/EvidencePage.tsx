@@ -54,7 +54,7 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
         <>
           <div className="evidence-head">
             <p className="quiet">{restsOn(report)}</p>
-            <div className="fields screen-only">
+            <div className="fields find-fields screen-only">
               <SelectField
                 label="Answers for"
                 value={lifterId ?? WHOLE_CLUB}
