@@ -39,6 +39,7 @@ export function paperFaults(papers: readonly Element[]): PaperFaults {
         });
     }
     for (const drawing of paper.querySelectorAll('svg:not(.cut-marks)')) {
+      if (!drawing.checkVisibility()) continue;
       const { left, right, top, bottom } = drawing.getBoundingClientRect();
       boxes.push({
         left,

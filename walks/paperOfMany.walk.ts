@@ -58,6 +58,7 @@ for (const { many, long, pages: mostPages, cards } of days)
         await page.evaluate(() => document.fonts.ready);
         await page.emulateMedia({ media: 'print' });
         const papers = page.locator('.paper');
+        if (kind === 'sheet') await expect.poll(() => papers.count()).toBeLessThanOrEqual(mostPages);
         const found = () => papers.evaluateAll(paperFaults);
         await expect.poll(async () => (await found()).faults, { message: `${kind}, ${paper}` }).toEqual([]);
         const sizes = await found();
@@ -71,7 +72,6 @@ for (const { many, long, pages: mostPages, cards } of days)
         expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(await papers.count());
 
         if (kind === 'sheet') {
-          expect(await papers.count()).toBeLessThanOrEqual(mostPages);
           const rows = await papers.evaluateAll((all) =>
             all.map((one) => one.querySelectorAll('.sheet-row').length),
           );

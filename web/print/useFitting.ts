@@ -24,12 +24,15 @@ export function useFitting<E extends HTMLElement>(
   return ref;
 }
 
+/** No column is narrower, as a share of the page. */
+const leastColumn = 0.25;
+
 function setUntilItFits(element: HTMLElement, closest: number): boolean {
   for (let level = 0; level <= closest; level++) {
     element.dataset.set = String(level);
-    // Columns that find no room stand beside the page, rows below it; a pixel sideways is the rounding of widths.
+    // Rows that find no room stand below the page, columns beside it; less than a column is the space behind a word.
     const { scrollHeight, clientHeight, scrollWidth, clientWidth } = element;
-    if (scrollHeight <= clientHeight && scrollWidth <= clientWidth + 1) return true;
+    if (scrollHeight <= clientHeight && scrollWidth < (1 + leastColumn) * clientWidth) return true;
   }
   return false;
 }
