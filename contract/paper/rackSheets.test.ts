@@ -159,6 +159,8 @@ test('cautions stand where the risk is, what was taken for granted apart from th
   tall!.name = 'Tall Invented';
   named.groups[0]!.places.push({ ...structuredClone(short!), lifterId: 'third', name: 'Invented third' });
   expect(rackSheets(named, sheet, words)[0]!.assumed).toEqual(['Tall: heightsEstimated.']);
+  short!.solved!.cautions = [{ code: 'heightsEstimated' }];
+  expect(rackSheets(named, sheet, words)[0]!.assumed).toEqual(['Invented short, Tall: heightsEstimated.']);
   short!.solved!.cautions = [{ code: 'heightsAssumed' }];
   expect(rackSheets(named, sheet, words)[0]!.assumed).toEqual([
     'Invented short: heightsAssumed.',
