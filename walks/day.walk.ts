@@ -9,7 +9,6 @@ test("tomorrow's speed day is worked out, a bar set by hand stays, and the sheet
   page,
 }) => {
   await openSpeedDay(page);
-  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
   await expect(rowOf(page, 'Lars Østermark')).toContainText('m/s', solved);
 
   // Every lifter has a load at lockout that is more than the bar, for every bar carries bands in this demo day.
@@ -46,7 +45,6 @@ test('eight lifters with bar and true loads stand on the first screen of a lapto
 }) => {
   await page.setViewportSize({ width: 1440, height: 900 });
   await openSpeedDay(page);
-  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
   await expect(rowOf(page, 'Odhrán')).toContainText('m/s', solved);
   const rows = page.getByRole('row').filter({ has: page.getByRole('rowheader') });
   await expect(rows).toHaveCount(8);
@@ -67,7 +65,6 @@ test('loads that were worked out for another rack are struck through, and one un
   page,
 }) => {
   await openSpeedDay(page);
-  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
   const emre = rowOf(page, 'Emre');
   await expect(emre).toContainText('m/s', solved);
   await page.getByRole('button', { name: /^Move Emre/ }).press('ArrowRight');
@@ -140,7 +137,6 @@ for (const light of ['day', 'night'] as const) {
   test(`nothing on the day screen is hidden from a screen reader by ${light}`, async ({ page }) => {
     await openSpeedDay(page);
     await page.getByRole('radio', { name: light, exact: true }).check();
-    await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
     await expect(rowOf(page, 'Lars Østermark')).toContainText('m/s', solved);
     await page.getByRole('button', { name: 'Change the plan' }).click();
     await rowOf(page, 'Ilse Vandermolen').getByRole('button', { expanded: false }).first().click();

@@ -59,7 +59,6 @@ test('a worn pair goes out of service from the day: what changed is named, and w
   page,
 }) => {
   await page.goto('/day/day-speed-squat');
-  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
   const bands = page.getByRole('button', { name: /^Bands of Emre/ });
   await expect(bands).toBeVisible({ timeout: 60_000 });
   const pair = /22-[AB]|29-[AB]|13-[AB]/.exec((await bands.textContent())!)![0];
@@ -86,6 +85,38 @@ test('a worn pair goes out of service from the day: what changed is named, and w
   await expect(bands).not.toContainText(pair);
   await page.getByLabel('Look at number').selectOption('1');
   await expect(page.getByText(/^Number 2 against it: /)).toHaveText(`Number 2 against it: ${foretold}`);
+});
+
+test('a box turned in the picture is only tried: it is there after a look elsewhere, let go leaves no trace, kept it can be undone', async ({
+  page,
+}) => {
+  await page.goto('/day/day-speed-squat');
+  const ilse = seatOf(page, 'Ilse Vandermolen');
+  await expect(ilse).toContainText('m/s', { timeout: 60_000 });
+  await ilse.getByRole('button', { expanded: false }).first().click();
+  await page.getByRole('slider', { name: 'Box of Ilse Vandermolen' }).press('ArrowUp');
+  await expect(page.getByText(/^Turned to box /)).toBeVisible();
+  await expect(ilse).toContainText('box 33 cm');
+  await expect(ilse).toContainText('tried, not kept');
+
+  await page.getByRole('link', { name: 'Lifters', exact: true }).click();
+  await page.goBack();
+  await expect(ilse).toContainText('tried, not kept');
+  await ilse.getByRole('button', { expanded: false }).first().click();
+  await expect(page.getByText(/^Turned to box /)).toBeVisible();
+  for (const light of ['day', 'night']) {
+    await page.getByRole('radio', { name: light, exact: true }).check();
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  }
+  await page.getByRole('button', { name: 'Let it go' }).click();
+  await expect(ilse).not.toContainText('tried, not kept');
+
+  await page.getByRole('slider', { name: 'Box of Ilse Vandermolen' }).press('ArrowUp');
+  await page.getByRole('button', { name: 'Keep it and work out the rest' }).click();
+  await expect(page.getByText('Number 2 of this day')).toBeVisible({ timeout: 60_000 });
+  await expect(ilse).not.toContainText('box 33 cm');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(ilse).toContainText('box 33 cm');
 });
 
 function seatOf(page: Page, name: string) {

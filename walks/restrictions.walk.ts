@@ -32,7 +32,7 @@ test("a restriction is entered on the lifter's page, holds on the day and its sh
 
   await page.getByRole('link', { name: 'Day', exact: true }).click();
   await page.getByRole('row', { name: /Speed squat/ }).click();
-  await page.getByRole('button', { name: 'Work the loads out', exact: true }).click();
+  await page.getByRole('button', { name: 'Work the loads out again' }).click();
   await expect(
     page.getByText(/Restricted until further notice.*Give this lifter a box of at least 38\.1 cm/),
   ).toBeVisible(solved);

@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { copyFile, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
@@ -11,26 +11,58 @@ interface Walk {
   address: string;
 }
 
+/** The demo club as it is founded, once for each worker: every walk begins with a copy. */
+interface Founded {
+  demoClub: string;
+}
+
 /** `test` with a real server process on a free port and a club file of its own; pages open relative to it. */
-export const test = base.extend<Walk>({
+export const test = base.extend<Walk, Founded>({
+  demoClub: [
+    // Playwright reads from the pattern of the first argument what a fixture needs.
+    // biome-ignore lint/correctness/noEmptyPattern: it needs nothing.
+    async ({}, use) => {
+      await inFolder(async (folder) => {
+        const club = join(folder, 'demo.sqlite');
+        const server = serve(club, '--demo');
+        await addressOf(server);
+        await stop(server);
+        await use(club);
+      });
+    },
+    { scope: 'worker' },
+  ],
   startsWith: ['demo', { option: true }],
-  address: async ({ startsWith }, use) => {
-    const folder = await mkdtemp(join(tmpdir(), 'rackwright-walk-'));
-    const args = ['cli/rackwright.js', 'serve', '--port', '0', '--club', join(folder, 'club.sqlite')];
-    const server = spawn(process.execPath, startsWith === 'demo' ? [...args, '--demo'] : args, {
-      stdio: ['ignore', 'pipe', 'inherit'],
+  address: async ({ startsWith, demoClub }, use) => {
+    await inFolder(async (folder) => {
+      const club = join(folder, 'club.sqlite');
+      if (startsWith === 'demo') await copyFile(demoClub, club);
+      const server = serve(club);
+      try {
+        await use(await addressOf(server));
+      } finally {
+        await stop(server);
+      }
     });
-    try {
-      await use(await addressOf(server));
-    } finally {
-      await stop(server);
-      await rm(folder, { recursive: true, force: true });
-    }
   },
   baseURL: async ({ address }, use) => {
     await use(address);
   },
 });
+
+async function inFolder(work: (folder: string) => Promise<void>): Promise<void> {
+  const folder = await mkdtemp(join(tmpdir(), 'rackwright-walk-'));
+  try {
+    await work(folder);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+function serve(club: string, ...more: string[]) {
+  const args = ['cli/rackwright.js', 'serve', '--port', '0', '--club', club, ...more];
+  return spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
+}
 
 /** The server's first line names the address once it answers. */
 async function addressOf(server: ChildProcess & { stdout: NodeJS.ReadableStream }): Promise<string> {

@@ -30,6 +30,12 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
   if (isNew && demo) await fillWithDemo(store);
   const { serve } = await import('#server/serve.ts');
   const served = await serve({ store, port });
+  // Whoever reads the address may stop the program at once.
+  const stop = async () => {
+    await served.close();
+    await store.close();
+  };
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop());
   const [record] = await store.list('club');
   if (port !== 0 && served.port !== port)
     say(`Port ${port} is taken, perhaps by Rackwright already running; another was found.`);
@@ -40,12 +46,6 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
     say(`${club} was there before and is not the demo: it is served as it is, --demo adds nothing to it.`);
   say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
   say('Ctrl-C stops it; everything is already saved.');
-
-  const stop = async () => {
-    await served.close();
-    await store.close();
-  };
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop());
 }
 
 /** Whoever sits at a screen: it asks nobody for a name. */
@@ -57,6 +57,13 @@ async function fillWithDemo(store: ClubStore): Promise<void> {
   const today = localToday();
   const records = millraceClub(today);
   await store.importRecords(records, { sets: millraceLog(records, today) });
+  // Tomorrow's day greets with its loads, by everybody's bests: logs are read once the server runs, and then offered.
+  const [next] = records.day.filter(({ date }) => date > today).sort((a, b) => a.date.localeCompare(b.date));
+  if (next === undefined) return;
+  const { solveDay } = await import('#reckon/day/solveDay.ts');
+  const awaited = next.groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId));
+  const plan = solveDay(records, next, [], awaited, Date.now);
+  await store.addPrescription(next.id, new Date().toISOString(), plan);
 }
 
 function readPort(text: string): number {

@@ -49,11 +49,9 @@ export function DragGrip(props: {
     grip.onMove(next);
   };
   const letGo = () => {
-    const start = from.current;
-    if (start === null) return;
+    if (from.current === null) return;
     from.current = null;
     onHold(false);
-    if (start.now !== start.value) grip.onLetGo?.(start.now);
   };
   const press = (event: KeyboardEvent) => {
     const next = valueAfter(event.key, grip);
@@ -61,7 +59,6 @@ export function DragGrip(props: {
     event.preventDefault();
     event.stopPropagation();
     grip.onMove(next);
-    grip.onLetGo?.(next);
   };
   return (
     <g

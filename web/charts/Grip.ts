@@ -11,8 +11,6 @@ export interface Grip {
   stops: number | readonly number[];
   /** Each time it is moved on to another stop. */
   onMove: (value: number) => void;
-  /** When it is let go, and after each key. */
-  onLetGo?: (value: number) => void;
 }
 
 /** The stop nearest to a value. */

@@ -10,6 +10,7 @@ import { DayHead } from './DayHead.tsx';
 import { GroupSection } from './GroupSection.tsx';
 import { SolveBar } from './SolveBar.tsx';
 import { groupFromWork, startingGroup, usualBoxM } from './startingPoints.ts';
+import { useAskBeforeLeaving } from './tried.ts';
 import { useDayDraft } from './useDayDraft.ts';
 import { useSolving } from './useSolving.ts';
 
@@ -21,6 +22,7 @@ export function DayPage({ kept }: { kept: Day }) {
   const solving = useSolving(draft);
   const { day, change } = draft;
   const say = useToast();
+  useAskBeforeLeaving();
 
   const putGroup = (group: Group) =>
     change((now) => ({ ...now, groups: now.groups.map((g) => (g.id === group.id ? group : g)) }));

@@ -17,6 +17,7 @@ import { lifterName } from './lifterName.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { clearRack, movePlace, onRack } from './movePlace.ts';
 import { RackTable } from './RackTable.tsx';
+import { forgetTried, triedKey } from './tried.ts';
 import { useLines } from './useLines.ts';
 import type { Solving } from './useSolving.ts';
 
@@ -52,6 +53,8 @@ export function GroupSection(props: {
     );
     setPlaces(movePlace(group.places, lifterId, drop.rackId, drop.order));
     if (before === undefined || before.rackId === drop.rackId) return;
+    // What was tried hung on the rack where it was tried.
+    forgetTried(triedKey(day.id, group.id, lifterId));
     const rack = racks.find(({ id }) => id === drop.rackId)?.label ?? 'another rack';
     say(`${nameOf(lifterId)} lifts at ${rack} now.`, () => {
       const now = newest.current;

@@ -1,5 +1,7 @@
 import type { FormEvent } from 'react';
 import type { Place } from '#contract/records/day.ts';
+import type { Start } from '#contract/records/lift.ts';
+import { startText } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { RangeField } from '#web/parts/RangeField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -13,10 +15,13 @@ export function HandSettings(props: {
   seat: Seat;
   kept: OnBar;
   onBar: OnBar;
+  /** Another start that was turned to in the picture; null: that of the place. */
+  triedStart: Start | null;
   onTry: (onBar: OnBar) => void;
-  onFix: (byCoach: Place['byCoach']) => void;
+  onKeep: (byCoach: Place['byCoach']) => void;
+  onLetGo: () => void;
 }) {
-  const { kept, onBar, onTry, onFix } = props;
+  const { kept, onBar, triedStart, onTry, onKeep } = props;
   const { group, place, rack, solving } = props.seat;
   const { busy } = solving;
   const records = useClub();
@@ -29,17 +34,18 @@ export function HandSettings(props: {
 
   const keep = (event: FormEvent) => {
     event.preventDefault();
-    onFix({
-      barKg: barChanged ? onBar.barKg : (own?.barKg ?? null),
-      bands: bandsChanged ? onBar.bands : (own?.bands ?? null),
-      chains: chainsChanged ? onBar.chains : (own?.chains ?? null),
-    });
+    onKeep(
+      anyOf({
+        barKg: barChanged ? onBar.barKg : (own?.barKg ?? null),
+        bands: bandsChanged ? onBar.bands : (own?.bands ?? null),
+        chains: chainsChanged ? onBar.chains : (own?.chains ?? null),
+      }),
+    );
   };
   const giveBack = (part: Partial<NonNullable<Place['byCoach']>>) => {
-    if (own === null) return;
-    const rest = { ...own, ...part };
-    onFix(rest.barKg === null && rest.bands === null && rest.chains === null ? null : rest);
+    if (own !== null) onKeep(anyOf({ ...own, ...part }));
   };
+  const changed = barChanged || bandsChanged || chainsChanged || triedStart !== null;
   return (
     <form className="stack" onSubmit={keep}>
       <div>
@@ -47,6 +53,12 @@ export function HandSettings(props: {
         <p className="small quiet">
           The picture follows. What you keep stays; the rest is worked out around it.
         </p>
+        {triedStart !== null && (
+          <p>
+            Turned to {startText(group.lift, triedStart, units.length)}. Its loads are worked out when you
+            keep it.
+          </p>
+        )}
       </div>
       <RangeField
         label="Bar, discs, collars"
@@ -65,13 +77,14 @@ export function HandSettings(props: {
         onChange={(change) => onTry({ ...onBar, ...change })}
       />
       <div className="row">
-        <button
-          type="submit"
-          className="strong"
-          disabled={busy || !(barChanged || bandsChanged || chainsChanged)}
-        >
+        <button type="submit" className="strong" disabled={busy || !changed}>
           Keep it and work out the rest
         </button>
+        {changed && (
+          <button type="button" onClick={props.onLetGo}>
+            Let it go
+          </button>
+        )}
         {own?.barKg != null && (
           <button type="button" disabled={busy} onClick={() => giveBack({ barKg: null })}>
             Give the bar back to the solver
@@ -90,6 +103,11 @@ export function HandSettings(props: {
       </div>
     </form>
   );
+}
+
+/** What the coach fixed, or nothing. */
+function anyOf(fixed: NonNullable<Place['byCoach']>): Place['byCoach'] {
+  return fixed.barKg === null && fixed.bands === null && fixed.chains === null ? null : fixed;
 }
 
 function same(a: unknown, b: unknown): boolean {

@@ -53,18 +53,23 @@ export function PlaceDetail(props: {
   useEffect(() => {
     if (field !== null) section.current?.querySelector<HTMLElement>(fieldOf[field])?.focus();
   }, [field]);
-  const fix = async (byCoach: Place['byCoach']) => {
-    onChange({ ...place, byCoach });
+  const fix = async (fixed: Pick<Place, 'byCoach' | 'start'>) => {
+    onChange({ ...place, ...fixed });
     await solving.solve();
   };
   // An undo comes later than the tap: it goes by the day as it is then.
   const fixNow = useNewest(fix);
   const take = async ({ barKg, set }: OtherSetup, words: string) => {
-    const before = place.byCoach;
+    const { byCoach: before, start } = place;
     const bands = set.bands.map(({ bandPairId, hookupId }) => ({ bandPairId, hookupId }));
     const chains = set.chains.map(({ chainPairId, pairs }) => ({ chainPairId, pairs }));
-    await fix({ barKg, bands, chains });
-    say(`${name} takes ${words}.`, () => void fixNow.current(before));
+    await fix({ byCoach: { barKg, bands, chains }, start });
+    say(`${name} takes ${words}.`, () => void fixNow.current({ byCoach: before, start }));
+  };
+  const keep = async (fixed: Pick<Place, 'byCoach' | 'start'>) => {
+    const { byCoach, start } = place;
+    await fix(fixed);
+    say(`Kept for ${name}.`, () => void fixNow.current({ byCoach, start }));
   };
   return (
     <section ref={section} className="place-detail" aria-label={name}>
@@ -72,8 +77,7 @@ export function PlaceDetail(props: {
       <PlaceTrial
         key={`${place.rackId} ${solving.prescription?.id}`}
         seat={seat}
-        onFix={(byCoach) => void fix(byCoach)}
-        onStart={(start) => onChange({ ...place, start: sameStart(start, group.start) ? null : start })}
+        onFix={(fixed) => void keep(fixed)}
       />
       <OtherSetups
         prescription={solving.prescription}
@@ -156,8 +160,4 @@ export function PlaceDetail(props: {
 /** While a height is being typed it may be unreadable; the day keeps the last one. */
 function isWhole({ way, heightM }: Start): boolean {
   return heightM !== null || !hasHeight(way);
-}
-
-function sameStart(a: Start, b: Start): boolean {
-  return a.way === b.way && Math.abs((a.heightM ?? 0) - (b.heightM ?? 0)) < 1e-6;
 }

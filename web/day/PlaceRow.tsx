@@ -10,6 +10,7 @@ import type { PlaceLog } from './log/useDayLog.ts';
 import { type Drop, MoveHandle } from './MoveHandle.tsx';
 import type { DetailField } from './PlaceDetail.tsx';
 import type { Seat } from './Seat.ts';
+import { triedKey, useTried } from './tried.ts';
 
 /** A lifter in a rack's table. Without a line nothing was worked out for this lifter yet. */
 export function PlaceRow(props: {
@@ -24,6 +25,7 @@ export function PlaceRow(props: {
 }) {
   const { log, open, onOpen } = props;
   const { group, place, order, name, line, problem, solving, rackIds, overtaken, lastTime } = props.seat;
+  const tried = useTried(triedKey(props.seat.day.id, group.id, place.lifterId));
   const units = useUnits();
   const drop = { 'data-rack': place.rackId, 'data-order': order };
   const who = (
@@ -50,6 +52,11 @@ export function PlaceRow(props: {
             {startText(group.lift, startOf(group, place), units.length)}
             {place.start !== null && ', own start'}
           </p>
+          {tried && (
+            <p className="small">
+              <span className="mark own">tried, not kept</span>
+            </p>
+          )}
           {line !== null &&
             overtaken?.map((sentence) => (
               <p key={sentence} className="small overtaken-why">

@@ -1,23 +1,19 @@
-import { useState } from 'react';
 import { startOf } from '#contract/day/startOf.ts';
 import type { Place } from '#contract/records/day.ts';
-import type { Start } from '#contract/records/lift.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { HandSettings } from './HandSettings.tsx';
+import { isSameStart } from './isSameStart.ts';
 import { LifterPicture } from './LifterPicture.tsx';
 import { placeGrips } from './placeGrips.ts';
 import type { Seat } from './Seat.ts';
 import { type OnBar, solvedSetup, solvedStrength } from './solvedSetup.ts';
+import { setTried, type Tried, triedKey, useTried } from './tried.ts';
 
 /** What is on the bar, as fields and as the picture that follows them; kept only when the coach says so. */
-export function PlaceTrial(props: {
-  seat: Seat;
-  onFix: (byCoach: Place['byCoach']) => void;
-  onStart: (start: Start) => void;
-}) {
+export function PlaceTrial(props: { seat: Seat; onFix: (fixed: Pick<Place, 'byCoach' | 'start'>) => void }) {
   const { seat } = props;
-  const { group, place, name, gravityMps2 } = seat;
+  const { day, group, place, name, gravityMps2 } = seat;
   const { prescription } = seat.solving;
   const records = useClub();
   const units = useUnits();
@@ -27,11 +23,22 @@ export function PlaceTrial(props: {
     bands: place.byCoach?.bands ?? solved?.bands ?? [],
     chains: place.byCoach?.chains ?? solved?.chains ?? [],
   };
-  const [onBar, setOnBar] = useState(kept);
-  // While the box is held its height is only looked at; the day gets it when it is let go.
-  const [heldBoxM, setHeldBoxM] = useState<number | null>(null);
+  const key = triedKey(day.id, group.id, place.lifterId);
+  const tried = useTried(key);
+  const onBar = tried?.onBar ?? kept;
   const keptStart = startOf(group, place);
-  const start: Start = heldBoxM === null ? keptStart : { way: 'box', heightM: heldBoxM };
+  const start = tried?.start ?? keptStart;
+  const turnTo = (turned: Partial<Tried>) => {
+    const next = { onBar, start: tried?.start ?? null, ...turned };
+    const otherStart = next.start !== null && !isSameStart(next.start, keptStart);
+    const isKept = !otherStart && JSON.stringify(next.onBar) === JSON.stringify(kept);
+    setTried(key, isKept ? null : { ...next, start: otherStart ? next.start : null });
+  };
+  const keep = (byCoach: Place['byCoach']) => {
+    const own = isSameStart(start, group.start) ? null : start;
+    setTried(key, null);
+    props.onFix({ byCoach, start: tried?.start ? own : place.start });
+  };
   const grips = placeGrips({
     name,
     start,
@@ -40,12 +47,8 @@ export function PlaceTrial(props: {
     units,
     boxes: records.box,
     gravityMps2,
-    onBarKg: (barKg) => setOnBar({ ...onBar, barKg }),
-    onBoxM: setHeldBoxM,
-    onBoxLetGo: (heightM) => {
-      setHeldBoxM(null);
-      props.onStart({ way: 'box', heightM });
-    },
+    onBarKg: (barKg) => turnTo({ onBar: { ...onBar, barKg } }),
+    onBoxM: (heightM) => turnTo({ start: { way: 'box', heightM } }),
   });
   return (
     <>
@@ -55,7 +58,13 @@ export function PlaceTrial(props: {
           strength={solvedStrength(prescription, group.id, place.lifterId, start)}
         />
       </div>
-      <HandSettings {...{ seat, kept, onBar }} onTry={setOnBar} onFix={props.onFix} />
+      <HandSettings
+        {...{ seat, kept, onBar }}
+        triedStart={tried?.start ?? null}
+        onTry={(next) => turnTo({ onBar: next })}
+        onKeep={keep}
+        onLetGo={() => setTried(key, null)}
+      />
     </>
   );
 }

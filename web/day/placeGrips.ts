@@ -21,7 +21,6 @@ export function placeGrips(of: {
   units: Pick<Units, 'mass' | 'length'>;
   onBarKg: (barKg: number) => void;
   onBoxM: (heightM: number) => void;
-  onBoxLetGo: (heightM: number) => void;
 }): SceneGrips {
   const { name, start, onBar, units } = of;
   const { minKg, maxKg, stepKg } = barReach(of.keptKg);
@@ -47,7 +46,6 @@ export function placeGrips(of: {
             max: built.at(-1) ?? anyBox.maxM,
             stops: built.length > 0 ? built : anyBox.stepM,
             onMove: of.onBoxM,
-            onLetGo: of.onBoxLetGo,
           }
         : null,
   };

@@ -4,6 +4,7 @@ import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEarlierPrescription, usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
+import { forgetTried } from './tried.ts';
 import type { DayDraft } from './useDayDraft.ts';
 
 export interface Solving {
@@ -39,6 +40,7 @@ export function useSolving(draft: DayDraft): Solving {
     try {
       if (!(await draft.settle())) return;
       await solveDay.mutateAsync(stopper.signal);
+      forgetTried(draft.day.id);
       look(null);
     } catch {
       // The mutation keeps the sentence.
