@@ -185,7 +185,9 @@ test('a heavier single on the same box takes the record and names the one before
   await expect(nearest.getByRole('row').nth(1)).toContainText('box 41.5 cm');
   await expect(nearest.getByRole('row').nth(2)).toContainText('box 42.5 cm');
   await page.getByRole('link', { name: 'This setup over the weeks' }).click();
-  await expect(page.getByLabel('Setup').locator('option:checked')).toHaveText('squat, box 41.5 cm');
+  await expect(page.getByLabel('Setup', { exact: true }).locator('option:checked')).toHaveText(
+    'squat, box 41.5 cm',
+  );
 });
 
 test('the list is walked by arrows and letters, Enter opens and Esc leaves', async ({ page }) => {

@@ -32,11 +32,13 @@ for (const light of ['day', 'night'] as const) {
     await expect(page.getByRole('img', { name: /^Mean speed of that bar/ })).toBeVisible();
     await expect(page.getByText('heaviest bar in this setup today')).toBeVisible();
 
-    await page.getByLabel('Setup').selectOption({ label: 'squat, free' });
+    await page.getByLabel('Setup', { exact: true }).selectOption({ label: 'squat, free' });
     await expect(days).toHaveCount(2);
     await page.reload();
     await expect(days).toHaveCount(2);
-    await expect(page.getByLabel('Setup').locator('option:checked')).toHaveText('squat, free');
+    await expect(page.getByLabel('Setup', { exact: true }).locator('option:checked')).toHaveText(
+      'squat, free',
+    );
 
     await page
       .getByRole('navigation', { name: 'Of this lifter' })
