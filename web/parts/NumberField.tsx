@@ -42,7 +42,7 @@ export function NumberField(props: {
   const isAsked = question !== null && question.sentence === askedOf;
   const input = useWrong(wrong ?? props.error ?? (isAsked ? null : (question?.sentence ?? null)));
   const asked = isAsked ? question : null;
-  const offers = error === null || error === undefined ? (asked?.offers ?? []) : allowedInstead(text, props);
+  const offers = asked?.offers ?? (error ? allowedInstead(text, props) : []);
 
   const type = (next: string) => {
     setTyped({ text: next, unit });
@@ -50,10 +50,11 @@ export function NumberField(props: {
     setTouched(true);
     onChange(wrongQuantity(next, props) === null ? siOf(next, unit) : null);
   };
-  const asks = (asked !== null || offers.length > 0) && (
+  const asks = ((asked !== null && !error) || offers.length > 0) && (
     <Asked
       id={`${id}-asked`}
-      sentence={asked?.sentence ?? null}
+      // What is wrong says enough; what may have been meant helps all the same.
+      sentence={error ? null : (asked?.sentence ?? null)}
       offers={offers}
       onTake={(meantSi) => {
         setTyped(null);
