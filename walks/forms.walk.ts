@@ -38,7 +38,7 @@ for (const [width, height] of [
       for (const place of ['/gear', '/gear/racks', '/lifters', '/log', '/evidence', '/day']) {
         await page.goto('/gear/boxes');
         await page.getByRole('button', { name: 'Add a box or mat' }).click();
-        await page.getByLabel('Label').fill(`Toast ${place}`);
+        await page.getByLabel('Label', { exact: true }).fill(`Toast ${place}`);
         await page.getByLabel('Height').fill('33');
         await page.getByRole('button', { name: 'Save', exact: true }).click();
         await expect(page.getByText(`Added box or mat Toast ${place}.`)).toBeVisible();
