@@ -84,19 +84,21 @@ export function PlaceRow(props: {
     <tr {...drop} className={marks.filter(Boolean).join(' ')}>
       {who}
       <Cell head="Bar" place="at-bar">
-        <button
-          type="button"
-          className="cell"
-          aria-label={`Bar of ${name}: ${line.bar} ${units.mass}. Change it`}
-          onClick={() => onOpen('bar')}
-        >
-          <span className="numeral bar-mass">
-            {line.bar}
-            <span className="unit">{units.mass}</span>
-          </span>
-        </button>
+        <div className="bar-line">
+          <button
+            type="button"
+            className="cell"
+            aria-label={`Bar of ${name}: ${line.bar} ${units.mass}. Change it`}
+            onClick={() => onOpen('bar')}
+          >
+            <span className="numeral bar-mass">
+              {line.bar}
+              <span className="unit">{units.mass}</span>
+            </span>
+          </button>
+          {line.trueBar && <span className="small quiet">{unbroken(line.trueBar)}</span>}
+        </div>
         {place.byCoach?.barKg != null && own}
-        {line.trueBar && <p className="small quiet">{line.trueBar}</p>}
         <p className="small quiet a-side">
           <Known
             value={line.aSide}

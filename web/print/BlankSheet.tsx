@@ -77,14 +77,9 @@ function Lifter({ lifter, unit }: { lifter: LifterOnSheet; unit: string }) {
   );
 }
 
-/** Room for bar, reps, speed and remark. */
+const boxes = ['bar', 'reps', 'speed', 'remark'];
+
+/** Room for each of them. */
 function Boxes() {
-  return (
-    <>
-      <td />
-      <td />
-      <td />
-      <td />
-    </>
-  );
+  return boxes.map((what) => <td key={what} aria-label={what} />);
 }

@@ -96,8 +96,7 @@ export function PaperLine(props: {
       </tr>
       {told && (
         <tr>
-          <td />
-          <td colSpan={columns.length + 1}>
+          <td colSpan={columns.length + 2}>
             <p className="field-error" id={id} role="alert">
               {told.sentence}
             </p>
