@@ -56,27 +56,28 @@ function poolOne(
     const value = (own.mean / own.sd ** 2 - own.priorMean / own.priorSd ** 2) / precision;
     return [{ build, value, variance: 1 / precision }];
   });
-  let middle = population.mean[name];
-  let perBuild = 0;
-  let variance = wide ** 2;
-  let uncertain = (MIDDLE_SHARE * wide) ** 2;
-  for (let step = 0; step < STEPS; step++) {
-    const line = regress(told, variance, population.mean[name], wide);
-    ({ middle, perBuild, uncertain } = line);
-    let squares = SPREAD_WORTH * wide ** 2;
-    for (const { build, value, variance: own } of told) {
-      const expected = middle + perBuild * build;
-      const share = variance / (variance + own);
-      squares += (share * (value - expected)) ** 2 + share * own;
-    }
-    variance = squares / (SPREAD_WORTH + told.length);
-  }
-  return {
-    middle,
-    perBuild,
-    spread: told.length === 0 ? wide : Math.max(LEAST_SPREAD * wide, Math.sqrt(variance + uncertain)),
+  const varianceBy = ({ middle, perBuild }: Line, before: number) => {
+    const squares = told.reduce(
+      (sum, { build, value, variance: own }) => {
+        const share = before / (before + own);
+        return sum + (share * (value - middle - perBuild * build)) ** 2 + share * own;
+      },
+      SPREAD_WORTH * wide ** 2,
+    );
+    return squares / (SPREAD_WORTH + told.length);
   };
+  let variance = wide ** 2;
+  let line = regress(told, variance, population.mean[name], wide);
+  for (let step = 1; step < STEPS; step++) {
+    variance = varianceBy(line, variance);
+    line = regress(told, variance, population.mean[name], wide);
+  }
+  const { middle, perBuild, uncertain } = line;
+  const spread = Math.max(LEAST_SPREAD * wide, Math.sqrt(varianceBy(line, variance) + uncertain));
+  return { middle, perBuild, spread: told.length === 0 ? wide : spread };
 }
+
+type Line = ReturnType<typeof regress>;
 
 /** Middle and slope by weighted least squares with normal priors; the variance of the middle. */
 function regress(
