@@ -1,6 +1,7 @@
 /**
  * All screens of the invented club in three sizes, by day and by night, into shots/ to be looked at.
- * `npm run shots -- lifters` takes only those whose name holds the word.
+ * `npm run shots -- lifters` takes only those whose name holds the word; `npm run shots -- readme` takes the two pictures of the
+ * README instead, into docs/pictures/.
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
@@ -45,8 +46,10 @@ const browser = await chromium.launch({ executablePath, args: flags });
 try {
   const url = await address();
   const { records } = await (await fetch(`${url}/api/club`)).json();
-  for (const [name, path] of Object.entries(places(records)))
-    if (name.includes(word)) await take(url, name, path);
+  if (word === 'readme') await takeForReadme(url);
+  else
+    for (const [name, path] of Object.entries(places(records)))
+      if (name.includes(word)) await take(url, name, path);
 } finally {
   await browser.close();
   server.kill();
@@ -99,6 +102,27 @@ async function take(url, name, path) {
     }
   }
   console.log(`shots/${name}-*.png`);
+}
+
+/** The load picture of two lifters under the same bands, and a rack sheet, each in a file of its own. */
+async function takeForReadme(url) {
+  const page = await browser.newPage({ viewport: { width: 1180, height: 900 }, reducedMotion: 'reduce' });
+  await page.goto(`${url}/lifters/lifter-ilse/setup`);
+  await page.getByRole('button', { name: 'Beside another lifter' }).click();
+  await picture(page, '.trial-picture', 'load-picture');
+  await fetch(`${url}/api/days/day-speed-squat/solve`, { method: 'POST', headers: { origin: url } });
+  await page.goto(`${url}/day/day-speed-squat/sheet?paper=a4`);
+  await picture(page, '.paper', 'rack-sheet');
+  await page.close();
+}
+
+async function picture(page, selector, name) {
+  const path = `docs/pictures/${name}.png`;
+  await page.locator(selector).first().waitFor();
+  await page.evaluate(() => document.fonts.ready);
+  await page.waitForFunction(() => document.querySelector('[aria-busy="true"]') === null);
+  await page.locator(selector).first().screenshot({ path });
+  console.log(path);
 }
 
 /** The address that the server prints when it is up. */

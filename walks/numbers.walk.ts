@@ -32,7 +32,7 @@ test('a number stays as it was printed when the logs are worked out; speeds by t
   await page.goto(`/day/${dayId}`);
 
   await page.getByRole('button', { name: 'Tell speeds and chances by the log' }).click();
-  await expect(page.getByText('Number 3 of this day')).toContainText('the bars of number 2', workedOut);
+  await expect(page.getByText('Number 3 of this day')).toContainText('same bars as number 2', workedOut);
   const second = await (await page.request.get(`/api/days/${dayId}/prescription`)).json();
   expect(second.fingerprint).not.toBe(first.fingerprint);
   await expect(page.getByText(standing(second))).toBeVisible();

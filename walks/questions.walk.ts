@@ -33,7 +33,7 @@ test('a reading of twice what the width pulls is asked about beside the field; w
   await page.getByLabel('Scale shows').fill('35');
   await page.getByLabel('Read on').focus();
   const asked = page.getByRole('alert');
-  await expect(asked).toContainText('what a band of this width pulls as a rule');
+  await expect(asked).toContainText('what a band of this width usually pulls');
   await bothLights(page);
   await expect(asked.getByRole('button', { name: 'Both bands at once? 17.5 kg' })).toBeVisible();
   await asked.getByRole('button', { name: `Pounds? ${(35 * KG_PER_LB).toFixed(1)} kg` }).click();

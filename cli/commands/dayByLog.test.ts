@@ -38,7 +38,7 @@ it('prints a number as it was worked out although the log could tell more by now
   const again = await print('--by-log');
   expect(again.stderr).toBe('');
   expect(again.stdout.replace(/\s+/g, ' ')).toContain(
-    `fingerprint ${told.fingerprint}: the bars of number 1`,
+    `fingerprint ${told.fingerprint}, same bars as number 1`,
   );
   expect((await store.latestPrescription(id))!.number).toBe(2);
 });

@@ -88,7 +88,7 @@ describe('rackwright import and export', () => {
     const dry = await callCli(['import', 'log', '--dry-run', '--slips', 'convert', ...here], text);
     expect(dry).toMatchObject({ status: 0, stderr: '' });
     expect(dry.stdout).toContain(
-      'This squat of Ida Quill on 2026-02-20 looks like a nought too many.\n  900 kg would be 90.0 kg, sets: 1\n',
+      'This squat by Ida Quill on 2026-02-20 looks like a nought too many.\n  900 kg would be 90.0 kg, sets: 1\n',
     );
     await callCli(['import', 'log', '--slips', 'convert', ...here], text);
     const out = (await callCli(['export', 'log', ...here])).stdout;

@@ -19,7 +19,7 @@ test('what to take off and what to hang is said by label', () => {
 
 test('the same bands hung alike are no change, hung otherwise they are', () => {
   expect(bandChanges(hang(['22-A', 'low']), hang(['22-A', 'low']))).toBe('same bands');
-  expect(bandChanges(hang(['22-A', 'low']), hang(['22-A', 'rear']))).toBe('22-A hung anew');
+  expect(bandChanges(hang(['22-A', 'low']), hang(['22-A', 'rear']))).toBe('22-A re-hung');
   expect(bandChanges(hang(), hang())).toBe('');
 });
 
@@ -28,8 +28,8 @@ const chained = (...kinds: [string, number][]) => ({
   chains: kinds.map(([label, pairs]) => ({ chainPairId: label, label, pairs })),
 });
 
-test('chains are said beside the bands, and another number of pairs of them is hung anew', () => {
-  expect(bandChanges(chained(['13 mm', 1]), chained(['13 mm', 2]))).toBe('chain 13 mm hung anew');
+test('chains are said beside the bands, and another number of pairs of them is re-hung', () => {
+  expect(bandChanges(chained(['13 mm', 1]), chained(['13 mm', 2]))).toBe('chain 13 mm re-hung');
   expect(bandChanges(chained(['13 mm', 1]), chained(['13 mm', 1]))).toBe('same bands');
   expect(bandChanges(chained(['13 mm', 1]), chained(['16 mm', 1]))).toBe('chain 13 mm off, chain 16 mm on');
   expect(bandChanges(hang(), hang(['22-A', 'low'], ['13-A', 'low']))).toBe('22-A, 13-A on');

@@ -15,7 +15,7 @@ export function bandChanges(before: SetOnBar, now: SetOnBar): string {
     const labels = list.map(({ label }) => label).filter((label) => !moved.some((m) => m.label === label));
     return labels.length === 0 ? [] : [`${labels.join(', ')} ${word}`];
   };
-  const anew = moved.map(({ label }) => `${label} hung anew`);
+  const anew = moved.map(({ label }) => `${label} re-hung`);
   return [...say(off, 'off'), ...say(on, 'on'), ...anew].join(', ');
 }
 

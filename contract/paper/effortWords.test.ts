@@ -37,7 +37,7 @@ test('an older plan, which does not know the chance with a shorter rest, tells i
 test("strength to spare is a share of the lifter's own: a margin of ln 1.25 is a fifth less, of ln 0.8 a quarter more", () => {
   expect(words({ marginLn: Math.log(1.25) }).spare).toBe('20 %');
   expect(words({ marginLn: Math.log(0.8) }).spare).toBe('lacks 25 %');
-  expect(words({ marginLn: Math.log(2.2) }).spare).toBe('half and more');
+  expect(words({ marginLn: Math.log(2.2) }).spare).toBe('half or more');
   // Nothing to spare is nothing lacking, and just a half is still a share.
   expect(words({ marginLn: 0 }).spare).toBe('0 %');
   expect(words({ marginLn: Math.log(2) }).spare).toBe('50 %');
@@ -106,5 +106,5 @@ test('a line says its parts in the order in which the key explains them, and lea
   expect(plain(effortLine({ ...asked, strain: '', inZone: '', allReps: '', shorterRest: '' }))).toBe(
     '0.62 → 0.58 m/s',
   );
-  expect(effortKey).toMatch(/speed .* time .* chance of all reps .* less rest/);
+  expect(effortKey).toMatch(/speed .* time .* chance of making all reps .* less rest/);
 });

@@ -58,7 +58,7 @@ export function chancesLine({ inZone, allReps }: EffortWords): string {
 
 /** What the figures of such a line are. */
 export const effortKey =
-  'Beside each step: speed of its first → last rep, time under the bar in a set, chance of all reps of all sets, and the last rep and that chance with half a minute less rest.';
+  'Beside each step: bar speed of the first → last rep, time under the bar in a set, chance of making all reps of all sets; then the last rep and that chance with half a minute less rest.';
 
 /** A number stays on one line with its unit, and with the arrow beside it. */
 export function unbroken(text: string): string {
@@ -98,7 +98,7 @@ function spareOf(effort: PlanBlock['effort']): string {
   const share = 1 - Math.exp(-effort.marginLn);
   const spare = percent(Math.abs(share));
   if (share < 0) return `lacks ${spare}`;
-  return share > 0.5 ? 'half and more' : spare;
+  return share > 0.5 ? 'half or more' : spare;
 }
 
 /** No chance is certain: "over 99 %". */

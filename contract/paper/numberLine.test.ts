@@ -17,7 +17,7 @@ const plain = 'Number 3 of this day, at 21:58, fingerprint 3fa9c1';
 
 test('a plan is named by number, time by the clock on the wall and fingerprint, one told anew by the log also by whose bars it has', () => {
   expect(line(inventedPlan())).toBe(plain);
-  expect(line({ ...inventedPlan(), retells: 2 })).toBe(`${plain}: the bars of number 2`);
+  expect(line({ ...inventedPlan(), retells: 2 })).toBe(`${plain}, same bars as number 2`);
 });
 
 test('a plan of an older version, which knew of no telling anew, is read and named; so is one that cannot be read', () => {

@@ -10,5 +10,5 @@ export function numberLine(prescription: SignedPrescription, timeZone: string): 
   const { number, solvedAt, fingerprint } = prescription;
   const retells = planOf(prescription)?.retells ?? null;
   const line = `Number ${number} of this day, at ${clockTime(solvedAt, timeZone)}, fingerprint ${fingerprint}`;
-  return retells === null ? line : `${line}: the bars of number ${retells}`;
+  return retells === null ? line : `${line}, same bars as number ${retells}`;
 }

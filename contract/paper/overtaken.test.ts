@@ -49,5 +49,7 @@ test('chains that are gone must not hang either', () => {
   expect(saidOf([{ id: 'c', pairs: 0 }])).toEqual(['Chain 13 mm is out of service: do not hang it.']);
   expect(saidOf([])).toEqual(['Chain 13 mm is out of service: do not hang it.']);
   const withTwo = { ...planned, solved: { set: two } } as unknown as PlanPlace;
-  expect(saidOf([{ id: 'c', pairs: 1 }], withTwo)).toEqual(['Of chain 13 mm 1 pair is left: 2 cannot hang.']);
+  expect(saidOf([{ id: 'c', pairs: 1 }], withTwo)).toEqual([
+    'Only 1 pair of chain 13 mm left: do not count on 2.',
+  ]);
 });

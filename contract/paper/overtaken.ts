@@ -37,7 +37,7 @@ export function overtaken(
     if (left === 0) said.push(`Chain ${label} is out of service: do not hang it.`);
     else if (left < pairs)
       said.push(
-        `Of chain ${label} ${left} ${left === 1 ? 'pair is' : 'pairs are'} left: ${pairs} cannot hang.`,
+        `Only ${left} ${left === 1 ? 'pair' : 'pairs'} of chain ${label} left: do not count on ${pairs}.`,
       );
   }
   return said;

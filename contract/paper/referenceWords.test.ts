@@ -15,8 +15,8 @@ test('what no lift told is called assumed, and never a best', () => {
 });
 
 test('only a best that stands as it was lifted is called one without "est."', () => {
-  expect(words({})).toMatch(/^best of /);
-  expect(words({ from: 'log', doneOn: null })).toBe('est. by the log');
+  expect(words({})).toMatch(/^best on /);
+  expect(words({ from: 'log', doneOn: null })).toBe('est. from the log');
   for (const change of [
     { loweredFromKg: 160 },
     { from: 'model' as const },

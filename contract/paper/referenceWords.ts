@@ -10,13 +10,13 @@ export function referenceWords(
   mass: (kg: number) => string,
 ): string {
   const stands = loweredFromKg === null ? '' : ` (${mass(loweredFromKg)})`;
-  const best = doneOn === null ? `best${stands}` : `best of ${dateText(doneOn)}${stands}`;
+  const best = doneOn === null ? `best${stands}` : `best on ${dateText(doneOn)}${stands}`;
   switch (from) {
     case 'best':
       return stands === '' ? best : `est. from the ${best}`;
     case 'model':
       return doneOn === null ? `assumed from body mass${stands}` : `est. from the ${best}`;
     case 'log':
-      return stands === '' ? 'est. by the log' : `est. by the log, below the ${best}`;
+      return stands === '' ? 'est. from the log' : `est. from the log, below the ${best}`;
   }
 }

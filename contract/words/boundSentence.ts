@@ -6,12 +6,12 @@ export function boundSentence({ bound, limit, wanted }: BindingBound): string {
   const [least, taken] = [limit, wanted].map(percent);
   switch (bound) {
     case 'leastBar':
-      return `The aim alone would put ${taken} of the maximum on the bar; ${least} is the least that is allowed.`;
+      return `The aim alone would put ${taken} of the maximum on the bar; ${least} is the least allowed.`;
     case 'leastBands':
-      return `The aim alone would hang bands of ${taken} of the maximum at lockout; ${least} is the least that is hung, so there are more or none.`;
+      return `The aim alone would call for bands worth ${taken} of the maximum at lockout; ${least} is the least allowed, so there are either more or none.`;
     case 'mostBands':
-      return `The aim alone would hang bands of ${taken} of the maximum at lockout; ${least} is the most that is allowed.`;
+      return `The aim alone would call for bands worth ${taken} of the maximum at lockout; ${least} is the most allowed.`;
     case 'mostPairs':
-      return `The aim alone would hang ${wanted} pairs; ${limit} is the most that is allowed.`;
+      return `The aim alone would call for ${wanted} ${wanted === 1 ? 'pair' : 'pairs'}; ${limit} is the most allowed.`;
   }
 }

@@ -10,7 +10,9 @@ const SHARE = 0.8;
 export function capacitySentences(report: CapacityReport, dateText: (date: string) => string): string[] {
   const { stretches } = report;
   if (stretches.length === 0)
-    return ['No set of several reps is logged yet, and no reps left: nothing tells work capacity.'];
+    return [
+      'No set of several reps is logged yet, nor how many reps were left after any set, so nothing can be said of work capacity.',
+    ];
   const telling = stretches.filter((stretch): stretch is Telling => stretch.told !== null);
   return [...changeSentences(report, telling, dateText), ...leftOut(stretches, telling.length, dateText)];
 }
@@ -23,19 +25,21 @@ function changeSentences(
   const [first, last] = [telling[0], telling[telling.length - 1]];
   if (first === undefined || last === undefined)
     return [
-      'No twelve weeks of the season tell work capacity by themselves: sets of several reps near their end would, with the reps left written down.',
+      'No twelve weeks of the season say enough about work capacity on their own. Hard sets of several reps would, with the reps left written down.',
     ];
   if (first === last || better === null)
-    return ['Only one stretch tells work capacity by itself: a change takes two.'];
+    return [
+      'Only one stretch of twelve weeks says enough about work capacity on its own: it takes two to see a change.',
+    ];
   const [then, today] = [dateText(first.to), dateText(last.to)];
   if (change === 'cannotTell')
     return [
-      `The log cannot tell whether work capacity rose or fell over the season: the twelve weeks that ended on ${then} and those that ended on ${today} may well be alike.`,
+      `The log cannot tell whether work capacity rose or fell over the season: the twelve weeks that ended on ${then} and those that ended on ${today} may well be the same.`,
     ];
   const chance = Math.min(99, Math.round(100 * (change === 'rose' ? better : 1 - better)));
   const [has, now] = change === 'rose' ? ['risen', 'better'] : ['fallen', 'worse'];
   return [
-    `Work capacity has ${has}: from about ${repsOf(first)} reps at ${100 * SHARE} % of the maximum in the twelve weeks that ended on ${then} to about ${repsOf(last)} in those that ended on ${today}. The chance that it is ${now} now is ${chance} in 100.`,
+    `Work capacity has ${has}: from about ${repsOf(first)} reps at ${100 * SHARE} % of the maximum in the twelve weeks that ended on ${then} to about ${repsOf(last)} in those that ended on ${today}. The chance that it is ${now} now is ${chance} %.`,
   ];
 }
 
@@ -50,7 +54,7 @@ function leftOut(
     .map(({ to, setsThatTell }) => `on ${dateText(to)} (${setsText(setsThatTell)})`);
   if (silent.length === 0) return [];
   return [
-    `Left out, since their sets tell too little by themselves: the twelve weeks that ended ${inARow(silent)}.`,
+    `Left out, because their sets say too little on their own: the twelve weeks that ended ${inARow(silent)}.`,
   ];
 }
 

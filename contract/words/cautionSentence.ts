@@ -28,19 +28,19 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'slackBottom':
       return `All bands are slack below ${names.height(caution.belowM)}: the bottom is straight weight.`;
     case 'extrapolated':
-      return `Band pair ${names.bandPair(caution.pairId)} is stretched ${caution.stretch.toFixed(2)} times, further than it was ever read on the scale: its pull up there is a guess from the curve.`;
+      return `Band pair ${names.bandPair(caution.pairId)} is stretched to ${caution.stretch.toFixed(2)} times its rest length, further than it was ever read on the scale: its pull out there is a guess from the curve.`;
     case 'overstretched':
-      return `Band pair ${names.bandPair(caution.pairId)} is stretched ${caution.stretch.toFixed(2)} times its rest length; the club's limit is ${caution.safeStretch}. Take another pair or hookup.`;
+      return `Band pair ${names.bandPair(caution.pairId)} is stretched to ${caution.stretch.toFixed(2)} times its rest length; the club's limit is ${caution.safeStretch}. Take another pair or hookup.`;
     case 'notMeasured':
       return `Band pair ${names.bandPair(caution.pairId)} was never measured: its pull is guessed from the width and may be far off.`;
     case 'pairMismatch':
       return `The two bands of pair ${names.bandPair(caution.pairId)} differ by ${percent(caution.share)}, more than ${percent(caution.allowedShare)}: the bar will tilt.`;
     case 'oneSideMeasured':
-      return `Only one band of pair ${names.bandPair(caution.pairId)} was measured; the other is taken to be alike.`;
+      return `Only one band of pair ${names.bandPair(caution.pairId)} was measured; the other is assumed to be the same.`;
     case 'anchorOverloaded':
-      return `The ${lower(names.anchor(caution.anchorId))} would carry ${names.force(caution.pullN)} a side but are rated for ${names.force(caution.ratedLoadN)}: do not hang this.`;
+      return `The ${lower(names.anchor(caution.anchorId))} would carry ${names.force(caution.pullN)} a side; the rating is ${names.force(caution.ratedLoadN)}: do not hang this.`;
     case 'anchorNotRated':
-      return `Nobody wrote down what the ${lower(names.anchor(caution.anchorId))} may carry; each side gets ${names.force(caution.pullN)}.`;
+      return `No load rating is on record for the ${lower(names.anchor(caution.anchorId))}; each side carries ${names.force(caution.pullN)}.`;
     case 'bandsUnderLoad':
       return 'Bands under load: check them for nicks before the first rep, and keep faces and hands out of their line.';
     case 'lightened':
@@ -56,9 +56,9 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
         ? `By the numbers rep ${caution.rep} is not made: fewer reps or a lighter bar.`
         : `By the numbers rep ${caution.rep} of set ${caution.set} is not made: fewer reps, more rest or a lighter bar.`;
     case 'unlikely':
-      return `By the whole log all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
+      return `Going by the whole log, the chance of making every rep of every set is ${percent(caution.chance)}.`;
     case 'madeLighter':
-      return `Made lighter, from ${names.mass(caution.fromKg)}, so that all reps of all sets are made with a chance of ${percent(caution.chance)}.`;
+      return `Made lighter, down from ${names.mass(caution.fromKg)}, so that the chance of making every rep of every set is ${percent(caution.chance)}.`;
     case 'outsideZone':
       return outsideZoneSentence(caution);
     case 'volume':
@@ -66,23 +66,23 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'repsInSet':
       return `Sets of ${caution.reps} ${zone(caution)}; trained weightlifters did at most ${caution.mostReps} a set.`;
     case 'restricted':
-      return `${restrictedSentence(caution, names)}${caution.isBroken ? ' What was set by hand is more than that: make it lighter.' : ''}`;
+      return `${restrictedSentence(caution, names)}${caution.isBroken ? ' What was set by hand goes beyond that: make it lighter.' : ''}`;
     case 'minor':
       return `${caution.age} years old: a qualified coach decides and stays beside the lifter; local rules for minors come first.`;
     case 'heightsEstimated':
       return 'Bar heights are estimated from stature: measure bottom and lockout of the full lift with a tape.';
     case 'heightsAssumed':
-      return 'Bar heights are assumed, for the stature is not known either: measure bottom and lockout of the full lift with a tape.';
+      return 'Bar heights are assumed, since the stature is not known either: measure bottom and lockout of the full lift with a tape.';
     case 'strengthAssumed':
       return 'No best is entered for this lift: strength is assumed from body mass alone, so start light.';
     case 'strengthWide':
       return strengthWideSentence(caution);
     case 'strengthOld':
-      return `The ${caution.by === 'log' ? 'newest set' : 'best'} behind these numbers is of ${names.date(caution.doneOn)}, more than a year ago.`;
+      return `The ${caution.by === 'log' ? 'newest set' : 'best'} behind these numbers dates from ${names.date(caution.doneOn)}, more than a year ago.`;
     case 'bodyMassAssumed':
       return `Body mass is not known; ${names.mass(caution.massKg)} was assumed.`;
     case 'gravityAssumed':
-      return 'Standard gravity is assumed, good to 0.3 %: the settings do not say where the club stands.';
+      return 'Standard gravity is assumed, good to within 0.3 %: the settings do not say where the club is.';
     case 'otherEquipment':
       return `The best behind these numbers was made in other equipment (${caution.equipment}).`;
     case 'notLoadable':
@@ -100,7 +100,7 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'clash':
       return caution.sort === 'bandPair'
         ? `Band pair ${names.bandPair(caution.gearId)} is set by hand at more than one rack at once.`
-        : `More chains ${names.chainPair(caution.gearId)} are set by hand than the club has.`;
+        : `More pairs of chain ${names.chainPair(caution.gearId)} are set by hand than the club has.`;
   }
 }
 

@@ -9,7 +9,7 @@ export interface Called {
   pair: (id: string) => string;
 }
 
-/** What was changed since a day was worked out, a sentence each and none twice: "64-A was read anew.", "Emre weighs 82.4 kg." */
+/** What was changed since a day was worked out, a sentence each and none twice: "64-A was measured again.", "Emre weighs 82.4 kg." */
 export function changedSentences(
   changes: readonly ChangedRecord[],
   called: Called,
@@ -27,19 +27,19 @@ function sentence(change: ChangedRecord, called: Called, mass: MassUnit): string
     case 'bandReading':
       return what === 'removed'
         ? `A reading of ${called.pair(bandPairId!)} was removed.`
-        : `${called.pair(bandPairId!)} was read anew.`;
+        : `${called.pair(bandPairId!)} was measured again.`;
     case 'bodyMass':
       return massKg === null
-        ? `A body mass of ${who} was removed.`
+        ? `A weighing of ${who} was removed.`
         : `${who} weighs ${oneDecimal(massKg, mass)} ${mass}.`;
     case 'liftHeights':
-      return what === 'removed' ? `Heights of ${who} were removed.` : `${who} was measured anew.`;
+      return what === 'removed' ? `Bar heights of ${who} were removed.` : `${who} has new bar heights.`;
     case 'best':
       return what === 'new' ? `${who} has a new best.` : `A best of ${who} was ${what}.`;
     case 'restriction':
-      return what === 'new' ? `${who} is restricted anew.` : `A restriction of ${who} was ${what}.`;
+      return what === 'new' ? `${who} has a new restriction.` : `A restriction of ${who} was ${what}.`;
     case 'lifter':
-      return `What is known of ${who} was changed.`;
+      return `The details of ${who} were changed.`;
     default:
       if (change.outOfService) return `${capital(change.called)} is out of service.`;
       return `${capital(change.called)} ${what === 'new' ? 'is new' : `was ${what}`}.`;

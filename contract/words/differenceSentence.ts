@@ -4,7 +4,7 @@ import { oneDecimal } from './written.ts';
 
 /** What differs between two plans, lifter by lifter: "Emre 105 → 107.5 kg; Ilse other bands." */
 export function differenceSentence(differences: readonly SeatDifference[], mass: MassUnit): string {
-  if (differences.length === 0) return 'No bar and no band is another.';
+  if (differences.length === 0) return 'Every bar, band and rack is the same.';
   return `${differences.map((one) => `${one.name}: ${what(one, mass)}`).join('; ')}.`;
 }
 

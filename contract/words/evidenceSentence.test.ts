@@ -43,16 +43,18 @@ describe('what an effect lets one say', () => {
   it('of heights and bands, which way and how much, in the unit that boxes are counted in', () => {
     const fewer = line(-3, -2.5, -2, -1.5, -1);
     expect(evidenceSentence('boxHeight', fewer, voice)).toMatch(
-      /^A centimetre more of box allowed 2\.0 % less .*−2\.5 to −1\.5 %\); an inch is 5\.0 %\.$/,
+      /^A box a centimetre higher allowed 2\.0 % less .*−2\.5 to −1\.5 %\); an inch comes to 5\.0 %\.$/,
     );
     // 1.02^2.54 = 1.0516 an inch, which is 2.0 % a centimetre.
     expect(evidenceSentence('boxHeight', line(1, 1.5, 2, 2.5, 3), { ...voice, lengthUnit: 'in' })).toMatch(
-      /^An inch more of box allowed 5\.2 % more .*; a centimetre is 2\.0 %\.$/,
+      /^A box an inch higher allowed 5\.2 % more .*; a centimetre comes to 2\.0 %\.$/,
     );
     expect(evidenceSentence('bandShare', leaning, voice)).toMatch(
-      /^Blocks with 10 points more .* probably came with gains 0\.7 % of the lift larger/,
+      /^Training blocks with 10 points more .* probably came with gains that were larger by 0\.7 % of the lift/,
     );
-    expect(evidenceSentence('bandShare', fewer, voice)).toMatch(/bands came with gains 2\.0 % .* smaller/);
+    expect(evidenceSentence('bandShare', fewer, voice)).toMatch(
+      /bands came with gains that were smaller by 2\.0 %/,
+    );
   });
 
   it('of gains by those who lift raw and those who lift equipped, whose they are, and how they differ', () => {
@@ -75,13 +77,13 @@ describe('what an effect lets one say', () => {
     const little = { ...open, effect: null };
     const said = (question: Parameters<typeof evidenceSentence>[0], one: typeof little) =>
       evidenceSentence(question, one, voice);
-    expect(said('carryOver', little)).toMatch(/takes 8 gains .* there are 40 gains of 9 lifters\.$/);
+    expect(said('carryOver', little)).toMatch(/takes 8 gains .* there are 40 gains by 9 lifters\.$/);
     expect(said('variants', { ...little, lifters: 1, observations: 1 })).toMatch(
-      /there is 1 gain of 1 lifter\.$/,
+      /there is 1 gain by 1 lifter\.$/,
     );
-    expect(said('boxHeight', little)).toMatch(/takes 3 lifters .* 40 hard lifts of 9 lifters off a box\.$/);
-    expect(said('bandShare', little)).toMatch(/takes 8 blocks .* 40 blocks of 9 lifters\.$/);
-    expect(said('equipped', little)).toMatch(/on either side, .* 40 gains of 9 lifters\.$/);
+    expect(said('boxHeight', little)).toMatch(/takes 3 lifters .* 40 hard lifts off a box by 9 lifters\.$/);
+    expect(said('bandShare', little)).toMatch(/takes 8 training blocks .* 40 blocks by 9 lifters\.$/);
+    expect(said('equipped', little)).toMatch(/by 3 lifters raw and as many equipped; .* 40 gains by 9 lifters in all\.$/);
   });
 
   it('names the lifter first', () => {
@@ -93,7 +95,7 @@ describe('what an effect lets one say', () => {
     const two = line(1, 1.5, 2, 2.5, 3).effect!;
     expect(spokenEffect('boxHeight', two, { ...voice, lengthUnit: 'in' }).value).toBeCloseTo(5.16, 2);
     expect(evidenceSentence('boxHeight', line(1, 1.5, 2, 2.5, 3), voice)).toMatch(
-      /2\.0 % more .* an inch is 5\.2 %\.$/,
+      /2\.0 % more .* an inch comes to 5\.2 %\.$/,
     );
   });
 });
@@ -102,14 +104,17 @@ it.each<[Trap, RegExp]>([
   [{ code: 'survivorsOnly', leftOut: 0, ofThemLeft: 0 }, /^Everybody .*stall tend to stop/],
   [
     { code: 'survivorsOnly', leftOut: 1, ofThemLeft: 0 },
-    /^1 lifter trained .* and is not in here\. Those who stay/,
+    /^1 lifter trained .* and is not counted here\. Those who stay/,
   ],
-  [{ code: 'survivorsOnly', leftOut: 3, ofThemLeft: 2 }, /^3 lifters .* are not in here; 2 of them left/],
-  [{ code: 'tooFewMeets', gains: 10, lifters: 4 }, /^10 gains .* of 4 lifters, 2\.5 each\./],
-  [{ code: 'tooFewMeets', gains: 0, lifters: 0 }, /of 0 lifters\. One/],
+  [
+    { code: 'survivorsOnly', leftOut: 3, ofThemLeft: 2 },
+    /^3 lifters .* are not counted here; 2 of them left/,
+  ],
+  [{ code: 'tooFewMeets', gains: 10, lifters: 4 }, /^10 gains .* by 4 lifters, 2\.5 each\./],
+  [{ code: 'tooFewMeets', gains: 0, lifters: 0 }, /by 0 lifters\. A lifter's/],
   [{ code: 'changedEquipment', dropped: 0 }, /^Nobody changed/],
-  [{ code: 'changedEquipment', dropped: 1 }, /^1 step .* was left out/],
-  [{ code: 'changedEquipment', dropped: 2 }, /^2 steps .* were left out/],
+  [{ code: 'changedEquipment', dropped: 1 }, /^1 gain .* was left out/],
+  [{ code: 'changedEquipment', dropped: 2 }, /^2 gains .* were left out/],
   [{ code: 'gearRemeasured', touched: 0, of: 7 }, /^No band .*looks like a gain/],
   [{ code: 'gearRemeasured', touched: 2, of: 7 }, /^In 2 of 7 gains/],
   [{ code: 'manyVariants', looked: 12 }, /^12 variants .*one in twenty/],
@@ -128,7 +133,7 @@ it('noise that is the greater part is said to be left in', () => {
     noiseKnown: 'assumed',
     noisePairs: 3,
   } as const;
-  expect(trapSentence({ ...trap, reliability: 0.3 }).text).toContain('as it lies');
+  expect(trapSentence({ ...trap, reliability: 0.3 }).text).toContain('shown uncorrected');
   expect(trapSentence({ ...trap, reliability: 0.5 }).text).toMatch(/2\.0 % .*\(assumed.*50 % .*corrected/);
   expect(trapSentence({ ...trap, reliability: null }).text).toContain(
     'good day is followed by an ordinary one',

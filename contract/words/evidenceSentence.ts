@@ -55,7 +55,7 @@ function heightTold(percentACm: number, unit: 'cm' | 'in'): number {
 /** The same worth by the other unit of height, for whoever counts boxes in it. */
 function otherUnit(percent: number, { lengthUnit }: EvidenceVoice): string {
   const inOther = 100 * Math.expm1(Math.log1p(percent / 100) * CM_AN_INCH ** (lengthUnit === 'cm' ? 1 : -1));
-  return `${lengthUnit === 'cm' ? 'an inch' : 'a centimetre'} is ${figure(Math.abs(inOther))} %`;
+  return `${lengthUnit === 'cm' ? 'an inch' : 'a centimetre'} comes to ${figure(Math.abs(inOther))} %`;
 }
 
 /** One answer as a coach says it; where the data cannot tell, it says that. */
@@ -78,7 +78,7 @@ const carried =
     const range = `${figure(told.low80)} to ${figure(told.high80)} ${unit}`;
     const gained = `${GAINED} ${unit} gained ${what(voice)}`;
     if (verdict === 'cannotTell')
-      return `the data cannot tell what ${gained} was worth on the platform; ${range} would fit what was logged.`;
+      return `the data cannot tell what ${gained} was worth on the platform; anything from ${range} would fit what was logged.`;
     const value = `${figure(told.value)} ${unit}`;
     if (verdict === 'leans')
       return `${gained} probably went with about ${value} on the platform (most likely ${range}), but none at all is not ruled out.`;
@@ -97,14 +97,14 @@ const sentences: Record<Question, Said> = {
     const range = `${figure(told.low80)} to ${figure(told.high80)} %`;
     if (verdict === 'cannotTell')
       return begun(
-        `the data cannot tell what a ${unit} of box is worth; ${range} of the bar would fit what was logged.`,
+        `the data cannot tell what a ${unit} of box height is worth; anything from ${range} on the bar would fit what was logged.`,
         voice.speaksOf,
       );
     const word = told.value > 0 ? 'more' : 'less';
     const start = unit === 'inch' ? 'an inch' : 'a centimetre';
     const maybe = verdict === 'leans' ? ' probably' : '';
     return begun(
-      `${start} more of box${maybe} allowed ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}); ${otherUnit(told.value, voice)}.`,
+      `a box ${start} higher${maybe} allowed ${figure(Math.abs(told.value))} % ${word} on the bar with the same bands (most likely ${range}); ${otherUnit(told.value, voice)}.`,
       voice.speaksOf,
     );
   },
@@ -112,13 +112,13 @@ const sentences: Record<Question, Said> = {
     const range = `${figure(told.low80)} to ${figure(told.high80)} %`;
     if (verdict === 'cannotTell')
       return begun(
-        `the data cannot tell whether more of the load in bands came with larger gains; for 10 points more, ${range} of the lift from meet to meet would fit.`,
+        `the data cannot tell whether more of the load in bands came with larger gains; for 10 points more, anything from ${range} of the lift from meet to meet would fit what was logged.`,
         voice.speaksOf,
       );
     const word = told.value > 0 ? 'larger' : 'smaller';
     const maybe = verdict === 'leans' ? ' probably' : '';
     return begun(
-      `blocks with 10 points more of the load in bands${maybe} came with gains ${figure(Math.abs(told.value))} % of the lift ${word} (most likely ${range}).`,
+      `training blocks with 10 points more of the load in bands${maybe} came with gains that were ${word} by ${figure(Math.abs(told.value))} % of the lift (most likely ${range}).`,
       voice.speaksOf,
     );
   },
@@ -133,19 +133,19 @@ const sentences: Record<Question, Said> = {
   },
 };
 
-const counted = ({ lifters, observations }: EvidenceLine, what: string) =>
-  `so far there ${observations === 1 ? 'is 1' : `are ${observations}`} ${what}${observations === 1 ? '' : 's'} of ${lifters} ${lifters === 1 ? 'lifter' : 'lifters'}`;
+const counted = ({ lifters, observations }: EvidenceLine, one: string, several = `${one}s`) =>
+  `so far there ${observations === 1 ? `is 1 ${one}` : `are ${observations} ${several}`} by ${lifters} ${lifters === 1 ? 'lifter' : 'lifters'}`;
 
 const tooLittle: Record<Question, (line: EvidenceLine) => string> = {
   carryOver: (line) =>
-    `Too little to say: it takes 8 gains from meet to meet of 3 lifters with the same gym setup before both, and ${counted(line, 'gain')}.`,
-  variants: (line) => `Too little to say: it takes 8 gains of 3 lifters, and ${counted(line, 'gain')}.`,
+    `Too little to say: it takes 8 gains from meet to meet by 3 lifters, with the same gym setup before both meets; ${counted(line, 'gain')}.`,
+  variants: (line) => `Too little to say: it takes 8 gains by 3 lifters; ${counted(line, 'gain')}.`,
   boxHeight: (line) =>
-    `Too little to say: it takes 3 lifters who went hard off boxes of different heights with the same bands, and ${counted(line, 'hard lift')} off a box.`,
+    `Too little to say: it takes 3 lifters who went hard off boxes of different heights with the same bands; ${counted(line, 'hard lift off a box', 'hard lifts off a box')}.`,
   bandShare: (line) =>
-    `Too little to say: it takes 8 blocks from meet to meet of 3 lifters, not all with the same share of bands, and ${counted(line, 'block')}.`,
+    `Too little to say: it takes 8 training blocks from meet to meet by 3 lifters, not all with the same share of bands; ${counted(line, 'block')}.`,
   equipped: (line) =>
-    `Too little to say: it takes 8 gains of 3 lifters on either side, raw and equipped, and in all ${counted(line, 'gain')}.`,
+    `Too little to say: it takes 8 gains by 3 lifters raw and as many equipped; ${counted(line, 'gain')} in all.`,
 };
 
 /** A sentence begins with a capital where no name stands before it. */

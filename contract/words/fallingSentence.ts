@@ -12,5 +12,5 @@ export function fallingSentence(
 ): string {
   const less = Math.round(100 * (1 - longer.forceN / shorter.forceN));
   const way = direction === 'loading' ? 'lengthening' : 'shortening';
-  return `Read with ${less} % less force at ${lengthText(longer.lengthM)} than at ${lengthText(shorter.lengthM)}, while ${way}: no band pulls less when longer, so read both again.`;
+  return `Reads ${less} % less force at ${lengthText(longer.lengthM)} than at ${lengthText(shorter.lengthM)} while ${way}: no band pulls less when it is longer, so read both again.`;
 }

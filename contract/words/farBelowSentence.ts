@@ -12,5 +12,5 @@ export function farBelowSentence(
   const { lengthM, forceN } = reading;
   const less = percent(1 - forceN / other.forceN);
   const at = lengthText?.(lengthM) ?? timesRest(lengthM, restLengthM);
-  return `Read with ${less} less force at ${at} than on ${dateText(other.takenOn)}: a band seldom loses so much, so look at the number, its unit and the label of the band.`;
+  return `Reads ${less} less force at ${at} than on ${dateText(other.takenOn)}: a band seldom loses so much, so check the number, its unit and the label of the band.`;
 }

@@ -3,7 +3,7 @@ import type { FarFromKin, Kin } from '#core/band/farFromKin.ts';
 import { timesRest } from './timesRest.ts';
 import { timesText } from './timesText.ts';
 
-/** What is odd about a reading beside what the loop, its partner or its width let one expect. */
+/** What is odd about a reading beside what the loop, its partner or its width suggest. */
 export function farFromKinSentence(
   { reading, kin, expectedN }: FarFromKin,
   restLengthM: number,
@@ -11,11 +11,11 @@ export function farFromKinSentence(
 ): string {
   const { lengthM, forceN } = reading;
   const at = lengthText?.(lengthM) ?? timesRest(lengthM, restLengthM);
-  return `At ${at} this is ${timesText(forceN / expectedN)} ${kinWords[kin]}: look at the number and its unit, and that only one band of the pair hung from the scale.`;
+  return `At ${at} this is ${timesText(forceN / expectedN)} ${kinWords[kin]}: check the number and its unit, and that only one band of the pair hung from the scale.`;
 }
 
 const kinWords: Record<Kin, string> = {
-  itself: 'what the other readings of this band say',
+  itself: 'what the other readings of this band suggest',
   otherLoop: 'what the other band of the pair pulls',
-  width: 'what a band of this width pulls as a rule',
+  width: 'what a band of this width usually pulls',
 };

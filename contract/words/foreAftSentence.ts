@@ -25,5 +25,5 @@ export function foreAftSentence(
       : `The bands pull ${pulls.join(' and ')}.`;
   return pathMeasured
     ? said
-    : `${said} The bar is assumed to go straight up; to know better, measure how far in front or behind it is at the bottom.`;
+    : `${said} The bar is assumed to go straight up; to know better, measure how far forward or back it is at the bottom.`;
 }

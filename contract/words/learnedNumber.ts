@@ -30,7 +30,7 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
     case 'lnMaxSpeed':
       return {
         ...plain('Top speed, hardly any weight', 'm/s', 2),
-        meaning: 'More of it moves light bars faster; it says little of heavy ones.',
+        meaning: 'The higher it is, the faster light bars move; it says little about heavy ones.',
         read: (value) => shape.maxSpeedMps * Math.exp(value),
       };
     case 'slope':
@@ -38,7 +38,7 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
         ...plain('Strength at the top', '%', 0),
         signed: true,
         meaning:
-          'At lockout, against what is usual for the strength at the bottom: the more, the less bands and chains cost. Where misses stop, high or low, tells of it too.',
+          'At lockout, compared with what is usual for the strength at the bottom: the more, the less bands and chains take off the bar. Where misses stop, high or low, counts too.',
         read: percentMore,
       };
     case 'lnRebound':
@@ -54,7 +54,8 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
     case 'lnTiring':
       return {
         ...plain('Strength lost per second', '%', 1),
-        meaning: 'In all-out effort; the less, the more reps in a set at the same share of the maximum.',
+        meaning:
+          'In all-out effort: the less is lost, the more reps in a set at the same share of the maximum.',
         read: (value) => 100 * tiringOf(lift).perSecond * Math.exp(value),
       };
     case 'tiringBend':
@@ -70,14 +71,14 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
         ...plain('With bands, against what is worked out', '%', 0),
         signed: true,
         meaning:
-          'What banded sets show more, or less, than straight ones let expect, if all of the load were band.',
+          'How much more, or less, banded sets show than straight sets would suggest, if all of the load were band.',
         read: percentMore,
       };
     case 'startError':
       return {
         ...plain('Off box, pins, boards or blocks, against what is worked out', '%', 0),
         signed: true,
-        meaning: 'What those starts show more, or less, than the full lift lets expect.',
+        meaning: 'How much more, or less, those starts show than the full lift would suggest.',
         read: percentMore,
       };
     case 'speedOffset':
@@ -108,7 +109,7 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
       return {
         ...plain('At a meet, against the gym', '%', 1),
         signed: true,
-        meaning: 'What the platform brings over an average day in training.',
+        meaning: 'What a meet brings on top of an average training day.',
         read: percentMore,
       };
     case 'weekGain':
@@ -122,14 +123,14 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
       return {
         ...plain('Good and bad days', '%', 1),
         meaning:
-          'Two days in three lie within this much of the average day: a bar this much too heavy may only be the day.',
+          'Two days in three are within this much of the average day: when a bar is this much too heavy, it may just be the day.',
         read: (value) => 100 * DAY_SD * Math.exp(value),
       };
     case 'lnWeekSd':
       return {
         ...plain('Drift from week to week', '%', 2),
         onlyForModel: true,
-        meaning: 'How far strength wanders from one week to the next beside its average gain.',
+        meaning: 'How far strength wanders from one week to the next, on top of its average gain.',
         read: (value) => 100 * WEEK_SD * Math.exp(value),
       };
   }
@@ -168,7 +169,7 @@ function equipmentAdds(title: string): LearnedNumber {
   return {
     ...plain(title, '%', 0),
     signed: true,
-    meaning: 'Of bar and lifter together, over raw.',
+    meaning: 'In per cent of bar and lifter together, compared with raw.',
     read: percentMore,
   };
 }

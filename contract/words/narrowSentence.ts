@@ -6,5 +6,5 @@ const WIDE_SHARE = 0.15;
 /** What to log so that a wide range of the maximum becomes narrower; null where it is narrow enough. */
 export function narrowSentence({ low80, median, high80 }: Belief): string | null {
   if (high80 - low80 <= WIDE_SHARE * median) return null;
-  return 'The range is wide, since the log cannot tell more. One heavy single, one bar speed, or one word on how many reps were left after a hard set makes it narrower.';
+  return 'The range is wide because the log says no more. One heavy single, one measured bar speed, or the number of reps left after one hard set would narrow it.';
 }

@@ -15,15 +15,19 @@ describe('what a search ran into', () => {
   it('counts only what keeps a pair off', () => {
     const why = { reason: 'noneFits' as const, slack: 0, stretched: 2, tooMuchForAnchor: 1 };
     const said = noBandsSentence(why, names);
-    expect(said).toMatch(/2 would be stretched.*, 1 would pull.*\. Another hookup or another length/);
-    expect(said).not.toMatch(/slack|near to lockout/);
-    expect(noBandsSentence({ ...why, slack: 1 }, names)).toContain('1 hang slack');
-    expect(noBandsSentence({ ...why, late: 3 }, names)).toMatch(/3 come in too near to lockout/);
+    expect(said).toMatch(
+      /2 would be stretched.*, 1 would pull.*\. Another hookup, or bands of another length/,
+    );
+    expect(said).not.toMatch(/slack|close to lockout/);
+    expect(noBandsSentence({ ...why, slack: 1 }, names)).toContain('1 would hang slack');
+    expect(noBandsSentence({ ...why, late: 3 }, names)).toMatch(/3 would come in too close to lockout/);
   });
 
   it('says that there is no way to hang bands, or that others need them', () => {
     const weak = { reason: 'tooWeak' as const, strongestKg: 12, leastKg: 20 };
-    expect(noBandsSentence(weak, names)).toMatch(/all that fit add 12 kg.*20 kg is the least.*wider pair/);
+    expect(noBandsSentence(weak, names)).toMatch(
+      /all that fit would add only 12 kg.*20 kg is the least.*wider pair/,
+    );
     expect(noBandsSentence({ reason: 'noWay' }, names)).toMatch(/no hookup/);
     expect(noBandsSentence({ reason: 'shared' }, names)).toMatch(/others need them/);
   });
@@ -43,9 +47,9 @@ describe('what a search ran into', () => {
       { code: 'heavierBar' as const, kg: 5 },
       { code: 'nearlyAsGood' as const, misfitMore: 0.012 },
     ];
-    expect(speaksForSentence(found, names.mass)).toMatch(/^One piece less.*5 kg more.*1\.2 points.*\.$/);
+    expect(speaksForSentence(found, names.mass)).toMatch(/^One piece fewer.*5 kg more.*1\.2 points.*\.$/);
     const nearer = [{ code: 'nearerToAim' as const, misfitLess: 0.01 }];
-    expect(speaksForSentence(nearer, names.mass)).toBe('1.0 point nearer to the aim.');
+    expect(speaksForSentence(nearer, names.mass)).toBe('1.0 point closer to the aim.');
     const others = [
       { code: 'fewerPieces' as const, pieces: 2 },
       { code: 'allMeasured' as const },
@@ -53,7 +57,7 @@ describe('what a search ran into', () => {
       { code: 'lighterBar' as const, kg: 5 },
     ];
     expect(speaksForSentence(others, names.mass)).toMatch(
-      /^2 pieces less.*, all of its bands are measured, the same pairs, .*, 5 kg less on the bar\.$/,
+      /^2 pieces fewer.*, all of its bands are measured, the same pairs, .*, 5 kg less on the bar\.$/,
     );
     const tied = [{ code: 'nearlyAsGood' as const, misfitMore: 0.0002 }];
     expect(speaksForSentence(tied, names.mass)).not.toMatch(/further/);

@@ -10,19 +10,19 @@ export function speaksForSentence(found: readonly SpeaksFor[], mass: (kg: number
 function wordsOf(one: SpeaksFor, mass: (kg: number) => string): string {
   switch (one.code) {
     case 'nearerToAim':
-      return `${points(one.misfitLess)} nearer to the aim`;
+      return `${points(one.misfitLess)} closer to the aim`;
     case 'fewerPieces':
-      return one.pieces === 1 ? 'one piece less to hang' : `${one.pieces} pieces less to hang`;
+      return one.pieces === 1 ? 'one piece fewer to hang' : `${one.pieces} pieces fewer to hang`;
     case 'allMeasured':
       return 'all of its bands are measured';
     case 'samePairs':
-      return 'the same pairs, hung otherwise';
+      return 'the same pairs, hung another way';
     case 'heavierBar':
       return `${mass(one.kg)} more on the bar`;
     case 'lighterBar':
       return `${mass(one.kg)} less on the bar`;
     case 'nearlyAsGood':
-      return one.misfitMore < TIE ? 'as near to the aim' : `${points(one.misfitMore)} further from the aim`;
+      return one.misfitMore < TIE ? 'as close to the aim' : `${points(one.misfitMore)} further from the aim`;
   }
 }
 

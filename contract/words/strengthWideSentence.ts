@@ -12,7 +12,7 @@ export function strengthWideSentence(told: {
   const lowered =
     told.belowShare < 0.005
       ? ''
-      : `: the proposal goes by ${percent(told.belowShare)} less than its middle, which is there with a chance of ${percent(told.chance)}`;
+      : `, so the proposal goes by ${percent(told.belowShare)} less than the middle of that range, strength that is there ${percent(told.chance)} of the time`;
   const set = told.workUp ? 'the last work-up set' : 'the first set';
-  return `Strength is known to within ${spread} only, four times in five${lowered}; note the speed or the reps left of ${set} to know it better.`;
+  return `Strength is known only to within ${spread}, four times in five${lowered}. Note the bar speed of ${set}, or the reps left after it, to know it better.`;
 }

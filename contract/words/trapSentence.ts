@@ -11,12 +11,12 @@ export function trapSentence(trap: Trap): { name: string; text: string } {
         text:
           trap.leftOut === 0
             ? 'Everybody who trained hard has been to two meets or more; still, those who stall tend to stop going.'
-            : `${lifters(trap.leftOut)} trained hard but never had two meets in a lift and ${trap.leftOut === 1 ? 'is' : 'are'} not in here${trap.ofThemLeft === 0 ? '' : `; ${trap.ofThemLeft} of them left the club`}. Those who stay are those for whom it worked.`,
+            : `${lifters(trap.leftOut)} trained hard but never had two meets in a lift and ${trap.leftOut === 1 ? 'is' : 'are'} not counted here${leftTheClub(trap)}. Those who stay are those for whom it worked.`,
       };
     case 'tooFewMeets':
       return {
         name: 'Too few meets',
-        text: `${trap.gains} gains from meet to meet of ${lifters(trap.lifters)}${trap.lifters > 0 ? `, ${Number((trap.gains / trap.lifters).toFixed(1))} each` : ''}. One lifter's own number leans on the club's until there are many.`,
+        text: `${trap.gains} ${trap.gains === 1 ? 'gain' : 'gains'} from meet to meet by ${lifters(trap.lifters)}${trap.lifters > 0 ? `, ${Number((trap.gains / trap.lifters).toFixed(1))} each` : ''}. A lifter's own number leans on the club's until there are many.`,
       };
     case 'changedEquipment':
       return {
@@ -24,30 +24,30 @@ export function trapSentence(trap: Trap): { name: string; text: string } {
         text:
           trap.dropped === 0
             ? 'Nobody changed between raw and equipped from one meet to the next. A new suit of the same kind would not show.'
-            : `${trap.dropped} ${trap.dropped === 1 ? 'step' : 'steps'} from meet to meet changed the equipment and ${trap.dropped === 1 ? 'was' : 'were'} left out. A new suit of the same kind would not show.`,
+            : `${trap.dropped} ${trap.dropped === 1 ? 'gain' : 'gains'} from meet to meet ${trap.dropped === 1 ? 'was' : 'were'} left out because the equipment changed in between. A new suit of the same kind would not show.`,
       };
     case 'gearRemeasured':
       return {
         name: 'Gear re-measured',
         text:
           trap.touched === 0
-            ? 'No band in these gains was measured anew or replaced in between. Bands still lose pull with age, which looks like a gain.'
-            : `In ${trap.touched} of ${trap.of} gains a band was measured anew or replaced in between. A band that lost pull looks like a gain.`,
+            ? 'No band in these gains was measured again or replaced in between. Bands still lose pull with age, which looks like a gain.'
+            : `In ${trap.touched} of ${trap.of} ${trap.of === 1 ? 'gain' : 'gains'} a band was measured again or replaced in between. A band that lost pull looks like a gain.`,
       };
     case 'manyVariants':
       return {
         name: 'Many variants',
-        text: `${trap.looked} variants are looked at together: by chance alone about one in twenty looks good at 95 %. Expect the best one to do worse next time.`,
+        text: `${trap.looked} ${trap.looked === 1 ? 'variant is' : 'variants are'} looked at together: by chance alone about one in twenty looks good at 95 %. Expect the best one to do worse next time.`,
       };
     case 'notByLot':
       return {
-        name: 'Not drawn by lot',
-        text: 'Nobody drew lots for bands or equipment: who was given them, and when, had reasons that also move the platform.',
+        name: 'Not decided by lot',
+        text: 'Nobody drew lots for bands or equipment: the reasons why some lifters got them, and when, also change what they lift at meets.',
       };
     case 'techniqueOfHeight':
       return {
         name: 'Box and lifter',
-        text: 'A box changes the stance and the sit, not only the height, and each lifter differently. Heights apart by little say little.',
+        text: 'A box changes the stance and the sit, not only the height, and does so differently for each lifter. Boxes of nearly the same height say little.',
       };
   }
 }
@@ -64,11 +64,16 @@ function regression({
       : 'assumed until the log shows it'
   })`;
   if (reliability === null)
-    return `${noise}: a good day is followed by an ordinary one, and gains look worth less than they are. Where it can be, that is taken out.`;
+    return `${noise}: a good day is followed by an ordinary one, and gains look worth less than they are. Where possible, that is corrected for.`;
   const share = `${Math.round(100 * reliability)} % of the spread of gym gains is real`;
   return reliability < 0.5
-    ? `${noise}: only ${share}, too little to take the rest out, so the slope is shown as it lies and is too flat.`
+    ? `${noise}: only ${share}, too little to correct for the rest, so the slope is shown uncorrected and is too flat.`
     : `${noise}: ${share}, and the slope is corrected for the rest. Both are in the table.`;
+}
+
+function leftTheClub({ leftOut, ofThemLeft }: Extract<Trap, { code: 'survivorsOnly' }>): string {
+  if (ofThemLeft === 0) return '';
+  return leftOut === 1 ? ', and has left the club' : `; ${ofThemLeft} of them left the club`;
 }
 
 function lifters(count: number): string {

@@ -19,7 +19,7 @@ test('the question names lifter, lift, days and what the sets look like', () => 
     lastOn: '29 March',
   } as const;
   expect(slipQuestion(slip, 'Hana', asRead)).toBe(
-    'These 41 squats of Hana from 2 March to 29 March look like pounds written down as kilograms.',
+    'These 41 squats by Hana from 2 March to 29 March look like pounds written down as kilograms.',
   );
   const one = { ...slip, looksLike: 'tenfold', lift: 'bench', setCount: 1, lastOn: '2 March' } as const;
   expect(slipQuestion(one, '', asRead)).toBe('This bench press on 2 March looks like a nought too many.');

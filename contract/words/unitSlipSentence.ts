@@ -7,7 +7,7 @@ type LooksLike = UnitSlip['looksLike'];
 export function unitSlipSentence(looksLike: LooksLike, count: number): string {
   const these = count === 1 ? 'This set looks' : `These ${count} sets look`;
   const bar = count === 1 ? 'It is' : 'They are';
-  return `${these} ${likeWords[looksLike]}. ${bar} kept out of the estimate and nothing was changed: please look at the bar that was written down, and where it is right say so with barChecked.`;
+  return `${these} ${likeWords[looksLike]}. ${bar} kept out of the estimate and nothing was changed: please check the bar that was written down, and if it is right say so with barChecked.`;
 }
 
 /** Sets of one lift that slipped alike; dates are the first and the last day. */
@@ -24,7 +24,7 @@ export function slipQuestion(slip: Slip, of: string, dateText: (date: string) =>
   const { looksLike, lift, setCount, firstOn, lastOn } = slip;
   const one = setCount === 1;
   const these = one ? `This ${liftOne[lift]}` : `These ${setCount} ${liftMany[lift]}`;
-  const whose = of === '' ? '' : ` of ${of}`;
+  const whose = of === '' ? '' : ` by ${of}`;
   const when =
     firstOn === lastOn ? `on ${dateText(firstOn)}` : `from ${dateText(firstOn)} to ${dateText(lastOn)}`;
   return `${these}${whose} ${when} ${one ? 'looks' : 'look'} ${likeWords[looksLike]}.`;

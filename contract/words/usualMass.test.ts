@@ -46,7 +46,7 @@ describe('a body mass', () => {
     expect(ask(99, '2026-02-01')).toBeNull();
     expect(ask(99, '2025-02-01')).not.toBeNull();
     const slip = ask(176, '2026-02-01')!;
-    expect(slip.sentence).toBe('This is 2.2 times the body mass of 2026-01-10, 80 kg.');
+    expect(slip.sentence).toBe('This is 2.2 times the body mass weighed on 2026-01-10, 80 kg.');
     expect(slip.offers[0]!.valueSi).toBeCloseTo(176 * LB_KG, 9);
   });
 

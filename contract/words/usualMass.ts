@@ -51,7 +51,7 @@ export function usualBodyMass(
   const [nearest] = weighings.toSorted((a, b) => away(a.takenOn) - away(b.takenOn));
   if (nearest === undefined) return null;
   return {
-    called: `the body mass of ${dateText(nearest.takenOn)}`,
+    called: `the body mass weighed on ${dateText(nearest.takenOn)}`,
     massKg: nearest.massKg,
     mostTimes: MOST_BODY_TIMES,
     leastShare: 1 / MOST_BODY_TIMES,

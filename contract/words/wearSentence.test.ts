@@ -11,7 +11,7 @@ function drift(share: number): WearFinding {
 describe('why a band wants a look', () => {
   it('says softer for a band that pulls less and harder for one that pulls more', () => {
     expect(wearSentence(drift(-0.12), date)).toBe(
-      'Pulls 12 % less than on <2026-01-02>; more than 5 % is drift.',
+      'Pulls 12 % less than on <2026-01-02>; more than 5 % counts as drift.',
     );
     expect(wearSentence(drift(0.12), date)).toContain('12 % more');
     expect(wearWord(drift(-0.12))).toBe('softer by 12 %');

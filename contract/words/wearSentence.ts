@@ -12,7 +12,7 @@ export function wearSentence(finding: WearFinding, dateText: (date: string) => s
     case 'cycles':
       return `About ${finding.cycles} reps since it was measured; the club measures again after ${finding.allowed}.`;
     case 'drift':
-      return `Pulls ${percent(Math.abs(finding.share))} ${finding.share < 0 ? 'less' : 'more'} than on ${dateText(finding.fromDate)}; more than ${percent(finding.allowed)} is drift.`;
+      return `Pulls ${percent(Math.abs(finding.share))} ${finding.share < 0 ? 'less' : 'more'} than on ${dateText(finding.fromDate)}; more than ${percent(finding.allowed)} counts as drift.`;
     case 'overstretched':
       return `Was stretched to ${finding.stretch.toFixed(2)} times its rest length; the club's limit is ${finding.allowed}.`;
     case 'fallingForce':

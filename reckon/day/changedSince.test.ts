@@ -37,7 +37,7 @@ test('what the loads rest on is named as a coach would say it, and said once', (
     ),
   ).toEqual([
     `Band pair "${pair!.label}" is out of service.`,
-    `${pair!.label} was read anew.`,
+    `${pair!.label} was measured again.`,
     'Emre weighs 82.4 kg.',
   ]);
 });
