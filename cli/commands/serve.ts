@@ -28,6 +28,7 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
   const isNew = !existsSync(club);
   const store = await openClub(club, coach);
   if (isNew && demo) await fillWithDemo(store);
+  const [record] = await store.list('club');
   const { serve } = await import('#server/serve.ts');
   const served = await serve({ store, port });
   // Whoever reads the address may stop the program at once.
@@ -36,7 +37,6 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
     await store.close();
   };
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop());
-  const [record] = await store.list('club');
   if (port !== 0 && served.port !== port)
     say(`Port ${port} is taken, perhaps by Rackwright already running; another was found.`);
   const invented = record?.invented ? ', invented: look around, change what you like' : '';
