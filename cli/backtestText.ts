@@ -15,30 +15,30 @@ const groupWords: Record<BacktestScore['of'], string> = {
 export function backtestText(report: BacktestReport): string {
   const { from, to, meets, lifts, unforetold, scores, attempts, fifths } = report;
   if (from === null)
-    return `No past meet could be foretold${unforetold > 0 ? unknownBefore(unforetold) : ''}.\n`;
+    return `No past meet could be forecast${unforetold > 0 ? unknownBefore(unforetold) : ''}.\n`;
   const { brier } = attempts;
   return [
-    `${lifts.length} lifts at ${meets} meets, ${from} to ${to}, each foretold from the days before it alone.`,
-    ...(unforetold > 0 ? [`Not foretold${unknownBefore(unforetold)}.`] : []),
+    `${lifts.length} lifts at ${meets} meets, ${from} to ${to}, each forecast from the days before it alone.`,
+    ...(unforetold > 0 ? [`Not forecast${unknownBefore(unforetold)}.`] : []),
     '',
     'How often an interval held the truth, % (in brackets: at least, at most; last: the best made itself)',
     table(['', 'lifts', '50 %', '', '', '80 %', '', '', '95 %', '', ''], scores.map(coverageRow)),
     '',
-    `The truths by fifths of the forecasts, %: ${fifths.map(percentFigure).join(', ')} (20 each if they are right).`,
+    `Results by fifths of their forecasts, %: ${fifths.map(percentFigure).join(', ')} (20 each if they are right).`,
     '',
-    'Foretold less best made: mean, mean size in kg, mean size in %',
+    'Forecast minus best made: mean, mean size in kg, mean size in %',
     table(
       errorHead,
       scores.map((score) => errorRow(score, score.errors)),
     ),
     '',
-    'The same, only lifts for which all three say something',
+    'The same for only those lifts for which all three say something',
     table(
       errorHead,
       scores.map((score) => errorRow(score, score.errorsTogether)),
     ),
     '',
-    `Of ${attempts.count} attempts: chance foretold, how many, expected to be made, made`,
+    `Of ${attempts.count} attempts: forecast chance, how many, expected to be made, made`,
     table(
       ['chance', 'attempts', 'expected', 'made'],
       attempts.bins.map((bin) => [

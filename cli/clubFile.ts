@@ -17,7 +17,9 @@ export function clubOption(): Option {
 /** Opens a club that is there; a mistyped name must not found a new one. */
 export async function openExistingClub(file: string): Promise<OneClub> {
   if (!existsSync(file)) {
-    throw new CliError(`There is no club in ${resolve(file)}. "rackwright serve --club ${file}" founds one.`);
+    throw new CliError(
+      `There is no club in ${resolve(file)}. "rackwright serve --club ${file}" creates one.`,
+    );
   }
   return openClub(file);
 }

@@ -127,5 +127,5 @@ function wrap(text: string, indent = ''): string {
 }
 
 function changed({ changedSince }: RackSheet): string {
-  return changedSince ? ' The plan, the gear or what is known of its lifters was changed after that.' : '';
+  return changedSince ? ' The plan, the gear or something about its lifters was changed after that.' : '';
 }

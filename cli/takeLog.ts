@@ -50,9 +50,9 @@ export async function takeLog(
   if (found.problems.length > 0) throw new CliError(wrong(found, columns ?? found.suggested), 2);
   for (const slip of found.slips) process.stdout.write(slipText(slip, slips, dryRun));
   const { rows, added, alreadyThere, firstOn, lastOn, lifters } = found;
-  const span = firstOn === null ? '' : ` From ${firstOn} to ${lastOn}, of ${lifters.join(', ')}.`;
+  const span = firstOn === null ? '' : ` From ${firstOn} to ${lastOn}, by ${lifters.join(', ')}.`;
   process.stdout.write(
-    `${dryRun ? 'Would take in' : 'Took in'} ${rows} ${rows === 1 ? 'line' : 'lines'} of the log; sets: ${added} new, ${alreadyThere} already there.${span}\n`,
+    `${dryRun ? 'Would import' : 'Imported'} ${rows} ${rows === 1 ? 'line' : 'lines'} of the log; sets: ${added} new, ${alreadyThere} already there.${span}\n`,
   );
 }
 
@@ -62,14 +62,14 @@ function slipText(slip: SlipAsked, slips: LogOptions['slips'], dryRun: boolean):
     ({ writtenKg, meantKg, sets }) => `  ${writtenKg} kg would be ${meantKg.toFixed(1)} kg, sets: ${sets}\n`,
   );
   const done = {
-    keep: 'Taken as written, and kept out of the estimate.',
-    right: 'Taken as written, as right: the estimate reads them.',
-    convert: 'Taken with the bars that were meant.',
+    keep: 'Imported as written, and kept out of the estimate.',
+    right: 'Imported as written and marked as right: the estimate reads them.',
+    convert: 'Imported with the bars that were meant.',
     'leave-out': 'Left out.',
   }[slips ?? 'keep'];
   const hint =
     slips === undefined
-      ? ' --slips convert takes the bars that were meant, --slips right says they are right, --slips leave-out takes none.'
+      ? ' --slips convert imports them with the bars that were meant, --slips right marks them as right, --slips leave-out imports none of them.'
       : '';
   return `${slipQuestion(slip, slip.lifter, (date) => date)}\n${bars.join('')}  ${dryRun ? 'Would be: ' : ''}${done}${hint}\n`;
 }
@@ -95,7 +95,7 @@ function namedOnce(given: readonly string[]): [string, string][] {
   const pairs = given.map(named);
   const [twice] = pairs.find(([name], i) => pairs.findIndex(([other]) => other === name) < i) ?? [];
   if (twice === undefined) return pairs;
-  throw new CliError(`--column names ${twice} twice; one header of the file holds it.`, 2);
+  throw new CliError(`--column names ${twice} twice; it can have one header of the file only.`, 2);
 }
 
 function named(given: string): [string, string] {

@@ -84,7 +84,7 @@ function checkIds(entries: { kind: string; id: string }[]): void {
   for (const { kind, id } of entries) {
     const key = `${kind} ${id}`;
     if (seen.has(key))
-      throw new Refusal('invalid', 'id', `The id "${id}" stands twice among the records of kind ${kind}.`);
+      throw new Refusal('invalid', 'id', `The id "${id}" appears twice among the records of kind ${kind}.`);
     seen.add(key);
   }
 }

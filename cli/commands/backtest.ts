@@ -12,9 +12,9 @@ interface BacktestOptions {
 /** `backtest`: how past meets would have been foretold. */
 export function backtestCommand(): Command {
   return new Command('backtest')
-    .summary('how past meets would have been foretold')
+    .summary('how past meets would have been forecast')
     .description(
-      'Foretells every past meet from what was known the day before, and compares it with what was lifted and with two rules of thumb.',
+      'Forecasts every past meet from what was known the day before, and compares it with what was lifted and with two rules of thumb.',
     )
     .option('--json', 'everything, each lift and attempt, as JSON in SI units')
     .addOption(new Option('--csv', 'a line for each lift, as CSV').conflicts('json'))

@@ -42,11 +42,11 @@ export function dayCommand(): Command {
         'lb',
       ]),
     )
-    .option('--again', 'work the day out anew, even if that was done already')
+    .option('--again', 'work the day out again, even if that was done before')
     .addOption(
       new Option(
         '--by-log',
-        'where the log could tell more by now: tell speeds and chances by it under a new number, bars as they are',
+        'if the log says more by now: give speeds and chances by it under a new number, with the bars as they are',
       ).conflicts('again'),
     )
     .option('-o, --out <file>', 'write to this file instead of standard output')
@@ -114,7 +114,7 @@ async function retold(
   const logs = logsWorkedOut(namesOf(plan, told.lifters));
   const warning = likelyToMiss(namesOf(plan, told.likelyToMiss));
   process.stderr.write(
-    `Number ${kept.number} is written as it was kept. ${logs}: --by-log tells speeds and chances by the log as number ${kept.number + 1}, --again works out the bars anew too.${warning && ` ${warning}`}\n`,
+    `Number ${kept.number} is written as it was kept. ${logs}: --by-log gives speeds and chances by the log as number ${kept.number + 1}, --again works out the bars again too.${warning && ` ${warning}`}\n`,
   );
   return kept;
 }

@@ -12,9 +12,9 @@ interface ExportOptions {
 /** `export`: the whole club as one JSON file; the log or one kind of record as CSV. */
 export function exportCommand(): Command {
   return new Command('export')
-    .summary('write the club out: everything as JSON, the log or one kind as CSV')
+    .summary('export the club: everything as JSON, the log or one kind as CSV')
     .description(
-      'Writes the whole club as one JSON archive, or all sets done or all records of one kind as CSV with units in the header.',
+      'Writes the whole club as one JSON archive, or all logged sets or all records of one kind as CSV with units in the header.',
     )
     .addArgument(whatArgument())
     .addOption(clubOption())

@@ -19,9 +19,9 @@ interface ImportOptions {
 /** `import`: takes an archive or a CSV file in; all of it or nothing. */
 export function importCommand(): Command {
   return new Command('import')
-    .summary('take records in: the log or one kind from CSV, everything from JSON')
+    .summary('import records: the log or one kind from CSV, everything from JSON')
     .description(
-      'Takes in a CSV file of sets done or of one kind, or the JSON archive of a whole club. A file with any wrong line changes nothing.',
+      'Imports a CSV file of logged sets or of one kind of record, or the JSON archive of a whole club. A file with even one wrong line changes nothing.',
     )
     .addArgument(whatArgument())
     .argument('[file]', 'the file; without it, or with -, standard input')
@@ -29,19 +29,19 @@ export function importCommand(): Command {
     .option('--dry-run', 'only check the file and say what it would do')
     .option(
       '--column <name=header>',
-      'log: which header of the file holds which column, once for each; otherwise by likeness',
+      'log: which header of the file holds which column, once for each; the rest are matched by their names',
       (given: string, before?: string[]) => [...(before ?? []), given],
     )
     .addOption(
       new Option(
         '--slips <how>',
-        'log: how sets are taken that look like pounds, or a nought too many, written down as kilograms; without it as written',
+        'log: what to do with sets that look like pounds, or a nought too many, written down as kilograms; without it they are imported as written',
       ).choices(Object.keys(slipWords)),
     )
-    .option('--replace', 'archive: needed, since it takes the place of all that the club has')
+    .option('--replace', 'archive: required, since it replaces everything the club has')
     .addHelpText(
       'after',
-      '\nA line of a CSV with a known id changes that record; any other line adds one. A set that the log has is passed over.',
+      '\nA line of a CSV with a known id changes that record; any other line adds one. A set that the log has already is skipped.',
     )
     .action(importRecords);
 }
@@ -51,7 +51,7 @@ async function importRecords(what: string, file: string | undefined, options: Im
   const { dryRun = false, replace = false } = options;
   if (what === 'archive' && !dryRun && !replace) {
     throw new CliError(
-      'An archive takes the place of all that the club has; say --replace if that is wanted, or look at it first with --dry-run.',
+      'An archive replaces everything the club has; add --replace if that is what you want, or look at it first with --dry-run.',
       2,
     );
   }
@@ -73,7 +73,7 @@ async function importRecords(what: string, file: string | undefined, options: Im
       headers: { 'content-type': 'text/csv' },
     });
     const { rows, added, questions = [] } = (await answer.json()) as Taken;
-    const done = dryRun ? 'Would take in' : 'Took in';
+    const done = dryRun ? 'Would import' : 'Imported';
     process.stdout.write(
       `${done} ${rows} ${rows === 1 ? 'line' : 'lines'} of ${what}: ${added} new, ${rows - added} known.\n`,
     );

@@ -34,7 +34,7 @@ async function clubFile(invented: boolean): Promise<string> {
 
 it('says that a club that was there is served as it is where the demo was asked for, and else nothing of it', async () => {
   const file = await clubFile(false);
-  const sentence = `${file} was there before and is not the demo: it is served as it is`;
+  const sentence = `${file} already exists and is not the demo club: it is served as it is`;
   expect(await saidAtStart('--club', file, '--demo')).toContain(sentence);
   expect(await saidAtStart('--club', file)).not.toContain('demo');
 });

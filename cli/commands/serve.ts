@@ -38,12 +38,14 @@ async function serveClub({ club, port, demo = false }: ServeOptions): Promise<vo
   };
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop());
   if (port !== 0 && served.port !== port)
-    say(`Port ${port} is taken, perhaps by Rackwright already running; another was found.`);
+    say(`Port ${port} is in use, perhaps by Rackwright itself; another one was found.`);
   const invented = record?.invented ? ', invented: look around, change what you like' : '';
   say(`Rackwright is running: ${served.url}`);
   say(`Club: ${record?.name ?? 'unnamed'} (${club}${invented}).`);
   if (demo && !record?.invented)
-    say(`${club} was there before and is not the demo: it is served as it is, --demo adds nothing to it.`);
+    say(
+      `${club} already exists and is not the demo club: it is served as it is, and --demo adds nothing to it.`,
+    );
   say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
   say('Ctrl-C stops it; everything is already saved.');
 }

@@ -47,9 +47,9 @@ describe('rackwright import and export', () => {
     expect(dry).toMatchObject({ status: 0, stderr: '' });
     expect(dry.stdout).toMatch(/^bar +Weight \(lb\) in lb$/m);
     expect(dry.stdout).toContain('One column of the file is not taken: Sky.\n');
-    expect(dry.stdout).toContain('Would take in 1 line of the log; sets: 1 new');
+    expect(dry.stdout).toContain('Would import 1 line of the log; sets: 1 new');
     const taken = await callCli(['import', 'log', file, ...here]);
-    expect(taken.stdout).toContain('From 2026-01-13 to 2026-01-13, of Ida Quill.');
+    expect(taken.stdout).toContain('From 2026-01-13 to 2026-01-13, by Ida Quill.');
     const out = await callCli(['export', 'log', ...here]);
     // NIST SP 811: 100 lb = 45.359237 kg.
     expect(out.stdout).toContain('2026-01-13,Ida Quill,bench,1,free,,raw,45.359237,');
@@ -65,7 +65,7 @@ describe('rackwright import and export', () => {
     const dry = await callCli(['import', 'log', '--column', 'bar=Load (kg)', '--dry-run', ...here], text);
     expect(dry).toMatchObject({ status: 0, stderr: '' });
     expect(dry.stdout).toMatch(/^lifter +Who$/m);
-    expect(dry.stdout).toContain('Would take in 1 line of the log; sets: 1 new');
+    expect(dry.stdout).toContain('Would import 1 line of the log; sets: 1 new');
     // Of the two that are needed and missing the first is asked for; the date is there.
     const odd = await callCli(['import', 'log', '--dry-run', ...here], text.replace('Load (kg),Reps', 'A,B'));
     expect(odd.status).toBe(2);

@@ -27,7 +27,7 @@ describe('what an archive holds beside the club whose place it may take', () => 
   it('is told with whose it is, how new, and what would be replaced', () => {
     const { isOf, replaced } = words('2026-03-01', '2026-02-01');
     expect(isOf).toBe(
-      'club.json is an archive of Millrace; the newest in it is of <2026-03-01>. Nothing is wrong in it.',
+      'club.json is an archive of Millrace; its newest entry is from <2026-03-01>. Nothing is wrong in it.',
     );
     expect(words(null, null).isOf).toBe('club.json is an archive of Millrace. Nothing is wrong in it.');
     expect(replaced).toMatch(/Here holds now would be replaced by what club\.json holds/);

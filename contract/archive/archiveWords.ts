@@ -17,7 +17,7 @@ export function archiveWords(
   here: ArchiveLook,
   spell: (date: string) => string,
 ): ArchiveWords {
-  const newest = archive.newestOn === null ? '' : `; the newest in it is of ${spell(archive.newestOn)}`;
+  const newest = archive.newestOn === null ? '' : `; its newest entry is from ${spell(archive.newestOn)}`;
   return {
     isOf: `${file} is an archive of ${archive.name}${newest}. Nothing is wrong in it.`,
     older: isOlder(archive, here) ? 'It is older than what is here.' : null,

@@ -79,7 +79,7 @@ export function estimateFindings(
     }
     if (Math.abs(surprise) <= HARDLY_BELIEVED) return [];
     const side = surprise > 0 ? 'more' : 'less';
-    const message = `${field} (${what}) is far ${side} than the body mass and the other sets let expect; it is hardly believed.`;
+    const message = `${field} (${what}) is far ${side} than the body mass and the other sets suggest; it counts for little.`;
     return [{ set: index, code: 'hardlyBelieved', message }];
   });
 }

@@ -78,7 +78,7 @@ export const estimateOperation = operation({
     max_kg: z.object({ ...interval80, low95: number, high95: number }),
     parameters: z.record(z.string(), z.object(interval80)),
     sets: z.array(z.object({ surprise: number })),
-    findings: z.array(findingShape).optional().describe('Sets that say nothing here, or are hardly believed'),
+    findings: z.array(findingShape).optional().describe('Sets that say nothing here, or count for little'),
   }),
   run({ lift, bodyMass_kg, range: { from_m, to_m }, on, equipment, sets }) {
     if (sets.length === 0) {

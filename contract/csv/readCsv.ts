@@ -71,7 +71,7 @@ function readHeader(
       });
     }
     if (names.indexOf(column) < i)
-      problems.push({ line, column, message: `The column "${column}" stands twice.` });
+      problems.push({ line, column, message: `The column "${column}" appears twice.` });
     return found ?? [];
   });
   return problems.length > 0 ? { problems } : { columns };

@@ -18,7 +18,8 @@ export function wrongRows<K extends KindName>(
   return rows.flatMap(({ line, record }) => {
     const isTwice = ids.has(record.id);
     ids.add(record.id);
-    if (isTwice) return [{ line, column: 'id', message: `The id "${record.id}" stands twice in this file.` }];
+    if (isTwice)
+      return [{ line, column: 'id', message: `The id "${record.id}" appears twice in this file.` }];
     return faultsOf(kind, record, known.get(record.id) ?? null, asItWillBe, today).map((fault) =>
       asCsvProblem(kind, line, fault),
     );

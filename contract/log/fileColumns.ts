@@ -39,7 +39,7 @@ export function fileColumns(
         message: `The column "${String(header)}" is given for ${other} already; one column holds one thing.`,
       });
     } else if (headers.lastIndexOf(String(header)) > at) {
-      problems.push({ column: String(header), message: `The column "${String(header)}" stands twice.` });
+      problems.push({ column: String(header), message: `The column "${String(header)}" appears twice.` });
     } else {
       indexOf.set(column, at);
       const unit = unitOf(String(header), logColumns[column].measure, club);

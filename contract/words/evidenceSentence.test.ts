@@ -83,7 +83,9 @@ describe('what an effect lets one say', () => {
     );
     expect(said('boxHeight', little)).toMatch(/takes 3 lifters .* 40 hard lifts off a box by 9 lifters\.$/);
     expect(said('bandShare', little)).toMatch(/takes 8 training blocks .* 40 blocks by 9 lifters\.$/);
-    expect(said('equipped', little)).toMatch(/by 3 lifters raw and as many equipped; .* 40 gains by 9 lifters in all\.$/);
+    expect(said('equipped', little)).toMatch(
+      /by 3 lifters raw and as many equipped; .* 40 gains by 9 lifters in all\.$/,
+    );
   });
 
   it('names the lifter first', () => {

@@ -19,7 +19,7 @@ const say = (sets: ReturnType<typeof weekly>) =>
 test('the chance is said in a hundred, and the box that never changed is named', () => {
   const sentences = say(weekly(0, 16, 0.36)).join(' ');
   expect(sentences).toContain('last 8 weeks');
-  expect(sentences).toMatch(/^Strength has probably not risen in the last 8 weeks: .* 12 in 100\./);
+  expect(sentences).toMatch(/^Strength has probably not risen in the last 8 weeks: .* 12 %\./);
   expect(sentences).toContain('A lifter gets used to what stays the same');
   expect(sentences).toContain('About as much was done as before: 8 sets');
   expect(sentences).toContain('The same as before: box 0.36, in 8 of the 8 weeks.');
@@ -30,7 +30,7 @@ test('the chance is said in a hundred, and the box that never changed is named',
 test('where the work did change, what came and what went is said and nothing is called the same', () => {
   const sentences = say([...weekly(0, 8, 0.3), ...weekly(8, 16, 0.36)]).join(' ');
   expect(sentences).toContain('New in these weeks: box 0.3.');
-  expect(sentences).toContain('Not done any more: box 0.36.');
+  expect(sentences).toContain('No longer done: box 0.36.');
   expect(sentences).not.toContain('The same');
 });
 
@@ -46,7 +46,7 @@ test('a chance below one in a hundred is told as such, and nothing is said of wo
     recentWork(weekly(0, 8, 0.36), 'squat', on, 8),
     () => 'box',
   );
-  expect(sentences.join(' ')).toContain('is less than 1 in 100');
+  expect(sentences.join(' ')).toContain('is less than 1 %');
   expect(sentences.join(' ')).not.toContain('was done');
 });
 
@@ -59,7 +59,7 @@ test('work is about the same within a fifth, and more or less beyond', () => {
   expect(stallSentences(stall, work(0, 0), () => '')).toHaveLength(1);
   const five = Array.from({ length: 5 }, (_, i) => ({ ...set!, id: `${i}` }));
   const dropped = stallSentences(stall, { ...work(0, 0), dropped: five }, ({ id }) => id);
-  expect(dropped).toContain('Not done any more: 0; 1; 2 and 2 more.');
+  expect(dropped).toContain('No longer done: 0; 1; 2 and 2 more.');
   const steady = five.map((example, i) => ({ example, inWeeks: 6 - i, isNew: false }));
   const same = stallSentences(stall, { ...work(0, 0), used: steady }, ({ id }) => id);
   expect(same).toContain('The same as before: 0, in 6 of the 8 weeks; 1, in 5; 2, in 4.');

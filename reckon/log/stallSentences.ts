@@ -21,7 +21,7 @@ export function stallSentences(
   const percent = Math.round(stall.probability * 100);
   const chance = percent < 1 ? 'less than 1' : `${percent}`;
   return [
-    `Strength has probably not risen in the last ${stall.weeks} weeks: the chance that it has, by 1 % or more, is ${chance} in 100.`,
+    `Strength has probably not risen in the last ${stall.weeks} weeks: the chance that it has, by 1 % or more, is ${chance} %.`,
     ...sameAllAlong(work, setupText),
     ...whatIsNew(work, setupText),
     ...howMuch(work),
@@ -45,17 +45,17 @@ function whatIsNew({ used, dropped }: RecentWork, setupText: (set: LoggedSet) =>
   const fresh = used.filter(({ isNew }) => isNew).map(({ example }) => setupText(example));
   const gone = dropped.map(setupText);
   if (fresh.length === 0 && gone.length === 0)
-    return used.length === 0 ? [] : ['No setup changed against the weeks before.'];
+    return used.length === 0 ? [] : ['No setup changed compared with the weeks before.'];
   return [
     ...(fresh.length === 0 ? [] : [`New in these weeks: ${named(fresh)}.`]),
-    ...(gone.length === 0 ? [] : [`Not done any more: ${named(gone)}.`]),
+    ...(gone.length === 0 ? [] : [`No longer done: ${named(gone)}.`]),
   ];
 }
 
 function howMuch({ sets, setsBefore, weeks }: RecentWork): string[] {
   if (setsBefore === 0) return [];
   const share = sets / setsBefore - 1;
-  const against = `${sets} sets of the lift, ${setsBefore} in the ${weeks} weeks before`;
+  const against = `${sets} ${sets === 1 ? 'set' : 'sets'} of the lift, ${setsBefore} in the ${weeks} weeks before`;
   if (Math.abs(share) <= ABOUT) return [`About as much was done as before: ${against}.`];
   return [`${share > 0 ? 'More' : 'Less'} was done than before: ${against}.`];
 }
