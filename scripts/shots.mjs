@@ -104,25 +104,33 @@ async function take(url, name, path) {
   console.log(`shots/${name}-*.png`);
 }
 
-/** The load picture of two lifters under the same bands, and a rack sheet, each in a file of its own. */
+/** The load picture of two lifters under the same bands, and a rack sheet small enough to load at once, each in a file of its own. */
 async function takeForReadme(url) {
-  const page = await browser.newPage({ viewport: { width: 1180, height: 900 }, reducedMotion: 'reduce' });
-  await page.goto(`${url}/lifters/lifter-ilse/setup`);
-  await page.getByRole('button', { name: 'Beside another lifter' }).click();
-  await picture(page, '.trial-picture', 'load-picture');
-  await fetch(`${url}/api/days/day-speed-squat/solve`, { method: 'POST', headers: { origin: url } });
-  await page.goto(`${url}/day/day-speed-squat/sheet?paper=a4`);
-  await picture(page, '.paper', 'rack-sheet');
-  await page.close();
+  const day = `${url}/api/days/day-speed-squat/solve`;
+  await fetch(day, { method: 'POST', headers: { origin: url } });
+  await picture('load-picture', `${url}/lifters/lifter-ilse/setup`, '.trial-picture', 1, (page) =>
+    page.getByRole('button', { name: 'Beside another lifter' }).click(),
+  );
+  await picture('rack-sheet', `${url}/day/day-speed-squat/sheet?paper=a4`, '.paper', 0.75);
 }
 
-async function picture(page, selector, name) {
-  const path = `docs/pictures/${name}.png`;
-  await page.locator(selector).first().waitFor();
+/** One part of a page with a little room around it, at so many pixels to the CSS pixel. */
+async function picture(name, address, selector, deviceScaleFactor, before = async () => {}) {
+  const viewport = { width: 1180, height: 1400 };
+  const page = await browser.newPage({ viewport, deviceScaleFactor, reducedMotion: 'reduce' });
+  await page.goto(address);
+  await before(page);
+  const part = page.locator(selector).first();
+  await part.waitFor();
   await page.evaluate(() => document.fonts.ready);
   await page.waitForFunction(() => document.querySelector('[aria-busy="true"]') === null);
-  await page.locator(selector).first().screenshot({ path });
-  console.log(path);
+  await part.scrollIntoViewIfNeeded();
+  const { x, y, width, height } = await part.boundingBox();
+  const room = 12;
+  const clip = { x: x - room, y: y - room, width: width + 2 * room, height: height + 2 * room };
+  await page.screenshot({ path: `docs/pictures/${name}.png`, clip });
+  await page.close();
+  console.log(`docs/pictures/${name}.png`);
 }
 
 /** The address that the server prints when it is up. */
