@@ -16,7 +16,7 @@ test.describe('a club of its own', () => {
 
   test('an empty log teaches how to begin', async ({ page }) => {
     await page.goto('/evidence');
-    await expect(page.getByRole('heading', { name: 'Nothing to weigh yet' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'Nothing to compare yet' })).toBeVisible();
     await expect(page.getByText('only a gain at the same setup can be counted')).toBeVisible();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
     await page.getByRole('link', { name: 'To the days' }).click();

@@ -18,7 +18,7 @@ test.describe('a club of its own', () => {
     const ahead = page.getByRole('region', { name: 'At the next meet' });
     await expect(ahead.getByText(/^Squat on .*, raw: the best single/)).toBeVisible({ timeout: 90_000 });
     await expect(ahead.getByRole('img', { name: /^Chance that a bar is made/ })).toBeVisible();
-    await expect(ahead.getByText(/^9\d times in 100/).first()).toBeVisible();
+    await expect(ahead.getByText(/^9\d %/).first()).toBeVisible();
     await expect(ahead.getByText('An estimate is no permission.')).toBeVisible();
     await expect(ahead.getByText(/^By the trade's rule.*: 158 kg, from 155 kg/)).toBeVisible();
     const before = await ahead.getByText(/the best single of the day/).textContent();
@@ -34,7 +34,7 @@ test.describe('a club of its own', () => {
     await expect(ahead.getByRole('alert')).toContainText('allowed is today');
 
     await page.goto('/evidence');
-    await page.getByRole('link', { name: 'Past meets foretold, beside what was lifted' }).click();
+    await page.getByRole('link', { name: 'Forecasts of past meets, beside what was lifted' }).click();
     await expect(page.getByRole('heading', { name: 'How often did the ranges hold?' })).toBeVisible({
       timeout: 120_000,
     });
@@ -42,7 +42,7 @@ test.describe('a club of its own', () => {
     await expect(page.getByText(/^Of 4 attempts 3 were made/)).toBeVisible();
     await page.getByText('The same as a table').click();
     await expect(
-      page.getByRole('table', { name: 'Lifts foretold' }).getByText('155.0').first(),
+      page.getByRole('table', { name: 'Lifts, forecast and made' }).getByText('155.0').first(),
     ).toBeVisible();
 
     for (const light of ['day', 'night'] as const) {

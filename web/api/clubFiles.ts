@@ -31,7 +31,7 @@ export async function sendCsv(kind: KindName, text: string, dryRun: boolean): Pr
   }
   const { problems, error } = said as { problems?: CsvProblem[]; error?: { message: string } };
   if (problems) return { ok: false, problems };
-  throw new RequestError(answer.status, error?.message ?? 'The file was not taken.', null);
+  throw new RequestError(answer.status, error?.message ?? 'The file was not imported.', null);
 }
 
 /** What the server says to an archive before it may take the club's place. */
@@ -60,7 +60,7 @@ export async function restoreArchive(text: string): Promise<void> {
   const answer = await sendText('/api/archive?replace=1', 'application/json', text);
   if (answer.ok) return;
   const { error } = (await answer.json()) as { error?: { message: string } };
-  throw new RequestError(answer.status, error?.message ?? 'The archive was not taken.', null);
+  throw new RequestError(answer.status, error?.message ?? 'The archive was not restored.', null);
 }
 
 async function sendText(path: string, type: string, body: string): Promise<Response> {

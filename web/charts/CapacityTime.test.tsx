@@ -16,7 +16,7 @@ const draw = (drawn: RepsStretch[], widthPx = 390) =>
 test('every stretch is read aloud with its range, one that tells too little as such', () => {
   const label = /aria-label="([^"]*)"/.exec(draw(stretches))?.[1];
   expect(label).toBe(
-    'Reps of nobody. 1 Mar 2026 to 23 May 2026: 6.4, between 4.0 and 10.0 95 times in 100. 24 May 2026 to 15 Aug 2026: tells too little. 16 Aug 2026 to 7 Nov 2026: 7.0, between 4.0 and 10.0 95 times in 100.',
+    'Reps of nobody. 1 Mar 2026 to 23 May 2026: 6.4, between 4.0 and 10.0 95 % of the time. 24 May 2026 to 15 Aug 2026: too little to say. 16 Aug 2026 to 7 Nov 2026: 7.0, between 4.0 and 10.0 95 % of the time.',
   );
 });
 

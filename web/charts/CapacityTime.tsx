@@ -112,8 +112,8 @@ function Silent(props: { fromX: number; toX: number; topY: number; floorY: numbe
 
 function spoken({ from, to, reps }: RepsStretch): string {
   const when = `${day(from)} to ${day(to)}`;
-  if (reps === null) return `${when}: tells too little.`;
-  return `${when}: ${reps.median.toFixed(1)}, between ${reps.low95.toFixed(1)} and ${reps.high95.toFixed(1)} 95 times in 100.`;
+  if (reps === null) return `${when}: too little to say.`;
+  return `${when}: ${reps.median.toFixed(1)}, between ${reps.low95.toFixed(1)} and ${reps.high95.toFixed(1)} 95 % of the time.`;
 }
 
 function day(on: string): string {

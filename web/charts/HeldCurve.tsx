@@ -16,7 +16,7 @@ export interface HeldPoint {
 const clearPx = 24;
 const room = { left: 56, right: 64, top: 20, bottom: 44 };
 
-/** What the lifter can hold still at each height of the lift, with the ranges that hold it 80 and 95 times in 100. */
+/** What the lifter can hold still at each height of the lift, with the ranges that hold it 80 and 95 % of the time. */
 export function HeldCurve(props: {
   label: string;
   points: readonly HeldPoint[];
@@ -112,5 +112,5 @@ const number = {
 
 function said({ held }: HeldPoint, units: ChartUnits): string {
   const mass = (forceN: number) => massText(units, forceN);
-  return `${mass(held.median)} ${units.massUnit}, between ${mass(held.low95)} and ${mass(held.high95)} 95 times in 100,`;
+  return `${mass(held.median)} ${units.massUnit}, between ${mass(held.low95)} and ${mass(held.high95)} 95 % of the time,`;
 }

@@ -175,7 +175,7 @@ function summary({ title, history, marks, meets }: TimeScene, mass: 'kg' | 'lb')
   const last = history[history.length - 1];
   const whole = (kg: number) => `${Math.round(fromSi(kg, mass))} ${mass}`;
   if (first === undefined || last === undefined) return `${title}: nothing yet.`;
-  return `${title}: ${whole(first.median)} on ${day(first.on)}, ${whole(last.median)} on ${day(last.on)}, between ${whole(last.low95)} and ${whole(last.high95)} 95 times in 100. ${marks.length} sets, ${meets.length} meets.`;
+  return `${title}: ${whole(first.median)} on ${day(first.on)}, ${whole(last.median)} on ${day(last.on)}, between ${whole(last.low95)} and ${whole(last.high95)} 95 % of the time. ${marks.length} sets, ${meets.length} meets.`;
 }
 
 function day(on: string): string {

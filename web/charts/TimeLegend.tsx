@@ -11,7 +11,7 @@ export function TimeLegend() {
           <rect y="4" width="26" height="8" fill={paint.ink} fillOpacity="0.16" />
           <path d="M0 8h26" stroke={paint.ink} strokeWidth="2.5" />
         </svg>
-        what is believed; the inner range holds the truth 80 times in 100, the outer one 95
+        what is believed; the truth is in the inner range 80 % of the time, in the outer one 95 %
       </span>
       {items.map(({ word, says, doubted, record }) => (
         <span key={word}>

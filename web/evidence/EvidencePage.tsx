@@ -41,11 +41,11 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
       <div className="row ends">
         <h1>{lifterId === null ? 'Evidence' : `Evidence for ${nameOf(lifterId)}`}</h1>
       </div>
-      <Link href="/backtest">Past meets foretold, beside what was lifted</Link>
+      <Link href="/backtest">Forecasts of past meets, beside what was lifted</Link>
       {error && <p role="alert">{error.message}</p>}
       {report === undefined && !error && (
         <Waiting
-          what="Weighing every set of the log against what the platform gave:"
+          what="Comparing every set of the log with what was lifted at meets:"
           usually="A club of 40 with years of sets takes about half a minute. Other screens stay usable."
         />
       )}
@@ -95,7 +95,7 @@ function isEmpty({ sets, meetLifts }: EvidenceReport): boolean {
 
 function restsOn({ sets, meetLifts, from, to, windowDays }: EvidenceReport): string {
   const days = from !== null && to !== null ? `, ${monthOf(from)} to ${monthOf(to)}` : '';
-  return `From ${sets.toLocaleString('en-GB')} sets and ${meetLifts} lifts at meets${days}. A gain is only ever counted at the same exact setup, by what was done in the ${windowDays} days before each meet. What went together need not be the cause.`;
+  return `From ${sets.toLocaleString('en-GB')} sets and ${meetLifts} lifts at meets${days}. A gain is only counted at the same exact setup, by what was lifted in the ${windowDays} days before each meet. What went together need not be cause and effect.`;
 }
 
 const month = new Intl.DateTimeFormat('en-GB', { month: 'long', year: 'numeric', timeZone: 'UTC' });
@@ -107,7 +107,7 @@ function monthOf(date: string): string {
 function NothingYet() {
   return (
     <EmptyState
-      title="Nothing to weigh yet"
+      title="Nothing to compare yet"
       steps={[
         'Log what is done on each day, misses too, with the bar, bands and box as they were.',
         'Keep a few setups the same from meet to meet: only a gain at the same setup can be counted.',

@@ -7,7 +7,7 @@ export function RangeLegend() {
           <path d="M0 8h44" stroke="var(--ink)" strokeWidth="1.25" />
           <path d="M10 8h24" stroke="var(--ink)" strokeWidth="5" />
         </svg>
-        thick: holds the truth 80 times in 100; thin: 95 times
+        thick: holds the truth 80 % of the time; thin: 95 %
       </span>
       <span>
         <svg width="16" height="16" aria-hidden="true">

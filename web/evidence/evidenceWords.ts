@@ -10,7 +10,7 @@ export function questionText(question: Question, { length }: ViewUnits): string 
   return {
     carryOver: 'How much of a gym gain reaches the platform?',
     boxHeight: `What is ${length === 'cm' ? 'a centimetre' : 'an inch'} of box worth?`,
-    variants: "What did each assistance lift's gain foretell?",
+    variants: 'What was a gain in each assistance lift worth?',
     bandShare: 'Did more band come with larger gains?',
     equipped: 'Is it different in equipment?',
   }[question];
@@ -23,7 +23,7 @@ export function measureText(question: Question, { mass, length }: ViewUnits): st
     carryOver: carried,
     variants: carried,
     equipped: carried,
-    boxHeight: `% of the bar, for ${length === 'cm' ? 'a centimetre' : 'an inch'} more of box`,
+    boxHeight: `% of the bar, for ${length === 'cm' ? 'a centimetre' : 'an inch'} more of box height`,
     bandShare: '% of the lift from meet to meet, for 10 points more of the load in bands',
   }[question];
 }

@@ -30,8 +30,8 @@ test('lifters who share the number of the club are told in one sentence, and no 
 test('who differs keeps a row, and those who do not are named', () => {
   const some = answer(line(null, 2, 40), line('b', 2, 1), line('a', 2, 1), line('c', 3, 12));
   expect(shown(some)).toEqual([null, 'c']);
-  expect(said(some)).toMatch(/^2 lifters \(A, B\) share .* 1 lift of each tells/);
-  expect(said(some, 'a')).toMatch(/; 1 lift of their own tells/);
+  expect(said(some)).toMatch(/^2 lifters \(A, B\) share .* 1 lift each, the log shows/);
+  expect(said(some, 'a')).toMatch(/; 1 lift of their own shows/);
   expect(said(some, 'c')).toBeNull();
   expect(said(answer(line(null, 2, 40), line('c', 3, 12)))).toBeNull();
 });

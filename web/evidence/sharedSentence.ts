@@ -13,13 +13,12 @@ export function sharedSentence(
   const counts = shared.map(({ observations }) => observations);
   const most = Math.max(...counts);
   const each = countText(Math.min(...counts), most, countedText(answer.question));
-  const tell = most === 1 ? 'tells' : 'tell';
   const names = shared.map((line) => nameOf(line.lifterId ?? '')).sort((a, b) => a.localeCompare(b));
   if (shared.length === 1)
-    return `${names[0]}: as the whole club; ${each} of their own ${tell} no difference.`;
+    return `${names[0]}: as the whole club; ${each} of their own ${most === 1 ? 'shows' : 'show'} no difference.`;
   const everybody = answer.lines.filter((line) => line.lifterId !== null).length === shared.length;
   const who = everybody ? `All ${shared.length} lifters` : `${shared.length} lifters (${names.join(', ')})`;
-  return `${who} share the club's number: ${each} of each ${tell} no difference between them.`;
+  return `${who} share the club's number: with ${each} each, the log shows no difference between them.`;
 }
 
 /** "6 to 30 lifts", "1 lift". */

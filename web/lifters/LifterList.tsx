@@ -172,7 +172,7 @@ export function LifterList() {
       )}
       <p className="small quiet">
         Marked <span className="known-mark">est.</span>: today's maximum with straight weight, raw, by the
-        whole log, and the range that holds it 80 times in 100. Unmarked: the heaviest straight lift written
+        whole log, and the range that holds it 80 % of the time. Unmarked: the heaviest straight lift written
         down. <span className="with-keys">Arrows move, letters find a name, Enter opens.</span>
       </p>
     </div>

@@ -14,7 +14,7 @@ export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial
         label="Least on the bar"
         value={bounds.leastBarShare}
         {...limits.leastBarShare}
-        hint="Of the maximum; 40 is common practice. An aim of less on the bar comes before it."
+        hint="Of the maximum; 40 is common practice. A lower aim for the bar overrides it."
         onChange={(leastBarShare) => onChange({ leastBarShare })}
       />
       <PercentField
@@ -30,7 +30,7 @@ export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial
         value={bounds.mostBandShare}
         {...limits.mostBandShare}
         min={bounds.leastBandShare}
-        hint="Of the maximum; 45 is common practice. An aim for the bar and for bar and bands together comes before both."
+        hint="Of the maximum; 45 is common practice. An aim for the bar alone and for bar and bands together overrides both."
         onChange={(mostBandShare) => onChange({ mostBandShare })}
       />
       <FigureField
@@ -45,7 +45,7 @@ export function BoundsFields(props: { bounds: Bounds; onChange: (change: Partial
         label="How sure of strength"
         value={bounds.strengthChance}
         {...limits.strengthChance}
-        hint="Of lifters who are not known well, a proposal takes the strength that is there with this chance. 50 is the middle; 75 is a judgement."
+        hint="For lifters whose strength is not well known, a proposal goes by strength that is there this often. 50 is the middle; 75 is our judgement."
         onChange={(strengthChance) => onChange({ strengthChance })}
       />
     </div>

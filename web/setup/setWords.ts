@@ -46,7 +46,7 @@ export function seenWords({ meanSpeedsMps, peakSpeedsMps, repsInReserve, stopped
 function stoppedWords(s: number): string {
   const percent = Math.round(100 * Math.abs(s));
   return s < 0
-    ? `stopped below the competition range, by ${percent} % of it`
+    ? `stopped below the competition range, by ${percent} % of its height`
     : `stopped ${percent} % of the way up`;
 }
 

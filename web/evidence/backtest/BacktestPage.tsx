@@ -29,7 +29,7 @@ export function BacktestPage() {
       <div className="row ends">
         <Link href="/">What carried over</Link>
       </div>
-      <h1>Past meets foretold</h1>
+      <h1>Forecasts of past meets</h1>
       {error && <p role="alert">{error.message}</p>}
       {!error && data?.upToDate !== true && <Waiting state={data} />}
       {data?.report && (data.report.from === null ? <NothingYet /> : <Report report={data.report} />)}
@@ -74,10 +74,10 @@ function Report({ report }: { report: BacktestReport }) {
   return (
     <>
       <p className="quiet">
-        {lifts.length} lifts at {meets} meets, {dateText(from!)} to {dateText(to!)}. Each was foretold from
+        {lifts.length} lifts at {meets} meets, {dateText(from!)} to {dateText(to!)}. Each was forecast from
         what was known the day before: no set, best, body mass, height or band reading of that day or later.
         {report.unforetold > 0 &&
-          ` Of ${report.unforetold} more nothing was known before, so nothing was foretold.`}
+          ` For ${report.unforetold} more nothing was known beforehand, so there is no forecast.`}
       </p>
       <div className="stack tight evidence-said">
         {backtestSentences(report, mass).map((sentence) => (
@@ -86,7 +86,7 @@ function Report({ report }: { report: BacktestReport }) {
       </div>
       <section className="stack evidence-answer" aria-labelledby="backtest-lifts">
         <div className="row ends">
-          <h2 id="backtest-lifts">What was foretold, what was lifted</h2>
+          <h2 id="backtest-lifts">What was forecast, what was lifted</h2>
           <Choice label="Lift" options={present} value={lift} onChange={setLift} />
         </div>
         <ForetoldLegend />
@@ -108,10 +108,10 @@ function Report({ report }: { report: BacktestReport }) {
 function NothingYet() {
   return (
     <EmptyState
-      title="No meet to foretell yet"
+      title="No meet to forecast yet"
       steps={[
         'Log attempts at meets as sets at a meet, misses too, or write results down as bests at a meet.',
-        'Log training before them: a meet is foretold from what was known the day before.',
+        'Log training before them: a meet is forecast from what was known the day before.',
       ]}
       action={
         <Link href="~/lifters" className="button strong">

@@ -15,7 +15,7 @@ export function ChanceAgainstMade(props: { bins: BacktestReport['attempts']['bin
   const y = scaleLinear([0, 100], [floor, room.top]);
   return (
     <Plot
-      label="Share of attempts made against the chance foretold. The table beside it tells the same."
+      label="Share of attempts made against the forecast chance. The table beside it shows the same."
       widthPx={size}
       heightPx={size}
       fill={paint.quiet}
@@ -34,7 +34,7 @@ export function ChanceAgainstMade(props: { bins: BacktestReport['attempts']['bin
         made
       </text>
       <text x={size - room.right} y={floor + 36} textAnchor="end">
-        % chance foretold
+        % forecast chance
       </text>
       {props.bins.map(({ from, count, expected, made }) => {
         const [atX, atY] = [x((100 * expected) / count), y((100 * made) / count)];

@@ -11,16 +11,16 @@ export function ChanceSection({ attempts }: { attempts: Attempts }) {
   const { count, bins, brier, brierCount } = attempts;
   const filled = bins.filter((bin) => bin.count > 0);
   const columns: Column<Bin>[] = [
-    { key: 'chance', head: 'Chance foretold', cell: ({ from, to }) => binText({ from, to }) },
+    { key: 'chance', head: 'Forecast chance', cell: ({ from, to }) => binText({ from, to }) },
     { key: 'count', head: 'Attempts', numeric: true, cell: (bin) => bin.count },
-    { key: 'expected', head: 'Made, foretold', numeric: true, cell: ({ expected }) => expected.toFixed(1) },
+    { key: 'expected', head: 'Made, forecast', numeric: true, cell: ({ expected }) => expected.toFixed(1) },
     { key: 'made', head: 'Made', numeric: true, cell: ({ made }) => made },
   ];
   return (
     <section className="stack evidence-answer paper-whole" aria-labelledby="backtest-chances">
-      <h2 id="backtest-chances">Were attempts made as often as foretold?</h2>
+      <h2 id="backtest-chances">Were attempts made as often as forecast?</h2>
       {count === 0 ? (
-        <p>No single attempts of meets are logged: of results alone it is not known what was missed.</p>
+        <p>No single attempts at meets are logged, and results alone do not say what was missed.</p>
       ) : (
         <>
           <p className="evidence-said">{chanceSentence(bins, count)}</p>
@@ -29,7 +29,7 @@ export function ChanceSection({ attempts }: { attempts: Attempts }) {
               {(widthPx) => <ChanceAgainstMade bins={filled} widthPx={widthPx} />}
             </MeasuredWidth>
             <DataTable
-              label="Attempts by the chance foretold"
+              label="Attempts by the forecast chance"
               columns={columns}
               rows={filled}
               keyOf={({ from }) => `${from}`}
@@ -52,7 +52,7 @@ export function ChanceSection({ attempts }: { attempts: Attempts }) {
 function chanceSentence(bins: readonly Bin[], count: number): string {
   const expected = bins.reduce((sum, bin) => sum + bin.expected, 0);
   const made = bins.reduce((sum, bin) => sum + bin.made, 0);
-  return `Of ${count} attempts ${made} were made; ${expected.toFixed(0)} were foretold to be.`;
+  return `Of ${count} attempts ${made} were made; the forecast was ${expected.toFixed(0)}.`;
 }
 
 function binText({ from, to }: Pick<Bin, 'from' | 'to'>): string {

@@ -36,9 +36,9 @@ export function CoverageTable({ scores }: { scores: readonly BacktestScore[] }) 
         nameOf={({ of }) => scoreWords[of]}
       />
       <p className="small quiet backtest-note">
-        The best made attempt only says that no less was possible that day, and a heavier miss that less than
-        that was. Between the two the forecast's own odds are taken. Least is what surely lay within the
-        range, most what may have.
+        The best made attempt only shows that at least so much was possible that day, and a heavier miss that
+        less than the missed bar was. In between, the forecast's own odds count. Least is what was certainly
+        within the range, most what may have been.
       </p>
     </section>
   );

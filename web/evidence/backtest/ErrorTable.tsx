@@ -57,7 +57,7 @@ export function ErrorTable({ scores }: { scores: readonly BacktestScore[] }) {
         <p>There is no lift yet for which all three say something.</p>
       ) : (
         <DataTable
-          label="Mean size of the error of three ways to foretell"
+          label="Average error of three ways to forecast"
           columns={columns}
           rows={rows}
           keyOf={({ of }) => of}
@@ -65,11 +65,11 @@ export function ErrorTable({ scores }: { scores: readonly BacktestScore[] }) {
         />
       )}
       <p className="small quiet backtest-note">
-        How far the forecast lay from the best made, on average; on balance, too much and too little are set
-        off against each other, and + is foretold too much. Best so far: the heaviest straight lift yet in the
-        same equipment. Gym gain: the last meet, and as many kilograms more as the best at one exact gym setup
-        has grown since. Made attempts are chosen with something in hand, so that a right forecast of the
-        maximum lies a little above them.
+        How far the forecast lay from the best made, on average; on balance, too high and too low cancel out,
+        and + means that the forecast was too high. Best so far: the heaviest straight lift yet in the same
+        equipment. Gym gain: the last meet, and as many kilograms more as the best at one exact gym setup has
+        grown since. Made attempts are chosen with something in hand, so that a right forecast of the maximum
+        lies a little above them.
       </p>
     </section>
   );

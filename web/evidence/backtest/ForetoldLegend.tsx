@@ -7,7 +7,7 @@ export function ForetoldLegend() {
           <path d="M0 8h44" stroke="var(--iron-line)" strokeWidth="1.25" />
           <path d="M10 8h24" stroke="var(--iron)" strokeWidth="9" />
         </svg>
-        foretold: thick for 80 of 100, thin for 95
+        forecast: thick for 80 %, thin for 95 %
       </span>
       <span>
         <svg width="16" height="16" aria-hidden="true">
@@ -21,7 +21,7 @@ export function ForetoldLegend() {
         </svg>
         lightest missed above it
       </span>
-      <span>On the right: foretold, then made.</span>
+      <span>On the right: forecast, then made.</span>
     </p>
   );
 }

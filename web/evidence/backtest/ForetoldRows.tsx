@@ -30,14 +30,14 @@ export function ForetoldRows(props: {
   const x = scaleLinear([-reach, reach], [from, to]).clamp(true);
   return (
     <Plot
-      label={`What was foretold and what was lifted, ${lifts.length} lifts. The table under it tells the same.`}
+      label={`What was forecast and what was lifted, ${lifts.length} lifts. The table under it shows the same.`}
       widthPx={widthPx}
       heightPx={floor + room.bottom}
       fill={paint.quiet}
     >
       <path d={`M${x(0)} ${room.top}V${floor}`} stroke={paint.ruleStrong} />
       <text x={x(0)} y={16} textAnchor="middle">
-        foretold
+        forecast
       </text>
       {x.ticks(isWide ? 8 : 4).map((tick) => (
         <g key={tick}>
@@ -49,7 +49,7 @@ export function ForetoldRows(props: {
       ))}
       <path d={`M${from} ${floor}H${to}`} stroke={paint.ink} />
       <text x={to} y={floor + 34} textAnchor="end">
-        % of what was foretold
+        % of the forecast
       </text>
       {lifts.map((one, i) => (
         <Row

@@ -15,7 +15,7 @@ export function ForetoldTable(props: { lifts: readonly ForetoldLift[]; nameOf: (
     { key: 'who', head: 'Lifter', cell: ({ lifterId }) => props.nameOf(lifterId) },
     { key: 'on', head: 'Meet', cell: ({ on }) => dateText(on) },
     { key: 'gear', head: 'In', wideOnly: true, cell: ({ equipment }) => equipmentWord(equipment) },
-    { key: 'foretold', head: `Foretold, ${mass}`, numeric: true, cell: ({ maxKg }) => whole(maxKg.median) },
+    { key: 'foretold', head: `Forecast, ${mass}`, numeric: true, cell: ({ maxKg }) => whole(maxKg.median) },
     {
       key: '80',
       head: '80 %',
@@ -36,7 +36,7 @@ export function ForetoldTable(props: { lifts: readonly ForetoldLift[]; nameOf: (
   ];
   return (
     <DataTable
-      label="Lifts foretold"
+      label="Lifts, forecast and made"
       columns={columns}
       rows={props.lifts}
       keyOf={({ lifterId, on, lift }) => `${lifterId} ${lift} ${on}`}

@@ -20,10 +20,10 @@ test('ranges are called too narrow or too wide only beyond what chance makes of 
   const none = { estimate: null, bestSoFar: null, rule: null };
   // 0.8 of 100 lifts scatters by 4: 73 and 87 are within twice that.
   expect(backtestSentences(reportOf(0.73, none), 'kg')).toEqual([
-    'Ranges meant to hold 80 of 100 results held 73, no further off than chance goes.',
+    'Ranges meant to hold 80 of 100 results held 73, within what chance alone would give.',
   ]);
   expect(backtestSentences(reportOf(0.71, none), 'kg')[0]).toContain('too narrow');
-  expect(backtestSentences(reportOf(0.89, none), 'kg')[0]).toContain('wider than need be');
+  expect(backtestSentences(reportOf(0.89, none), 'kg')[0]).toContain('wider than they need be');
 });
 
 test('the three ways stand side by side in the unit of the view, and the nearest is named, also when it is not ours', () => {

@@ -27,8 +27,8 @@ export function backtestSentences({ scores }: BacktestReport, unit: 'kg' | 'lb')
 function verdict(held: number, share: number, count: number): string {
   const apart = held - share;
   if (Math.abs(apart) <= 2 * Math.sqrt((share * (1 - share)) / count))
-    return ', no further off than chance goes';
-  return apart > 0 ? ': they are wider than need be' : ': they are too narrow';
+    return ', within what chance alone would give';
+  return apart > 0 ? ': they are wider than they need be' : ': they are too narrow';
 }
 
 /** Where the forecasts lay beside what was made. */

@@ -28,8 +28,8 @@ export function MeetDayView({ projection }: { projection: LiftProjection }) {
         <strong>
           {whole(maxKg.median)}&nbsp;{mass}
         </strong>
-        . 80 times in 100 it lies between {whole(maxKg.low80)} and {whole(maxKg.high80)}&nbsp;{mass}, 95 times
-        between {whole(maxKg.low95)} and {whole(maxKg.high95)}&nbsp;{mass}.
+        . It lies between {whole(maxKg.low80)} and {whole(maxKg.high80)}&nbsp;{mass} 80 % of the time, and
+        between {whole(maxKg.low95)} and {whole(maxKg.high95)}&nbsp;{mass} 95 % of the time.
       </p>
       <div className="projection-both">
         <MeasuredWidth>
@@ -83,25 +83,25 @@ function RestsOn({ projection }: { projection: LiftProjection }) {
         lifter has been changing, at {written(bodyMassKg, mass, 1)} {mass} of body mass.
       </li>
       <li>
-        What the platform adds to an average gym day: {signedFigure(platformShare.median)} %, 80 times in 100{' '}
-        {signedFigure(platformShare.low80)} to {signedFigure(platformShare.high80)} %.{' '}
+        What the platform adds to an average gym day: {signedFigure(platformShare.median)} %; 80 % of the time
+        it is {signedFigure(platformShare.low80)} to {signedFigure(platformShare.high80)} %.{' '}
         {meets === 0
-          ? 'No meet of this lifter is known: it is what lifters of the club do.'
-          : `From ${meets} ${meets === 1 ? 'meet' : 'meets'} of this lifter, leaning on the club's.`}{' '}
-        The usual last weeks before a meet are in it.
+          ? 'No meet of this lifter is known, so this is what others in the club show.'
+          : `From ${meets} ${meets === 1 ? 'meet' : 'meets'} of this lifter, and from what others in the club show.`}{' '}
+        The usual last weeks before a meet are already counted in it.
       </li>
       <li>
         {taperShare === 0
           ? 'Taper: nothing is added for it.'
           : `Taper: ${percent(taperShare)} is added. That is your assumption.`}{' '}
-        Surveys tell how powerlifters taper (7 to 10 days, volume cut by 41 to 50 %: Travis et al. 2021), not
+        Surveys say how powerlifters taper (7 to 10 days, volume cut by 41 to 50 %: Travis et al. 2021), not
         how much it adds to a maximum.
       </li>
       <li>
         {rule === null
           ? "The trade's rule, that a kilogram more at one exact gym setup is a kilogram more on the platform, has nothing to go by: it needs a meet in this equipment, and one setup done hard on two days before it and on two days since."
           : `By the trade's rule, that a kilogram more at one exact gym setup is a kilogram more on the platform: ${written(rule.barKg, mass)} ${mass}, from ${written(rule.lastMeetKg, mass)} ${mass} on ${dateText(rule.lastMeetOn)} and ${written(rule.gainKg, mass)} ${mass} gained since. A hypothesis.`}{' '}
-        <Link href="~/evidence/backtest">How estimate and rule foretold past meets</Link>.
+        <Link href="~/evidence/backtest">How well estimate and rule forecast past meets</Link>.
       </li>
     </ul>
   );
@@ -118,5 +118,5 @@ function barsToAskFor(chances: LiftProjection['chances']): LiftProjection['chanc
 }
 
 function timesText(chance: number): string {
-  return `${Math.round(100 * chance)} times in 100`;
+  return `${Math.round(100 * chance)} %`;
 }

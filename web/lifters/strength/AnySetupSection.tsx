@@ -108,7 +108,7 @@ export function AnySetupSection(props: {
         />
       )}
       <p className="small quiet">
-        The range holds the heaviest bar of an average rested day 80 times in 100. It is an expectation, not
+        The range holds the heaviest bar of an average rested day 80 % of the time. It is an expectation, not
         an order: no maximum without warm-up, spotters and the coach's word.
       </p>
     </div>

@@ -19,7 +19,7 @@ export function CapacityTable({ stretches }: { stretches: readonly Stretch[] }) 
         { key: at, head: `Reps ${at}`, numeric: true, cell: (row) => middle(of(row)) },
         {
           key: `${at} 95`,
-          head: '95 times in 100',
+          head: '95 % range',
           numeric: true,
           wideOnly: true,
           cell: (row) => range(of(row)),

@@ -42,7 +42,7 @@ export function LearnedTable({ estimate }: { estimate: StrengthEstimate }) {
         </details>
       )}
       <p className="small quiet">
-        Ranges hold the truth 80 times in 100. The frame is what was believed before any set, the bar in it
+        Ranges hold the truth 80 % of the time. The frame is what was believed before any set, the bar in it
         what is believed now.
       </p>
     </>

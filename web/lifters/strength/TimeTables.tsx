@@ -46,13 +46,13 @@ function CourseTable({ history }: { history: readonly Point[] }) {
     { key: 'median', head: `Middle, ${units.mass}`, numeric: true, cell: ({ median }) => whole(median) },
     {
       key: '80',
-      head: '80 times in 100',
+      head: '80 % range',
       numeric: true,
       cell: ({ low80, high80 }) => `${whole(low80)} to ${whole(high80)}`,
     },
     {
       key: '95',
-      head: '95 times in 100',
+      head: '95 % range',
       numeric: true,
       cell: ({ low95, high95 }) => `${whole(low95)} to ${whole(high95)}`,
     },

@@ -59,5 +59,5 @@ function Maximum({ word, belief, why }: { word: string; belief: Belief; why: str
 
 function middleWords({ low80, high80 }: Belief, mass: 'kg' | 'lb'): string {
   const whole = (kg: number) => Math.round(fromSi(kg, mass));
-  return `80 times in 100 it lies between ${whole(low80)} and ${whole(high80)} ${mass}.`;
+  return `It lies between ${whole(low80)} and ${whole(high80)} ${mass} 80 % of the time.`;
 }

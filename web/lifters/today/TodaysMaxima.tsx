@@ -77,8 +77,8 @@ export function TodaysMaxima({ view }: { view: LifterView }) {
       />
       <SlipsAsked view={view} />
       <p className="small quiet">
-        Straight weight, by the whole log; the range holds it 80 times in 100. The meet is taken to be in four
-        weeks: <Link href={partAddress(lifterId, 'meet')}>choose its day</Link>.
+        Straight weight, by the whole log; the range holds it 80 % of the time. The meet is taken to be in
+        four weeks: <Link href={partAddress(lifterId, 'meet')}>choose its day</Link>.
       </p>
     </section>
   );

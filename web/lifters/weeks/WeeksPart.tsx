@@ -69,7 +69,7 @@ export function WeeksPart({ id, sets, hasSets, estimates }: InPart) {
           <WeeksTable sessions={ofSetup} estimate={estimate ?? null} standsFor={standsFor} />
           <p className="small quiet">
             Bars and speeds compare within this setup alone; what a set stands for in straight weight compares
-            across all. Ranges hold the truth 80 times in 100.
+            across all. Ranges hold the truth 80 % of the time.
           </p>
         </>
       )}
