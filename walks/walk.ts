@@ -19,9 +19,8 @@ interface Founded {
 /** `test` with a real server process on a free port and a club file of its own; pages open relative to it. */
 export const test = base.extend<Walk, Founded>({
   demoClub: [
-    // Playwright reads from the pattern of the first argument what a fixture needs.
-    // biome-ignore lint/correctness/noEmptyPattern: it needs nothing.
-    async ({}, use) => {
+    // Playwright reads from the pattern of the first argument what a fixture needs, and asks for one.
+    async ({ browserName: _browser }, use) => {
       await inFolder(async (folder) => {
         const club = join(folder, 'demo.sqlite');
         const server = serve(club, '--demo');

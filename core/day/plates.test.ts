@@ -35,6 +35,9 @@ const gears = fc.record({
 const grams = (kg: number) => Math.round(kg * 1000);
 const usualDiscs = [25, 20, 15, 10, 5, 2.5, 1.25].map((massKg) => ({ massKg, pairs: 2 }));
 
+const usualLoadKg = (targetKg: number) =>
+  plates({ targetKg, barKg: 20, collarsKg: 0, discs: usualDiscs }).loadedKg;
+
 describe('plates', () => {
   it('is as near as any loading of odd weighed discs, and no equally near loading has fewer discs', () => {
     fc.assert(
@@ -87,8 +90,6 @@ describe('plates', () => {
   });
 
   it('takes the heavier load where it is the nearer one, with discs that all weigh so many times the lightest', () => {
-    const nearest = (targetKg: number) =>
-      plates({ targetKg, barKg: 20, collarsKg: 0, discs: usualDiscs }).loadedKg;
     // Bars come in steps of 2.5 kg.
     expect([101, 101.5, 102, 102.5, 103.7].map(nearest)).toEqual([100, 102.5, 102.5, 102.5, 102.5]);
     expect([103.8, 21, 21.5].map(nearest)).toEqual([105, 20, 22.5]);
