@@ -91,8 +91,8 @@ describe('plates', () => {
 
   it('takes the heavier load where it is the nearer one, with discs that all weigh so many times the lightest', () => {
     // Bars come in steps of 2.5 kg.
-    expect([101, 101.5, 102, 102.5, 103.7].map(nearest)).toEqual([100, 102.5, 102.5, 102.5, 102.5]);
-    expect([103.8, 21, 21.5].map(nearest)).toEqual([105, 20, 22.5]);
+    expect([101, 101.5, 102, 102.5, 103.7].map(usualLoadKg)).toEqual([100, 102.5, 102.5, 102.5, 102.5]);
+    expect([103.8, 21, 21.5].map(usualLoadKg)).toEqual([105, 20, 22.5]);
   });
 
   it('leaves the bar bare when the target is lighter than bar and collars', () => {
