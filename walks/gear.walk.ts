@@ -157,7 +157,7 @@ test('a spreadsheet with a wrong line is refused by line and column, and nothing
   await expect(wrong.first()).toContainText('mass_kg');
   await expect(bars).toHaveCount(3);
   await input.setInputFiles(barsCsv('label,mass_kg\nGood bar,20\n'));
-  await expect(page.getByText(/has no wrong line: 1 new. Nothing is taken yet\./)).toBeVisible();
+  await expect(page.getByText(/has no wrong line: 1 new. Nothing is imported yet\./)).toBeVisible();
   await page.getByRole('button', { name: 'Take them' }).click();
   await expect(bars).toHaveCount(4);
   await page.getByRole('button', { name: 'Undo' }).click();

@@ -129,12 +129,12 @@ test("a club's own file is matched, looked at and taken once", async ({ page }) 
     buffer: Buffer.from(ownFile),
   });
   // The first file waits for the thread that reads files.
-  await expect(page.getByRole('heading', { name: 'Nothing can be taken yet' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Nothing can be imported yet' })).toBeVisible();
   await page.getByLabel('Weight on the bar', { exact: true }).selectOption('Iron lb');
   await expect(page.getByText('2 new sets')).toBeVisible();
   await expect(page.getByText('From 3 Feb 2026 to 23 Feb 2026.')).toBeVisible();
   await expect(page.getByText('One column of the file is not taken: Weather.')).toBeVisible();
-  await page.getByRole('button', { name: 'Take 2 sets in' }).click();
+  await page.getByRole('button', { name: 'Import 2 sets' }).click();
   await expect(page.getByText('Took 2 sets from winter.csv.')).toBeVisible();
 
   await page.getByRole('link', { name: 'The log', exact: true }).click();

@@ -31,7 +31,7 @@ test('a number stays as it was printed when the logs are worked out; speeds by t
   await expect(page.getByText(standing(first)).first()).toBeVisible();
   await page.goto(`/day/${dayId}`);
 
-  await page.getByRole('button', { name: 'Tell speeds and chances by the log' }).click();
+  await page.getByRole('button', { name: 'Give speeds and chances by the log' }).click();
   await expect(page.getByText('Number 3 of this day')).toContainText('same bars as number 2', workedOut);
   const second = await (await page.request.get(`/api/days/${dayId}/prescription`)).json();
   expect(second.fingerprint).not.toBe(first.fingerprint);
@@ -45,7 +45,7 @@ test('a number stays as it was printed when the logs are worked out; speeds by t
   // A number that somebody else has made meanwhile is named, and shown when the coach wants it.
   await page.getByLabel('Look at number').selectOption('2');
   const third = await (await page.request.post(`/api/days/${dayId}/solve`, { headers })).json();
-  await expect(page.getByText('Number 4 of this day was made on another screen since.')).toBeVisible(
+  await expect(page.getByText('Number 4 of this day has since been made on another screen.')).toBeVisible(
     workedOut,
   );
   await expect(page.getByText(standing(second))).toBeVisible();

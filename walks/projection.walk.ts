@@ -19,7 +19,7 @@ test.describe('a club of its own', () => {
     await expect(ahead.getByText(/^Squat on .*, raw: the best single/)).toBeVisible({ timeout: 90_000 });
     await expect(ahead.getByRole('img', { name: /^Chance that a bar is made/ })).toBeVisible();
     await expect(ahead.getByText(/^9\d %/).first()).toBeVisible();
-    await expect(ahead.getByText('An estimate is no permission.')).toBeVisible();
+    await expect(ahead.getByText('An estimate is not permission.')).toBeVisible();
     await expect(ahead.getByText(/^By the trade's rule.*: 158 kg, from 155 kg/)).toBeVisible();
     const before = await ahead.getByText(/the best single of the day/).textContent();
     await ahead.getByLabel('Equipment').selectOption('knee wraps');
@@ -52,7 +52,7 @@ test.describe('a club of its own', () => {
     await page.setViewportSize({ width: 390, height: 844 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
     await page.goto(`/lifters/${lifterId}/meet`);
-    await expect(ahead.getByText('An estimate is no permission.')).toBeVisible({ timeout: 90_000 });
+    await expect(ahead.getByText('An estimate is not permission.')).toBeVisible({ timeout: 90_000 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
     expect((await new AxeBuilder({ page }).include('.projection').analyze()).violations).toEqual([]);
   });

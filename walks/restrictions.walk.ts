@@ -45,7 +45,7 @@ test("a restriction is entered on the lifter's page, holds on the day and its sh
   await expect(south).not.toContainText('physiotherapist');
 
   await openLifter(page, 'Ilse Vandermolen');
-  await page.getByRole('link', { name: 'To what it is.' }).click();
+  await page.getByRole('link', { name: 'See the restriction.' }).click();
   await section.getByRole('button', { name: 'It is over' }).click();
   await expect(section).toContainText('Over; it began');
   await page.getByRole('button', { name: 'Undo' }).click();

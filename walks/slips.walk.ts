@@ -30,9 +30,9 @@ test('a file with weeks of pounds is asked about, and taken with the bars that w
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   }
   await asked.getByRole('radio', { name: 'leave out' }).check();
-  await expect(page.getByRole('button', { name: 'Take 39 sets in' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Import 39 sets' })).toBeVisible();
   await asked.getByRole('radio', { name: 'as pounds' }).check();
-  await page.getByRole('button', { name: 'Take 48 sets in' }).click();
+  await page.getByRole('button', { name: 'Import 48 sets' }).click();
   await expect(page.getByText('Took 48 sets from weeks.csv.')).toBeVisible();
   await chooseFile(page);
   await expect(page.getByText('0 new sets, 48 in the log already')).toBeVisible();
@@ -42,7 +42,7 @@ test("taken as written they are named on the lifter's page, put right at one tap
   page,
 }) => {
   await openFile(page);
-  await page.getByRole('button', { name: 'Take 48 sets in' }).click();
+  await page.getByRole('button', { name: 'Import 48 sets' }).click();
   await expect(page.getByText('Took 48 sets from weeks.csv.')).toBeVisible();
   await page.getByRole('link', { name: 'Lifters', exact: true }).click();
   await page.getByText(name).click();

@@ -30,5 +30,5 @@ const items = [
   { word: 'missed: less than this', says: 'lessThan', doubted: false, record: false },
   { word: 'speed or reps left: about this', says: 'near', doubted: false, record: false },
   { word: 'record of its setup', says: 'atLeast', doubted: false, record: true },
-  { word: 'hardly believed', says: 'near', doubted: true, record: false },
+  { word: 'hard to believe', says: 'near', doubted: true, record: false },
 ] as const;

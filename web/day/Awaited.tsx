@@ -20,7 +20,7 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
   if (offer.number > number) {
     return retell.isPending ? null : (
       <p>
-        <strong>Number {offer.number} of this day was made on another screen since.</strong>{' '}
+        <strong>Number {offer.number} of this day has since been made on another screen.</strong>{' '}
         <button type="button" className="plain" onClick={showLast}>
           Show number {offer.number}
         </button>
@@ -30,7 +30,9 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
   if (offer.awaited.length > 0) {
     const names = namesOf(plan, offer.awaited);
     const goBy =
-      names.length === 1 ? 'goes by the best until the log is' : 'go by their bests until their logs are';
+      names.length === 1
+        ? 'goes by the best until the log is ready'
+        : 'go by their bests until their logs are ready';
     return (
       <p className="quiet">
         {firstAndMore(names)} {goBy} worked out.
@@ -50,7 +52,7 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
           disabled={retell.isPending}
           onClick={() => retell.mutate(number)}
         >
-          Tell speeds and chances by the log
+          Give speeds and chances by the log
         </button>{' '}
         as number {number + 1}; the bars stay.
       </p>

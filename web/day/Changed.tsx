@@ -35,7 +35,7 @@ export function Changed({ prescription }: { prescription: Prescription }) {
       <p>
         <strong>
           Changed since the loads were worked out: {changes.join(' ') || 'what they rest on.'} What is struck
-          through does not stand.
+          through no longer holds.
         </strong>{' '}
         <button type="button" className="plain" disabled={outlook.isPending} onClick={() => void look()}>
           {outlook.isPending ? 'Looking' : 'See what it would come to'}

@@ -76,7 +76,7 @@ export function DayHead({ day, change }: { day: Day; change: (how: (day: Day) =>
               min={-0.3}
               max={0.3}
               onChange={setMore}
-              hint="5 makes 55 % of 50 %. Bars set by hand are then worked out anew."
+              hint="5 turns 50 % into 55 %. Bars set by hand are then worked out again."
             />
             <button type="button" onClick={() => void copy()}>
               Copy a week on

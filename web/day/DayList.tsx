@@ -39,7 +39,7 @@ export function DayList() {
         {newDay}
       </div>
       <FindFields found={found} label="Title, note, work or date" />
-      {found.rows.length === 0 && <p>No day is found by that.</p>}
+      {found.rows.length === 0 && <p>No day matches that.</p>}
       <DayTable label="Days to come" days={coming} onOpen={(day) => go(`/${day.id}`)} />
       <DayTable label="Days gone by" days={gone} onOpen={(day) => go(`/${day.id}`)} />
     </div>

@@ -70,7 +70,7 @@ function AddGroup(props: {
     <section className="stack ruled screen-only">
       {props.first && (
         <>
-          <h2>Nobody trains yet</h2>
+          <h2>Nobody is on this day yet</h2>
           <p>A group does one lift together: it shares a start, an aim, and the racks. Add the first one.</p>
         </>
       )}

@@ -43,13 +43,13 @@ export function GroupPlan(props: {
   const beginAgain = (work: Group['work']) => {
     const fresh = startingGroup(group.id, work, group.lift, group.start.heightM);
     onChange({ ...fresh, title: group.title, start: group.start, places: group.places, away: group.away });
-    say('Aim and steps begin anew for this kind of work.', () => onChange(group));
+    say('Aim and steps were reset for this kind of work.', () => onChange(group));
   };
   // Another lift begins another way: own starts and what was fixed for the old lift go.
   const pickLift = (lift: Lift) => {
     const fresh = startingGroup(group.id, group.work, lift, group.start.heightM);
     put({ lift, start: fresh.start, places: freed(group.places), away: freed(group.away) });
-    say('Another lift: own starts and what was set by hand are gone.', () => onChange(group));
+    say('Another lift: own starts and whatever was set by hand are gone.', () => onChange(group));
   };
   return (
     <div className="group-plan">

@@ -87,7 +87,7 @@ export function GroupSection(props: {
   const leaveOut = (place: Place, name: string) => {
     const before = group.places;
     setPlaces(group.places.filter((other) => other !== place));
-    say(`${name} is off this group.`, () => setPlaces(before));
+    say(`${name} was taken off this group.`, () => setPlaces(before));
   };
   return (
     <section className="stack group">

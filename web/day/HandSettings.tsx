@@ -87,17 +87,17 @@ export function HandSettings(props: {
         )}
         {own?.barKg != null && (
           <button type="button" disabled={busy} onClick={() => giveBack({ barKg: null })}>
-            Give the bar back to the solver
+            Let the program choose the bar
           </button>
         )}
         {own?.bands != null && (
           <button type="button" disabled={busy} onClick={() => giveBack({ bands: null })}>
-            Give the bands back to the solver
+            Let the program choose the bands
           </button>
         )}
         {own?.chains != null && (
           <button type="button" disabled={busy} onClick={() => giveBack({ chains: null })}>
-            Give the chains back to the solver
+            Let the program choose the chains
           </button>
         )}
       </div>

@@ -58,7 +58,7 @@ export function LifterPicture(props: {
         </p>
       )}
       <p className="small quiet">
-        The speed is that of the first rep of its step; how it slows over the sets stands in the table.
+        The speed is that of the first rep of its step; how it slows over the sets is in the table.
       </p>
     </div>
   );

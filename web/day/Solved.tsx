@@ -23,7 +23,7 @@ export function Solved({ solving }: { solving: Solving }) {
   return (
     <>
       <p className={stale && isLatest ? '' : 'quiet'}>
-        {!isLatest && <strong>You look at an earlier one; paper shows the last. </strong>}
+        {!isLatest && <strong>You are looking at an earlier one; paper shows the last. </strong>}
         {numberLine(prescription, club.timeZone)}.{' '}
         <span className="solve-how">{solvedSentence(prescription)}</span>
       </p>

@@ -60,9 +60,9 @@ export function StepEfforts({
         </table>
       </div>
       <p className="small quiet">
-        Steps follow each other as written, and tiredness is carried on. Strength to spare: so much weaker,
-        and all reps are just made. How soon lifters tire differs widely; until their own sets tell, all are
-        taken alike.
+        Steps follow each other as written, and fatigue carries over. Strength to spare: how much weaker the
+        lifter could be and still just make all reps. How soon lifters tire differs widely; until their own
+        sets show it, all are taken alike.
       </p>
     </div>
   );

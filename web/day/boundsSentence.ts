@@ -9,6 +9,6 @@ export function boundsSentence(aim: Aim, bounds: Bounds): string {
   const pairs = mostPairs === 1 ? '1 pair' : `${mostPairs} pairs`;
   const sure = `Where strength is not well known, proposals go by what is there ${Math.round(100 * bounds.strengthChance)} % of the time.`;
   if (mostBandShare === Number.POSITIVE_INFINITY)
-    return `These percentages say themselves how much is on the bar and how much in bands; by the club's settings ${pairs} hang at most. ${sure}`;
+    return `These percentages already say how much is on the bar and how much in bands; by the club's settings ${pairs} hang at most. ${sure}`;
   return `By the club's settings at least ${percent(leastBarShare)} of the maximum is on the bar; bands, where any hang, are ${percent(leastBandShare)} to ${percent(mostBandShare)} at lockout; ${pairs} at most. ${sure}`;
 }

@@ -23,7 +23,7 @@ export function goneBy(
         percent((1 - strength.belowShare) * share),
       );
       const less = percent(strength.belowShare);
-      return `Searched for ${bottom} of strength at the bottom and ${lockout} at lockout, ${less} less than asked, since this strength is not sure.`;
+      return `Searched for ${bottom} of strength at the bottom and ${lockout} at lockout, ${less} less than asked, because this strength is not well known.`;
     }
     case 'speed':
       return null;

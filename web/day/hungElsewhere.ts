@@ -18,8 +18,8 @@ export function hungElsewhere(
     const kept = holders.some(({ solved }) => solved?.byCoach.set);
     return [
       kept
-        ? `${label} is set by hand at ${rack}: give it back there first.`
-        : `${label} hangs at ${rack} now: another is looked for there.`,
+        ? `${label} is set by hand at ${rack}: let the program choose there first.`
+        : `${label} hangs at ${rack} now: another one will be found there.`,
     ];
   });
   return sentences.length === 0 ? null : sentences.join(' ');

@@ -44,7 +44,7 @@ export function BodyMassSection({ id, own, today }: { id: string; own: LifterRec
         />
       )}
       {own.bodyMass.length === 0 ? (
-        <p>Not weighed yet. Part of the body rises with the bar, so what a squat asks depends on it.</p>
+        <p>Not weighed yet. Part of the body rises with the bar, so what a squat demands depends on it.</p>
       ) : (
         <MeasuredWidth>
           {(widthPx) => <BodyMassLine masses={own.bodyMass} unit={units.mass} widthPx={widthPx} />}

@@ -78,7 +78,7 @@ export function CapabilitySection({ id, own, today }: { id: string; own: LifterR
         nameOf={({ lift }) => liftWord(lift)}
       />
       <p className="small quiet">
-        What a bar could weigh that is just held still there; a bar that moves takes more.
+        The heaviest bar that could just be held still there; moving one takes more strength.
       </p>
       <KnownLegend />
     </section>

@@ -62,7 +62,7 @@ export function HeightsSection({ id, own, today }: { id: string; own: LifterReco
       {rows.length === 0 ? (
         <p>
           No heights yet. Measure bottom and lockout with a tape, from the floor to the centre of the bar; or
-          write down the stature, and they are estimated.
+          enter the stature, and they will be estimated.
         </p>
       ) : (
         <DataTable

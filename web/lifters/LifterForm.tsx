@@ -81,7 +81,7 @@ export function LifterForm(props: {
           {...fields.text('leftOn')}
           type="date"
           value={draft.leftOn ?? ''}
-          hint="Empty as long as they lift here. What they lifted stays written down."
+          hint="Leave empty as long as they lift here. What they lifted stays on record."
           onChange={(leftOn) => set({ leftOn: leftOn === '' ? null : leftOn })}
         />
       )}

@@ -87,7 +87,7 @@ export function LifterPage({ lifterId, partId }: { lifterId: string; partId: str
       {part ? (
         <part.Part key={part.id} id={part.id} {...view} />
       ) : (
-        <p>A lifter's page has no such part. The links above lead to all there are.</p>
+        <p>There is no such part of a lifter's page. The links above lead to all of them.</p>
       )}
     </div>
   );

@@ -185,7 +185,7 @@ function RecordBar({ newest, observation }: Pick<Row, 'newest' | 'observation'>)
     <>
       {barText(newest, units)}
       {observation !== null && isDoubted(observation) && (
-        <span className="small stop lifters-doubt">hardly believed</span>
+        <span className="small stop lifters-doubt">hard to believe</span>
       )}
     </>
   );

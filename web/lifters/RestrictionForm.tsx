@@ -108,7 +108,7 @@ export function RestrictionForm(props: {
       <TextField
         {...fields.text('note')}
         value={note}
-        hint="For the coach: it is printed on no sheet."
+        hint="For the coach alone: it is not printed on any sheet."
         onChange={setNote}
       />
     </RecordForm>

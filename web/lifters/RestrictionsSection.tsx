@@ -19,9 +19,9 @@ export function RestrictedCaution({ id, own, today }: { id: string; own: LifterR
   if (lifts.length === 0) return null;
   return (
     <p className="caution">
-      <strong>Restricted.</strong> Days hold this lifter to less in the{' '}
-      {[...new Set(lifts)].join(' and the ')}; what is tried out here is not held to it.{' '}
-      <Link href={partAddress(own.lifter.id, id)}>To what it is.</Link>
+      <strong>Restricted.</strong> Days give this lifter less in the {[...new Set(lifts)].join(' and the ')};
+      what you try out here is not limited.{' '}
+      <Link href={partAddress(own.lifter.id, id)}>See the restriction.</Link>
     </p>
   );
 }

@@ -97,8 +97,8 @@ export function LogPage() {
       )}
       {days.length > 0 && (
         <p className="small quiet">
-          Dots are mean speeds, a dot a rep; the dashed line is what the whole log, these sets in it, expects
-          of a rested first rep with the strength of that week.
+          Dots are mean speeds, a dot a rep; the dashed line is what the whole log, these sets included,
+          expects of a rested first rep with the strength of that week.
         </p>
       )}
       {data && (
@@ -125,8 +125,8 @@ function NothingYet({ from }: { from: string }) {
           Open a training day whose loads are worked out, and tap <b>Log sets</b> beside a lifter: bar, bands
           and reps are filled in already.
         </>,
-        'A set without a prescription is entered by hand here.',
-        'Years of sets in a spreadsheet come in as one file; you see what it would do before anything is taken.',
+        'A set that was not planned is entered by hand here.',
+        'Years of sets in a spreadsheet come in as one file; you see what it would do before anything is imported.',
       ]}
       action={
         <Link href="~/day" className="button">

@@ -8,8 +8,8 @@ export function KnownLegend() {
   return (
     <p className="legend small quiet">
       <Known value={height} unit={length} known="measured" /> was measured.{' '}
-      <Known value={height} unit={length} known="estimated" interval={range} /> is estimated; 95 % of the
-      time the true height lies in the range. <Known value={height} unit={length} known="assumed" /> rests on an
+      <Known value={height} unit={length} known="estimated" interval={range} /> is estimated; 95 % of the time
+      the true height lies in the range. <Known value={height} unit={length} known="assumed" /> rests on an
       assumption.{' '}
       <span className="screen-only">Tap a number to read where it is from and how to measure it.</span>
     </p>

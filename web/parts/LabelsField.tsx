@@ -28,7 +28,7 @@ export function LabelsField(props: {
         value={text}
         onChange={type}
         error={props.error}
-        hint="A crew, a year, a meet: your own words, commas between them. Lists are narrowed by them."
+        hint="A crew, a year, a meet: your own words, commas between them. Lists can be narrowed by them."
       />
       {used.length > 0 && (
         <fieldset className="row labels-used">

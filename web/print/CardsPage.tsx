@@ -18,7 +18,7 @@ export function CardsPage({ day }: { day: Day }) {
     <DayPapers
       day={day}
       kind="cards"
-      says="A quarter of a page for each lifter, in lifting order, rack by rack; who has much to read gets a second quarter. Cut along the thin marks."
+      says="A quarter of a page for each lifter, in lifting order, rack by rack; a lifter with much to read gets a second one. Cut along the thin marks."
     >
       {(sheetsOf, paper) => <Cards sheets={sheetsOf()} paper={paper} />}
     </DayPapers>

@@ -58,13 +58,15 @@ export function PaperBar(props: {
       {props.overtaken && (
         <p>
           <strong>
-            These loads do not stand: the plan, the gear or what is known of the lifters was changed since.
+            These loads no longer hold: the plan, the gear or something about the lifters was changed since.
           </strong>
         </p>
       )}
       {props.overtaken && asked && (
         <div className="row" role="alert">
-          <p>Work them out again first. Printed all the same, every page says so across its whole width.</p>
+          <p>
+            Work them out again first. If you print them anyway, every page says so across its whole width.
+          </p>
           <button type="button" onClick={() => window.print()}>
             Print them, marked
           </button>

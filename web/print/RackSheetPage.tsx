@@ -52,7 +52,7 @@ export function RackSheetPage({
         ))}
         {sheet.changedSince && (
           <p className="sheet-caution">
-            The plan, the gear or what is known of its lifters was changed after this was worked out.
+            The plan, the gear or something about its lifters was changed after this was worked out.
           </p>
         )}
         <div className="sheet-last">

@@ -71,7 +71,7 @@ export function FromPaper({ day }: { day: Day }) {
         </p>
         {latest > 1 && (
           <p className="earlier">
-            <label htmlFor={select}>The sheet in your hand bears number</label>
+            <label htmlFor={select}>Number on the sheet in your hand</label>
             <select
               id={select}
               className="input"

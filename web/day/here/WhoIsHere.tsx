@@ -81,7 +81,7 @@ export function WhoIsHere(props: {
           </li>
         ))}
       </ul>
-      {shown.length === 0 && <p className="quiet">Nobody of the club is called so or has such a label.</p>}
+      {shown.length === 0 && <p className="quiet">Nobody in the club has such a name or label.</p>}
     </section>
   );
 }

@@ -97,7 +97,7 @@ export function BandForm(props: {
           />
           <FigureField
             {...fields.figure('cycles')}
-            hint="Done with it before sets were logged; every logged rep is counted on top."
+            hint="Reps done with it before sets were logged; every logged rep is added to them."
             value={draft.cycles}
             onChange={(cycles) => put({ cycles })}
           />

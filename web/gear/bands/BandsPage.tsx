@@ -39,11 +39,11 @@ export function BandsPage({ gear }: { gear: Gear }) {
       </div>
       <p>
         {inUse.length} {inUse.length === 1 ? 'pair' : 'pairs'} in use
-        {due > 0 ? `, ${due} of them wanting the scale or a look.` : ', none wanting the scale.'}
+        {due > 0 ? `, ${due} of them due for the scale or a look.` : ', none due for the scale.'}
       </p>
       <ChooseHookup gear={gear} />
       <FindFields found={found} label="Label, width or note" />
-      {found.rows.length === 0 && <p>No pair is found by that.</p>}
+      {found.rows.length === 0 && <p>No pair matches that.</p>}
       <DataTable
         label="Band pairs"
         columns={columns}

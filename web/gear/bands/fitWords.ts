@@ -41,7 +41,7 @@ function whyThis({ curves, restLengthM, readings }: SideState): string {
   const best = judged[0];
   if (!chosen || !best) return `Drawn by the formula called ${curveName(model)}.`;
   if (judged.length === 1) {
-    return `Drawn by the formula called ${curveName(model)}, the only one for rubber that so few readings can tell; it predicts a left-out reading to ${errorText(chosen.leftOutShare)}.`;
+    return `Drawn by the formula called ${curveName(model)}, the only one for rubber that so few readings can settle; it predicts a left-out reading to ${errorText(chosen.leftOutShare)}.`;
   }
   if (chosen === best) {
     return `Drawn by the formula called ${curveName(model)}, which predicts a left-out reading best, to ${errorText(chosen.leftOutShare)}.`;
@@ -56,7 +56,7 @@ function howFar({ curves, restLengthM }: SideState, say: (lengthM: number) => st
   }
   const { tensionN, high95N } = bandTensionInterval(loading, loading.measuredToM);
   const times = (loading.measuredToM / restLengthM).toFixed(2);
-  return `Trust it up to ${say(loading.measuredToM)} (${times} times its rest length), within ${errorText((high95N - tensionN) / tensionN)} there; beyond that it is drawn dashed and said so.`;
+  return `Trust it up to ${say(loading.measuredToM)} (${times} times its rest length), within ${errorText((high95N - tensionN) / tensionN)} there; beyond that it is drawn dashed and marked.`;
 }
 
 function whatNext(

@@ -129,7 +129,7 @@ function NothingToShow() {
             <Link href="/racks">Add a rack</Link>, with the points that bands hang on and the ways you hang
             them.
           </>,
-          'Then stands here, for any bar height, what every pair gives in every hookup.',
+          'Then this page shows, for any bar height, what every pair gives in every hookup.',
         ]}
       />
     </section>

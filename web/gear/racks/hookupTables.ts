@@ -73,7 +73,7 @@ export function scaleTable(
     many: 'scale readings',
     one: 'scale reading',
     teaches:
-      'No scale readings yet. A scale under the bar is the judge: from two bar heights on, what it shows takes the place of what geometry says.',
+      'No scale readings yet. A scale under the bar has the last word: from two bar heights on, what it shows replaces what geometry predicts.',
     nameOf: ({ bandPairId }) => `of ${bandPair.find(({ id }) => id === bandPairId)?.label ?? 'a pair'}`,
     blank: {
       hookupId: hookups[0]?.id ?? '',
@@ -110,7 +110,7 @@ export function scaleTable(
         name: 'pairForceN',
         label: 'Both bands pull down',
         of: 'scale',
-        hint: 'What the scale shows less the empty bar; minus where they lift.',
+        hint: 'What the scale shows minus the empty bar; negative where they lift.',
       },
       { as: 'date', name: 'takenOn', label: 'Read on' },
     ],

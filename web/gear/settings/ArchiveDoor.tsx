@@ -71,7 +71,7 @@ export function ArchiveDoor({ club }: { club: Club }) {
       {tried?.answer.ok === false && (
         <div className="stack" role="alert">
           <p className="stop">
-            {tried.name} cannot take this club's place. Nothing was changed; these places are wrong:
+            {tried.name} cannot replace this club. Nothing was changed; this is wrong in it:
           </p>
           <FileProblems
             name={tried.name}

@@ -73,7 +73,7 @@ export function ClubForm({ club }: { club: Club }) {
         />
       </div>
       <fieldset className="part-of-form">
-        <legend>Where the club stands</legend>
+        <legend>Where the club is</legend>
         <div className="fields">
           {placed ? (
             <>
@@ -121,20 +121,20 @@ export function ClubForm({ club }: { club: Club }) {
             {...fields.figure('bandChangeMinutes')}
             value={draft.bandChangeMinutes}
             word="min"
-            hint="A day counts this for every pair taken off or put on."
+            hint="Counted on a day for every pair taken off or put on."
             onChange={(bandChangeMinutes) => put({ bandChangeMinutes })}
           />
           <PercentField
             {...fields.figure('pairMismatchShare')}
             value={draft.pairMismatchShare}
-            hint="Two bands of a pair, or one band since it was measured, may differ by this. 5 is assumed."
+            hint="Two bands of a pair, or one band since it was measured, may differ by this. 5 is our assumption."
             onChange={(pairMismatchShare) => put({ pairMismatchShare })}
           />
           <FigureField
             {...fields.figure('safeStretchRatio')}
             value={draft.safeStretchRatio}
             word="times"
-            hint="Of the rest length. 2.5 is assumed; the maker's figure rules."
+            hint="Of the rest length. 2.5 is our assumption; the maker's figure comes first."
             onChange={(safeStretchRatio) => put({ safeStretchRatio })}
           />
           <FigureField
@@ -158,7 +158,7 @@ export function ClubForm({ club }: { club: Club }) {
             {...fields.quantity('wallStepKg')}
             valueSi={draft.wallStepKg}
             unit={draft.massUnit}
-            hint="On sheet, card and screen, with discs by their faces and the true mass beside it. Empty: all as it weighs."
+            hint="On sheet, card and screen, with discs by their faces and the true mass beside it. Empty: the true mass."
             onChange={(wallStepKg) => put({ wallStepKg })}
           />
         </div>
@@ -171,7 +171,7 @@ export function ClubForm({ club }: { club: Club }) {
         label="Note"
         value={draft.note}
         maxLength={2000}
-        hint="Read at the head of this page."
+        hint="Shown at the top of this page."
         onChange={(note) => put({ note })}
       />
     </RecordForm>

@@ -15,8 +15,8 @@ export function ClubPage({ gear }: { gear: Gear }) {
       <ClubForm key={JSON.stringify(gear.club)} club={gear.club} />
       <ArchiveDoor club={gear.club} />
       <section className="stack ruled">
-        <h2>People and days as spreadsheet files</h2>
-        <p>The files of bands, racks and iron stand below their own tables.</p>
+        <h2>Lifters and days as spreadsheet files</h2>
+        <p>Bands, racks and iron have their files below their own tables.</p>
         <div className="csv-doors">
           {kindNames
             .filter((kind) => allKinds[kind].facts.filesAt === 'club')

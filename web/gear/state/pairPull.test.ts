@@ -103,7 +103,7 @@ describe('what a pair gives', () => {
   it('is not told while a reading cannot be, instead of failing', () => {
     const [first, ...rest] = readings('a', lengthsM);
     const records = club({ bandReading: [{ ...first!, lengthM: 0.9 }, ...rest] });
-    expect(pullIn(records, 1.2)).toEqual({ not: 'a reading cannot be' });
+    expect(pullIn(records, 1.2)).toEqual({ not: 'a reading is impossible' });
     expect(pairState(records, records.club[0]!, records.bandPair[0]!, today).sides[0].fault).toMatch(
       /0\.9 m/,
     );

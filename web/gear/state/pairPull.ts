@@ -56,7 +56,7 @@ export function pairPull(
   { hookup }: HookupPlace,
   zM: number,
 ): PairPull | NoPull {
-  if (sides.some(({ fault }) => fault !== null)) return { not: 'a reading cannot be' };
+  if (sides.some(({ fault }) => fault !== null)) return { not: 'a reading is impossible' };
   const hung = assembleHookup(records, pair.id, hookup.id, today);
   if (isUsedUp(hung)) return { not: 'the choke uses up the loop' };
   const { rigged, measured } = hung;

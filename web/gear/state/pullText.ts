@@ -26,7 +26,7 @@ export const knownFrom: Record<PairPull['from'], KnownHow> = {
 export const fromWords: Record<PairPull['from'], string> = {
   scale: 'Read on a scale in this very hookup.',
   readings: "Worked out from both bands' readings and the geometry of the hookup.",
-  oneBand: 'Only one band of the pair was read; the other is taken to be alike: hang it too.',
+  oneBand: 'Only one band of the pair was read; the other is assumed to be the same: hang it too.',
   beyondReadings: 'The band is stretched further here than it was ever read: hang more weight on the scale.',
   width: 'Assumed from the width, since the bands were not measured: hang them from a scale.',
 };

@@ -13,7 +13,7 @@ export function usePairsFound(pairs: readonly PairState[]): Found<PairState> {
     { value: 'label', word: 'label', compare: (x, y) => byLabel(x.pair, y.pair) },
     {
       value: 'wants',
-      word: 'what wants a look',
+      word: 'what needs a look',
       compare: (x, y) => wants(y) - wants(x) || x.pair.widthMm - y.pair.widthMm,
     },
   ]);

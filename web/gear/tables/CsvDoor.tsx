@@ -56,19 +56,19 @@ export function CsvDoor({ kind }: { kind: KindName }) {
         </div>
         <p className="small quiet">
           Download it first: the head line names every column with its unit. A line with a known id changes
-          that record, a line without one adds a record. Nothing is taken before you have seen what would
+          that record, a line without one adds a record. Nothing is imported before you have seen what would
           happen.
         </p>
         {tried?.answer.ok && (
           <output className="stack">
             <p>
               {tried.name} has no wrong line: {csvCounts(tried.answer)}.{' '}
-              {changesNothing(tried.answer) ? 'There is nothing to take.' : 'Nothing is taken yet.'}
+              {changesNothing(tried.answer) ? 'There is nothing to import.' : 'Nothing is imported yet.'}
             </p>
             {tried.answer.questions.length > 0 && (
               <>
                 <p className="caution">
-                  Look at these again before you take the file: they can stand, but are likely slips.
+                  Check these before you import the file: they may be right, but are probably slips.
                 </p>
                 <FileProblems
                   name={tried.name}
@@ -103,7 +103,7 @@ function changesNothing({ added, changed }: CsvCounts): boolean {
 function Wrong({ name, problems }: { name: string; problems: readonly CsvProblem[] }) {
   return (
     <div className="stack" role="alert">
-      <p className="stop">Nothing of {name} was taken. Mend these places and read it again:</p>
+      <p className="stop">Nothing from {name} was imported. Correct this and read it again:</p>
       <FileProblems name={name} problems={problems.slice(0, mostShown)} count={problems.length} />
     </div>
   );

@@ -43,7 +43,7 @@ export const boxTable: KindTable<'box'> = {
   title: 'Boxes and mats',
   many: 'boxes and mats',
   one: 'box or mat',
-  teaches: 'No boxes yet. Measure from the floor to where one sits; mats are what raises a box a little.',
+  teaches: 'No boxes yet. Measure from the floor to where one sits; mats raise a box a little.',
   nameOf: ({ label }) => label,
   blank: { label: '', sort: 'box', heightM: null, pieces: 1, note: '' },
   fields: [

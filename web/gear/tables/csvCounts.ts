@@ -7,5 +7,5 @@ export function csvCounts({ added, changed, unchanged }: CsvCounts): string {
     ...(changed > 0 ? [`${changed} changed`] : []),
     ...(unchanged > 0 ? [`${unchanged} as ${unchanged === 1 ? 'it was' : 'they were'}`] : []),
   ];
-  return parts.length === 0 ? 'no line but the head' : parts.join(', ');
+  return parts.length === 0 ? 'no line but the header' : parts.join(', ');
 }

@@ -64,7 +64,7 @@ export function MeetDayView({ projection }: { projection: LiftProjection }) {
       </div>
       <RestsOn projection={projection} />
       <p className="caution small">
-        <strong>An estimate is no permission.</strong> Attempts are for the lifter and a qualified coach to
+        <strong>An estimate is not permission.</strong> Attempts are for the lifter and a qualified coach to
         choose, by what warm-up and opener show. Cutting body mass for a class is no part of this: nothing
         here says what it does to strength or health.
       </p>

@@ -67,6 +67,6 @@ export function ProjectionSection(props: {
 
 function Shown({ shown, isPending }: { shown: LiftProjection | undefined; isPending: boolean }) {
   if (isPending) return <p className="quiet">Carrying the log forward to that day.</p>;
-  if (!shown) return <p>Nothing is logged of this lifter yet: log a few sets or write down a best.</p>;
+  if (!shown) return <p>Nothing is logged for this lifter yet: log a few sets or write down a best.</p>;
   return <MeetDayView projection={shown} />;
 }

@@ -34,7 +34,7 @@ export function AbilitySection(props: { name: string; estimate: StrengthEstimate
           )}
         </MeasuredWidth>
         <p className="small quiet">
-          What a bar could weigh that is just held still at that height; a bar that moves takes more.
+          The heaviest bar that could just be held still at that height; moving one takes more strength.
         </p>
       </div>
       <div className="stack">

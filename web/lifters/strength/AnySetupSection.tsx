@@ -51,7 +51,7 @@ export function AnySetupSection(props: {
         if (typeof rigging === 'string') return rigging;
         return (
           maxBarOf(lifter, rigging, setup.equipment) ??
-          'Bands and chains alone are more than this lifter takes to lockout.'
+          'The bands and chains alone are more than this lifter can lock out.'
         );
       }),
     [setups, club, lifter, lifterId, lift, on, estimate.maxKg],
@@ -92,11 +92,11 @@ export function AnySetupSection(props: {
         </button>
       </div>
       {adding && <SetupForm key={lift} lift={lift} onSave={add} onLeave={() => setAdding(false)} />}
-      {sayAgain && <p className="small quiet">That setup is in the list already.</p>}
+      {sayAgain && <p className="small quiet">That setup is on the list already.</p>}
       {rows.length === 0 ? (
         <p>
-          No setup is asked for. Add one: a box, pins, boards, bands or chains, and its heaviest bar is worked
-          out.
+          No setup is on the list yet. Add one: a box, pins, boards, bands or chains, and its heaviest bar is
+          worked out.
         </p>
       ) : (
         <DataTable

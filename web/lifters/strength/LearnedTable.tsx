@@ -29,7 +29,7 @@ export function LearnedTable({ estimate }: { estimate: StrengthEstimate }) {
     ];
   });
   if (rows.length === 0)
-    return <p className="small quiet">The log has not yet taught anything beside the maximum itself.</p>;
+    return <p className="small quiet">So far the log has taught nothing beyond the maximum itself.</p>;
   const toTrainBy = rows.filter(({ number }) => !number.onlyForModel);
   const others = rows.filter(({ number }) => number.onlyForModel);
   return (
@@ -37,13 +37,13 @@ export function LearnedTable({ estimate }: { estimate: StrengthEstimate }) {
       {toTrainBy.length > 0 && <Learned label="What the log has taught" rows={toTrainBy} />}
       {others.length > 0 && (
         <details className="csv-door screen-only">
-          <summary>{others.length} more that only set the working-out right</summary>
-          <Learned label="What only sets the working-out right" rows={others} />
+          <summary>More numbers ({others.length}) that only correct the calculation</summary>
+          <Learned label="What only corrects the calculation" rows={others} />
         </details>
       )}
       <p className="small quiet">
-        Ranges hold the truth 80 % of the time. The frame is what was believed before any set, the bar in it
-        what is believed now.
+        Ranges hold the truth 80 % of the time. The frame is the range before any set, the bar in it the range
+        now.
       </p>
     </>
   );

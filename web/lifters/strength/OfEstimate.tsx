@@ -33,8 +33,8 @@ export function OfEstimate(props: {
       ) : (
         <p>
           {hasEstimates
-            ? 'The log tells nothing of this lifter yet: log a set, or write down a best.'
-            : 'The log is being weighed; this part comes when it is.'}
+            ? 'The log says nothing about this lifter yet: log a set, or write down a best.'
+            : 'The log is being read; this part follows when that is done.'}
         </p>
       )}
     </section>

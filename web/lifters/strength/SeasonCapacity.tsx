@@ -49,8 +49,8 @@ export function SeasonCapacity(props: { name: string; lifterId: string; lift: Li
           </MeasuredWidth>
           <p className="small quiet">
             Reps in one rested set at {percentOf(share)} of the maximum; 6.4 is six reps and part of the
-            seventh. Each box is what its own twelve weeks tell: the inner range holds the truth 80 times in
-            100, the outer one 95, and few sets leave it wide and near what the whole log says.
+            seventh. Each box goes by its own twelve weeks: the truth is in the inner range 80 % of the time,
+            in the outer one 95 %. Few sets leave it wide and close to what the whole log says.
           </p>
           <CapacityTable stretches={data.stretches} />
         </>

@@ -30,7 +30,7 @@ export function TodayNumbers({ estimate }: { estimate: StrengthEstimate }) {
       <p className="small quiet">
         {setCount === 0
           ? 'No set is logged yet: this is what is usual at this body mass, and the range is as wide as people differ.'
-          : `Rests on ${setCount} ${setCount === 1 ? 'set' : 'sets'}${lastSetOn === null ? '' : `, the newest of ${dateText(lastSetOn)}`}. ${newestWords(observations, { mass, length })}`}
+          : `Rests on ${setCount} ${setCount === 1 ? 'set' : 'sets'}${lastSetOn === null ? '' : `, the newest from ${dateText(lastSetOn)}`}. ${newestWords(observations, { mass, length })}`}
       </p>
       {narrow !== null && <p className="small quiet">{narrow}</p>}
     </div>

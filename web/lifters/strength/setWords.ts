@@ -26,11 +26,11 @@ export function straightWords({ says, straightKg }: Observation, { mass }: TextU
 /** How well a set agrees with everything before it. */
 export function surpriseWords(observation: Observation): string {
   const { surprise } = observation;
-  if (surprise === null) return 'just logged, not yet weighed against all sets before it';
+  if (surprise === null) return 'just logged, not yet compared with all sets before it';
   const size = Math.abs(surprise);
   const way = surprise > 0 ? 'stronger' : 'weaker';
   if (isDoubted(observation))
-    return `hardly believed: so much ${way} than all sets before it that it counts for little; look whether it was written down right`;
+    return `hard to believe: so much ${way} than all sets before it that it counts for little; check that it was written down right`;
   if (size > 2) return `much ${way} than expected`;
   if (size > 1) return `somewhat ${way} than expected`;
   return 'about as expected';

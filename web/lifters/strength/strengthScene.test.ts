@@ -62,8 +62,8 @@ test('a set beyond three standard deviations either way is marked as hardly beli
   const seen = estimate(sets.map(({ id, doneOn }, i) => saw(id, doneOn, surprises[i])));
   const { marks } = strengthScene(club, own, seen, sets, units);
   expect(marks.map(({ doubted }) => doubted)).toEqual([true, true, false]);
-  expect(marks[0]!.words).toContain('hardly believed: so much stronger');
-  expect(marks[1]!.words).toContain('hardly believed: so much weaker');
+  expect(marks[0]!.words).toContain('hard to believe: so much stronger');
+  expect(marks[1]!.words).toContain('hard to believe: so much weaker');
   expect(marks[2]!.words).toContain('much stronger than expected');
 });
 

@@ -73,8 +73,10 @@ function End(props: { word: string; force: ExplainedForce; share: number | undef
 }
 
 const heightsWhy: Partial<Record<KnownHow, string>> = {
-  estimated: 'The bar heights are estimated, and what hangs pulls by height. Measure them with a tape.',
-  assumed: 'The bar heights are assumed, and what hangs pulls by height. Measure them with a tape.',
+  estimated:
+    'The bar heights are estimated, and how hard bands and chains pull depends on height. Measure them with a tape.',
+  assumed:
+    'The bar heights are assumed, and how hard bands and chains pull depends on height. Measure them with a tape.',
 };
 
 function Speed({ result, club }: { result: TrialResult; club: ClubRecords }) {

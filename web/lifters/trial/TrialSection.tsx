@@ -94,9 +94,7 @@ export function TrialSection({ id, own, today }: { id: string; own: LifterRecord
           </>
         )}
       </div>
-      <p className="small quiet">
-        Speeds are of a first, rested rep; what tiredness does within a set is not in them.
-      </p>
+      <p className="small quiet">Speeds are for a first, rested rep; fatigue within a set is not counted.</p>
     </section>
   );
 

@@ -29,7 +29,7 @@ export function strengthWords(
 
 /** Strength by the whole log: its shape is learned as far as the sets tell it. */
 function estimateWords({ setCount, lastSetOn }: StrengthEstimate): string {
-  const newest = lastSetOn === null ? '' : `, the newest of ${dateText(lastSetOn)}`;
+  const newest = lastSetOn === null ? '' : `, the newest from ${dateText(lastSetOn)}`;
   const sets = setCount === 1 ? 'one set' : `all ${setCount} sets`;
-  return `Rests on ${sets} of this lift${newest}: see what this lifter can do under Strength. What no set has told yet is taken as is usual for the lift.`;
+  return `Rests on ${sets} of this lift${newest}: see what this lifter can do under Strength. What no set has shown yet is assumed to be as usual for the lift.`;
 }

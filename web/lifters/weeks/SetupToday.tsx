@@ -44,7 +44,7 @@ function Heaviest(props: { lifter: AskedLifter; example: LoggedSet; on: string }
             unit={mass}
             known="estimated"
             interval={`${whole(maxKg.low80)} to ${whole(maxKg.high80)}`}
-            why="By the whole log, as it is in Any setup: the range holds the heaviest bar of an average rested day 80 % of the time. No order: no maximum without warm-up, spotters and the coach's word."
+            why="By the whole log, as it is in Any setup: the range holds the heaviest bar of an average rested day 80 % of the time. Not an order: no maximum without warm-up, spotters and the coach's word."
             size="lead"
           />
         </dd>

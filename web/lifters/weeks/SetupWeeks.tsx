@@ -43,7 +43,7 @@ export function SetupWeeks(props: {
       />
       <OverWeeks what="Mean speed of that bar, m/s" points={speeds} spare={0.05} words={speedText} />
       <OverWeeks
-        what={`Best set stands for, straight, ${mass}`}
+        what={`Best set as straight weight, ${mass}`}
         points={straight}
         spare={fromSi(2.5, mass)}
         words={(value) => `${Math.round(value)} ${mass}`}

@@ -50,7 +50,7 @@ export function WeeksPart({ id, sets, hasSets, estimates }: InPart) {
     <section id={id} className="stack ruled">
       <h2>This setup over the weeks</h2>
       {shown === undefined || example === undefined ? (
-        <p>{hasSets ? 'Nothing is logged of this lifter yet.' : 'Fetching the log.'}</p>
+        <p>{hasSets ? 'Nothing is logged for this lifter yet.' : 'Fetching the log.'}</p>
       ) : (
         <>
           <div className="lifters-choose">
@@ -68,8 +68,8 @@ export function WeeksPart({ id, sets, hasSets, estimates }: InPart) {
           <SetupWeeks sessions={ofSetup} standsForKg={nearKg} />
           <WeeksTable sessions={ofSetup} estimate={estimate ?? null} standsFor={standsFor} />
           <p className="small quiet">
-            Bars and speeds compare within this setup alone; what a set stands for in straight weight compares
-            across all. Ranges hold the truth 80 % of the time.
+            Bars and speeds compare within this setup only; what a set is worth in straight weight compares
+            across all setups. Ranges hold the truth 80 % of the time.
           </p>
         </>
       )}

@@ -34,7 +34,7 @@ export function WeeksTable(props: {
     { ...speed, wideOnly: false, head: 'Speed' },
     {
       key: 'straight',
-      head: 'Best set stands for, straight',
+      head: 'Best set as straight weight',
       numeric: true,
       cell: (session) => {
         const best = standsFor(session);

@@ -84,8 +84,8 @@ export function ColumnMatch(props: {
       {tableOf(first, 'Columns matched')}
       {others.length > 0 && (
         <details className="csv-door">
-          <summary>{others.length} more that a file may tell: bands, reps made, speeds ...</summary>
-          {tableOf(others, 'Columns that a file may have besides')}
+          <summary>{others.length} more that a file may have: bands, reps made, speeds ...</summary>
+          {tableOf(others, 'Other columns that a file may have')}
         </details>
       )}
     </section>

@@ -71,8 +71,8 @@ export function ImportPage() {
         <h1>Sets from a file</h1>
         <p>
           A table with one set a line, saved as CSV. Its columns may have your own names: you match them here.
-          Nothing is taken before you have seen what would happen, and a set that is in the log already is not
-          taken twice.
+          Nothing is imported before you have seen what would happen, and a set that is in the log already is
+          not taken twice.
         </p>
         <div className="row">
           <FilePick

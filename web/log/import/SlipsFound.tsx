@@ -37,8 +37,8 @@ export function SlipsFound(props: {
         </div>
       ))}
       <p className="small quiet">
-        Taken as right or to look later, bars stand as they are written. The estimate of strength reads those
-        that are right; the others stay out of it and are asked about on the lifter's page.
+        Marked as right or left for later, bars stay as they are written. The estimate of strength uses those
+        that are right; the others stay out of it, and the lifter's page asks about them.
       </p>
     </section>
   );

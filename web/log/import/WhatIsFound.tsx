@@ -31,7 +31,7 @@ export function WhatIsFound(props: {
       <div className="row">
         {right && taken > 0 && (
           <button type="button" className="strong" disabled={busy} onClick={props.onTake}>
-            {taken === 1 ? 'Take one set in' : `Take ${taken} sets in`}
+            {taken === 1 ? 'Import one set' : `Import ${taken} sets`}
           </button>
         )}
         <button type="button" disabled={busy} onClick={props.onLeave}>
@@ -43,8 +43,8 @@ export function WhatIsFound(props: {
 }
 
 function headingOf({ problemCount, added }: LogFileAnswer): string {
-  if (problemCount > 0) return 'Nothing can be taken yet';
-  return added > 0 ? 'This would be taken' : 'There is nothing new in it';
+  if (problemCount > 0) return 'Nothing can be imported yet';
+  return added > 0 ? 'This would be imported' : 'There is nothing new in it';
 }
 
 function wouldTake(name: string, answer: LogFileAnswer): string {
@@ -73,7 +73,7 @@ function Problems({ name, answer }: { name: string; answer: LogFileAnswer }) {
       <p className="stop">
         {problemCount === 1 ? 'One place' : `${problemCount} places`} of {name} cannot be understood.{' '}
         {answer.headers.length > 0 && 'Match the columns below, or '}
-        {answer.headers.length > 0 ? 'mend' : 'Mend'} the file and read it again.
+        {answer.headers.length > 0 ? 'correct' : 'Correct'} the file and read it again.
       </p>
       <FileProblems name={name} problems={problems} count={problemCount} />
     </div>

@@ -43,7 +43,7 @@ export function TrackFound(props: {
         )}
       </MeasuredWidth>
       {rows.length === 0 ? (
-        <p>No rep was found in {name}: the bar never went from the bottom of its way to lockout.</p>
+        <p>No rep was found in {name}: the bar never went from the bottom to lockout.</p>
       ) : (
         <DataTable
           label={`Reps found in ${name}`}
