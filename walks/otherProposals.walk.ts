@@ -11,7 +11,7 @@ test('another proposal is opened, read, taken with one tap, and one undo brings 
   const others = await openOthers(page);
   const before = await onBar(page);
   const first = others.getByRole('listitem').first();
-  await expect(first).toContainText(/(aim|points|nearer).*\./);
+  await expect(first).toContainText(/(aim|points|closer).*\./);
   await expect(first).toContainText(/\(aim \d+\).*of strength at the bottom, \d+ % at lockout/);
   const barKg = Number(/^[\d.]+/.exec((await first.textContent()) ?? '')?.[0]);
 

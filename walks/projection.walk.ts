@@ -59,7 +59,7 @@ test.describe('a club of its own', () => {
 
   test('without any meet the page says how to begin', async ({ page }) => {
     await page.goto('/evidence/backtest');
-    await expect(page.getByRole('heading', { name: 'No meet to foretell yet' })).toBeVisible();
+    await expect(page.getByRole('heading', { name: 'No meet to forecast yet' })).toBeVisible();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   });
 });
