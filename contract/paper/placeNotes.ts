@@ -11,7 +11,7 @@ export interface PlaceNote {
 export function placeNotes(day: Pick<Day, 'groups'> | undefined): PlaceNote[] {
   return (day?.groups ?? []).flatMap(({ id, places }) =>
     places.flatMap(({ lifterId, note }) => {
-      // A day that an undo brought back from before the field was there has none.
+      // An undo can bring back a day from before this field existed; then there is no note.
       const written = onOneLine(note ?? '');
       return written === '' ? [] : [{ groupId: id, lifterId, note: written }];
     }),

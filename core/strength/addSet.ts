@@ -24,7 +24,7 @@ const SPREAD_OVER = 120;
  * changes by how much likelier or unlikelier it then makes the session (sequential importance sampling). A parameter
  * that no set had told of is first spread over the answers as the prior has it.
  *
- * Answers are only weighed anew, never moved, and surprises are those of the estimate before. A full estimate is due
+ * Answers only get new weights and are never moved, and surprises are those of the estimate before. A full estimate is due
  * when `effective` has fallen below half of what the last one gave, when weeks of sets have come in this way, and
  * after the first set in equipment, from a start or with bands that are new to the lifter. Tables of a new rigging, or of masses
  * beyond those it had, are made on the way and take some hundredths of a second more. Throws RangeError for a set

@@ -30,9 +30,9 @@ export interface KalmanResult extends StateThen {
 /** What a pass is linearised about. */
 export interface Linearised {
   around: Parameters;
-  /** Readings there and beside, in the parameters of the state. */
+  /** What a set reads at `around`, and how that changes with each parameter of the state. */
   read: (model: SetModel) => ReadingBeside;
-  /** The day's strength by an earlier pass: tiredness goes by it. */
+  /** ln strength of each day from an earlier pass, which tells how tired its sets left the lifter. */
   dayLn: readonly number[] | null;
 }
 

@@ -8,7 +8,7 @@ export function reweighed(posterior: StrengthPosterior, { weights, effective }: 
   return { ...posterior, particles, effective };
 }
 
-/** The same answers, their weights flattened until they are worth `wanted` equal ones: surer of nothing, and less of much. */
+/** The same answers, their weights flattened until they are worth `wanted` equal ones: ranges grow wider or stay, none grows narrower. */
 export function widened(posterior: StrengthPosterior, wanted: number): StrengthPosterior {
   const weights = Float64Array.from(posterior.particles, ({ weight }) => weight);
   return reweighed(posterior, flattened(weights, wanted));

@@ -31,7 +31,7 @@ const SAME_BAR_KG = 0.25;
 type Solved = NonNullable<PlanPlace['solved']>;
 
 /**
- * What was allocated to one lifter, with the whole explanation of every block. A bar that is kept is made no lighter. `ranked`: the
+ * What was allocated to one lifter, with the whole explanation of every block. A bar that is to stay as it is, is not made lighter. `ranked`: the
  * place's sets where the day has ranked them already.
  */
 export function describePlace(
@@ -55,7 +55,7 @@ export function describePlace(
   const askedKg = isLoadable ? nearestKg : wantedKg;
   const workAt = workWith(records, group, place, assembled, rack, set);
   const asked = workAt(askedKg);
-  // A day that an undo brought back from before the field was there has none.
+  // An undo can bring back a day from before this field existed; then there is no value.
   const leastChance = group.leastChance ?? null;
   const byHand = (place.byCoach?.barKg ?? null) !== null;
   const work =

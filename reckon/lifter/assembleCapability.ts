@@ -35,7 +35,7 @@ const ASSUMED_MAX_SHARE: Record<Lift, number> = { squat: 0.8, bench: 0.5, deadli
 const ASSUMED_SD_LN = 0.35;
 const MS_A_YEAR = 365.25 * 86_400_000;
 
-/** What a lifter can push in a lift from a start on a day. */
+/** The force that a lifter can push with at each height of a lift, from one start, on one day. */
 export function assembleCapability(
   records: CapabilityRecords,
   lifterId: string,

@@ -118,7 +118,7 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
         throw new Refusal(
           'conflict',
           'number',
-          `number is ${number}; number ${kept.number} is the last of this day by now, and only the last is told anew.`,
+          `number is ${number}; number ${kept.number} is the last of this day now, and the log can be asked about the last one only.`,
         );
       if (document === null)
         throw new Refusal('conflict', '', `The log has nothing to add to number ${number} of this day.`);

@@ -89,7 +89,7 @@ export function keptEstimates(
 
   /**
    * From the estimate before: with the sets logged since, or under what is now believed before the log. Null where it takes the
-   * whole log. A work that waited is done with the club as it is when its turn comes.
+   * whole log. Work that had to wait is done with the club's records as they are when its turn comes.
    */
   async function goOn(of: LiftOnDay): Promise<StrengthEstimate | null> {
     const now = await wholes.stand(of);

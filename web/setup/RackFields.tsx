@@ -5,7 +5,7 @@ import { BandFields } from './BandFields.tsx';
 
 type AtRack = Pick<Setup, 'rackId' | 'bands' | 'chains'>;
 
-/** The rack of a set, and what hangs on the bar there. Another rack takes bands and chains off: they hang otherwise there. */
+/** The rack of a set, and what hangs on the bar there. Choosing another rack takes bands and chains off, since its hookups are others. */
 export function RackFields(props: {
   lift: Lift;
   setup: AtRack;

@@ -86,7 +86,7 @@ test('the straight lift in the table of setups is the very maximum of the estima
   expect(text).toMatch(/box 30 cm \d+ kg est\./);
 });
 
-test('a stall is said with the box that never changed; a lifter who rises and one nobody can tell of hear nothing', () => {
+test('a stall is said with the box that never changed; of a lifter who gets stronger, or whom the log does not settle, nothing is said', () => {
   const stalled = read(estimate(over(0.1, 0.01)));
   expect(stalled).toContain('has probably not risen in the last 8 weeks');
   expect(stalled).toContain('box 30 cm with straight weight, in 8 of the 8 weeks');
