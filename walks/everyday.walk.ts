@@ -62,7 +62,7 @@ test('a worn pair goes out of service from the day: what changed is named, and w
   const bands = page.getByRole('button', { name: /^Bands of Emre/ });
   await expect(bands).toBeVisible({ timeout: 60_000 });
   const pair = /22-[AB]|29-[AB]|13-[AB]/.exec((await bands.textContent())!)![0];
-  await page.getByRole('button', { name: 'Last time beside' }).click();
+  await page.getByRole('button', { name: 'Show last time' }).click();
   await expect(seatOf(page, 'Emre Karataylı')).toContainText('Last time:');
   expect(new URL(page.url()).searchParams.get('beside')).toBe('lastTime');
 
@@ -108,7 +108,7 @@ test('a box turned in the picture is only tried: it is there after a look elsewh
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   }
-  await page.getByRole('button', { name: 'Let it go' }).click();
+  await page.getByRole('button', { name: '            Put it back' }).click();
   await expect(ilse).not.toContainText('tried, not kept');
 
   await page.getByRole('slider', { name: 'Box of Ilse Vandermolen' }).press('ArrowUp');

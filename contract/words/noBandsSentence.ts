@@ -9,7 +9,7 @@ export function noBandsSentence(
     case 'noWay':
       return 'No bands: this rack has no hookup for the lift that any pair of the club could hang in. Add a hookup, or a pair that fits one.';
     case 'shared':
-      return 'No bands: some would suit this lifter, but others need them, or fewer changes at the rack counted for more. Set a pair by hand, or slide towards each their own.';
+      return 'No bands: some would suit this lifter, but others need them, or fewer changes at the rack counted for more. Set a pair by hand, or slide towards own bands for each.';
     case 'noneFits':
       return `No bands: ${kept(why)}. Another hookup, or bands of another length, would help.`;
     case 'tooStrong':

@@ -16,9 +16,9 @@ import { startingGroup, workWords } from './startingPoints.ts';
 /** How sure a coach may want to be; the chance itself is kept. */
 const sureWords = [
   { value: 'asAimed', word: 'No, as aimed' },
-  { value: '0.8', word: 'To 8 in 10' },
-  { value: '0.9', word: 'To 9 in 10' },
-  { value: '0.95', word: 'To 19 in 20' },
+  { value: '0.8', word: 'To 80 %' },
+  { value: '0.9', word: 'To 90 %' },
+  { value: '0.95', word: 'To 95 %' },
 ] as const;
 type SureWord = (typeof sureWords)[number]['value'];
 
@@ -72,7 +72,7 @@ export function GroupPlan(props: {
         <h3>What the loads aim at</h3>
         <AimFields aim={group.aim} plan={plan} onChange={(aim) => put({ aim })} />
         <SelectField
-          label="Lighter where it is not sure enough"
+          label="Make bars lighter until all reps are likely"
           value={sureWord(group.leastChance ?? null)}
           options={sureWords}
           onChange={(word) => put({ leastChance: word === 'asAimed' ? null : Number(word) })}

@@ -82,7 +82,7 @@ export function HandSettings(props: {
         </button>
         {changed && (
           <button type="button" onClick={props.onLetGo}>
-            Let it go
+            Put it back
           </button>
         )}
         {own?.barKg != null && (

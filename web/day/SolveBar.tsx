@@ -47,7 +47,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           <label htmlFor={slider} className="field-label">
             Bands
           </label>
-          <span className="quiet">each their own</span>
+          <span className="quiet">own bands for each</span>
           <input
             id={slider}
             className="range"
@@ -61,11 +61,11 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
             onPointerUp={() => latest > 0 && void solving.solve()}
             onKeyUp={(event) => event.key !== 'Tab' && latest > 0 && void solving.solve()}
           />
-          <span className="quiet">one set a rack</span>
+          <span className="quiet">one band set a rack</span>
         </div>
         {prescription && (
           <button type="button" className="plain" aria-pressed={beside} onClick={() => setBeside(!beside)}>
-            {beside ? 'Without last time' : 'Last time beside'}
+            {beside ? 'Hide last time' : 'Show last time'}
           </button>
         )}
         {prescription && <RackLinks day={day} />}
@@ -95,7 +95,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
 }
 
 function pullWords(pull: number): string {
-  if (pull === 0) return 'each their own';
+  if (pull === 0) return 'own bands for each';
   if (pull === 1) return 'one band set for the whole rack';
   return `${percent(pull)} of the way to one band set for the whole rack`;
 }

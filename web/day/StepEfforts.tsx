@@ -62,7 +62,7 @@ export function StepEfforts({
       <p className="small quiet">
         Steps follow each other as written, and fatigue carries over. Strength to spare: how much weaker the
         lifter could be and still just make all reps. How soon lifters tire differs widely; until their own
-        sets show it, all are taken alike.
+        sets show it, all are treated alike.
       </p>
     </div>
   );

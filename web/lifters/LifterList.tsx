@@ -76,7 +76,7 @@ export function LifterList() {
           steps={[
             'Add a lifter by name. Stature is enough to begin: bar heights are then estimated, and marked so.',
             'Measure bottom and lockout of one lift with a tape, from the floor to the centre of the bar.',
-            'Write down one best, with everything that was on the bar. It tells what each setup asks of this lifter.',
+            'Write down one best, with everything that was on the bar. It shows what each setup asks of this lifter.',
           ]}
           action={add}
           drawing={<HeightsDrawing units={chartUnits(units, gravityOf(club))} />}

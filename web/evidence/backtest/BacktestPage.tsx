@@ -52,7 +52,7 @@ function Waiting({ state }: { state: BacktestState | undefined }) {
         <p className="small quiet">
           It takes a minute or two, and the page may be left meanwhile.
           {state?.workedOutAt &&
-            ` What stands below was worked out on ${whenText(state.workedOutAt, timeZone)}, before the club last changed.`}
+            ` What is below was worked out on ${whenText(state.workedOutAt, timeZone)}, before the club last changed.`}
         </p>
       )}
     </div>

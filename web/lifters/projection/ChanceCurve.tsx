@@ -30,7 +30,7 @@ export function ChanceCurve(props: {
   ).curve(curveMonotoneX)([...chances]);
   return (
     <Plot
-      label={`${props.label}. The table beside it tells the same.`}
+      label={`${props.label}. The table beside it shows the same.`}
       widthPx={widthPx}
       heightPx={heightPx}
       fill={paint.quiet}

@@ -65,8 +65,8 @@ function SlipOfLog(props: {
       {logged.length < sets.length && (
         <p className="small">
           {sets.length - logged.length === 1
-            ? 'One of them stands under Bests and is corrected there.'
-            : `${sets.length - logged.length} of them stand under Bests and are corrected there.`}
+            ? 'One of them is under Bests and is corrected there.'
+            : `${sets.length - logged.length} of them are under Bests and are corrected there.`}
         </p>
       )}
       {logged.length > 0 && (
