@@ -30,7 +30,7 @@ export function parseTable(text: string): { lines: TableLine[] } | { problem: Cs
     if (!(error instanceof CsvError)) throw error;
     const line = 'lines' in error && typeof error.lines === 'number' ? error.lines : 1;
     return {
-      problem: { line, column: '', message: 'The quotes in this line do not close as CSV wants them.' },
+      problem: { line, column: '', message: 'The quotes in this line are not closed.' },
     };
   }
 }
@@ -43,7 +43,7 @@ function noTable(text: string): CsvProblem | null {
       "This is a spreadsheet program's own kind of file; save it there as CSV and read that.",
     );
   if (text.trimStart().startsWith('{'))
-    return wrongAt(1, 'This is JSON, as an archive is, and no table; a CSV file is needed.');
+    return wrongAt(1, 'This is JSON, such as an archive, not a table; a CSV file is needed.');
   const at = text.indexOf(unreadable);
   if (at < 0) return null;
   const line = text.slice(0, at).split('\n').length;

@@ -3,5 +3,5 @@ export function wrongWidth(cells: readonly string[], width: number): string | nu
   if (cells.length === width) return null;
   const message = `This line has ${cells.length} cells; the header has ${width}`;
   if (cells.length < width) return `${message}.`;
-  return `${message}. A cell that holds the sign between cells itself, such as "20,5", stands in quotes.`;
+  return `${message}. A cell that contains the separator itself, such as "20,5", needs quotes.`;
 }

@@ -52,7 +52,7 @@ function contradiction(dayFirst: string, monthFirst: string): string {
 }
 
 function twoWays(date: string): string {
-  return `No date of this file tells whether "${date}" begins with the day or the month; write dates as 2026-04-03.`;
+  return `No date in this file shows whether "${date}" begins with the day or the month; write dates as 2026-04-03.`;
 }
 
 function dayBefore(date: string, readDate: (cell: string) => CellReading): string | null {

@@ -51,11 +51,11 @@ const oneMissed = new Set(
 );
 
 function unclearTick(cell: string): string {
-  return `"${cell}" is a tick in one table and a miss in another, and this column does not tell which; write yes or no, or the reps made.`;
+  return `"${cell}" is a tick in one table and a miss in another, and this column does not show which; write yes or no, or the reps made.`;
 }
 
 function whichOf(cell: string, sets: number): string {
-  return `"${cell}" does not tell which of the ${sets} sets of this line was missed; give that one a line of its own.`;
+  return `"${cell}" does not say which of the ${sets} sets of this line was missed; give that one a line of its own.`;
 }
 
 function sentence(header: string, made: number, missed: number): string {

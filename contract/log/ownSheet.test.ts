@@ -63,7 +63,7 @@ test('what is neither a number nor yes or no is refused, and so is a no for seve
       line: 2,
       column: 'made',
       message:
-        '"no" does not tell which of the 3 sets of this line was missed; give that one a line of its own.',
+        '"no" does not say which of the 3 sets of this line was missed; give that one a line of its own.',
     },
   ]);
 });

@@ -137,5 +137,5 @@ const mostSets = 50;
 const utmostEffort = 10;
 
 function noLift(cell: string): string {
-  return `"${cell}" is not a lift that is kept here: squat, bench or deadlift, with box, pins, boards, blocks, deficit or paused before or after it.`;
+  return `"${cell}" is not a lift that the log keeps: squat, bench or deadlift, with box, pins, boards, blocks, deficit or paused before or after it.`;
 }

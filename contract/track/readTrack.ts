@@ -47,7 +47,8 @@ export function readTrack(text: string): ReadTrack | { problems: CsvProblem[] } 
     else if (Number.isNaN(zM)) wrong(height, notNumber(height.text));
     else if (Number.isNaN(xM)) wrong(foreAft!, notNumber(foreAft!.text));
     else if (tS <= beforeS) wrong(time, `${time.text} is not later than the line before.`);
-    else if (Math.abs(zM) > farthestM) wrong(height, `${height.text} is no bar height: is the unit right?`);
+    else if (Math.abs(zM) > farthestM)
+      wrong(height, `${height.text} is not a bar height: is the unit right?`);
     else points.push({ tS, zM, xM });
   }
   if (problems.length === 0) problems.push(...ofTheWhole(points));
