@@ -91,6 +91,8 @@ const planPlace = z.strictObject({
   /** Turn at the rack, from 1. */
   turn: z.number().int(),
   start,
+  /** By how much more than the group the lifter aims at; 0 in older plans. */
+  moreShare: z.number().default(0),
   /** What the box of the start is built of, the box first: ["Box 36", "Mat 2.5"]; empty without one, and in older plans. */
   boxStack: z.array(z.string()).default([]),
   /** Why nothing could be worked out for this lifter; the rest of the fields that need it are then null. */

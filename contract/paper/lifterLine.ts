@@ -1,5 +1,6 @@
 import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import { pointsWords } from '#contract/day/raisedAim.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import { equipmentWord, startText } from '#contract/words/liftWords.ts';
@@ -78,7 +79,7 @@ export function lifterLine(
     })),
     bottom: load(explanation.bottom, shares[0]?.share),
     lockout: load(explanation.lockout, shares[shares.length - 1]?.share, habitText(solved, words.mass)),
-    percentages: percentagesText(explanation, aim),
+    percentages: percentagesText(explanation, aim, place.moreShare),
     reference: referenceText(solved, words),
     effort: effortWords(main),
     picture: [
@@ -196,15 +197,20 @@ export function hungWords({ bands, chains }: Solved['set']): string[] {
   ];
 }
 
-/** The bar alone and both ends, each with its basis; the mean of the range where the group aims at it. */
-function percentagesText({ percentages }: PlanBlock['explanation'], aim: PlanGroup['aim']): string {
+/** The bar alone and both ends, each with its basis, the mean of the range where the group aims at it; and whose aim is another. */
+function percentagesText(
+  { percentages }: PlanBlock['explanation'],
+  aim: PlanGroup['aim'],
+  moreShare: number,
+): string {
   const isByMean = aim.by === 'percent' && aim.targets.some(({ basis }) => basis === 'mean');
-  return (['bar', 'bottom', 'lockout', ...(isByMean ? (['mean'] as const) : [])] as const)
+  const counted = (['bar', 'bottom', 'lockout', ...(isByMean ? (['mean'] as const) : [])] as const)
     .flatMap((basis) => {
       const found = percentages.find((percentage) => percentage.basis === basis);
       return found ? [`${percent(found.share)} ${basis}`] : [];
     })
     .join(', ');
+  return moreShare === 0 ? counted : `${counted} (${pointsWords(moreShare)} than the group)`;
 }
 
 function referenceText({ reference }: Solved, { mass }: LineWords): string {

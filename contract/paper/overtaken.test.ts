@@ -9,6 +9,7 @@ const hung = { bandPairId: '22', label: '22-A', hookupId: 'low', hookupWords: ''
 const planned = {
   rackId: 'north',
   start: box(0.36),
+  moreShare: 0,
   solved: { set: { bands: [hung], chains: [] } },
 } as unknown as PlanPlace;
 const group = { lift: 'squat', racks: [{ rackId: 'north', label: 'North rack' }] } as never;
@@ -30,6 +31,19 @@ test('another box or another rack is told by what the bar was worked out for', (
   expect(overtaken(group, gone, now, { bandPair: [pair], chainPair: [] } as never, written)).toEqual([
     'Worked out for another rack.',
   ]);
+});
+
+test('another aim than the group has, set or taken back since, is told', () => {
+  expect(said({ place: { ...place, moreShare: 0.05 } })).toEqual(['Worked out as the group aims.']);
+  expect(
+    overtaken(
+      group,
+      { ...planned, moreShare: -0.025 },
+      now,
+      { bandPair: [pair], chainPair: [] } as never,
+      written,
+    ),
+  ).toEqual(['Worked out for 2.5 points less than the group.']);
 });
 
 test('a pair that is retired by the day, or gone, must not hang; one that is retired later may', () => {

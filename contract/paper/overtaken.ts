@@ -1,4 +1,5 @@
 import type { PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
+import { pointsWords } from '#contract/day/raisedAim.ts';
 import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
@@ -26,6 +27,12 @@ export function overtaken(
     const label = racks.find(({ rackId }) => rackId === planned.rackId)?.label;
     said.push(`Worked out for ${label ?? 'another rack'}.`);
   }
+  if (now.place.moreShare !== planned.moreShare)
+    said.push(
+      planned.moreShare === 0
+        ? 'Worked out as the group aims.'
+        : `Worked out for ${pointsWords(planned.moreShare)} than the group.`,
+    );
   const { bands, chains } = planned.solved?.set ?? { bands: [], chains: [] };
   for (const { bandPairId, label } of bands) {
     const pair = gear.bandPair.find(({ id }) => id === bandPairId);

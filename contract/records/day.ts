@@ -55,6 +55,8 @@ export const place = z.strictObject({
     })
     .nullable()
     .default(null),
+  /** By how much more of the maximum than the group this lifter aims at: 0.05 is five points. */
+  moreShare: z.number().min(-0.3).max(0.3).default(0),
   /** What the coach wants this lifter to know that day; on sheet and card. */
   note: z.string().trim().max(200).default(''),
 });

@@ -53,6 +53,7 @@ function inventedPlace(
   return {
     lifterId,
     name: `Invented ${lifterId}`,
+    moreShare: 0,
     rackId,
     turn,
     start: { way: 'box', heightM: 0.36 },

@@ -1,4 +1,5 @@
 import type { Reference } from '#contract/day/dayPlan.ts';
+import { raisedAim } from '#contract/day/raisedAim.ts';
 import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
@@ -72,7 +73,7 @@ export function assemblePlace(
     capability: strength.capability,
     travel: { bottomM, lockoutM, gravityMps2, path },
     heightSpread: heights,
-    aim: aimOf({ ...group, aim: sureAim(group.aim, sure) }, tiring),
+    aim: aimOf({ ...group, aim: sureAim(raisedAim(group.aim, place.moreShare), sure) }, tiring),
     referenceKg: reference.kg,
     speedCorrection: strength.speedCorrection,
     ...(most === undefined ? {} : { most }),

@@ -17,6 +17,7 @@ const lifter = (rackId: string, boxM: number | null): Place => ({
   rackId,
   start: boxM === null ? null : { way: 'box', heightM: boxM },
   byCoach: null,
+  moreShare: 0,
   note: '',
 });
 const start = { way: 'free' as const, heightM: null };

@@ -1,5 +1,5 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Day, Group } from '#contract/records/day.ts';
+import type { Day, Group, Place } from '#contract/records/day.ts';
 import { clubBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 
@@ -23,5 +23,10 @@ export function ofDay({ date, oneSetPull, groups }: Pick<Day, 'date' | 'oneSetPu
 }
 
 function whatCounts({ away: _away, places, ...group }: Group) {
-  return { ...group, title: '', places: places.map(({ note: _note, ...place }) => place) };
+  return { ...group, title: '', places: places.map(placeThatCounts) };
+}
+
+/** As it was written before lifters could aim at more than their group, where one does not. */
+function placeThatCounts({ note: _note, moreShare, ...place }: Place) {
+  return moreShare === 0 ? place : { ...place, moreShare };
 }

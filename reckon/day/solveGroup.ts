@@ -53,6 +53,7 @@ export function solveGroup(
       rackId: place.rackId,
       turn,
       start: startOf(group, place),
+      moreShare: place.moreShare,
       boxStack: boxes.stackOf(place),
     };
     if ('problem' in one) return { ...seat, problem: one.problem, solved: null };

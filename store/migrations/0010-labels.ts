@@ -4,7 +4,7 @@ interface Days {
   day: { clubId: string; id: string; groups: string };
 }
 
-/** Labels of lifters, the step of bars on the wall, kept work; on days a note for one lifter and who is away. */
+/** Labels of lifters, the step of bars on the wall, kept work; on days a note and points more for one lifter, and who is away. */
 export async function up(db: Kysely<unknown>): Promise<void> {
   await db.schema
     .alterTable('lifter')
@@ -39,7 +39,7 @@ async function nobodyAway(db: Kysely<Days>): Promise<void> {
     const told = (JSON.parse(groups) as { places: object[] }[]).map((group) => ({
       away: [],
       ...group,
-      places: group.places.map((place) => ({ note: '', ...place })),
+      places: group.places.map((place) => ({ moreShare: 0, note: '', ...place })),
     }));
     await db
       .updateTable('day')

@@ -195,6 +195,7 @@ export function smallClub(): ClubRecords {
                 rackId: 'rack-1',
                 start: null,
                 byCoach: { barKg: null, bands: setup.bands, chains: setup.chains },
+                moreShare: 0,
                 note: '',
               },
             ],
@@ -204,6 +205,7 @@ export function smallClub(): ClubRecords {
                 rackId: 'rack-1',
                 start: null,
                 byCoach: { barKg: null, bands: setup.bands, chains: setup.chains },
+                moreShare: 0.05,
                 note: 'Stay tight.',
               },
             ],
@@ -239,7 +241,7 @@ export function smallClubKept(text: string, hasKind: (kind: string) => boolean):
   const groups = day!.groups.map((group) => ({
     ...group,
     away: [],
-    places: group.places.map((place) => ({ ...place, note: '' })),
+    places: group.places.map((place) => ({ ...place, moreShare: 0, note: '' })),
   }));
   return { ...club, day: [{ ...day!, groups }], ...none };
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { pointsWords } from '#contract/day/raisedAim.ts';
 import type { Day } from '#contract/records/day.ts';
 import { longDate, shortDate } from '#contract/words/dayWords.ts';
 import { useRecords } from '#web/api/useRecords.ts';
@@ -91,9 +92,4 @@ export function DayHead({ day, change }: { day: Day; change: (how: (day: Day) =>
       )}
     </header>
   );
-}
-
-function pointsWords(more: number): string {
-  const points = Number(Math.abs(100 * more).toFixed(1));
-  return `${points} ${points === 1 ? 'point' : 'points'} ${more > 0 ? 'more' : 'less'}`;
 }

@@ -1,6 +1,7 @@
 import type { DayPlan, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import { planOf } from '#contract/day/planOf.ts';
+import { raisedAim } from '#contract/day/raisedAim.ts';
 import { barText, hungWords } from '#contract/paper/lifterLine.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { speaksForSentence } from '#contract/words/speaksForSentence.ts';
@@ -25,8 +26,9 @@ export function OtherSetups(props: {
   const place: PlanPlace | undefined = group?.places.find((seat) => seat.lifterId === lifterId);
   if (!group || !place?.solved || place.solved.others.length === 0) return null;
   const { others } = place.solved;
+  const aim = raisedAim(group.aim, place.moreShare);
   const mass = (kg: number) => `${barText(kg, units.mass)} ${units.mass}`;
-  const lowered = goneBy(group.aim, place.solved, mass);
+  const lowered = goneBy(aim, place.solved, mass);
   return (
     <details className="fold other-setups">
       <summary>
@@ -53,7 +55,7 @@ export function OtherSetups(props: {
                   {hung.length === 0 ? 'No bands' : hung.map((line) => <span key={line}>{line}</span>)}
                 </p>
                 <p>{speaksForSentence(other.speaksFor, mass)}</p>
-                <p className="small quiet">{againstAim(group.aim, other)}.</p>
+                <p className="small quiet">{againstAim(aim, other)}.</p>
                 {elsewhere && <p className="small quiet">{elsewhere}</p>}
               </div>
               <button

@@ -4,6 +4,7 @@ import { type Place, place as placeShape } from '#contract/records/day.ts';
 import type { Start } from '#contract/records/lift.ts';
 import { hasHeight } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { FigureField } from '#web/parts/FigureField.tsx';
 import { fieldIn, textLimits } from '#web/parts/limits.ts';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
@@ -101,6 +102,20 @@ export function PlaceDetail(props: {
           }}
         />
       </div>
+      {group.aim.by !== 'speed' && (
+        <div className="stack tight ruled">
+          <FigureField
+            label={`More than the group, ${name}`}
+            value={place.moreShare}
+            word="points"
+            per={100}
+            min={-0.3}
+            max={0.3}
+            hint="5 makes 55 % of the group's 50 %; -5 makes 45 %. It comes along to the next weeks."
+            onChange={(moreShare) => onChange({ ...place, moreShare })}
+          />
+        </div>
+      )}
       <div className="stack tight ruled">
         <h4>Start of {name}</h4>
         {place.start === null ? (

@@ -1,9 +1,7 @@
-import type { Aim, Day } from '#contract/records/day.ts';
+import { raisedAim } from '#contract/day/raisedAim.ts';
+import type { Day } from '#contract/records/day.ts';
 import { daysLater } from '#contract/words/dayWords.ts';
 import { everybodyBack } from './here/whoIsHere.ts';
-
-/** Weights as shares of something keep to the thousandth, so that 0.5 and 0.05 make 0.55. */
-const THOUSANDTHS = 1000;
 
 /**
  * The same day a week later, its title counted on, every percentage of every group `more` higher (0.05: from 50 to 55 %). A zone of
@@ -17,7 +15,7 @@ export function weekOn({ date, title, groups, oneSetPull, note }: Day, more: num
     title: countedOn(title),
     groups: groups.map(everybodyBack).map((group) => ({
       ...group,
-      aim: raised(group.aim, more),
+      aim: raisedAim(group.aim, more),
       places: group.places.map((place) =>
         more === 0 || place.byCoach === null
           ? place
@@ -25,18 +23,6 @@ export function weekOn({ date, title, groups, oneSetPull, note }: Day, more: num
       ),
     })),
   };
-}
-
-function raised(aim: Aim, more: number): Aim {
-  const plus = (share: number) => Math.round((share + more) * THOUSANDTHS) / THOUSANDTHS;
-  switch (aim.by) {
-    case 'percent':
-      return { ...aim, targets: aim.targets.map((target) => ({ ...target, share: plus(target.share) })) };
-    case 'capability':
-      return { ...aim, bottomShare: plus(aim.bottomShare), lockoutShare: plus(aim.lockoutShare) };
-    case 'speed':
-      return aim;
-  }
 }
 
 const ordinals = [
