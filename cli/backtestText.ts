@@ -1,4 +1,5 @@
 import type { BacktestReport, BacktestScore, Errors } from '#contract/projection/backtestReport.ts';
+import { counted } from '#contract/words/counted.ts';
 import { percentFigure } from '#contract/words/percent.ts';
 import { table } from './table.ts';
 
@@ -18,7 +19,7 @@ export function backtestText(report: BacktestReport): string {
     return `No past meet could be forecast${unforetold > 0 ? unknownBefore(unforetold) : ''}.\n`;
   const { brier } = attempts;
   return [
-    `${lifts.length} lifts at ${meets} meets, ${from} to ${to}, each forecast from the days before it alone.`,
+    `${counted(lifts.length, 'lift')} at ${counted(meets, 'meet')}, ${from} to ${to}, each forecast from the days before it alone.`,
     ...(unforetold > 0 ? [`Not forecast${unknownBefore(unforetold)}.`] : []),
     '',
     'How often an interval held the truth, % (in brackets: at least, at most; last: the best made itself)',
@@ -38,7 +39,7 @@ export function backtestText(report: BacktestReport): string {
       scores.map((score) => errorRow(score, score.errorsTogether)),
     ),
     '',
-    `Of ${attempts.count} attempts: forecast chance, how many, expected to be made, made`,
+    `Of ${counted(attempts.count, 'attempt')}: forecast chance, how many, expected to be made, made`,
     table(
       ['chance', 'attempts', 'expected', 'made'],
       attempts.bins.map((bin) => [
@@ -49,7 +50,7 @@ export function backtestText(report: BacktestReport): string {
       ]),
     ),
     '',
-    `Brier score over ${attempts.brierCount} attempts: estimate ${score(brier.estimate)}, best so far ${score(brier.bestSoFar)}, gym gain ${score(brier.rule)} (less is better).`,
+    `Brier score over ${counted(attempts.brierCount, 'attempt')}: estimate ${score(brier.estimate)}, best so far ${score(brier.bestSoFar)}, gym gain ${score(brier.rule)} (less is better).`,
     '',
   ].join('\n');
 }
@@ -97,7 +98,7 @@ function errorCells(one: Errors): (string | number)[] {
 }
 
 function unknownBefore(count: number): string {
-  return `: ${count} ${count === 1 ? 'lift' : 'lifts'} of which nothing was known before`;
+  return `: ${counted(count, 'lift')} about which nothing was known before`;
 }
 
 function score(value: number | null): string {

@@ -84,7 +84,9 @@ test('a worn pair goes out of service from the day: what changed is named, and w
   await expect(page.getByText('Number 2 of this day')).toBeVisible({ timeout: 60_000 });
   await expect(bands).not.toContainText(pair);
   await page.getByLabel('Look at number').selectOption('1');
-  await expect(page.getByText(/^Number 2 against it: /)).toHaveText(`Number 2 against it: ${foretold}`);
+  await expect(page.getByText(/^Number 2 compared with it: /)).toHaveText(
+    `Number 2 compared with it: ${foretold}`,
+  );
 });
 
 test('a box turned in the picture is only tried: it is there after a look elsewhere, let go leaves no trace, kept it can be undone', async ({
@@ -95,7 +97,7 @@ test('a box turned in the picture is only tried: it is there after a look elsewh
   await expect(ilse).toContainText('m/s', { timeout: 60_000 });
   await ilse.getByRole('button', { expanded: false }).first().click();
   await page.getByRole('slider', { name: 'Box of Ilse Vandermolen' }).press('ArrowUp');
-  await expect(page.getByText(/^Turned to box /)).toBeVisible();
+  await expect(page.getByText(/^Set to box /)).toBeVisible();
   await expect(ilse).toContainText('box 33 cm');
   await expect(ilse).toContainText('tried, not kept');
 
@@ -103,7 +105,7 @@ test('a box turned in the picture is only tried: it is there after a look elsewh
   await page.goBack();
   await expect(ilse).toContainText('tried, not kept');
   await ilse.getByRole('button', { expanded: false }).first().click();
-  await expect(page.getByText(/^Turned to box /)).toBeVisible();
+  await expect(page.getByText(/^Set to box /)).toBeVisible();
   for (const light of ['day', 'night']) {
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);

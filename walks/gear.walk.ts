@@ -139,7 +139,7 @@ test('a force that falls while the loop grows, or far below another day, is aske
   await expect(odd).toHaveCount(1);
   await expect(odd.first()).toContainText('Band b of pair "Walk 29"');
   await page.getByRole('button', { name: 'They are right: take them' }).click();
-  await expect(page.getByText('Took 2 new from odd.csv.')).toBeVisible();
+  await expect(page.getByText('Imported 2 new from odd.csv.')).toBeVisible();
 });
 
 test('a spreadsheet with a wrong line is refused by line and column, and nothing of it is taken', async ({
@@ -179,7 +179,7 @@ test('an archive is looked into before it may take the place of the club', async
   await expect(holds.getByRole('row', { name: /^lifters 14 14$/ })).toBeVisible();
   await page.getByRole('button', { name: 'Replace everything' }).click();
   // Two years of sets are checked, written to the disk and read again: that is the machine's pace, not the screen's.
-  await expect(page.getByText('The club is now what club.json holds.')).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText('The club now holds what was in club.json.')).toBeVisible({ timeout: 60_000 });
 });
 
 for (const light of ['light', 'dark'] as const) {

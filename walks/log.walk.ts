@@ -135,7 +135,7 @@ test("a club's own file is matched, looked at and taken once", async ({ page }) 
   await expect(page.getByText('From 3 Feb 2026 to 23 Feb 2026.')).toBeVisible();
   await expect(page.getByText('One column of the file is not taken: Weather.')).toBeVisible();
   await page.getByRole('button', { name: 'Import 2 sets' }).click();
-  await expect(page.getByText('Took 2 sets from winter.csv.')).toBeVisible();
+  await expect(page.getByText('Imported 2 sets from winter.csv.')).toBeVisible();
 
   await page.getByRole('link', { name: 'The log', exact: true }).click();
   await page.getByLabel('Up to').fill('2026-02-28');

@@ -33,7 +33,7 @@ test('a file with weeks of pounds is asked about, and taken with the bars that w
   await expect(page.getByRole('button', { name: 'Import 39 sets' })).toBeVisible();
   await asked.getByRole('radio', { name: 'as pounds' }).check();
   await page.getByRole('button', { name: 'Import 48 sets' }).click();
-  await expect(page.getByText('Took 48 sets from weeks.csv.')).toBeVisible();
+  await expect(page.getByText('Imported 48 sets from weeks.csv.')).toBeVisible();
   await chooseFile(page);
   await expect(page.getByText('0 new sets, 48 in the log already')).toBeVisible();
 });
@@ -43,7 +43,7 @@ test("taken as written they are named on the lifter's page, put right at one tap
 }) => {
   await openFile(page);
   await page.getByRole('button', { name: 'Import 48 sets' }).click();
-  await expect(page.getByText('Took 48 sets from weeks.csv.')).toBeVisible();
+  await expect(page.getByText('Imported 48 sets from weeks.csv.')).toBeVisible();
   await page.getByRole('link', { name: 'Lifters', exact: true }).click();
   await page.getByText(name).click();
   // The whole club's estimates are under way; this lifter's is worked out first.

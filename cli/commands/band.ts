@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { z } from 'zod';
+import { counted } from '#contract/words/counted.ts';
 import { curveName } from '#contract/words/curveName.ts';
 import type { BandCurve, BandCurves, BandReading } from '#core/band/BandCurve.ts';
 import { toSi, type Unit } from '#core/units/units.ts';
@@ -100,7 +101,7 @@ async function describe(
   const unit = forceName(forceUnit);
   const known =
     curve.known === 'measured'
-      ? `${curve.direction}: ${readings.length} readings, fitted as ${curveName(curve.model)}`
+      ? `${curve.direction}: ${counted(readings.length, 'reading')}, fitted as ${curveName(curve.model)}`
       : 'not measured: estimated from the width alone, with a wide interval; hang it from a scale';
   const head = [`length ${lengthUnit}`, `read ${unit}`, `curve ${unit}`, 'off by', 'low 95 %', 'high 95 %'];
   return [

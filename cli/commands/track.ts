@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { counted } from '#contract/words/counted.ts';
 import { percent } from '#contract/words/percent.ts';
 import type { TrackReading } from '#core/track/Track.ts';
 import { CliError } from '../CliError.ts';
@@ -62,7 +63,7 @@ async function inWords({ rateHz, cutoffHz, range, reps }: TrackReading, passedOv
     table(head, rows),
     '',
     `Bottom ${cm(range.bottomM)} cm, lockout ${cm(range.lockoutM)} cm: ${cm(range.lockoutM - range.bottomM)} cm of range.`,
-    `${rateHz.toFixed(0)} readings a second, smoothed at ${cutoffHz.toFixed(1)} Hz${passedOver > 0 ? `; ${passedOver} lines without a height` : ''}.`,
+    `${rateHz.toFixed(0)} readings a second, smoothed at ${cutoffHz.toFixed(1)} Hz${passedOver > 0 ? `; ${counted(passedOver, 'line')} without a height` : ''}.`,
     '',
   ].join('\n');
 }

@@ -4,6 +4,7 @@ import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
+import { counted } from '#contract/words/counted.ts';
 
 /** How a start is written, in the units of the view. */
 type StartWritten = (lift: Lift, start: Start) => string;
@@ -43,9 +44,7 @@ export function overtaken(
     const left = gear.chainPair.find(({ id }) => id === chainPairId)?.pairs ?? 0;
     if (left === 0) said.push(`Chain ${label} is out of service: do not hang it.`);
     else if (left < pairs)
-      said.push(
-        `Only ${left} ${left === 1 ? 'pair' : 'pairs'} of chain ${label} left: do not count on ${pairs}.`,
-      );
+      said.push(`Only ${counted(left, 'pair')} of chain ${label} left: do not count on ${pairs}.`);
   }
   return said;
 }

@@ -1,4 +1,5 @@
 import type { BindingBound } from '#core/day/bindingBounds.ts';
+import { counted } from './counted.ts';
 import { percent } from './percent.ts';
 
 /** Which bound keeps a lifter from what the aim alone would take. */
@@ -12,6 +13,6 @@ export function boundSentence({ bound, limit, wanted }: BindingBound): string {
     case 'mostBands':
       return `The aim alone would call for bands worth ${taken} of the maximum at lockout; ${least} is the most allowed.`;
     case 'mostPairs':
-      return `The aim alone would call for ${wanted} ${wanted === 1 ? 'pair' : 'pairs'}; ${limit} is the most allowed.`;
+      return `The aim alone would call for ${counted(wanted, 'pair')}; ${limit} is the most allowed.`;
   }
 }

@@ -1,4 +1,5 @@
 import type { CapacityReport } from '#contract/strength/capacityReport.ts';
+import { counted } from './counted.ts';
 
 type Stretch = CapacityReport['stretches'][number];
 type Telling = Stretch & { told: NonNullable<Stretch['told']> };
@@ -59,7 +60,7 @@ function leftOut(
 }
 
 function setsText(count: number): string {
-  return count === 0 ? 'no set' : count === 1 ? '1 set' : `${count} sets`;
+  return count === 0 ? 'no set' : counted(count, 'set');
 }
 
 function inARow(texts: readonly string[]): string {

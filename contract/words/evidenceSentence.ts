@@ -1,5 +1,6 @@
 import type { EffectRange, EvidenceLine, Question } from '#contract/evidence/evidenceReport.ts';
 import { capital } from './capital.ts';
+import { counted } from './counted.ts';
 
 /** How a line is spoken of: the club's unit of mass and height, and whose line it is, where it is one lifter's. */
 export interface EvidenceVoice {
@@ -133,19 +134,19 @@ const sentences: Record<Question, Said> = {
   },
 };
 
-const counted = ({ lifters, observations }: EvidenceLine, one: string, several = `${one}s`) =>
-  `so far there ${observations === 1 ? `is 1 ${one}` : `are ${observations} ${several}`} by ${lifters} ${lifters === 1 ? 'lifter' : 'lifters'}`;
+const soFar = ({ lifters, observations }: EvidenceLine, one: string, several = `${one}s`) =>
+  `so far there ${observations === 1 ? 'is' : 'are'} ${counted(observations, one, several)} by ${counted(lifters, 'lifter')}`;
 
 const tooLittle: Record<Question, (line: EvidenceLine) => string> = {
   carryOver: (line) =>
-    `Too little to say: it takes 8 gains from meet to meet by 3 lifters, with the same gym setup before both meets; ${counted(line, 'gain')}.`,
-  variants: (line) => `Too little to say: it takes 8 gains by 3 lifters; ${counted(line, 'gain')}.`,
+    `Too little to say: it takes 8 gains from meet to meet by 3 lifters, with the same gym setup before both meets; ${soFar(line, 'gain')}.`,
+  variants: (line) => `Too little to say: it takes 8 gains by 3 lifters; ${soFar(line, 'gain')}.`,
   boxHeight: (line) =>
-    `Too little to say: it takes 3 lifters who went hard off boxes of different heights with the same bands; ${counted(line, 'hard lift off a box', 'hard lifts off a box')}.`,
+    `Too little to say: it takes 3 lifters who went hard off boxes of different heights with the same bands; ${soFar(line, 'hard lift off a box', 'hard lifts off a box')}.`,
   bandShare: (line) =>
-    `Too little to say: it takes 8 training blocks from meet to meet by 3 lifters, not all with the same share of bands; ${counted(line, 'block')}.`,
+    `Too little to say: it takes 8 training blocks from meet to meet by 3 lifters, not all with the same share of bands; ${soFar(line, 'block')}.`,
   equipped: (line) =>
-    `Too little to say: it takes 8 gains by 3 lifters raw and as many equipped; ${counted(line, 'gain')} in all.`,
+    `Too little to say: it takes 8 gains by 3 lifters raw and as many equipped; ${soFar(line, 'gain')} in all.`,
 };
 
 /** A sentence begins with a capital where no name stands before it. */

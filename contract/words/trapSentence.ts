@@ -1,4 +1,5 @@
 import type { Trap } from '#contract/evidence/evidenceReport.ts';
+import { counted } from './counted.ts';
 
 /** The trap's name in the trade's own words, and what it does here. */
 export function trapSentence(trap: Trap): { name: string; text: string } {
@@ -11,12 +12,12 @@ export function trapSentence(trap: Trap): { name: string; text: string } {
         text:
           trap.leftOut === 0
             ? 'Everybody who trained hard has been to two meets or more; still, those who stall tend to stop going.'
-            : `${lifters(trap.leftOut)} trained hard but never had two meets in a lift and ${trap.leftOut === 1 ? 'is' : 'are'} not counted here${leftTheClub(trap)}. Those who stay are those for whom it worked.`,
+            : `${counted(trap.leftOut, 'lifter')} trained hard but never had two meets in a lift and ${trap.leftOut === 1 ? 'is' : 'are'} not counted here${leftTheClub(trap)}. Those who stay are those for whom it worked.`,
       };
     case 'tooFewMeets':
       return {
         name: 'Too few meets',
-        text: `${trap.gains} ${trap.gains === 1 ? 'gain' : 'gains'} from meet to meet by ${lifters(trap.lifters)}${trap.lifters > 0 ? `, ${Number((trap.gains / trap.lifters).toFixed(1))} each` : ''}. A lifter's own number leans on the club's until there are many.`,
+        text: `${counted(trap.gains, 'gain')} from meet to meet by ${counted(trap.lifters, 'lifter')}${trap.lifters > 0 ? `, ${Number((trap.gains / trap.lifters).toFixed(1))} each` : ''}. A lifter's own number leans on the club's until there are many.`,
       };
     case 'changedEquipment':
       return {
@@ -24,7 +25,7 @@ export function trapSentence(trap: Trap): { name: string; text: string } {
         text:
           trap.dropped === 0
             ? 'Nobody changed between raw and equipped from one meet to the next. A new suit of the same kind would not show.'
-            : `${trap.dropped} ${trap.dropped === 1 ? 'gain' : 'gains'} from meet to meet ${trap.dropped === 1 ? 'was' : 'were'} left out because the equipment changed in between. A new suit of the same kind would not show.`,
+            : `${counted(trap.dropped, 'gain')} from meet to meet ${trap.dropped === 1 ? 'was' : 'were'} left out because the equipment changed in between. A new suit of the same kind would not show.`,
       };
     case 'gearRemeasured':
       return {
@@ -32,12 +33,12 @@ export function trapSentence(trap: Trap): { name: string; text: string } {
         text:
           trap.touched === 0
             ? 'No band in these gains was measured again or replaced in between. Bands still lose pull with age, which looks like a gain.'
-            : `In ${trap.touched} of ${trap.of} ${trap.of === 1 ? 'gain' : 'gains'} a band was measured again or replaced in between. A band that lost pull looks like a gain.`,
+            : `In ${trap.touched} of ${counted(trap.of, 'gain')} a band was measured again or replaced in between. A band that lost pull looks like a gain.`,
       };
     case 'manyVariants':
       return {
         name: 'Many variants',
-        text: `${trap.looked} ${trap.looked === 1 ? 'variant is' : 'variants are'} looked at together: by chance alone about one in twenty looks good at 95 %. Expect the best one to do worse next time.`,
+        text: `${counted(trap.looked, 'variant is', 'variants are')} looked at together: by chance alone about one in twenty looks good at 95 %. Expect the best one to do worse next time.`,
       };
     case 'notByLot':
       return {
@@ -60,7 +61,7 @@ function regression({
 }: Extract<Trap, { code: 'regressionToTheMean' }>): string {
   const noise = `A single hard lift is off by about ${(100 * noiseShare).toFixed(1)} % from day to day (${
     noiseKnown === 'measured'
-      ? `from ${noisePairs} lifts repeated within two weeks`
+      ? `from ${counted(noisePairs, 'lift')} repeated within two weeks`
       : 'assumed until the log shows it'
   })`;
   if (reliability === null)
@@ -74,8 +75,4 @@ function regression({
 function leftTheClub({ leftOut, ofThemLeft }: Extract<Trap, { code: 'survivorsOnly' }>): string {
   if (ofThemLeft === 0) return '';
   return leftOut === 1 ? ', and has left the club' : `; ${ofThemLeft} of them left the club`;
-}
-
-function lifters(count: number): string {
-  return count === 1 ? '1 lifter' : `${count} lifters`;
 }

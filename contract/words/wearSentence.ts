@@ -1,4 +1,5 @@
 import type { WearFinding } from '#core/band/wear.ts';
+import { counted } from './counted.ts';
 import { fallingSentence } from './fallingSentence.ts';
 import { percent } from './percent.ts';
 
@@ -8,9 +9,9 @@ export function wearSentence(finding: WearFinding, dateText: (date: string) => s
     case 'neverMeasured':
       return 'Never measured: hang it from a scale.';
     case 'age':
-      return `Measured ${finding.days} days ago; the club measures again after ${finding.allowed}.`;
+      return `Measured ${counted(finding.days, 'day')} ago; the club measures again after ${finding.allowed}.`;
     case 'cycles':
-      return `About ${finding.cycles} reps since it was measured; the club measures again after ${finding.allowed}.`;
+      return `About ${counted(finding.cycles, 'rep')} since it was measured; the club measures again after ${finding.allowed}.`;
     case 'drift':
       return `Pulls ${percent(Math.abs(finding.share))} ${finding.share < 0 ? 'less' : 'more'} than on ${dateText(finding.fromDate)}; more than ${percent(finding.allowed)} counts as drift.`;
     case 'overstretched':
@@ -26,9 +27,9 @@ export function wearWord(finding: WearFinding): string {
     case 'neverMeasured':
       return 'not measured';
     case 'age':
-      return `${finding.days} days old`;
+      return `${counted(finding.days, 'day')} old`;
     case 'cycles':
-      return `${finding.cycles} reps`;
+      return counted(finding.cycles, 'rep');
     case 'drift':
       return `${finding.share < 0 ? 'softer' : 'harder'} by ${percent(Math.abs(finding.share))}`;
     case 'overstretched':

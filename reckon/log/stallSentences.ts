@@ -1,5 +1,6 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { counted } from '#contract/words/counted.ts';
 import type { RecentWork } from './recentWork.ts';
 
 /** What was the same in at least this share of the weeks is what the body is used to (judgement). */
@@ -21,7 +22,7 @@ export function stallSentences(
   const percent = Math.round(stall.probability * 100);
   const chance = percent < 1 ? 'less than 1' : `${percent}`;
   return [
-    `Strength has probably not risen in the last ${stall.weeks} weeks: the chance that it has, by 1 % or more, is ${chance} %.`,
+    `Strength has probably not risen in the last ${counted(stall.weeks, 'week')}: the chance that it has, by 1 % or more, is ${chance} %.`,
     ...sameAllAlong(work, setupText),
     ...whatIsNew(work, setupText),
     ...howMuch(work),
@@ -55,7 +56,7 @@ function whatIsNew({ used, dropped }: RecentWork, setupText: (set: LoggedSet) =>
 function howMuch({ sets, setsBefore, weeks }: RecentWork): string[] {
   if (setsBefore === 0) return [];
   const share = sets / setsBefore - 1;
-  const against = `${sets} ${sets === 1 ? 'set' : 'sets'} of the lift, ${setsBefore} in the ${weeks} weeks before`;
+  const against = `${counted(sets, 'set')} of the lift, ${setsBefore} in the ${counted(weeks, 'week')} before`;
   if (Math.abs(share) <= ABOUT) return [`About as much was done as before: ${against}.`];
   return [`${share > 0 ? 'More' : 'Less'} was done than before: ${against}.`];
 }

@@ -76,7 +76,7 @@ function refuseOthers(takings: ImportAsked['slips'], slips: readonly SlipInFile[
   const keys = slips.map(keyOf);
   const other = Object.keys(takings).find((key) => !keys.includes(key));
   if (other === undefined) return;
-  const sentence = `slips names "${other}", of which nothing is found in the file as the log stands now; look at the file again.`;
+  const sentence = `slips names "${other}", but nothing of that kind is found in the file as the log is now; look at the file again.`;
   throw new Refusal('invalid', 'slips', sentence);
 }
 

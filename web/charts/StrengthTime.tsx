@@ -1,4 +1,5 @@
 import { type KeyboardEvent, memo, type PointerEvent, useId, useMemo } from 'react';
+import { counted } from '#contract/words/counted.ts';
 import { fromSi } from '#core/units/units.ts';
 import { CourseBand, CourseLine } from './CourseBand.tsx';
 import { MarkShape } from './MarkShape.tsx';
@@ -61,7 +62,9 @@ export function StrengthTime(props: {
           aria-valuemin={1}
           aria-valuemax={placed.length}
           aria-valuenow={chosen < 0 ? placed.length : chosen + 1}
-          aria-valuetext={placed[chosen]?.mark.words ?? `${placed.length} sets; arrow keys read them`}
+          aria-valuetext={
+            placed[chosen]?.mark.words ?? `${counted(placed.length, 'set')}; arrow keys read them`
+          }
           onPointerDown={choose}
           onPointerMove={(event) => {
             if (event.pointerType === 'mouse') choose(event);
@@ -175,7 +178,7 @@ function summary({ title, history, marks, meets }: TimeScene, mass: 'kg' | 'lb')
   const last = history[history.length - 1];
   const whole = (kg: number) => `${Math.round(fromSi(kg, mass))} ${mass}`;
   if (first === undefined || last === undefined) return `${title}: nothing yet.`;
-  return `${title}: ${whole(first.median)} on ${day(first.on)}, ${whole(last.median)} on ${day(last.on)}, between ${whole(last.low95)} and ${whole(last.high95)} 95 % of the time. ${marks.length} sets, ${meets.length} meets.`;
+  return `${title}: ${whole(first.median)} on ${day(first.on)}, ${whole(last.median)} on ${day(last.on)}, between ${whole(last.low95)} and ${whole(last.high95)} 95 % of the time. ${counted(marks.length, 'set')}, ${counted(meets.length, 'meet')}.`;
 }
 
 function day(on: string): string {

@@ -55,8 +55,8 @@ export function HandSettings(props: {
         </p>
         {triedStart !== null && (
           <p>
-            Turned to {startText(group.lift, triedStart, units.length)}. Its loads are worked out when you
-            keep it.
+            Set to {startText(group.lift, triedStart, units.length)}. Its loads are worked out when you keep
+            it.
           </p>
         )}
       </div>

@@ -63,7 +63,7 @@ function AgainstLast({ earlier }: { earlier: Prescription }) {
   if (!last || before === null || after === null) return null;
   return (
     <p>
-      Number {last.number} against it: {differenceSentence(planDifference(before, after), mass)}
+      Number {last.number} compared with it: {differenceSentence(planDifference(before, after), mass)}
     </p>
   );
 }

@@ -1,5 +1,6 @@
 import { Link, useLocation } from 'wouter';
 import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
+import { counted } from '#contract/words/counted.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEvidence } from '#web/api/useEvidence.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
@@ -95,7 +96,7 @@ function isEmpty({ sets, meetLifts }: EvidenceReport): boolean {
 
 function restsOn({ sets, meetLifts, from, to, windowDays }: EvidenceReport): string {
   const days = from !== null && to !== null ? `, ${monthOf(from)} to ${monthOf(to)}` : '';
-  return `From ${sets.toLocaleString('en-GB')} sets and ${meetLifts} lifts at meets${days}. A gain is only counted at the same exact setup, by what was lifted in the ${windowDays} days before each meet. What went together need not be cause and effect.`;
+  return `From ${sets.toLocaleString('en-GB')} sets and ${counted(meetLifts, 'lift')} at meets${days}. A gain is only counted at the same exact setup, by what was lifted in the ${windowDays} days before each meet. What went together need not be cause and effect.`;
 }
 
 const month = new Intl.DateTimeFormat('en-GB', { month: 'long', year: 'numeric', timeZone: 'UTC' });

@@ -57,7 +57,7 @@ export function BestForm(props: { lifterId: string; best: Best | null; today: st
         best
           ? () => {
               props.onLeave();
-              void records.remove(best.id, `the ${liftWord(best.lift)} best of ${dateText(best.doneOn)}`);
+              void records.remove(best.id, `the ${liftWord(best.lift)} best on ${dateText(best.doneOn)}`);
             }
           : undefined
       }

@@ -88,7 +88,7 @@ function MassForm(props: { own: LifterRecords; mass: BodyMass | null; today: str
               props.onLeave();
               void records.remove(
                 mass.id,
-                `${written(mass.massKg, units.mass)} ${units.mass} of ${dateText(mass.takenOn)}`,
+                `${written(mass.massKg, units.mass)} ${units.mass} on ${dateText(mass.takenOn)}`,
               );
             }
           : undefined

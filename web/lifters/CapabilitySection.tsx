@@ -63,7 +63,7 @@ export function CapabilitySection({ id, own, today }: { id: string; own: LifterR
       wideOnly: true,
       cell: ({ strength: { best } }) =>
         best
-          ? `${written(best.setup.barKg, units.mass)} ${units.mass} of ${dateText(best.doneOn)}`
+          ? `${written(best.setup.barKg, units.mass)} ${units.mass} on ${dateText(best.doneOn)}`
           : 'body mass alone',
     },
   ];

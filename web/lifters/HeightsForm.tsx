@@ -96,7 +96,7 @@ export function HeightsForm(props: {
         {...fields.quantity('bottomForwardM')}
         valueSi={bottomForwardM}
         unit={units.length}
-        hint="At the bottom, against its place at lockout; a minus is behind. Empty: straight up is assumed."
+        hint="At the bottom, measured from its place at lockout; minus is behind. Empty: straight up is assumed."
         onChange={setBottomForwardM}
       />
       <TextField {...fields.text('measuredOn')} type="date" value={measuredOn} onChange={setMeasuredOn} />

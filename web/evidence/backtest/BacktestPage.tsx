@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import { counted } from '#contract/words/counted.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { clockTime } from '#contract/words/dayWords.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
@@ -74,8 +75,9 @@ function Report({ report }: { report: BacktestReport }) {
   return (
     <>
       <p className="quiet">
-        {lifts.length} lifts at {meets} meets, {dateText(from!)} to {dateText(to!)}. Each was forecast from
-        what was known the day before: no set, best, body mass, height or band reading of that day or later.
+        {counted(lifts.length, 'lift')} at {counted(meets, 'meet')}, {dateText(from!)} to {dateText(to!)}.
+        Each was forecast from what was known the day before: no set, best, body mass, height or band reading
+        of that day or later.
         {report.unforetold > 0 &&
           ` For ${report.unforetold} more nothing was known beforehand, so there is no forecast.`}
       </p>

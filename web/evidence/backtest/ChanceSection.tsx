@@ -1,4 +1,5 @@
 import type { BacktestReport } from '#contract/projection/backtestReport.ts';
+import { counted } from '#contract/words/counted.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { ChanceAgainstMade } from './ChanceAgainstMade.tsx';
@@ -38,7 +39,7 @@ export function ChanceSection({ attempts }: { attempts: Attempts }) {
           </div>
           {brier.estimate !== null && brier.bestSoFar !== null && brier.rule !== null && (
             <p className="small quiet backtest-note">
-              Brier score over {brierCount} attempts, 0 for a prophet and 0.25 for a coin: estimate{' '}
+              Brier score over {counted(brierCount, 'attempt')}, 0 for a prophet and 0.25 for a coin: estimate{' '}
               {brier.estimate.toFixed(3)}, best so far {brier.bestSoFar.toFixed(3)}, gym gain{' '}
               {brier.rule.toFixed(3)}. The two rules say yes up to their bar and no above it.
             </p>
@@ -52,7 +53,7 @@ export function ChanceSection({ attempts }: { attempts: Attempts }) {
 function chanceSentence(bins: readonly Bin[], count: number): string {
   const expected = bins.reduce((sum, bin) => sum + bin.expected, 0);
   const made = bins.reduce((sum, bin) => sum + bin.made, 0);
-  return `Of ${count} attempts ${made} were made; the forecast was ${expected.toFixed(0)}.`;
+  return `Of ${counted(count, 'attempt')} ${made} ${made === 1 ? 'was' : 'were'} made; the forecast was ${expected.toFixed(0)}.`;
 }
 
 function binText({ from, to }: Pick<Bin, 'from' | 'to'>): string {

@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import type { ForetoldLift } from '#contract/projection/backtestReport.ts';
+import { counted } from '#contract/words/counted.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Plot } from '#web/charts/Plot.tsx';
@@ -30,7 +31,7 @@ export function ForetoldRows(props: {
   const x = scaleLinear([-reach, reach], [from, to]).clamp(true);
   return (
     <Plot
-      label={`What was forecast and what was lifted, ${lifts.length} lifts. The table under it shows the same.`}
+      label={`What was forecast and what was lifted, ${counted(lifts.length, 'lift')}. The table under it shows the same.`}
       widthPx={widthPx}
       heightPx={floor + room.bottom}
       fill={paint.quiet}

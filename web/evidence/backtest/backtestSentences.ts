@@ -1,4 +1,5 @@
 import type { BacktestReport, Errors } from '#contract/projection/backtestReport.ts';
+import { counted } from '#contract/words/counted.ts';
 import { fromSi } from '#core/units/units.ts';
 
 /** What the backtest says, in a coach's words: ranges first, then the three ways side by side. */
@@ -17,7 +18,7 @@ export function backtestSentences({ scores }: BacktestReport, unit: 'kg' | 'lb')
       : []),
     ...(estimate && bestSoFar && rule
       ? [
-          `Over the ${estimate.count} lifts for which all three say something the estimate was off by ${told(estimate)} on average (${leaning(estimate.meanKg, mass)}), the best so far by ${told(bestSoFar)}, the rule of gym gain by ${told(rule)}: ${leader(estimate, bestSoFar, rule)}.`,
+          `Over the ${counted(estimate.count, 'lift')} for which all three say something the estimate was off by ${told(estimate)} on average (${leaning(estimate.meanKg, mass)}), the best so far by ${told(bestSoFar)}, the rule of gym gain by ${told(rule)}: ${leader(estimate, bestSoFar, rule)}.`,
         ]
       : []),
   ];

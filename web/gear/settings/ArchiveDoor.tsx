@@ -46,7 +46,7 @@ export function ArchiveDoor({ club }: { club: Club }) {
       await restoreArchive(text);
       setTried(null);
       await client.invalidateQueries();
-      say(`The club is now what ${name} holds.`);
+      say(`The club now holds what was in ${name}.`);
     });
   const words =
     tried?.answer.ok && archiveWords(tried.name, tried.answer.archive, tried.answer.here, dateText);

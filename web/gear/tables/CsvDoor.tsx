@@ -39,7 +39,7 @@ export function CsvDoor({ kind }: { kind: KindName }) {
     if (!answer.ok) return setTried({ name, text, answer });
     setTried(null);
     await refresh();
-    say(`Took ${csvCounts(answer)} from ${name}.`, () => undo(answer.seq));
+    say(`Imported ${csvCounts(answer)} from ${name}.`, () => undo(answer.seq));
   };
   return (
     <details className="csv-door">

@@ -1,4 +1,5 @@
 import type { Belief, StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import { counted } from '#contract/words/counted.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { equipmentWord } from '#contract/words/liftWords.ts';
 import { narrowSentence } from '#contract/words/narrowSentence.ts';
@@ -12,7 +13,7 @@ export function TodayNumbers({ estimate }: { estimate: StrengthEstimate }) {
   const { mass, length } = useUnits();
   const { observations, maxKg, inEquipment, setCount, lastSetOn, bodyMassKg, bodyMassKnown, on } = estimate;
   const body = `${Math.round(fromSi(bodyMassKg, mass))} ${mass}`;
-  const why = `Worked out for ${dateText(on)} from ${setCount} sets: straight weight, an average rested day, at ${body} of body mass${bodyMassKnown === 'measured' ? '' : ', which is assumed'}. ${middleWords(maxKg, mass)}`;
+  const why = `Worked out for ${dateText(on)} from ${counted(setCount, 'set')}: straight weight, an average rested day, at ${body} of body mass${bodyMassKnown === 'measured' ? '' : ', which is assumed'}. ${middleWords(maxKg, mass)}`;
   const narrow = narrowSentence(maxKg);
   return (
     <div className="stack tight">
@@ -30,7 +31,7 @@ export function TodayNumbers({ estimate }: { estimate: StrengthEstimate }) {
       <p className="small quiet">
         {setCount === 0
           ? 'No set is logged yet: this is what is usual at this body mass, and the range is as wide as people differ.'
-          : `Rests on ${setCount} ${setCount === 1 ? 'set' : 'sets'}${lastSetOn === null ? '' : `, the newest from ${dateText(lastSetOn)}`}. ${newestWords(observations, { mass, length })}`}
+          : `Rests on ${counted(setCount, 'set')}${lastSetOn === null ? '' : `, the newest from ${dateText(lastSetOn)}`}. ${newestWords(observations, { mass, length })}`}
       </p>
       {narrow !== null && <p className="small quiet">{narrow}</p>}
     </div>

@@ -17,7 +17,7 @@ export function strengthWords(
   if (estimate !== null) return estimateWords(estimate);
   const on = best && onBarText(best.setup, club);
   const rests = best
-    ? `Rests on ${mass(best.setup.barKg)}${on ? ` with ${on}` : ''} of ${dateText(best.doneOn)} (${startText(best.lift, best.setup.start, units.length)}, ${equipmentWord(best.equipment)}).`
+    ? `Rests on ${mass(best.setup.barKg)}${on ? ` with ${on}` : ''} on ${dateText(best.doneOn)} (${startText(best.lift, best.setup.start, units.length)}, ${equipmentWord(best.equipment)}).`
     : 'No best of this lift is written down: strength is assumed from body mass alone. Write down one heavy single.';
   const share = Math.round((100 * capability.movedBodyKg) / bodyMassKg);
   const body =

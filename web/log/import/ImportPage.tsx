@@ -58,7 +58,7 @@ export function ImportPage() {
       const { added, seq } = await sendLogFile({ text, columns, slips }, false);
       setTried(null);
       await refreshClub(client);
-      say(`Took ${added === 1 ? 'one set' : `${added} sets`} from ${name}.`, () => undo(seq));
+      say(`Imported ${added === 1 ? 'one set' : `${added} sets`} from ${name}.`, () => undo(seq));
     });
   return (
     <div className="stack loose">
