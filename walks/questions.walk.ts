@@ -72,7 +72,7 @@ test('a stature in metres, a body mass and a best in pounds are asked about; sav
   const lb = Math.round(newest.massKg / KG_PER_LB);
   await mass.getByLabel('Body mass').fill(String(lb));
   await mass.getByRole('button', { name: 'Save' }).click();
-  await expect(mass.getByRole('alert')).toContainText('2.2 times the body mass of');
+  await expect(mass.getByRole('alert')).toContainText('2.2 times the body mass weighed on');
   await bothLights(page);
   await mass.getByRole('button', { name: `Pounds? ${Number((lb * KG_PER_LB).toFixed(2))} kg` }).click();
   await mass.getByRole('button', { name: 'Save' }).click();
