@@ -35,7 +35,7 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
         : 'go by their bests until their logs are ready';
     return (
       <p className="quiet">
-        {firstAndMore(names)} {goBy} worked out.
+        {firstAndMore(names)} {goBy}.
       </p>
     );
   }
