@@ -1,3 +1,4 @@
+import { restText } from '#contract/paper/effortWords.ts';
 import { givenSet } from '#contract/records/loggedSet.ts';
 import { fieldIn, quantityLimits } from '#web/parts/limits.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
@@ -74,6 +75,6 @@ function rests(ownS: number | null) {
   const all = ownS === null || usualRestsS.includes(ownS) ? usualRestsS : [ownS, ...usualRestsS];
   return [
     { value: '', word: 'not timed' },
-    ...all.map((s) => ({ value: String(s), word: s < 120 || s % 60 !== 0 ? `${s} s` : `${s / 60} min` })),
+    ...all.map((s) => ({ value: String(s), word: `${restText(s)} min` })),
   ];
 }
