@@ -60,10 +60,11 @@ export function chancesLine({ inZone, allReps }: EffortWords): string {
 export const effortKey =
   'Beside each step: bar speed of the first → last rep, time under the bar in a set, chance of making all reps of all sets; then the last rep and that chance with half a minute less rest.';
 
-/** A number stays on one line with its unit, and with the arrow beside it. */
+/** A number stays on one line with its unit, and with the arrow or times sign beside it. */
 export function unbroken(text: string): string {
   return text
     .replaceAll(' → ', '\u00a0→\u00a0')
+    .replaceAll(/(\d) × (?=\d)/g, '$1\u00a0×\u00a0')
     .replaceAll(/(\d) (kg|lb|%|cm|m\/s|s)(?![a-z])/g, '$1\u00a0$2');
 }
 

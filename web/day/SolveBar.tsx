@@ -47,7 +47,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           <label htmlFor={slider} className="field-label">
             Bands
           </label>
-          <span className="quiet">own bands for each</span>
+          <span className="quiet">own for each</span>
           <input
             id={slider}
             className="range"
@@ -61,7 +61,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
             onPointerUp={() => latest > 0 && void solving.solve()}
             onKeyUp={(event) => event.key !== 'Tab' && latest > 0 && void solving.solve()}
           />
-          <span className="quiet">one band set a rack</span>
+          <span className="quiet">one set a rack</span>
         </div>
         {prescription && (
           <button type="button" className="plain" aria-pressed={beside} onClick={() => setBeside(!beside)}>

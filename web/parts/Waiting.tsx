@@ -10,7 +10,7 @@ export function Waiting(props: { what: string; usually?: string; onStop?: () => 
   }, []);
   const seconds = Math.round((now - begun) / 1000);
   return (
-    <p className="waiting quiet">
+    <p className="under-way quiet">
       <span>{props.what}</span>
       <span aria-hidden="true">{seconds} s so far.</span>
       {props.usually && <span>{props.usually}</span>}
