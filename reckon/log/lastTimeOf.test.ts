@@ -37,3 +37,9 @@ test('sets of other reps with the same bar are another piece of work', () => {
   ];
   expect(idsOf(log)).toEqual(['double']);
 });
+
+test('what is on record of the day itself is this time, though it was trained before its date', () => {
+  const log = [squat('then', '2026-11-10', 100), squat('now', '2026-11-20', 105, { dayId: 'wave-4' })];
+  const asked = { lift: 'squat' as const, start: box(0.36), before: '2026-11-25', ofDay: 'wave-4' };
+  expect(lastTimeOf(log, asked).map(({ id }) => id)).toEqual(['then']);
+});

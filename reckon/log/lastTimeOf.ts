@@ -4,14 +4,19 @@ import type { LoggedSet } from '#contract/records/loggedSet.ts';
 
 /**
  * The main sets of the newest day before `before` on which a lifter did the lift from this start, or, where there is none, from any:
- * those with the heaviest bar, alike in setup and reps asked for. Empty where the lifter never did it before; struck sets do not count.
+ * those with the heaviest bar, alike in setup and reps asked for. Empty where the lifter never did it before; struck sets do not
+ * count, nor those of the training day `ofDay` itself, which may be trained before its date.
  */
 export function lastTimeOf(
   sets: readonly LoggedSet[],
-  asked: { lift: Lift; start: Start; before: string },
+  asked: { lift: Lift; start: Start; before: string; ofDay?: string },
 ): LoggedSet[] {
   const earlier = sets.filter(
-    ({ lift, doneOn, struckAt }) => lift === asked.lift && doneOn < asked.before && struckAt === null,
+    ({ lift, doneOn, struckAt, dayId }) =>
+      lift === asked.lift &&
+      doneOn < asked.before &&
+      struckAt === null &&
+      (asked.ofDay === undefined || dayId !== asked.ofDay),
   );
   const alike = earlier.filter(({ setup }) => isSameStart(setup.start, asked.start));
   const among = alike.length > 0 ? alike : earlier;

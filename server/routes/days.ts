@@ -47,13 +47,18 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
   }
 
   /** What each lifter of the day did the last time. */
-  async function lastTimesOf({ date, groups }: Day): Promise<LastTime[]> {
+  async function lastTimesOf({ id, date, groups }: Day): Promise<LastTime[]> {
     const told: LastTime[] = [];
     for (const group of groups) {
       for (const place of group.places) {
         const { lifterId } = place;
         const log = await store.loggedSets({ lifterId, lift: group.lift, to: date });
-        const sets = lastTimeOf(log, { lift: group.lift, start: startOf(group, place), before: date });
+        const sets = lastTimeOf(log, {
+          lift: group.lift,
+          start: startOf(group, place),
+          before: date,
+          ofDay: id,
+        });
         if (sets.length > 0) told.push({ groupId: group.id, lifterId, sets });
       }
     }
