@@ -28,7 +28,7 @@ test("a restriction is entered on the lifter's page, holds on the day and its sh
   await expect(section).toContainText(
     'Squat. Restricted until further notice: no deeper than on a box of 38.1 cm.',
   );
-  await expect(page.getByText('Days hold this lifter to less in the squat')).toBeVisible();
+  await expect(page.getByText('Days give this lifter less in the squat')).toBeVisible();
 
   await page.getByRole('link', { name: 'Day', exact: true }).click();
   await page.getByRole('row', { name: /Speed squat/ }).click();
