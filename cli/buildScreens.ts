@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { packScreens } from './packScreens.ts';
 import { projectRoot } from './projectRoot.ts';
 
 /** The rooms that screens are made from. */
@@ -16,6 +17,7 @@ export async function buildScreensWhenStale(announce: (sentence: string) => void
   const { build } = await import('vite');
   const root = join(projectRoot, 'web');
   await build({ root, configFile: join(root, 'vite.config.ts'), logLevel: 'warn' });
+  packScreens(built);
   writeFileSync(stampFile, fingerprint);
 }
 
