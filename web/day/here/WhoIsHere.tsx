@@ -7,7 +7,8 @@ import { CheckField } from '#web/parts/CheckField.tsx';
 import { isFound } from '#web/parts/isFound.ts';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
-import { comesTo, isAway, lastTime, rackFor } from './whoIsHere.ts';
+import { useNewest } from '#web/parts/useNewest.ts';
+import { backFrom, comesTo, isAway, lastTime, rackFor } from './whoIsHere.ts';
 
 /** Everybody of the club to tick: who is here lifts with the group, at the rack of the last time; who is away keeps the place. */
 export function WhoIsHere(props: {
@@ -38,9 +39,14 @@ export function WhoIsHere(props: {
     ids.filter((id) => !isHere(id) && all.some((one) => one.id === id));
   const lastIds = missing(before?.group.places.map(({ lifterId }) => lifterId) ?? []);
   const shownIds = missing(shown.map(({ id }) => id));
+  // An undo comes later than the tap: it takes these out of the group as it is then.
+  const newest = useNewest({ group, onChange });
   const take = (ids: readonly string[], words: string) => {
     onChange(joinedBy(ids));
-    say(`${words}: ${ids.length} more in this group.`, () => onChange(group));
+    say(`${words}: ${ids.length} more in this group.`, () => {
+      const now = newest.current;
+      now.onChange(backFrom(now.group, group, ids));
+    });
   };
   const rackOf = (id: string) => {
     const rackId = group.places.find((place) => place.lifterId === id)?.rackId;

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { freshPlace } from '#contract/day/freshPlace.ts';
 import type { Day, Group } from '#contract/records/day.ts';
 import { startingGroup } from '../startingPoints.ts';
-import { comesTo, everybodyBack, isAway, lastTime, rackFor } from './whoIsHere.ts';
+import { backFrom, comesTo, everybodyBack, isAway, lastTime, rackFor } from './whoIsHere.ts';
 
 const racks = ['north', 'south'];
 const group = (places: [string, string][], work: Group['work'] = 'speed'): Group => ({
@@ -83,4 +83,13 @@ test('who comes goes to the rack of the last time, else to the emptier one', () 
   expect(rackFor(now, 'd', racks, group([['d', 'north']]))).toBe('north');
   expect(rackFor(now, 'd', racks, group([['d', 'gone']]))).toBe('south');
   expect(ids(comesTo(now, 'd', 'south'))).toEqual(['a', 'b', 'c', 'd']);
+});
+
+test('who is taken back leaves again, to where they were, and what was changed since stays', () => {
+  const before = { ...group([['a', 'north']]), away: [freshPlace('b', 'south')] };
+  const taken = comesTo(comesTo(before, 'b', 'south'), 'c', 'north');
+  const since = isAway(comesTo(taken, 'd', 'south'), 'a');
+  const after = backFrom(since, before, ['b', 'c']);
+  expect(ids(after)).toEqual(['d']);
+  expect(after.away.map(({ lifterId }) => lifterId)).toEqual(['a', 'b']);
 });

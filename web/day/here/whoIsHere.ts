@@ -1,5 +1,5 @@
 import { freshPlace } from '#contract/day/freshPlace.ts';
-import type { Day, Group } from '#contract/records/day.ts';
+import type { Day, Group, Place } from '#contract/records/day.ts';
 
 /** The group with that lifter at a rack: last in its order, with what was kept of this place while the lifter was away. */
 export function comesTo(group: Group, lifterId: string, rackId: string): Group {
@@ -20,6 +20,16 @@ export function isAway(group: Group, lifterId: string): Group {
     ...group,
     places: group.places.filter((place) => place.lifterId !== lifterId),
     away: [...group.away, ...group.places.filter((place) => place.lifterId === lifterId)],
+  };
+}
+
+/** The group as it is now with these lifters where they were before: away with their place, or not in it. */
+export function backFrom(now: Group, before: Group, lifterIds: readonly string[]): Group {
+  const isOther = ({ lifterId }: Place) => !lifterIds.includes(lifterId);
+  return {
+    ...now,
+    places: now.places.filter(isOther),
+    away: [...now.away.filter(isOther), ...before.away.filter((place) => !isOther(place))],
   };
 }
 
