@@ -99,6 +99,7 @@ function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
         id: `${set.id}-${k}`,
         order: 20 * set.order + k,
         dayId: null,
+        planNumber: null,
       })),
     ),
   };

@@ -57,7 +57,9 @@ export async function readSet(db: Kysely<Tables>, clubId: string, id: string): P
 export async function archivedSets(db: Kysely<Tables>, clubId: string): Promise<LoggedSet[]> {
   const days = new Set((await kindTable(db, clubId, 'day').live()).map(({ id }) => id));
   const sets = await readSets(db, clubId, {});
-  return sets.map((set) => (set.dayId === null || days.has(set.dayId) ? set : { ...set, dayId: null }));
+  return sets.map((set) =>
+    set.dayId === null || days.has(set.dayId) ? set : { ...set, dayId: null, planNumber: null },
+  );
 }
 
 /** A missed rep stretched the bands too. */

@@ -39,6 +39,7 @@ test('a set of the day is on record in three taps, stands in the log, and is str
   await page.getByRole('link', { name: 'Log', exact: true }).click();
   const third = page.getByRole('listitem').filter({ hasText: bar!.replace(/\s*kg.*/, ' kg, 2 reps') });
   await expect(third).toHaveCount(1);
+  await expect(third).toContainText('by number 1 of the day');
   await third.getByRole('button', { name: /^Strike/ }).click();
   await expect(third).toContainText('struck');
   await page.reload();

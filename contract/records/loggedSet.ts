@@ -33,6 +33,8 @@ const whatWasDone = {
   place: z.string().max(80).default(''),
   /** The training day from whose prescription it was entered. */
   dayId: recordId.nullable().default(null),
+  /** Which number of that day's plan it was entered by; null: by none, or before sets knew. */
+  planNumber: z.number().int().min(1).nullable().default(null),
   note,
 };
 
@@ -84,6 +86,8 @@ function agrees(set: Done, context: z.RefinementCtx): void {
     if (many > 1 && many !== set.made)
       refuse([field], `it must hold one speed, or one for each rep made (${set.made})`);
   }
+  if (set.planNumber !== null && set.dayId === null)
+    refuse(['planNumber'], 'it must be empty where no training day is named');
   const { way, heightM } = set.setup.start;
   const needsHeight = way !== 'free' && way !== 'paused';
   if (needsHeight && heightM === null)

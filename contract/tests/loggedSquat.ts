@@ -29,6 +29,7 @@ export function loggedSquat(
     platform: false,
     place: '',
     dayId: null,
+    planNumber: null,
     note: '',
     order: 1,
     loggedAt: `${doneOn}T18:00:00Z`,

@@ -91,6 +91,7 @@ export function draftSet(
     platform: false,
     place: 'Millrace',
     dayId: null,
+    planNumber: null,
     note: '',
     struckAt: null,
     ...done,

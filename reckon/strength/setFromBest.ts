@@ -9,6 +9,7 @@ export function setFromBest(best: Best): LoggedSet {
     made: 1,
     ...nothingSeen,
     dayId: null,
+    planNumber: null,
     order: 1000,
     loggedAt: `${best.doneOn}T00:00:00Z`,
     struckAt: null,

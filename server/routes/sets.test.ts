@@ -122,6 +122,14 @@ test('gear that was removed keeps its label beside the sets that name it', async
 test.each([
   ['a wrong field', 'POST', '/api/sets', { sets: [squatSet(), squatSet({ reps: 0 })] }, 400, 'sets[1].reps'],
   [
+    'a number of no day',
+    'POST',
+    '/api/sets',
+    { sets: [squatSet({ planNumber: 1 })] },
+    400,
+    'sets[0].planNumber',
+  ],
+  [
     'a set that names nobody',
     'POST',
     '/api/sets',

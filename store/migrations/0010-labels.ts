@@ -4,7 +4,7 @@ interface Days {
   day: { clubId: string; id: string; groups: string };
 }
 
-/** Labels of lifters, the step of bars on the wall, kept work; on days a note and points more for one lifter, and who is away. */
+/** Labels of lifters, the step of bars on the wall, kept work, by which number of a day a set was entered; on days a note and points more for one lifter, and who is away. */
 export async function up(db: Kysely<unknown>): Promise<void> {
   await db.schema
     .alterTable('lifter')
@@ -28,6 +28,7 @@ export async function up(db: Kysely<unknown>): Promise<void> {
     .addPrimaryKeyConstraint('workTemplate_pk', ['clubId', 'id'])
     .addForeignKeyConstraint('workTemplate_club', ['clubId'], 'club', ['clubId'])
     .execute();
+  await db.schema.alterTable('loggedSet').addColumn('planNumber', 'integer').execute();
   await nobodyAway(db);
 }
 

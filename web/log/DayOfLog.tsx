@@ -72,8 +72,9 @@ function countedFirst(sets: readonly LoggedSet[]): LoggedSet[] {
 }
 
 /** What is to be said of a set beside how it went. */
-function besideOf({ platform, place, note }: LoggedSet, placeSaid: boolean): string[] {
-  return [platform ? 'at a meet' : '', placeSaid ? '' : place, note].filter(Boolean);
+function besideOf({ platform, place, planNumber, note }: LoggedSet, placeSaid: boolean): string[] {
+  const by = planNumber === null ? '' : `by number ${planNumber} of the day`;
+  return [platform ? 'at a meet' : '', placeSaid ? '' : place, by, note].filter(Boolean);
 }
 
 /** "8 lifters, 74 sets, 2 with a miss, 1 struck" */

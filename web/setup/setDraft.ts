@@ -22,6 +22,7 @@ export function emptySet(lift: Lift, doneOn: string): SetDraft {
     platform: false,
     place: '',
     dayId: null,
+    planNumber: null,
     note: '',
     order: null,
   };

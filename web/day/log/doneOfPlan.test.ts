@@ -60,6 +60,7 @@ function logged(id: string, barKg: number): LoggedSet {
     platform: false,
     place: '',
     dayId: 'day-1',
+    planNumber: null,
     note: '',
     order: 1,
     loggedAt: '2026-11-25T17:00:00Z',

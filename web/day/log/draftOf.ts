@@ -30,6 +30,7 @@ export function draftOf(of: {
     platform: false,
     place: '',
     dayId: of.dayId,
+    planNumber: log.planNumber,
     note: '',
     order: null,
   };

@@ -12,6 +12,8 @@ import { type PlannedSets, plannedSets } from './plannedSets.ts';
 export interface PlaceLog extends DoneOfPlan {
   work: PlannedSets;
   doneOn: string;
+  /** The number of the day's plan that is gone by. */
+  planNumber: number;
 }
 
 /** The day's part of the log by group and lifter; null of a lifter for whom nothing was worked out. */
@@ -19,12 +21,13 @@ export function useDayLog(day: Day, prescription: Prescription | null) {
   const { data } = useSets({ dayId: day.id });
   const today = localToday(useClubSettings().timeZone);
   const plan = prescription === null ? null : planOf(prescription);
+  const planNumber = prescription?.number ?? 0;
   // A day that is trained before its date was done today.
   const doneOn = day.date > today ? today : day.date;
   return (groupId: string, lifterId: string): PlaceLog | null => {
     const work = plan === null ? null : plannedSets(plan, groupId, lifterId);
     if (work === null) return null;
-    return { work, doneOn, ...doneOfPlan(work, ofLifter(data?.sets ?? [], lifterId)) };
+    return { work, doneOn, planNumber, ...doneOfPlan(work, ofLifter(data?.sets ?? [], lifterId)) };
   };
 }
 
