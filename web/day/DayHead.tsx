@@ -15,13 +15,17 @@ export function DayHead({ day, change }: { day: Day; change: (how: (day: Day) =>
   const [, go] = useLocation();
   const [open, setOpen] = useState(false);
   const say = useToast();
-  const [more, setMore] = useState(0);
+  const [more, setMore] = useState<Record<string, number>>({});
+  // A zone of speed has no percentages.
+  const raisable = day.groups.filter(({ aim }) => aim.by !== 'speed');
+  const moreOf = (groupId: string) => more[groupId] ?? 0;
   const copy = async () => {
     try {
-      const made = await days.create(weekOn(day, more));
-      const points = more === 0 ? '' : `, ${pointsWords(more)}`;
+      const made = await days.create(weekOn(day, moreOf));
+      const points = raisable.length === 1 ? moreOf(raisable[0]!.id) : 0;
+      const raised = points === 0 ? '' : `, ${pointsWords(points)}`;
       go(`/${made.id}`);
-      say(`This is ${longDate(made.date)}, a copy of ${shortDate(day.date)}${points}.`);
+      say(`This is ${longDate(made.date)}, a copy of ${shortDate(day.date)}${raised}.`);
     } catch (error) {
       say(error instanceof Error ? error.message : String(error));
     }
@@ -69,16 +73,21 @@ export function DayHead({ day, change }: { day: Day; change: (how: (day: Day) =>
             />
           </div>
           <div className="copy-on">
-            <FigureField
-              label="More of the maximum"
-              value={more}
-              word="points"
-              per={100}
-              min={-0.3}
-              max={0.3}
-              onChange={setMore}
-              hint="5 turns 50 % into 55 %. Bars set by hand are then worked out again."
-            />
+            <div className="stack tight">
+              {raisable.map(({ id, title }) => (
+                <FigureField
+                  key={id}
+                  label={raisable.length === 1 ? 'More of the maximum' : `More of the maximum, ${title}`}
+                  value={moreOf(id)}
+                  word="points"
+                  per={100}
+                  min={-0.3}
+                  max={0.3}
+                  onChange={(points) => setMore({ ...more, [id]: points })}
+                  hint="5 turns 50 % into 55 %. Bars set by hand are then worked out again."
+                />
+              ))}
+            </div>
             <button type="button" onClick={() => void copy()}>
               Copy a week on
             </button>

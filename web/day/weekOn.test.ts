@@ -9,6 +9,7 @@ const day = {
   title: 'Speed squat, third wave',
   groups: [
     {
+      id: 'first',
       aim: {
         by: 'percent',
         targets: [
@@ -19,13 +20,13 @@ const day = {
       places: [{ byCoach: byHand }, { byCoach: null }],
       away: [],
     },
-    { aim: { by: 'capability', bottomShare: 0.6, lockoutShare: 0.8 }, places: [], away: [] },
-    { aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 }, places: [], away: [] },
+    { id: 'second', aim: { by: 'capability', bottomShare: 0.6, lockoutShare: 0.8 }, places: [], away: [] },
+    { id: 'third', aim: { by: 'speed', fromMps: 0.5, toMps: 0.6 }, places: [], away: [] },
   ],
 } as unknown as Day;
 
 test('five more is five points of every percentage, over the turn of the year; a zone of speed stays', () => {
-  const next = weekOn(day, 0.05);
+  const next = weekOn(day, () => 0.05);
   expect(next.date).toBe('2027-01-04');
   expect(next.groups.map(({ aim }) => aim)).toEqual([
     {
@@ -41,8 +42,17 @@ test('five more is five points of every percentage, over the turn of the year; a
   expect(next).not.toHaveProperty('id');
 });
 
+test('each group is raised by its own points', () => {
+  const { groups } = weekOn(day, (id) => (id === 'second' ? -0.1 : 0));
+  expect(groups.map(({ aim }) => aim)).toEqual([
+    day.groups[0]!.aim,
+    { by: 'capability', bottomShare: 0.5, lockoutShare: 0.7 },
+    day.groups[2]!.aim,
+  ]);
+});
+
 test('a bar set by hand comes along where nothing is more, and is worked out again where something is', () => {
-  const [same, more] = [0, 0.05].map((points) => weekOn(day, points).groups[0]!.places);
+  const [same, more] = [0, 0.05].map((points) => weekOn(day, () => points!).groups[0]!.places);
   expect(same!.map(({ byCoach }) => byCoach)).toEqual([byHand, null]);
   expect(more!.map(({ byCoach }) => byCoach)).toEqual([{ ...byHand, barKg: null }, null]);
 });
@@ -55,5 +65,5 @@ test.each([
   ['Heavy bench', 'Heavy bench'],
   ['', ''],
 ])('the title "%s" counts on to "%s"', (title, next) => {
-  expect(weekOn({ ...day, title }, 0).title).toBe(next);
+  expect(weekOn({ ...day, title }, () => 0).title).toBe(next);
 });

@@ -1,28 +1,31 @@
 import { raisedAim } from '#contract/day/raisedAim.ts';
-import type { Day } from '#contract/records/day.ts';
+import type { Day, Group } from '#contract/records/day.ts';
 import { daysLater } from '#contract/words/dayWords.ts';
 import { everybodyBack } from './here/whoIsHere.ts';
 
 /**
- * The same day a week later, its title counted on, every percentage of every group `more` higher (0.05: from 50 to 55 %). A zone of
- * speed stays as it is. Where something is more, bars that were set by hand are worked out again; bands set by hand stay.
+ * The same day a week later, its title counted on, every percentage of each group higher by what `moreOf` says of it (0.05: from 50 to
+ * 55 %). A zone of speed stays as it is. Where something is more, bars that were set by hand are worked out again; bands set by hand stay.
  */
-export function weekOn({ date, title, groups, oneSetPull, note }: Day, more: number): Omit<Day, 'id'> {
+export function weekOn(
+  { date, title, groups, oneSetPull, note }: Day,
+  moreOf: (groupId: string) => number,
+): Omit<Day, 'id'> {
   return {
     oneSetPull,
     note,
     date: daysLater(date, 7),
     title: countedOn(title),
-    groups: groups.map(everybodyBack).map((group) => ({
-      ...group,
-      aim: raisedAim(group.aim, more),
-      places: group.places.map((place) =>
-        more === 0 || place.byCoach === null
-          ? place
-          : { ...place, byCoach: { ...place.byCoach, barKg: null } },
-      ),
-    })),
+    groups: groups.map((group) => raised(everybodyBack(group), moreOf(group.id))),
   };
+}
+
+function raised(group: Group, more: number): Group {
+  if (more === 0) return group;
+  const places = group.places.map((place) =>
+    place.byCoach === null ? place : { ...place, byCoach: { ...place.byCoach, barKg: null } },
+  );
+  return { ...group, aim: raisedAim(group.aim, more), places };
 }
 
 const ordinals = [
