@@ -21,7 +21,7 @@ test('a file with weeks of pounds is asked about, and taken with the bars that w
 }) => {
   await openFile(page);
   const asked = page.getByRole('region', { name: 'Sets that look slipped' });
-  await expect(asked).toContainText(`${question} of ${name} ${like}`);
+  await expect(asked).toContainText(`${question} by ${name} ${like}`);
   await expect(asked).toContainText('Written down: 132 to 220 kg. Probably meant: 59.9 to 99.8 kg.');
   await asked.getByText('Bar by bar').click();
   await expect(asked.getByRole('row', { name: '220 kg 99.8 kg 3' })).toBeVisible();
