@@ -1,3 +1,4 @@
+import { isSameStart } from '#contract/day/isSameStart.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
@@ -67,7 +68,7 @@ export function assembleHeights(
       : fullRange(coreStart(other.start), other, estimate(stature), estimateParallelBox(stature).heightM));
   const fullKnown: KnownHow = free ? 'measured' : statureM === null ? 'assumed' : 'estimated';
   const own = newest(
-    measured.filter((heights) => isSameStart(heights.start, start)),
+    measured.filter((heights) => isSameStart(heights.start, start, SAME_START_M)),
     on,
   );
   const atStart = startHeights(full, coreStart(start), parallelBoxM(measured, full, stature, on));
@@ -117,10 +118,6 @@ function newest(
 ): RecordOf<'liftHeights'> | undefined {
   const byDate = [...heights].sort((a, b) => a.measuredOn.localeCompare(b.measuredOn));
   return byDate.filter(({ measuredOn }) => measuredOn <= on).at(-1) ?? byDate[0];
-}
-
-function isSameStart(a: Start, b: Start): boolean {
-  return a.way === b.way && Math.abs((a.heightM ?? 0) - (b.heightM ?? 0)) < SAME_START_M;
 }
 
 function coreStart({ way, heightM }: Start): CoreStart {

@@ -1,3 +1,4 @@
+import { isSameStart } from '#contract/day/isSameStart.ts';
 import { setupKey } from '#contract/log/setupKey.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
@@ -28,9 +29,4 @@ export function lastTimeOf(
   return ofDay.filter(
     (set) => set.setup.barKg === heaviestKg && set.reps === main.reps && setupKey(set) === setupKey(main),
   );
-}
-
-/** A box of the same height to the millimetre, or another start of the same way. */
-function isSameStart(a: Start, b: Start): boolean {
-  return a.way === b.way && Math.abs((a.heightM ?? 0) - (b.heightM ?? 0)) < 0.001;
 }

@@ -5,6 +5,7 @@ import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { lifterName } from './lifterName.ts';
 import type { Seat } from './Seat.ts';
+import { solvedSetup } from './solvedSetup.ts';
 
 /** What hangs on this bar, who else lifts with it, and the way to take it out of service at once. */
 export function HungGear({ seat: { group, place, solving } }: { seat: Seat }) {
@@ -13,9 +14,7 @@ export function HungGear({ seat: { group, place, solving } }: { seat: Seat }) {
   const bands = useRecords('bandPair');
   const chains = useRecords('chainPair');
   const plan = solving.prescription === null ? null : planOf(solving.prescription);
-  const set = plan?.groups
-    .find(({ groupId }) => groupId === group.id)
-    ?.places.find(({ lifterId }) => lifterId === place.lifterId)?.solved?.set;
+  const set = solvedSetup(solving.prescription, group.id, place.lifterId);
   if (!plan || !set) return null;
   const whom = (pairId: string) => hangsFor(plan, pairId).map((id) => lifterName(records.lifter, id));
   const hung = [

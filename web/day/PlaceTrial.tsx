@@ -1,9 +1,9 @@
+import { isSameStart } from '#contract/day/isSameStart.ts';
 import { startOf } from '#contract/day/startOf.ts';
 import type { Place } from '#contract/records/day.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { HandSettings } from './HandSettings.tsx';
-import { isSameStart } from './isSameStart.ts';
 import { LifterPicture } from './LifterPicture.tsx';
 import { placeGrips } from './placeGrips.ts';
 import type { Seat } from './Seat.ts';
@@ -30,12 +30,12 @@ export function PlaceTrial(props: { seat: Seat; onFix: (fixed: Pick<Place, 'byCo
   const start = tried?.start ?? keptStart;
   const turnTo = (turned: Partial<Tried>) => {
     const next = { onBar, start: tried?.start ?? null, ...turned };
-    const otherStart = next.start !== null && !isSameStart(next.start, keptStart);
+    const otherStart = next.start !== null && !isSameStart(next.start, keptStart, sameStopM);
     const isKept = !otherStart && JSON.stringify(next.onBar) === JSON.stringify(kept);
     setTried(key, isKept ? null : { ...next, start: otherStart ? next.start : null });
   };
   const keep = (byCoach: Place['byCoach']) => {
-    const own = isSameStart(start, group.start) ? null : start;
+    const own = isSameStart(start, group.start, sameStopM) ? null : start;
     setTried(key, null);
     props.onFix({ byCoach, start: tried?.start ? own : place.start });
   };
@@ -71,3 +71,6 @@ export function PlaceTrial(props: { seat: Seat; onFix: (fixed: Pick<Place, 'byCo
 
 /** Before anything was worked out: a light bar to begin from. */
 const firstBarKg = 60;
+
+/** A grip stops at heights that differ by more. */
+const sameStopM = 1e-6;

@@ -1,3 +1,4 @@
+import { isSameStart } from '#contract/day/isSameStart.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { PlannedSet, PlannedSets } from './plannedSets.ts';
 
@@ -29,14 +30,10 @@ export function doneOfPlan(work: PlannedSets, logged: readonly LoggedSet[]): Don
 
 function belongs({ lift, sets, onlyOfLift }: PlannedSets, set: LoggedSet): boolean {
   return (
-    set.lift === lift && (onlyOfLift || sets.some(({ setup }) => sameStart(setup.start, set.setup.start)))
+    set.lift === lift && (onlyOfLift || sets.some(({ setup }) => isSameStart(setup.start, set.setup.start)))
   );
 }
 
 function asPlanned(planned: PlannedSet, set: LoggedSet): boolean {
   return planned.reps === set.reps && Math.abs(planned.setup.barKg - set.setup.barKg) < sameBarKg;
-}
-
-function sameStart(a: PlannedSet['setup']['start'], b: PlannedSet['setup']['start']): boolean {
-  return a.way === b.way && Math.abs((a.heightM ?? 0) - (b.heightM ?? 0)) < 1e-3;
 }
