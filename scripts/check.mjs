@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { runCommand } from './command.mjs';
-import { checkFigures, checkHouseRules } from './houseRules.mjs';
+import { checkFigures, checkHouseRules, checkSheets } from './houseRules.mjs';
 import { ensureInstalled } from './install.mjs';
 import { checkLayerChecker, checkLayers, rooms } from './layers.mjs';
 
@@ -11,6 +11,7 @@ import { checkLayerChecker, checkLayers, rooms } from './layers.mjs';
 export async function runChecks() {
   const files = rooms.flatMap(filesUnder);
   const sourceFiles = files.filter((file) => /\.tsx?$/.test(file));
+  const sheets = files.filter((file) => file.endsWith('.css'));
   const figures = files.filter((file) => /^core\/checks\/.*\.json$/.test(file));
   const waiting = [
     ['types of everything', () => tool('tsc', ['-p', 'tsconfig.node.json'])],
@@ -22,6 +23,7 @@ export async function runChecks() {
     ['unused code and packages', () => tool('knip', ['--no-progress'])],
     ['format', () => tool('biome', ['check', '--error-on-warnings'])],
     ['house rules', () => checkHouseRules(sourceFiles)],
+    ['names of styles', () => checkSheets(sheets)],
     ['figures have sources', () => checkFigures(figures)],
   ];
   const results = [];

@@ -80,3 +80,26 @@ export function checkFigures(dataFiles) {
   });
   return { ok: faults.length === 0, note: `${dataFiles.length} files`, output: faults.join('\n') };
 }
+
+/** Rooms of the web whose sheets speak for every screen. */
+const everyScreen = /^web\/(theme|parts|charts|shell|setup)\//;
+
+/**
+ * A screen's sheet stays loaded when the coach goes on to the next screen, so two screens never give the same name to different
+ * things. Only rules for a class alone count: `.part > .name` is said of one place.
+ */
+export function checkSheets(sheets) {
+  const roomOf = new Map();
+  const faults = [];
+  for (const file of sheets.filter((name) => !everyScreen.test(name))) {
+    const room = file.split('/')[1];
+    const text = readFileSync(file, 'utf8').replaceAll(/\/\*.*?\*\//gs, '');
+    const alone = text.matchAll(/(?<=[{},]\s*)\.([a-z][\w-]*)(?=\s*[,{])/g);
+    for (const [, name] of alone) {
+      const other = roomOf.get(name) ?? room;
+      if (other !== room) faults.push(`${file}: .${name} is styled by web/${other} too`);
+      roomOf.set(name, other);
+    }
+  }
+  return { ok: faults.length === 0, note: `${roomOf.size} names`, output: [...new Set(faults)].join('\n') };
+}

@@ -4,6 +4,8 @@ import { test } from './walk.ts';
 
 /** Working a day out may take as long as the solver is given; a walk waits for it. */
 const solved = { timeout: 60_000 };
+/** So does the whole club's log. */
+const workedOut = { timeout: 120_000 };
 
 test("tomorrow's speed day is worked out, a bar set by hand stays, and the sheets print one page a rack", async ({
   page,
@@ -48,6 +50,10 @@ test('eight lifters with bar and true loads stand on the first screen of a lapto
   await expect(rowOf(page, 'Odhrán')).toContainText('m/s', solved);
   const rows = page.getByRole('row').filter({ has: page.getByRole('rowheader') });
   await expect(rows).toHaveCount(8);
+  // The offer of the logs takes room above the lifters.
+  await expect(page.getByRole('button', { name: 'Give speeds and chances by the log' })).toBeVisible(
+    workedOut,
+  );
   expect(await lowestOf(rows)).toBeLessThanOrEqual(900);
   for (const light of ['day', 'night']) {
     await page.getByRole('radio', { name: light, exact: true }).check();

@@ -20,7 +20,7 @@ test('a number stays as it was printed when the logs are worked out; speeds by t
   await page.goto(`/day/${dayId}`);
   await expect(page.getByText(standing(first))).toBeVisible(workedOut);
   const before = await figures(page);
-  const offer = page.getByText(/^The logs? of .+ worked out now\./);
+  const offer = page.getByRole('button', { name: 'Give speeds and chances by the log' });
   await expect(offer).toBeVisible(workedOut);
   expect(await figures(page)).toEqual(before);
   for (const light of ['day', 'night']) {
@@ -31,7 +31,7 @@ test('a number stays as it was printed when the logs are worked out; speeds by t
   await expect(page.getByText(standing(first)).first()).toBeVisible();
   await page.goto(`/day/${dayId}`);
 
-  await page.getByRole('button', { name: 'Give speeds and chances by the log' }).click();
+  await offer.click();
   await expect(page.getByText('Number 3 of this day')).toContainText('same bars as number 2', workedOut);
   const second = await (await page.request.get(`/api/days/${dayId}/prescription`)).json();
   expect(second.fingerprint).not.toBe(first.fingerprint);

@@ -4,5 +4,5 @@ import { firstAndMore } from './firstAndMore.ts';
 export function likelyToMiss(names: readonly string[]): string {
   if (names.length === 0) return '';
   const are = names.length === 1 ? 'is' : 'are';
-  return `Going by the log, ${firstAndMore(names)} ${are} likely to miss with the bars as they are.`;
+  return `Going by the log, ${firstAndMore(names)} ${are} likely to miss.`;
 }

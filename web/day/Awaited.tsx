@@ -42,9 +42,10 @@ export function Awaited({ prescription }: { prescription: Prescription }) {
   if (offer.lifters.length === 0) return null;
   return (
     <>
-      <p>
+      <p className="offer">
         <strong>
-          {logsWorkedOut(namesOf(plan, offer.lifters))}. {likelyToMiss(namesOf(plan, offer.likelyToMiss))}
+          {likelyToMiss(namesOf(plan, offer.likelyToMiss)) ||
+            `${logsWorkedOut(namesOf(plan, offer.lifters))}.`}
         </strong>{' '}
         <button
           type="button"

@@ -29,7 +29,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
           {busy ? 'Working the loads out' : latest > 0 ? 'Work the loads out again' : 'Work the loads out'}
         </button>
         {latest > 0 && (
-          <nav className="papers" aria-label="Papers of this day">
+          <nav className="day-papers" aria-label="Papers of this day">
             <Link href={`/${day.id}/sheet`} className="button">
               Rack sheets
             </Link>
