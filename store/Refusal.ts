@@ -1,5 +1,5 @@
-/** Why the store did not do what it was asked: the request is wrong, its subject is not there, or something stands against it. */
-export type RefusalReason = 'invalid' | 'missing' | 'conflict';
+/** Why the store did not do what it was asked: the request is wrong, its subject is not there, something stands against it, or the file cannot be written. */
+export type RefusalReason = 'invalid' | 'missing' | 'conflict' | 'unavailable';
 
 /** A request that the store refuses with one sentence for the coach; nothing was changed. */
 export class Refusal extends Error {

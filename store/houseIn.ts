@@ -13,7 +13,7 @@ import { type ChangeNews, storeOfClub } from './storeOfClub.ts';
 export async function houseIn(database: Database, rule: MayRead = mayRead): Promise<ClubHouse> {
   const { db } = database;
   try {
-    await migrate(db);
+    await database.patiently(() => migrate(db));
   } catch (error) {
     await db.destroy();
     throw error;

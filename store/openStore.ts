@@ -4,5 +4,5 @@ import { openSqlite } from './open/sqlite.ts';
 
 /** Opens a file of clubs, or makes a new one without any, and brings its tables up to date. */
 export async function openStore(file: string): Promise<ClubHouse> {
-  return houseIn(openSqlite(file));
+  return houseIn(await openSqlite(file));
 }

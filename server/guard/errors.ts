@@ -10,7 +10,7 @@ export interface ErrorBody {
 }
 
 /**
- * Turns a refusal into 400, 404 or 409 with its one sentence, and what a calculation misses in the club's records into 409;
+ * Turns a refusal into 400, 404, 409 or 503 with its one sentence, and what a calculation misses in the club's records into 409;
  * anything else is a fault of the program and is logged.
  */
 export const answerError: ErrorHandler = (error, c) => {
@@ -29,7 +29,7 @@ export function errorBody(field: string, message: string): ErrorBody {
   return { error: { field, message } };
 }
 
-const statusOf = { invalid: 400, missing: 404, conflict: 409 } as const satisfies Record<
+const statusOf = { invalid: 400, missing: 404, conflict: 409, unavailable: 503 } as const satisfies Record<
   RefusalReason,
   number
 >;

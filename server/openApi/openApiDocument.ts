@@ -1,5 +1,5 @@
 import { computePaths } from '#contract/compute/openApiPaths.ts';
-import { errorSchema } from './answers.ts';
+import { errorSchema, refusal } from './answers.ts';
 import { clubPaths } from './clubPaths.ts';
 import { dayPaths } from './dayPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
@@ -19,15 +19,33 @@ export function openApiDocument() {
         'What one club keeps, and the calculations of its training days. All quantities SI, the unit in the field name. A field of a query that an address does not take is refused with 400. The answer to a GET holds all changes up to the number in its header Club-Change, and perhaps later ones; it bears an ETag, and with If-None-Match it is not sent again where it is the same (304).',
     },
     paths: {
-      ...recordPaths(),
-      ...clubPaths(),
-      ...dayPaths(),
-      ...setPaths(),
-      ...estimatePaths(),
-      ...evidencePaths(),
-      ...projectionPaths(),
+      ...writtenWhereOpen({
+        ...recordPaths(),
+        ...clubPaths(),
+        ...dayPaths(),
+        ...setPaths(),
+        ...estimatePaths(),
+        ...evidencePaths(),
+        ...projectionPaths(),
+      }),
       ...computePaths(),
     },
     components: { schemas: { Error: errorSchema } },
   };
+}
+
+/** Whatever changes the club is refused where its file cannot be written. */
+function writtenWhereOpen(paths: Record<string, object>) {
+  const closed = { 503: refusal("The club's file cannot be written now; nothing was changed") };
+  const item = (methods: object) =>
+    Object.entries(methods).map(([method, operation]) => {
+      const isChange = method !== 'get' && method !== 'parameters';
+      return [
+        method,
+        isChange ? { ...operation, responses: { ...operation.responses, ...closed } } : operation,
+      ];
+    });
+  return Object.fromEntries(
+    Object.entries(paths).map(([path, methods]) => [path, Object.fromEntries(item(methods))]),
+  );
 }

@@ -6,7 +6,9 @@ export interface Database {
   db: Kysely<Tables>;
   /** The file that holds it, or beside which files about it are kept. */
   path: string;
-  /** Runs a write as one transaction, alone among the writes to its club; on the disk when the promise resolves. */
+  /** Tries again as long as something else holds the database; refused with one sentence where that takes too long. */
+  patiently<T>(work: () => T | Promise<T>): Promise<T>;
+  /** Runs a write as one transaction, alone among the writes to its club and in the order in which they come; on the disk when the promise resolves. */
   write<T>(clubId: string, work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
   /** Reads everything as it stood at one moment, whoever writes meanwhile. */
   read<T>(work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;

@@ -20,6 +20,8 @@ export async function openPostgres(pool: PostgresPool, path: string): Promise<Da
   return {
     db,
     path,
+    // Whoever holds a table is waited for over there.
+    patiently: async (work) => work(),
     write: (clubId, work) =>
       db.transaction().execute(async (trx) => {
         await sql`select pg_advisory_xact_lock(hashtextextended(${clubId}, 0))`.execute(trx);

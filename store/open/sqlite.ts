@@ -15,28 +15,46 @@ import {
 } from 'kysely';
 import type { Tables } from '../schema.ts';
 import type { Database } from './Database.ts';
+import { patienceWith } from './patience.ts';
 
-/** Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. */
-export function openSqlite(path: string): Database {
+/**
+ * Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. What
+ * something else holds is waited for as long as `patienceMs`, without standing still.
+ */
+export async function openSqlite(path: string, patienceMs = aMinuteMs): Promise<Database> {
+  const { patiently, inOrder } = patienceWith(path, patienceMs);
+  const database = await patiently(() => openFile(path));
+  const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) });
+  return {
+    db,
+    path,
+    patiently,
+    // One writer at a time in the whole file, whichever club it is.
+    write: (_clubId, work) => inOrder(() => db.transaction().execute(work)),
+    read: (work) => db.transaction().setAccessMode('read only').execute(work),
+  };
+}
+
+/** A large import is done by then. */
+const aMinuteMs = 60_000;
+
+function openFile(path: string): SqliteFile.Database {
   if (path !== inMemory) {
     mkdirSync(dirname(path), { recursive: true });
     // Bodies and birth dates of people, minors among them: a new file is for its owner's eyes only.
     closeSync(openSync(path, 'a', 0o600));
   }
-  const database = new SqliteFile(path);
-  database.pragma('journal_mode = WAL');
-  database.pragma('synchronous = FULL');
-  database.pragma('foreign_keys = ON');
-  // Another process (a terminal command beside the server) may hold the file for a moment.
-  database.pragma('busy_timeout = 5000');
-  const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) });
-  return {
-    db,
-    path,
-    // One writer at a time in the whole file, whichever club it is.
-    write: (_clubId, work) => db.transaction().execute(work),
-    read: (work) => db.transaction().setAccessMode('read only').execute(work),
-  };
+  // SQLite itself would wait by standing still, and with it everybody whom this thread answers.
+  const database = new SqliteFile(path, { timeout: 0 });
+  try {
+    database.pragma('journal_mode = WAL');
+    database.pragma('synchronous = FULL');
+    database.pragma('foreign_keys = ON');
+    return database;
+  } catch (error) {
+    database.close();
+    throw error;
+  }
 }
 
 /** SQLite's name for a database without a file. */

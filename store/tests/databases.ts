@@ -36,7 +36,7 @@ export const databases: TestDatabase[] = [
     takesNul: true,
     async open() {
       const folder = await mkdtemp(join(tmpdir(), 'club-'));
-      const database = openSqlite(join(folder, 'club.sqlite'));
+      const database = await openSqlite(join(folder, 'club.sqlite'));
       const house = await houseIn(database);
       await house.found('club');
       return {

@@ -19,7 +19,7 @@ const notes: MayRead = (who, kind, kept) => {
 };
 
 async function clubWithSecrets() {
-  const house = await houseIn(openSqlite(newClubPath()), notes);
+  const house = await houseIn(await openSqlite(newClubPath()), notes);
   onTestFinished(house.close);
   await house.found('club');
   const open = await house.forClub('club', coach);

@@ -120,7 +120,7 @@ test('a migration that is cut off leaves the file as it was', async () => {
       throw new Error('The power went.');
     },
   };
-  const { db } = openSqlite(path);
+  const { db } = await openSqlite(path);
   await expect(migrate(db, { ...migrations, '9999-half': half })).rejects.toThrow('power');
   await db.destroy();
   const file = new Database(path, { readonly: true });
