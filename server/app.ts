@@ -58,7 +58,7 @@ export function createApp({
     .route('/api', clubRoutes(store, { estimates: estimator.onNews }))
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
-    .route('/api', archiveRoutes(store))
+    .route('/api', archiveRoutes(store, run))
     .route('/api', dayRoutes(store, run, estimator))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store, run))

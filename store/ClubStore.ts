@@ -57,6 +57,11 @@ export interface ClubStore {
     records: ClubRecords,
     rest?: Partial<Omit<ArchiveContent, 'records'>>,
   ): Promise<{ seq: number }>;
+  /** The same, once `keep` has put away all that was there: nobody writes between the two. Where `keep` fails, nothing is replaced. */
+  replaceAll(
+    content: ArchiveContent,
+    keep: (before: ArchiveContent) => Promise<void>,
+  ): Promise<{ seq: number }>;
 
   /** Adds sets at the end of the log, all of them as one change or none. */
   logSets(given: readonly Given[]): Promise<{ sets: LoggedSet[]; seq: number }>;

@@ -1,8 +1,8 @@
-import { writeFile } from 'node:fs/promises';
 import { readArchive } from '#contract/archive/readArchive.ts';
 import { writeArchive } from '#contract/archive/writeArchive.ts';
 import type { ClubStore } from './ClubStore.ts';
 import { Refusal } from './Refusal.ts';
+import { writeKept } from './writeKept.ts';
 
 /** The whole club as one JSON text, without what was removed. */
 export async function exportArchive(store: ClubStore): Promise<string> {
@@ -10,8 +10,8 @@ export async function exportArchive(store: ClubStore): Promise<string> {
 }
 
 /**
- * Replaces the whole club by an archive, all or nothing. What the club was before is kept as an archive in a file beside
- * the club's own.
+ * Replaces the whole club by an archive, all or nothing. What the club was until that moment is kept as an archive in a file beside
+ * the club's own, which is on the disk before the club is another.
  */
 export async function restoreArchive(
   store: ClubStore,
@@ -19,10 +19,10 @@ export async function restoreArchive(
 ): Promise<{ seq: number; keptAs: string }> {
   const read = readArchive(text);
   if ('problems' in read) throw new Refusal('invalid', read.problems[0].field, read.problems[0].message);
-  const moment = new Date().toISOString().replaceAll(/[:.]/g, '-');
-  const keptAs = `${store.path}.before-restore-${moment}.json`;
-  await writeFile(keptAs, await exportArchive(store), { flag: 'wx', mode: 0o600 });
-  const { records, ...rest } = read.content;
-  const { seq } = await store.importRecords(records, rest);
+  let keptAs = '';
+  const { seq } = await store.replaceAll(read.content, async (before) => {
+    keptAs = `${store.path}.before-restore-${new Date().toISOString().replaceAll(/[:.]/g, '-')}.json`;
+    await writeKept(keptAs, writeArchive(before));
+  });
   return { seq, keptAs };
 }

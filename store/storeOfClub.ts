@@ -1,5 +1,6 @@
 import type { EventEmitter } from 'node:events';
 import type { Kysely, Transaction } from 'kysely';
+import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
 import type { ClubState } from '#contract/changes/clubState.ts';
 import {
   allKinds,
@@ -74,6 +75,16 @@ export function storeOfClub(
     return { records, ...(await latestStanding(trx, clubId)) };
   }
 
+  async function content(trx: Transaction<Tables>): Promise<ArchiveContent> {
+    const sets = await archivedSets(trx, clubId);
+    return {
+      records: seen.club(await allRecords(trx, clubId)),
+      prescriptions: seen.all('prescription', await allPrescriptions(trx, clubId)),
+      sets: seen.all('loggedSet', sets),
+      former: seen.former(await formerGear(trx, clubId, sets)),
+    };
+  }
+
   async function markOne(id: string, did: 'struck' | 'restored'): Promise<{ seq: number }> {
     const { seq } = await write((trx) => markSet(trx, writer, id, did));
     return { seq };
@@ -113,6 +124,14 @@ export function storeOfClub(
       }),
     importRecords: (records, rest = {}) =>
       write((trx) => replaceClub(trx, writer, { prescriptions: [], sets: [], former: [], ...rest, records })),
+    replaceAll: (by, keep) =>
+      write(async (trx) => {
+        const before = await content(trx);
+        const done = await replaceClub(trx, writer, by);
+        // Last, so that an archive that is refused leaves no file.
+        await keep(before);
+        return done;
+      }),
 
     logSets: async (given) => {
       const sets = checkSets(given);
@@ -151,16 +170,7 @@ export function storeOfClub(
       seen.one('prescription', await latestPrescription(db, clubId, dayId)),
     prescription: async (dayId, number) =>
       seen.one('prescription', await prescriptionOf(db, clubId, dayId, number)),
-    snapshot: () =>
-      read(async (trx) => {
-        const sets = await archivedSets(trx, clubId);
-        return {
-          records: seen.club(await allRecords(trx, clubId)),
-          prescriptions: seen.all('prescription', await allPrescriptions(trx, clubId)),
-          sets: seen.all('loggedSet', sets),
-          former: seen.former(await formerGear(trx, clubId, sets)),
-        };
-      }),
+    snapshot: () => read(content),
   };
 }
 

@@ -136,6 +136,22 @@ export const work = jobTable({
         return throughDoor(door, (store) => importLog(store, asked));
       },
     },
+    /** What an archive would do to the club; changes nothing. */
+    tryArchive: {
+      lane: 'files',
+      run: async ({ door, text }: { door: ClubDoor; text: string }, { throughDoor }: Workplace) => {
+        const { tryArchive } = await import('./takeArchive.ts');
+        return throughDoor(door, (store) => tryArchive(store, text));
+      },
+    },
+    /** Puts an archive in the place of the club, as one transaction likewise. */
+    restoreArchive: {
+      lane: 'files',
+      run: async ({ door, text }: { door: ClubDoor; text: string }, { throughDoor }: Workplace) => {
+        const { restoreArchive } = await import('#store/archive.ts');
+        return throughDoor(door, (store) => restoreArchive(store, text));
+      },
+    },
   },
 });
 

@@ -141,6 +141,40 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
     expect(seq).toBe(await store.latestSeq());
   });
 
+  test('keeps whatever is written while it replaces: each is in the kept archive or in the new club', async () => {
+    const text = writeArchive({ records: smallClub(), ...nothingElse });
+    const restoring = restoreArchive(store, text);
+    const written: string[] = [];
+    for (let i = 0; i < 30; i += 1) {
+      const { record } = await store.create('bar', { label: `Bar ${i}`, massKg: 20 });
+      written.push(record.id);
+      // Other work has its turn too.
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+    const { keptAs } = await restoring;
+    const idsIn = (archive: string): string[] =>
+      JSON.parse(archive).records.bar.map(({ id }: { id: string }) => id);
+    const kept = [...idsIn(await readFile(keptAs, 'utf8')), ...idsIn(await exportArchive(store))];
+    expect(written.filter((id) => !kept.includes(id))).toEqual([]);
+  });
+
+  test('replaces nothing where what was there cannot be kept, and keeps nothing where it is refused', async () => {
+    await store.importRecords(smallClub());
+    const before = await exportArchive(store);
+    const content = { records: { ...smallClub(), bar: [] }, ...nothingElse };
+    const full = async () => {
+      throw new Error('The disk is full.');
+    };
+    await expect(store.replaceAll({ ...content, records: smallClub() }, full)).rejects.toThrow('full');
+    let wasKept = false;
+    const keep = async () => {
+      wasKept = true;
+    };
+    await expect(store.replaceAll(content, keep)).rejects.toMatchObject({ reason: 'invalid' });
+    expect(wasKept).toBe(false);
+    expect(await exportArchive(store)).toBe(before);
+  });
+
   const good = JSON.parse(writeArchive({ records: smallClub(), ...nothingElse }));
   const prescription = {
     id: 'p',

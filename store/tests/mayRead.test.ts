@@ -55,6 +55,16 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     latestPrescription: (store) => store.latestPrescription('day-1'),
     prescription: (store) => store.prescription('day-1', 1),
     snapshot: (store) => store.snapshot(),
+    replaceAll: async (store) => {
+      const kept: unknown[] = [];
+      const content = { records: smallClub(), prescriptions: [], sets: [], former: [] };
+      const keep = async (before: unknown) => {
+        kept.push(before);
+        throw new Error('Looked at and not replaced.');
+      };
+      await expect(store.replaceAll(content, keep)).rejects.toThrow('not replaced');
+      return kept[0];
+    },
   } satisfies Record<Way, (store: typeof open) => Promise<unknown>>;
 }
 

@@ -1,0 +1,21 @@
+import { open } from 'node:fs/promises';
+import { dirname } from 'node:path';
+
+/** Writes a new file for its owner's eyes only; on the disk, its name too, when the promise resolves. */
+export async function writeKept(path: string, text: string): Promise<void> {
+  const file = await open(path, 'wx', 0o600);
+  try {
+    await file.writeFile(text);
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+  // Windows cannot open a folder, and keeps names without being asked.
+  if (process.platform === 'win32') return;
+  const folder = await open(dirname(path), 'r');
+  try {
+    await folder.sync();
+  } finally {
+    await folder.close();
+  }
+}
