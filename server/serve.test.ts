@@ -1,4 +1,5 @@
 import { once } from 'node:events';
+import { renameSync } from 'node:fs';
 import { get, type IncomingMessage } from 'node:http';
 import { createServer } from 'node:net';
 import { expect, onTestFinished, test, vi } from 'vitest';
@@ -35,6 +36,17 @@ async function openEvents(url: string, headers: Record<string, string> = {}) {
     async changes(count: number): Promise<number[]> {
       while (ids().length < count) text += String((await once(answer, 'data'))[0]);
       return ids();
+    },
+    /** Waits until it is said that nothing can be saved, or that all is well again (null). */
+    async trouble(): Promise<string | null> {
+      for (;;) {
+        const said = /event: trouble\ndata: (.*)\n/.exec(text);
+        if (said) {
+          text = text.replace(said[0], '');
+          return (JSON.parse(said[1]!) as { trouble: string | null }).trouble;
+        }
+        text += String((await once(answer, 'data'))[0]);
+      }
     },
     /** Waits for news that estimates are better. */
     async betterEstimates(): Promise<void> {
@@ -75,6 +87,36 @@ test('a listener hears what another program writes to the same file', async () =
   await other.create('bar', { label: 'a', massKg: 20 });
   await other.close();
   expect(await events.changes(1)).toEqual([1]);
+});
+
+test('where the file is taken away, every listener and every write is told; the archive is still given out', async () => {
+  const { url, store } = await served();
+  await store.importRecords(smallClub());
+  const archive = async () => (await fetch(`${url}/api/archive`)).text();
+  const before = await archive();
+  const events = await openEvents(url);
+  expect(await events.trouble()).toBeNull();
+  renameSync(store.path, `${store.path}.gone`);
+  const sentence = await events.trouble();
+  expect(sentence).toContain(store.path);
+  const bar = { label: 'New bar', massKg: 20 };
+  const writes = [
+    ['/api/records/bar', bar],
+    ['/api/sets', { sets: [squatSet()] }],
+    ['/api/archive?replace=1', JSON.parse(before)],
+    ['/api/sets/import', { text: 'date,lifter,lift,bar kg,reps\n2026-01-13,Ida Quill,deadlift,100,5\n' }],
+  ] as const;
+  for (const [path, body] of writes) {
+    const answer = await fetch(`${url}${path}`, { method: 'POST', ...json(body) });
+    expect(answer.status).toBe(503);
+    expect(await answer.json()).toMatchObject({ error: { message: sentence } });
+  }
+  expect(await archive()).toBe(before);
+  const late = await openEvents(url);
+  expect(await late.trouble()).toBe(sentence);
+  renameSync(`${store.path}.gone`, store.path);
+  expect(await events.trouble()).toBeNull();
+  expect((await fetch(`${url}/api/records/bar`, { method: 'POST', ...json(bar) })).status).toBe(201);
 });
 
 test('closing ends open lines of news', async () => {

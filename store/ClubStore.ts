@@ -33,6 +33,8 @@ export interface Correction {
 export interface ClubStore {
   /** The file that is open, or beside which files about it are kept. */
   readonly path: string;
+  /** What tells that file from another at the same path; null where there is none. */
+  readonly mark: string | null;
   readonly clubId: string;
   readonly who: Who;
 
@@ -85,6 +87,8 @@ export interface ClubStore {
   changesAfter(seq: number): Promise<Change[]>;
   /** Those made after an instant, by the clock of then. */
   changesMadeAfter(instant: string): Promise<Change[]>;
+  /** Why nothing can be saved now, as one sentence; null: all is well. Writes are refused with it; everything can still be read. */
+  trouble(): string | null;
   /** Calls back after each change with its number, until the returned function is called. */
   onChange(listener: (seq: number) => void): () => void;
 

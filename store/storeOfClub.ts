@@ -38,7 +38,7 @@ export type ChangeNews = EventEmitter<{ change: [clubId: string, seq: number] }>
 
 /** One club of a database as one person keeps it. What it gives out of what is kept has passed `rule`. */
 export function storeOfClub(
-  { db, path, read, write: writeAlone }: Database,
+  { db, path, mark, trouble, read, write: writeAlone }: Database,
   writer: Writer,
   news: ChangeNews,
   rule: MayRead,
@@ -92,6 +92,7 @@ export function storeOfClub(
 
   return {
     path,
+    mark,
     clubId,
     who,
     list: async (kind) => seen.all(kind, await kindTable(db, clubId, kind).live()),
@@ -146,6 +147,7 @@ export function storeOfClub(
     formerGear: async (sets) => seen.former(await formerGear(db, clubId, sets)),
 
     undo: async (seq) => seen.change(await write((trx) => undoChange(trx, writer, seq))),
+    trouble,
     latestSeq: () => latestSeq(db, clubId),
     changesAfter: async (seq) => (await changesAfter(db, clubId, seq)).map(seen.change),
     changesMadeAfter: async (instant) => (await changesMadeAfter(db, clubId, instant)).map(seen.change),

@@ -57,7 +57,7 @@ export function clubPaths() {
         ],
         responses: {
           200: answer(
-            'Server-sent events "now", "change" and "estimates"',
+            'Server-sent events "now", "change", "estimates" and "trouble" (why nothing can be saved, or null)',
             { type: 'string' },
             'text/event-stream',
           ),

@@ -29,8 +29,8 @@ const changeNumber = numberInQuery(
 );
 
 /**
- * Tells the number of every change after `known`, those already made and those to come, and what became better though
- * nothing was changed, until the reader leaves.
+ * Tells the number of every change after `known`, those already made and those to come, whether anything can be saved, and what
+ * became better though nothing was changed, until the reader leaves.
  */
 async function tellNews(
   store: ClubStore,
@@ -39,6 +39,7 @@ async function tellNews(
   known: number,
 ): Promise<void> {
   let told = known;
+  let toldTrouble: string | null | undefined;
   let wake: (() => void) | undefined;
   const better = new Set<string>();
   const stopListening = store.onChange(() => wake?.());
@@ -48,7 +49,7 @@ async function tellNews(
       wake?.();
     }),
   );
-  // A command in the terminal may write to the same file; only a look at the log tells.
+  // A command in the terminal may write to the same file, and somebody may take the file away; only a look tells.
   const looking = setInterval(() => wake?.(), lookEveryMs);
   stream.onAbort(() => wake?.());
   try {
@@ -59,6 +60,10 @@ async function tellNews(
       const nextChange = new Promise<void>((resolve) => {
         wake = resolve;
       });
+      const trouble = store.trouble();
+      if (trouble !== toldTrouble)
+        await stream.writeSSE({ event: 'trouble', data: JSON.stringify({ trouble }) });
+      toldTrouble = trouble;
       for (const { seq } of await store.changesAfter(told)) {
         await stream.writeSSE({ event: 'change', id: String(seq), data: JSON.stringify({ seq }) });
         told = seq;

@@ -6,9 +6,13 @@ export interface Database {
   db: Kysely<Tables>;
   /** The file that holds it, or beside which files about it are kept. */
   path: string;
+  /** What tells its file from another at the same path; null where there is none. */
+  mark: string | null;
+  /** Why nothing can be kept now, as one sentence; null: all is well. What was kept can still be read. */
+  trouble(): string | null;
   /** Tries again as long as something else holds the database; refused with one sentence where that takes too long. */
   patiently<T>(work: () => T | Promise<T>): Promise<T>;
-  /** Runs a write as one transaction, alone among the writes to its club and in the order in which they come; on the disk when the promise resolves. */
+  /** Runs a write as one transaction, alone among the writes to its club and in the order in which they come; on the disk when the promise resolves, refused in trouble. */
   write<T>(clubId: string, work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
   /** Reads everything as it stood at one moment, whoever writes meanwhile. */
   read<T>(work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;

@@ -20,6 +20,8 @@ export async function openPostgres(pool: PostgresPool, path: string): Promise<Da
   return {
     db,
     path,
+    mark: null,
+    trouble: () => null,
     // Whoever holds a table is waited for over there.
     patiently: async (work) => work(),
     write: (clubId, work) =>

@@ -15,22 +15,39 @@ import {
 } from 'kysely';
 import type { Tables } from '../schema.ts';
 import type { Database } from './Database.ts';
+import { noFile, ownFile, refuseOther } from './ownFile.ts';
 import { patienceWith } from './patience.ts';
 
 /**
  * Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. What
- * something else holds is waited for as long as `patienceMs`, without standing still.
+ * something else holds is waited for as long as `patienceMs`, without standing still. With a `mark` it must be that file.
  */
-export async function openSqlite(path: string, patienceMs = aMinuteMs): Promise<Database> {
+export async function openSqlite(
+  path: string,
+  { mark = null, patienceMs = aMinuteMs }: { mark?: string | null; patienceMs?: number } = {},
+): Promise<Database> {
   const { patiently, inOrder } = patienceWith(path, patienceMs);
-  const database = await patiently(() => openFile(path));
+  const database = await patiently(() => {
+    refuseOther(path, mark);
+    return openFile(path);
+  });
+  const file = path === inMemory ? noFile : ownFile(path, mark);
   const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) });
   return {
     db,
     path,
+    mark: file.mark,
+    trouble: file.trouble,
     patiently,
     // One writer at a time in the whole file, whichever club it is.
-    write: (_clubId, work) => inOrder(() => db.transaction().execute(work)),
+    write: (_clubId, work) =>
+      inOrder(async () => {
+        file.refuseInTrouble();
+        const done = await db.transaction().execute(work);
+        // It may have gone meanwhile, and what was just written with it.
+        file.refuseInTrouble();
+        return done;
+      }),
     read: (work) => db.transaction().setAccessMode('read only').execute(work),
   };
 }

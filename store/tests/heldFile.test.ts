@@ -42,7 +42,7 @@ test('while something else holds the file, everything is read, and writes wait i
 
 test('a file that is held too long is named in one sentence; nothing was changed, and later writes go on', async () => {
   const path = newClubPath();
-  const house = await houseIn(await openSqlite(path, 30));
+  const house = await houseIn(await openSqlite(path, { patienceMs: 30 }));
   onTestFinished(() => house.close());
   await house.found('club');
   const store = await house.forClub('club', tester);
@@ -63,7 +63,7 @@ test('a file that is held while it is opened is waited for, and named where that
   await (await openClub(path)).close();
   const { take, release } = holder(path);
   take();
-  await expect(openSqlite(path, 30).then(houseIn)).rejects.toMatchObject({
+  await expect(openSqlite(path, { patienceMs: 30 }).then(houseIn)).rejects.toMatchObject({
     reason: 'unavailable',
     message: expect.stringContaining(path),
   });

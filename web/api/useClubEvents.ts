@@ -1,17 +1,19 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { refreshClub, refreshEstimates } from './refreshClub.ts';
 
 /**
  * Listens for changes made on other devices and fetches the club again when one comes, and what rests on estimates when
  * these became better. Only while the page is looked at: a browser opens six connections to one place at most, and six
- * forgotten tabs that all listen would keep the seventh from opening.
+ * forgotten tabs that all listen would keep the seventh from opening. Gives back why nothing can be saved now; null: all is well.
  */
-export function useClubEvents(): void {
+export function useClubEvents(): string | null {
   const client = useQueryClient();
+  const [trouble, setTrouble] = useState<string | null>(null);
   useEffect(() => {
     const refresh = () => void refreshClub(client);
-    const listen = () => (document.hidden ? null : listenTo(refresh, () => refreshEstimates(client)));
+    const listen = () =>
+      document.hidden ? null : listenTo(refresh, () => refreshEstimates(client), setTrouble);
     let events = listen();
     const turn = () => {
       events?.close();
@@ -25,11 +27,19 @@ export function useClubEvents(): void {
       events?.close();
     };
   }, [client]);
+  return trouble;
 }
 
-function listenTo(refresh: () => void, better: () => void): EventSource {
+function listenTo(
+  refresh: () => void,
+  better: () => void,
+  say: (trouble: string | null) => void,
+): EventSource {
   const events = new EventSource('/api/events');
   events.addEventListener('change', refresh);
   events.addEventListener('estimates', better);
+  events.addEventListener('trouble', ({ data }: MessageEvent<string>) => {
+    say((JSON.parse(data) as { trouble: string | null }).trouble);
+  });
   return events;
 }

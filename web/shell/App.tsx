@@ -7,6 +7,7 @@ import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { ViewUnits } from '#web/parts/ViewUnits.tsx';
 import { Foot } from './Foot.tsx';
 import { Header } from './Header.tsx';
+import { NotSaving } from './NotSaving.tsx';
 import { ScreenError } from './ScreenError.tsx';
 
 const places = {
@@ -27,7 +28,7 @@ const otherPlaces = () => Promise.all(Object.values(places).map((load) => load()
 /** The frame around the places. The days, which open first, come with it; the others when they are opened or a moment later. */
 export function App() {
   useFetchedAhead(otherPlaces);
-  useClubEvents();
+  const trouble = useClubEvents();
   const club = useClubSettings();
   return (
     <>
@@ -36,6 +37,7 @@ export function App() {
       </a>
       <ViewUnits clubMass={club.massUnit} clubLength={club.lengthUnit}>
         <Header />
+        <NotSaving trouble={trouble} />
         <main id="main" tabIndex={-1}>
           <ScreenError>
             <Suspense fallback={<p className="quiet waiting">Fetching this page.</p>}>
