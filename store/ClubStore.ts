@@ -14,6 +14,12 @@ import type { SetFilter } from './readSets.ts';
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
 export type Given = Record<string, unknown>;
 
+/** Fields of a record as somebody found them, and the same ones as they want them. */
+export interface FoundAndWanted {
+  found: Given;
+  wanted: Given;
+}
+
 /** A record as it now stands, and the number of the change that made it so. */
 export interface Kept<K extends KindName> {
   record: RecordOf<K>;
@@ -43,6 +49,8 @@ export interface ClubStore {
   create<K extends KindName>(kind: K, fields: Given): Promise<Kept<K>>;
   /** Replaces all fields of a record but its id. */
   update<K extends KindName>(kind: K, id: string, fields: Given): Promise<Kept<K>>;
+  /** Changes the fields that are named; what others changed since they were found stays, and refuses where that is the same field. */
+  change<K extends KindName>(kind: K, id: string, how: FoundAndWanted): Promise<Kept<K>>;
   /** Removes a record and what belongs to it, as one change. */
   remove(kind: KindName, id: string): Promise<{ seq: number }>;
   /** Puts many records of one kind in, new or known, as one change. */

@@ -1,3 +1,6 @@
+import type { Clash } from '#contract/changes/mergeFields.ts';
+import type { Who } from '#contract/changes/who.ts';
+
 /** Why the store did not do what it was asked: the request is wrong, its subject is not there, something stands against it, or the file cannot be written. */
 export type RefusalReason = 'invalid' | 'missing' | 'conflict' | 'unavailable';
 
@@ -12,5 +15,23 @@ export class Refusal extends Error {
     this.name = 'Refusal';
     this.reason = reason;
     this.field = field;
+  }
+}
+
+/** What stands against a change of a record: the record as it now is, who changed it last, and which fields both changed. */
+export interface RecordClash {
+  record: { id: string };
+  /** Null: it is not known. */
+  who: Who | null;
+  fields: Clash[];
+}
+
+/** A change of what somebody else changed meanwhile. */
+export class ClashRefusal extends Refusal {
+  readonly clash: RecordClash;
+
+  constructor(field: string, message: string, clash: RecordClash) {
+    super('conflict', field, message);
+    this.clash = clash;
   }
 }

@@ -113,6 +113,27 @@ export async function changesMadeAfter(
   return rows.map(toChange);
 }
 
+/** The newest changes that touched a record, newest first, so far back as anybody may still have an older state of it on a screen. */
+export async function recordChanges(
+  db: Kysely<Tables>,
+  clubId: string,
+  kind: KindName,
+  id: string,
+): Promise<Change[]> {
+  const rows = await db
+    .selectFrom('change')
+    .selectAll()
+    .where('clubId', '=', clubId)
+    .where('entries', '!=', '[]')
+    .orderBy('seq', 'desc')
+    .limit(mostLookedAt)
+    .execute();
+  const touches = ({ entries }: Change) => entries.some((entry) => entry.kind === kind && entry.id === id);
+  return rows.map(toChange).filter(touches);
+}
+
+const mostLookedAt = 500;
+
 export async function changeAt(db: Kysely<Tables>, clubId: string, seq: number): Promise<Change | null> {
   const row = await db
     .selectFrom('change')

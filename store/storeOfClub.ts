@@ -11,6 +11,7 @@ import {
 } from '#contract/records/allKinds.ts';
 import type { ClubStore } from './ClubStore.ts';
 import { appendChange, changesAfter, changesMadeAfter, latestSeq, latestStanding } from './changeLog.ts';
+import { changeRecord } from './changeRecord.ts';
 import { changesSince } from './changesSince.ts';
 import { checkShape } from './checks.ts';
 import { clubToday } from './clubToday.ts';
@@ -108,6 +109,8 @@ export function storeOfClub(
         const record = checkShape(kind, { ...fields, id });
         return { record, seq: await put(trx, kind, [record]) };
       }),
+    change: (kind, id, how) =>
+      write((trx) => changeRecord(trx, writer, kind, id, how, (record) => seen.one(kind, record))),
     remove: (kind, id) =>
       write(async (trx) => {
         await found(trx, kind, id);

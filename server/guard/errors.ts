@@ -2,11 +2,13 @@ import type { ErrorHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { AskerLeft } from '#server/jobs/waiting.ts';
-import { Refusal, type RefusalReason } from '#store/Refusal.ts';
+import { ClashRefusal, type RecordClash, Refusal, type RefusalReason } from '#store/Refusal.ts';
 
 /** The body of every answer that is not a success. */
 export interface ErrorBody {
   error: { field: string; message: string };
+  /** Of a change that somebody else's came before. */
+  clash?: RecordClash;
 }
 
 /**
@@ -15,7 +17,8 @@ export interface ErrorBody {
  */
 export const answerError: ErrorHandler = (error, c) => {
   if (error instanceof Refusal) {
-    return c.json(errorBody(error.field, error.message), statusOf[error.reason]);
+    const clash = error instanceof ClashRefusal && { clash: error.clash };
+    return c.json({ ...errorBody(error.field, error.message), ...clash }, statusOf[error.reason]);
   }
   if (error instanceof CannotAssemble) return c.json(errorBody('', error.message), 409);
   if (error instanceof HTTPException) return c.json(errorBody('', error.message), error.status);

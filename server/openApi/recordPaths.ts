@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { who } from '#contract/changes/who.ts';
 import { allKinds, type KindName, kindNames } from '#contract/records/allKinds.ts';
-import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
+import { answer, body, errorSchema, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
 
 /** The routes of every kind of record as path items. */
 export function recordPaths() {
@@ -13,6 +14,7 @@ function pathsOf(kind: KindName) {
   const record = z.toJSONSchema(shape, { io: 'output' });
   const { id: _, ...given } = shape.shape;
   const fields = z.toJSONSchema(z.strictObject(given), { io: 'input' });
+  const some = { ...fields, required: [] };
   const kept = object({ record, seq: seqSchema });
   const tags = [kind];
   return {
@@ -42,6 +44,23 @@ function pathsOf(kind: KindName) {
         tags,
         requestBody: body(fields),
         responses: { 200: answer('The record as kept', kept), 400: wrong, 404: missing, 409: against },
+      },
+      patch: {
+        operationId: `${kind}.change`,
+        summary: `Change fields of a ${word}; what others changed since they were found stays`,
+        description:
+          'Both objects name the same fields: as they were read, and as they are to be. Changes of different fields, and of different things in lists of things with ids, are brought together.',
+        tags,
+        requestBody: body(object({ found: some, wanted: some })),
+        responses: {
+          200: answer('The record as kept', kept),
+          400: wrong,
+          404: missing,
+          409: answer(
+            'Somebody changed the same field meanwhile (clash says who, which and to what), or something else stands against it',
+            { anyOf: [{ $ref: '#/components/schemas/Error' }, clashed(record)] },
+          ),
+        },
       },
       delete: {
         operationId: `${kind}.remove`,
@@ -74,6 +93,20 @@ function pathsOf(kind: KindName) {
       },
     },
   };
+}
+
+function clashed(record: object) {
+  const fields = {
+    type: 'array',
+    items: {
+      type: 'object',
+      required: ['path'],
+      properties: { path: { type: 'array', items: { type: 'string' } }, theirs: {}, yours: {} },
+      description: 'A side that is left out took the thing away',
+    },
+  };
+  const by = { anyOf: [z.toJSONSchema(who), { type: 'null' }] };
+  return object({ error: errorSchema.properties.error, clash: object({ record, who: by, fields }) });
 }
 
 const counts = object({

@@ -1,11 +1,13 @@
 import { Hono } from 'hono';
+import { z } from 'zod';
 import { kindOf } from '#server/guard/kindOf.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
+import { asShaped } from '#store/asShaped.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** Records of every kind: list, add, replace, remove, and take a change back. */
+/** Records of every kind: list, add, change, replace, remove, and take a change back. */
 export function recordRoutes(store: ClubStore) {
   return new Hono()
     .get('/records/:kind', noQuery, async (c) =>
@@ -20,6 +22,11 @@ export function recordRoutes(store: ClubStore) {
       const id = c.req.param('id');
       return c.json(await store.update(kind, id, withoutId(await readJson(c), id)));
     })
+    .patch('/records/:kind/:id', noQuery, async (c) => {
+      const kind = kindOf(c.req.param('kind'));
+      const how = asShaped(foundAndWanted, await readJson(c));
+      return c.json(await store.change(kind, c.req.param('id'), how));
+    })
     .delete('/records/:kind/:id', noQuery, async (c) =>
       c.json(await store.remove(kindOf(c.req.param('kind')), c.req.param('id'))),
     )
@@ -28,6 +35,9 @@ export function recordRoutes(store: ClubStore) {
       return c.json({ seq });
     });
 }
+
+const fields = z.record(z.string(), z.unknown());
+const foundAndWanted = z.strictObject({ found: fields, wanted: fields });
 
 /** The fields without the id, which the path names or the store makes. */
 function withoutId(given: Given, expected: string | null): Given {

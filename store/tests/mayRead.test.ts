@@ -66,6 +66,10 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     latestPrescription: (store) => store.latestPrescription('day-1'),
     prescription: (store) => store.prescription('day-1', 1),
     snapshot: (store) => store.snapshot(),
+    change: async (store) => {
+      const how = { found: { name: 'Ida', note: '' }, wanted: { name: 'Ada', note: 'mine' } };
+      return store.change('lifter', lifterId, how).catch((clash: object) => ({ ...clash, said: `${clash}` }));
+    },
     replaceAll: async (store) => {
       const kept: unknown[] = [];
       const content = { records: smallClub(), prescriptions: [], sets: [], former: [] };
