@@ -8,6 +8,7 @@ import { dayCommand } from './commands/day.ts';
 import { estimateCommand } from './commands/estimate.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
+import { rebuildCommand } from './commands/rebuild.ts';
 import { serveCommand } from './commands/serve.ts';
 import { trackCommand } from './commands/track.ts';
 
@@ -46,6 +47,7 @@ first. This program does not replace qualified coaching.`,
     trackCommand,
     importCommand,
     exportCommand,
+    rebuildCommand,
     computeCommand,
   ]) {
     door.addCommand(command().copyInheritedSettings(door));

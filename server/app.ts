@@ -8,6 +8,7 @@ import { sameOrigin } from './guard/sameOrigin.ts';
 import { standing } from './guard/standing.ts';
 import { unchanged } from './guard/unchanged.ts';
 import type { RunWork } from './jobs/jobs.ts';
+import { type KeptAnswers, nothingKept } from './jobs/keptAnswers.ts';
 import { runHere } from './jobs/runHere.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { backtestRoutes } from './routes/backtest.ts';
@@ -33,6 +34,8 @@ export interface AppParts {
   run?: RunWork;
   /** What works lifters' strength out. */
   estimator?: StrengthEstimator;
+  /** Where what was worked out outlives the server. */
+  keepIn?: KeptAnswers;
   /** Called after an archive or a file of the log was taken in. */
   onFilled?: () => void;
 }
@@ -42,7 +45,8 @@ export function createApp({
   store,
   webRoot,
   run = runHere(store),
-  estimator = strengthEstimator(store, run),
+  keepIn = nothingKept,
+  estimator = strengthEstimator(store, run, { keepIn }),
   onFilled = () => {},
 }: AppParts) {
   return new Hono()
@@ -59,13 +63,13 @@ export function createApp({
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store, run))
-    .route('/api', dayRoutes(store, run, estimator))
+    .route('/api', dayRoutes(store, run, estimator, keepIn))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store, run))
-    .route('/api', estimateRoutes(store, run, estimator))
-    .route('/api', evidenceRoutes(store, run))
+    .route('/api', estimateRoutes(store, run, estimator, keepIn))
+    .route('/api', evidenceRoutes(store, run, keepIn))
     .route('/api', projectionRoutes(store, estimator))
-    .route('/api', backtestRoutes(store, run))
+    .route('/api', backtestRoutes(store, run, keepIn))
     .route('/api/compute', computeRoutes)
     .route('/api', openApiRoutes)
     .all('/api/*', (c) => c.notFound())

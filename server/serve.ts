@@ -6,6 +6,8 @@ import type { ClubStore } from '#store/ClubStore.ts';
 import { createApp } from './app.ts';
 import { rehearseDay } from './jobs/dayPlans.ts';
 import { work } from './jobs/jobs.ts';
+import { keptAnswers } from './jobs/keptAnswers.ts';
+import { reckoningMark } from './jobs/reckoningMark.ts';
 import { workThreads } from './jobs/threads.ts';
 import { strengthEstimator } from './strength/strengthEstimator.ts';
 
@@ -32,20 +34,23 @@ export async function serve({
   webRoot = builtScreens,
 }: ServeOptions): Promise<Served> {
   const { run, close: endThreads } = workThreads(work);
-  const estimator = strengthEstimator(store, run, { goesOn: true, patienceMs });
+  const keepIn = keptAnswers(store.path, await reckoningMark());
+  const estimator = strengthEstimator(store, run, { goesOn: true, keepIn, patienceMs });
+  // Somebody will look at everybody soon; until then nobody hears of a fault.
+  const estimateAll = () => void store.today().then(estimator.bringUpToDate).catch(console.error);
   const app = createApp({
     store,
     webRoot,
     run,
+    keepIn,
     estimator,
-    // Somebody will look at everybody soon; until then nobody hears of a fault.
-    onFilled: () => void store.today().then(estimator.bringUpToDate).catch(console.error),
+    onFilled: estimateAll,
   });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   const { records } = await store.records();
   const taken = await listen(server, port);
   // A coach who has just opened the program asks for the loads of a day before long.
-  rehearseDay(run, records).catch(console.error);
+  rehearseDay(run, records).catch(console.error).finally(estimateAll);
   return {
     url: `http://${host}:${taken}`,
     port: taken,

@@ -92,6 +92,10 @@ export interface ClubStore {
   /** Takes a change back, as a new change; refused when something it touched was changed since. */
   undo(seq: number): Promise<Change>;
   latestSeq(): Promise<number>;
+  /** The last change: its number and when it was made. */
+  standing(): Promise<Standing>;
+  /** What tells one club put in the place of all that was there from another; the same as long as none is. */
+  lastReplaced(): Promise<string>;
   changesAfter(seq: number): Promise<Change[]>;
   /** Those made after an instant, by the clock of then. */
   changesMadeAfter(instant: string): Promise<Change[]>;

@@ -85,6 +85,22 @@ export async function latestSeq(db: Kysely<Tables>, clubId: string): Promise<num
   return (await latestStanding(db, clubId)).seq;
 }
 
+/**
+ * What tells one club put in the place of all that was there from another: the number of that change and when it was made. Empty
+ * where that never was.
+ */
+export async function lastReplaced(db: Kysely<Tables>, clubId: string): Promise<string> {
+  const row = await db
+    .selectFrom('change')
+    .select(['seq', 'madeAt'])
+    .where('clubId', '=', clubId)
+    .where('replaced', '=', 1)
+    .orderBy('seq', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return row ? `${row.seq} ${row.madeAt}` : '';
+}
+
 /** The changes after a number, oldest first: what a client that knows that number has missed. */
 export async function changesAfter(db: Kysely<Tables>, clubId: string, seq: number): Promise<Change[]> {
   const rows = await db

@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Tables } from './schema.ts';
 
-/** What tells one state of a lifter's log of a lift from another. */
+/** What tells one state of a lifter's log of a lift from another, as long as no other club is put in the place of all. */
 export interface LogMark {
   /** The same as long as no set was added, struck or restored. */
   mark: string;
@@ -16,20 +16,14 @@ export interface LogMark {
 export const emptyLog: LogMark = { mark: '', strikes: '0 ', sets: 0 };
 
 /**
- * A short mark of a lifter's log in each lift that it knows. A set never changes otherwise but with the whole club, so the number of
- * the change that last replaced the club tells the rest.
+ * A short mark of a lifter's log in each lift that it knows. A set never changes otherwise but with the whole club, which `lastReplaced`
+ * tells.
  */
 export async function logMarks(
   db: Kysely<Tables>,
   clubId: string,
   lifterId: string,
 ): Promise<Map<Lift, LogMark>> {
-  const replaced = await db
-    .selectFrom('change')
-    .select((eb) => eb.fn.max('seq').as('seq'))
-    .where('clubId', '=', clubId)
-    .where('replaced', '=', 1)
-    .executeTakeFirst();
   const rows = await db
     .selectFrom('loggedSet')
     .select((eb) => [
@@ -46,7 +40,7 @@ export async function logMarks(
   return new Map(
     rows.map(({ lift, sets, struck, lastStruckAt, lastLoggedAt }) => {
       const strikes = `${struck} ${lastStruckAt ?? ''}`;
-      const mark = [replaced?.seq ?? 0, sets, strikes, lastLoggedAt].join(' ');
+      const mark = [sets, strikes, lastLoggedAt].join(' ');
       return [lift, { mark, strikes, sets: Number(sets) }];
     }),
   );

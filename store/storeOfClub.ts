@@ -10,7 +10,14 @@ import {
   type RecordOf,
 } from '#contract/records/allKinds.ts';
 import type { ClubStore } from './ClubStore.ts';
-import { appendChange, changesAfter, changesMadeAfter, latestSeq, latestStanding } from './changeLog.ts';
+import {
+  appendChange,
+  changesAfter,
+  changesMadeAfter,
+  lastReplaced,
+  latestSeq,
+  latestStanding,
+} from './changeLog.ts';
 import { changeRecord } from './changeRecord.ts';
 import { changesSince } from './changesSince.ts';
 import { checkShape } from './checks.ts';
@@ -152,6 +159,8 @@ export function storeOfClub(
     undo: async (seq) => seen.change(await write((trx) => undoChange(trx, writer, seq))),
     trouble,
     latestSeq: () => latestSeq(db, clubId),
+    standing: () => latestStanding(db, clubId),
+    lastReplaced: () => lastReplaced(db, clubId),
     changesAfter: async (seq) => (await changesAfter(db, clubId, seq)).map(seen.change),
     changesMadeAfter: async (instant) => (await changesMadeAfter(db, clubId, instant)).map(seen.change),
     onChange(listener) {

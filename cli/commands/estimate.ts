@@ -3,10 +3,10 @@ import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, withClub } from '../clubFile.ts';
+import { showProgress } from '../showProgress.ts';
 import { todayOfClub } from '../todayOfClub.ts';
 
 interface EstimateOptions {
@@ -89,20 +89,6 @@ async function estimated(store: ClubStore, lifters: readonly Lifter[], on: strin
     hideProgress();
     await threads.close();
   }
-}
-
-/** One line that is written over, where somebody sees it; a file gets none. */
-function showProgress({ progress }: StrengthEstimator): () => void {
-  if (!process.stderr.isTTY) return () => {};
-  const write = () => {
-    const { done, total } = progress();
-    process.stderr.write(`\rEstimating: ${done} of ${total} `);
-  };
-  const timer = setInterval(write, 250);
-  return () => {
-    clearInterval(timer);
-    process.stderr.write('\r\u001b[K');
-  };
 }
 
 async function inWords(

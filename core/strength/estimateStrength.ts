@@ -125,14 +125,14 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
     },
   );
   const { weights, effective } = flattened(doubted(sample, DOUBT).weights, LEAST_WORTH);
-  const lastDay = sessions[sessions.length - 1]?.day ?? onDay;
+  const particles = results.map(({ parameters, newest }, i) => ({
+    parameters,
+    weight: weights[i]!,
+    strength: strengthOn(onDay, sessions, newest, parameters),
+    newest,
+  }));
   return {
-    particles: results.map(({ parameters, newest }, i) => ({
-      parameters,
-      weight: weights[i]!,
-      strength: drift(newest.after, (onDay - lastDay) / 7, parameters),
-      newest,
-    })),
+    particles,
     effective,
     sessions,
     surprises: surprises.flatMap(({ session, group, surprise, movedLn }) =>
@@ -148,6 +148,26 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
     start,
     onDay,
   };
+}
+
+/** What the same log says of another day, on or after its newest session: what `estimateStrength` would answer for that day. */
+export function carriedTo(posterior: StrengthPosterior, onDay: number): StrengthPosterior {
+  const { particles, sessions } = posterior;
+  const carried = particles.map((particle) => {
+    const strength = strengthOn(onDay, sessions, particle.newest, particle.parameters);
+    return { ...particle, strength };
+  });
+  return { ...posterior, particles: carried, onDay };
+}
+
+function strengthOn(
+  onDay: number,
+  sessions: readonly Session[],
+  { after }: NewestSession,
+  parameters: Parameters,
+): Lattice {
+  const lastDay = sessions[sessions.length - 1]?.day ?? onDay;
+  return drift(after, (onDay - lastDay) / 7, parameters);
 }
 
 /**

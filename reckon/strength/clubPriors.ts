@@ -1,5 +1,5 @@
-import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import type { Lifter } from '#contract/records/lifters.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { sdOfBelief } from '#core/strength/belief.ts';
 import { builds, clubPrior, type LearnedShape } from '#core/strength/clubPrior.ts';
@@ -10,13 +10,16 @@ const LEAST_SD = 1e-9;
 /** A lifter of unknown stature counts with the club's middle build. */
 const ASSUMED_STATURE_M = 1.75;
 
+/** What of an estimate others learn from. */
+export type ToldOfLift = Pick<StrengthEstimate, 'lifterId' | 'lift' | 'bodyMassKg' | 'parameters'>;
+
 /**
  * What to believe of each lifter before their own log, from what the club's other lifters showed in the same lift: other
  * lifters of alike build count more. `estimates` hold what each log told and under which prior.
  */
 export function clubPriors(
-  records: Pick<ClubRecords, 'lifter'>,
-  estimates: readonly Pick<StrengthEstimate, 'lifterId' | 'lift' | 'bodyMassKg' | 'parameters'>[],
+  records: { lifter: readonly Pick<Lifter, 'id' | 'statureM'>[] },
+  estimates: readonly ToldOfLift[],
   lift: Lift,
 ): (lifterId: string) => Prior {
   const population = populationPrior(lift);

@@ -3,6 +3,7 @@ import type { EstimateProgress } from '#contract/strength/strengthSummary.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
+import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { runBacktest } from './runBacktest.ts';
@@ -19,12 +20,17 @@ interface BacktestState {
 }
 
 /** Foretells all past meets behind the screens, once for each state of what that rests on: gives what there is now, and begins a run where that is out of date. */
-export function backtester(store: ClubStore, run: RunWork): () => Promise<BacktestState> {
+export function backtester(
+  store: ClubStore,
+  run: RunWork,
+  keepIn: KeptAnswers,
+): () => Promise<BacktestState> {
   let failed: { mark: string; error: unknown } | undefined;
   const markNow = newestMark(store);
   const backtests = keptWork({
     most: 1,
     width: 1,
+    keepIn: keepIn.of('backtests', 1),
     keyOf: () => 'club',
     restsOn: async (_club: null) => ({ basis: [await markNow()] as const }),
     async work(_club, { basis: [mark] }, { tell }) {
@@ -60,7 +66,8 @@ function newestMark(store: ClubStore): () => Promise<string> {
     const seq = await store.latestSeq();
     if (newest?.seq !== seq) {
       const { records, log } = await clubWithFormerGear(store);
-      const mark = fingerprint([{ ...records, day: [] }, log.map(({ id, struckAt }) => [id, struckAt])]);
+      const sets = log.map(({ id, struckAt }) => [id, struckAt]);
+      const mark = fingerprint([await store.lastReplaced(), { ...records, day: [] }, sets]);
       newest = { seq, mark };
     }
     return newest.mark;

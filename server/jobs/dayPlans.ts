@@ -3,6 +3,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import type { AskedIn } from './job.ts';
 import type { RunWork, Work } from './jobs.ts';
+import { nothingKept } from './keptAnswers.ts';
 import { keptWork } from './keptWork.ts';
 import type { HowAsked } from './newestFirst.ts';
 
@@ -21,9 +22,10 @@ const keptCount = 20;
 
 /**
  * Training days, solved and told anew by the log once for each state of that: every screen that waits for estimates asks each second, and
- * a day that somebody wants solved must not queue behind the same answer. An estimate that has not changed is the same object.
+ * a day that somebody wants solved must not queue behind the same answer. An estimate that has not changed is the same object. What was
+ * told anew is kept `keepIn` beyond one run of the server.
  */
-export function dayPlans(run: RunWork): DayPlans {
+export function dayPlans(run: RunWork, keepIn = nothingKept): DayPlans {
   const solved = keptWork({
     most: keptCount,
     width: 1,
@@ -35,7 +37,8 @@ export function dayPlans(run: RunWork): DayPlans {
     most: keptCount,
     width: 1,
     keyOf: ({ day }: ByLog) => day.id,
-    restsOn: ({ number, estimates }) => ({ basis: [number, ...estimates] }),
+    keepIn: keepIn.of('plans by the log', keptCount),
+    restsOn: ({ number, plan, estimates }) => ({ basis: [number, plan.basis, ...estimates] }),
     work: (asked) => run('planByLog', asked),
   });
   return { solve: solved.ask, byLog: told.ask };

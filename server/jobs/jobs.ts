@@ -1,4 +1,3 @@
-import { serialize } from 'node:v8';
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
@@ -78,10 +77,9 @@ export const work = jobTable({
       lane: 'lifts',
       run: async (asked: WholeAsked) => {
         const { weighAndRemember } = await import('#reckon/strength/weighAndRemember.ts');
+        const { packed } = await import('#server/strength/rememberedStates.ts');
         const weighed = weighAndRemember(asked);
-        if (weighed === null) return null;
-        const state: Uint8Array = serialize(weighed.remembered);
-        return { estimate: weighed.estimate, state };
+        return weighed && { estimate: weighed.estimate, state: packed(weighed.remembered) };
       },
     },
     followCapacity: {
@@ -106,10 +104,10 @@ export const work = jobTable({
         return takeIn(asked);
       },
     },
-    /** What is remembered under another prior; null where that takes the whole log. */
+    /** What is remembered for another day or under another prior; null where that takes the whole log. */
     believeAnew: {
       lane: 'newest',
-      run: async (asked: Version & { asked: AnewAsked }) => {
+      run: async (asked: Version & { asked: AnewAsked; withState: boolean }) => {
         const { believeAnew } = await import('#server/strength/rememberedStates.ts');
         return believeAnew(asked);
       },

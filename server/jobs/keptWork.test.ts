@@ -1,4 +1,8 @@
-import { expect, onTestFinished, test } from 'vitest';
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expect, onTestFinished, test, vi } from 'vitest';
+import { testApp } from '#server/tests/testApp.ts';
+import { type KeptAnswers, keptAnswers } from './keptAnswers.ts';
 import { keptWork } from './keptWork.ts';
 import { type Gate, newGate, open, work as testJobs } from './tests/testJobs.ts';
 import { workThreads } from './threads.ts';
@@ -208,4 +212,72 @@ test('how far a run is arrives from its thread', async () => {
   expect(works.progress(null)).toEqual({ done: 0, total: 0 });
   await works.ask(null);
   expect(works.progress(null)).toEqual({ done: 3, total: 3 });
+});
+
+/** Works in two, the second resting on the first's answer, on a folder; `done` are the runs of the works themselves. */
+function overFolder(keepIn: KeptAnswers, world: { basis: string }) {
+  const done: string[] = [];
+  const parts = { most: 2, width: 1, keyOf: (key: string) => key };
+  const first = keptWork({
+    ...parts,
+    keepIn: keepIn.of('first', 2),
+    restsOn: () => ({ basis: [world.basis, 1] }),
+    work: async (key) => {
+      done.push(`first ${key}`);
+      return { kg: new Map([[key, 0.1]]) };
+    },
+  });
+  const second = keptWork({
+    ...parts,
+    keepIn: keepIn.of('second', 2),
+    restsOn: async (key) => ({ basis: [await first.ask(key)] }),
+    work: async (key) => {
+      done.push(`second ${key}`);
+      return `of ${key}`;
+    },
+  });
+  return { first, second, done };
+}
+
+test('what is kept in a folder outlives the run, also where it rests on an answer that is kept, until its basis is another', async () => {
+  const { folder } = await testApp();
+  const keepIn = () => keptAnswers(join(folder, 'club'), 'now');
+  const world = { basis: 'old' };
+  const before = overFolder(keepIn(), world);
+  expect(await before.second.ask('a')).toBe('of a');
+  expect(before.done).toEqual(['first a', 'second a']);
+
+  const after = overFolder(keepIn(), world);
+  expect(await after.second.ask('a')).toBe('of a');
+  expect(await after.first.ask('a')).toEqual({ kg: new Map([['a', 0.1]]) });
+  expect(after.done).toEqual([]);
+
+  world.basis = 'new';
+  const changed = overFolder(keepIn(), world);
+  expect(changed.first.newest('a')).toEqual({ kg: new Map([['a', 0.1]]) });
+  expect(await changed.second.ask('a')).toBe('of a');
+  expect(changed.done).toEqual(['first a', 'second a']);
+});
+
+test('of more keys than are kept the one put the longest ago is worked out again', async () => {
+  const { folder } = await testApp();
+  const keepIn = () => keptAnswers(join(folder, 'club'), 'now');
+  const world = { basis: 'old' };
+  const before = overFolder(keepIn(), world);
+  for (const key of ['a', 'b', 'c']) await before.first.ask(key);
+  const after = overFolder(keepIn(), world);
+  for (const key of ['c', 'b', 'a']) await after.first.ask(key);
+  expect(after.done).toEqual(['first a']);
+});
+
+test('a disk that takes nothing hinders no answer', async () => {
+  const { folder } = await testApp();
+  const complaints = vi.spyOn(console, 'error').mockImplementation(() => {});
+  // A file stands where the folder would be.
+  await writeFile(join(folder, 'club.kept'), '');
+  const works = overFolder(keptAnswers(join(folder, 'club'), 'now'), { basis: 'old' });
+  expect(await works.second.ask('a')).toBe('of a');
+  expect(await works.second.ask('b')).toBe('of b');
+  // Said once, not at every answer.
+  expect(complaints).toHaveBeenCalledTimes(1);
 });

@@ -1,4 +1,6 @@
 import type { Tell } from './job.ts';
+import { type AnswersOfWork, nothingKept } from './keptAnswers.ts';
+import { markAs, markOf, writtenBasis } from './markOf.ts';
 import { type HowAsked, newestFirst } from './newestFirst.ts';
 import { newestKept } from './newestKept.ts';
 import type { Waiting } from './waiting.ts';
@@ -12,7 +14,8 @@ import type { Waiting } from './waiting.ts';
  *   nobody else waits. A run rests on things as they are when its turn comes, and as it was asked for last.
  * - Never older over newer: an answer begun before the one that is kept, and for another basis, goes to those who asked for it and
  *   is not kept.
- * - Kept: the newest answers of `most` keys, as long as the server runs. A fault goes to who asked, and the next one asks anew.
+ * - Kept: the newest answers of `most` keys, as long as the server runs, and where `keepIn` says so beyond that: what an answer rests
+ *   on must then be said in words, numbers and other answers that are kept. A fault goes to who asked, and the next one asks anew.
  * - Cancelled: an asker may bring a signal that says when nobody waits there any more; without one it waits to the end. A run whose
  *   last asker has gone is dropped if its turn has not come. If it has, it goes on and is kept, or ends at once together with
  *   its thread where `endsWhenLeft`. A newer basis ends nothing that somebody waits for.
@@ -62,6 +65,7 @@ interface WorkParts<Of, Rest extends RestsOn, Answer> {
   restsOn(of: Of): Rest | Promise<Rest>;
   work(of: Of, now: Rest, run: { signal: AbortSignal | undefined; tell: Tell }): Promise<Answer>;
   endsWhenLeft?: boolean;
+  keepIn?: AnswersOfWork;
   /** False for an answer that was landed and is good enough only until `work` has found its own. */
   isWhole?(answer: Answer): boolean;
   /** Hears of every answer that is given out, and what was kept before. */
@@ -75,6 +79,7 @@ export function keptWork<Of, Rest extends RestsOn, Answer>({
   restsOn,
   work,
   endsWhenLeft = false,
+  keepIn = nothingKept.of('', 0),
   isWhole = () => true,
   onGiven = () => {},
 }: WorkParts<Of, Rest, Answer>): KeptWork<Of, Rest, Answer> {
@@ -135,16 +140,33 @@ export function keptWork<Of, Rest extends RestsOn, Answer>({
     }
   }
 
+  /** What is kept, whatever it rests on. */
+  function recall(of: Of): Kept<Answer> | undefined {
+    const key = keyOf(of);
+    const known = kept.get(key);
+    const found = known ? undefined : keepIn.find(key);
+    if (!found) return known;
+    const { basis, answer, mark } = found;
+    if (mark !== null) markAs(answer as object, mark);
+    const recalled = { basis, at: 0, answer: answer as Answer };
+    kept.set(key, recalled);
+    return recalled;
+  }
+
   function given(of: Of, { basis, at }: Standing<Rest>): { answer: Answer } | undefined {
-    const known = kept.get(keyOf(of));
+    const known = recall(of);
     if (!known || !areSame(known.basis, basis)) return undefined;
     return give(of, { ...known, at });
   }
 
   function land(of: Of, { basis, at }: Standing<Rest>, answer: Answer): Answer {
-    const known = kept.get(keyOf(of));
+    const known = recall(of);
     const isOlder = known !== undefined && known.at > at && !areSame(known.basis, basis);
-    return isOlder ? answer : give(of, { basis, at, answer }).answer;
+    if (isOlder) return answer;
+    const one = give(of, { basis: writtenBasis(basis), at, answer });
+    const mark = typeof answer === 'object' && answer !== null ? markOf(answer) : null;
+    keepIn.put(keyOf(of), { basis: one.basis, answer, mark });
+    return answer;
   }
 
   function give(of: Of, { basis, at, answer }: Kept<Answer>): Kept<Answer> {
@@ -159,12 +181,13 @@ export function keptWork<Of, Rest extends RestsOn, Answer>({
     ask,
     stand,
     given,
-    newest: (of) => kept.get(keyOf(of))?.answer,
+    newest: (of) => recall(of)?.answer,
     land,
     progress: (of) => progress.get(keyOf(of)) ?? { done: 0, total: 0 },
   };
 }
 
 function areSame(some: readonly unknown[], others: readonly unknown[]): boolean {
-  return some.length === others.length && some.every((part, i) => Object.is(part, others[i]));
+  const written = writtenBasis(others);
+  return some.length === others.length && writtenBasis(some).every((part, i) => Object.is(part, written[i]));
 }

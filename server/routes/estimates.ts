@@ -6,14 +6,20 @@ import { lift } from '#contract/records/lift.ts';
 import { noQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
+import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { seasonCapacity } from '#server/strength/seasonCapacity.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** What each lifter can do, by the whole log: one lifter in full, everybody in short; work capacity over a season. */
-export function estimateRoutes(store: ClubStore, run: RunWork, estimator: StrengthEstimator) {
-  const capacityOf = seasonCapacity(store, run, estimator);
+export function estimateRoutes(
+  store: ClubStore,
+  run: RunWork,
+  estimator: StrengthEstimator,
+  keepIn: KeptAnswers,
+) {
+  const capacityOf = seasonCapacity(store, run, estimator, keepIn);
   return new Hono()
     .get('/estimates', async (c) => {
       const asked = readQuery(c, { lifterId, on: localDate.optional(), lift: lift.optional() });

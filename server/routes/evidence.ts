@@ -5,17 +5,22 @@ import { readQuery } from '#server/guard/readQuery.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
 import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
+import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** What the log says of the club's rules of thumb. Weighed once for each state of the club, whoever asks. */
-export function evidenceRoutes(store: ClubStore, run: RunWork) {
+export function evidenceRoutes(store: ClubStore, run: RunWork, keepIn: KeptAnswers) {
   const reports = keptWork({
     most: 1,
     width: 1,
     keyOf: () => 'club',
-    restsOn: async (_club: null) => ({ basis: [await store.latestSeq()] }),
+    async restsOn(_club: null) {
+      const { seq, madeAt } = await store.standing();
+      return { basis: [seq, madeAt] };
+    },
     endsWhenLeft: true,
+    keepIn: keepIn.of('evidence', 1),
     work: async (_club, _now, { signal }) =>
       run('weighEvidence', await clubWithFormerGear(store), { signal }),
   });

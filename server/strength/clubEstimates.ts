@@ -1,17 +1,18 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { lift as liftShape } from '#contract/records/lift.ts';
-import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
-import { clubPriors } from '#reckon/strength/clubPriors.ts';
+import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
-import type { KeptEstimates } from './keptEstimates.ts';
+import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
+import type { EstimateMark, KeptEstimates } from './keptEstimates.ts';
 import { liftKey } from './liftKey.ts';
+import { type Noted, notedEstimates } from './notedEstimates.ts';
 
 /** Everybody's estimates of one day, worked out behind whatever else is asked for. */
 interface ClubEstimates {
   /**
-   * Works out what is out of date. Where that is most of the club it then learns from all of it what to expect of each
-   * lifter, and weighs every estimate anew with that. A run under way is joined.
+   * Works out what is out of date. Where that is most of the club, or on another day when anything was logged since, it then learns
+   * from all of it what to expect of each lifter, and weighs every estimate anew with that. A run under way is joined.
    */
   run(on: string): Promise<void>;
   /** Whether a run would find anything to do. */
@@ -21,38 +22,33 @@ interface ClubEstimates {
   summaries(): Promise<StrengthSummary[]>;
 }
 
-type Short = Omit<StrengthSummary, 'upToDate'>;
-type Told = Pick<StrengthEstimate, 'lifterId' | 'lift' | 'bodyMassKg' | 'parameters'>;
-interface Noted {
-  mark: string;
-  /** Null where nothing came out. */
-  found: { short: Short; told: Told } | null;
-}
-
-/** `onLearned` hears when everybody was weighed anew by what the club had shown. */
+/** `onLearned` hears when everybody was weighed anew by what the club had shown. What is known in short is kept `keepIn`. */
 export function clubEstimates(
-  { basis, markOf, estimateOf, expect, believeAnew, onGiven }: KeptEstimates,
+  { basis, markOf, estimateOf, expect, showed, believeAnew, onGiven }: KeptEstimates,
+  keepIn: KeptAnswers,
   onLearned: () => void,
 ): ClubEstimates {
-  const noted = new Map<string, Noted>();
+  const noted = notedEstimates(keepIn);
   let clubOn = '';
   let progress = { done: 0, total: 0 };
   let running: Promise<void> | undefined;
 
   onGiven((ask, mark, estimate) => {
-    if (ask.on === clubOn) noted.set(liftKey(ask), { mark, found: estimate && inShort(estimate) });
+    if (ask.on === clubOn) noted.note(ask, mark, estimate);
   });
 
-  async function outOfDate(on: string): Promise<LiftOnDay[]> {
+  /** Every lift that something is known of, with the mark of now and what was noted of it. */
+  async function allLifts(on: string): Promise<LiftNow[]> {
     const { records, marksOf } = await basis();
-    const asks: LiftOnDay[] = [];
+    const lifts: LiftNow[] = [];
     for (const { id: lifterId } of records.lifter) {
       for (const lift of (await marksOf(lifterId)).keys()) {
         const ask = { lifterId, lift, on };
-        if (noted.get(liftKey(ask))?.mark !== (await markOf(ask))) asks.push(ask);
+        const mark = await markOf(ask);
+        if (mark) lifts.push({ ask, mark, known: noted.of(ask) });
       }
     }
-    return asks;
+    return lifts;
   }
 
   async function workOff(
@@ -65,7 +61,8 @@ export function clubEstimates(
           await work(ask);
         } catch (error) {
           // One lifter's fault must not keep the others waiting, nor be tried for ever.
-          noted.set(liftKey(ask), { mark: (await markOf(ask)) ?? '', found: null });
+          const mark = await markOf(ask);
+          if (mark) noted.note(ask, mark, null);
           console.error(error);
         }
         progress.done += 1;
@@ -76,31 +73,47 @@ export function clubEstimates(
   const weigh = (ask: LiftOnDay) => estimateOf(ask, { behind: true });
 
   async function overClub(): Promise<void> {
-    const first = await outOfDate(clubOn);
-    const learns = first.length > noted.size / 2;
-    progress = { done: 0, total: first.length * (learns ? 2 : 1) };
-    if (!learns) return workOff(first, weigh);
-    for (const asks of inWaves(first)) {
-      await workOff(asks, weigh);
+    const all = await allLifts(clubOn);
+    const due = all.filter(isDue);
+    const learns = due.filter((lift) => !isOfSameLog(lift)).length > all.length / 2;
+    progress = { done: 0, total: due.length * (learns ? 2 : 1) };
+    if (learns) {
+      for (const asks of inWaves(due.map(({ ask }) => ask))) {
+        await workOff(asks, weigh);
+        await learn();
+      }
+    } else {
+      const isCarried = new Set(due.filter(isOnlyOfOtherDay).map(({ ask }) => ask));
+      const asks = due.map(({ ask }) => ask);
+      await workOff(asks, (ask) => (isCarried.has(ask) ? believeAnew(ask) : weigh(ask)));
+      if (!(await isLearnedAnew())) return;
       await learn();
     }
-    const second = await outOfDate(clubOn);
-    progress.total = progress.done + second.length;
-    await workOff(second, believeAnew);
+    const again = (await allLifts(clubOn)).filter(isDue).map(({ ask }) => ask);
+    progress.total = progress.done + again.length;
+    await workOff(again, believeAnew);
     onLearned();
+  }
+
+  /** What to expect of everybody is learned once on each day before which anything was logged or written down. */
+  async function isLearnedAnew(): Promise<boolean> {
+    const before = await showed();
+    return before === undefined || (before.on !== clubOn && before.from !== stateOf(await allLifts(clubOn)));
   }
 
   /** What to expect of everybody, from all that is known by now. */
   async function learn(): Promise<void> {
     const { records } = await basis();
     const told = notedOf(records).flatMap(({ found }) => found?.told ?? []);
-    expect(new Map(liftShape.options.map((lift) => [lift, clubPriors(records, told, lift)])));
+    const from = stateOf(await allLifts(clubOn));
+    const lifters = records.lifter.map(({ id, statureM }) => ({ id, statureM }));
+    await expect({ on: clubOn, from, lifters, told });
   }
 
   /** In the club's own order, whatever came first: what is learned from it is the same each time. */
   function notedOf({ lifter }: Pick<ClubRecords, 'lifter'>): Noted[] {
     return lifter.flatMap(({ id: lifterId }) =>
-      liftShape.options.flatMap((lift) => noted.get(liftKey({ lifterId, lift })) ?? []),
+      liftShape.options.flatMap((lift) => noted.of({ lifterId, lift }) ?? []),
     );
   }
 
@@ -119,17 +132,18 @@ export function clubEstimates(
 
   return {
     run,
-    isUpToDate: async (on) => (await outOfDate(on)).length === 0,
+    async isUpToDate(on) {
+      if (running === undefined) clubOn = on;
+      return !(await allLifts(on)).some(isDue);
+    },
     progress: () => ({ ...progress, running: running !== undefined }),
     async summaries() {
       const { records } = await basis();
       const summaries: StrengthSummary[] = [];
-      for (const { mark, found } of notedOf(records))
-        if (found)
-          summaries.push({
-            ...found.short,
-            upToDate: mark === (await markOf({ ...found.told, on: clubOn })),
-          });
+      for (const { mark, found } of notedOf(records)) {
+        const now = found && (await markOf({ ...found.told, on: clubOn }));
+        if (now) summaries.push({ ...found.short, upToDate: areSame(mark, now) });
+      }
       return summaries;
     },
   };
@@ -145,10 +159,30 @@ function inWaves(asks: readonly LiftOnDay[]): LiftOnDay[][] {
   return WAVES.map((_, wave) => asks.filter((ask) => waveOf(ask) === wave));
 }
 
-function inShort(estimate: StrengthEstimate): Noted['found'] {
-  const { lifterId, lift, on, setCount, lastSetOn, maxKg, bodyMassKg, parameters } = estimate;
-  return {
-    short: { lifterId, lift, on, setCount, lastSetOn, maxKg },
-    told: { lifterId, lift, bodyMassKg, parameters },
-  };
+interface LiftNow {
+  ask: LiftOnDay;
+  mark: EstimateMark;
+  known: Noted | undefined;
+}
+
+/** A whole log is still to be weighed where sets were taken in alone before the server ended. */
+function isDue({ mark, known }: LiftNow): boolean {
+  return known === undefined || !areSame(known.mark, mark) || known.isRecalledInPart;
+}
+
+function isOfSameLog({ mark, known }: LiftNow): boolean {
+  return known?.mark.content === mark.content;
+}
+
+/** Then the estimate before is carried to this day. */
+function isOnlyOfOtherDay(lift: LiftNow): boolean {
+  return isOfSameLog(lift) && !lift.known!.isRecalledInPart;
+}
+
+function areSame(one: EstimateMark, other: EstimateMark): boolean {
+  return one.on === other.on && one.prior === other.prior && one.content === other.content;
+}
+
+function stateOf(lifts: readonly LiftNow[]): string {
+  return fingerprint(lifts.map(({ ask, mark }) => [liftKey(ask), mark.content]));
 }

@@ -8,6 +8,8 @@ import { emptyLog } from '#store/logMarks.ts';
 /** The club as it stood at one change. */
 export interface EstimateBasis {
   records: ClubRecords;
+  /** The same as long as no other club was put in the place of all. */
+  club: string;
   /** For each lift that something is known of: what tells one state of all that its estimate rests on from another. */
   marksOf(lifterId: string): Promise<Map<Lift, BasisMark>>;
 }
@@ -37,11 +39,12 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
 }
 
 async function readBasis(store: ClubStore): Promise<EstimateBasis> {
-  const { records } = await store.records();
-  const gear = fingerprint(clubBasis(records, 'estimate'));
+  const [{ records }, club] = await Promise.all([store.records(), store.lastReplaced()]);
+  const gear = `${club} ${fingerprint(clubBasis(records, 'estimate'))}`;
   const known = new Map<string, Promise<Map<Lift, BasisMark>>>();
   return {
     records,
+    club,
     marksOf(lifterId) {
       const marks = known.get(lifterId) ?? readMarks(store, records, gear, lifterId);
       known.set(lifterId, marks);

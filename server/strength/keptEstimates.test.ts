@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { normalBelief } from '#core/strength/belief.ts';
 import { populationPrior } from '#core/strength/parameters.ts';
 import { estimateLift } from '#reckon/strength/estimateLift.ts';
+import { nothingKept } from '#server/jobs/keptAnswers.ts';
 import { fakeRun } from '#server/jobs/tests/fakeRun.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
@@ -25,10 +27,11 @@ test('whoever asks while the club is still weighed anew waits for no whole log, 
       takeIn: async () => null,
       believeAnew: async () => {
         works.push('weighed anew');
-        return { ...weighed, maxKg: { ...weighed.maxKg, median: 1 } };
+        return { told: { ...weighed, maxKg: { ...weighed.maxKg, median: 1 } }, state: null };
       },
     }),
     true,
+    nothingKept,
     {
       onWeighed: () => {},
       onFault: (error) => {
@@ -37,7 +40,9 @@ test('whoever asks while the club is still weighed anew waits for no whole log, 
     },
   );
   expect(await estimates.estimateOf(of)).toEqual(weighed);
-  estimates.expect(new Map());
+  const faster = { name: 'lnMaxSpeed', now: normalBelief(0.2, 0.02), before: normalBelief(0, 0.3) };
+  const others = ['a', 'b', 'c'].map((lifterId) => ({ ...weighed, lifterId, parameters: [faster] }));
+  await estimates.expect({ on: of.on, from: '', lifters: [], told: others });
   const asked = await Promise.all([estimates.estimateOf(of), estimates.believeAnew(of)]);
   expect(asked.map((estimate) => estimate?.maxKg.median)).toEqual([1, 1]);
   expect(works).toEqual(['whole log', 'weighed anew']);

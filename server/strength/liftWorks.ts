@@ -1,10 +1,11 @@
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import type { Prior } from '#core/strength/parameters.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import { withTakenIn } from '#reckon/strength/withTakenIn.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
+import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { newestKept } from '#server/jobs/newestKept.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import type { Expected } from './clubShowed.ts';
 import type { EstimateBasis } from './estimateBasis.ts';
 import { liftKey } from './liftKey.ts';
 import { ownRecords } from './ownRecords.ts';
@@ -14,7 +15,8 @@ import { rememberedCount } from './rememberedCount.ts';
 export interface LiftBasis {
   butForNewSets: string;
   setsInLog: number;
-  prior: Prior;
+  /** What is believed before the log. */
+  expected: Expected;
 }
 
 /** The ways to an estimate: by the whole log, or from the one before and what came since, sets or what the club showed. */
@@ -27,7 +29,7 @@ export interface LiftWorks {
     of: LiftOnDay,
     basis: LiftBasis,
   ): Promise<{ estimate: StrengthEstimate; wholeIsDue: boolean } | null>;
-  /** The same sets under what is expected now. Null where it takes the whole log after all. */
+  /** The same sets for this day and under what is expected now. Null where it takes the whole log after all. */
   believeAnew(of: LiftOnDay, basis: LiftBasis): Promise<StrengthEstimate | null>;
 }
 
@@ -35,19 +37,54 @@ export interface LiftWorks {
 interface Going {
   version: number;
   basis: string;
+  /** The mark of what was believed before the log. */
+  prior: string;
   estimate: StrengthEstimate;
 }
 
-/** `goesOn`: whether `run` has a thread that remembers; without it every estimate is by the whole log. */
+/** One that is kept, with what it takes to go on from it. */
+interface KeptGoing {
+  estimate: StrengthEstimate;
+  state: Uint8Array;
+}
+
+/**
+ * `goesOn`: whether `run` has a thread that remembers; without it every estimate is by the whole log. What is gone on from is kept
+ * `keepIn` as it was when the whole log was weighed last, or what is believed before it was another: sets since are few.
+ */
 export function liftWorks(
   store: ClubStore,
   basis: () => Promise<EstimateBasis>,
   run: RunWork,
-  goesOn: boolean,
+  { goesOn, keepIn }: { goesOn: boolean; keepIn: KeptAnswers },
 ): LiftWorks {
   /** The thread may remember fewer; then it says so. */
   const remembered = newestKept<Going>(rememberedCount);
+  const kept = keepIn.of('gone on from', rememberedCount);
   let versions = 0;
+
+  function recall(key: string): Going | undefined {
+    const known = remembered.get(key);
+    const found = known || !goesOn ? undefined : kept.find(key);
+    if (!found) return known;
+    const [from, prior] = found.basis as [string, string];
+    const { estimate, state } = found.answer as KeptGoing;
+    return handOver(key, { basis: from, prior, estimate }, state);
+  }
+
+  function handOver(key: string, from: Omit<Going, 'version'>, state: Uint8Array): Going {
+    const version = ++versions;
+    const going = { ...from, version };
+    // Nobody waits for that; where it fails, new sets take the whole log.
+    run('rememberLift', { key, version, state }).catch(() => {});
+    remembered.set(key, going);
+    return going;
+  }
+
+  function keep(key: string, { basis: from, prior, estimate }: Omit<Going, 'version'>, state: Uint8Array) {
+    const answer: KeptGoing = { estimate, state };
+    kept.put(key, { basis: [from, prior], answer, mark: null });
+  }
 
   /** Another may have been handed over meanwhile. */
   function goneOn(key: string, going: Going): void {
@@ -55,26 +92,25 @@ export function liftWorks(
   }
 
   return {
-    remembers: (of) => remembered.has(liftKey(of)),
-    async weigh(of, { prior, butForNewSets }) {
+    remembers: (of) => recall(liftKey(of)) !== undefined,
+    async weigh(of, { expected: { prior, mark }, butForNewSets }) {
       const { lifterId, lift, on } = of;
       const [{ records }, log] = await Promise.all([basis(), store.loggedSets({ lifterId, lift, to: on })]);
       const former = await store.formerGear(log);
       const asked = { records: ownRecords(records, lifterId, former), log, of, prior };
       if (!goesOn) return run('estimateLift', asked);
       const key = liftKey(of);
-      const version = ++versions;
       const weighed = await run('weighLift', { ...asked, basis: butForNewSets });
       if (weighed === null) return null;
       const { estimate, state } = weighed;
-      // Nobody waits for that; where it fails, new sets take the whole log.
-      run('rememberLift', { key, version, state }).catch(() => {});
-      remembered.set(key, { version, basis: butForNewSets, estimate });
+      const from = { basis: butForNewSets, prior: mark, estimate };
+      keep(key, from, state);
+      handOver(key, from, state);
       return estimate;
     },
     async takeIn(of, { butForNewSets, setsInLog }) {
       const key = liftKey(of);
-      const before = remembered.get(key);
+      const before = recall(key);
       if (before?.basis !== butForNewSets) return null;
       const { lifterId, lift, on } = of;
       const { version, estimate: earlier } = before;
@@ -86,17 +122,20 @@ export function liftWorks(
       goneOn(key, { ...before, estimate });
       return { estimate, wholeIsDue: answer.wholeIsDue };
     },
-    async believeAnew(of, { butForNewSets, setsInLog, prior }) {
+    async believeAnew(of, { butForNewSets, setsInLog, expected: { prior, mark } }) {
       const key = liftKey(of);
-      const before = remembered.get(key);
+      const before = recall(key);
       if (before?.basis !== butForNewSets) return null;
       const { version } = before;
       const asked = { of, prior, basis: butForNewSets, setsInLog };
-      const told = await run('believeAnew', { key, version, asked });
-      if (!told) return null;
-      const estimate = { ...before.estimate, ...told };
-      goneOn(key, { ...before, estimate });
-      return estimate;
+      // Another day alone is soon gone on to again.
+      const withState = before.prior !== mark;
+      const answer = await run('believeAnew', { key, version, asked, withState });
+      if (!answer) return null;
+      const going = { ...before, prior: mark, estimate: { ...before.estimate, ...answer.told } };
+      if (answer.state) keep(key, going, answer.state);
+      goneOn(key, going);
+      return going.estimate;
     },
   };
 }

@@ -1,4 +1,5 @@
-import { deserialize } from 'node:v8';
+import { deserialize, serialize } from 'node:v8';
+import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import { type AnewAsked, believeAnew as anew, type BelievedAnew } from '#reckon/strength/believeAnew.ts';
 import { type NewestAsked, type NewestTaken, takeNewest } from '#reckon/strength/takeNewest.ts';
 import type { Remembered } from '#reckon/strength/weighAndRemember.ts';
@@ -16,11 +17,16 @@ export interface RememberedState extends Version {
   state: Uint8Array;
 }
 
+/** As bytes, packed: half of what they are, and some thirtieth of a second with the least effort. */
+export function packed(remembered: Remembered): Uint8Array {
+  return deflateRawSync(serialize(remembered), { level: 1 });
+}
+
 const known = newestKept<{ version: number; remembered: Remembered }>(rememberedCount);
 
 /** Keeps a state in the thread where this runs. */
 export function remember({ key, version, state }: RememberedState): void {
-  known.set(key, { version, remembered: deserialize(state) as Remembered });
+  known.set(key, { version, remembered: deserialize(inflateRawSync(state)) as Remembered });
 }
 
 /** The newest sets taken into what is remembered; null where that takes the whole log or nothing is remembered. */
@@ -31,9 +37,19 @@ export function takeIn({
   return goneOn(from, (remembered) => takeNewest(remembered, asked));
 }
 
-/** What is remembered under another prior; null likewise. */
-export function believeAnew({ asked, ...from }: Version & { asked: AnewAsked }): BelievedAnew | null {
-  return goneOn(from, (remembered) => anew(remembered, asked))?.told ?? null;
+/** What is remembered for another day or under another prior, and as it then is where that is wanted; null likewise. */
+export function believeAnew({
+  asked,
+  withState,
+  ...from
+}: Version & { asked: AnewAsked; withState: boolean }): {
+  told: BelievedAnew;
+  state: Uint8Array | null;
+} | null {
+  return goneOn(from, (before) => {
+    const answer = anew(before, asked);
+    return answer && { ...answer, state: withState ? packed(answer.remembered) : null };
+  });
 }
 
 /** What comes of the version that is remembered, which is remembered in its place; null where it is not, or nothing comes of it. */

@@ -3,6 +3,7 @@ import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
 import { type RunWork, work } from '#server/jobs/jobs.ts';
+import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { liftKey } from './liftKey.ts';
@@ -20,10 +21,12 @@ export function seasonCapacity(
   store: ClubStore,
   run: RunWork,
   { ofLifter }: Pick<StrengthEstimator, 'ofLifter'>,
+  keepIn: KeptAnswers,
 ): SeasonCapacity {
   const reports = keptWork({
     most: keptCount,
     width: work.lanes.lifts.threads,
+    keepIn: keepIn.of('capacities', keptCount),
     keyOf: (estimate: StrengthEstimate) => liftKey(estimate),
     restsOn: (estimate) => ({ basis: [estimate] }),
     async work(estimate) {

@@ -5,6 +5,7 @@ import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
+import { type KeptAnswers, nothingKept } from '#server/jobs/keptAnswers.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubEstimates } from './clubEstimates.ts';
 import { keptEstimates } from './keptEstimates.ts';
@@ -44,6 +45,8 @@ export interface StrengthEstimator {
 interface HowEstimated {
   /** Whether `run` has a thread that remembers what estimates are gone on from; without it each is by the whole log. */
   goesOn?: boolean;
+  /** Where what was worked out outlives the server. */
+  keepIn?: KeptAnswers;
   /** How long a training day waits for its estimates; without it, until all are there. */
   patienceMs?: number;
 }
@@ -51,7 +54,7 @@ interface HowEstimated {
 export function strengthEstimator(
   store: ClubStore,
   run: RunWork,
-  { goesOn = false, patienceMs }: HowEstimated = {},
+  { goesOn = false, keepIn = nothingKept, patienceMs }: HowEstimated = {},
 ): StrengthEstimator {
   let stopped = false;
   const news = new EventEmitter<{ news: [] }>().setMaxListeners(0);
@@ -59,9 +62,9 @@ export function strengthEstimator(
   const onFault = (error: unknown) => {
     if (!stopped) console.error(error);
   };
-  const estimates = keptEstimates(store, run, goesOn, { onWeighed: tell, onFault });
+  const estimates = keptEstimates(store, run, goesOn, keepIn, { onWeighed: tell, onFault });
   const { basis, estimateOf } = estimates;
-  const club = clubEstimates(estimates, tell);
+  const club = clubEstimates(estimates, keepIn, tell);
 
   return {
     async ofLifter(lifterId, on, { lift: only, signal } = {}) {

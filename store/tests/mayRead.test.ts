@@ -45,6 +45,8 @@ type Way = Exclude<
       | 'who'
       | 'today'
       | 'latestSeq'
+      | 'standing'
+      | 'lastReplaced'
       | 'onChange'
       | 'logMarks'
       | 'bandReps'
