@@ -9,7 +9,9 @@ import { estimateCommand } from './commands/estimate.ts';
 import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
 import { rebuildCommand } from './commands/rebuild.ts';
+import { restoreCommand } from './commands/restore.ts';
 import { serveCommand } from './commands/serve.ts';
+import { snapshotCommand } from './commands/snapshot.ts';
 import { trackCommand } from './commands/track.ts';
 
 /** Runs one command line, its words after the program's name, and returns the status that the process ends with. */
@@ -47,6 +49,8 @@ first. This program does not replace qualified coaching.`,
     trackCommand,
     importCommand,
     exportCommand,
+    snapshotCommand,
+    restoreCommand,
     rebuildCommand,
     computeCommand,
   ]) {

@@ -2,6 +2,8 @@ import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { createMiddleware } from 'hono/factory';
 import type { ClubStore } from '#store/ClubStore.ts';
+import { snapshotFolderOf } from '#store/copies/keptCopies.ts';
+import { type SnapshotKeeper, snapshotKeeper } from './copies/snapshotKeeper.ts';
 import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
@@ -14,6 +16,7 @@ import { archiveRoutes } from './routes/archive.ts';
 import { backtestRoutes } from './routes/backtest.ts';
 import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
+import { copyRoutes } from './routes/copies.ts';
 import { csvRoutes } from './routes/csv.ts';
 import { dayRoutes } from './routes/days.ts';
 import { estimateRoutes } from './routes/estimates.ts';
@@ -36,7 +39,9 @@ export interface AppParts {
   estimator?: StrengthEstimator;
   /** Where what was worked out outlives the server. */
   keepIn?: KeptAnswers;
-  /** Called after an archive or a file of the log was taken in. */
+  /** What takes snapshots of the club. */
+  snapshots?: SnapshotKeeper;
+  /** Called after an archive, a copy of the club or a file of the log was taken in. */
   onFilled?: () => void;
 }
 
@@ -47,6 +52,7 @@ export function createApp({
   run = runHere(store),
   keepIn = nothingKept,
   estimator = strengthEstimator(store, run, { keepIn }),
+  snapshots = snapshotKeeper(store, run, snapshotFolderOf(store.path)),
   onFilled = () => {},
 }: AppParts) {
   return new Hono()
@@ -58,11 +64,12 @@ export function createApp({
     .use('/api/*', noStore)
     .use('/api/*', standing(store))
     .use('/api/*', unchanged)
-    .on('POST', ['/api/archive', '/api/sets/import'], after(onFilled))
+    .on('POST', ['/api/archive', '/api/sets/import', '/api/copies/:name/restore'], after(onFilled))
     .route('/api', clubRoutes(store, { estimates: estimator.onNews }))
     .route('/api', recordRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store, run))
+    .route('/api', copyRoutes(store, run, snapshots))
     .route('/api', dayRoutes(store, run, estimator, keepIn))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store, run))

@@ -3,7 +3,9 @@ import type { Server } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
+import { snapshotFolderOf } from '#store/copies/keptCopies.ts';
 import { createApp } from './app.ts';
+import { snapshotKeeper } from './copies/snapshotKeeper.ts';
 import { rehearseDay } from './jobs/dayPlans.ts';
 import { work } from './jobs/jobs.ts';
 import { keptAnswers } from './jobs/keptAnswers.ts';
@@ -17,6 +19,8 @@ export interface ServeOptions {
   port?: number;
   /** Folder of the built screens. */
   webRoot?: string;
+  /** Where snapshots of the club are put; without it, beside its file. */
+  snapshotFolder?: string;
 }
 
 export interface Served {
@@ -32,17 +36,20 @@ export async function serve({
   store,
   port = defaultPort,
   webRoot = builtScreens,
+  snapshotFolder = snapshotFolderOf(store.path),
 }: ServeOptions): Promise<Served> {
   const { run, close: endThreads } = workThreads(work);
   const keepIn = keptAnswers(store.path, await reckoningMark());
   const estimator = strengthEstimator(store, run, { goesOn: true, keepIn, patienceMs });
   // Somebody will look at everybody soon; until then nobody hears of a fault.
   const estimateAll = () => void store.today().then(estimator.bringUpToDate).catch(console.error);
+  const snapshots = snapshotKeeper(store, run, snapshotFolder);
   const app = createApp({
     store,
     webRoot,
     run,
     keepIn,
+    snapshots,
     estimator,
     onFilled: estimateAll,
   });
@@ -51,11 +58,13 @@ export async function serve({
   const taken = await listen(server, port);
   // A coach who has just opened the program asks for the loads of a day before long.
   rehearseDay(run, records).catch(console.error).finally(estimateAll);
+  snapshots.start();
   return {
     url: `http://${host}:${taken}`,
     port: taken,
     async close() {
       estimator.stop();
+      snapshots.stop();
       const closed = once(server, 'close');
       server.close();
       server.closeAllConnections();

@@ -5,11 +5,13 @@ import type { ClubStore } from '#store/ClubStore.ts';
 import { buildScreensWhenStale } from '../buildScreens.ts';
 import { clubOption, openClub } from '../clubFile.ts';
 import { localToday } from '../localToday.ts';
+import { snapshotsOption } from '../snapshotsOption.ts';
 
 interface ServeOptions {
   club: string;
   port: number;
   demo?: boolean;
+  snapshots?: string;
 }
 
 /** `serve`: the program for browser and tablet, on this machine alone. */
@@ -19,18 +21,19 @@ export function serveCommand(): Command {
     .description('Serves the club at an address of this machine until Ctrl-C. Nothing leaves the machine.')
     .addOption(clubOption())
     .option('--port <number>', 'the port to try first; 0 for any free one', readPort, 4747)
+    .addOption(snapshotsOption())
     .option('--demo', 'fill a new club file with the invented demo club')
     .action(serveClub);
 }
 
-async function serveClub({ club, port, demo = false }: ServeOptions): Promise<void> {
+async function serveClub({ club, port, demo = false, snapshots }: ServeOptions): Promise<void> {
   await buildScreensWhenStale(say);
   const isNew = !existsSync(club);
   const store = await openClub(club, coach);
   if (isNew && demo) await fillWithDemo(store);
   const [record] = await store.list('club');
   const { serve } = await import('#server/serve.ts');
-  const served = await serve({ store, port });
+  const served = await serve({ store, port, ...(snapshots !== undefined && { snapshotFolder: snapshots }) });
   // Whoever reads the address may stop the program at once.
   const stop = async () => {
     await served.close();

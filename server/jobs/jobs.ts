@@ -8,6 +8,7 @@ import type { NewestAsked } from '#reckon/strength/takeNewest.ts';
 import type { WholeAsked } from '#reckon/strength/weighAndRemember.ts';
 import type { MeetsAsked } from '#server/backtest/foretellMeets.ts';
 import type { RememberedState, Version } from '#server/strength/rememberedStates.ts';
+import type { CopyFile } from '#store/copies/keptCopies.ts';
 import type { ClubDoor } from './clubDoor.ts';
 import type { ImportAsked } from './importLog.ts';
 import { jobTable, type NameIn, type RunIn, type Workplace } from './job.ts';
@@ -19,6 +20,12 @@ const anEveningMs = 180 * aMinuteMs;
 interface Club {
   records: ClubRecords;
   log: LoggedSet[];
+}
+
+/** A copy of a club that is kept beside it, and the door to the club itself. */
+interface OfCopy {
+  door: ClubDoor;
+  copy: CopyFile;
 }
 
 /** All that takes long, each by its name. A thread reads the code of a job when it is first asked for it. */
@@ -148,6 +155,35 @@ export const work = jobTable({
       run: async ({ door, text }: { door: ClubDoor; text: string }, { throughDoor }: Workplace) => {
         const { restoreArchive } = await import('#store/archive.ts');
         return throughDoor(door, (store) => restoreArchive(store, text));
+      },
+    },
+    takeSnapshot: {
+      lane: 'files',
+      run: async ({ path, folder }: { path: string; folder: string }) => {
+        const { takeSnapshot } = await import('#store/copies/takeSnapshot.ts');
+        return takeSnapshot(path, folder);
+      },
+    },
+    /** A copy of the club as an archive. */
+    readCopy: {
+      lane: 'files',
+      run: async ({ door, copy }: OfCopy) => {
+        const { readCopy } = await import('#store/copies/readCopy.ts');
+        return readCopy(copy, door.clubId, door.who);
+      },
+    },
+    lookIntoCopy: {
+      lane: 'files',
+      run: async ({ door, copy }: OfCopy, { throughDoor }: Workplace) => {
+        const { lookIntoCopy } = await import('#server/copies/restoreCopy.ts');
+        return throughDoor(door, (store) => lookIntoCopy(store, copy));
+      },
+    },
+    restoreCopy: {
+      lane: 'files',
+      run: async ({ door, copy }: OfCopy, { throughDoor }: Workplace) => {
+        const { restoreCopy } = await import('#server/copies/restoreCopy.ts');
+        return throughDoor(door, (store) => restoreCopy(store, copy));
       },
     },
   },

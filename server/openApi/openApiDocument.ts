@@ -1,6 +1,7 @@
 import { computePaths } from '#contract/compute/openApiPaths.ts';
 import { errorSchema, refusal } from './answers.ts';
 import { clubPaths } from './clubPaths.ts';
+import { copyPaths } from './copyPaths.ts';
 import { dayPaths } from './dayPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
 import { evidencePaths } from './evidencePaths.ts';
@@ -22,6 +23,7 @@ export function openApiDocument() {
       ...writtenWhereOpen({
         ...recordPaths(),
         ...clubPaths(),
+        ...copyPaths(),
         ...dayPaths(),
         ...setPaths(),
         ...estimatePaths(),

@@ -1,0 +1,66 @@
+import { stat } from 'node:fs/promises';
+import type { RunWork } from '#server/jobs/jobs.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { type CopyFile, keptCopies } from '#store/copies/keptCopies.ts';
+
+/** Takes snapshots of a club while the program runs. */
+export interface SnapshotKeeper {
+  folder: string;
+  /** Why the last one could not be taken, as one sentence; null: nothing went wrong. */
+  fault(): string | null;
+  /** Takes one now. */
+  take(): Promise<CopyFile>;
+  /** From now on one is taken each hour in which something was changed. */
+  start(): void;
+  stop(): void;
+}
+
+/** `folder`: where they are put, beside the club's file or on another disk. */
+export function snapshotKeeper(store: ClubStore, run: RunWork, folder: string): SnapshotKeeper {
+  let fault: string | null = null;
+  let timer: NodeJS.Timeout | undefined;
+
+  async function newest(): Promise<CopyFile | undefined> {
+    return (await keptCopies(store.path, folder)).find(({ kind }) => kind === 'snapshot');
+  }
+
+  async function take(): Promise<CopyFile> {
+    try {
+      const { name } = await run('takeSnapshot', { path: store.path, folder });
+      fault = null;
+      return (await keptCopies(store.path, folder)).find((copy) => copy.name === name)!;
+    } catch (error) {
+      fault = error instanceof Error ? error.message : String(error);
+      throw error;
+    }
+  }
+
+  /** A club in memory has no file; what has not changed needs no second copy. */
+  async function takeWhereDue(): Promise<void> {
+    const isFile = await stat(store.path).then(
+      (found) => found.isFile(),
+      () => false,
+    );
+    if (!isFile) return;
+    const last = await newest();
+    const age = last ? Date.now() - Date.parse(last.takenAt) : Number.POSITIVE_INFINITY;
+    // A clock that was put back would else keep the next one waiting.
+    const isDue = age >= everyMs || age < 0;
+    if (isDue && last?.seq !== (await store.latestSeq())) await take();
+  }
+
+  const look = () => void takeWhereDue().catch((error) => console.error(fault ?? error));
+  return {
+    folder,
+    fault: () => fault,
+    take,
+    start() {
+      look();
+      timer = setInterval(look, lookEveryMs).unref();
+    },
+    stop: () => clearInterval(timer),
+  };
+}
+
+const everyMs = 3_600_000;
+const lookEveryMs = 60_000;
