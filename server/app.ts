@@ -14,6 +14,7 @@ import { type KeptAnswers, nothingKept } from './jobs/keptAnswers.ts';
 import { runHere } from './jobs/runHere.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { backtestRoutes } from './routes/backtest.ts';
+import { changeRoutes } from './routes/changes.ts';
 import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
 import { copyRoutes } from './routes/copies.ts';
@@ -67,6 +68,7 @@ export function createApp({
     .on('POST', ['/api/archive', '/api/sets/import', '/api/copies/:name/restore'], after(onFilled))
     .route('/api', clubRoutes(store, { estimates: estimator.onNews }))
     .route('/api', recordRoutes(store))
+    .route('/api', changeRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store, run))
     .route('/api', copyRoutes(store, run, snapshots))

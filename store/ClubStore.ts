@@ -1,6 +1,7 @@
 import type { FormerRecord } from '#contract/archive/formerRecord.ts';
 import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
 import type { ClubChanges, ClubState, Standing } from '#contract/changes/clubState.ts';
+import type { DoneChanges } from '#contract/changes/doneChange.ts';
 import type { Who } from '#contract/changes/who.ts';
 import type { BandReps } from '#contract/log/BandReps.ts';
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
@@ -91,6 +92,8 @@ export interface ClubStore {
 
   /** Takes a change back, as a new change; refused when something it touched was changed since. */
   undo(seq: number): Promise<Change>;
+  /** So many changes before a number, newest first, and which of all is undone and done again next. */
+  whatWasDone(asked: { before: number | null; most: number }): Promise<DoneChanges>;
   latestSeq(): Promise<number>;
   /** The last change: its number and when it was made. */
   standing(): Promise<Standing>;

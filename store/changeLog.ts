@@ -150,6 +150,32 @@ export async function recordChanges(
 
 const mostLookedAt = 500;
 
+/** At most so many changes before a number, newest first; null: from the last one on. */
+export async function changesBefore(
+  db: Kysely<Tables>,
+  clubId: string,
+  seq: number | null,
+  most: number,
+): Promise<Change[]> {
+  const all = db.selectFrom('change').selectAll().where('clubId', '=', clubId);
+  const earlier = seq === null ? all : all.where('seq', '<', seq);
+  return (await earlier.orderBy('seq', 'desc').limit(most).execute()).map(toChange);
+}
+
+/** Every change that took another back. */
+export async function takingsOf(
+  db: Kysely<Tables>,
+  clubId: string,
+): Promise<{ seq: number; undoes: number }[]> {
+  const rows = await db
+    .selectFrom('change')
+    .select(['seq', 'undoes'])
+    .where('clubId', '=', clubId)
+    .where('undoes', 'is not', null)
+    .execute();
+  return rows.map(({ seq, undoes }) => ({ seq, undoes: undoes! }));
+}
+
 export async function changeAt(db: Kysely<Tables>, clubId: string, seq: number): Promise<Change | null> {
   const row = await db
     .selectFrom('change')

@@ -40,6 +40,7 @@ import { seenBy } from './seenBy.ts';
 import { markSet } from './strikeSets.ts';
 import { undoChange } from './undoChange.ts';
 import type { Writer } from './Writer.ts';
+import { whatWasDone } from './whatWasDone.ts';
 
 /** Tells everybody in a house that a club was changed. */
 export type ChangeNews = EventEmitter<{ change: [clubId: string, seq: number] }>;
@@ -158,6 +159,7 @@ export function storeOfClub(
 
     undo: async (seq) => seen.change(await write((trx) => undoChange(trx, writer, seq))),
     trouble,
+    whatWasDone: (asked) => read((trx) => whatWasDone(trx, clubId, seen, asked)),
     latestSeq: () => latestSeq(db, clubId),
     standing: () => latestStanding(db, clubId),
     lastReplaced: () => lastReplaced(db, clubId),

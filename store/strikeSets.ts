@@ -28,21 +28,28 @@ export async function undoSets(
   seq: number,
   { counts, struck }: SetsChange,
 ): Promise<Change> {
-  const counting = await marksOf(db, writer.clubId, counts);
-  const stricken = await marksOf(db, writer.clubId, struck);
+  return turnSets(db, writer, { counts: struck, struck: counts }, seq);
+}
+
+/** Why that cannot be done as things are, as one sentence; null: it can. */
+export async function whySetsNotUndone(
+  db: Kysely<Tables>,
+  clubId: string,
+  seq: number,
+  { counts, struck }: SetsChange,
+): Promise<string | null> {
+  const counting = await marksOf(db, clubId, counts);
+  const stricken = await marksOf(db, clubId, struck);
   const asLeft = [
     ...counting.filter(({ struckAt }) => struckAt === null),
     ...stricken.filter(({ struckAt }) => struckAt !== null),
   ];
-  if (asLeft.length < counts.length + struck.length) {
-    const touched = new Set([...counts, ...struck]);
-    const by = await byWhomSince(db, writer.clubId, seq, ({ sets }) =>
-      [...(sets?.counts ?? []), ...(sets?.struck ?? [])].some((id) => touched.has(id)),
-    );
-    const sentence = `This cannot be undone: a set that it touched was struck or restored since${by}.`;
-    throw new Refusal('conflict', 'seq', sentence);
-  }
-  return turnSets(db, writer, { counts: struck, struck: counts }, seq);
+  if (asLeft.length >= counts.length + struck.length) return null;
+  const touched = new Set([...counts, ...struck]);
+  const by = await byWhomSince(db, clubId, seq, ({ sets }) =>
+    [...(sets?.counts ?? []), ...(sets?.struck ?? [])].some((id) => touched.has(id)),
+  );
+  return `This cannot be undone: a set that it touched was struck or restored since${by}.`;
 }
 
 /** Lets sets count and strikes others, as one change. To be called within a transaction. */

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { archiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveShape } from '#contract/archive/archiveShape.ts';
 import { clubChanges, clubState } from '#contract/changes/clubState.ts';
+import { doneChanges } from '#contract/changes/doneChange.ts';
 import { answer, body, inPath, inQuery, object, refusal, seqSchema } from './answers.ts';
 
 /** The routes that are about the club as a whole. */
@@ -62,6 +63,27 @@ export function clubPaths() {
             'text/event-stream',
           ),
           400: refusal('after is no number of a change'),
+        },
+      },
+    },
+    '/api/changes': {
+      get: {
+        operationId: 'club.done',
+        summary:
+          'What was done, newest first, each with whether it is taken back and why it cannot be; and the change that is undone, or done again, next: by its number at /api/undo',
+        tags: ['club'],
+        parameters: [
+          { name: 'before', in: 'query', schema: seqSchema, description: 'Only those before this number' },
+          {
+            name: 'most',
+            in: 'query',
+            schema: { type: 'integer', minimum: 1, maximum: 200 },
+            description: 'At most so many; 50 where nothing is said',
+          },
+        ],
+        responses: {
+          200: answer('A page of what was done', z.toJSONSchema(doneChanges, { io: 'output' })),
+          400: refusal('before or most is no such number'),
         },
       },
     },

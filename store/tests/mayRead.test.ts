@@ -65,6 +65,7 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     formerGear: (store) => store.formerGear(sets),
     changesAfter: (store) => store.changesAfter(0),
     changesMadeAfter: (store) => store.changesMadeAfter('2000-01-01T00:00:00.000Z'),
+    whatWasDone: (store) => store.whatWasDone({ before: null, most: 50 }),
     latestPrescription: (store) => store.latestPrescription('day-1'),
     prescription: (store) => store.prescription('day-1', 1),
     snapshot: (store) => store.snapshot(),
