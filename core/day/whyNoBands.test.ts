@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fitBand } from '#core/band/fitBand.ts';
 import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import type { RackGear } from './Gear.ts';
+import { hookupReach } from './hookupReach.ts';
 import type { LifterTask } from './misfit.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds, type SearchRules } from './SearchRules.ts';
@@ -87,6 +88,7 @@ describe('why no bands serve', () => {
     // Nor does it miss what is less than a twentieth of the maximum, 10 kg.
     expect(why(task, gearOf([1600]), freeSearch, 121)).toBeNull();
     expect(why(task, gearOf([1600]), freeSearch, 119)).toMatchObject({ reason: 'tooStrong', roomKg: 11 });
+    expect(why(task, gearOf([1600]), freeSearch, 120)).toMatchObject({ reason: 'tooStrong', roomKg: 10 });
     const onBar = { by: 'percent' as const, targets: [{ basis: 'bar' as const, share: 0.5 }] };
     expect(why({ ...task, aim: onBar }, gearOf([]), freeSearch, 100)).toBeNull();
     expect(why({ ...task, aim: onBar }, gearOf([300]), freeSearch, 100)).toBeNull();
@@ -116,6 +118,10 @@ describe('why no bands serve', () => {
     const found = { reason: 'noneFits', slack: 1, stretched: 0, tooMuchForAnchor: 0, late: 1 };
     expect(why({ ...task, aim }, gear, rules, 100)).toEqual(found);
     expect(why(task, gear, rules, 100)).toEqual({ reason: 'shared' });
+    // Just stretched as far as is safe, on an anchor that just holds it, it still fits but for coming in late.
+    const { stretch, anchorN } = hookupReach(hookups[1]!, travel);
+    const just = { ...gear, hookups: [slack!, { ...hookups[1]!, ratedLoadN: anchorN }] };
+    expect(why({ ...task, aim }, just, { ...rules, safeStretch: stretch }, 100)).toEqual(found);
   });
 
   it('counts the body that rises with the bar as held already, and the most that the bounds let hang as room', () => {
@@ -135,6 +141,33 @@ describe('why no bands serve', () => {
     expect(why({ ...task, aim }, gearOf([200, 210, 220]), rules, 100)).toMatchObject({
       reason: 'tooWeak',
       strongestKg: 43,
+    });
+  });
+
+  it('takes the least and the most that may hang as allowed, and names the first of pairs alike where all are too strong', () => {
+    const speed: LifterTask['aim'] = { by: 'speed', fromMps: 0.5, toMps: 0.6 };
+    const aimed = { ...task, aim: speed };
+    const within = (bounds: Partial<SearchRules['bounds']>) => ({
+      ...freeSearch,
+      bounds: { ...noBounds, ...bounds },
+    });
+    // 20 and 30 kg are a quarter of 200; the pair of 30 kg hangs where just 30 may.
+    expect(why(aimed, gearOf([200, 300]), within({ leastBandShare: 0.25 }), 100)).not.toMatchObject({
+      reason: 'tooWeak',
+    });
+    expect(why(aimed, gearOf([300]), within({ mostBandShare: 0.15 }), 100)).not.toMatchObject({
+      reason: 'tooStrong',
+    });
+    // Who wants no bands at all misses none; who leaves room for 0.8 kg hears of the weakest, of two alike the first.
+    expect(why(aimed, gearOf([300]), within({ mostBandShare: 0 }), 100)).toBeNull();
+    expect(why(aimed, gearOf([300, 300]), within({ mostBandShare: 0.004 }), 100)).toMatchObject({
+      reason: 'tooStrong',
+      pairId: 'p0',
+    });
+    // What a pair of 6 N pulls.
+    expect(why(aimed, gearOf([6]), within({ leastBandShare: 0.25 }), 100)).toMatchObject({
+      reason: 'tooWeak',
+      strongestKg: 0.6,
     });
   });
 });

@@ -6,10 +6,11 @@ export interface Weights {
   effective: number;
 }
 
-/** Weights that are known by their ln but for a constant. */
-export function weightsOfLn(lnWeights: readonly number[]): Weights {
+/** Weights that are known by their ln but for a constant, and the ln of their sum. */
+export function weightsOfLn(lnWeights: readonly number[]): Weights & { lnSum: number } {
   const most = Math.max(...lnWeights);
-  return normed(Float64Array.from(lnWeights, (ln) => Math.exp(ln - most)));
+  const times = Float64Array.from(lnWeights, (ln) => Math.exp(ln - most));
+  return { ...normed(times), lnSum: most + Math.log(times.reduce((sum, one) => sum + one, 0)) };
 }
 
 export function normed(weights: Float64Array): Weights {

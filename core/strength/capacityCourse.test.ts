@@ -56,6 +56,7 @@ describe('work capacity that changed in mid-season', () => {
 
   test('it is said to have risen', () => {
     expect(better).toBeGreaterThan(0.95);
+    expect(better).toBeLessThanOrEqual(1);
     expect(change).toBe('rose');
   });
 

@@ -7,7 +7,7 @@ import { activeParameters } from './activeParameters.ts';
 import { gridFilter, type NewestSession } from './gridFilter.ts';
 import { drift, type Lattice } from './lattice.ts';
 import { modelsOf, type RiggingTables } from './modelsOf.ts';
-import { type ParameterName, type Parameters, type Prior, strengthPrior } from './parameters.ts';
+import { lnPrior, type ParameterName, type Parameters, type Prior, strengthPrior } from './parameters.ts';
 import { propose } from './propose.ts';
 import type { Rigging } from './Rigging.ts';
 import type { LiftModel } from './readGroup.ts';
@@ -104,13 +104,13 @@ export function estimateStrength(question: StrengthQuestion): StrengthPosterior 
   const { shape, surprises } = propose(sessions, liftModel, prior, start, active);
   const answer = (x: Float64Array) => {
     const parameters = { ...prior.mean };
-    let lnPrior = 0;
+    let lnBefore = 0;
     active.forEach((name, i) => {
       parameters[name] = x[i]!;
-      lnPrior -= 0.5 * ((x[i]! - prior.mean[name]) / prior.sd[name]) ** 2;
+      lnBefore += lnPrior(prior, name, x[i]!);
     });
     const { lnEvidence, newest } = gridFilter(sessions, liftModel, start, parameters, false);
-    return { parameters, newest, lnPosterior: lnPrior + lnEvidence };
+    return { parameters, newest, lnPosterior: lnBefore + lnEvidence };
   };
   const results: ReturnType<typeof answer>[] = [];
   const peak = nearerPeak(shape, (x) => answer(x).lnPosterior);

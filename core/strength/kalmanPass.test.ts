@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { normalCdf } from '../numeric/normal.ts';
 import { gridFilter } from './gridFilter.ts';
 import { kalmanPass } from './kalmanPass.ts';
 import { meanLnOf, STEP_LN } from './lattice.ts';
@@ -135,6 +136,8 @@ describe('what the Kalman filter believes of strength', () => {
     const names: ParameterName[] = ['platform', 'weekGain'];
     const { mean, covariance } = passed([on(0), on(14)], {}, names);
     const { platform, weekGain } = prior.sd;
+    const later = passed([on(0), on(14), on(28)], {}, names);
+    expect(later.covariance[0]).toBeCloseTo(0.1 ** 2 + (4 * weekGain) ** 2 + 4 * 0.006 ** 2, 12);
     expect(mean[0]).toBeCloseTo(start.meanLn + 2 * prior.mean.weekGain, 12);
     expect(covariance[0]).toBeCloseTo(0.1 ** 2 + (2 * weekGain) ** 2 + 2 * 0.006 ** 2, 12);
     expect([covariance[3], covariance[12]]).toEqual([1, 1].map(() => expect.closeTo(2 * weekGain ** 2, 12)));
@@ -177,5 +180,88 @@ describe('what the Kalman filter believes of strength', () => {
     // Who gained more is stronger now: what hangs together does so as much, and either way round.
     expect(covariance[2]! / (shared / sum - gain * strength)).toBeCloseTo(1, 0);
     expect(covariance[6]).toBeCloseTo(covariance[2]!, 12);
+  });
+
+  it('finds a miss, and one after the other, as likely as three readings of the day have it by their chances, to every digit', () => {
+    // Figures of docs/model.md, "strength": luck of a set 0.012, two in a hundred 0.12, three in a thousand tell nothing; the day's form
+    // 0.018, six in a hundred 1.5 of them lower and twice as wide; falls 0.05 a week, 0.25 more after one, of 0.04 and 0.06 in the mean.
+    const missChance = (surplus: number, variance: number) =>
+      0.977 * normalCdf(-surplus / Math.hypot(0.012, Math.sqrt(variance))) +
+      0.02 * normalCdf(-surplus / Math.hypot(0.12, Math.sqrt(variance))) +
+      0.003 / 2;
+    for (const [days, share] of [
+      [[0, 7, 14, 21], 0.62],
+      [[0, 7, 9, 11, 13], 0.8],
+      [[0, 14, 70], 1],
+    ] as const) {
+      const log = [on(0)];
+      let shaken = 0;
+      for (let at = 1; at < days.length; at++) {
+        const before = passed(log);
+        const kg = share * Math.exp(before.mean[0]!);
+        log.push(on(days[at]!, group(kg, missed)));
+        const weeks = (days[at]! - days[at - 1]!) / 7;
+        const lostLn = 0.16 * (1 - Math.exp(-Math.max(0, weeks - 3) / 20));
+        const surplus = before.mean[0]! - lostLn - Math.log(kg);
+        const variance = before.covariance[0]! + weeks * 0.006 ** 2 + (0.5 * lostLn) ** 2;
+        shaken *= Math.exp(-weeks / 2);
+        const chance = 1 - Math.exp(-Math.min(weeks, 3) * (0.05 + 0.25 * shaken));
+        const usual = missChance(surplus, variance + 0.018 ** 2 * (1 + 0.06 * (2 ** 2 - 1)));
+        const bad = missChance(surplus - 1.5 * 0.018, variance + 0.036 ** 2);
+        const fallen = missChance(surplus - 0.1, variance + 0.06 ** 2 + 0.018 ** 2);
+        const mixed = (1 - chance) * (0.94 * usual + 0.06 * bad) + chance * fallen;
+        // As surprising as two standard deviations is what has a chance of 0.0455 on both sides.
+        const likelihood = usual < 0.0455 ? mixed : usual;
+        const found = passed(log).lnEvidence - before.lnEvidence;
+        expect(found).toBeCloseTo(Math.log(likelihood), 9);
+        const fell = (chance * fallen) / mixed;
+        if (usual < 0.0455) shaken = fell + (1 - fell) * shaken;
+      }
+    }
+  });
+
+  it('knows of no fall before the first session', () => {
+    // The lone miss of a bar far below: a usual day's chance, the day's form and two sorts of luck as above.
+    const variance = 0.01 + 0.018 ** 2 * 1.18;
+    const surplus = Math.log(190 / 140);
+    const likelihood = [0.977, 0.02].reduce(
+      (sum, share, i) =>
+        sum + share * normalCdf(-surplus / Math.hypot([0.012, 0.12][i]!, Math.sqrt(variance))),
+      0.0015,
+    );
+    expect(passed([on(0, group(140, missed))]).lnEvidence).toBeCloseTo(Math.log(likelihood), 9);
+  });
+
+  it('shares what a day tells between strength and the form of the day as far as either was unknown, and says which set moved it', () => {
+    const { mean, dayLn, surprises } = passed([on(0, group(195), timed(150, 190))]);
+    const movedLn = mean[0]! - start.meanLn;
+    expect(movedLn).toBeGreaterThan(0);
+    expect(dayLn[0]).toBeCloseTo(start.meanLn + movedLn * (1 + (0.018 ** 2 * 1.18) / 0.1 ** 2), 9);
+    expect(surprises.reduce((sum, one) => sum + one.movedLn, 0)).toBeCloseTo(movedLn, 12);
+    // A speed that is all but what was expected surprises nobody.
+    expect(Math.abs(passed([on(0, timed(150, 190))]).surprises[0]!.surprise)).toBeLessThan(0.1);
+  });
+
+  it('tires by what the strength of the day leaves to spare, told at the population’s tiring', () => {
+    for (const [lnTiring, maxKg, dayLn] of [
+      [0, 190, null],
+      [0.5, 190, null],
+      [0.5, 200, [Math.log(200)]],
+    ] as const) {
+      const sessions = [on(0, group(150, { made: 5, restS: [60] }), group(150, { restS: [60] }))];
+      const around = { ...prior.mean, lnTiring };
+      const read = readingsBeside(lift, around, []);
+      kalmanPass(sessions, lift, prior, start, [], { around, read, dayLn });
+      // A rep costs 0.0128 a second of its 2 s and the root of what is spare.
+      let [left, lost] = [Math.log(maxKg / 150), 0];
+      for (let rep = 0; rep < 5; rep++) {
+        const cost = Math.exp(lnTiring) * 0.0128 * (2 + Math.sqrt(left));
+        lost += cost;
+        left -= cost;
+      }
+      const rested = 0.85 * 0.5 ** (60 / 22) + 0.15 * 0.5 ** (60 / 170);
+      // Between the tenths of the root for which they are tabulated, costs run straight: here they are straight.
+      expect(sessions[0]!.groups[1]!.carriedLn * Math.exp(lnTiring)).toBeCloseTo(lost * rested, 6);
+    }
   });
 });

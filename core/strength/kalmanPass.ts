@@ -89,11 +89,9 @@ export function kalmanPass(
     return effects;
   };
 
-  let lastDay = sessions[0]?.day ?? 0;
   let shaken = 0;
   sessions.forEach((session, at) => {
-    const weeks = (session.day - lastDay) / 7;
-    lastDay = session.day;
+    const weeks = (session.day - (sessions[at - 1] ?? session).day) / 7;
     advance(state, gainAt + 2, weeks, around.lnWeekSd);
     shaken = stillShaken(shaken, weeks);
     const chance = fallChance(weeks, shaken);
@@ -113,10 +111,9 @@ export function kalmanPass(
       const states = [usual, bad, fallen];
       const chances = [(1 - chance) * USUAL_DAY.share, (1 - chance) * BAD_DAY.share, chance];
       const lnJoint = states.map((then, k) => Math.log(chances[k]!) + then.lnEvidence);
-      const most = Math.max(...lnJoint);
-      const shares = [...weightsOfLn(lnJoint).weights];
-      const lnMixed = most - Math.log(shares[lnJoint.indexOf(most)]!);
-      state.goOnFrom({ ...mixedNormal(states, shares), lnEvidence: lnMixed });
+      const { weights, lnSum } = weightsOfLn(lnJoint);
+      const shares = [...weights];
+      state.goOnFrom({ ...mixedNormal(states, shares), lnEvidence: lnSum });
       shaken = shares[2]! + (1 - shares[2]!) * shaken;
     }
     surprises.push(...effects);

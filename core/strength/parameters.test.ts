@@ -5,7 +5,7 @@ import { normalQuantile } from '../numeric/normal.ts';
 import { beliefOfMixture, sdOfBelief } from './belief.ts';
 import { estimateStrength } from './estimateStrength.ts';
 import { openDraws } from './openDraws.ts';
-import { type ParameterName, parameterNames, populationPrior } from './parameters.ts';
+import { lnPrior, type ParameterName, parameterNames, populationPrior } from './parameters.ts';
 
 /** The table of docs/model.md, "strength": mean and standard deviation; where a row has three, squat, bench, deadlift. */
 const lifts = ['squat', 'bench', 'deadlift'] as const;
@@ -74,3 +74,12 @@ function lnTotalOf(lift: Lift, bodyMassKg: number) {
   const { particles } = estimateStrength({ lift, reference, bodyMassKg, sets: [], onDay: 0, prior });
   return beliefOfMixture(particles, (lnTotal) => lnTotal);
 }
+
+it('finds a value a standard deviation and a half off as much less likely as a normal density has it, on either side', () => {
+  // Tables of the standard normal: density 0.3989 in the middle, 0.1295 at 1.5.
+  const prior = populationPrior('bench');
+  for (const by of [-1.5, 1.5]) {
+    const off = lnPrior(prior, 'wraps', 0.02 + by * 0.04) - lnPrior(prior, 'wraps', 0.02);
+    expect(Math.exp(off)).toBeCloseTo(0.1295 / 0.3989, 3);
+  }
+});

@@ -61,6 +61,11 @@ export interface Prior {
   sd: Parameters;
 }
 
+/** ln of how likely a value of a parameter is before any set, but for a constant. */
+export function lnPrior({ mean, sd }: Prior, name: ParameterName, value: number): number {
+  return -0.5 * ((value - mean[name]) / sd[name]) ** 2;
+}
+
 /** Day-to-day standard deviation of ln strength: below the 2 to 4 % to which a tested maximum repeats (Grgic et al. 2020). */
 export const DAY_SD = 0.018;
 /** Standard deviation of a week's change of ln strength: assumption. */

@@ -1,11 +1,15 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { populationShape } from '../lifter/populationShape.ts';
 import { bareLoad } from '../load/bareLoad.ts';
 import { estimateStrength, liftModelOf } from './estimateStrength.ts';
-import { populationPrior } from './parameters.ts';
+import { kalmanPass } from './kalmanPass.ts';
+import { type Parameters, populationPrior } from './parameters.ts';
 import { propose } from './propose.ts';
 import type { Rigging } from './Rigging.ts';
+import { readingsBeside } from './readingsBeside.ts';
 import type { SetEvidence } from './SetEvidence.ts';
+import type { EffortGroup, Session } from './sessions.ts';
+import { lift as alikeLift, alikeModel } from './tests/alikeShapes.ts';
 import { plainSingle } from './tests/plainSingle.ts';
 
 const range = { fromM: 0.9, toM: 1.46 };
@@ -79,4 +83,79 @@ it('looks for answers where the exact filter finds them, about as widely as they
     expect(Math.abs(Math.log(Math.hypot(...row) / sd)), name).toBeLessThan(Math.log(1.4));
   });
   expect(effective / particles.length).toBeGreaterThan(0.3);
+});
+
+describe('of what can be told in closed form', () => {
+  const population = populationPrior('squat');
+  const prior = { mean: { ...population.mean, speedSlope: 0 }, sd: population.sd };
+  const start = { meanLn: Math.log(190), sdLn: 0.1 };
+  const nothing = { mean: 0, count: 0 };
+  /** A single as fast as somebody shows it who has this maximum, by the tables of `alikeModel`. */
+  const timed = (maxKg: number, told: Partial<EffortGroup> = {}) =>
+    ({
+      model: alikeModel('free', Math.log(150), 0.05, 0),
+      equipment: null,
+      platform: false,
+      made: 1,
+      missed: false,
+      count: 1,
+      fastestMps: { mean: 0.3 + Math.sqrt(Math.log(maxKg / 150)), count: 1 },
+      peakMps: nothing,
+      lastMps: nothing,
+      reserve: nothing,
+      stopped: nothing,
+      topShare: 0,
+      stopShare: 1,
+      carriedLn: 0,
+      restS: [300],
+      members: [],
+      ...told,
+    }) as EffortGroup;
+  const on = (day: number, ...groups: EffortGroup[]): Session => ({ day, groups });
+  const uneven = Array.from({ length: 8 }, (_, week) => on(7 * week, timed(week % 2 === 0 ? 180 : 205)));
+  const passed = (sessions: Session[], changed: Partial<Parameters>) => {
+    const around = { ...prior.mean, ...changed };
+    const read = readingsBeside(alikeLift, around, []);
+    return kalmanPass(sessions, alikeLift, prior, start, [], { around, read, dayLn: null });
+  };
+
+  it('looks for spreads from day to day and from week to week where the log is likeliest with the prior, and for neither where it is not asked', () => {
+    for (const [name, grid] of [
+      ['lnDaySd', 0.35],
+      ['lnWeekSd', 0.5],
+    ] as const) {
+      // A log of no sets leaves what was believed.
+      const silent = propose([on(0), on(30)], alikeLift, prior, start, [name]).shape;
+      expect([silent.mean[0], silent.root[0]]).toEqual([0, grid].map((value) => expect.closeTo(value, 9)));
+      // All values from -3 to 3 standard deviations of the prior, by their density.
+      const z = Array.from({ length: 61 }, (_, i) => (i - 30) / 10);
+      const ln = z.map((by) => passed(uneven, { [name]: by * grid }).lnEvidence - by ** 2 / 2);
+      const weights = ln.map((one) => Math.exp(one - Math.max(...ln)));
+      const sum = weights.reduce((total, one) => total + one, 0);
+      const mean = weights.reduce((total, one, i) => total + one * z[i]!, 0) / sum;
+      const sd = Math.sqrt(weights.reduce((total, one, i) => total + one * (z[i]! - mean) ** 2, 0) / sum);
+      const { shape } = propose(uneven, alikeLift, prior, start, [name]);
+      expect(Math.abs(shape.mean[0]! / grid - mean)).toBeLessThan(0.25 * sd);
+      expect(Math.abs(Math.log(shape.root[0]! / grid / sd))).toBeLessThan(Math.log(1.25));
+    }
+    const { surprises } = propose(uneven, alikeLift, prior, start, []);
+    expect(surprises).toEqual(passed(uneven, {}).surprises);
+  });
+
+  it('holds nothing of a parameter together with the spreads, and tries no place narrower than a fiftieth of the prior', () => {
+    const log = uneven.map(({ day, groups }) => on(day, ...groups, timed(190, { equipment: 'wraps' })));
+    const wide = { mean: prior.mean, sd: { ...prior.sd, wraps: 2 } };
+    const { root } = propose(log, alikeLift, wide, start, ['lnDaySd', 'wraps']).shape;
+    expect(root[3]).toBeCloseTo(0.04, 9);
+    expect([root[1], root[2]]).toEqual([0, 0]);
+  });
+
+  it('goes no farther from what is usual than two and a half standard deviations', () => {
+    // Wraps that seem to add 30 %, of which 6 (4) % was believed.
+    const log = uneven.map(({ day, groups }) =>
+      on(day, ...groups, timed(190 * 1.3, { equipment: 'wraps' }), timed(190 * 1.3, { equipment: 'wraps' })),
+    );
+    const { mean } = propose(log, alikeLift, prior, start, ['wraps']).shape;
+    expect(mean[0]).toBeCloseTo(0.06 + 2.5 * 0.04, 9);
+  });
 });

@@ -1,8 +1,9 @@
 import { cholesky } from '../numeric/cholesky.ts';
 import type { NormalShape } from '../numeric/importanceSample.ts';
+import { parabolaPeak } from '../numeric/parabolaPeak.ts';
 import type { LnKg, LnRatio } from '../numeric/quantity.ts';
 import { type KalmanResult, kalmanPass } from './kalmanPass.ts';
-import type { ParameterName, Parameters, Prior } from './parameters.ts';
+import { lnPrior, type ParameterName, type Parameters, type Prior } from './parameters.ts';
 import type { LiftModel } from './readGroup.ts';
 import { readingsBeside } from './readingsBeside.ts';
 import type { Session } from './sessions.ts';
@@ -58,7 +59,7 @@ export function propose(
     if (!active.includes(name)) continue;
     const density = (value: number) => {
       around[name] = value;
-      return pass().lnEvidence - 0.5 * ((value - prior.mean[name]) / prior.sd[name]) ** 2;
+      return pass().lnEvidence + lnPrior(prior, name, value);
     };
     const peak = parabolaPeak(density, prior.mean[name], here, prior.sd[name]);
     around[name] = peak.at;
@@ -68,25 +69,6 @@ export function propose(
   kalman = pass();
   moveThere(1);
   return { shape: shapeOf({ kalman, names, around, hyper }, prior, active), surprises: kalman.surprises };
-}
-
-/**
- * Top of a smooth ln density by the parabola through three points, the middle one known, its value there, and the standard
- * deviation that its bend stands for.
- */
-function parabolaPeak(
-  density: (x: number) => number,
-  from: number,
-  middle: number,
-  step: number,
-): { at: number; value: number; sd: number } {
-  const low = density(from - step);
-  const high = density(from + step);
-  const bend = (low + high - 2 * middle) / (step * step);
-  const slope = (high - low) / (2 * step);
-  const by = bend < 0 ? Math.min(Math.max(-slope / bend, -2 * step), 2 * step) : Math.sign(slope) * step;
-  const value = middle + slope * by + 0.5 * bend * by * by;
-  return { at: from + by, value, sd: bend < 0 ? 1 / Math.sqrt(-bend) : step };
 }
 
 function shapeOf(

@@ -1,6 +1,6 @@
 import { weightsOfLn } from '../numeric/weightsOfLn.ts';
 import type { StrengthPosterior } from './estimateStrength.ts';
-import type { Prior } from './parameters.ts';
+import { lnPrior, type Prior } from './parameters.ts';
 import { reweighed } from './reweighed.ts';
 
 /**
@@ -12,11 +12,10 @@ import { reweighed } from './reweighed.ts';
 export function underPrior(posterior: StrengthPosterior, prior: Prior): StrengthPosterior {
   const { particles, active, prior: before } = posterior;
   const lnWeights = particles.map(({ parameters, weight }) =>
-    active.reduce((sum, name) => {
-      const offBefore = (parameters[name] - before.mean[name]) / before.sd[name];
-      const offNow = (parameters[name] - prior.mean[name]) / prior.sd[name];
-      return sum + 0.5 * (offBefore ** 2 - offNow ** 2);
-    }, Math.log(weight)),
+    active.reduce(
+      (sum, name) => sum + lnPrior(prior, name, parameters[name]) - lnPrior(before, name, parameters[name]),
+      Math.log(weight),
+    ),
   );
   return { ...reweighed(posterior, weightsOfLn(lnWeights)), prior };
 }
