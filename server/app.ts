@@ -1,11 +1,11 @@
-import { type Context, Hono } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
+import { Hono } from 'hono';
 import { createMiddleware } from 'hono/factory';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { snapshotFolderOf } from '#store/copies/keptCopies.ts';
 import { type SnapshotKeeper, snapshotKeeper } from './copies/snapshotKeeper.ts';
 import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
+import { noBodyBeyondBounds } from './guard/noBodyBeyondBounds.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
 import { standing } from './guard/standing.ts';
 import { unchanged } from './guard/unchanged.ts';
@@ -61,7 +61,7 @@ export function createApp({
     .notFound((c) => c.json(errorBody('', `There is nothing at ${c.req.path}.`), 404))
     .use(headers)
     .use(sameOrigin)
-    .use('/api/*', bodyLimit({ maxSize: maxBodyBytes, onError: tooLarge }))
+    .use('/api/*', noBodyBeyondBounds)
     .use('/api/*', noStore)
     .use('/api/*', standing(store))
     .use('/api/*', unchanged)
@@ -97,10 +97,3 @@ const noStore = createMiddleware(async (c, next) => {
   await next();
   c.header('Cache-Control', 'no-store');
 });
-
-/** An archive of half a million sets fits; a body that would fill the memory does not. */
-const maxBodyBytes = 256 * 1024 * 1024;
-
-function tooLarge(c: Context) {
-  return c.json(errorBody('', 'The body is larger than 256 MB, more than this server takes.'), 413);
-}

@@ -1,7 +1,8 @@
 import { once } from 'node:events';
 import { renameSync } from 'node:fs';
 import { get, type IncomingMessage } from 'node:http';
-import { createServer } from 'node:net';
+import { connect, createServer } from 'node:net';
+import { text } from 'node:stream/consumers';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { solveDay as solveHere } from '#reckon/day/solveDay.ts';
@@ -65,6 +66,26 @@ test('the server listens on this machine alone and takes the next port when one 
   expect(port).toBeGreaterThan(taken);
   expect(url).toBe(`http://127.0.0.1:${port}`);
   expect((await fetch(`${url}/api/club`)).status).toBe(200);
+});
+
+test.each([
+  ['no request at all', 'Good morning\r\n\r\n', 400],
+  ['a method that there is not', 'BREW /api/club HTTP/1.1\r\nHost: 127.0.0.1\r\n\r\n', 400],
+  [
+    'two lengths',
+    'POST /api/sets HTTP/1.1\r\nHost: a\r\nContent-Length: 1\r\nContent-Length: 2\r\n\r\n',
+    400,
+  ],
+  ['headers without end', `GET / HTTP/1.1\r\nHost: a\r\nx: ${'x'.repeat(70_000)}\r\n\r\n`, 431],
+])('what cannot be read gets one sentence: %s', async (_what, sent, status) => {
+  const { port } = await served();
+  const line = connect(port, '127.0.0.1');
+  line.on('error', () => {});
+  line.write(sent);
+  const answer = await text(line);
+  expect(answer).toMatch(new RegExp(`^HTTP/1.1 ${status} `));
+  const { error } = JSON.parse(answer.slice(answer.indexOf('\r\n\r\n')));
+  expect(error).toEqual({ field: '', message: expect.stringMatching(/^[^\n]{20,}\.$/) });
 });
 
 test('a listener hears each change, and after a broken line what it has missed', async () => {

@@ -6,6 +6,7 @@ import type { ClubStore } from '#store/ClubStore.ts';
 import { snapshotFolderOf } from '#store/copies/keptCopies.ts';
 import { createApp } from './app.ts';
 import { snapshotKeeper } from './copies/snapshotKeeper.ts';
+import { answerUnreadable } from './guard/answerUnreadable.ts';
 import { rehearseDay } from './jobs/dayPlans.ts';
 import { work } from './jobs/jobs.ts';
 import { keptAnswers } from './jobs/keptAnswers.ts';
@@ -54,6 +55,7 @@ export async function serve({
     onFilled: estimateAll,
   });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
+  answerUnreadable(server);
   const { records } = await store.records();
   const taken = await listen(server, port);
   // A coach who has just opened the program asks for the loads of a day before long.

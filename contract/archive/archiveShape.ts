@@ -14,15 +14,29 @@ export const archiveVersion = Math.max(
   ...Object.values(allKinds).map(({ facts }) => facts.sinceArchive),
 );
 
-const lists = Object.fromEntries(Object.values(allKinds).map(({ name, shape }) => [name, z.array(shape)]));
-
-export const archiveShape = z.strictObject({
-  format: z.literal(archiveFormat),
-  version: z.literal(archiveVersion),
-  records: z.strictObject(lists),
-  prescriptions: z.array(prescription),
+/** What the archive's lists hold: of each kind of record, and beside them. */
+export const archiveItems = {
+  records: Object.fromEntries(Object.values(allKinds).map(({ name, shape }) => [name, shape as z.ZodType])),
+  prescriptions: prescription,
   /** The log, struck sets included. */
-  sets: z.array(loggedSet),
+  sets: loggedSet,
   /** Removed gear that the log names. */
-  former: z.array(formerRecord),
-});
+  former: formerRecord,
+};
+
+export const archiveShape = archiveOf((item) => z.array(item));
+/** The archive about its lists, whatever is in them. */
+export const archiveFrame = archiveOf(() => z.array(z.unknown()));
+
+function archiveOf<List extends z.ZodType>(listOf: (item: z.ZodType) => List) {
+  const { records, prescriptions, sets, former } = archiveItems;
+  const lists = Object.entries(records).map(([kind, shape]) => [kind, listOf(shape)] as const);
+  return z.strictObject({
+    format: z.literal(archiveFormat),
+    version: z.literal(archiveVersion),
+    records: z.strictObject(Object.fromEntries(lists)),
+    prescriptions: listOf(prescriptions),
+    sets: listOf(sets),
+    former: listOf(former),
+  });
+}

@@ -1,8 +1,10 @@
-import { allKinds, type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
+import { beyondBounds } from '#contract/json/beyondBounds.ts';
+import { allKinds, kindNames } from '#contract/records/allKinds.ts';
 import { issueProblem, type Problem } from '#contract/words/shapeProblem.ts';
-import { archiveFormat, archiveShape, archiveVersion, withLog } from './archiveShape.ts';
-import type { FormerRecord } from './formerRecord.ts';
+import { spelt } from '#contract/words/spelt.ts';
+import { archiveFormat, archiveVersion, withLog } from './archiveShape.ts';
 import { jsonLine, lineAt } from './jsonLine.ts';
+import { readItems } from './readItems.ts';
 import type { ArchiveContent } from './writeArchive.ts';
 
 /** What is wrong with an archive, and the line on which it stands, as an editor counts it. */
@@ -12,11 +14,16 @@ export interface ArchiveProblem extends Problem {
 
 /** Of a file in which everything is wrong, so many places are named. */
 const mostProblems = 20;
+/** A million sets have no more, with all that belongs to them. */
+const mostArchived = 40_000_000;
 
 /** The content of an archive, or what is wrong with it, in the order of the file. */
 export function readArchive(
   text: string,
 ): { content: ArchiveContent } | { problems: [ArchiveProblem, ...ArchiveProblem[]] } {
+  const beyond = beyondBounds(text, mostArchived);
+  if (beyond !== null)
+    return { problems: [{ field: '', message: `The file ${beyond}, so it is no club archive.`, line: 1 }] };
   let document: unknown;
   try {
     document = JSON.parse(text);
@@ -33,21 +40,18 @@ export function readArchive(
     return wrong('format', `The file is not a "${archiveFormat}".`);
   }
   if (!isKnownVersion(version)) {
-    const message = `The archive has version ${JSON.stringify(version)}; this program reads versions 1 to ${archiveVersion}.`;
+    const message = `The archive has version ${spelt(version)}; this program reads versions 1 to ${archiveVersion}.`;
     return wrong('version', message);
   }
   const today = asWrittenToday(Object(document), version);
-  const read = archiveShape.safeParse(today);
-  if (!read.success) {
-    const [first, ...others] = read.error.issues
-      .slice(0, mostProblems)
+  const read = readItems(today, mostProblems);
+  if ('issues' in read) {
+    const [first, ...others] = read.issues
       .map((issue) => ({ ...issueProblem(issue, today), line: jsonLine(text, issue.path) }))
       .toSorted((a, b) => a.line - b.line);
     return first ? { problems: [first, ...others] } : wrong('', 'The archive cannot be read.');
   }
-  const { records, prescriptions, sets, former } = read.data;
-  const content = { records: records as unknown as ClubRecords, prescriptions, sets };
-  return { content: { ...content, former: former as FormerRecord[] } };
+  return read;
 }
 
 /** Where the parser stopped, as far as it says so. */

@@ -1,10 +1,14 @@
 import type { z } from 'zod';
+import { beyondBounds } from '#contract/json/beyondBounds.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { InputError } from './InputError.ts';
 import type { Operation } from './Operation.ts';
 
-/** Reads JSON text; text that is none is refused with the place where it breaks. */
+/** Reads JSON text; text that is none is refused with the place where it breaks, one too deep or too long before it is understood. */
 export function parseJson(text: string): unknown {
+  const beyond = beyondBounds(text, mostComputed);
+  if (beyond !== null)
+    throw new InputError({ field: '', message: `The input ${beyond}, more than is taken at once.` });
   try {
     return JSON.parse(text);
   } catch (error) {
@@ -16,6 +20,9 @@ export function parseJson(text: string): unknown {
     throw new InputError({ field: '', message });
   }
 }
+
+/** A log of many years is one document here. */
+const mostComputed = 1_000_000;
 
 /** Checks a document against the operation's shape; the first fault is thrown as an `InputError`. */
 export function readInput<Input extends z.ZodType>(

@@ -1,3 +1,4 @@
+import { beyondBounds } from '#contract/json/beyondBounds.ts';
 import type { Field } from '#contract/records/fields.ts';
 import { guardFormula, unguardFormula } from './formulaGuard.ts';
 
@@ -31,6 +32,8 @@ const readers = {
     return { wrong: `"${cell}" is neither yes nor no.` };
   },
   nested(cell: string): CellReading {
+    const beyond = beyondBounds(cell);
+    if (beyond !== null) return { wrong: `The cell ${beyond}, more than is taken.` };
     try {
       return { value: JSON.parse(cell) };
     } catch {

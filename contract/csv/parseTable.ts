@@ -17,6 +17,10 @@ export function parseTable(text: string): { lines: TableLine[] } | { problem: Cs
   try {
     const header = text.split('\n', 1)[0] ?? '';
     const [delimiter = ','] = [',', ';', '\t'].toSorted((a, b) => count(header, b) - count(header, a));
+    if (count(text, '\n') > mostLines || count(text, delimiter) > mostCells)
+      return {
+        problem: wrongAt(1, `The file has more than ${mostLines} lines or ${mostCells} cells; split it.`),
+      };
     const options = { bom: true, info: true, relax_column_count: true, delimiter } as const;
     const rows = parse(text, options) as unknown as ParsedRow[];
     let last = 0;
@@ -59,8 +63,13 @@ function wrongAt(line: number, message: string): CsvProblem {
   return { line, column: '', message };
 }
 
+/** The log of the largest club fits; a file that would fill the memory does not. */
+const [mostLines, mostCells] = [1_000_000, 25_000_000];
+
 function count(text: string, sign: string): number {
-  return text.split(sign).length - 1;
+  let times = 0;
+  for (let at = text.indexOf(sign); at >= 0; at = text.indexOf(sign, at + 1)) times += 1;
+  return times;
 }
 
 interface ParsedRow {

@@ -12,7 +12,7 @@ export interface FileColumns {
 /** The columns by the headers that `given` names; a header without a unit counts in the club's own. */
 export function fileColumns(
   headers: readonly string[],
-  given: Record<string, unknown>,
+  given: Record<string, string>,
   club: Club | undefined,
 ): FileColumns | { problems: { column: string; message: string }[] } {
   const indexOf = new Map<LogColumn, number>();
@@ -20,7 +20,7 @@ export function fileColumns(
   const problems: { column: string; message: string }[] = [];
   for (const [name, header] of Object.entries(given)) {
     const column = logColumnNames.find((known) => known === name);
-    const at = headers.indexOf(String(header));
+    const at = headers.indexOf(header);
     if (!column) {
       const allowed = logColumnNames.join(', ');
       problems.push({
@@ -30,19 +30,19 @@ export function fileColumns(
     } else if (at < 0) {
       problems.push({
         column: name,
-        message: `The file has no column "${String(header)}"; it has ${headers.join(', ')}.`,
+        message: `The file has no column "${header}"; it has ${headers.join(', ')}.`,
       });
     } else if ([...indexOf.values()].includes(at)) {
       const other = logColumnNames.find((known) => indexOf.get(known) === at);
       problems.push({
         column: name,
-        message: `The column "${String(header)}" is given for ${other} already; one column holds one thing.`,
+        message: `The column "${header}" is given for ${other} already; one column holds one thing.`,
       });
-    } else if (headers.lastIndexOf(String(header)) > at) {
-      problems.push({ column: String(header), message: `The column "${String(header)}" appears twice.` });
+    } else if (headers.lastIndexOf(header) > at) {
+      problems.push({ column: header, message: `The column "${header}" appears twice.` });
     } else {
       indexOf.set(column, at);
-      const unit = unitOf(String(header), logColumns[column].measure, club);
+      const unit = unitOf(header, logColumns[column].measure, club);
       if (unit !== null) units[column] = unit;
     }
   }

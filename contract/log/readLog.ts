@@ -34,7 +34,7 @@ export interface LogReading {
  */
 export function readLog(
   text: string,
-  given: Record<string, unknown> | null,
+  given: Record<string, string> | null,
   club: ClubRecords,
   today: string,
 ): LogReading {

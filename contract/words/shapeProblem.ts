@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { spelt } from './spelt.ts';
 
 /** What is wrong with a document from outside: where, and one sentence with the value and what is allowed. */
 export interface Problem {
@@ -17,7 +18,7 @@ export function shapeProblem(error: z.core.$ZodError, input: unknown): Problem {
 export function issueProblem(
   issue: z.core.$ZodIssue,
   input: unknown,
-  spellAs: (value: unknown, field: string) => string = spell,
+  spellAs: (value: unknown, field: string) => string = spelt,
 ): Problem {
   if (issue.code === 'unrecognized_keys') {
     const field = joinPath([...issue.path, issue.keys[0] ?? '']);
@@ -44,23 +45,6 @@ export function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
     (value, step) => (typeof value === 'object' && value !== null ? Reflect.get(value, step) : undefined),
     input,
   );
-}
-
-function spell(value: unknown): string {
-  const text = JSON.stringify(shallow(value)) ?? String(value);
-  return text.length > SPELLED ? `${text.slice(0, SPELLED - 3)}...` : text;
-}
-
-const SPELLED = 60;
-const LEVELS = 3;
-
-/** As much of a value as could be spelled: brackets nested without end would else use up the stack. */
-function shallow(value: unknown, levels = LEVELS): unknown {
-  if (typeof value !== 'object' || value === null) return value;
-  if (levels === 0) return '...';
-  if (Array.isArray(value)) return value.slice(0, SPELLED).map((item) => shallow(item, levels - 1));
-  const known = Object.entries(value).slice(0, SPELLED);
-  return Object.fromEntries(known.map(([name, item]) => [name, shallow(item, levels - 1)]));
 }
 
 function allowed(issue: z.core.$ZodIssue): string {

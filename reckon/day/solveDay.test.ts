@@ -40,6 +40,25 @@ const retiredFrom = (retiredOn: string) => {
 };
 
 describe('solveDay', () => {
+  it('tells of a group that cannot be reckoned with why, place by place, and works the others out', () => {
+    const records = twoLifters();
+    const [group] = theDay(records).groups;
+    // A sureness of 1 has no strength that goes with it: no probability of 1 has a quantile.
+    records.club[0]!.strengthChance = 1;
+    const percent = { by: 'percent' as const, targets: [{ basis: 'bar' as const, share: 0.5 }] };
+    const groups = [group!, { ...group!, id: 'nobody', places: [], aim: percent }];
+    const plan = solveDay(records, { ...theDay(records), groups });
+    expect(plan.groups).toHaveLength(2);
+    for (const place of plan.groups[0]!.places) {
+      expect(place.solved).toBeNull();
+      expect(place.problem).toMatch(
+        /^Nothing can be worked out for this group \(probability .*\): check .*\.$/,
+      );
+    }
+    expect(plan.groups[0]!.places.map(({ turn }) => turn)).toEqual([1, 2]);
+    expect(dayPlan.safeParse(plan).success).toBe(true);
+  });
+
   it('tells of every step the chance of all reps, even where no log does: by the best, or by body mass', () => {
     const records = twoLifters();
     records.best = records.best.filter(({ lifterId }) => lifterId !== records.lifter[1]!.id);

@@ -19,8 +19,26 @@ const TIME_LIMIT_MS = 3000;
 
 type Day = RecordOf<'day'>;
 
-/** Works out one group: all its racks are in use at once and share the club's gear. */
+/**
+ * Works out one group: all its racks are in use at once and share the club's gear. Where the core cannot reckon with what they hold
+ * (it throws a `RangeError`) every place has that as its problem, and the day's other groups are worked out.
+ */
 export function solveGroup(
+  records: ClubRecords,
+  day: Day,
+  group: Group,
+  estimates: readonly StrengthEstimate[],
+  clock: Clock,
+): PlanGroup {
+  try {
+    return solved(records, day, group, estimates, clock);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return unsolved(records, group, error.message);
+  }
+}
+
+function solved(
   records: ClubRecords,
   day: Day,
   group: Group,
@@ -42,22 +60,12 @@ export function solveGroup(
           outOfTime: () => spent() > 1,
         });
   const boxes = boxesOfGroup(records, group);
-  const turns = new Map<string, number>();
+  const seatOf = seatsOf(records, group, boxes);
   const places = ranked.map((one): PlanPlace => {
     const { place } = one;
-    const turn = (turns.get(place.rackId) ?? 0) + 1;
-    turns.set(place.rackId, turn);
-    const seat = {
-      lifterId: place.lifterId,
-      name: recordById(records, 'lifter', place.lifterId).name,
-      rackId: place.rackId,
-      turn,
-      start: startOf(group, place),
-      moreShare: place.moreShare,
-      boxStack: boxes.stackOf(place),
-    };
+    const seat = seatOf(place);
     if ('problem' in one) return { ...seat, problem: one.problem, solved: null };
-    const solved = describePlace(
+    const described = describePlace(
       records,
       day.date,
       group,
@@ -67,7 +75,7 @@ export function solveGroup(
       allocation!.chosen[lifters.indexOf(one.lifter)]!,
       one.lifter.ranking,
     );
-    return { ...seat, problem: null, solved };
+    return { ...seat, problem: null, solved: described };
   });
   return {
     groupId: group.id,
@@ -95,6 +103,41 @@ export function solveGroup(
       ),
       ...boxes.tooFew,
     ],
+  };
+}
+
+function unsolved(records: ClubRecords, group: Group, reason: string): PlanGroup {
+  const problem = `Nothing can be worked out for this group (${reason}): check heights, bests, gear and the group's aim.`;
+  const seatOf = seatsOf(records, group, boxesOfGroup(records, group));
+  return {
+    groupId: group.id,
+    title: group.title,
+    work: group.work,
+    lift: group.lift,
+    aim: group.aim,
+    places: group.places.map((place) => ({ ...seatOf(place), problem, solved: null })),
+    racks: [],
+    totals: { misfit: 0, handlingMinutes: 0, total: 0 },
+    proof: null,
+    cautions: [],
+  };
+}
+
+/** What is known of a place before anything is worked out; to be asked in lifting order. */
+function seatsOf(records: ClubRecords, group: Group, boxes: ReturnType<typeof boxesOfGroup>) {
+  const turns = new Map<string, number>();
+  return (place: Group['places'][number]) => {
+    const turn = (turns.get(place.rackId) ?? 0) + 1;
+    turns.set(place.rackId, turn);
+    return {
+      lifterId: place.lifterId,
+      name: recordById(records, 'lifter', place.lifterId).name,
+      rackId: place.rackId,
+      turn,
+      start: startOf(group, place),
+      moreShare: place.moreShare,
+      boxStack: boxes.stackOf(place),
+    };
   };
 }
 

@@ -28,9 +28,17 @@ export const answerError: ErrorHandler = (error, c) => {
   return c.json(errorBody('', 'Something in the program failed; nothing was changed.'), 500);
 };
 
+/** The sentence is one line and can be read to its end, whatever names and values stand in it. */
 export function errorBody(field: string, message: string): ErrorBody {
-  return { error: { field, message } };
+  return { error: { field: onOneLine(field), message: onOneLine(message) } };
 }
+
+function onOneLine(text: string): string {
+  const line = text.length > mostLetters ? `${text.slice(0, mostLetters - 4)}....` : text;
+  return line.replaceAll(/\p{Cc}+/gu, ' ');
+}
+
+const mostLetters = 1000;
 
 const statusOf = { invalid: 400, missing: 404, conflict: 409, unavailable: 503 } as const satisfies Record<
   RefusalReason,

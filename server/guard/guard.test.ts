@@ -54,10 +54,40 @@ test('no answer lets another origin in or a foreign script run', async () => {
   expect(policy).toContain("frame-ancestors 'none'");
 });
 
-test('a body beyond the limit is refused before it is read', async () => {
-  const { app } = await testApp();
-  const headers = { 'content-type': 'application/json', 'content-length': String(257 * 1024 * 1024) };
-  const answer = await app.request('/api/records/bar', { method: 'POST', body: '{}', headers });
-  expect(answer.status).toBe(413);
-  expect(await answer.json()).toMatchObject({ error: { field: '' } });
+test.each([
+  ['/api/records/bar', 17, 413],
+  ['/api/compute/plates', 17, 413],
+  ['/api/records/bar/csv', 17, 400],
+  ['/api/archive?dryRun=1', 17, 400],
+  ['/api/archive?dryRun=1', 257, 413],
+  ['/api/sets/import', 257, 413],
+])(
+  'a body to %s of %i MB is answered %i: what is beyond the limit is refused before it is read',
+  async (path, mb, status) => {
+    const { app } = await testApp();
+    const headers = { 'content-type': 'application/json', 'content-length': String(mb * 1024 * 1024) };
+    const answer = await app.request(path, { method: 'POST', body: '{}', headers });
+    expect(answer.status).toBe(status);
+    expect(await answer.json()).toMatchObject({ error: { field: expect.any(String) } });
+  },
+);
+
+test('a list that is longer than any season, and a table longer than any log, are refused before they are understood', async () => {
+  const { ask } = await testApp();
+  const list = `[${'1,'.repeat(300_000)}1]`;
+  for (const [path, body] of [
+    ['/api/sets', `{"sets":${list}}`],
+    ['/api/records/bar', `{"label":${list}}`],
+    ['/api/sets/import', `{"text":"a","columns":{"date":${list}}}`],
+  ] as const) {
+    const { status, json } = await ask('POST', path, body);
+    expect([status, json.error.message]).toEqual([
+      400,
+      'The body holds more than 250000 values, more than is taken at once.',
+    ]);
+  }
+  const table = await ask('POST', '/api/records/bar/csv', `label\n${'a\n'.repeat(1_000_001)}`, 'text/csv');
+  expect(table.status).toBe(400);
+  expect(table.json.problems).toHaveLength(1);
+  expect(table.json.error.message).toContain('more than 1000000 lines');
 });

@@ -13,7 +13,7 @@ import { clubWithFormerGear } from './clubWithFormerGear.ts';
 /** A file of sets: the header of the file for each column, or null where they look like ours. */
 export interface ImportAsked {
   text: string;
-  columns: Record<string, unknown> | null;
+  columns: Record<string, string> | null;
   /** What to do with sets that look slipped, by the slip's key; those of a slip that is not named are taken as written. */
   slips: Record<string, SlipTaking>;
   /** Only look; change nothing. */

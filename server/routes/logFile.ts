@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { slipTakings } from '#contract/log/slipAsked.ts';
 import { writeLog } from '#contract/log/writeLog.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import { spelt } from '#contract/words/spelt.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
@@ -46,24 +47,29 @@ function askedOf({ text, columns = null, slips = {}, dryRun = false, ...rest }: 
     throw new Refusal('invalid', 'text', `text is ${said(text)}; it must be the content of the file.`);
   if (typeof dryRun !== 'boolean')
     throw new Refusal('invalid', 'dryRun', `dryRun is ${said(dryRun)}; it must be true or false.`);
-  if (typeof columns !== 'object' || Array.isArray(columns)) {
-    throw new Refusal(
-      'invalid',
-      'columns',
-      `columns is ${said(columns)}; it must be an object with a header of the file for each column, or null.`,
-    );
-  }
-  const read = slipsShape.safeParse(slips);
-  if (!read.success) {
-    const { field, message } = shapeProblem(read.error, slips);
-    const path = field === '' ? 'slips' : `slips.${field}`;
-    throw new Refusal('invalid', path, `In slips: ${message}`);
-  }
-  return { text, columns: columns as Given | null, slips: read.data, dryRun };
+  return {
+    text,
+    columns: columns === null ? null : texts('columns', z.string(), columns),
+    slips: texts('slips', z.enum(slipTakings), slips),
+    dryRun,
+  };
 }
 
-const slipsShape = z.record(z.string(), z.enum(slipTakings));
+/** A field of the body that holds texts by their names. */
+function texts<Text extends z.ZodType<string>>(field: string, text: Text, given: unknown) {
+  const read = z.record(z.string(), text).safeParse(given);
+  if (read.success) return read.data;
+  const problem = shapeProblem(read.error, given);
+  if (problem.field === '')
+    throw new Refusal('invalid', field, `${field} is ${said(given)}; it must be ${whatTexts[field]}.`);
+  throw new Refusal('invalid', `${field}.${problem.field}`, `In ${field}: ${problem.message}`);
+}
+
+const whatTexts: Record<string, string> = {
+  columns: 'an object with a header of the file for each column, or null',
+  slips: 'an object with what is to be done for each slip',
+};
 
 function said(value: unknown): string {
-  return JSON.stringify(value) ?? 'missing';
+  return value === undefined ? 'missing' : spelt(value);
 }

@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
+import { spelt } from '#contract/words/spelt.ts';
 import { kindOf } from '#server/guard/kindOf.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
@@ -48,5 +49,5 @@ function withoutId(given: Given, expected: string | null): Given {
     expected === null
       ? 'a new record gets its id here; leave it out'
       : `it must be "${expected}" as in the path`;
-  throw new Refusal('invalid', 'id', `id is ${JSON.stringify(id)}; ${allowed}.`);
+  throw new Refusal('invalid', 'id', `id is ${spelt(id)}; ${allowed}.`);
 }

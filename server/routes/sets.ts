@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
+import { spelt } from '#contract/words/spelt.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
@@ -51,7 +52,7 @@ function listOf({ sets, ...rest }: Given): Given[] {
     throw new Refusal(
       'invalid',
       'sets',
-      `sets is ${JSON.stringify(sets) ?? 'missing'}; it must be a list of sets.`,
+      `sets is ${sets === undefined ? 'missing' : spelt(sets)}; it must be a list of sets.`,
     );
   return sets as Given[];
 }
