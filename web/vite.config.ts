@@ -15,6 +15,17 @@ export default defineConfig({
     // The pages are served under a strict policy: everything stays a file of its own.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // A slow tablet pays for each file it asks for: what every page needs is one, what some pages share a few.
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'first', tags: ['$initial'], priority: 1 },
+            { name: 'more', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 40_000 },
+          ],
+        },
+      },
+    },
   },
   // The server answers only pages of its own address, so the address is passed on as it is.
   server: {

@@ -38,3 +38,11 @@ test('a file that lies compressed beside itself is sent so', async () => {
   expect(answer.headers.get('content-encoding')).toBe('gzip');
   expect(Buffer.from(await answer.arrayBuffer())).toEqual(gzipSync('export {}'));
 });
+
+test("a day's page tells the browser where its loads are before any script is read; its papers and other places do not", async () => {
+  const app = await withScreens();
+  const link = (await app.request('/day/d%20%3E1')).headers.get('link');
+  expect(link).toBe('</api/days/d%20%3E1/prescription>; rel=preload; as=fetch; crossorigin');
+  for (const path of ['/day', '/day/', '/day/d1/sheet', '/lifters/d1'])
+    expect((await app.request(path)).headers.get('link')).toBeNull();
+});

@@ -12,6 +12,12 @@ export function screenRoutes(webRoot: string) {
         const hashed = c.req.path.startsWith('/assets/');
         c.header('Cache-Control', hashed ? 'public, max-age=31536000, immutable' : 'no-cache');
       })
+      .use('/day/:id{[^./]+}', async (c, next) => {
+        // Its loads are on their way before any script of the page is read; usePrescription takes this answer.
+        const path = `/api/days/${encodeURIComponent(c.req.param('id'))}/prescription`;
+        await next();
+        if (c.res.ok) c.header('Link', `<${path}>; rel=preload; as=fetch; crossorigin`);
+      })
       .use(serveStatic(files))
       // Places within the app (/day/...) have no dot; a missing file has, and stays missing.
       .get('/:place{[^.]*}', serveStatic({ ...files, path: 'index.html' }))

@@ -7,16 +7,15 @@ import { Link, Route, Switch } from 'wouter';
 import { useClub } from '#web/api/useClub.ts';
 import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { DayList } from './DayList.tsx';
+import { DayPage } from './DayPage.tsx';
 
 const pages = {
-  one: () => import('./DayPage.tsx'),
   new: () => import('./NewDay.tsx'),
   sheet: () => import('#web/print/SheetPage.tsx'),
   cards: () => import('#web/print/CardsPage.tsx'),
   fromPaper: () => import('./fromPaper/FromPaper.tsx'),
   blank: () => import('#web/print/BlankSheetsPage.tsx'),
 };
-const DayPage = lazy(() => pages.one().then((m) => ({ default: m.DayPage })));
 const NewDay = lazy(() => pages.new().then((m) => ({ default: m.NewDay })));
 const SheetPage = lazy(() => pages.sheet().then((m) => ({ default: m.SheetPage })));
 const CardsPage = lazy(() => pages.cards().then((m) => ({ default: m.CardsPage })));
@@ -24,7 +23,7 @@ const BlankSheetsPage = lazy(() => pages.blank().then((m) => ({ default: m.Blank
 const FromPaper = lazy(() => pages.fromPaper().then((m) => ({ default: m.FromPaper })));
 const allPages = () => Promise.all(Object.values(pages).map((load) => load()));
 
-/** Day: the list, one day with its loads, its papers, and what was written on them; all but the list come in files of their own. */
+/** Day: the list, one day with its loads, its papers, and what was written on them. List and day, which open first, come with the frame. */
 export function DayScreen() {
   useFetchedAhead(allPages);
   const { day: days } = useClub();
