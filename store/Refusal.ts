@@ -1,5 +1,4 @@
-import type { Clash } from '#contract/changes/mergeFields.ts';
-import type { Who } from '#contract/changes/who.ts';
+import type { RecordClash } from '#contract/changes/RecordClash.ts';
 
 /** Why the store did not do what it was asked: the request is wrong, its subject is not there, something stands against it, or the file cannot be written. */
 export type RefusalReason = 'invalid' | 'missing' | 'conflict' | 'unavailable';
@@ -16,14 +15,6 @@ export class Refusal extends Error {
     this.reason = reason;
     this.field = field;
   }
-}
-
-/** What stands against a change of a record: the record as it now is, who changed it last, and which fields both changed. */
-export interface RecordClash {
-  record: { id: string };
-  /** Null: it is not known. */
-  who: Who | null;
-  fields: Clash[];
 }
 
 /** A change of what somebody else changed meanwhile. */

@@ -10,6 +10,7 @@ import './parts/known.css';
 import './parts/mark.css';
 import './parts/empty.css';
 import './parts/toast.css';
+import './parts/clash.css';
 import './parts/chart.css';
 import './parts/form.css';
 import './parts/door.css';
@@ -19,6 +20,7 @@ import './theme/print.css';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
+import { ClashAsked } from './parts/ClashAsked.tsx';
 import { Toast } from './parts/Toast.tsx';
 import { App } from './shell/App.tsx';
 import { ScreenError } from './shell/ScreenError.tsx';
@@ -35,11 +37,13 @@ createRoot(root).render(
   <StrictMode>
     <QueryClientProvider client={client}>
       <Toast>
-        <ScreenError>
-          <Suspense fallback={<p className="quiet waiting">Opening the club.</p>}>
-            <App />
-          </Suspense>
-        </ScreenError>
+        <ClashAsked>
+          <ScreenError>
+            <Suspense fallback={<p className="quiet waiting">Opening the club.</p>}>
+              <App />
+            </Suspense>
+          </ScreenError>
+        </ClashAsked>
       </Toast>
     </QueryClientProvider>
   </StrictMode>,

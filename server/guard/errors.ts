@@ -1,8 +1,9 @@
 import type { ErrorHandler } from 'hono';
 import { HTTPException } from 'hono/http-exception';
+import type { RecordClash } from '#contract/changes/RecordClash.ts';
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { AskerLeft } from '#server/jobs/waiting.ts';
-import { ClashRefusal, type RecordClash, Refusal, type RefusalReason } from '#store/Refusal.ts';
+import { ClashRefusal, Refusal, type RefusalReason } from '#store/Refusal.ts';
 
 /** The body of every answer that is not a success. */
 export interface ErrorBody {

@@ -1,18 +1,23 @@
+import type { RecordClash } from '#contract/changes/RecordClash.ts';
+
 /** What the server refused, in its own sentence; `field` names the wrong field where there is one. */
 export class RequestError extends Error {
   override name = 'RequestError';
   readonly status: number;
   readonly field: string | null;
-  constructor(status: number, message: string, field: string | null) {
+  /** Of a change of what somebody else changed meanwhile. */
+  readonly clash: RecordClash | null;
+  constructor(status: number, message: string, field: string | null, clash: RecordClash | null = null) {
     super(message);
     this.status = status;
     this.field = field;
+    this.clash = clash;
   }
 }
 
 /** Asks the club's server; answers its JSON or throws a `RequestError` with one plain sentence. */
 export async function request<T>(
-  method: 'GET' | 'POST' | 'PUT' | 'DELETE',
+  method: 'GET' | 'POST' | 'PATCH' | 'DELETE',
   path: string,
   body?: unknown,
   signal?: AbortSignal,
@@ -44,11 +49,12 @@ const notModified = 304;
 async function read<T>(answer: Response): Promise<T> {
   if (answer.ok) return (answer.status === 204 ? undefined : await answer.json()) as T;
   const said: unknown = await answer.json().catch(() => null);
-  const error = isErrorBody(said) ? said.error : null;
+  const { error = null, clash = null } = isErrorBody(said) ? said : {};
   throw new RequestError(
     answer.status,
     error?.message ?? `The club's server answered ${answer.status} and gave no reason.`,
     error?.field ?? null,
+    clash,
   );
 }
 
@@ -85,7 +91,12 @@ async function send(
 
 const keptAliveTo = 60_000;
 
-function isErrorBody(said: unknown): said is { error: { message: string; field?: string } } {
+interface ErrorBody {
+  error: { message: string; field?: string };
+  clash?: RecordClash;
+}
+
+function isErrorBody(said: unknown): said is ErrorBody {
   if (typeof said !== 'object' || said === null || !('error' in said)) return false;
   const { error } = said;
   return (

@@ -1,9 +1,12 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { z } from 'zod';
 import type { allKinds, KindName, RecordOf } from '#contract/records/allKinds.ts';
+import { useClashAsked } from '#web/parts/ClashAsked.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
+import { changeRecord } from './changeRecord.ts';
 import { refreshClub } from './refreshClub.ts';
 import { request } from './request.ts';
+import { useFoundRecords } from './useFoundRecords.ts';
 import { useUndo } from './useUndo.ts';
 
 /** What a form sends for a new record: everything but the id; fields with a default may be left out. */
@@ -18,8 +21,11 @@ interface Changed<K extends KindName> {
 /** Writes records of one kind. Each way resolves when every screen shows the record as it is now, or rejects with a `RequestError`. */
 export interface RecordWriter<K extends KindName> {
   create: (record: NewRecord<K>, called?: string) => Promise<RecordOf<K>>;
-  /** With `called` it offers Undo: "Changed Wide 3." */
-  update: (record: RecordOf<K>, called?: string) => Promise<RecordOf<K>>;
+  /**
+   * With `called` it offers Undo: "Changed Wide 3." What others changed since `found` stays, and where that is the same field the coach
+   * is asked. Left out, `found` is the record as it was when this writer was first there, as is right for a form.
+   */
+  update: (record: RecordOf<K>, called?: string, found?: RecordOf<K>) => Promise<RecordOf<K>>;
   /** Removes it and offers Undo: "Removed Wide 3." */
   remove: (id: string, called: string) => Promise<void>;
   busy: boolean;
@@ -30,6 +36,8 @@ export function useRecords<K extends KindName>(kind: K): RecordWriter<K> {
   const client = useQueryClient();
   const say = useToast();
   const undo = useUndo();
+  const ask = useClashAsked();
+  const foundHere = useFoundRecords(kind);
   const refresh = () => refreshClub(client);
   const path = `/api/records/${kind}`;
 
@@ -38,8 +46,8 @@ export function useRecords<K extends KindName>(kind: K): RecordWriter<K> {
     onSuccess: refresh,
   });
   const update = useMutation({
-    mutationFn: (record: RecordOf<K>) =>
-      request<Changed<K>>('PUT', `${path}/${encodeURIComponent(record.id)}`, record),
+    mutationFn: (change: { found: RecordOf<K>; wanted: RecordOf<K> }) =>
+      changeRecord<Changed<K>>(kind, change, ask),
     onSuccess: refresh,
   });
   const remove = useMutation({
@@ -58,7 +66,8 @@ export function useRecords<K extends KindName>(kind: K): RecordWriter<K> {
   };
   return {
     create: async (record, called) => saidWithUndo('Added', called, await create.mutateAsync(record)),
-    update: async (record, called) => saidWithUndo('Changed', called, await update.mutateAsync(record)),
+    update: async (wanted, called, found = foundHere(wanted.id)) =>
+      saidWithUndo('Changed', called, await update.mutateAsync({ found, wanted })),
     remove: async (id, called) => {
       await remove.mutateAsync({ id, called }).catch(() => {});
     },

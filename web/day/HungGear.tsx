@@ -21,7 +21,8 @@ export function HungGear({ seat: { group, place, solving } }: { seat: Seat }) {
     ...set.bands.flatMap(({ bandPairId }) => {
       const pair = records.bandPair.find(({ id }) => id === bandPairId);
       if (pair === undefined || pair.retiredOn !== null) return [];
-      const takeOut = () => void bands.update({ ...pair, retiredOn: today }, pair.label).catch(() => {});
+      const takeOut = () =>
+        void bands.update({ ...pair, retiredOn: today }, pair.label, pair).catch(() => {});
       return [{ id: pair.id, label: pair.label, takeOut }];
     }),
     ...set.chains.flatMap(({ chainPairId }) => {
@@ -29,7 +30,7 @@ export function HungGear({ seat: { group, place, solving } }: { seat: Seat }) {
       if (pair === undefined || pair.pairs === 0) return [];
       const takeOut = () =>
         void chains
-          .update({ ...pair, pairs: pair.pairs - 1 }, `${pair.label}, one pair fewer`)
+          .update({ ...pair, pairs: pair.pairs - 1 }, `${pair.label}, one pair fewer`, pair)
           .catch(() => {});
       return [{ id: pair.id, label: `one pair of chain ${pair.label}`, takeOut }];
     }),

@@ -23,6 +23,8 @@ export function useDayDraft(kept: Day): DayDraft {
   const [draft, setDraft] = useState<Day | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   const unsaved = useRef<Day | null>(null);
+  /** What the unsaved changes began from. */
+  const found = useRef(kept);
   const running = useRef<Promise<void>>(Promise.resolve());
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
 
@@ -30,8 +32,9 @@ export function useDayDraft(kept: Day): DayDraft {
     const next = unsaved.current;
     if (next === null) return;
     try {
-      await update(next);
+      await update(next, undefined, found.current);
       setWrong(null);
+      found.current = next;
       if (unsaved.current !== next) return;
       unsaved.current = null;
       setDraft(null);
@@ -46,6 +49,7 @@ export function useDayDraft(kept: Day): DayDraft {
     return unsaved.current === null;
   };
   const change = (how: (day: Day) => Day) => {
+    if (unsaved.current === null) found.current = kept;
     unsaved.current = how(unsaved.current ?? kept);
     setDraft(unsaved.current);
     clearTimeout(timer.current);

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import type { Lifter } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
@@ -23,7 +24,8 @@ export function LifterPage({ lifterId, partId }: { lifterId: string; partId: str
   const lifters = useRecords('lifter');
   const known = useEstimates(lifterId);
   const sets = useLifterSets(lifterId);
-  const [editing, setEditing] = useState(false);
+  // As the lifter was when somebody began to change it.
+  const [editing, setEditing] = useState<Lifter | null>(null);
   const [, navigate] = useLocation();
   const own = lifterRecords(club, lifterId);
   const part = lifterParts.find(({ id }) => id === partId);
@@ -71,14 +73,14 @@ export function LifterPage({ lifterId, partId }: { lifterId: string; partId: str
           title={`Change ${lifter.name}`}
           lifter={lifter}
           onSave={async (draft) => {
-            await lifters.update({ ...draft, id: lifter.id });
-            setEditing(false);
+            await lifters.update({ ...draft, id: lifter.id }, undefined, editing);
+            setEditing(null);
           }}
-          onLeave={() => setEditing(false)}
+          onLeave={() => setEditing(null)}
           onRemove={remove}
         />
       ) : (
-        <LifterFacts own={own} today={today} onEdit={() => setEditing(true)} />
+        <LifterFacts own={own} today={today} onEdit={() => setEditing(lifter)} />
       )}
       <PartLinks lifterId={lifterId} current={partId} />
       <MinorCaution lifter={lifter} today={today} />

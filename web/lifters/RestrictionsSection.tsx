@@ -79,7 +79,8 @@ function RestrictionLine(props: { restriction: Restriction; today: string; onOpe
   const holds = holdsOn(restriction, today);
   const isOver = restriction.untilOn !== null && restriction.untilOn < today;
   const called = `the restriction of the ${liftWord(restriction.lift)}`;
-  const end = () => void records.update({ ...restriction, untilOn: daysLater(today, -1) }, called);
+  const end = () =>
+    void records.update({ ...restriction, untilOn: daysLater(today, -1) }, called, restriction);
   return (
     <li className={isOver ? 'quiet' : ''}>
       <p>

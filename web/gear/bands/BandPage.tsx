@@ -27,7 +27,7 @@ export function BandPage({ gear, state }: { gear: Gear; state: PairState }) {
   const side = state.sides[sideName === 'a' ? 0 : 1];
   const steps = showSteps ?? side.readings.length === 0;
   const retire = (retiredOn: string | null) =>
-    void pairs.update({ ...pair, retiredOn }, `band pair ${pair.label}`).catch(() => {});
+    void pairs.update({ ...pair, retiredOn }, `band pair ${pair.label}`, pair).catch(() => {});
   return (
     <article className="stack loose">
       <header className="stack">

@@ -33,7 +33,13 @@ const labels = {
 /** Name, units, place on earth and the club's rules for its bands. */
 export function ClubForm({ club }: { club: Club }) {
   const clubs = useRecords('club');
+  // What the draft began from.
+  const [found, setFound] = useState(club);
   const [draft, setDraft] = useState(club);
+  const begin = (from: Club) => {
+    setFound(from);
+    setDraft(from);
+  };
   const put = (change: Partial<Club>) => setDraft({ ...draft, ...change });
   const fields = useRecordFields('club', draft, club, labels);
   const placed = draft.latitudeDeg !== null;
@@ -41,8 +47,8 @@ export function ClubForm({ club }: { club: Club }) {
   return (
     <RecordForm
       title="Settings"
-      onSave={() => clubs.update(draft, 'the settings')}
-      onLeave={() => setDraft(club)}
+      onSave={async () => begin(await clubs.update(draft, 'the settings', found))}
+      onLeave={() => begin(club)}
       wrong={fields.wrong}
     >
       <TextField {...fields.text('name')} value={draft.name} onChange={(name) => put({ name })} />
