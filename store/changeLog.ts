@@ -148,6 +148,20 @@ export async function recordChanges(
   return rows.map(toChange).filter(touches);
 }
 
+/** The number of the change that put a set on record; where that is long ago, of the last change. */
+export async function loggedBy(db: Kysely<Tables>, clubId: string, setId: string): Promise<number> {
+  const rows = await db
+    .selectFrom('change')
+    .selectAll()
+    .where('clubId', '=', clubId)
+    .where('sets', 'is not', null)
+    .orderBy('seq', 'desc')
+    .limit(mostLookedAt)
+    .execute();
+  const first = rows.map(toChange).findLast(({ sets }) => sets?.counts.includes(setId));
+  return first?.seq ?? latestSeq(db, clubId);
+}
+
 const mostLookedAt = 500;
 
 /** At most so many changes before a number, newest first; null: from the last one on. */

@@ -1,10 +1,12 @@
 import type { Kysely } from 'kysely';
 import { namedBySet } from '#contract/log/namedBySet.ts';
-import { givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
+import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
 import { asShaped } from './asShaped.ts';
-import type { Correction, Given } from './ClubStore.ts';
+import type { Correction } from './ClubStore.ts';
+import { loggedBy } from './changeLog.ts';
 import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
+import { loggedAgain } from './loggedAgain.ts';
 import { addSets, checkDone, checkThere } from './logSets.ts';
 import { Refusal } from './Refusal.ts';
 import { readSet } from './readSets.ts';
@@ -15,7 +17,7 @@ import type { Writer } from './Writer.ts';
 /**
  * Strikes mistaken sets and puts corrected ones in their place, all as one change. Without an order a set takes that of the
  * mistaken one, or comes last where the lifter or the day was the mistake. What the mistaken set named may be named again, even
- * if the club no longer has it. To be called within a transaction.
+ * if the club no longer has it. A correction that is sent again is there already. To be called within a transaction.
  */
 export async function correctSets(
   db: Kysely<Tables>,
@@ -24,8 +26,15 @@ export async function correctSets(
 ): Promise<{ sets: LoggedSet[]; seq: number }> {
   const { clubId } = writer;
   const sets: LoggedSet[] = [];
+  const counts: string[] = [];
   const struck = new Set<string>();
   for (const { id, set } of corrections) {
+    const corrected = set && asShaped(givenSet, set);
+    const again = corrected && (await loggedAgain(db, clubId, 'id', corrected));
+    if (again) {
+      sets.push(again);
+      continue;
+    }
     const mistaken = await readSet(db, clubId, id);
     if (!mistaken) throw new Refusal('missing', 'id', `The log has no set with the id "${id}".`);
     if (mistaken.struckAt !== null || struck.has(id)) {
@@ -33,9 +42,13 @@ export async function correctSets(
       throw new Refusal('conflict', 'id', sentence);
     }
     struck.add(id);
-    if (set !== null) sets.push(await addInPlace(db, clubId, mistaken, set));
+    if (!corrected) continue;
+    const added = await addInPlace(db, clubId, mistaken, corrected);
+    sets.push(added);
+    counts.push(added.id);
   }
-  const counts = sets.map(({ id }) => id);
+  // All of it was heard before.
+  if (struck.size === 0) return { sets, seq: await loggedBy(db, clubId, sets[0]!.id) };
   const { seq } = await turnSets(db, writer, { counts, struck: [...struck] });
   return { sets, seq };
 }
@@ -44,9 +57,8 @@ async function addInPlace(
   db: Kysely<Tables>,
   clubId: string,
   mistaken: LoggedSet,
-  given: Given,
+  corrected: GivenSet,
 ): Promise<LoggedSet> {
-  const corrected = asShaped(givenSet, given);
   const named = namedBySet(mistaken);
   const newlyNamed = namedBySet(corrected).filter(
     (one) => !named.some(({ kind, id }) => kind === one.kind && id === one.id),

@@ -6,9 +6,10 @@ import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/logge
 import { wrongDateSentence } from '#contract/records/wrongDate.ts';
 import { asShaped } from './asShaped.ts';
 import type { Given } from './ClubStore.ts';
-import { appendChange } from './changeLog.ts';
+import { appendChange, loggedBy } from './changeLog.ts';
 import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
+import { loggedAgain } from './loggedAgain.ts';
 import { newId } from './newId.ts';
 import { Refusal } from './Refusal.ts';
 import { setFields } from './readSets.ts';
@@ -21,23 +22,52 @@ export function checkSets(given: readonly Given[]): GivenSet[] {
   return asShaped(z.strictObject({ sets: z.array(givenSet).min(1) }), { sets: given }).sets;
 }
 
-/** Adds sets at the end of the log, all of them as one change or none. To be called within a transaction. */
+/**
+ * Adds sets at the end of the log, all of them as one change or none; those that are there already, sent again, stay as they are. To be
+ * called within a transaction.
+ */
 export async function logSets(
   db: Kysely<Tables>,
   writer: Writer,
   given: readonly GivenSet[],
 ): Promise<{ sets: LoggedSet[]; seq: number }> {
   const { clubId } = writer;
+  checkOnce(given);
+  const there: (LoggedSet | null)[] = [];
+  for (const [i, set] of given.entries()) there.push(await loggedAgain(db, clubId, `sets[${i}].id`, set));
+  const isNew = (_: unknown, i: number) => there[i] === null;
   const named = given.flatMap((set, i) =>
-    namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
+    there[i] ? [] : namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
   );
   await checkThere(named, (kind, ids) => kindTable(db, clubId, kind).among(ids));
   const today = await clubToday(db, clubId);
-  given.forEach(({ doneOn }, i) => checkDone(`sets[${i}].doneOn`, doneOn, today));
-  const sets = await addSets(db, clubId, given);
-  const counts = sets.map(({ id }) => id);
-  const { seq } = await appendChange(db, writer, { sets: { counts, struck: [] } });
+  given.forEach(({ doneOn }, i) => {
+    if (there[i] === null) checkDone(`sets[${i}].doneOn`, doneOn, today);
+  });
+  const added = await addSets(db, clubId, given.filter(isNew));
+  const counts = added.map(({ id }) => id);
+  const inPlace = added.values();
+  const sets = there.map((kept) => kept ?? inPlace.next().value!);
+  const seq =
+    counts.length === 0
+      ? await loggedBy(db, clubId, sets[0]!.id)
+      : (await appendChange(db, writer, { sets: { counts, struck: [] } })).seq;
   return { sets, seq };
+}
+
+function checkOnce(given: readonly GivenSet[]): void {
+  const seen = new Set<string>();
+  for (const [i, { id }] of given.entries()) {
+    if (id !== undefined && seen.has(id)) {
+      const field = `sets[${i}].id`;
+      throw new Refusal(
+        'invalid',
+        field,
+        `${field} is "${id}", as of a set before it; each needs one of its own.`,
+      );
+    }
+    if (id !== undefined) seen.add(id);
+  }
 }
 
 /** No set was done on a day that is still to come, or long before the club. */
@@ -54,7 +84,7 @@ export async function addSets(
 ): Promise<LoggedSet[]> {
   const loggedAt = new Date().toISOString();
   const inOrder = await ordered(db, clubId, given);
-  const sets = inOrder.map((set): LoggedSet => ({ ...set, id: newId(), loggedAt, struckAt: null }));
+  const sets = inOrder.map((set): LoggedSet => ({ ...set, id: set.id ?? newId(), loggedAt, struckAt: null }));
   await putSets(db, clubId, sets);
   return sets;
 }

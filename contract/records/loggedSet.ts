@@ -56,9 +56,16 @@ export const loggedSet = z
   .superRefine(agrees);
 export type LoggedSet = z.infer<typeof loggedSet>;
 
-/** A set as it is entered. Without an order it comes after the lifter's sets of that day. */
+/**
+ * A set as it is entered. Without an order it comes after the lifter's sets of that day. Whoever enters it may give it an id: sent
+ * again with that id, it is the same set.
+ */
 export const givenSet = z
-  .strictObject({ ...whatWasDone, order: order.nullable().default(null) })
+  .strictObject({
+    id: recordId.optional(),
+    ...whatWasDone,
+    order: order.nullable().default(null),
+  })
   .superRefine(agrees);
 export type GivenSet = z.infer<typeof givenSet>;
 

@@ -32,12 +32,14 @@ export function setPaths() {
       },
       post: {
         operationId: 'set.log',
-        summary: 'Add sets to the log, all of them or none',
+        summary:
+          'Add sets to the log, all of them or none; one that is sent again with its id is the same set',
         tags,
         requestBody: body(object({ sets: given })),
         responses: {
           201: answer('The sets as kept', object({ sets, seq: seqSchema })),
           400: refusal('A field is wrong'),
+          409: refusal('The log has another set with that id'),
         },
       },
     },

@@ -1,5 +1,6 @@
 import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
+import { once } from './once.ts';
 import { refreshClub } from './refreshClub.ts';
 import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
@@ -62,14 +63,15 @@ export function useSetWriter(): SetWriter {
 }
 
 function add(sets: readonly GivenSet[]): Promise<{ sets: LoggedSet[]; seq: number }> {
-  return request('POST', '/api/sets', { sets });
+  return once(sets, (ids) =>
+    request('POST', '/api/sets', { sets: sets.map((set, i) => ({ ...set, id: ids[i] })) }),
+  );
 }
 
 async function replace(id: string, by: GivenSet): Promise<LoggedSet> {
-  const { set } = await request<{ set: LoggedSet }>(
-    'POST',
-    `/api/sets/${encodeURIComponent(id)}/correct`,
-    by,
+  const path = `/api/sets/${encodeURIComponent(id)}/correct`;
+  const { set } = await once([{ ...by, corrects: id }], (ids) =>
+    request<{ set: LoggedSet }>('POST', path, { ...by, id: ids[0] }),
   );
   return set;
 }
