@@ -1,9 +1,18 @@
-import { mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { mutantsOf } from './mutants/mutantsOf.ts';
 import { tryRoom } from './mutants/tryRoom.ts';
+import { isOf, untold } from './mutants/untold.ts';
 
 /** A room of one function with one test that makes `claims` of it. */
 function plantRoom(root: string, room: string, claims: string): void {
@@ -51,5 +60,24 @@ describe('mutantsOf', () => {
       "`of ${a + b}` -> ''",
       '+ -> -',
     ]);
+  });
+});
+
+describe('what no answer can show', () => {
+  it.each(untold)('stands in $file as $within, changes as is said, and has a reason', (entry) => {
+    const source = readFileSync(entry.file, 'utf8');
+    expect(source.split(entry.within)).toHaveLength(2);
+    const found = mutantsOf(entry.file, source).filter((mutant) => isOf(entry, mutant, source));
+    const said = found.map(({ from, to }) => `${from} -> ${to}`);
+    // One change each: an entry that covers more than it says is too wide.
+    expect(said.toSorted()).toEqual([...entry.changes].toSorted());
+    expect(entry.why).toMatch(/^[A-Z].{20,}\.$/);
+  });
+
+  it('is no excuse for another change of the same expression, nor for the same change elsewhere', () => {
+    const entry = { file: 'a.ts', within: 'if (a > b)', changes: ['> -> >='], why: '' };
+    const source = 'if (a > b) c(); else if (a > d) e();';
+    const excused = mutantsOf('a.ts', source).filter((mutant) => isOf(entry, mutant, source));
+    expect(excused.map(({ start, to }) => [start, to])).toEqual([[6, '>=']]);
   });
 });

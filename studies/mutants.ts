@@ -26,15 +26,18 @@ export async function run(args: readonly string[]): Promise<void> {
   for (const room of command.args) {
     const tried = await tryRoom(process.cwd(), room, size);
     rooms.push(tried);
-    for (const { mutant, isCaught } of tried.tried) if (!isCaught) console.log(lineOf(mutant));
+    for (const { mutant, isCaught, whyUntold } of tried.tried)
+      if (!isCaught) console.log(lineOf(mutant) + (whyUntold === null ? '' : `\n    untold: ${whyUntold}`));
   }
   console.log(
-    `\n| room | mutants | tried (seed ${size.seed}) | caught | share |\n| --- | ---: | ---: | ---: | ---: |`,
+    `\n| room | mutants | tried (seed ${size.seed}) | caught | share | untold | of what can be told |\n| --- | ---: | ---: | ---: | ---: | ---: | ---: |`,
   );
   for (const { room, possible, tried } of rooms) {
     const caught = tried.filter(({ isCaught }) => isCaught).length;
-    const share = percent(caught / tried.length, 0);
-    console.log(`| ${room} | ${possible} | ${tried.length} | ${caught} | ${share} |`);
+    const silent = tried.filter(({ isCaught, whyUntold }) => !isCaught && whyUntold !== null).length;
+    const told = tried.length - silent;
+    const shares = [percent(caught / tried.length, 0), silent, percent(caught / told, 0)];
+    console.log(`| ${room} | ${possible} | ${tried.length} | ${caught} | ${shares.join(' | ')} |`);
   }
 }
 

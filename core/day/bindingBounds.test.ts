@@ -4,6 +4,7 @@ import { bandShare } from './allowedSets.ts';
 import { bindingBounds } from './bindingBounds.ts';
 import { boundsFor } from './boundsFor.ts';
 import type { RackGear } from './Gear.ts';
+import { hookupReach } from './hookupReach.ts';
 import type { LifterTask } from './misfit.ts';
 import { rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds, type SearchBounds } from './SearchRules.ts';
@@ -36,6 +37,13 @@ describe('a bound that keeps a lifter from what the aim would take', () => {
     expect(bound({ leastBarShare: 0.49, leastBandShare: 0.29, mostBandShare: 0.31, mostPairs: 2 })).toEqual(
       [],
     );
+    const all = { hookups: [0, 1], chainPairs: [] };
+    const exact = bandShare(
+      all,
+      gear.hookups.map((hookup) => hookupReach(hookup, travel)),
+      task,
+    );
+    expect(bound({ leastBandShare: exact, mostBandShare: exact })).toEqual([]);
     expect(bound({ leastBarShare: 0.55 })).toEqual([{ bound: 'leastBar', limit: 0.55, wanted: 0.5 }]);
     const wanted = expect.closeTo(0.3, 9);
     expect(bound({ leastBandShare: 0.35 })).toEqual([{ bound: 'leastBands', limit: 0.35, wanted }]);

@@ -8,6 +8,7 @@ import { enumerateSetups } from './enumerateSetups.ts';
 import type { GearSet, RackGear } from './Gear.ts';
 import { gearLoad } from './gearLoad.ts';
 import type { LifterTask } from './misfit.ts';
+import { roomForBar } from './mostLoad.ts';
 import { rankSetups } from './rankSetups.ts';
 import { readPair } from './tests/manyPieces.ts';
 
@@ -96,4 +97,18 @@ describe('a lifter who may hold so much and no more', () => {
     const { fromBest } = rankSetups({ ...task(aim), most }, gear, { barKg: 120, set: null });
     expect(fromBest()()!.barKg).toBe(120);
   });
+});
+
+it('leaves room for a heavier step to be rounded up by half of what the lightest discs come to', () => {
+  // Two discs of 1.25 kg are the finest step: a bar of 110 / 1.1 kg is told as far as 1.25 kg below it.
+  const gear: RackGear = {
+    barKg: 20,
+    collarsKg: 0,
+    discs: [{ massKg: 1.25, pairs: 2 }],
+    chains: [],
+    hookups: [],
+  };
+  const travel = { bottomM: 0.5, lockoutM: 1, gravityMps2: 10, path: [] };
+  const most = { barKg: 110, lockoutKg: Number.POSITIVE_INFINITY, heaviestStep: 1.1 };
+  expect(roomForBar(most, travel, gear)({ hookups: [], chainPairs: [] })).toBeCloseTo(98.75, 9);
 });

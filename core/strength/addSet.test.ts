@@ -116,6 +116,8 @@ describe('addSet', () => {
 
   it('refuses a set from before the newest session', () => {
     expect(() => addSet(whole, log[0]!)).toThrow(RangeError);
+    const newestDay = whole.sessions.at(-1)!.day;
+    expect(() => addSet(whole, { ...log.at(-1)!, day: newestDay - 1 })).toThrow(RangeError);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bareLoad } from '../load/bareLoad.ts';
-import { chanceToSpare, setExpected } from './askDraws.ts';
+import { chanceToSpare, type SetExpected, setExpected } from './askDraws.ts';
 import { chanceOfWork } from './chanceOfWork.ts';
 import type { Draw } from './Draw.ts';
 import { drawCapability } from './drawCapability.ts';
@@ -40,12 +40,20 @@ describe('the chance of all reps of a block', () => {
   it('takes off what the middle lifter loses to the hardest rep, twice that from one who tires twice as soon', () => {
     const lift = liftModelOf('squat', reference);
     const asked = { rigging: reference, movedBodyKg: 80, equipment: 'raw' as const, platform: false };
-    const { spareLn } = setExpected(lift, asked, { barKg: 165, reps: 1 }, [draw])[0]!;
+    const middle = { ...draw, lnTiring: 0.3 };
+    const sooner = { ...draw, lnTiring: 0.3 + Math.LN2 };
+    const [{ spareLn, lostLn }, own] = setExpected(lift, asked, { barKg: 165, reps: 3 }, [
+      middle,
+      sooner,
+    ]) as [SetExpected, SetExpected];
     expect(spareLn).toBeCloseTo(Math.log(260 / 245), 6);
-    const sooner = { ...draw, lnTiring: Math.LN2 };
-    const work = { barKg: 165, reps: 1, marginsLn: [spareLn - 0.02] };
-    const { chancesAllReps } = chanceOfWork(lift, asked, work, draw, [draw, sooner]);
-    const chances = [chanceToSpare(spareLn - 0.02, draw), chanceToSpare(spareLn - 0.04, sooner)];
+    expect(lostLn).toBeGreaterThan(0.01);
+    const work = { barKg: 165, reps: 3, marginsLn: [spareLn - lostLn - 0.02] };
+    const { chancesAllReps } = chanceOfWork(lift, asked, work, middle, [middle, sooner]);
+    const chances = [
+      chanceToSpare(spareLn - lostLn - 0.02, middle),
+      chanceToSpare(spareLn - own.lostLn - 0.04, sooner),
+    ];
     expect(chancesAllReps[0]).toBeCloseTo((chances[0]! + chances[1]!) / 2, 9);
   });
 });

@@ -6,13 +6,11 @@ import { populationPrior } from './parameters.ts';
 const population = populationPrior('squat');
 const priorSd = population.sd.lnMaxSpeed;
 
-/** A lifter whose log told a value with some error, under the population's prior: the conjugate normal posterior. */
-function lifter(value: number, error: number, build = 0): LearnedShape {
+/** A lifter whose log told a value with some error, under the population's prior or another mean: the conjugate normal posterior. */
+function lifter(value: number, error: number, build = 0, priorMean = 0): LearnedShape {
   const sd = 1 / Math.sqrt(1 / error ** 2 + 1 / priorSd ** 2);
-  return {
-    build,
-    learned: [{ name: 'lnMaxSpeed', mean: (sd * sd * value) / error ** 2, sd, priorMean: 0, priorSd }],
-  };
+  const mean = sd * sd * (value / error ** 2 + priorMean / priorSd ** 2);
+  return { build, learned: [{ name: 'lnMaxSpeed', mean, sd, priorMean, priorSd }] };
 }
 
 const buildsOf = (...kg: number[]) => builds(kg.map((bodyMassKg) => ({ bodyMassKg, statureM: 1.7 })));
@@ -28,6 +26,16 @@ describe('partial pooling over the club', () => {
     // Each log is worth a quarter of the population's prior.
     const faint = Array.from({ length: 30 }, () => lifter(0.3, 2 * priorSd));
     expect(clubPrior(faint, population)(0).mean.lnMaxSpeed).toBeGreaterThan(0.05);
+  });
+
+  test('what a log told counts, and not what was believed before it', () => {
+    const pooled = (priorMean: number) =>
+      clubPrior(
+        [0.1, 0.2, 0.3].map((value) => lifter(value, 0.5 * priorSd, 0, priorMean)),
+        population,
+      )(0);
+    for (const which of ['mean', 'sd'] as const)
+      expect(pooled(0.4)[which].lnMaxSpeed).toBeCloseTo(pooled(0)[which].lnMaxSpeed, 12);
   });
 
   test('a club of fast lifters expects a new one to be fast, and less spread than the population', () => {

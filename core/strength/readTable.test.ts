@@ -12,13 +12,14 @@ const bends = fc.double({ min: -0.6, max: 0.6, noNaN: true });
 test('who begins a set with just what its reps need has nothing to spare at the last of them, and counts as good for so many halfway to one more', () => {
   const any = Float64Array.from(roots, () => 1);
   fc.assert(
-    fc.property(losses, bends, fc.integer({ min: 1, max: 30 }), (lossLn, bend, reps) => {
+    fc.property(losses, bends, fc.integer({ min: 1, max: 60 }), (lossLn, bend, reps) => {
       const table = new ReadTable(any, Float64Array.from(lossLn), repCosts(bend), any, any);
       const [needed, forOneMore] = [reps, reps + 1].map((count) => table.neededFor(count));
       expect(Math.abs(table.surplusAtRep(needed!, reps))).toBeLessThan(1e-9);
       const halfway = (needed! + forOneMore!) / 2;
       expect(table.neededFor(reps + 0.5)).toBeCloseTo(halfway, 12);
-      if (needed! < FARTHEST_SURPLUS) expect(table.repsPossible(halfway)).toBeCloseTo(reps, 9);
+      // No more than forty are counted.
+      if (needed! < FARTHEST_SURPLUS && reps < 40) expect(table.repsPossible(halfway)).toBeCloseTo(reps, 9);
     }),
   );
 });

@@ -73,6 +73,8 @@ describe('a work-up that says nothing but "made"', () => {
     const left = { reserve: { mean: 2, count: 1 } };
     expect(read(fives(spoken), rise())[1]).toEqual([0, 0, 1]);
     expect(read(fives(spoken, left), rise())[1]).toEqual([0, 0, 0]);
+    const all = { ...spoken, peakMps: { mean: 0.6, count: 2 }, ...left };
+    expect(read(fives(all, all), rise())[1]).toEqual([0, 0, 0]);
     expect(read(fives(spoken, left), rise({ equipment: 'wraps' }))[1]).toEqual([0, 0, 1]);
   });
 });

@@ -5,12 +5,20 @@ import { fileURLToPath } from 'node:url';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { type Mutant, mutantsOf } from './mutantsOf.ts';
+import { whyUntold } from './untold.ts';
 
 /** What a room's tests made of its mutants. */
 export interface RoomTried {
   readonly room: string;
   readonly possible: number;
-  readonly tried: readonly { readonly mutant: Mutant; readonly isCaught: boolean }[];
+  readonly tried: readonly MutantTried[];
+}
+
+interface MutantTried {
+  readonly mutant: Mutant;
+  readonly isCaught: boolean;
+  /** Why no answer can show it, by the list kept beside; null: one could. */
+  readonly whyUntold: string | null;
 }
 
 export interface TrySize {
@@ -52,14 +60,16 @@ export async function tryRoom(
       if (!(await passes(root, folder, [mutant.file], { mutant, limitMs }))) return true;
     return false;
   };
-  const mutants = sources.flatMap((file) => mutantsOf(file, readFileSync(file, 'utf8')));
+  const texts = new Map(sources.map((file) => [file, readFileSync(file, 'utf8')]));
+  const mutants = sources.flatMap((file) => mutantsOf(file, texts.get(file)!));
   const waiting = shuffled(mutants, seed).slice(0, count);
-  const tried: RoomTried['tried'][number][] = [];
+  const tried: MutantTried[] = [];
   const work = async () => {
     while (performance.now() - startedMs < 60_000 * minutes) {
       const mutant = waiting.shift();
       if (!mutant) return;
-      tried.push({ mutant, isCaught: await isCaught(mutant) });
+      const why = whyUntold(root, mutant, texts.get(mutant.file)!);
+      tried.push({ mutant, isCaught: await isCaught(mutant), whyUntold: why });
     }
   };
   await Promise.all([work(), work()]);

@@ -1,0 +1,201 @@
+import { relative } from 'node:path';
+import type { Mutant } from './mutantsOf.ts';
+
+/** Changes of one expression that no answer can show, each written as `from -> to`. */
+export interface Untold {
+  file: string;
+  /** Stands once in the file, and the changes lie in it. */
+  within: string;
+  changes: readonly string[];
+  /** A sentence that the next one can doubt. */
+  why: string;
+}
+
+/**
+ * What was looked at and found to change no answer: only how long a search takes, what is kept for later, which of two that are alike comes
+ * first, or nothing at all. A change that is tuned, or that no test happens to see, does not belong here.
+ */
+export const untold: readonly Untold[] = [
+  {
+    file: 'core/day/costTable.ts',
+    within: 'const MOST_PARTS = 200;',
+    changes: ['200 -> 300'],
+    why: 'How many parts are remembered changes no part: a forgotten one is made anew.',
+  },
+  {
+    file: 'core/day/costTable.ts',
+    within: 'if (known !== undefined) return known;',
+    changes: ['known !== undefined -> false'],
+    why: 'A part that is made again is the same part.',
+  },
+  {
+    file: 'core/day/costTable.ts',
+    within: 'if (parts.size >= MOST_PARTS) parts.clear();',
+    changes: ['>= -> >', '>= -> <='],
+    why: 'When remembered parts are dropped changes no part: a dropped one is made anew.',
+  },
+  {
+    file: 'core/day/costTable.ts',
+    within: 'for (let set = 0; set < size; set++)',
+    changes: ['< -> <='],
+    why: 'One past the end is nobody’s set and is not marked.',
+  },
+  {
+    file: 'core/day/costTable.ts',
+    within: 'const changed = exact > cost[set]! + 1e-12;',
+    changes: ['> -> >=', '1e-12 -> 1.5e-12'],
+    why: 'Costs that differ do so by more than rounding, and none by just a billionth of a thousandth.',
+  },
+  {
+    file: 'core/day/costTable.ts',
+    within: 'if (sum < FREE)',
+    changes: ['< -> <='],
+    why: 'What a forbidden set takes is added to an endless cost, which stays endless.',
+  },
+  {
+    file: 'core/day/costTable.ts',
+    within: 'for (let at = 0; at < charged.length; at++)',
+    changes: ['< -> <='],
+    why: 'Writing one past the end of a typed array does nothing.',
+  },
+  {
+    file: 'core/day/costTable.ts',
+    within: 'new Int32Array(size + 1)',
+    changes: ['1 -> 2'],
+    why: 'A place more than is read.',
+  },
+  {
+    file: 'core/day/branch.ts',
+    within: '(branch.reserved[rack]![item]! > 0 ? -1e6 : 0)',
+    changes: ['1e6 -> 1500000'],
+    why: 'Either is more than a thousand pieces, so that the rack comes last.',
+  },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: 'if (isLeaf || (branch.whole && round % OFFER_EVERY === 0)) offer(plans, charges);',
+    changes: ['=== -> !=='],
+    why: 'How often plans are offered changes how soon the best is found, not which it is.',
+  },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: 'if (isLeaf || best.bound >= least() - EPSILON) break;',
+    changes: ['isLeaf || best.bound >= least() - EPSILON -> false', '- -> +', '>= -> >'],
+    why: 'Further rounds keep the best bound found, and the caller drops a branch that cannot be better: only time is spent.',
+  },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: 'step < SHORTEST_STEP',
+    changes: ['< -> <='],
+    why: 'A round of pricing more or fewer changes how long the search takes, and no bound that it keeps is wrong.',
+  },
+  {
+    file: 'core/day/branch.ts',
+    within: 'price(item) * (excess(item) > 0 ? 2 : 1)',
+    changes: ['* -> /'],
+    why: 'Whichever contested piece is split first, the two branches cover all: only how long the search takes hangs on it.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'window.at(-1)!.rank >= count - at',
+    changes: ['>= -> >'],
+    why: 'Of two equal ranks either gives the same count, and the later one stays when the earlier leaves the window.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'Math.floor(rest / step)',
+    changes: ['/ -> *'],
+    why: 'The count goes down from any start that is high enough, and places that do not exist never match.',
+  },
+  {
+    file: 'core/day/timeSpent.ts',
+    within: 'noClock: Clock = () => 0',
+    changes: ['0 -> 1'],
+    why: 'A clock counts from any moment, and this one stands.',
+  },
+  {
+    file: 'core/day/rackPlans.ts',
+    within: 'for (let count = 0; count < SCORED_FIRST',
+    changes: ['0 -> 1'],
+    why: 'One set fewer is scored beforehand; the walk scores those that it needs.',
+  },
+  {
+    file: 'core/day/barSpeed.ts',
+    within: 'const upToLn = speedCorrection?.upToLn ?? 0;',
+    changes: ['0 -> 1'],
+    why: 'Without a correction the surplus that this bounds changes no speed.',
+  },
+  {
+    file: 'core/day/allocate.ts',
+    within: `    }, 0),
+  );
+  return [...plans.keys()].sort(`,
+    changes: ['0 -> 1'],
+    why: 'The same is added to what every rack pays, and only their order is used.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'let rep = from + ABREAST - 1; rep > 0',
+    changes: ['- -> +'],
+    why: 'For a rep beyond the last rung no rung is climbed.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'Math.floor(after / ROOT_STEP)',
+    changes: ['/ -> *'],
+    why: 'The search for the cell goes up from any start that is low enough.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'while (j < ROOTS - 1 && ',
+    changes: ['- -> +', '< -> <='],
+    why: 'Beyond the last cell stands no loss, and nothing compares as smaller than it.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'lossLn[j + 1]! < left',
+    changes: ['< -> <='],
+    why: 'Where two cells meet both give the same root.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'i < ABREAST; i++)',
+    changes: ['< -> <='],
+    why: 'Writing one past the end of a typed array does nothing.',
+  },
+  {
+    file: 'core/strength/kalmanPass.ts',
+    within: 'if (Math.abs(z) > Math.abs(effect.surprise)) effect.surprise = z;',
+    changes: ['> -> >='],
+    why: 'No two surprises are equal to the last digit.',
+  },
+  {
+    file: 'core/strength/kalmanPass.ts',
+    within: 'surprise < FALL_ASKED)',
+    changes: ['< -> <='],
+    why: 'No surprise is just two standard deviations to the last digit.',
+  },
+  {
+    file: 'core/strength/kalmanPass.ts',
+    within: 'for (let j = 0; j < n; j++) covariance[j]! += trained',
+    changes: ['< -> <='],
+    why: 'One further is what strength and the form of a day have in common, which the next session sets to nought.',
+  },
+  {
+    file: 'core/strength/kalmanPass.ts',
+    within: 'for (let i = 0; i < n; i++) covariance[i * n]! += trained',
+    changes: ['< -> <='],
+    why: 'Writing one past the end of a typed array does nothing.',
+  },
+];
+
+/** Why no answer shows this change of a source; null where it could. */
+export function whyUntold(root: string, mutant: Mutant, source: string): string | null {
+  const file = relative(root, mutant.file);
+  return untold.find((one) => one.file === file && isOf(one, mutant, source))?.why ?? null;
+}
+
+/** Whether a change is one of those that an entry speaks of. */
+export function isOf({ within, changes }: Untold, { start, end, from, to }: Mutant, source: string): boolean {
+  const at = source.indexOf(within);
+  return at >= 0 && at <= start && end <= at + within.length && changes.includes(`${from} -> ${to}`);
+}
