@@ -113,6 +113,39 @@ export const untold: readonly Untold[] = [
     why: 'A clock counts from any moment, and this one stands.',
   },
   {
+    file: 'core/day/boundBranch.ts',
+    within:
+      'isClosed(plan, charges[rack]!) ? plan : (racks[rack]!.cheapest(allowed[rack]!, charges[rack]!) ?? plan)',
+    changes: [
+      'isClosed(plan, charges[rack]!) ? plan : (racks[rack]!.cheapest(allowed[rack]!, charges[rack]!) ?? plan) -> isClosed(plan, charges[rack]!) ? ((racks[rack]!.cheapest(allowed[rack]!, charges[rack]!) ?? plan)) : (plan)',
+    ],
+    why: 'A rotation left open makes the bound lower, never wrong: more branches are looked at.',
+  },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: 'if (waited >= PATIENCE)',
+    changes: ['>= -> >'],
+    why: 'Steps are halved a round later: how long the search takes, and no bound that it keeps is wrong.',
+  },
+  {
+    file: 'core/day/rackPlans.ts',
+    within: 'known.length > MOST_KNOWN',
+    changes: ['> -> >='],
+    why: 'A plan that is forgotten is made anew.',
+  },
+  {
+    file: 'core/day/gearSums.ts',
+    within: '[0, 0, 0].map(() =>',
+    changes: ['0 -> 1', '0 -> 1', '0 -> 1'],
+    why: 'The numbers are not read: three lists are made.',
+  },
+  {
+    file: 'core/day/rankBySpeed.ts',
+    within: 'sumXY += loadN * speedMps;',
+    changes: ['* -> /'],
+    why: 'The guess steers which bar is tried first; the search proves its answer without it.',
+  },
+  {
     file: 'core/day/rackPlans.ts',
     within: 'for (let count = 0; count < SCORED_FIRST',
     changes: ['0 -> 1'],
@@ -123,6 +156,18 @@ export const untold: readonly Untold[] = [
     within: 'const upToLn = speedCorrection?.upToLn ?? 0;',
     changes: ['0 -> 1'],
     why: 'Without a correction the surplus that this bounds changes no speed.',
+  },
+  {
+    file: 'core/day/allocate.ts',
+    within: 'if (plans.reduce((wanted, plan) => wanted + plan.most[item]!, 0) <= capacity) return sum;',
+    changes: ['<= -> >='],
+    why: 'Which rack settles first changes how soon the best is found, not which it is.',
+  },
+  {
+    file: 'core/day/allocate.ts',
+    within: 'most[item]! * charges[rack]!.reduce((total, charge) => total + charge[item]!, 0)',
+    changes: ['0 -> 1'],
+    why: 'Which rack settles first changes how soon the best is found, not which it is.',
   },
   {
     file: 'core/day/allocate.ts',
