@@ -38,6 +38,15 @@ describe('partial pooling over the club', () => {
       expect(pooled(0.4)[which].lnMaxSpeed).toBeCloseTo(pooled(0)[which].lnMaxSpeed, 12);
   });
 
+  test('a population elsewhere with lifters as far from it moves what is expected by as much', () => {
+    const pooled = (by: number) =>
+      clubPrior(
+        [0.1, 0.2, 0.4].map((value, i) => lifter(value + by, 0.5 * priorSd, i - 1)),
+        { ...population, mean: { ...population.mean, lnMaxSpeed: by } },
+      )(1).mean.lnMaxSpeed;
+    expect(pooled(0.3) - pooled(0)).toBeCloseTo(0.3, 12);
+  });
+
   test('a club of fast lifters expects a new one to be fast, and less spread than the population', () => {
     const fast = Array.from({ length: 30 }, (_, i) => lifter(0.2 + 0.01 * (i % 3), 0.01));
     const { mean, sd } = clubPrior(fast, population)(0);

@@ -208,6 +208,12 @@ export const untold: readonly Untold[] = [
     why: 'Writing one past the end of a typed array does nothing.',
   },
   {
+    file: 'core/strength/modelError.ts',
+    within: 'sampled(-RADIUS, ',
+    changes: ['-RADIUS -> RADIUS'],
+    why: 'Only the weights are kept, and they do not hang on where the lattice begins.',
+  },
+  {
     file: 'core/strength/kalmanPass.ts',
     within: 'if (Math.abs(z) > Math.abs(effect.surprise)) effect.surprise = z;',
     changes: ['> -> >='],
