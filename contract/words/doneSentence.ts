@@ -19,7 +19,7 @@ function whatOf({ records, sets }: Pick<DoneChange, 'records' | 'sets'>): string
   const ofSets = setsIn(sets);
   if (ofSets !== null) return ofSets;
   const [first, ...others] = records;
-  if (first === undefined) return 'nothing was different, or a day was worked out';
+  if (first === undefined) return 'worked a day out, or saved what was no different';
   const rest = others.reduce((sum, { count }) => sum + count, 0);
   return `${oneOf(first)}${rest === 0 ? '' : `, and ${counted(rest, 'record')} with ${first.count === 1 ? 'it' : 'them'}`}`;
 }

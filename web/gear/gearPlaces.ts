@@ -1,5 +1,6 @@
 import type { ComponentType } from 'react';
 import { BandsPage } from './bands/BandsPage.tsx';
+import { DonePage } from './done/DonePage.tsx';
 import { HeightPage } from './height/HeightPage.tsx';
 import { RacksPage } from './racks/RacksPage.tsx';
 import { ClubPage } from './settings/ClubPage.tsx';
@@ -26,4 +27,5 @@ export const gearPlaces: readonly GearPlace[] = [
   { path: '/chains', word: 'Chains', Page: ChainsPage },
   { path: '/boxes', word: 'Boxes and mats', Page: BoxesPage },
   { path: '/club', word: 'Club', Page: ClubPage },
+  { path: '/done', word: 'What was done', Page: DonePage },
 ];

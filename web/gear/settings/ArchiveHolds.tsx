@@ -11,7 +11,7 @@ export function ArchiveHolds({ name, words }: { name: string; words: ArchiveWord
       <table className="table archive-holds" aria-label={`What ${name} holds`}>
         <thead>
           <tr>
-            <th scope="col" aria-label="kind" />
+            <td />
             <th scope="col" className="number">
               in the file
             </th>

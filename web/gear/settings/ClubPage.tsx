@@ -3,6 +3,7 @@ import type { Gear } from '#web/gear/state/useGear.ts';
 import { CsvDoor } from '#web/gear/tables/CsvDoor.tsx';
 import { ArchiveDoor } from './ArchiveDoor.tsx';
 import { ClubForm } from './ClubForm.tsx';
+import { CopiesDoor } from './CopiesDoor.tsx';
 
 /** The club's own settings, and everything it has in one file. */
 export function ClubPage({ gear }: { gear: Gear }) {
@@ -14,6 +15,7 @@ export function ClubPage({ gear }: { gear: Gear }) {
       </div>
       <ClubForm key={JSON.stringify(gear.club)} club={gear.club} />
       <ArchiveDoor club={gear.club} />
+      <CopiesDoor club={gear.club} />
       <section className="stack ruled">
         <h2>Lifters and days as spreadsheet files</h2>
         <p>Bands, racks and iron have their files below their own tables.</p>

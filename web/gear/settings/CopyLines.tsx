@@ -1,0 +1,69 @@
+import type { KeptCopy } from '#contract/archive/keptCopy.ts';
+import { copyPath } from '#web/api/useCopies.ts';
+import { momentText } from '#web/parts/momentText.ts';
+
+/** Kept copies, newest first, a line each with what can be done with it. */
+export function CopyLines(props: {
+  copies: readonly KeptCopy[];
+  timeZone: string;
+  nameOf: (copy: KeptCopy) => string;
+  disabled: boolean;
+  onLook: (copy: KeptCopy) => void;
+  onRemove: (copy: KeptCopy) => void;
+}) {
+  if (props.copies.length === 0) return <p className="quiet">No copy is kept yet.</p>;
+  return (
+    <div className="table-scroll copies-list" tabIndex={0} role="region" aria-label="Kept copies">
+      <table className="table" aria-label="Copies of the club">
+        <thead>
+          <tr>
+            <th scope="col">Copy</th>
+            <th scope="col" className="number wide-only">
+              MB
+            </th>
+            <td />
+          </tr>
+        </thead>
+        <tbody>
+          {props.copies.map((copy) => (
+            <tr key={copy.name}>
+              <th scope="row">
+                {momentText(copy.takenAt, props.timeZone)}
+                {copy.kind === 'replaced' && <span className="small quiet"> until it was replaced</span>}
+              </th>
+              <td className="number wide-only">{(copy.bytes / 1e6).toFixed(1)}</td>
+              <td>
+                <div className="row">
+                  <button
+                    type="button"
+                    aria-label={`Look into ${props.nameOf(copy)}`}
+                    disabled={props.disabled}
+                    onClick={() => props.onLook(copy)}
+                  >
+                    Look into it
+                  </button>
+                  <a
+                    className="button"
+                    href={copyPath(copy)}
+                    download
+                    aria-label={`Download ${props.nameOf(copy)}`}
+                  >
+                    Download
+                  </a>
+                  <button
+                    type="button"
+                    aria-label={`Remove ${props.nameOf(copy)}`}
+                    disabled={props.disabled}
+                    onClick={() => props.onRemove(copy)}
+                  >
+                    Remove
+                  </button>
+                </div>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
