@@ -1,11 +1,12 @@
-import { existsSync, mkdirSync } from 'node:fs';
-import { dirname, join, resolve } from 'node:path';
+import { existsSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { Option } from 'commander';
 import type { Who } from '#contract/changes/who.ts';
 import type { OneClub } from '#server/oneClub.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { CliError } from './CliError.ts';
 import { projectRoot } from './projectRoot.ts';
+import { whyNotOpenClub } from './whyNotOpenClub.ts';
 
 /** `--club`: which file holds the club. */
 export function clubOption(): Option {
@@ -24,14 +25,17 @@ export async function openExistingClub(file: string): Promise<OneClub> {
   return openClub(file);
 }
 
-/** Opens the club in `file`; founds it where there is none. Changes bear the name of `who`. */
-export async function openClub(file: string, who = terminal): Promise<OneClub> {
-  const { openOneClub } = await import('#server/oneClub.ts');
+/** Opens the club in `file`; where there is none founds it, and `fill` fills it. Changes bear the name of `who`. */
+export async function openClub(
+  file: string,
+  who = terminal,
+  fill?: (club: ClubStore) => Promise<void>,
+): Promise<OneClub> {
   try {
-    mkdirSync(dirname(resolve(file)), { recursive: true });
-    return await openOneClub(file, who);
+    const { openOneClub } = await import('#server/oneClub.ts');
+    return await openOneClub(file, who, fill);
   } catch (error) {
-    throw new CliError(`${resolve(file)} cannot be opened as a club: ${whyNot(error)}`);
+    throw new CliError(whyNotOpenClub(file, error));
   }
 }
 
@@ -55,23 +59,3 @@ export async function withClub<Result>(
 
 /** Who changes a club by a command. */
 const terminal: Who = { name: 'a command in the terminal' };
-
-/** What the disk or the database said, in a coach's words where it is one of the usual troubles. */
-function whyNot(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? error.code : null;
-  switch (code) {
-    case 'SQLITE_NOTADB':
-      return 'it is another kind of file.';
-    case 'EACCES':
-    case 'EPERM':
-    case 'EROFS':
-      return 'this user may not write there.';
-    case 'ENOENT':
-    case 'ENOTDIR':
-      return 'nothing can be written at that place.';
-    case 'EISDIR':
-      return 'it is a folder.';
-    default:
-      return error instanceof Error ? error.message : String(error);
-  }
-}

@@ -1,23 +1,61 @@
+import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
 import type { Who } from '#contract/changes/who.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import { makeWhole } from '#store/open/makeWhole.ts';
 import { openStore } from '#store/openStore.ts';
+import { Refusal } from '#store/Refusal.ts';
 
 /** A club and, with it, the file that it has to itself. */
 export interface OneClub extends ClubStore {
+  /** From now on nothing is saved any more, for the reason that is given. */
+  stopWriting(why: string): void;
   close(): Promise<void>;
 }
 
-/** Opens the one club of a file for somebody; in a new file it founds one. */
-export async function openOneClub(file: string, who: Who): Promise<OneClub> {
-  const house = await openStore(file);
+/**
+ * Opens the one club of a file for somebody. Where there is no file one is made with a club in it, which `fill` may fill: the file is
+ * there with all of that or not at all.
+ */
+export async function openOneClub(
+  file: string,
+  who: Who,
+  fill: (club: ClubStore) => Promise<void> = async () => {},
+): Promise<OneClub> {
+  if (file === inMemory) return opened(file, who, true);
+  if (!existsSync(file)) {
+    await makeWhole(file, async (beside) => {
+      const club = await opened(beside, who, true);
+      try {
+        await fill(club);
+      } finally {
+        await club.close();
+      }
+    });
+  }
+  return opened(file, who, false);
+}
+
+async function opened(file: string, who: Who, isNew: boolean): Promise<OneClub> {
+  const { found, forClub, stopWriting, close } = await openStore(file);
   try {
-    await house.found(clubId);
-    return { ...(await house.forClub(clubId, who)), close: house.close };
+    if (isNew) await found(clubId);
+    return { ...(await forClub(clubId, who).catch(inWords(file))), stopWriting, close };
   } catch (error) {
-    await house.close();
+    await close();
     throw error;
   }
 }
 
+function inWords(file: string) {
+  return (error: unknown): never => {
+    if (!(error instanceof Refusal && error.reason === 'missing')) throw error;
+    const sentence = `${resolve(file)} holds no club; a start that was cut short may have left it. It was not changed: put a good copy in its place or take it away, then start again.`;
+    throw new Refusal('missing', '', sentence);
+  };
+}
+
+/** SQLite's name for a database without a file. */
+const inMemory = ':memory:';
 /** The id of a club in a file of its own; where several share a database each has another. */
 const clubId = 'club';

@@ -13,7 +13,8 @@ import { type ChangeNews, storeOfClub } from './storeOfClub.ts';
 export async function houseIn(database: Database, rule: MayRead = mayRead): Promise<ClubHouse> {
   const { db } = database;
   try {
-    await database.patiently(() => migrate(db));
+    // What is damaged is read as it stands.
+    if (database.trouble() === null) await database.patiently(() => migrate(db));
   } catch (error) {
     await db.destroy();
     throw error;
@@ -31,6 +32,7 @@ export async function houseIn(database: Database, rule: MayRead = mayRead): Prom
       if ((await clubs(clubId).live()).length > 0) return storeOfClub(database, { clubId, who }, news, rule);
       throw new Refusal('missing', 'clubId', `There is no club "${clubId}" here.`);
     },
+    stopWriting: database.stopWriting,
     close: () => db.destroy(),
   };
 }

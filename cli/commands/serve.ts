@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs';
 import { Command, InvalidArgumentError } from 'commander';
 import type { Who } from '#contract/changes/who.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -28,9 +27,7 @@ export function serveCommand(): Command {
 
 async function serveClub({ club, port, demo = false, snapshots }: ServeOptions): Promise<void> {
   await buildScreensWhenStale(say);
-  const isNew = !existsSync(club);
-  const store = await openClub(club, coach);
-  if (isNew && demo) await fillWithDemo(store);
+  const store = await openClub(club, coach, demo ? fillWithDemo : undefined);
   const [record] = await store.list('club');
   const { serve } = await import('#server/serve.ts');
   const served = await serve({ store, port, ...(snapshots !== undefined && { snapshotFolder: snapshots }) });

@@ -6,7 +6,7 @@ import type { Operation } from './Operation.ts';
 
 /** Reads JSON text; text that is none is refused with the place where it breaks, one too deep or too long before it is understood. */
 export function parseJson(text: string): unknown {
-  const beyond = beyondBounds(text, mostComputed);
+  const beyond = beyondBounds(text, mostComputed, anyLevel);
   if (beyond !== null)
     throw new InputError({ field: '', message: `The input ${beyond}, more than is taken at once.` });
   try {
@@ -23,6 +23,8 @@ export function parseJson(text: string): unknown {
 
 /** A log of many years is one document here. */
 const mostComputed = 1_000_000;
+/** The shapes look no deeper than they go themselves, and then name the field. */
+const anyLevel = Number.POSITIVE_INFINITY;
 
 /** Checks a document against the operation's shape; the first fault is thrown as an `InputError`. */
 export function readInput<Input extends z.ZodType>(

@@ -7,7 +7,7 @@ export const mostValues = 250_000;
  * Why a JSON text is not to be understood at all, as the end of a sentence about it; null where it may be. Told by its commas and
  * brackets alone, so that it costs neither memory nor stack; a text that is no JSON may pass.
  */
-export function beyondBounds(text: string, most = mostValues): string | null {
+export function beyondBounds(text: string, most = mostValues, levels = mostLevels): string | null {
   let [values, level] = [1, 0];
   for (let at = 0; at < text.length; at += 1) {
     const code = text.charCodeAt(at);
@@ -18,7 +18,7 @@ export function beyondBounds(text: string, most = mostValues): string | null {
     } else if (code === list || code === object) {
       values += 1;
       level += 1;
-      if (level > mostLevels) return `is nested more than ${mostLevels} levels deep`;
+      if (level > levels) return `is nested more than ${levels} levels deep`;
     } else if (code === endOfList || code === endOfObject) {
       level -= 1;
     }

@@ -10,6 +10,8 @@ export interface Database {
   mark: string | null;
   /** Why nothing can be kept now, as one sentence; null: all is well. What was kept can still be read. */
   trouble(): string | null;
+  /** From now on nothing is kept any more, for the reason that is given. */
+  stopWriting(why: string): void;
   /** Tries again as long as something else holds the database; refused with one sentence where that takes too long. */
   patiently<T>(work: () => T | Promise<T>): Promise<T>;
   /** Runs a write as one transaction, alone among the writes to its club and in the order in which they come; on the disk when the promise resolves, refused in trouble. */

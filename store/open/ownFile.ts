@@ -8,8 +8,6 @@ export interface OwnFile {
   mark: string | null;
   /** Why nothing can be kept; null: all is well. Two looks at the disk, of some millionths of a second. */
   trouble(): string | null;
-  /** Throws that as a refusal. */
-  refuseInTrouble(): void;
 }
 
 /**
@@ -26,18 +24,11 @@ export function ownFile(path: string, expected: string | null): OwnFile {
     logMark ??= logNow;
     return markOf(path) === mark && logNow === logMark ? null : lost(path);
   }
-  return {
-    mark,
-    trouble,
-    refuseInTrouble() {
-      const sentence = trouble();
-      if (sentence !== null) throw new Refusal('unavailable', '', sentence);
-    },
-  };
+  return { mark, trouble };
 }
 
 /** A database in memory is in no file that could be lost. */
-export const noFile: OwnFile = { mark: null, trouble: () => null, refuseInTrouble: () => {} };
+export const noFile: OwnFile = { mark: null, trouble: () => null };
 
 /** Throws where another file than the expected one, or none, stands at the path. */
 export function refuseOther(path: string, expected: string | null): void {

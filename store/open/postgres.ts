@@ -17,11 +17,15 @@ export async function openPostgres(pool: PostgresPool, path: string): Promise<Da
       `The database orders text by "${rows[0]?.order}"; it must be made with the collation "${byBytes}".`,
     );
   }
+  let stopped: string | null = null;
   return {
     db,
     path,
     mark: null,
-    trouble: () => null,
+    trouble: () => stopped,
+    stopWriting(why) {
+      stopped ??= why;
+    },
     // Whoever holds a table is waited for over there.
     patiently: async (work) => work(),
     write: (clubId, work) =>

@@ -1,4 +1,4 @@
-import { closeSync, mkdirSync, openSync } from 'node:fs';
+import { closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
 import SqliteFile from 'better-sqlite3';
 import {
@@ -9,43 +9,61 @@ import {
   Kysely,
   SqliteAdapter,
   SqliteDialect,
-  type SqliteDialectConfig,
   SqliteDriver,
   type TransactionSettings,
 } from 'kysely';
+import { Refusal } from '../Refusal.ts';
 import type { Tables } from '../schema.ts';
 import type { Database } from './Database.ts';
+import { fileFault, isDamage } from './fileFault.ts';
+import { lookAtFile } from './lookAtFile.ts';
 import { noFile, ownFile, refuseOther } from './ownFile.ts';
 import { patienceWith } from './patience.ts';
 
 /**
  * Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. What
- * something else holds is waited for as long as `patienceMs`, without standing still. With a `mark` it must be that file.
+ * something else holds is waited for as long as `patienceMs`, without standing still. With a `mark` it must be that file, which whoever
+ * opened it first has looked through. A damaged file is opened to be read alone.
  */
 export async function openSqlite(
   path: string,
   { mark = null, patienceMs = aMinuteMs }: { mark?: string | null; patienceMs?: number } = {},
 ): Promise<Database> {
   const { patiently, inOrder } = patienceWith(path, patienceMs);
-  const database = await patiently(() => {
+  const { database, damage } = await patiently(() => {
     refuseOther(path, mark);
-    return openFile(path);
+    return inWords(path, () => openFile(path, mark !== null));
   });
   const file = path === inMemory ? noFile : ownFile(path, mark);
-  const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database }) });
+  let stopped = damage;
+  const trouble = () => stopped ?? file.trouble();
+  const refuseInTrouble = () => {
+    const sentence = trouble();
+    if (sentence !== null) throw new Refusal('unavailable', '', sentence);
+  };
+  const told = (error: unknown): unknown => {
+    const sentence = fileFault(path, error);
+    if (sentence === null) return error;
+    if (isDamage(error)) stopped ??= sentence;
+    return new Refusal('unavailable', '', sentence);
+  };
+  const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database }, told) });
   return {
     db,
     path,
     mark: file.mark,
-    trouble: file.trouble,
+    trouble,
+    stopWriting(why) {
+      stopped ??= why;
+    },
     patiently,
     // One writer at a time in the whole file, whichever club it is.
     write: (_clubId, work) =>
       inOrder(async () => {
-        file.refuseInTrouble();
+        refuseInTrouble();
         const done = await db.transaction().execute(work);
         // It may have gone meanwhile, and what was just written with it.
-        file.refuseInTrouble();
+        refuseInTrouble();
         return done;
       }),
     read: (work) => db.transaction().setAccessMode('read only').execute(work),
@@ -55,38 +73,61 @@ export async function openSqlite(
 /** A large import is done by then. */
 const aMinuteMs = 60_000;
 
-function openFile(path: string): SqliteFile.Database {
-  if (path !== inMemory) {
-    mkdirSync(dirname(path), { recursive: true });
-    // Bodies and birth dates of people, minors among them: a new file is for its owner's eyes only.
-    closeSync(openSync(path, 'a', 0o600));
+/** Says what the disk or the database refuses as one sentence; what is waited for goes on as it is. */
+function inWords<T>(path: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    const sentence = fileFault(path, error);
+    throw sentence === null ? error : new Refusal('unavailable', '', sentence);
+  }
+}
+
+function openFile(path: string, isLookedAt: boolean) {
+  let damage: string | null = null;
+  if (path !== inMemory && !isLookedAt) {
+    if (existsSync(path)) damage = lookAtFile(path);
+    else makeFile(path);
   }
   // SQLite itself would wait by standing still, and with it everybody whom this thread answers.
-  const database = new SqliteFile(path, { timeout: 0 });
+  const database = new SqliteFile(path, { timeout: 0, readonly: damage !== null });
   try {
-    database.pragma('journal_mode = WAL');
-    database.pragma('synchronous = FULL');
+    if (damage === null) {
+      database.pragma('journal_mode = WAL');
+      database.pragma('synchronous = FULL');
+    }
     database.pragma('foreign_keys = ON');
-    return database;
+    return { database, damage };
   } catch (error) {
     database.close();
     throw error;
   }
 }
 
+function makeFile(path: string): void {
+  mkdirSync(dirname(path), { recursive: true });
+  // Bodies and birth dates of people, minors among them: a new file is for its owner's eyes only.
+  closeSync(openSync(path, 'a', 0o600));
+}
+
 /** SQLite's name for a database without a file. */
 const inMemory = ':memory:';
 
-class ImmediateDialect extends SqliteDialect {
-  readonly #config: SqliteDialectConfig;
+/** Turns what the disk or the database refuses into the error that is to be told. */
+type Told = (error: unknown) => unknown;
 
-  constructor(config: SqliteDialectConfig) {
+class ImmediateDialect extends SqliteDialect {
+  readonly #config: { database: SqliteFile.Database };
+  readonly #told: Told;
+
+  constructor(config: { database: SqliteFile.Database }, told: Told) {
     super(config);
     this.#config = config;
+    this.#told = told;
   }
 
   override createDriver(): Driver {
-    return new ImmediateDriver(this.#config);
+    return new ImmediateDriver(this.#config, this.#told);
   }
 
   override createAdapter(): DialectAdapter {
@@ -106,11 +147,40 @@ class WholeMigrationAdapter extends SqliteAdapter {
  * reads waits for no writer.
  */
 class ImmediateDriver extends SqliteDriver {
+  readonly #database: SqliteFile.Database;
+  readonly #told: Told;
+
+  constructor(config: { database: SqliteFile.Database }, told: Told) {
+    super(config);
+    this.#database = config.database;
+    this.#told = told;
+  }
+
+  override async acquireConnection(): Promise<DatabaseConnection> {
+    const connection = await super.acquireConnection();
+    const told = this.#told;
+    return {
+      async executeQuery<Row>(query: CompiledQuery) {
+        try {
+          return await connection.executeQuery<Row>(query);
+        } catch (error) {
+          throw told(error);
+        }
+      },
+      streamQuery: (query, chunkSize) => connection.streamQuery(query, chunkSize),
+    };
+  }
+
   override async beginTransaction(
     connection: DatabaseConnection,
     { accessMode }: TransactionSettings = {},
   ): Promise<void> {
     const begin = accessMode === 'read only' ? 'begin' : 'begin immediate';
     await connection.executeQuery(CompiledQuery.raw(begin));
+  }
+
+  /** A disk that is full has taken the transaction back already (SQLite, "Response To Errors Within A Transaction"). */
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    if (this.#database.inTransaction) await super.rollbackTransaction(connection);
   }
 }

@@ -1,0 +1,58 @@
+import { readdirSync } from 'node:fs';
+import { basename, dirname, resolve } from 'node:path';
+
+/**
+ * What a fault of the disk or the database means for a club's file, as one sentence with the way out; null: it is none of them, and
+ * none that is waited for.
+ */
+export function fileFault(path: string, error: unknown): string | null {
+  const code = codeOf(error);
+  const file = `The club's file ${resolve(path)}`;
+  if (isDamage(error)) return damaged(path, 'it cannot be read as it should be');
+  if (/^(SQLITE_FULL|ENOSPC|EDQUOT|EFBIG|SQLITE_IOERR_(WRITE|FSYNC|TRUNCATE|SHMSIZE))$/.test(code))
+    return `${file} cannot be written: the disk is full or takes no more. What was saved before is untouched, and this change is not in it; make room, then do it again.`;
+  if (code.startsWith('SQLITE_IOERR'))
+    return `${file} cannot be read or written: the disk reports a fault (${code}). What was saved before is untouched; download the archive while it can be read, and look at the disk.`;
+  if (code.startsWith('SQLITE_READONLY') || /^(EACCES|EPERM|EROFS)$/.test(code))
+    return `${file} cannot be written: this user may not write to it or to its folder. Nothing was changed; allow it, or name another file with --club.`;
+  if (code.startsWith('SQLITE_CANTOPEN'))
+    return `${file} cannot be opened: this user may not read it, or may not write to its folder. Nothing was changed; allow it, or name another file with --club.`;
+  return null;
+}
+
+/** Whether pages of the file are not what they should be. */
+export function isDamage(error: unknown): boolean {
+  return /^SQLITE_(CORRUPT|NOTADB)/.test(codeOf(error));
+}
+
+/** What a damaged file is told by; `how` says what is wrong with it. */
+export function damaged(path: string, how: string): string {
+  return `The club's file ${resolve(path)} is damaged (${how}), so nothing is saved any more. What can still be read can be looked at and downloaded as an archive: do that first; then end the program, put the file aside and take a good copy in its place. ${wayOut(path)}`;
+}
+
+/** The same of one in which nothing can be read. */
+export function beyondReading(path: string, how: string): string {
+  return `The club's file ${resolve(path)} is damaged (${how}) and cannot be read. It was not changed: put it aside and take a good copy in its place. ${wayOut(path)}`;
+}
+
+function wayOut(path: string): string {
+  const newest = newestArchive(path);
+  return newest === null
+    ? 'No archive is kept beside it.'
+    : `The newest archive kept beside it is ${newest}; "import archive" with --replace takes it into a new file.`;
+}
+
+/** What the club was before an archive took its place is kept beside its file, the moment in its name. */
+function newestArchive(path: string): string | null {
+  const start = `${basename(path)}.before-`;
+  try {
+    const kept = readdirSync(dirname(resolve(path))).filter((name) => name.startsWith(start));
+    return kept.toSorted().at(-1) ?? null;
+  } catch {
+    return null;
+  }
+}
+
+function codeOf(error: unknown): string {
+  return error instanceof Error && 'code' in error ? String(error.code) : '';
+}
