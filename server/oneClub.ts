@@ -8,8 +8,6 @@ import { Refusal } from '#store/Refusal.ts';
 
 /** A club and, with it, the file that it has to itself. */
 export interface OneClub extends ClubStore {
-  /** From now on nothing is saved any more, for the reason that is given. */
-  stopWriting(why: string): void;
   close(): Promise<void>;
 }
 
@@ -37,10 +35,10 @@ export async function openOneClub(
 }
 
 async function opened(file: string, who: Who, isNew: boolean): Promise<OneClub> {
-  const { found, forClub, stopWriting, close } = await openStore(file);
+  const { found, forClub, close } = await openStore(file);
   try {
     if (isNew) await found(clubId);
-    return { ...(await forClub(clubId, who).catch(inWords(file))), stopWriting, close };
+    return { ...(await forClub(clubId, who).catch(inWords(file))), close };
   } catch (error) {
     await close();
     throw error;

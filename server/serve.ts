@@ -8,7 +8,7 @@ import { createApp } from './app.ts';
 import { snapshotKeeper } from './copies/snapshotKeeper.ts';
 import { answerUnreadable } from './guard/answerUnreadable.ts';
 import { rehearseDay } from './jobs/dayPlans.ts';
-import { work } from './jobs/jobs.ts';
+import { type RunWork, work } from './jobs/jobs.ts';
 import { keptAnswers } from './jobs/keptAnswers.ts';
 import { reckoningMark } from './jobs/reckoningMark.ts';
 import { workThreads } from './jobs/threads.ts';
@@ -61,6 +61,7 @@ export async function serve({
   // A coach who has just opened the program asks for the loads of a day before long.
   rehearseDay(run, records).catch(console.error).finally(estimateAll);
   snapshots.start();
+  checkBehind(store, run);
   return {
     url: `http://${host}:${taken}`,
     port: taken,
@@ -75,12 +76,28 @@ export async function serve({
   };
 }
 
+/** Looks through the whole file while everything is answered; what is found stops all saving. */
+function checkBehind(store: ClubStore, run: RunWork): void {
+  run('checkWhole', { path: store.path })
+    .then((damage) => {
+      if (damage !== null) store.stopWriting(damage);
+    })
+    .catch(console.error);
+}
+
 const host = '127.0.0.1';
 /** A coach who asks for the loads of a day gets them; what the log says of its lifters may follow. */
 const patienceMs = 1500;
 const defaultPort = 4747;
 const portsTried = 50;
 const builtScreens = fileURLToPath(new URL('../web/dist', import.meta.url));
+
+const mostPort = 65_535;
+
+/** No port can be had, in one sentence. */
+export class CannotListen extends Error {
+  override readonly name = 'CannotListen';
+}
 
 /** Listens on the first free port from `first` on (0: any), and says which. */
 async function listen(server: Server, first: number): Promise<number> {
@@ -96,8 +113,16 @@ async function listen(server: Server, first: number): Promise<number> {
       const address = server.address();
       return typeof address === 'object' && address ? address.port : port;
     } catch (error) {
-      const inUse = error instanceof Error && 'code' in error && error.code === 'EADDRINUSE';
-      if (!inUse || port >= first + portsTried) throw error;
+      const code = error instanceof Error && 'code' in error ? error.code : null;
+      if (code === 'EACCES')
+        throw new CannotListen(
+          `Port ${port} may not be used by this user; choose one above 1023 with --port.`,
+        );
+      if (code !== 'EADDRINUSE') throw error;
+      if (port >= Math.min(first + portsTried, mostPort))
+        throw new CannotListen(
+          `The ports ${first} to ${port} are all in use; end another program or choose another port with --port.`,
+        );
     }
   }
 }

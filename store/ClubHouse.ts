@@ -7,7 +7,5 @@ export interface ClubHouse {
   found(clubId: string): Promise<void>;
   /** One club as one person keeps it: what they write bears their name, and they read what they may. Refused where it is not there. */
   forClub(clubId: string, who: Who): Promise<ClubStore>;
-  /** From now on nothing is kept any more, for the reason that is given. */
-  stopWriting(why: string): void;
   close(): Promise<void>;
 }

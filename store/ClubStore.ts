@@ -104,6 +104,8 @@ export interface ClubStore {
   changesMadeAfter(instant: string): Promise<Change[]>;
   /** Why nothing can be saved now, as one sentence; null: all is well. Writes are refused with it; everything can still be read. */
   trouble(): string | null;
+  /** From now on nothing is saved any more, for the reason that is given. */
+  stopWriting(why: string): void;
   /** Calls back after each change with its number, until the returned function is called. */
   onChange(listener: (seq: number) => void): () => void;
 

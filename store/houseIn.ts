@@ -32,7 +32,6 @@ export async function houseIn(database: Database, rule: MayRead = mayRead): Prom
       if ((await clubs(clubId).live()).length > 0) return storeOfClub(database, { clubId, who }, news, rule);
       throw new Refusal('missing', 'clubId', `There is no club "${clubId}" here.`);
     },
-    stopWriting: database.stopWriting,
     close: () => db.destroy(),
   };
 }

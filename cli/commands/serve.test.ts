@@ -1,8 +1,11 @@
+import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
+import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect, it, vi } from 'vitest';
+import { afterAll, expect, it, test, vi } from 'vitest';
 import { openOneClub } from '#server/oneClub.ts';
+import { type Hold, holdFile } from '#store/open/holdFile.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { callCli } from '../tests/callCli.ts';
 
@@ -24,7 +27,7 @@ async function saidAtStart(...args: string[]): Promise<string> {
 
 /** A club that is there before the program starts. */
 async function clubFile(invented: boolean): Promise<string> {
-  const file = join(folder, `${invented ? 'invented' : 'own'}.sqlite`);
+  const file = join(await mkdtemp(join(folder, 'club-')), 'club.sqlite');
   const store = await openOneClub(file, { name: 'a test' });
   const records = smallClub();
   await store.importRecords({ ...records, club: records.club.map((club) => ({ ...club, invented })) });
@@ -41,4 +44,28 @@ it('says that a club that was there is served as it is where the demo was asked 
 
 it('says nothing of it where the invented club was there already', async () => {
   expect(await saidAtStart('--club', await clubFile(true), '--demo')).not.toContain('not the demo');
+});
+
+test('a club that is served already is not served twice: the second says where the first is and changes nothing', async () => {
+  const file = await clubFile(false);
+  const hold = holdFile(file) as Hold;
+  hold.tell('http://127.0.0.1:4747');
+  const { status, stderr } = await callCli(['serve', '--port', '0', '--club', file]);
+  expect(status).toBe(1);
+  expect(stderr).toMatch(/^\S*club\.sqlite is already served .* at http:\/\/127\.0\.0\.1:4747: .*\.\n$/);
+  hold.release();
+  expect(await saidAtStart('--club', file)).toContain('Rackwright is running');
+});
+
+test('where no port is free, that is said and the file is let go', async () => {
+  const file = await clubFile(false);
+  const last = createServer().listen(65_535, '127.0.0.1');
+  await once(last, 'listening');
+  const { status, stderr } = await callCli(['serve', '--port', '65535', '--club', file]);
+  last.close();
+  expect([status, stderr]).toEqual([
+    1,
+    'The ports 65535 to 65535 are all in use; end another program or choose another port with --port.\n',
+  ]);
+  expect(holdFile(file)).toHaveProperty('tell');
 });

@@ -1,10 +1,15 @@
+import { resolve } from 'node:path';
 import { Command, InvalidArgumentError } from 'commander';
 import type { Who } from '#contract/changes/who.ts';
+import type { OneClub } from '#server/oneClub.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import type { Hold } from '#store/open/holdFile.ts';
 import { buildScreensWhenStale } from '../buildScreens.ts';
+import { CliError } from '../CliError.ts';
 import { clubOption, openClub } from '../clubFile.ts';
 import { localToday } from '../localToday.ts';
 import { snapshotsOption } from '../snapshotsOption.ts';
+import { whyNotOpenClub } from '../whyNotOpenClub.ts';
 
 interface ServeOptions {
   club: string;
@@ -28,13 +33,21 @@ export function serveCommand(): Command {
 async function serveClub({ club, port, demo = false, snapshots }: ServeOptions): Promise<void> {
   await buildScreensWhenStale(say);
   const store = await openClub(club, coach, demo ? fillWithDemo : undefined);
+  const hold = await holdAlone(club, store);
   const [record] = await store.list('club');
-  const { serve } = await import('#server/serve.ts');
-  const served = await serve({ store, port, ...(snapshots !== undefined && { snapshotFolder: snapshots }) });
+  const { serve, CannotListen } = await import('#server/serve.ts');
+  const asked = { store, port, ...(snapshots !== undefined && { snapshotFolder: snapshots }) };
+  const served = await serve(asked).catch(async (error) => {
+    hold.release();
+    await store.close();
+    throw error instanceof CannotListen ? new CliError(error.message) : error;
+  });
+  hold.tell(served.url);
   // Whoever reads the address may stop the program at once.
   const stop = async () => {
     await served.close();
     await store.close();
+    hold.release();
   };
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop());
   if (port !== 0 && served.port !== port)
@@ -46,8 +59,26 @@ async function serveClub({ club, port, demo = false, snapshots }: ServeOptions):
     say(
       `${club} already exists and is not the demo club: it is served as it is, and --demo adds nothing to it.`,
     );
+  const trouble = store.trouble();
+  if (trouble !== null) say(trouble);
   say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
   say('Ctrl-C stops it; everything is already saved.');
+}
+
+/** Two servers on one file would each know only half of what is done: the second says where the first is. */
+async function holdAlone(club: string, store: OneClub): Promise<Hold> {
+  const { holdFile } = await import('#store/open/holdFile.ts');
+  try {
+    const hold = holdFile(club);
+    if (!('heldAt' in hold)) return hold;
+    const where = hold.heldAt === null ? '' : ` at ${hold.heldAt}: open that address`;
+    throw new CliError(
+      `${resolve(club)} is already served by another Rackwright${where}; nothing was started, nothing changed. End the other one first to start it here.`,
+    );
+  } catch (error) {
+    await store.close();
+    throw error instanceof CliError ? error : new CliError(whyNotOpenClub(club, error));
+  }
 }
 
 /** Whoever sits at a screen: it asks nobody for a name. */

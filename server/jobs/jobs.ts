@@ -42,6 +42,8 @@ export const work = jobTable({
     evidence: { threads: 1, keepWarmMs: aMinuteMs },
     /** A file is looked at, mended and sent again. */
     files: { threads: 1, keepWarmMs: aMinuteMs },
+    /** Once after a start: nobody waits for it, and it stands in nobody's way. */
+    wholeFile: { threads: 1, keepWarmMs: 0 },
   },
   jobs: {
     /** The loads of a day; `awaited`: whose estimate was not there in time. */
@@ -155,6 +157,14 @@ export const work = jobTable({
       run: async ({ door, text }: { door: ClubDoor; text: string }, { throughDoor }: Workplace) => {
         const { restoreArchive } = await import('#store/archive.ts');
         return throughDoor(door, (store) => restoreArchive(store, text));
+      },
+    },
+    /** Why a club's file is damaged where only a look at all of it tells; null: it is sound. */
+    checkWhole: {
+      lane: 'wholeFile',
+      run: async ({ path }: { path: string }) => {
+        const { checkWhole } = await import('#store/open/lookAtFile.ts');
+        return checkWhole(path);
       },
     },
     takeSnapshot: {

@@ -1,5 +1,6 @@
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
+import { snapshotFolderOf } from '../copies/keptCopies.ts';
 
 /**
  * What a fault of the disk or the database means for a club's file, as one sentence with the way out; null: it is none of them, and
@@ -27,30 +28,29 @@ export function isDamage(error: unknown): boolean {
 
 /** What a damaged file is told by; `how` says what is wrong with it. */
 export function damaged(path: string, how: string): string {
-  return `The club's file ${resolve(path)} is damaged (${how}), so nothing is saved any more. What can still be read can be looked at and downloaded as an archive: do that first; then end the program, put the file aside and take a good copy in its place. ${wayOut(path)}`;
+  return `The club's file ${resolve(path)} is damaged (${how}), so nothing is saved any more. What can still be read can be looked at and downloaded as an archive: do that first; then end the program and put a good copy in the file's place. ${wayOut(path)}`;
 }
 
 /** The same of one in which nothing can be read. */
 export function beyondReading(path: string, how: string): string {
-  return `The club's file ${resolve(path)} is damaged (${how}) and cannot be read. It was not changed: put it aside and take a good copy in its place. ${wayOut(path)}`;
+  return `The club's file ${resolve(path)} is damaged (${how}) and cannot be read. It was not changed; put a good copy in its place. ${wayOut(path)}`;
 }
 
+/** The newest copy that is kept of the club, the moment in its name, and how it takes the file's place. */
 function wayOut(path: string): string {
-  const newest = newestArchive(path);
-  return newest === null
-    ? 'No archive is kept beside it.'
-    : `The newest archive kept beside it is ${newest}; "import archive" with --replace takes it into a new file.`;
+  const snapshot = newest(snapshotFolderOf(path), `${basename(path)}.snapshot-`);
+  if (snapshot !== null)
+    return `The newest snapshot is ${snapshot}: "rackwright restore newest" puts it in the file's place.`;
+  const replaced = newest(dirname(resolve(path)), `${basename(path)}.before-restore-`);
+  return replaced === null
+    ? 'No copy of it is kept beside it.'
+    : `The newest copy is ${replaced}: "rackwright restore ${replaced}" puts it in the file's place.`;
 }
 
-/** What the club was before an archive took its place is kept beside its file, the moment in its name. */
-function newestArchive(path: string): string | null {
-  const start = `${basename(path)}.before-`;
-  try {
-    const kept = readdirSync(dirname(resolve(path))).filter((name) => name.startsWith(start));
-    return kept.toSorted().at(-1) ?? null;
-  } catch {
-    return null;
-  }
+function newest(folder: string, start: string): string | null {
+  if (!existsSync(folder)) return null;
+  const kept = readdirSync(folder).filter((name) => name.startsWith(start));
+  return kept.toSorted().at(-1) ?? null;
 }
 
 function codeOf(error: unknown): string {

@@ -41,6 +41,7 @@ type Way = Exclude<
       | 'path'
       | 'mark'
       | 'trouble'
+      | 'stopWriting'
       | 'clubId'
       | 'who'
       | 'today'
