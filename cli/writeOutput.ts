@@ -1,16 +1,28 @@
-import { writeFile } from 'node:fs/promises';
+import { lstat, rename, rm } from 'node:fs/promises';
+import { writeKept } from '#store/writeKept.ts';
 import { CliError } from './CliError.ts';
 import { whyNotOpen } from './whyNotOpen.ts';
 
-/** Writes to a file and says so on standard error; to standard output where none is named, or `-`. */
+/**
+ * Writes to a file and says so on standard error; to standard output where none is named, or `-`. What a club exports is as private as
+ * its own file: it is written for its owner alone, follows no link, and takes its name when it is whole.
+ */
 export async function writeOutput(content: string, file: string | undefined): Promise<void> {
   if (file === undefined || file === '-') {
     process.stdout.write(content);
     return;
   }
+  const beside = `${file}.writing-${process.pid}`;
   try {
-    await writeFile(file, content);
+    const there = await lstat(file).catch(() => null);
+    if (there !== null && !there.isFile() && !there.isDirectory())
+      throw new Error(
+        'it is a link or no ordinary file; name an ordinary one, or leave --out away and redirect.',
+      );
+    await writeKept(beside, content);
+    await rename(beside, file);
   } catch (error) {
+    await rm(beside, { force: true });
     throw new CliError(`The file ${file} cannot be written: ${whyNotOpen(error)}`);
   }
   process.stderr.write(`Written to ${file}.\n`);
