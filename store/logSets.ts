@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import { z } from 'zod';
 import { type Named, namedBySet } from '#contract/log/namedBySet.ts';
 import { allKinds } from '#contract/records/allKinds.ts';
-import { type GivenSet, givenSet, type LoggedSet } from '#contract/records/loggedSet.ts';
+import { type GivenSet, givenSet, type LoggedSet, mostInDay } from '#contract/records/loggedSet.ts';
 import { wrongDateSentence } from '#contract/records/wrongDate.ts';
 import { asShaped } from './asShaped.ts';
 import type { Given } from './ClubStore.ts';
@@ -128,6 +128,10 @@ async function ordered(db: Kysely<Tables>, clubId: string, sets: readonly GivenS
     const key = `${set.lifterId} ${set.doneOn}`;
     const last = lastOf.get(key) ?? (set.order === null ? await lastOrder(db, clubId, set) : 0);
     const order = set.order ?? last + 1;
+    if (order > mostInDay) {
+      const sentence = `The log has ${mostInDay} sets of this lifter on ${set.doneOn}; no more can be of one day.`;
+      throw new Refusal('invalid', 'doneOn', sentence);
+    }
     lastOf.set(key, Math.max(last, order));
     inOrder.push({ ...set, order });
   }

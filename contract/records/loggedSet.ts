@@ -3,7 +3,9 @@ import { localDate, note, recordId } from './kind.ts';
 import { equipment, lift, setup } from './lift.ts';
 
 const speedsMps = z.array(z.number().min(0).max(5)).max(50).default([]);
-const order = z.number().int().min(1).max(1000);
+/** More than anybody does in a day. */
+export const mostInDay = 1000;
+const order = z.number().int().min(1).max(mostInDay);
 
 const whatWasDone = {
   lifterId: recordId,

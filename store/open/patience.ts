@@ -6,13 +6,16 @@ import { Refusal } from '../Refusal.ts';
 export interface Patience {
   /** Tries `work` again as long as the file is locked; refused with one sentence after `patienceMs` from now. */
   patiently<T>(work: () => T | Promise<T>): Promise<T>;
-  /** The same, once everything that was asked in order before has ended: nobody overtakes. */
+  /** The same, once everything that was asked in order before has ended: nobody overtakes, and others have their turn at the file too. */
   inOrder<T>(work: () => Promise<T>): Promise<T>;
 }
 
 /** The patience with one file. Work that was refused the lock has done nothing that lasts, so that it may be tried again as a whole. */
 export function patienceWith(path: string, patienceMs: number): Patience {
   let last: Promise<unknown> = Promise.resolve();
+  /** When the last turn ended, and until when the file was last left to others for long enough. */
+  let endedMs = performance.now();
+  let leftMs = endedMs;
 
   async function until<T>(endMs: number, work: () => T | Promise<T>): Promise<T> {
     for (let tries = 0; ; tries += 1) {
@@ -26,20 +29,39 @@ export function patienceWith(path: string, patienceMs: number): Patience {
     }
   }
 
+  /** Others find out by trying now and then: one turn right after the other would never let them in. */
+  async function leaveToOthers(): Promise<void> {
+    const nowMs = performance.now();
+    if (nowMs - endedMs >= breathMs) leftMs = nowMs;
+    if (nowMs - leftMs < heldAtMostMs) return;
+    await pause(breathMs);
+    leftMs = performance.now();
+  }
+
   return {
     patiently: (work) => until(performance.now() + patienceMs, work),
     inOrder(work) {
       // Counted from when it was asked: who stood in line behind others has waited as long as they have.
       const endMs = performance.now() + patienceMs;
-      const turn = last.then(() => until(endMs, work));
-      last = turn.catch(() => {});
+      const turn = last.then(async () => {
+        await leaveToOthers();
+        return until(endMs, work);
+      });
+      last = turn
+        .catch(() => {})
+        .then(() => {
+          endedMs = performance.now();
+        });
       return turn;
     },
   };
 }
 
 /** Short at first: most who hold the file are done in a moment. */
-const pausesMs = [1, 2, 5, 10, 20];
+const pausesMs = [1, 2, 5];
+/** So long the writes of one line follow each other, and so long the file is then free: longer than the longest pause of who waits. */
+const heldAtMostMs = 60;
+const breathMs = 8;
 
 function isLocked(error: unknown): boolean {
   return error instanceof Error && 'code' in error && String(error.code).startsWith('SQLITE_BUSY');

@@ -158,6 +158,12 @@ describe.each(databases)('the log on $name', ({ open }) => {
     expect((await store.loggedSets()).filter(({ struckAt }) => struckAt !== null)).toHaveLength(999);
   });
 
+  test('takes no more sets of a lifter in a day than a file of it may hold', async () => {
+    await store.logSets([squatSet({ order: 1000 })]);
+    await expect(store.logSets([squatSet()])).rejects.toMatchObject({ reason: 'invalid', field: 'doneOn' });
+    expect(await store.loggedSets()).toHaveLength(1);
+  });
+
   test.each<[string, Given, string]>([
     ['more reps made than asked for', { made: 3 }, 'made'],
     ['a place of the miss without one', { stoppedAtS: 0.4 }, 'stoppedAtS'],

@@ -1,0 +1,85 @@
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { squatSet } from '#store/tests/squatSet.ts';
+
+export type Writes = ReturnType<typeof newWrites>;
+
+/** No day sees more sets than a day can hold. */
+export function dayOf(count: number): string {
+  const first = Date.UTC(2024, 0, 1);
+  return new Date(first + (count % 600) * 86_400_000).toISOString().slice(0, 10);
+}
+
+/** What clients do to a server that may be gone at any moment, and what of it was acknowledged. */
+export function newWrites() {
+  /** Ids of acknowledged bars and sets by the number of their change. */
+  const acknowledged = new Map<string, number>();
+  const undone = new Set<string>();
+  const sent = new Set<string>();
+  const failed: string[] = [];
+  let made = 0;
+  let replacements = 0;
+  let replacing = 0;
+  let readMeanwhile = 0;
+
+  async function ask(url: string, method: string, path: string, body?: unknown) {
+    const headers = { 'content-type': 'application/json' };
+    const init = body === undefined ? { method } : { method, headers, body: JSON.stringify(body) };
+    const answer = await fetch(`${url}/api${path}`, init);
+    const text = await answer.text();
+    if (answer.status >= 500) failed.push(`${method} ${path}: ${answer.status} ${text}`);
+    return { ok: answer.ok, json: JSON.parse(text) };
+  }
+
+  async function addBar(url: string) {
+    const { ok, json } = await ask(url, 'POST', '/records/bar', { label: `Bar ${made++}`, massKg: 20 });
+    if (ok) acknowledged.set(json.record.id, json.seq);
+  }
+
+  /** Sent again without waiting, and once more where no answer came; it is one set all the same. */
+  async function logSet(url: string) {
+    const id = `set-${made++}`;
+    sent.add(id);
+    const set = squatSet({ id, doneOn: dayOf(made) });
+    const log = () => ask(url, 'POST', '/sets', { sets: [set] });
+    const answers = await Promise.allSettled([log(), log()]);
+    for (const answer of answers) {
+      if (answer.status === 'fulfilled' && answer.value.ok) acknowledged.set(id, answer.value.json.seq);
+    }
+  }
+
+  async function undo(url: string) {
+    const [id, seq] = [...acknowledged].at(-1) ?? [];
+    if (id === undefined) return;
+    // Whether or not its answer arrives, somebody asked for it.
+    undone.add(id);
+    await ask(url, 'POST', `/undo/${seq}`);
+  }
+
+  return {
+    acknowledged: () => acknowledged.size,
+    replacements: () => replacements,
+    step(url: string, client: number): Promise<void> {
+      const what = (made + client) % 7;
+      return what === 0 ? undo(url) : what < 4 ? addBar(url) : logSet(url);
+    },
+    async replace(url: string): Promise<void> {
+      const { json: archive } = await ask(url, 'GET', '/archive');
+      replacing += 1;
+      try {
+        if ((await ask(url, 'POST', '/archive?replace=1', archive)).ok) replacements += 1;
+      } finally {
+        replacing -= 1;
+      }
+    },
+    async read(url: string): Promise<void> {
+      const { ok } = await ask(url, 'GET', '/club');
+      if (ok && replacing > 0) readMeanwhile += 1;
+    },
+    verdict(ids: ReadonlySet<string>, sets: readonly LoggedSet[]) {
+      const lost = [...acknowledged.keys()].filter((id) => !ids.has(id) && !undone.has(id));
+      const logged = sets.map(({ id }) => id).filter((id) => id.startsWith('set-'));
+      const odd = logged.filter((id, i) => !sent.has(id) || logged.indexOf(id) !== i);
+      return { acknowledged: acknowledged.size, replacements, readMeanwhile, lost, odd, failed };
+    },
+  };
+}
