@@ -40,7 +40,7 @@ module.exports = {
     contractRoom('strength', ['records']),
     contractRoom('projection', ['strength', 'records', 'calendar']),
     contractRoom('day', ['strength', 'records']),
-    contractRoom('words', ['day', 'evidence', 'strength', 'records']),
+    contractRoom('words', ['changes', 'day', 'evidence', 'strength', 'records']),
     contractRoom('paper', ['words', 'day', 'records']),
     contractRoom('csv', ['words', 'records']),
     contractRoom('track', ['csv']),

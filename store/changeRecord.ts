@@ -28,9 +28,9 @@ export async function changeRecord<K extends KindName>(
   const theirs = await kindTable(db, writer.clubId, kind).one(id);
   const shown = theirs && see(theirs);
   if (!theirs || !shown) throw await gone(db, writer.clubId, kind, id);
-  const { merged, clashes } = mergeFields(found, theirs as Fields, wanted, 'theirs');
+  const { merged, clashes } = mergeFields(found, theirs, wanted, 'theirs');
   if (clashes.length > 0) {
-    const seen = mergeFields(found, shown as Fields, wanted, 'theirs').clashes;
+    const seen = mergeFields(found, shown, wanted, 'theirs').clashes;
     const hidden = clashes.map(({ path, yours }) => ({ path, yours }));
     throw await clash(db, writer.clubId, kind, shown, seen.length > 0 ? seen : hidden);
   }

@@ -1,4 +1,4 @@
-import fc, { array, constantFrom, property, record, uniqueArray } from 'fast-check';
+import { type Arbitrary, array, assert, constantFrom, property, record, uniqueArray } from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Fields, isSame, mergeFields } from './mergeFields.ts';
 
@@ -12,15 +12,18 @@ const group = record({
   title: constantFrom('s', 't'),
   places: uniqueArray(place, { selector: ({ lifterId }) => lifterId }),
 });
-const fields: fc.Arbitrary<Fields> = record({
+const fields: Arbitrary<Fields> = record({
   title: constantFrom('', 'one', 'two'),
   aims: array(constantFrom(1, 2), { maxLength: 2 }),
   groups: uniqueArray(group, { selector: ({ id }) => id, maxLength: 3 }),
 });
 
+const seat = (lifterId: string, note = '') => ({ lifterId, note });
+const day = (...places: object[]) => ({ groups: [{ id: 'bench', places }] });
+
 describe('two changes of one record', () => {
   test('are one where only one of them changes anything', () => {
-    fc.assert(
+    assert(
       property(fields, fields, (found, changed) => {
         expect(mergeFields(found, found, changed, 'theirs')).toEqual({ merged: changed, clashes: [] });
         expect(mergeFields(found, changed, found, 'yours')).toEqual({ merged: changed, clashes: [] });
@@ -29,7 +32,7 @@ describe('two changes of one record', () => {
   });
 
   test('that are alike are one', () => {
-    fc.assert(
+    assert(
       property(fields, fields, (found, changed) => {
         expect(mergeFields(found, changed, changed, 'theirs')).toEqual({ merged: changed, clashes: [] });
       }),
@@ -37,7 +40,7 @@ describe('two changes of one record', () => {
   });
 
   test('clash in the same places whoever comes first', () => {
-    fc.assert(
+    assert(
       property(fields, fields, fields, (found, one, other) => {
         const places = (a: Fields, b: Fields) =>
           mergeFields(found, a, b, 'theirs')
@@ -49,7 +52,7 @@ describe('two changes of one record', () => {
   });
 
   test('leave nothing to ask once one of them was preferred', () => {
-    fc.assert(
+    assert(
       property(
         fields,
         fields,
@@ -80,8 +83,6 @@ describe('two changes of one record', () => {
     expect(mergeFields(found, theirs, yours, 'yours').merged).toEqual(yours);
   });
 
-  const seat = (lifterId: string, note = '') => ({ lifterId, note });
-  const day = (...places: object[]) => ({ groups: [{ id: 'bench', places }] });
   test('of different lifters of a group are both kept, new ones and the order in which they lift too', () => {
     const found = day(seat('a'), seat('b'), seat('c'));
     const theirs = day(seat('c'), seat('a', 'late'), seat('b'));

@@ -17,6 +17,12 @@ const kept = readdirSync(new URL('archives/', import.meta.url))
   .toSorted((a, b) => a - b);
 const nothingElse = { prescriptions: [], sets: [], former: [] };
 
+const idsIn = (archive: string): string[] =>
+  JSON.parse(archive).records.bar.map(({ id }: { id: string }) => id);
+const full = async () => {
+  throw new Error('The disk is full.');
+};
+
 describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
   let store: ClubStore;
   let dispose: () => Promise<void>;
@@ -152,8 +158,6 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
       await new Promise((resolve) => setImmediate(resolve));
     }
     const { keptAs } = await restoring;
-    const idsIn = (archive: string): string[] =>
-      JSON.parse(archive).records.bar.map(({ id }: { id: string }) => id);
     const kept = [...idsIn(await readFile(keptAs, 'utf8')), ...idsIn(await exportArchive(store))];
     expect(written.filter((id) => !kept.includes(id))).toEqual([]);
   });
@@ -162,9 +166,6 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
     await store.importRecords(smallClub());
     const before = await exportArchive(store);
     const content = { records: { ...smallClub(), bar: [] }, ...nothingElse };
-    const full = async () => {
-      throw new Error('The disk is full.');
-    };
     await expect(store.replaceAll({ ...content, records: smallClub() }, full)).rejects.toThrow('full');
     let wasKept = false;
     const keep = async () => {

@@ -72,7 +72,7 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     snapshot: (store) => store.snapshot(),
     change: async (store) => {
       const how = { found: { name: 'Ida', note: '' }, wanted: { name: 'Ada', note: 'mine' } };
-      return store.change('lifter', lifterId, how).catch((clash: object) => ({ ...clash, said: `${clash}` }));
+      return store.change('lifter', lifterId, how).catch(({ message, clash }) => ({ message, clash }));
     },
     replaceAll: async (store) => {
       const kept: unknown[] = [];

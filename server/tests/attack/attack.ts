@@ -85,19 +85,19 @@ async function oneLife(
 ): Promise<void> {
   const isLast = !Number.isFinite(after);
   const begun = { acknowledged: writes.acknowledged(), replacements: writes.replacements() };
-  let isOver = false;
+  const over = new AbortController();
   const isDone = () => {
     const done = writes.acknowledged() - begun.acknowledged;
     if (isLast) return done >= lastWrites && writes.replacements() - begun.replacements >= replacementsInLife;
     return done >= after;
   };
   const look = () => {
-    if (isOver || !isDone()) return;
-    isOver = true;
+    if (over.signal.aborted || !isDone()) return;
+    over.abort();
     if (!isLast) child.kill('SIGKILL');
   };
   const goOn = async (step: () => Promise<void>) => {
-    while (!isOver) {
+    while (!over.signal.aborted) {
       await step().catch(() => {});
       look();
       await turn();
