@@ -29,6 +29,11 @@ function anew(from: string, on: string, records: ClubRecords = club) {
   return believeAnew(whole(from, records).remembered, asked);
 }
 
+function widthAfter(days: number): number {
+  const { low95, high95 } = anew(lastDay, daysAfter(days))!.told.maxKg;
+  return high95 - low95;
+}
+
 describe('an estimate gone on from to another day', () => {
   test.each([
     ['the next morning', 0, 1],
@@ -45,11 +50,7 @@ describe('an estimate gone on from to another day', () => {
   });
 
   test('is less sure the longer nothing was logged', () => {
-    const width = (days: number) => {
-      const { low95, high95 } = anew(lastDay, daysAfter(days))!.told.maxKg;
-      return high95 - low95;
-    };
-    expect(width(30)).toBeGreaterThan(width(2));
+    expect(widthAfter(30)).toBeGreaterThan(widthAfter(2));
   });
 
   test('takes the whole log where the lifter weighs otherwise by then, has grown, or a best counts since', () => {

@@ -90,12 +90,13 @@ describe('a snapshot', () => {
   });
 });
 
+const hourOf = (instant: string) => Math.floor(Date.parse(instant) / 3_600_000);
+const dayOf = (instant: string) => Math.floor(Date.parse(instant) / 86_400_000);
+
 describe('what stays of snapshots', () => {
   const instants = fc
     .array(fc.integer({ min: 0, max: 60 * 24 * 60 }), { maxLength: 80 })
     .map((minutes) => minutes.map((at) => new Date(Date.UTC(2026, 8, 1) + at * 60_000).toISOString()));
-  const hourOf = (instant: string) => Math.floor(Date.parse(instant) / 3_600_000);
-  const dayOf = (instant: string) => Math.floor(Date.parse(instant) / 86_400_000);
 
   test('is the newest of all, a last one of every new enough hour and day, and no more than their number', () => {
     fc.assert(

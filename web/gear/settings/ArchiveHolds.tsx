@@ -11,7 +11,7 @@ export function ArchiveHolds({ name, words }: { name: string; words: ArchiveWord
       <table className="table archive-holds" aria-label={`What ${name} holds`}>
         <thead>
           <tr>
-            <td />
+            <th scope="col">Kind</th>
             <th scope="col" className="number">
               in the file
             </th>

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { KeptCopy } from '#contract/archive/keptCopy.ts';
 import { copyPath } from '#web/api/useCopies.ts';
 import { momentText } from '#web/parts/momentText.ts';
@@ -11,9 +12,11 @@ export function CopyLines(props: {
   onLook: (copy: KeptCopy) => void;
   onRemove: (copy: KeptCopy) => void;
 }) {
+  const [all, setAll] = useState(false);
+  const shown = all ? props.copies : props.copies.slice(0, firstShown);
   if (props.copies.length === 0) return <p className="quiet">No copy is kept yet.</p>;
   return (
-    <div className="table-scroll copies-list" tabIndex={0} role="region" aria-label="Kept copies">
+    <div className="table-scroll copies-list">
       <table className="table" aria-label="Copies of the club">
         <thead>
           <tr>
@@ -21,11 +24,11 @@ export function CopyLines(props: {
             <th scope="col" className="number wide-only">
               MB
             </th>
-            <td />
+            <th scope="col">To do with it</th>
           </tr>
         </thead>
         <tbody>
-          {props.copies.map((copy) => (
+          {shown.map((copy) => (
             <tr key={copy.name}>
               <th scope="row">
                 {momentText(copy.takenAt, props.timeZone)}
@@ -64,6 +67,14 @@ export function CopyLines(props: {
           ))}
         </tbody>
       </table>
+      {shown.length < props.copies.length && (
+        <button type="button" onClick={() => setAll(true)}>
+          Show all {props.copies.length}
+        </button>
+      )}
     </div>
   );
 }
+
+/** Mostly the newest is looked for. */
+const firstShown = 8;
