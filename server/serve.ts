@@ -9,7 +9,7 @@ import { snapshotKeeper } from './copies/snapshotKeeper.ts';
 import { answerUnreadable } from './guard/answerUnreadable.ts';
 import { rehearseDay } from './jobs/dayPlans.ts';
 import { type RunWork, work } from './jobs/jobs.ts';
-import { keptAnswers } from './jobs/keptAnswers.ts';
+import { keptAnswers, nothingKept } from './jobs/keptAnswers.ts';
 import { reckoningMark } from './jobs/reckoningMark.ts';
 import { workThreads } from './jobs/threads.ts';
 import { strengthEstimator } from './strength/strengthEstimator.ts';
@@ -40,7 +40,8 @@ export async function serve({
   snapshotFolder = snapshotFolderOf(store.path),
 }: ServeOptions): Promise<Served> {
   const { run, close: endThreads } = workThreads(work);
-  const keepIn = keptAnswers(store.path, await reckoningMark());
+  // A club in memory has no file that anything could be kept beside.
+  const keepIn = store.mark === null ? nothingKept : keptAnswers(store.path, await reckoningMark());
   const estimator = strengthEstimator(store, run, { goesOn: true, keepIn, patienceMs });
   // Somebody will look at everybody soon; until then nobody hears of a fault.
   const estimateAll = () => void store.today().then(estimator.bringUpToDate).catch(console.error);
