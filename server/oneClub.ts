@@ -23,11 +23,13 @@ export async function openOneClub(
   if (file === inMemory) return opened(file, who, true);
   if (!existsSync(file)) {
     await makeWhole(file, async (beside) => {
-      const club = await opened(beside, who, true);
       try {
-        await fill(club);
-      } finally {
-        await club.close();
+        const club = await opened(beside, who, true);
+        await fill(club).finally(() => club.close());
+      } catch (error) {
+        if (!(error instanceof Refusal)) throw error;
+        // Whoever reads it knows the file by its own name.
+        throw new Refusal(error.reason, error.field, error.message.replaceAll(beside, file));
       }
     });
   }

@@ -15,7 +15,7 @@ export function fileFault(path: string, error: unknown): string | null {
   if (code.startsWith('SQLITE_IOERR'))
     return `${file} cannot be read or written: the disk reports a fault (${code}). What was saved before is untouched; download the archive while it can be read, and look at the disk.`;
   if (code.startsWith('SQLITE_READONLY') || /^(EACCES|EPERM|EROFS)$/.test(code))
-    return `${file} cannot be written: this user may not write to it or to its folder. Nothing was changed; allow it, or name another file with --club.`;
+    return `${file} cannot be written: this user may not write to it or to its folder, so nothing is saved. Allow it and start again, or name another file with --club.`;
   if (code.startsWith('SQLITE_CANTOPEN'))
     return `${file} cannot be opened: this user may not read it, or may not write to its folder. Nothing was changed; allow it, or name another file with --club.`;
   return null;

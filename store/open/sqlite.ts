@@ -1,4 +1,4 @@
-import { closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
+import { accessSync, closeSync, constants, existsSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
 import SqliteFile from 'better-sqlite3';
 import {
@@ -23,19 +23,19 @@ import { patienceWith } from './patience.ts';
 /**
  * Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. What
  * something else holds is waited for as long as `patienceMs`, without standing still. With a `mark` it must be that file, which whoever
- * opened it first has looked through. A damaged file is opened to be read alone.
+ * opened it first has looked through. A file that is damaged, or that this user may not write to, is opened to be read alone.
  */
 export async function openSqlite(
   path: string,
   { mark = null, patienceMs = aMinuteMs }: { mark?: string | null; patienceMs?: number } = {},
 ): Promise<Database> {
   const { patiently, inOrder } = patienceWith(path, patienceMs);
-  const { database, damage } = await patiently(() => {
+  const { database, trouble: found } = await patiently(() => {
     refuseOther(path, mark);
     return inWords(path, () => openFile(path, mark !== null));
   });
   const file = path === inMemory ? noFile : ownFile(path, mark);
-  let stopped = damage;
+  let stopped = found;
   const trouble = () => stopped ?? file.trouble();
   const refuseInTrouble = () => {
     const sentence = trouble();
@@ -84,23 +84,32 @@ function inWords<T>(path: string, work: () => T): T {
 }
 
 function openFile(path: string, isLookedAt: boolean) {
-  let damage: string | null = null;
+  let trouble: string | null = null;
   if (path !== inMemory && !isLookedAt) {
-    if (existsSync(path)) damage = lookAtFile(path);
+    if (existsSync(path)) trouble = lookAtFile(path) ?? whyNotWritten(path);
     else makeFile(path);
   }
   // SQLite itself would wait by standing still, and with it everybody whom this thread answers.
-  const database = new SqliteFile(path, { timeout: 0, readonly: damage !== null });
+  const database = new SqliteFile(path, { timeout: 0, readonly: trouble !== null });
   try {
-    if (damage === null) {
+    if (trouble === null) {
       database.pragma('journal_mode = WAL');
       database.pragma('synchronous = FULL');
     }
     database.pragma('foreign_keys = ON');
-    return { database, damage };
+    return { database, trouble };
   } catch (error) {
     database.close();
     throw error;
+  }
+}
+
+function whyNotWritten(path: string): string | null {
+  try {
+    for (const place of [path, dirname(path)]) accessSync(place, constants.W_OK);
+    return null;
+  } catch (error) {
+    return fileFault(path, error);
   }
 }
 
