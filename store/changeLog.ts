@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Standing } from '#contract/changes/clubState.ts';
 import type { Who } from '#contract/changes/who.ts';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import { momentAfter } from './moment.ts';
 import type { ChangeRow, Tables } from './schema.ts';
 import type { Writer } from './Writer.ts';
 
@@ -23,7 +24,7 @@ export interface SetsChange {
 export interface Change {
   /** Counts 1, 2, 3 ... within the club. */
   seq: number;
-  /** Instant, ISO 8601 in UTC. */
+  /** Instant, ISO 8601 in UTC; later than that of every change before, whatever the clock did. */
   madeAt: string;
   /** Null: made before changes knew. */
   who: Who | null;
@@ -43,9 +44,10 @@ export async function appendChange(
   { clubId, who }: Writer,
   done: Done = {},
 ): Promise<Change> {
+  const last = await latestStanding(db, clubId);
   const change: Change = {
-    seq: (await latestSeq(db, clubId)) + 1,
-    madeAt: new Date().toISOString(),
+    seq: last.seq + 1,
+    madeAt: momentAfter(last.madeAt),
     who,
     undoes: null,
     replaced: false,

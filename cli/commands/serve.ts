@@ -59,11 +59,18 @@ async function serveClub({ club, port, demo = false, snapshots }: ServeOptions):
     say(
       `${club} already exists and is not the demo club: it is served as it is, and --demo adds nothing to it.`,
     );
+  const { madeAt } = await store.standing();
+  if (madeAt !== null && Date.parse(madeAt) > Date.now() + aMinuteMs)
+    say(
+      `The clock of this computer says ${new Date().toISOString()}, but the last change was made at ${madeAt}: look at the clock. Until it is past that, changes count on from there, in their order.`,
+    );
   const trouble = store.trouble();
   if (trouble !== null) say(trouble);
   say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
   say('Ctrl-C stops it; everything is already saved.');
 }
+
+const aMinuteMs = 60_000;
 
 /** Two servers on one file would each know only half of what is done: the second says where the first is. */
 async function holdAlone(club: string, store: OneClub): Promise<Hold> {

@@ -1,19 +1,22 @@
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** What it takes to open a club once more for the same person, in a thread, where a store itself cannot travel to. */
-export type ClubDoor = Pick<ClubStore, 'path' | 'mark' | 'clubId' | 'who'>;
+export interface ClubDoor extends Pick<ClubStore, 'path' | 'mark' | 'clubId' | 'who'> {
+  /** Why nothing could be saved when the door was made: then it opens to be read alone. */
+  trouble: string | null;
+}
 
-export function doorOf({ path, mark, clubId, who }: ClubStore): ClubDoor {
-  return { path, mark, clubId, who };
+export function doorOf({ path, mark, clubId, who, trouble }: ClubStore): ClubDoor {
+  return { path, mark, clubId, who, trouble: trouble() };
 }
 
 /** Opens the club for as long as `work` takes. */
 export async function throughDoor<Result>(
-  { path, mark, clubId, who }: ClubDoor,
+  { path, mark, clubId, who, trouble }: ClubDoor,
   work: (store: ClubStore) => Promise<Result>,
 ): Promise<Result> {
   const { openStore } = await import('#store/openStore.ts');
-  const house = await openStore(path, mark);
+  const house = await openStore(path, { mark, trouble });
   try {
     return await work(await house.forClub(clubId, who));
   } finally {

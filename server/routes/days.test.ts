@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, onTestFinished, test, vi } from 'vitest';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import { createApp } from '#server/app.ts';
 import { runHere } from '#server/jobs/runHere.ts';
@@ -153,3 +153,20 @@ function stored(answer: Record<string, unknown>) {
   const { fingerprint: _, ...prescription } = answer;
   return prescription;
 }
+
+test('a clock that is put back leaves changes in their order, and a plan still knows what was changed since', async () => {
+  const { ask, store } = await testApp(smallClub());
+  vi.useFakeTimers({ toFake: ['Date'], now: Date.now() });
+  onTestFinished(() => void vi.useRealTimers());
+  await store.create('bar', { label: 'Before', massKg: 20 });
+  const anHourMs = 3_600_000;
+  vi.setSystemTime(Date.now() - anHourMs);
+  expect((await ask('POST', '/api/days/day-1/solve')).status).toBe(200);
+  expect((await ask('GET', '/api/days/day-1/changed')).json).toEqual({ changes: [] });
+  vi.setSystemTime(Date.now() - anHourMs);
+  await store.update('lifter', 'lifter-1', { ...smallClub().lifter[0]!, statureM: 1.6 });
+  const { changes } = (await ask('GET', '/api/days/day-1/changed')).json;
+  expect(changes).toMatchObject([{ kind: 'lifter' }]);
+  const moments = (await store.changesAfter(0)).map(({ madeAt }) => madeAt);
+  expect(moments).toEqual([...new Set(moments)].toSorted());
+});

@@ -21,6 +21,7 @@ import { signPrescription } from '#server/signPrescription.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import { asShaped } from '#store/asShaped.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import { momentAfter } from '#store/moment.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /**
@@ -44,7 +45,9 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
   }
 
   async function keep(dayId: string, plan: DayPlan) {
-    return signPrescription(await store.addPrescription(dayId, new Date().toISOString(), plan));
+    // What was changed before is told from what is changed after by the moment.
+    const { madeAt } = await store.standing();
+    return signPrescription(await store.addPrescription(dayId, momentAfter(madeAt), plan));
   }
 
   /** What each lifter of the day did the last time. */

@@ -20,19 +20,28 @@ import { lookAtFile } from './lookAtFile.ts';
 import { noFile, ownFile, refuseOther } from './ownFile.ts';
 import { patienceWith } from './patience.ts';
 
+export interface HowOpened {
+  /** What tells the file that is meant from another at the same path; whoever opened it first has looked through it. */
+  mark?: string | null;
+  /** Why nothing may be written to it, as whoever opened it first knows. */
+  trouble?: string | null;
+  /** How long what something else holds is waited for. */
+  patienceMs?: number;
+}
+
 /**
  * Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. What
- * something else holds is waited for as long as `patienceMs`, without standing still. With a `mark` it must be that file, which whoever
- * opened it first has looked through. A file that is damaged, or that this user may not write to, is opened to be read alone.
+ * something else holds is waited for without standing still. A file that is damaged, or that this user may not write to, is opened to
+ * be read alone.
  */
 export async function openSqlite(
   path: string,
-  { mark = null, patienceMs = aMinuteMs }: { mark?: string | null; patienceMs?: number } = {},
+  { mark = null, trouble: known = null, patienceMs = aMinuteMs }: HowOpened = {},
 ): Promise<Database> {
   const { patiently, inOrder } = patienceWith(path, patienceMs);
   const { database, trouble: found } = await patiently(() => {
     refuseOther(path, mark);
-    return inWords(path, () => openFile(path, mark !== null));
+    return inWords(path, () => openFile(path, known, mark !== null));
   });
   const file = path === inMemory ? noFile : ownFile(path, mark);
   let stopped = found;
@@ -83,8 +92,8 @@ function inWords<T>(path: string, work: () => T): T {
   }
 }
 
-function openFile(path: string, isLookedAt: boolean) {
-  let trouble: string | null = null;
+function openFile(path: string, known: string | null, isLookedAt: boolean) {
+  let trouble = known;
   if (path !== inMemory && !isLookedAt) {
     if (existsSync(path)) trouble = lookAtFile(path) ?? whyNotWritten(path);
     else makeFile(path);

@@ -92,6 +92,11 @@ test.each<[string, (path: string, pages: number) => void]>([
     await expect(refused).rejects.toMatchObject({ reason: 'unavailable', message: store.trouble() });
     // What is not on the page is still read.
     expect(await store.list('lifter')).toEqual(smallClub().lifter);
+    // Who opens the file once more, as a thread does, writes as little.
+    const once = await openStore(path, { mark: store.mark, trouble: store.trouble() });
+    const again = (await once.forClub('club', tester)).create('bar', { label: 'New', massKg: 20 });
+    await expect(again).rejects.toMatchObject({ reason: 'unavailable', message: store.trouble() });
+    await once.close();
     await house.close();
     expect(folderOf(path)[path.slice(dirname(path).length + 1)]).toBe(
       before[path.slice(dirname(path).length + 1)],

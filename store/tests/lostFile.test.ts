@@ -67,9 +67,9 @@ test('a write during which the file goes is not acknowledged', async () => {
 
 test('who opens the file once more opens no other in its place, and makes none', async () => {
   const { path, store } = await openWithClub();
-  await (await openStore(path, store.mark)).close();
+  await (await openStore(path, { mark: store.mark })).close();
   renameSync(path, `${path}.old`);
-  await expect(openStore(path, store.mark)).rejects.toMatchObject({ reason: 'unavailable' });
+  await expect(openStore(path, { mark: store.mark })).rejects.toMatchObject({ reason: 'unavailable' });
   // Nothing stands in the way of putting it back.
   renameSync(`${path}.old`, path);
   expect(store.trouble()).toBeNull();
