@@ -11,9 +11,7 @@ for (let i = 0; i < 400; i += 1) {
     const { record } = await store.create('bar', { label: `Bar ${i}`, massKg: 20, note: 'n'.repeat(400) });
     ids.add(record.id);
   } catch (error) {
-    said.add(
-      `${error instanceof Error ? error.name : ''}: ${error instanceof Error ? error.message : error}`,
-    );
+    said.add(String(error));
   }
 }
 const bars = await store.list('bar');

@@ -10,7 +10,7 @@ import { squatSet } from '#store/tests/squatSet.ts';
 export function examples(): Record<string, unknown[]> {
   const club = smallClub();
   const records = kindNames.flatMap((kind) => {
-    const given = club[kind].map(({ id: _, ...fields }) => fields);
+    const given = club[kind].map((record) => withoutId(record));
     return [`/api/records/${kind}`, `/api/records/${kind}/{id}`].map((path) => [path, given] as const);
   });
   return {
@@ -23,6 +23,10 @@ export function examples(): Record<string, unknown[]> {
     '/api/days/{id}/retelling': [{ number: 1 }],
     ...computed,
   };
+}
+
+function withoutId({ id: _id, ...fields }: { id: string }): object {
+  return fields;
 }
 
 const anchor = { x_m: 0, y_m: 0, z_m: 0 };
