@@ -147,10 +147,6 @@ describe('why no bands serve', () => {
   it('takes the least and the most that may hang as allowed, and names the first of pairs alike where all are too strong', () => {
     const speed: LifterTask['aim'] = { by: 'speed', fromMps: 0.5, toMps: 0.6 };
     const aimed = { ...task, aim: speed };
-    const within = (bounds: Partial<SearchRules['bounds']>) => ({
-      ...freeSearch,
-      bounds: { ...noBounds, ...bounds },
-    });
     // 20 and 30 kg are a quarter of 200; the pair of 30 kg hangs where just 30 may.
     expect(why(aimed, gearOf([200, 300]), within({ leastBandShare: 0.25 }), 100)).not.toMatchObject({
       reason: 'tooWeak',
@@ -171,3 +167,7 @@ describe('why no bands serve', () => {
     });
   });
 });
+
+function within(bounds: Partial<SearchRules['bounds']>): SearchRules {
+  return { ...freeSearch, bounds: { ...noBounds, ...bounds } };
+}

@@ -5,8 +5,10 @@ const peakOf = (lnDensity: (x: number) => number, from: number, step: number) =>
   parabolaPeak(lnDensity, from, lnDensity(from), step);
 const near = (value: number) => expect.closeTo(value, 9);
 
+/** The density of a normal distribution about 3 with a standard deviation of 0.5, times e to the 7th. */
+const normal = (x: number) => 7 - 0.5 * ((x - 3) / 0.5) ** 2;
+
 it('finds mean, height and standard deviation of a normal density at once', () => {
-  const normal = (x: number) => 7 - 0.5 * ((x - 3) / 0.5) ** 2;
   for (const from of [2.6, 3.4])
     expect(peakOf(normal, from, 0.3)).toEqual({ at: near(3), value: near(7), sd: near(0.5) });
   // No farther than two steps, either way; the density there is 0.8 standard deviations off.

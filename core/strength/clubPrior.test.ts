@@ -29,22 +29,12 @@ describe('partial pooling over the club', () => {
   });
 
   test('what a log told counts, and not what was believed before it', () => {
-    const pooled = (priorMean: number) =>
-      clubPrior(
-        [0.1, 0.2, 0.3].map((value) => lifter(value, 0.5 * priorSd, 0, priorMean)),
-        population,
-      )(0);
     for (const which of ['mean', 'sd'] as const)
-      expect(pooled(0.4)[which].lnMaxSpeed).toBeCloseTo(pooled(0)[which].lnMaxSpeed, 12);
+      expect(believing(0.4)[which].lnMaxSpeed).toBeCloseTo(believing(0)[which].lnMaxSpeed, 12);
   });
 
   test('a population elsewhere with lifters as far from it moves what is expected by as much', () => {
-    const pooled = (by: number) =>
-      clubPrior(
-        [0.1, 0.2, 0.4].map((value, i) => lifter(value + by, 0.5 * priorSd, i - 1)),
-        { ...population, mean: { ...population.mean, lnMaxSpeed: by } },
-      )(1).mean.lnMaxSpeed;
-    expect(pooled(0.3) - pooled(0)).toBeCloseTo(0.3, 12);
+    expect(movedBy(0.3) - movedBy(0)).toBeCloseTo(0.3, 12);
   });
 
   test('a club of fast lifters expects a new one to be fast, and less spread than the population', () => {
@@ -140,3 +130,17 @@ describe('partial pooling over the club', () => {
     expect(builds(tall)[1]).toBeCloseTo(0, 9);
   });
 });
+
+/** The club's prior where each lifter was believed to be there before. */
+const believing = (priorMean: number) =>
+  clubPrior(
+    [0.1, 0.2, 0.3].map((value) => lifter(value, 0.5 * priorSd, 0, priorMean)),
+    population,
+  )(0);
+
+/** What is expected of one of the club where population and lifters lie farther off by so much. */
+const movedBy = (by: number) =>
+  clubPrior(
+    [0.1, 0.2, 0.4].map((value, i) => lifter(value + by, 0.5 * priorSd, i - 1)),
+    { ...population, mean: { ...population.mean, lnMaxSpeed: by } },
+  )(1).mean.lnMaxSpeed;

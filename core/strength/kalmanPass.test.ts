@@ -185,10 +185,6 @@ describe('what the Kalman filter believes of strength', () => {
   it('finds a miss, and one after the other, as likely as three readings of the day have it by their chances, to every digit', () => {
     // Figures of docs/model.md, "strength": luck of a set 0.012, two in a hundred 0.12, three in a thousand tell nothing; the day's form
     // 0.018, six in a hundred 1.5 of them lower and twice as wide; falls 0.05 a week, 0.25 more after one, of 0.04 and 0.06 in the mean.
-    const missChance = (surplus: number, variance: number) =>
-      0.977 * normalCdf(-surplus / Math.hypot(0.012, Math.sqrt(variance))) +
-      0.02 * normalCdf(-surplus / Math.hypot(0.12, Math.sqrt(variance))) +
-      0.003 / 2;
     for (const [days, share] of [
       [[0, 7, 14, 21], 0.62],
       [[0, 7, 9, 11, 13], 0.8],
@@ -265,3 +261,12 @@ describe('what the Kalman filter believes of strength', () => {
     }
   });
 });
+
+/** Luck of a set: 0.012, two in a hundred 0.12, three in a thousand tell nothing. */
+function missChance(surplus: number, variance: number): number {
+  return (
+    0.977 * normalCdf(-surplus / Math.hypot(0.012, Math.sqrt(variance))) +
+    0.02 * normalCdf(-surplus / Math.hypot(0.12, Math.sqrt(variance))) +
+    0.003 / 2
+  );
+}

@@ -111,7 +111,6 @@ describe('of what can be told in closed form', () => {
       members: [],
       ...told,
     }) as EffortGroup;
-  const on = (day: number, ...groups: EffortGroup[]): Session => ({ day, groups });
   const uneven = Array.from({ length: 8 }, (_, week) => on(7 * week, timed(week % 2 === 0 ? 180 : 205)));
   const passed = (sessions: Session[], changed: Partial<Parameters>) => {
     const around = { ...prior.mean, ...changed };
@@ -159,3 +158,7 @@ describe('of what can be told in closed form', () => {
     expect(mean[0]).toBeCloseTo(0.06 + 2.5 * 0.04, 9);
   });
 });
+
+function on(day: number, ...groups: EffortGroup[]): Session {
+  return { day, groups };
+}

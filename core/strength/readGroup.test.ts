@@ -70,16 +70,12 @@ describe('tiredness from set to set', () => {
   });
 
   const reading = read({}, lift.reference);
-  /** What a second set finds of what the first cost, 22 s later, on the mean of the two. */
-  const half = (lost: number) => (lost * (0.85 / 2 + 0.15 * 0.5 ** (22 / 170))) / 2;
   const carriedBy = (made: number, missed: boolean, surplus: number) => {
     const group = { made, missed, restS: [0, 22] } as unknown as EffortGroup;
     return carryOver(group, reading, lift, surplus, { fast: 0, slow: 0 }).carriedLn;
   };
 
   it('costs as much as reps made need where somebody is believed too weak for them, and a missed one too', () => {
-    // A rep costs 0.0128 (2 + r) with r squared to spare: before one that leaves u the root is 0.0064 + sqrt(0.0064^2 + 0.0256 + u).
-    const rootBefore = (left: number) => 0.0064 + Math.sqrt(0.0064 ** 2 + 0.0256 + left);
     const second = rootBefore(0);
     const first = rootBefore(second ** 2);
     expect(carriedBy(3, false, -0.3)).toBeCloseTo(half(first ** 2 + 0.0256), 9);
@@ -91,3 +87,9 @@ describe('tiredness from set to set', () => {
     expect(carriedBy(40, false, 1)).toBeCloseTo(half(0.5), 9);
   });
 });
+
+/** What a second set finds of what the first cost, 22 s later, on the mean of the two. */
+const half = (lost: number) => (lost * (0.85 / 2 + 0.15 * 0.5 ** (22 / 170))) / 2;
+
+/** A rep costs 0.0128 (2 + r) with r squared to spare: before one that leaves u the root is 0.0064 + sqrt(0.0064^2 + 0.0256 + u). */
+const rootBefore = (left: number) => 0.0064 + Math.sqrt(0.0064 ** 2 + 0.0256 + left);
