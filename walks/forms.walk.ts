@@ -49,7 +49,7 @@ for (const [width, height] of [
             .getByRole('link', { name: new RegExp(`^${place.slice(1)}`, 'i') })
             .first()
             .click();
-        await page.getByText('Undo').hover();
+        await page.getByRole('button', { name: 'Undo' }).hover();
         await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
         expect(await covered(page)).toEqual([]);
         await page.mouse.move(10, 200);

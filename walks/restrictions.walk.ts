@@ -16,7 +16,9 @@ test("a restriction is entered on the lifter's page, holds on the day and its sh
     'At most, of the maximum is empty; say how deep this lifter may go, or how much the load may be.',
   );
   // Tomorrow's day sits her on a box of 33 cm; an inch is 2.54 cm by definition.
-  await form.getByLabel('No deeper than on a box of').fill('15 in');
+  const deepest = form.getByLabel('No deeper than on a box of');
+  await deepest.selectOption({ label: "another height, not the club's boxes" });
+  await form.getByLabel('Height of that box').fill('15 in');
   await form.getByLabel('From').fill('2026-01-02');
   await form.getByLabel('Note').fill('Hip.');
   for (const light of ['day', 'night']) {

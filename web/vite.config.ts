@@ -15,11 +15,12 @@ export default defineConfig({
     // The pages are served under a strict policy: everything stays a file of its own.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    // A slow tablet pays for each file it asks for: what every page needs is one, what some pages share a few.
+    // A slow tablet pays for each file it asks for: what the first page needs are two, what some pages share a few.
     rolldownOptions: {
       output: {
         codeSplitting: {
           groups: [
+            { name: 'packages', tags: ['$initial'], test: /node_modules/, priority: 2 },
             { name: 'first', tags: ['$initial'], priority: 1 },
             { name: 'more', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 40_000 },
           ],

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Restriction } from '#contract/records/lifters.ts';
 import { liftWord, liftWords } from '#contract/words/liftWords.ts';
+import { useClub } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { PercentField } from '#web/parts/PercentField.tsx';
@@ -10,6 +11,7 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { BoxPick } from '#web/setup/BoxPick.tsx';
 
 const loads = [
   { value: 'any', word: 'any' },
@@ -38,6 +40,7 @@ export function RestrictionForm(props: {
 }) {
   const { restriction: kept, lifterId } = props;
   const units = useUnits();
+  const { box: boxes } = useClub();
   const records = useRecords('restriction');
   const [lift, setLift] = useState<Lift>(kept?.lift ?? 'squat');
   const [boxM, setBoxM] = useState(kept?.leastBoxM ?? null);
@@ -80,13 +83,22 @@ export function RestrictionForm(props: {
     >
       <SelectField {...fields.choice('lift')} value={lift} options={liftWords} onChange={setLift} />
       {lift === 'squat' && (
-        <NumberField
-          {...fields.quantity('leastBoxM')}
-          valueSi={boxM}
-          unit={units.length}
-          hint="Holds for free squats and pins too, by where the bar is. Empty: as deep as wanted."
+        <BoxPick
+          label={labels.leastBoxM}
+          hint="Holds for free squats and pins too, by where the bar is."
+          boxes={boxes}
+          heightM={boxM}
+          none="as deep as wanted"
           onChange={setBoxM}
-        />
+        >
+          <NumberField
+            {...fields.quantity('leastBoxM')}
+            label="Height of that box"
+            valueSi={boxM}
+            unit={units.length}
+            onChange={setBoxM}
+          />
+        </BoxPick>
       )}
       <SelectField label="Load" value={load} options={loads} onChange={setLoad} />
       {load !== 'any' && (
