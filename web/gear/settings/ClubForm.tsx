@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { isSame } from '#contract/changes/mergeFields.ts';
 import type { Club } from '#contract/records/club.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { gravityOf, isGravityAssumed } from '#reckon/gear/gravityOf.ts';
@@ -40,6 +41,8 @@ export function ClubForm({ club }: { club: Club }) {
     setFound(from);
     setDraft(from);
   };
+  // Where nothing is typed yet, what others save is shown; what is typed stays.
+  if (isSame(draft, found) && !isSame(club, found)) begin(club);
   const put = (change: Partial<Club>) => setDraft({ ...draft, ...change });
   const fields = useRecordFields('club', draft, club, labels);
   const placed = draft.latitudeDeg !== null;

@@ -13,7 +13,7 @@ export function ClubPage({ gear }: { gear: Gear }) {
         <h1>Club</h1>
         {gear.club.note && <p className="quiet">{gear.club.note}</p>}
       </div>
-      <ClubForm key={JSON.stringify(gear.club)} club={gear.club} />
+      <ClubForm club={gear.club} />
       <ArchiveDoor club={gear.club} />
       <CopiesDoor club={gear.club} />
       <section className="stack ruled">
