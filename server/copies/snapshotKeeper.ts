@@ -1,4 +1,3 @@
-import { stat } from 'node:fs/promises';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { type CopyFile, keptCopies } from '#store/copies/keptCopies.ts';
@@ -10,7 +9,9 @@ export interface SnapshotKeeper {
   fault(): string | null;
   /** Takes one now. */
   take(): Promise<CopyFile>;
-  /** From now on one is taken each hour in which something was changed. */
+  /** Takes one where the last is an hour old and something was changed since. */
+  takeWhereDue(): Promise<void>;
+  /** From now on that is seen to each minute. */
   start(): void;
   stop(): void;
 }
@@ -19,6 +20,7 @@ export interface SnapshotKeeper {
 export function snapshotKeeper(store: ClubStore, run: RunWork, folder: string): SnapshotKeeper {
   let fault: string | null = null;
   let timer: NodeJS.Timeout | undefined;
+  let isStopped = false;
 
   async function newest(): Promise<CopyFile | undefined> {
     return (await keptCopies(store.path, folder)).find(({ kind }) => kind === 'snapshot');
@@ -35,30 +37,33 @@ export function snapshotKeeper(store: ClubStore, run: RunWork, folder: string): 
     }
   }
 
-  /** A club in memory has no file; what has not changed needs no second copy. */
+  /** A club in memory has no file, and one whose file is gone is told of elsewhere; what has not changed needs no second copy. */
   async function takeWhereDue(): Promise<void> {
-    const isFile = await stat(store.path).then(
-      (found) => found.isFile(),
-      () => false,
-    );
-    if (!isFile) return;
+    if (store.mark === null || store.trouble() !== null) return;
     const last = await newest();
     const age = last ? Date.now() - Date.parse(last.takenAt) : Number.POSITIVE_INFINITY;
     // A clock that was put back would else keep the next one waiting.
     const isDue = age >= everyMs || age < 0;
-    if (isDue && last?.seq !== (await store.latestSeq())) await take();
+    if (isDue && !isStopped && last?.seq !== (await store.latestSeq())) await take();
   }
 
-  const look = () => void takeWhereDue().catch((error) => console.error(fault ?? error));
+  const look = () =>
+    void takeWhereDue().catch((error) => {
+      if (!isStopped) console.error(fault ?? error);
+    });
   return {
     folder,
     fault: () => fault,
     take,
+    takeWhereDue,
     start() {
       look();
       timer = setInterval(look, lookEveryMs).unref();
     },
-    stop: () => clearInterval(timer),
+    stop() {
+      isStopped = true;
+      clearInterval(timer);
+    },
   };
 }
 

@@ -22,6 +22,8 @@ import { snapshotsToKeep } from './snapshotsToKeep.ts';
  * the club's file does not allow it.
  */
 export async function takeSnapshot(clubPath: string, folder: string): Promise<{ name: string }> {
+  if (!existsSync(clubPath))
+    throw new Refusal('conflict', '', `No snapshot was taken: the file of the club, ${clubPath}, is gone.`);
   const half = join(folder, `.${process.pid}-${Date.now()}.half`);
   try {
     // Not the folders above it: where a second disk is not there, the first must not be filled in its place.
