@@ -66,6 +66,11 @@ function report(error: unknown): number {
     process.stderr.write(`${error.message}\n`);
     return error.exitCode;
   }
+  // By its name: the store is loaded only by commands that need it.
+  if (error instanceof Error && error.name === 'Refusal') {
+    process.stderr.write(`${error.message}\n`);
+    return 1;
+  }
   process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
   return 1;
 }

@@ -70,7 +70,13 @@ export async function openSqlite(
     write: (_clubId, work) =>
       inOrder(async () => {
         refuseInTrouble();
-        const done = await db.transaction().execute(work);
+        const done = await db
+          .transaction()
+          .execute(work)
+          .catch((error: unknown) => {
+            // What is kept beside the file may be refused by the disk as the file is.
+            throw told(error);
+          });
         // It may have gone meanwhile, and what was just written with it.
         refuseInTrouble();
         return done;
