@@ -53,12 +53,12 @@ test('while a snapshot is taken in its thread, others write, and it holds the cl
   const threads = workThreads(work);
   onTestFinished(threads.close);
   const keeper = snapshotKeeper(store, threads.run, folder);
-  let isTaken = false;
+  const seen = { isTaken: false };
   const taking = keeper.take().finally(() => {
-    isTaken = true;
+    seen.isTaken = true;
   });
   let written = 0;
-  for (; !isTaken; written += 1) {
+  for (; !seen.isTaken; written += 1) {
     await store.create('disc', { faceMassKg: 5, pairs: 1 });
     // Answers of threads are heard between two turns of the loop of events.
     await setImmediate();

@@ -39,7 +39,7 @@ export async function takeSnapshot(clubPath: string, folder: string): Promise<{ 
   } catch (error) {
     throw new Refusal('conflict', '', `No snapshot was taken into ${folder}: ${whyNot(error)}`);
   } finally {
-    for (const left of [half, `${half}-journal`]) rmSync(left, { force: true });
+    for (const left of [half, `${half}-journal`]) if (existsSync(left)) rmSync(left);
   }
 }
 
