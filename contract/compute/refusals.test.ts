@@ -98,3 +98,9 @@ describe('a magnitude that no gym has', () => {
     expect(refused.message).toMatch(/^[^.]*(\.[^.\s][^.]*)*; it must be at (most|least) -?\d+\.$/);
   });
 });
+
+it('a range so short that nothing can be said of it ends in a refusal, not in a search without an end', async () => {
+  const short = { ...capability, slope: -9.8, range: { from_m: 0, to_m: 1e-321 } };
+  const { field } = await refusal('fit-strength', { load, capability: short });
+  expect(field).toBe('load');
+});

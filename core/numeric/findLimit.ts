@@ -2,13 +2,15 @@
  * The limit between the `x` for which `isBelow` holds and those for which it does not, by doubling steps out from
  * `guess` until both sides are seen and halving down to `tolerance`. Only the answer yes or no is used, so a jump is
  * found as safely as a crossing. `isBelow` must be true below the limit and false above; null where no limit lies
- * between `lowest` and `highest`.
+ * between `lowest` and `highest`. Throws RangeError where guess, step or tolerance is no number: no search from there ends.
  */
 export function findLimit(
   isBelow: (x: number) => boolean,
   search: { guess: number; step: number; tolerance: number; lowest: number; highest: number },
 ): { below: number; above: number } | null {
   const { lowest, highest, tolerance } = search;
+  if ([search.guess, search.step, tolerance].some(Number.isNaN))
+    throw new RangeError('these forces are beyond what can be calculated with');
   const inside = (x: number) => Math.min(Math.max(x, lowest), highest);
   let step = search.step;
   let below = inside(search.guess);
