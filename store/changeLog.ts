@@ -103,15 +103,14 @@ export async function lastReplaced(db: Kysely<Tables>, clubId: string): Promise<
   return row ? `${row.seq} ${row.madeAt}` : '';
 }
 
+/** All changes of a club, to be narrowed and ordered by who asks. */
+function changesOf(db: Kysely<Tables>, clubId: string) {
+  return db.selectFrom('change').selectAll().where('clubId', '=', clubId);
+}
+
 /** The changes after a number, oldest first: what a client that knows that number has missed. */
 export async function changesAfter(db: Kysely<Tables>, clubId: string, seq: number): Promise<Change[]> {
-  const rows = await db
-    .selectFrom('change')
-    .selectAll()
-    .where('clubId', '=', clubId)
-    .where('seq', '>', seq)
-    .orderBy('seq')
-    .execute();
+  const rows = await changesOf(db, clubId).where('seq', '>', seq).orderBy('seq').execute();
   return rows.map(toChange);
 }
 
@@ -121,13 +120,7 @@ export async function changesMadeAfter(
   clubId: string,
   instant: string,
 ): Promise<Change[]> {
-  const rows = await db
-    .selectFrom('change')
-    .selectAll()
-    .where('clubId', '=', clubId)
-    .where('madeAt', '>', instant)
-    .orderBy('seq')
-    .execute();
+  const rows = await changesOf(db, clubId).where('madeAt', '>', instant).orderBy('seq').execute();
   return rows.map(toChange);
 }
 
@@ -138,10 +131,7 @@ export async function recordChanges(
   kind: KindName,
   id: string,
 ): Promise<Change[]> {
-  const rows = await db
-    .selectFrom('change')
-    .selectAll()
-    .where('clubId', '=', clubId)
+  const rows = await changesOf(db, clubId)
     .where('entries', '!=', '[]')
     .orderBy('seq', 'desc')
     .limit(mostLookedAt)
@@ -152,10 +142,7 @@ export async function recordChanges(
 
 /** The number of the change that put a set on record; where that is long ago, of the last change. */
 export async function loggedBy(db: Kysely<Tables>, clubId: string, setId: string): Promise<number> {
-  const rows = await db
-    .selectFrom('change')
-    .selectAll()
-    .where('clubId', '=', clubId)
+  const rows = await changesOf(db, clubId)
     .where('sets', 'is not', null)
     .orderBy('seq', 'desc')
     .limit(mostLookedAt)
@@ -173,7 +160,7 @@ export async function changesBefore(
   seq: number | null,
   most: number,
 ): Promise<Change[]> {
-  const all = db.selectFrom('change').selectAll().where('clubId', '=', clubId);
+  const all = changesOf(db, clubId);
   const earlier = seq === null ? all : all.where('seq', '<', seq);
   return (await earlier.orderBy('seq', 'desc').limit(most).execute()).map(toChange);
 }

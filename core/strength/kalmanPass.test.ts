@@ -6,37 +6,15 @@ import { meanLnOf, STEP_LN } from './lattice.ts';
 import { type ParameterName, type Parameters, populationPrior } from './parameters.ts';
 import { readingsBeside } from './readingsBeside.ts';
 import type { EffortGroup, Session } from './sessions.ts';
-import { alikeModel, lift } from './tests/alikeShapes.ts';
+import { alikeSpeed, alikeGroup as group } from './tests/alikeGroup.ts';
+import { lift } from './tests/alikeShapes.ts';
 
 // The Kalman filter beside the exact one, which knows of no straight lines and no normal distributions.
 
 const prior = { ...populationPrior('squat'), mean: { ...populationPrior('squat').mean, speedSlope: 0 } };
 const start = { meanLn: Math.log(190), sdLn: 0.1 };
-const nothing = { mean: 0, count: 0 };
-const group = (kg: number, told: Partial<EffortGroup> = {}): EffortGroup =>
-  ({
-    model: alikeModel('free', Math.log(kg), 0.05, 0),
-    equipment: null,
-    platform: false,
-    made: 1,
-    missed: false,
-    count: 1,
-    fastestMps: nothing,
-    peakMps: nothing,
-    lastMps: nothing,
-    reserve: nothing,
-    stopped: nothing,
-    topShare: 0,
-    stopShare: 1,
-    carriedLn: 0,
-    restS: [300],
-    members: [],
-    ...told,
-  }) as EffortGroup;
 const missed = { made: 0, missed: true };
-/** A single at the speed that somebody shows who has this maximum: 0.3 m/s and the root of what is spare. */
-const timed = (kg: number, maxKg: number) =>
-  group(kg, { fastestMps: { mean: 0.3 + Math.sqrt(Math.log(maxKg / kg)), count: 1 } });
+const timed = (kg: number, maxKg: number) => group(kg, { fastestMps: alikeSpeed(kg, maxKg) });
 const on = (day: number, ...groups: EffortGroup[]): Session => ({ day, groups });
 
 function passed(sessions: Session[], changed: Partial<Parameters> = {}, names: ParameterName[] = []) {

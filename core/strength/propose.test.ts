@@ -9,7 +9,8 @@ import type { Rigging } from './Rigging.ts';
 import { readingsBeside } from './readingsBeside.ts';
 import type { SetEvidence } from './SetEvidence.ts';
 import type { EffortGroup, Session } from './sessions.ts';
-import { lift as alikeLift, alikeModel } from './tests/alikeShapes.ts';
+import { alikeGroup, alikeSpeed } from './tests/alikeGroup.ts';
+import { lift as alikeLift } from './tests/alikeShapes.ts';
 import { plainSingle } from './tests/plainSingle.ts';
 
 const range = { fromM: 0.9, toM: 1.46 };
@@ -89,28 +90,6 @@ describe('of what can be told in closed form', () => {
   const population = populationPrior('squat');
   const prior = { mean: { ...population.mean, speedSlope: 0 }, sd: population.sd };
   const start = { meanLn: Math.log(190), sdLn: 0.1 };
-  const nothing = { mean: 0, count: 0 };
-  /** A single as fast as somebody shows it who has this maximum, by the tables of `alikeModel`. */
-  const timed = (maxKg: number, told: Partial<EffortGroup> = {}) =>
-    ({
-      model: alikeModel('free', Math.log(150), 0.05, 0),
-      equipment: null,
-      platform: false,
-      made: 1,
-      missed: false,
-      count: 1,
-      fastestMps: { mean: 0.3 + Math.sqrt(Math.log(maxKg / 150)), count: 1 },
-      peakMps: nothing,
-      lastMps: nothing,
-      reserve: nothing,
-      stopped: nothing,
-      topShare: 0,
-      stopShare: 1,
-      carriedLn: 0,
-      restS: [300],
-      members: [],
-      ...told,
-    }) as EffortGroup;
   const uneven = Array.from({ length: 8 }, (_, week) => on(7 * week, timed(week % 2 === 0 ? 180 : 205)));
   const passed = (sessions: Session[], changed: Partial<Parameters>) => {
     const around = { ...prior.mean, ...changed };
@@ -161,4 +140,9 @@ describe('of what can be told in closed form', () => {
 
 function on(day: number, ...groups: EffortGroup[]): Session {
   return { day, groups };
+}
+
+/** A single of 150 kg as fast as somebody shows it who has this maximum. */
+function timed(maxKg: number, told: Partial<EffortGroup> = {}): EffortGroup {
+  return alikeGroup(150, { fastestMps: alikeSpeed(150, maxKg), ...told });
 }

@@ -78,11 +78,7 @@ function solved(
     return { ...seat, problem: null, solved: described };
   });
   return {
-    groupId: group.id,
-    title: group.title,
-    work: group.work,
-    lift: group.lift,
-    aim: group.aim,
+    ...headOf(group),
     places,
     racks: racks.map((assembled, rack) =>
       planRack(assembled, allocation?.racks[rack] ?? { changes: 0, handlingMinutes: 0 }),
@@ -110,17 +106,18 @@ function unsolved(records: ClubRecords, group: Group, reason: string): PlanGroup
   const problem = `Nothing can be worked out for this group (${reason}): check heights, bests, gear and the group's aim.`;
   const seatOf = seatsOf(records, group, boxesOfGroup(records, group));
   return {
-    groupId: group.id,
-    title: group.title,
-    work: group.work,
-    lift: group.lift,
-    aim: group.aim,
+    ...headOf(group),
     places: group.places.map((place) => ({ ...seatOf(place), problem, solved: null })),
     racks: [],
     totals: { misfit: 0, handlingMinutes: 0, total: 0 },
     proof: null,
     cautions: [],
   };
+}
+
+/** What a group's plan repeats of what was asked. */
+function headOf({ id: groupId, title, work, lift, aim }: Group) {
+  return { groupId, title, work, lift, aim };
 }
 
 /** What is known of a place before anything is worked out; to be asked in lifting order. */

@@ -1,5 +1,6 @@
 import './allocation.css';
 import './day.css';
+import './here/here.css';
 import './log/log.css';
 import './fromPaper/fromPaper.css';
 import { lazy } from 'react';
