@@ -4,13 +4,14 @@ import { join } from 'node:path';
 import { type Browser, chromium } from '@playwright/test';
 import { build } from 'esbuild';
 import { buildScreensWhenStale } from '#cli/buildScreens.ts';
-import { localToday } from '#cli/localToday.ts';
-import { millraceClub } from '#demo/millraceClub.ts';
+import { fillWithDemo } from '#cli/fillWithDemo.ts';
 import { openOneClub } from '#server/oneClub.ts';
 import { serve } from '#server/serve.ts';
 import playwrightConfig from '../playwright.config.ts';
 
 const SLOWER = 4;
+const OPENINGS = 7;
+const LIFTERS = 8;
 const FRAMES = 300;
 
 /** What the browser does on the demo club: the first page on a processor four times slower, and one frame of a drag. */
@@ -18,11 +19,14 @@ export async function run(): Promise<void> {
   await buildScreensWhenStale(console.log);
   const folder = mkdtempSync(join(tmpdir(), 'rackwright-bench-'));
   const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'the bench' });
-  await store.importRecords(millraceClub(localToday()));
+  await fillWithDemo(store);
+  const day = (await store.list('day')).find(({ groups }) =>
+    groups.some(({ places }) => places.length === LIFTERS),
+  )!;
   const { url, close } = await serve({ store, port: 0 });
   const browser = await chromium.launch(playwrightConfig.use!.launchOptions);
   try {
-    await firstPage(browser, url);
+    await firstPage(browser, `${url}/day/${day.id}`);
     await dragFrame(browser, url);
   } finally {
     await browser.close();
@@ -32,25 +36,57 @@ export async function run(): Promise<void> {
   }
 }
 
-async function firstPage(browser: Browser, url: string): Promise<void> {
-  const page = await browser.newPage({ viewport: { width: 1024, height: 768 } });
-  const session = await page.context().newCDPSession(page);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
-  await page.goto(url);
-  await page.getByRole('heading', { level: 1 }).waitFor();
-  const { readyMs, scriptBytes } = await page.evaluate(() => ({
-    readyMs: performance.now(),
-    scriptBytes: performance
-      .getEntriesByType('resource')
-      .filter((entry) => entry.name.endsWith('.js'))
-      .reduce((sum, entry) => sum + (entry as PerformanceResourceTiming).encodedBodySize, 0),
-  }));
+/**
+ * A day with all its loads, opened by a browser that has never seen the program. The clock tells only on a machine with nothing else to do;
+ * the processor's time of the page, not slowed, says more where it has.
+ */
+async function firstPage(browser: Browser, address: string): Promise<void> {
+  const slowed: number[] = [];
+  const processorMs: number[] = [];
+  let scriptBytes = 0;
+  for (let i = 0; i < OPENINGS; i++) {
+    const opened = await openDay(browser, address, SLOWER);
+    slowed.push(opened.shownMs);
+    scriptBytes = opened.scriptBytes;
+    processorMs.push((await openDay(browser, address, 1)).processorMs);
+  }
   console.log(
-    `first page: ${(scriptBytes / 1000).toFixed(0)} kB of compressed script (goal < 300), its heading shown after ` +
-      `${(readyMs / 1000).toFixed(2)} s on a processor slowed ${SLOWER} times (goal <= 1.5)`,
+    `first page: ${(scriptBytes / 1000).toFixed(0)} kB of compressed script (goal < 300); the loads of ${LIFTERS} lifters shown after ` +
+      `${(median(slowed) / 1000).toFixed(2)} s on a processor slowed ${SLOWER} times (goal <= 1), ` +
+      `${median(processorMs).toFixed(0)} ms of processor, not slowed`,
   );
-  await page.close();
 }
+
+async function openDay(browser: Browser, address: string, slower: number) {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slower });
+  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+  await page.addInitScript((lifters) => {
+    const bars = document.getElementsByClassName('bar-mass');
+    new MutationObserver(() => {
+      if (bars.length >= lifters && performance.getEntriesByName('loads').length === 0)
+        performance.mark('loads');
+    }).observe(document, { subtree: true, childList: true });
+  }, LIFTERS);
+  await page.goto(address, { waitUntil: 'commit' });
+  const { shownMs, scriptBytes } = await page
+    .waitForFunction(() => {
+      const [loads] = performance.getEntriesByName('loads');
+      if (loads === undefined) return null;
+      const scripts = performance.getEntriesByType('resource').filter(({ name }) => name.endsWith('.js'));
+      const bytes = scripts.map((entry) => (entry as PerformanceResourceTiming).encodedBodySize);
+      return { shownMs: loads.startTime, scriptBytes: bytes.reduce((sum, one) => sum + one, 0) };
+    })
+    .then((handle) => handle.jsonValue() as Promise<{ shownMs: number; scriptBytes: number }>);
+  const { metrics } = await session.send('Performance.getMetrics');
+  const taskS = metrics.find(({ name }) => name === 'TaskDuration')!.value;
+  await context.close();
+  return { shownMs, scriptBytes, processorMs: taskS * 1000 };
+}
+
+const median = (values: readonly number[]) => values.toSorted((a, b) => a - b)[values.length >> 1]!;
 
 /** The work of one frame while the bar is dragged, from the records to the picture's numbers, in the browser itself. */
 async function dragFrame(browser: Browser, url: string): Promise<void> {

@@ -11,5 +11,5 @@ if (lacking !== null) {
   console.error(lacking);
   process.exit(1);
 }
-process.argv = [process.argv[0], 'rackwright', 'serve', '--demo', ...process.argv.slice(2)];
+process.argv = [process.argv[0], 'rackwright', 'serve', '--demo', '--known-first', ...process.argv.slice(2)];
 await import('../cli/rackwright.js');

@@ -12,7 +12,7 @@ import { type RunWork, work } from './jobs/jobs.ts';
 import { keptAnswers, nothingKept } from './jobs/keptAnswers.ts';
 import { reckoningMark } from './jobs/reckoningMark.ts';
 import { workThreads } from './jobs/threads.ts';
-import { strengthEstimator } from './strength/strengthEstimator.ts';
+import { type StrengthEstimator, strengthEstimator } from './strength/strengthEstimator.ts';
 
 export interface ServeOptions {
   store: ClubStore;
@@ -28,6 +28,10 @@ export interface Served {
   /** The address to open: http://127.0.0.1:4747 */
   url: string;
   port: number;
+  /** Settled when everybody's strength was worked out for the first time, or could not be. */
+  everybodyKnown: Promise<void>;
+  /** How far that is. */
+  progress: StrengthEstimator['progress'];
   /** Ends every open connection and stops listening; the store stays open. */
   close(): Promise<void>;
 }
@@ -44,7 +48,7 @@ export async function serve({
   const keepIn = store.mark === null ? nothingKept : keptAnswers(store.path, await reckoningMark());
   const estimator = strengthEstimator(store, run, { goesOn: true, keepIn, patienceMs });
   // Somebody will look at everybody soon; until then nobody hears of a fault.
-  const estimateAll = () => void store.today().then(estimator.bringUpToDate).catch(console.error);
+  const estimateAll = () => store.today().then(estimator.bringUpToDate).catch(console.error);
   const snapshots = snapshotKeeper(store, run, snapshotFolder);
   const app = createApp({
     store,
@@ -53,19 +57,25 @@ export async function serve({
     keepIn,
     snapshots,
     estimator,
-    onFilled: estimateAll,
+    onFilled: () => void estimateAll(),
   });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   answerUnreadable(server);
   const { records } = await store.records();
   const taken = await listen(server, port);
   // A coach who has just opened the program asks for the loads of a day before long.
-  rehearseDay(run, records).catch(console.error).finally(estimateAll);
+  const begun = rehearseDay(run, records).catch(console.error).then(estimateAll);
+  const everybodyKnown = begun.then(async () => {
+    // What fails of it was told where it was begun.
+    if (estimator.progress().running) await estimator.ofClub(await store.today()).catch(() => {});
+  });
   snapshots.start();
   checkBehind(store, run);
   return {
     url: `http://${host}:${taken}`,
     port: taken,
+    everybodyKnown,
+    progress: estimator.progress,
     async close() {
       estimator.stop();
       snapshots.stop();

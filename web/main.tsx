@@ -20,6 +20,7 @@ import './theme/print.css';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
+import { fetchFirst } from './api/fetchFirst.ts';
 import { ClashAsked } from './parts/ClashAsked.tsx';
 import { Toast } from './parts/Toast.tsx';
 import { App } from './shell/App.tsx';
@@ -33,6 +34,8 @@ const client = new QueryClient({
 });
 const root = document.getElementById('root');
 if (root === null) throw new Error('The page has no place for the program.');
+// Until then the page shows the line that it came with.
+await fetchFirst(client, location.pathname);
 createRoot(root).render(
   <StrictMode>
     <QueryClientProvider client={client}>

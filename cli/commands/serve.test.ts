@@ -4,9 +4,12 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it, test, vi } from 'vitest';
+import type { EstimateProgress } from '#contract/strength/strengthSummary.ts';
 import { openOneClub } from '#server/oneClub.ts';
+import type { Given } from '#store/ClubStore.ts';
 import { type Hold, holdFile } from '#store/open/holdFile.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
+import { squatSet } from '#store/tests/squatSet.ts';
 import { callCli } from '../tests/callCli.ts';
 
 // The screens are not looked at here.
@@ -26,11 +29,12 @@ async function saidAtStart(...args: string[]): Promise<string> {
 }
 
 /** A club that is there before the program starts. */
-async function clubFile(invented: boolean): Promise<string> {
+async function clubFile(invented: boolean, sets: readonly Given[] = []): Promise<string> {
   const file = join(await mkdtemp(join(folder, 'club-')), 'club.sqlite');
   const store = await openOneClub(file, { name: 'a test' });
   const records = smallClub();
   await store.importRecords({ ...records, club: records.club.map((club) => ({ ...club, invented })) });
+  for (const set of sets) await store.logSets([set]);
   await store.close();
   return file;
 }
@@ -55,6 +59,18 @@ test('a club that is served already is not served twice: the second says where t
   expect(stderr).toMatch(/^\S*club\.sqlite is already served .* at http:\/\/127\.0\.0\.1:4747: .*\.\n$/);
   hold.release();
   expect(await saidAtStart('--club', file)).toContain('Rackwright is running');
+});
+
+test('where everybody is to be known first, the address is said when nothing is left to work out', async () => {
+  const file = await clubFile(false, [squatSet()]);
+  const once = vi.spyOn(process, 'once').mockReturnValue(process);
+  const { stdout } = await callCli(['serve', '--port', '0', '--club', file, '--known-first']);
+  const answer = await fetch(`${/http:\S+/.exec(stdout)![0]}/api/estimates/progress`);
+  const { done, total } = (await answer.json()) as EstimateProgress;
+  once.mock.calls.find(([signal]) => signal === 'SIGINT')?.[1]('SIGINT');
+  once.mockRestore();
+  expect(total).toBeGreaterThan(0);
+  expect(done).toBe(total);
 });
 
 test('where no port is free, that is said and the file is let go', async () => {

@@ -2,12 +2,13 @@ import { resolve } from 'node:path';
 import { Command, InvalidArgumentError } from 'commander';
 import type { Who } from '#contract/changes/who.ts';
 import type { OneClub } from '#server/oneClub.ts';
-import type { ClubStore } from '#store/ClubStore.ts';
+import type { Served } from '#server/serve.ts';
 import type { Hold } from '#store/open/holdFile.ts';
 import { buildScreensWhenStale } from '../buildScreens.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, openClub } from '../clubFile.ts';
-import { localToday } from '../localToday.ts';
+import { fillWithDemo } from '../fillWithDemo.ts';
+import { showProgress } from '../showProgress.ts';
 import { snapshotsOption } from '../snapshotsOption.ts';
 import { whyNotOpenClub } from '../whyNotOpenClub.ts';
 
@@ -15,6 +16,7 @@ interface ServeOptions {
   club: string;
   port: number;
   demo?: boolean;
+  knownFirst?: boolean;
   snapshots?: string;
 }
 
@@ -27,10 +29,17 @@ export function serveCommand(): Command {
     .option('--port <number>', 'the port to try first; 0 for any free one', readPort, 4747)
     .addOption(snapshotsOption())
     .option('--demo', 'fill a new club file with the invented demo club')
+    .option('--known-first', "say the address once everybody's strength is known from the log")
     .action(serveClub);
 }
 
-async function serveClub({ club, port, demo = false, snapshots }: ServeOptions): Promise<void> {
+async function serveClub({
+  club,
+  port,
+  demo = false,
+  knownFirst = false,
+  snapshots,
+}: ServeOptions): Promise<void> {
   await buildScreensWhenStale(say);
   const store = await openClub(club, coach, demo ? fillWithDemo : undefined);
   const hold = await holdAlone(club, store);
@@ -50,6 +59,7 @@ async function serveClub({ club, port, demo = false, snapshots }: ServeOptions):
     hold.release();
   };
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop());
+  if (knownFirst) await untilKnown(served);
   if (port !== 0 && served.port !== port)
     say(`Port ${port} is in use, perhaps by Rackwright itself; another one was found.`);
   const invented = record?.invented ? ', invented: look around, change what you like' : '';
@@ -72,6 +82,19 @@ async function serveClub({ club, port, demo = false, snapshots }: ServeOptions):
 
 const aMinuteMs = 60_000;
 
+/** A club whose strength was worked out before has it at once; a new one takes half a minute, which is said. */
+async function untilKnown(served: Served): Promise<void> {
+  const known = served.everybodyKnown.then(() => true);
+  const soon = new Promise<false>((resolve) => setTimeout(resolve, saidAfterMs, false));
+  if (await Promise.race([known, soon])) return;
+  say('Reading the log of every lifter once, for what each can do: half a minute on a quiet machine ...');
+  const hideProgress = showProgress(served);
+  await known;
+  hideProgress();
+}
+
+const saidAfterMs = 2000;
+
 /** Two servers on one file would each know only half of what is done: the second says where the first is. */
 async function holdAlone(club: string, store: OneClub): Promise<Hold> {
   const { holdFile } = await import('#store/open/holdFile.ts');
@@ -90,21 +113,6 @@ async function holdAlone(club: string, store: OneClub): Promise<Hold> {
 
 /** Whoever sits at a screen: it asks nobody for a name. */
 const coach: Who = { name: 'the coach at this computer' };
-
-async function fillWithDemo(store: ClubStore): Promise<void> {
-  const { millraceClub } = await import('#demo/millraceClub.ts');
-  const { millraceLog } = await import('#demo/history/millraceLog.ts');
-  const today = localToday();
-  const records = millraceClub(today);
-  await store.importRecords(records, { sets: millraceLog(records, today) });
-  // Tomorrow's day greets with its loads, by everybody's bests: logs are read once the server runs, and then offered.
-  const [next] = records.day.filter(({ date }) => date > today).sort((a, b) => a.date.localeCompare(b.date));
-  if (next === undefined) return;
-  const { solveDay } = await import('#reckon/day/solveDay.ts');
-  const awaited = next.groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId));
-  const plan = solveDay(records, next, [], awaited, Date.now);
-  await store.addPrescription(next.id, new Date().toISOString(), plan);
-}
 
 function readPort(text: string): number {
   const port = Number(text);

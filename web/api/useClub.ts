@@ -1,4 +1,4 @@
-import { useSuspenseQuery } from '@tanstack/react-query';
+import { queryOptions, useSuspenseQuery } from '@tanstack/react-query';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Club } from '#contract/records/club.ts';
 import { fetchClub } from './fetchClub.ts';
@@ -7,9 +7,12 @@ export const clubKey = ['club'] as const;
 
 /** Every record of the club: one query for all screens. Waits (suspends) until it is there. */
 export function useClub(): ClubRecords {
-  const { data } = useSuspenseQuery({ queryKey: clubKey, queryFn: fetchClub });
+  const { data } = useSuspenseQuery(wholeClub);
   return data.records;
 }
+
+/** For `useClub`, and for whoever asks before a screen is there. */
+export const wholeClub = queryOptions({ queryKey: clubKey, queryFn: fetchClub });
 
 /** The club's own settings; a file always holds one club. */
 export function useClubSettings(): Club {

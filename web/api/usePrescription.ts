@@ -1,4 +1,11 @@
-import { type QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import {
+  type QueryClient,
+  queryOptions,
+  useMutation,
+  useQuery,
+  useQueryClient,
+  useSuspenseQuery,
+} from '@tanstack/react-query';
 import type { ChangedRecord } from '#contract/day/changedRecord.ts';
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
@@ -9,17 +16,24 @@ const prescriptionKey = (dayId: string) => ['prescription', dayId] as const;
 const retellingKey = (dayId: string) => [...clubKey, 'retelling', dayId] as const;
 
 /**
- * What was solved last for a day, as it was kept; null where nothing was solved yet. A screen that is opened asks again, for somebody
- * else may have solved it since; one that is open keeps what it shows until `useShowLast`.
+ * What was solved last for a day, as it was kept; null where nothing was solved yet. Waits (suspends) until it is there. A screen that is
+ * opened asks again, for somebody else may have solved it since; one that is open keeps what it shows until `useShowLast`.
  */
 export function usePrescription(dayId: string) {
-  return useQuery({
+  return useSuspenseQuery(lastPrescription(dayId));
+}
+
+/** For `usePrescription`, and for whoever asks before a screen is there. */
+export const lastPrescription = (dayId: string) =>
+  queryOptions({
     queryKey: prescriptionKey(dayId),
-    refetchOnMount: 'always',
+    // What was asked for just now, for the screen that opens, is not asked for twice.
+    staleTime: 1000,
+    refetchOnWindowFocus: false,
+    refetchOnReconnect: false,
     queryFn: () =>
       request<SignedPrescription | null>('GET', `/api/days/${encodeURIComponent(dayId)}/prescription`),
   });
-}
 
 /** An earlier prescription of a day by its number; nothing is asked while the number is null. */
 export function useEarlierPrescription(dayId: string, number: number | null) {

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { planOf } from '#contract/day/planOf.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
@@ -33,7 +33,9 @@ export function useSolving(draft: DayDraft): Solving {
   const shown = (lookedAt === null ? last : earlier) ?? null;
   const solveDay = useSolveDay(draft.day.id);
   const [waiting, setWaiting] = useState<AbortController | null>(null);
-  const plan = last ? planOf(last) : null;
+  const plan = useMemo(() => (last ? planOf(last) : null), [last]);
+  // Reads the whole club, so not at every letter that is typed.
+  const basis = useMemo(() => planBasis(records, draft.day), [records, draft.day]);
   const solve = async () => {
     const stopper = new AbortController();
     setWaiting(stopper);
@@ -55,7 +57,7 @@ export function useSolving(draft: DayDraft): Solving {
     busy: waiting !== null,
     stop: () => waiting?.abort(),
     wrong: solveDay.error?.name === 'AbortError' ? null : (solveDay.error?.message ?? null),
-    stale: plan !== null && plan.basis !== planBasis(records, draft.day),
+    stale: plan !== null && plan.basis !== basis,
     solve,
   };
 }
