@@ -45,6 +45,26 @@ test('two tablets that change the same are asked, and what only one of them chan
   await expect(name(other)).toHaveValue('Mill Lane');
 });
 
+test('what another saves while a page opens is not missed', async ({ page, context }) => {
+  let listen = () => {};
+  const saved = new Promise<void>((resolve) => {
+    listen = resolve;
+  });
+  await page.route('**/api/events*', async (route) => {
+    await saved;
+    await route.continue();
+  });
+  await page.goto('/gear/club');
+  await expect(name(page)).toBeVisible();
+  const other = await context.newPage();
+  await other.goto('/gear/club');
+  await name(other).fill('Weir Street');
+  await save(other);
+  await expect(other.locator('.shell-club')).toContainText('Weir Street');
+  listen();
+  await expect(page.locator('.shell-club')).toContainText('Weir Street');
+});
+
 const name = (tablet: Page) => tablet.getByLabel('Name', { exact: true });
 const clock = (tablet: Page) => tablet.getByLabel('Time zone', { exact: true });
 const save = (tablet: Page) => tablet.getByRole('button', { name: 'Save', exact: true }).click();

@@ -1,6 +1,8 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
+import type { ClubState } from '#contract/changes/clubState.ts';
 import { refreshClub, refreshEstimates } from './refreshClub.ts';
+import { clubKey } from './useClub.ts';
 
 /**
  * Listens for changes made on other devices and fetches the club again when one comes, and what rests on estimates when
@@ -13,7 +15,14 @@ export function useClubEvents(): string | null {
   useEffect(() => {
     const refresh = () => void refreshClub(client);
     const listen = () =>
-      document.hidden ? null : listenTo(refresh, () => refreshEstimates(client), setTrouble);
+      document.hidden
+        ? null
+        : listenTo(
+            client.getQueryData<ClubState>(clubKey),
+            refresh,
+            () => refreshEstimates(client),
+            setTrouble,
+          );
     let events = listen();
     const turn = () => {
       events?.close();
@@ -30,12 +39,14 @@ export function useClubEvents(): string | null {
   return trouble;
 }
 
+/** From the change on at which the club stands that is held: what was done since is told at once. */
 function listenTo(
+  held: ClubState | undefined,
   refresh: () => void,
   better: () => void,
   say: (trouble: string | null) => void,
 ): EventSource {
-  const events = new EventSource('/api/events');
+  const events = new EventSource(held ? `/api/events?after=${held.seq}` : '/api/events');
   events.addEventListener('change', refresh);
   events.addEventListener('estimates', better);
   events.addEventListener('trouble', ({ data }: MessageEvent<string>) => {
