@@ -41,6 +41,7 @@ module.exports = {
     contractRoom('projection', ['strength', 'records', 'calendar']),
     contractRoom('day', ['strength', 'records']),
     contractRoom('words', ['changes', 'day', 'evidence', 'strength', 'records']),
+    contractRoom('season', ['words', 'records', 'calendar']),
     contractRoom('paper', ['words', 'day', 'records']),
     contractRoom('json', []),
     contractRoom('csv', ['words', 'records', 'json']),
@@ -56,6 +57,7 @@ module.exports = {
     reckonRoom('evidence', ['lifter', 'gear']),
     reckonRoom('projection', ['evidence', 'strength', 'lifter', 'gear']),
     reckonRoom('day', ['strength', 'lifter', 'gear', 'basis']),
+    reckonRoom('season', []),
     room('units', ['units']),
     room('numeric', ['numeric']),
     room('band', ['band', 'numeric']),
@@ -78,6 +80,7 @@ module.exports = {
     ]),
     room('track', ['track', 'numeric']),
     room('evidence', ['evidence', 'numeric']),
+    room('season', ['season']),
     room('day', ['day', 'strength', 'effort', 'lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
     {
       name: 'core-is-pure',

@@ -32,7 +32,7 @@ For example:
 }
 
 async function compute(name: string | undefined, options: ComputeOptions): Promise<void> {
-  const { findOperation, operationNames, operations } = await import('#contract/compute/operations.ts');
+  const { findOperation, operationNames, operations } = await import('#reckon/operations.ts');
   const { InputError } = await import('#contract/compute/InputError.ts');
   if (options.list) {
     const width = Math.max(...operationNames.map((known) => known.length));

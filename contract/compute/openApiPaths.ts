@@ -1,5 +1,5 @@
+import type { Operation } from './Operation.ts';
 import { operationSchema } from './operationSchema.ts';
-import { operations } from './operations.ts';
 
 const errorSchema = {
   type: 'object',
@@ -20,7 +20,7 @@ const errorSchema = {
 };
 
 /** The calculations as path items of an OpenAPI 3.1 document. */
-export function computePaths() {
+export function computePaths(operations: readonly Operation[]) {
   return Object.fromEntries(
     operations.map((operation) => {
       const { summary, input, output } = operationSchema(operation);

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from './InputError.ts';
-import { findOperation, operations } from './operations.ts';
+import { operations } from './operations.ts';
 import { runOperation } from './runOperation.ts';
 
 async function run(name: string, document: unknown): Promise<Record<string, unknown>> {
-  const operation = findOperation(name);
+  const operation = operations.find((known) => known.name === name);
   if (!operation) throw new Error(`no operation ${name}`);
   const output = await runOperation(operation, document);
   return operation.outputSchema.parse(output) as Record<string, unknown>;

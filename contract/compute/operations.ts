@@ -10,7 +10,7 @@ import { populationOperation } from './populationOperation.ts';
 import { prescribeOperation } from './prescribeOperation.ts';
 import { repOperation } from './repOperation.ts';
 
-/** Every calculation that is open to other programs; terminal, HTTP and API description loop over this list. */
+/** The calculations that are the core's alone; `reckon/operations.ts` has all. */
 export const operations: readonly Operation[] = [
   bandCurveOperation,
   loadCurveOperation,
@@ -23,9 +23,3 @@ export const operations: readonly Operation[] = [
   allocateOperation,
   estimateOperation,
 ];
-
-export const operationNames = operations.map(({ name }) => name);
-
-export function findOperation(name: string): Operation | undefined {
-  return operations.find((operation) => operation.name === name);
-}

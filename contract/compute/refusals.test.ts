@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from './InputError.ts';
-import { findOperation } from './operations.ts';
+import { operations } from './operations.ts';
 import { runOperation } from './runOperation.ts';
 
 const travel = { bottom_m: 0.7, lockout_m: 1.3, gravity_mps2: 10 };
@@ -38,9 +38,7 @@ const documents = (changed: object) => {
 };
 
 async function refusal(name: string, document: unknown): Promise<{ field: string; message: string }> {
-  const thrown: unknown = await Promise.resolve(runOperation(findOperation(name)!, document)).catch(
-    (error) => error,
-  );
+  const thrown: unknown = await Promise.resolve(runOperation(named(name), document)).catch((error) => error);
   expect(thrown).toBeInstanceOf(InputError);
   return (thrown as InputError).body.error;
 }
@@ -59,7 +57,7 @@ describe('a lifter weaker than the own body', () => {
 
   it('still makes a rep that the rebound carries, or misses it', async () => {
     const [rep] = documents({ strength_N: 750 });
-    expect(await runOperation(findOperation('rep')!, rep[1])).toMatchObject({ made: false });
+    expect(await runOperation(named('rep'), rep[1])).toMatchObject({ made: false });
   });
 });
 
@@ -104,3 +102,7 @@ it('a range so short that nothing can be said of it ends in a refusal, not in a 
   const { field } = await refusal('fit-strength', { load, capability: short });
   expect(field).toBe('load');
 });
+
+function named(name: string) {
+  return operations.find((known) => known.name === name)!;
+}

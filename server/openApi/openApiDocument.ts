@@ -1,4 +1,5 @@
 import { computePaths } from '#contract/compute/openApiPaths.ts';
+import { operations } from '#reckon/operations.ts';
 import { errorSchema, refusal } from './answers.ts';
 import { clubPaths } from './clubPaths.ts';
 import { copyPaths } from './copyPaths.ts';
@@ -30,7 +31,7 @@ export function openApiDocument() {
         ...evidencePaths(),
         ...projectionPaths(),
       }),
-      ...computePaths(),
+      ...computePaths(operations),
     },
     components: { schemas: { Error: errorSchema } },
   };

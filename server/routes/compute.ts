@@ -1,8 +1,8 @@
 import { Hono } from 'hono';
 import { InputError } from '#contract/compute/InputError.ts';
-import { findOperation, operationNames, operations } from '#contract/compute/operations.ts';
 import { parseJson } from '#contract/compute/readInput.ts';
 import { runOperation } from '#contract/compute/runOperation.ts';
+import { findOperation, operationNames, operations } from '#reckon/operations.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { operationNames } from '#contract/compute/operations.ts';
 import { kindNames } from '#contract/records/allKinds.ts';
+import { operationNames } from '#reckon/operations.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 

@@ -1,0 +1,147 @@
+import { z } from 'zod';
+import { group } from '#contract/records/day.ts';
+import { localDate } from '#contract/records/kind.ts';
+import { accessory, hold, sled } from './method.ts';
+
+/** What a season is planned from, beside its method. */
+export const seasonAsk = z
+  .strictObject({
+    /** The first day that may be planned. */
+    from: localDate,
+    meets: z
+      .array(z.strictObject({ title: z.string().trim().min(1).max(80), date: localDate }))
+      .min(1)
+      .max(12),
+    /** Days without training: holidays, a closed gym, somebody away. */
+    closed: z
+      .array(z.strictObject({ from: localDate, until: localDate, why: z.string().trim().min(1).max(80) }))
+      .max(60)
+      .default([]),
+  })
+  .check(({ value: { from, meets, closed }, issues }) => {
+    const wrong = (path: (string | number)[], message: string) =>
+      issues.push({ code: 'custom', path, message, input: path.length });
+    for (const [at, { date }] of meets.entries()) {
+      const before = at === 0 ? from : meets[at - 1]!.date;
+      if (date <= before) wrong(['meets', at, 'date'], `it must be after ${before}`);
+      if (Date.parse(date) - Date.parse(from) > MOST_MS)
+        wrong(['meets', at, 'date'], 'it must be within two years of from');
+    }
+    for (const [at, { from: first, until }] of closed.entries())
+      if (until < first) wrong(['closed', at, 'until'], `it must not be before from, ${first}`);
+  });
+export type SeasonAsk = z.infer<typeof seasonAsk>;
+
+const MOST_MS = 2 * 366 * 86_400_000;
+
+/** A group of a planned day: what a group of the day screen is, without its lifters, and what it came from. */
+export const plannedGroup = group
+  .pick({
+    title: true,
+    work: true,
+    lift: true,
+    start: true,
+    aim: true,
+    blocks: true,
+    leastChance: true,
+    bounds: true,
+  })
+  .extend({
+    /** The group of the method. */
+    askedId: z.string(),
+    variantId: z.string(),
+    /** For those whose reference maximum is at least so many body masses; null: for those below the first level, or for all. */
+    leastTimesBodyMass: z.number().nullable(),
+    /** Of all bands at lockout, where the method asks for it. */
+    bandShare: z.number().nullable(),
+    /** What it comes to, as shares of the reference maximum; null where the aim names none. */
+    lockoutShare: z.number().nullable(),
+    meanShare: z.number().nullable(),
+  });
+export type PlannedGroup = z.infer<typeof plannedGroup>;
+
+export const plannedDay = z.strictObject({
+  date: localDate,
+  title: z.string(),
+  /** Why there is no training; null: there is. */
+  closed: z.string().nullable(),
+  groups: z.array(plannedGroup),
+  accessories: z.array(accessory),
+  sleds: z.array(sled),
+  holds: z.array(hold),
+});
+export type PlannedDay = z.infer<typeof plannedDay>;
+
+export const plannedWeek = z.strictObject({
+  monday: localDate,
+  /** ISO 8601, "2026-W53". */
+  isoWeek: z.string(),
+  phaseId: z.string().nullable(),
+  /** From 1. */
+  weekOfPhase: z.number().int().nullable(),
+  wave: z.number().int().nullable(),
+  weekOfWave: z.number().int().nullable(),
+  /** Meets of this week, by their place in what was asked. */
+  meets: z.array(z.number().int()),
+  days: z.array(plannedDay),
+  load: z.strictObject({
+    lifts: z.number(),
+    meanShare: z.number().nullable(),
+    heavyLifts: z.number(),
+    monotony: z.number().nullable(),
+    sledWorkJ: z.number(),
+  }),
+});
+export type PlannedWeek = z.infer<typeof plannedWeek>;
+
+const inWeek = { monday: localDate };
+const onDay = { date: localDate, title: z.string() };
+
+/** What a plan warns of, as data; `seasonWarningSentence` says it. */
+export const seasonWarning = z.discriminatedUnion('code', [
+  z.strictObject({
+    code: z.literal('phaseCut'),
+    phase: z.string(),
+    weeks: z.number(),
+    leastWeeks: z.number(),
+    meet: z.string(),
+  }),
+  z.strictObject({ code: z.literal('openWeeks'), weeks: z.number(), ...inWeek }),
+  z.strictObject({ code: z.literal('closedDay'), why: z.string(), ...onDay }),
+  z.strictObject({
+    code: z.literal('volume'),
+    group: z.string(),
+    reps: z.number(),
+    mostReps: z.number(),
+    zoneFrom: z.number(),
+    zoneTo: z.number().nullable(),
+    ...onDay,
+  }),
+  z.strictObject({ code: z.literal('heavyLifts'), lifts: z.number(), most: z.number(), ...inWeek }),
+  z.strictObject({
+    code: z.literal('rise'),
+    lifts: z.number(),
+    before: z.number(),
+    most: z.number(),
+    ...inWeek,
+  }),
+  z.strictObject({
+    code: z.literal('sameBands'),
+    group: z.string(),
+    bandShare: z.number(),
+    weeks: z.number(),
+    most: z.number(),
+    ...inWeek,
+  }),
+]);
+export type SeasonWarning = z.infer<typeof seasonWarning>;
+
+/** From today to the last meet, week by week. */
+export const seasonPlan = z.strictObject({
+  methodId: z.string(),
+  methodVersion: z.number(),
+  meets: z.array(z.strictObject({ title: z.string(), date: localDate })),
+  weeks: z.array(plannedWeek),
+  warnings: z.array(seasonWarning),
+});
+export type SeasonPlan = z.infer<typeof seasonPlan>;

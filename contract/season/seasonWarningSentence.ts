@@ -1,0 +1,47 @@
+import { counted } from '#contract/words/counted.ts';
+import { shortDate } from '#contract/words/dayWords.ts';
+import { percent, percentToTenth } from '#contract/words/percent.ts';
+import type { SeasonWarning } from './seasonPlan.ts';
+
+/** A warning of a season's plan, and what mends it. */
+export function seasonWarningSentence(warning: SeasonWarning): string {
+  switch (warning.code) {
+    case 'phaseCut': {
+      const { phase, weeks, leastWeeks, meet } = warning;
+      const left = weeks === 0 ? 'is left out' : `has ${counted(weeks, 'week')} instead of ${leastWeeks}`;
+      return `Before ${meet}, ${phase} ${left}: there is no time for it. Begin earlier, choose a later meet, or let this one pass with less.`;
+    }
+    case 'openWeeks': {
+      const begins = warning.weeks === 1 ? 'One week is' : `${warning.weeks} weeks are`;
+      return `From ${shortDate(warning.monday)} ${begins} left open, since no phase may be that long. Let a phase grow, or use them as you like.`;
+    }
+    case 'closedDay':
+      return `${shortDate(warning.date)}: no ${lower(warning.title)}, ${warning.why}. Move it by hand if it matters.`;
+    case 'volume': {
+      const { date, group, reps, mostReps, zoneFrom, zoneTo } = warning;
+      const zone =
+        zoneTo === null ? `from ${percent(zoneFrom)} on` : `from ${percent(zoneFrom)} to ${percent(zoneTo)}`;
+      return `${shortDate(date)}, ${group}: ${counted(reps, 'lift')} where the table of Prilepin has at most ${mostReps} ${zone}. Take a set or a rep off, or go lighter.`;
+    }
+    case 'heavyLifts':
+      return `Week of ${shortDate(warning.monday)}: ${counted(warning.lifts, 'lift')} at 90 % or more at lockout; the method allows ${warning.most}. Take a heavy single out.`;
+    case 'rise': {
+      const { monday, lifts, before, most } = warning;
+      return `Week of ${shortDate(monday)}: ${lifts} lifts after ${before} at most in the four weeks before, more than ${percent(most)} up. Come back over two weeks. Such ratios are a rule of thumb: that they foretell who is hurt is disputed (Impellizzeri et al. 2020).`;
+    }
+    case 'sameBands': {
+      const { monday, group, bandShare, weeks, most } = warning;
+      return `Week of ${shortDate(monday)}, ${group}: ${percentToTenth(bandShare)} in bands for the ${ordinal(weeks)} week; after ${most} a lifter is used to it. Step the bands.`;
+    }
+  }
+}
+
+function lower(title: string): string {
+  return title.charAt(0).toLowerCase() + title.slice(1);
+}
+
+function ordinal(count: number): string {
+  const ends = ['th', 'st', 'nd', 'rd'];
+  const tens = count % 100;
+  return `${count}${(tens > 10 && tens < 14 ? undefined : ends[count % 10]) ?? 'th'}`;
+}

@@ -1,0 +1,83 @@
+import type { Method } from '#contract/season/method.ts';
+import type { PlannedDay, PlannedWeek, SeasonWarning } from '#contract/season/seasonPlan.ts';
+import { volumeCautions } from '#core/day/prilepin.ts';
+import { toThousandth } from './dayAim.ts';
+
+/** What a filled plan warns of: closed days, volume against the table, and the method's own limits. */
+export function seasonWarnings(method: Method, weeks: readonly PlannedWeek[]): SeasonWarning[] {
+  return [
+    ...weeks.flatMap(({ days }) => days.flatMap((day) => dayWarnings(method, day))),
+    ...heavyWeeks(method, weeks),
+    ...rises(method, weeks),
+    ...sameBands(method, weeks),
+  ];
+}
+
+function dayWarnings({ zoneShift }: Method, { date, title, closed, groups }: PlannedDay): SeasonWarning[] {
+  if (closed !== null) return [{ code: 'closedDay', why: closed, date, title }];
+  return groups.flatMap(({ title: group, blocks, meanShare, leastTimesBodyMass, work }): SeasonWarning[] => {
+    // The table is of lifts in straight sets; a work-up to one heavy single is none.
+    if (meanShare === null || leastTimesBodyMass !== null || work === 'maximal') return [];
+    const main = blocks.filter(({ shareOfAim }) => shareOfAim === 1);
+    const cautions = volumeCautions(
+      main.map(({ sets, reps }) => ({ share: meanShare - zoneShift, sets, reps })),
+    );
+    return cautions.flatMap((caution): SeasonWarning[] => {
+      if (caution.code !== 'volume') return [];
+      const { reps, mostReps, zoneFrom, zoneTo } = caution;
+      const zone = {
+        zoneFrom: toThousandth(zoneFrom + zoneShift),
+        zoneTo: zoneTo === null ? null : toThousandth(zoneTo + zoneShift),
+      };
+      return [{ code: 'volume', group, reps, mostReps, ...zone, date, title }];
+    });
+  });
+}
+
+function heavyWeeks(
+  { limits: { mostHeavyLiftsAWeek: most } }: Method,
+  weeks: readonly PlannedWeek[],
+): SeasonWarning[] {
+  if (most === null) return [];
+  return weeks.flatMap(({ monday, load: { heavyLifts: lifts } }): SeasonWarning[] =>
+    lifts > most ? [{ code: 'heavyLifts', lifts, most, monday }] : [],
+  );
+}
+
+/** A week after one that was cut short by a holiday or a meet is held against the fullest of the four before it. */
+function rises({ limits: { mostRise: most } }: Method, weeks: readonly PlannedWeek[]): SeasonWarning[] {
+  if (most === null) return [];
+  return weeks.flatMap(({ monday, load: { lifts } }, at): SeasonWarning[] => {
+    const before = Math.max(
+      0,
+      ...weeks.slice(Math.max(0, at - WEEKS_BACK), at).map(({ load }) => load.lifts),
+    );
+    return before > 0 && lifts > before * (1 + most) ? [{ code: 'rise', lifts, before, most, monday }] : [];
+  });
+}
+
+const WEEKS_BACK = 4;
+
+/** Once for each stretch: in the first week that is one too many. */
+function sameBands(
+  { limits: { mostWeeksOnOneBandShare: most } }: Method,
+  weeks: readonly PlannedWeek[],
+): SeasonWarning[] {
+  if (most === null) return [];
+  const stretches = new Map<string, { bandShare: number; weeks: number }>();
+  return weeks.flatMap(({ monday, days }) =>
+    days.flatMap(({ groups }) =>
+      groups.flatMap(({ askedId, title: group, work, bandShare, leastTimesBodyMass }): SeasonWarning[] => {
+        // A heavy single changes its variant instead.
+        if (work !== 'speed' || bandShare === null || bandShare === 0 || leastTimesBodyMass !== null)
+          return [];
+        const before = stretches.get(askedId);
+        const now = { bandShare, weeks: before?.bandShare === bandShare ? before.weeks + 1 : 1 };
+        stretches.set(askedId, now);
+        return now.weeks === most + 1
+          ? [{ code: 'sameBands', group, bandShare, weeks: now.weeks, most, monday }]
+          : [];
+      }),
+    ),
+  );
+}
