@@ -3,8 +3,9 @@ import { guardFormula } from '#contract/csv/formulaGuard.ts';
 import type { DayPlan, PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { barKnown, loadKnown } from '#contract/paper/lifterLine.ts';
-import { noteFor, placeNotes } from '#contract/paper/placeNotes.ts';
+import { noteFor } from '#contract/paper/placeNotes.ts';
 import { type KnownHow, knownHow } from '#contract/records/knownHow.ts';
+import { wordsOf } from '#reckon/day/wordsOf.ts';
 import type { SolvedDay } from './SolvedDay.ts';
 
 type Cell = string | number | null;
@@ -13,7 +14,7 @@ type Solved = NonNullable<PlanPlace['solved']>;
 /** One line for each step of each lifter, SI units in the header; for spreadsheets and other programs. */
 export function dayCsv(days: readonly SolvedDay[]): string {
   const rows = days.flatMap(({ plan, prescription, records }) => {
-    const notes = placeNotes(records.day.find(({ id }) => id === plan.dayId));
+    const { notes } = wordsOf(plan, records);
     return linesOf(plan).map(({ group, place, cells }) => [
       ...cells,
       ...Array<Cell>(header.length - cells.length).fill(null),

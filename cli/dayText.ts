@@ -1,12 +1,8 @@
 import { effortKey, effortLine } from '#contract/paper/effortWords.ts';
-import { numberLine } from '#contract/paper/numberLine.ts';
-import { placeNotes } from '#contract/paper/placeNotes.ts';
 import type { LifterOnSheet, RackSheet, WrittenLoad } from '#contract/paper/RackSheetModel.ts';
-import { rackSheets } from '#contract/paper/rackSheets.ts';
-import { sayCaution } from '#contract/paper/sayCaution.ts';
+import { sinceThen } from '#contract/paper/sinceThen.ts';
 import { strengthThere } from '#contract/paper/strengthThere.ts';
-import { longDate } from '#contract/words/dayWords.ts';
-import { planBasis } from '#reckon/day/planBasis.ts';
+import { paperOf } from '#reckon/day/paperOf.ts';
 import type { SolvedDay } from './SolvedDay.ts';
 
 const width = 78;
@@ -19,31 +15,8 @@ export function dayText(days: readonly SolvedDay[], unit: 'kg' | 'lb' | undefine
 function sheetsOf({ plan, prescription, records }: SolvedDay, unit: 'kg' | 'lb' | undefined): RackSheet[] {
   const [club] = records.club;
   const day = records.day.find(({ id }) => id === plan.dayId);
-  const view = {
-    mass: unit ?? club?.massUnit ?? 'kg',
-    length: club?.lengthUnit ?? 'cm',
-    gravityMps2: plan.gravityMps2,
-  } as const;
-  return rackSheets(
-    plan,
-    {
-      club: club?.name ?? '',
-      invented: club?.invented ?? false,
-      date: longDate(plan.date),
-      title: day?.title ?? '',
-      note: day?.note ?? '',
-      notes: placeNotes(day),
-      madeBy: `${numberLine(prescription, club?.timeZone ?? 'UTC')}.`,
-      changedSince: day !== undefined && plan.basis !== planBasis(records, day),
-      rackIds: records.rack.map((rack) => rack.id),
-    },
-    {
-      ...view,
-      disc: records.disc,
-      wallStepKg: club?.wallStepKg ?? null,
-      say: (caution) => sayCaution(caution, records, view),
-    },
-  );
+  const units = { mass: unit ?? club?.massUnit ?? 'kg', length: club?.lengthUnit ?? 'cm' };
+  return paperOf({ prescription, plan, records, day }, units)();
 }
 
 /** Lifters for whom nothing could be worked out, and why. */
@@ -66,6 +39,7 @@ function sheetText(sheet: RackSheet): string {
     '',
     '-'.repeat(width),
     ...sheet.cautions.map((sentence) => wrap(`! ${sentence}`, '  ')),
+    ...sheet.since.map((sentence) => wrap(`! ${sinceThen(sentence)}`, '  ')),
     ...sheet.assumed.map((sentence) => wrap(`~ ${sentence}`, '  ')),
     wrap(`! look out   ~ assumed or estimated, not measured. ${sheet.madeBy}${changed(sheet)}`),
     wrap(`Not a substitute for qualified coaching; local rules come first. ${effortKey}`),
@@ -83,6 +57,7 @@ function lifterText(line: LifterOnSheet, unit: string): string[] {
     row('discs', `${line.aSide}${line.barKnown === 'measured' ? '' : `, ${line.barKnown}`}${byCoach}`),
     row('on bar', line.changes ? `${hung} (${line.changes})` : hung),
     ...(line.note ? [row('note', line.note)] : []),
+    ...line.since.map((sentence) => row('!', sinceThen(sentence))),
     row('bottom', loadText(line.bottom, unit)),
     row('lockout', loadText(line.lockout, unit)),
     row('share', `${line.percentages}, of ${line.reference}`),

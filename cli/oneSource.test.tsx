@@ -7,9 +7,9 @@ import { runOperation } from '#contract/compute/runOperation.ts';
 import { parseTable } from '#contract/csv/parseTable.ts';
 import { type DayPlan, dayPlan, type PlanBlock, type PlanPlace } from '#contract/day/dayPlan.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
-import { type LineWords, mainBlock } from '#contract/paper/lifterLine.ts';
-import { rackSheets } from '#contract/paper/rackSheets.ts';
+import { mainBlock } from '#contract/paper/lifterLine.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { paperOf } from '#reckon/day/paperOf.ts';
 import { solveDay } from '#reckon/day/solveDay.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { signPrescription } from '#server/signPrescription.ts';
@@ -108,27 +108,9 @@ it('sheet, card, row, steps and terminal print the figures of the plan document'
   fc.assert(
     fc.property(arbitraryPlan, (asked) => {
       const out = solvedOf(asked);
-      const { plan, records } = out;
-      const words: LineWords = {
-        disc: records.disc,
-        mass: 'kg',
-        length: 'cm',
-        gravityMps2: plan.gravityMps2,
-        wallStepKg: records.club[0]!.wallStepKg,
-        say: ({ code }) => code,
-      };
-      const about = {
-        club: '',
-        invented: true,
-        date: '',
-        title: '',
-        note: '',
-        notes: [],
-        madeBy: '',
-        changedSince: false,
-        rackIds: [],
-      };
-      const pages = rackSheets(plan, about, words);
+      const { plan, prescription, records } = out;
+      const day = records.day.find(({ id }) => id === plan.dayId);
+      const pages = paperOf({ plan, prescription, records, day }, { mass: 'kg', length: 'cm' })();
       const [paper] =
         pages.length > 0
           ? [

@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import { expect } from '@playwright/test';
 import { paperFaults } from './paperFaults.ts';
 import { test } from './walk.ts';
@@ -79,7 +80,6 @@ test("a coach's note of any length is read on every rack sheet, and cuts nothing
   const { records } = await (await page.request.get('/api/club')).json();
   const { id: _, ...day } = records.day.find((each: { id: string }) => each.id === 'day-speed-squat');
   const made = await (await page.request.post('/api/records/day', { data: day, headers })).json();
-  expect((await page.request.post(`/api/days/${made.record.id}/solve`, { headers })).ok()).toBe(true);
   const notes = [
     'Doors close at nine.',
     'CLEAR THE NORTH RACK FIRST. '.repeat(20).trim(),
@@ -89,6 +89,7 @@ test("a coach's note of any length is read on every rack sheet, and cuts nothing
   for (const note of notes) {
     const { record } = made;
     await page.request.put(`/api/records/day/${record.id}`, { data: { ...record, note }, headers });
+    expect((await page.request.post(`/api/days/${record.id}/solve`, { headers })).ok()).toBe(true);
     await page.goto(`/day/${record.id}/sheet`);
     for (const paper of ['Letter', 'A4']) {
       await page.getByRole('radio', { name: paper, exact: true }).check();
@@ -107,13 +108,13 @@ test("a coach's note of any length is read on every rack sheet, and cuts nothing
   }
 });
 
-test('a note for one lifter is typed on the day, with a pause between words, and stands on sheet, blank sheet and card', async ({
+test('a note for one lifter is typed on the day, with a pause between words; the number goes on without it, and the next one has it on sheet, blank sheet and card', async ({
   page,
   address,
 }) => {
   const headers = { origin: address };
   const solved = await page.request.post('/api/days/day-speed-squat/solve', { headers });
-  expect(solved.ok()).toBe(true);
+  const { number } = await solved.json();
   const name = 'Ilse Vandermolen';
   await page.goto('/day/day-speed-squat');
   await page.getByRole('button', { name: new RegExp(`^\\d ${name}`) }).click();
@@ -127,8 +128,27 @@ test('a note for one lifter is typed on the day, with a pause between words, and
   await expect.poll(kept).toEqual(['Stop']);
   await field.pressSequentially('at the first pain');
   await expect.poll(kept).toEqual(['Stop at the first pain']);
-  // It changes no load: nothing has to be worked out again.
-  await expect(page.getByText('was changed since')).toHaveCount(0);
+  // It changes no load: nothing is struck through, and what its number says stays.
+  await expect(page.getByText('Changed since the loads were worked out')).toHaveCount(0);
+  const offer = page.locator('.offer', { hasText: `The note for ${name} was changed.` });
+  await expect(offer).toContainText(`Number ${number} goes on saying what it said.`);
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    const { violations } = await new AxeBuilder({ page }).include('.solve-bar').analyze();
+    expect(violations).toEqual([]);
+  }
+  const bars = () => page.locator('.bar-mass').allTextContents();
+  const before = await bars();
+  await page.goto('/day/day-speed-squat/sheet');
+  const since = 'Since this was worked out: The note for Ilse Vandermolen was changed.';
+  await expect(page.locator(`.sheet-row:has-text("${name}")`)).toContainText(since);
+  await expect(page.getByText('Stop at the first pain')).toHaveCount(0);
+  await expect(page.getByText('No longer valid')).toHaveCount(0);
+  await page.goto('/day/day-speed-squat');
+  await offer.getByRole('button', { name: 'Put it on the papers' }).click();
+  await expect(page.getByText(`same bars as number ${number}`)).toBeVisible();
+  await expect(offer).toHaveCount(0);
+  expect(await bars()).toEqual(before);
   for (const [paper, whose] of [
     ['sheet', `.sheet-row:has-text("${name}")`],
     ['cards', `.card:has-text("${name}")`],
@@ -136,6 +156,7 @@ test('a note for one lifter is typed on the day, with a pause between words, and
   ] as const) {
     await page.goto(`/day/day-speed-squat/${paper}`);
     await expect(page.getByText('Stop at the first pain')).toHaveCount(1);
+    await expect(page.getByText('Since this was worked out')).toHaveCount(0);
     await expect(page.locator(whose).first()).toContainText('Stop at the first pain');
   }
 });

@@ -2,11 +2,12 @@ import { Command, Option } from 'commander';
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import { namesOf } from '#contract/day/namesOf.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
-import { placeNotes } from '#contract/paper/placeNotes.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { localDate } from '#contract/records/kind.ts';
 import { likelyToMiss } from '#contract/words/likelyToMiss.ts';
 import { logsWorkedOut } from '#contract/words/logsWorkedOut.ts';
+import { wordsSince } from '#reckon/day/paperOf.ts';
+import { wordsOf } from '#reckon/day/wordsOf.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
@@ -22,6 +23,7 @@ interface DayOptions {
   unit?: 'kg' | 'lb';
   again?: boolean;
   byLog?: boolean;
+  newWords?: boolean;
   out?: string;
 }
 
@@ -48,6 +50,12 @@ export function dayCommand(): Command {
         '--by-log',
         'if the log says more by now: give speeds and chances by it under a new number, with the bars as they are',
       ).conflicts('again'),
+    )
+    .addOption(
+      new Option(
+        '--new-words',
+        'if titles, notes or names were changed since: say them as they are now under a new number, with the bars as they are',
+      ).conflicts(['again', 'byLog']),
     )
     .option('-o, --out <file>', 'write to this file instead of standard output')
     .addOption(clubOption())
@@ -76,7 +84,7 @@ async function writeDay(options: DayOptions): Promise<void> {
 async function solvedDays(
   store: ClubStore,
   asked: string | undefined,
-  { again = false, byLog = false }: DayOptions,
+  { again = false, byLog = false, newWords = false }: DayOptions,
 ): Promise<SolvedDay[]> {
   const { records } = await store.records();
   const date = asked ?? todayOfClub(records);
@@ -88,10 +96,14 @@ async function solvedDays(
   for (const day of days) {
     const kept = again ? null : await store.latestPrescription(day.id);
     // One that an older program wrote in another shape is worked out anew.
-    const readable = kept !== null && dayPlan.safeParse(kept.document).success;
-    const prescription = readable
-      ? await retold(store, signPrescription(kept), dayPlan.parse(kept.document), byLog)
-      : await post(store, `/days/${encodeURIComponent(day.id)}/solve`);
+    const plan = kept === null ? undefined : dayPlan.safeParse(kept.document).data;
+    const reworded = newWords && plan !== undefined && wordsSince(plan, records, day).length > 0;
+    const prescription =
+      kept === null || plan === undefined
+        ? await post(store, `/days/${encodeURIComponent(day.id)}/solve`)
+        : reworded
+          ? await post(store, retellingOf(kept), { number: kept.number, by: 'words' })
+          : await retold(store, signPrescription(kept), plan, byLog);
     solved.push({ plan: dayPlan.parse(prescription.document), prescription, records });
   }
   return solved;
@@ -107,7 +119,7 @@ async function retold(
   plan: DayPlan,
   wanted: boolean,
 ): Promise<SignedPrescription> {
-  const path = `/days/${encodeURIComponent(kept.dayId)}/retelling`;
+  const path = retellingOf(kept);
   const told = (await (await askApp(store, path)).json()) as Record<'lifters' | 'likelyToMiss', string[]>;
   if (told.lifters.length === 0) return kept;
   if (wanted) return post(store, path, { number: kept.number });
@@ -117,6 +129,10 @@ async function retold(
     `Number ${kept.number} is written as it was kept. ${logs}: --by-log gives speeds and chances by the log as number ${kept.number + 1}, --again works out the bars again too.${warning && ` ${warning}`}\n`,
   );
   return kept;
+}
+
+function retellingOf({ dayId }: Pick<SignedPrescription, 'dayId'>): string {
+  return `/days/${encodeURIComponent(dayId)}/retelling`;
 }
 
 async function post(store: ClubStore, path: string, body: object = {}): Promise<SignedPrescription> {
@@ -137,9 +153,9 @@ async function written(solved: SolvedDay[], { form, unit }: DayOptions): Promise
   return (await import('../dayText.ts')).dayText(solved, unit);
 }
 
-/** The plan as it was kept, with what tells it from every other, and the coach's notes for one lifter as they are now. */
-function asJson({ prescription, records }: SolvedDay): object {
-  const { number, solvedAt, fingerprint, document, dayId } = prescription;
-  const notes = placeNotes(records.day.find(({ id }) => id === dayId));
+/** The plan as it was kept, with what tells it from every other, and the coach's notes for one lifter that stand under its number. */
+function asJson({ plan, prescription, records }: SolvedDay): object {
+  const { number, solvedAt, fingerprint, document } = prescription;
+  const { notes } = wordsOf(plan, records);
   return { number, solvedAt, fingerprint, notes, ...(document as DayPlan) };
 }

@@ -5,6 +5,7 @@ import { equipment, lift, start } from '#contract/records/lift.ts';
 import { belief } from '#contract/strength/strengthEstimate.ts';
 import { blockEffort, explanation, planCaution } from './explainedBar.ts';
 import { otherSetup, setOnBar } from './otherSetup.ts';
+import { planWords } from './planWords.ts';
 
 const id = z.string();
 const disc = z.strictObject({ massKg: z.number(), faceMassKg: z.number(), count: z.number().int() });
@@ -172,8 +173,10 @@ export const dayPlan = z.strictObject({
   groups: z.array(planGroup),
   /** Lifters whose log was still being worked out: they are prescribed by their bests, as long as it is not solved again. */
   awaited: z.array(id).default([]),
-  /** The number whose bars and gear these are, with speeds, chances and cautions told anew by the log; null: worked out. */
+  /** The number whose bars and gear these are, told anew: by the log, or in other words; null: worked out. */
   retells: z.number().int().nullable().default(null),
+  /** What its papers say beside the figures; null in older plans, which say it as the club has it. */
+  words: planWords.nullable().default(null),
 });
 
 export type DayPlan = z.infer<typeof dayPlan>;

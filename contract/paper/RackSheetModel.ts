@@ -80,6 +80,8 @@ export interface LifterLine {
 /** A lifter's line on paper, with what the coach wrote for this lifter. */
 export interface LifterOnSheet extends LifterLine {
   note: string;
+  /** What this paper must own up to of what happened since, about this lifter. */
+  since: readonly string[];
 }
 
 /** One page: a rack and its lifters in lifting order. */
@@ -108,6 +110,8 @@ export interface RackSheet {
   madeBy: string;
   /** The day was changed after this was worked out: paper must say so. */
   changedSince: boolean;
+  /** What the paper says otherwise than the club would now, a sentence each. */
+  since: readonly string[];
   page: number;
   pages: number;
 }

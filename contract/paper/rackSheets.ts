@@ -1,28 +1,24 @@
 import type { DayPlan, PlanGroup } from '#contract/day/dayPlan.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import type { PlanWords } from '#contract/day/planWords.ts';
 import { speedAimWords } from './aimWords.ts';
 import { cautionsByName } from './cautionsByName.ts';
 import { evenParts } from './evenParts.ts';
 import { rackLines } from './groupLines.ts';
 import { isAssumption, type LineWords } from './lifterLine.ts';
-import { noteFor, onOneLine, type PlaceNote } from './placeNotes.ts';
+import { noteFor } from './placeNotes.ts';
 import type { LifterLine, RackSheet } from './RackSheetModel.ts';
+import type { SinceThen } from './sinceThen.ts';
 
 /** What a sheet says beside its lifters. */
-export interface SheetWords {
-  club: string;
-  invented: boolean;
+export interface SheetWords
+  extends Pick<PlanWords, 'club' | 'invented' | 'title' | 'note' | 'notes' | 'rackIds'> {
   date: string;
-  /** The day's title and note as they are now: they are no part of what was worked out. */
-  title: string;
-  note: string;
-  /** What the coach wrote for one lifter, likewise. */
-  notes: readonly PlaceNote[];
   madeBy: string;
   /** The day was changed after this was worked out. */
   changedSince: boolean;
-  /** Racks in the order in which every screen shows them. */
-  rackIds: readonly string[];
+  /** What else the paper must own up to. */
+  since: readonly SinceThen[];
 }
 
 /**
@@ -31,17 +27,20 @@ export interface SheetWords {
  */
 export function rackSheets(
   plan: DayPlan,
-  { rackIds, title: called, note: written, notes, ...sheet }: SheetWords,
+  { rackIds, notes, since, ...sheet }: SheetWords,
   words: LineWords,
   partsOf: (key: string) => number = () => 1,
 ): RackSheet[] {
-  const title = onOneLine(called);
-  const note = onOneLine(written);
   const pages = plan.groups.flatMap((group) =>
     inOrder(group.racks, rackIds).flatMap((rack) => {
+      const sinceOf = (lifterId: string | null) =>
+        since.flatMap((one) =>
+          one.lifterId === lifterId && (one.groupId ?? group.groupId) === group.groupId ? [one.sentence] : [],
+        );
       const lines = rackLines(group, rack.rackId, words).map((line) => ({
         ...line,
         note: noteFor(notes, group.groupId, line.lifterId),
+        since: sinceOf(line.lifterId),
       }));
       if (lines.length === 0) return [];
       const key = `${group.groupId} ${rack.rackId}`;
@@ -50,9 +49,8 @@ export function rackSheets(
         key,
         groupId: group.groupId,
         parts,
-        title,
-        note,
         group: group.title,
+        since: sinceOf(null),
         rack: rack.label,
         unit: words.mass,
         work: workText(group, rack.rackId),

@@ -1,5 +1,5 @@
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { PlanWords } from '#contract/day/planWords.ts';
 import { cautionSentence } from '#contract/words/cautionSentence.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { massText } from '#contract/words/massText.ts';
@@ -7,22 +7,23 @@ import type { LengthUnit, MassUnit } from '#contract/words/viewUnits.ts';
 import { written } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
 
-type Named = Pick<ClubRecords, 'bandPair' | 'anchor' | 'chainPair' | 'bar' | 'collarPair' | 'box' | 'rack'>;
+/** Gear by its labels: the club's own, or as a plan keeps it. */
+type Named = { readonly [Sort in keyof PlanWords['gear']]: readonly { id: string; label: string }[] };
 
 /** A caution in this club's labels and this view's units; forces as the mass that weighs as much. */
 export function sayCaution(
   caution: PlanCaution,
-  records: Named,
+  gear: Named,
   { mass, length, gravityMps2 }: { mass: MassUnit; length: LengthUnit; gravityMps2: number },
 ): string {
   return cautionSentence(caution, {
-    bandPair: (id) => labelOf(records.bandPair, id),
-    anchor: (id) => labelOf(records.anchor, id),
-    chainPair: (id) => labelOf(records.chainPair, id),
-    bar: (id) => labelOf(records.bar, id),
-    collarPair: (id) => labelOf(records.collarPair, id),
-    box: (id) => labelOf(records.box, id),
-    rack: (id) => labelOf(records.rack, id),
+    bandPair: (id) => labelOf(gear.bandPair, id),
+    anchor: (id) => labelOf(gear.anchor, id),
+    chainPair: (id) => labelOf(gear.chainPair, id),
+    bar: (id) => labelOf(gear.bar, id),
+    collarPair: (id) => labelOf(gear.collarPair, id),
+    box: (id) => labelOf(gear.box, id),
+    rack: (id) => labelOf(gear.rack, id),
     height: (metres) => `${written(metres, length, length === 'cm' ? 0 : 1)} ${length}`,
     mass: (kg) => `${Number(fromSi(kg, mass).toFixed(1))} ${mass}`,
     force: (newtons) => massText(newtons, mass, gravityMps2),
@@ -30,7 +31,7 @@ export function sayCaution(
   });
 }
 
-/** Gear that was removed since keeps its place in what was worked out. */
+/** Gear that was removed before plans kept its label. */
 function labelOf(list: readonly { id: string; label: string }[], id: string): string {
   return list.find((one) => one.id === id)?.label ?? 'no longer kept';
 }

@@ -14,6 +14,7 @@ export function inventedPlan(): DayPlan {
     oneSetPull: 0.5,
     awaited: [],
     retells: null,
+    words: null,
     groups: [
       {
         groupId: 'group',

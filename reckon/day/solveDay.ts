@@ -5,6 +5,7 @@ import { type Clock, noClock } from '#core/day/timeSpent.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { planBasis } from './planBasis.ts';
 import { solveGroup } from './solveGroup.ts';
+import { wordsNow } from './wordsOf.ts';
 
 /**
  * Works a training day out: groups run one after another, each with the whole stock of the club. Lifters with an estimate
@@ -28,5 +29,6 @@ export function solveDay(
     groups,
     awaited,
     retells: null,
+    words: wordsNow(records, day, groups),
   };
 }

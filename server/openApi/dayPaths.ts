@@ -86,16 +86,20 @@ export function dayPaths() {
       post: {
         operationId: 'day.retell',
         summary:
-          'Tell speeds, chances and cautions of the last plan by the log, with the same bars and gear, and keep that under the next number',
+          'Tell the last plan anew, with the same bars and gear, and keep that under the next number: speeds, chances and cautions by the log, or titles, notes and names as they are now',
         tags: ['day'],
-        requestBody: body(
-          object({ number: { type: 'integer', description: 'The number of the last plan' } }),
-        ),
+        requestBody: body({
+          ...object({
+            number: { type: 'integer', description: 'The number of the last plan' },
+            by: { type: 'string', enum: ['log', 'words'], default: 'log' },
+          }),
+          required: ['number'],
+        }),
         responses: {
           200: solved,
           400: refusal('number is no number of a plan'),
           404: refusal('There is no such day, or nothing was solved for it'),
-          409: refusal('The number is not the last one any more, or the log has nothing to add'),
+          409: refusal('The number is not the last one any more, or there is nothing to tell anew'),
         },
       },
     },

@@ -97,6 +97,35 @@ describe('a training day', () => {
     expect(await last()).toEqual(told);
   });
 
+  test('says under its number what it said; a note that was changed is another number with the same bars, and no other loads', async () => {
+    const { ask, store } = await testApp(smallClub());
+    const { id, ...day } = (await store.list('day'))[0]!;
+    const take = (number: number) => ask('POST', `/api/days/${id}/retelling`, { number, by: 'words' });
+    const { json: solved } = await ask('POST', `/api/days/${id}/solve`);
+    expect(await take(1)).toMatchObject({ status: 409 });
+    const [group, ...others] = day.groups;
+    const [first, ...rest] = group!.places;
+    const noted = { ...group!, title: 'Renamed', places: [{ ...first!, note: 'Stop at pain' }, ...rest] };
+    await store.update('day', id, { ...day, note: 'Doors close at nine', groups: [noted, ...others] });
+    expect((await ask('GET', `/api/days/${id}/prescription`)).json).toEqual(solved);
+    expect(await take(2)).toMatchObject({ status: 409, json: { error: { field: 'number' } } });
+    const { json: told } = await take(1);
+    expect(told).toMatchObject({ number: 2, document: { retells: 1 } });
+    expect(told.document.words).toMatchObject({
+      note: 'Doors close at nine',
+      notes: [{ groupId: group!.id, lifterId: first!.lifterId, note: 'Stop at pain' }],
+    });
+    expect(told.document.groups[0].title).toBe('Renamed');
+    const loads = ({ document }: typeof told) => dayPlan.parse(document).groups.map(({ places }) => places);
+    expect(loads(told)).toEqual(loads(solved));
+    expect(told.fingerprint).not.toBe(solved.fingerprint);
+    expect((await ask('GET', `/api/days/${id}/prescriptions/1`)).json).toEqual(solved);
+    expect(await take(2)).toMatchObject({ status: 409 });
+    // Loads that no longer hold are worked out again rather than told anew.
+    await store.update('day', id, { ...day, oneSetPull: 1 - day.oneSetPull / 2 });
+    expect(await take(2)).toMatchObject({ status: 409 });
+  });
+
   test('that is past is told no more of by the log, nor is one that was solved with the log at hand', async () => {
     const { ask, store, folder } = await testApp(smallClub());
     const [day] = await store.list('day');

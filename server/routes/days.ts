@@ -8,8 +8,10 @@ import { prescription } from '#contract/records/prescription.ts';
 import { changedSince } from '#reckon/day/changedSince.ts';
 import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { movedSince } from '#reckon/day/movedSince.ts';
+import { wordsSince } from '#reckon/day/paperOf.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { toldAnew } from '#reckon/day/toldAnew.ts';
+import { wordsNow } from '#reckon/day/wordsOf.ts';
 import { lastTimeOf } from '#reckon/log/lastTimeOf.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
@@ -83,8 +85,26 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
     const isOpen = ({ lifterId }: Place) => open.some((seat) => seat.lifterId === lifterId);
     const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));
     const { estimates, awaited } = await estimator.ofDay({ ...day, groups });
-    const document = await plans.byLog({ number: kept.number, records, day, plan, estimates });
+    const byLog = await plans.byLog({ number: kept.number, records, day, plan, estimates });
+    // Another number says what the club would write today.
+    const document = byLog && { ...byLog, words: wordsNow(records, day, byLog.groups) };
     return { day, kept, document, told: document ? toldAnew(plan, document) : nobody, awaited };
+  }
+
+  /** The last plan as it is, in the words of the club of today; null: there is nothing to change, or its loads no longer hold. */
+  async function rewording(id: string) {
+    const { records, day } = await withDay(id);
+    const kept = await store.latestPrescription(day.id);
+    const plan = kept && dayPlan.safeParse(kept.document).data;
+    const holds = plan?.basis === planBasis(records, day);
+    if (!kept || !plan || !holds || wordsSince(plan, records, day).length === 0)
+      return { day, kept, document: null };
+    const groups = plan.groups.map((group) => {
+      const title = day.groups.find(({ id }) => id === group.groupId)?.title ?? group.title;
+      return { ...group, title };
+    });
+    const words = wordsNow(records, day, groups);
+    return { day, kept, document: { ...plan, groups, words, retells: kept.number } };
   }
 
   return new Hono()
@@ -119,18 +139,18 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
       return c.json({ number: kept?.number ?? null, ...told, awaited });
     })
     .post('/days/:id/retelling', noQuery, async (c) => {
-      const { number } = asShaped(retellingShape, await readJson(c));
-      const { day, kept, document } = await retelling(c.req.param('id'));
+      const { number, by } = asShaped(retellingShape, await readJson(c));
+      const id = c.req.param('id');
+      const { day, kept, document } = await (by === 'log' ? retelling(id) : rewording(id));
       if (kept === null)
         throw new Refusal('missing', 'number', `This day has no prescription number ${number}.`);
       if (kept.number !== number)
         throw new Refusal(
           'conflict',
           'number',
-          `number is ${number}; number ${kept.number} is the last of this day now, and the log can be asked about the last one only.`,
+          `number is ${number}; number ${kept.number} is the last of this day now, and only the last one can be told anew.`,
         );
-      if (document === null)
-        throw new Refusal('conflict', '', `The log has nothing to add to number ${number} of this day.`);
+      if (document === null) throw new Refusal('conflict', '', nothingToTell[by](number));
       return c.json(await keep(day.id, document));
     })
     .get('/days/:id/last-time', noQuery, async (c) => {
@@ -153,4 +173,13 @@ export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEst
     });
 }
 
-const retellingShape = z.strictObject({ number: prescription.shape.number });
+const retellingShape = z.strictObject({
+  number: prescription.shape.number,
+  by: z.enum(['log', 'words']).default('log'),
+});
+
+const nothingToTell = {
+  log: (number: number) => `The log has nothing to add to number ${number} of this day.`,
+  words: (number: number) =>
+    `Number ${number} of this day says what the club would write now, or its loads no longer hold.`,
+};

@@ -105,12 +105,12 @@ export function useSolveDay(dayId: string) {
   });
 }
 
-/** Tells speeds and chances of the last prescription by the log, under a number of its own. */
-export function useRetell(dayId: string) {
+/** Tells the last prescription anew under a number of its own: speeds and chances by the log, or its words as they are now. */
+export function useRetell(dayId: string, by: 'log' | 'words') {
   const client = useQueryClient();
   return useMutation({
     mutationFn: (number: number) =>
-      request<SignedPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/retelling`, { number }),
+      request<SignedPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/retelling`, { number, by }),
     onSuccess: (told) => showAsLast(client, told),
   });
 }

@@ -13,7 +13,7 @@ import { useRetell, useRetelling, useShowLast } from '#web/api/usePrescription.t
 export function Awaited({ prescription }: { prescription: Prescription }) {
   const { number, dayId } = prescription;
   const offer = useRetelling(dayId);
-  const retell = useRetell(dayId);
+  const retell = useRetell(dayId, 'log');
   const showLast = useShowLast(dayId);
   const plan = planOf(prescription);
   if (plan === null || offer === undefined || offer.number === null || offer.number < number) return null;

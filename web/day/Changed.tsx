@@ -1,16 +1,18 @@
 import { useState } from 'react';
 import { planDifference } from '#contract/day/planDifference.ts';
 import { planOf } from '#contract/day/planOf.ts';
+import type { Day } from '#contract/records/day.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { changedSentences } from '#contract/words/changedSentences.ts';
 import { differenceSentence } from '#contract/words/differenceSentence.ts';
+import { wordsSince } from '#reckon/day/paperOf.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useChanged, useOutlook } from '#web/api/usePrescription.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { lifterName } from './lifterName.ts';
 
 /** What was changed since the loads were worked out, by name, and what working them out again would come to, before anybody does. */
-export function Changed({ prescription }: { prescription: Prescription }) {
+export function Changed({ prescription, day }: { prescription: Prescription; day: Day }) {
   const { dayId } = prescription;
   const club = useClub();
   const { mass } = useUnits();
@@ -20,12 +22,13 @@ export function Changed({ prescription }: { prescription: Prescription }) {
     lifter: (id: string) => lifterName(club.lifter, id),
     pair: (id: string) => club.bandPair.find((pair) => pair.id === id)?.label ?? 'A pair no longer kept',
   };
-  const changes = changedSentences(useChanged(dayId, true), called, mass);
+  const plan = planOf(prescription);
+  const reworded = plan === null ? [] : wordsSince(plan, club, day).map(({ sentence }) => sentence);
+  const changes = [...changedSentences(useChanged(dayId, true), called, mass), ...reworded];
   const look = async () => {
-    const before = planOf(prescription);
     try {
       const { document } = await outlook.mutateAsync();
-      setSeen(before === null ? null : differenceSentence(planDifference(before, document), mass));
+      setSeen(plan === null ? null : differenceSentence(planDifference(plan, document), mass));
     } catch (error) {
       setSeen(error instanceof Error ? error.message : String(error));
     }

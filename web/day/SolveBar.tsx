@@ -82,7 +82,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
               onStop={solving.stop}
             />
           )}
-          {!busy && <Solved solving={solving} />}
+          {!busy && <Solved draft={draft} solving={solving} />}
         </output>
         {trouble && (
           <p className="field-error" role="alert">

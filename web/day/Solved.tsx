@@ -7,14 +7,16 @@ import { differenceSentence } from '#contract/words/differenceSentence.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { Reworded } from '#web/print/Reworded.tsx';
 import { Awaited } from './Awaited.tsx';
 import { Changed } from './Changed.tsx';
 import { Moved } from './Moved.tsx';
 import { solvedSentence } from './solvedSentence.ts';
+import type { DayDraft } from './useDayDraft.ts';
 import type { Solving } from './useSolving.ts';
 
 /** Which prescription is shown, how good it is, and the way to the earlier ones, which all stay. */
-export function Solved({ solving }: { solving: Solving }) {
+export function Solved({ draft, solving }: { draft: DayDraft; solving: Solving }) {
   const { prescription, latest, stale, look } = solving;
   const club = useClubSettings();
   const id = useId();
@@ -28,7 +30,15 @@ export function Solved({ solving }: { solving: Solving }) {
         <span className="solve-how">{solvedSentence(prescription)}</span>
       </p>
       {!isLatest && <AgainstLast earlier={prescription} />}
-      {isLatest && stale && <Changed prescription={prescription} />}
+      {isLatest && stale && <Changed prescription={prescription} day={draft.day} />}
+      {isLatest && !stale && (
+        <Reworded
+          key={`reworded ${prescription.number}`}
+          prescription={prescription}
+          day={draft.day}
+          settle={draft.settle}
+        />
+      )}
       {isLatest && !stale && <Awaited prescription={prescription} />}
       {isLatest && !stale && <Moved key={prescription.number} prescription={prescription} />}
       {latest > 1 && (

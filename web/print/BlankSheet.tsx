@@ -3,6 +3,7 @@ import type { Paper } from '#contract/paper/paperSize.ts';
 import type { LifterOnSheet, RackSheet } from '#contract/paper/RackSheetModel.ts';
 import { letterSizes } from './letterSizes.ts';
 import { SheetHead } from './SheetHead.tsx';
+import { SinceThen } from './SinceThen.tsx';
 import { useFitting } from './useFitting.ts';
 
 /** Closest setting of a page, in blank.css: lines as near to one another as a pen can write. */
@@ -30,6 +31,7 @@ export function BlankSheet(props: { sheet: RackSheet; paper: Paper; onTooFull: (
           <Lifter key={lifter.lifterId} lifter={lifter} unit={sheet.unit} />
         ))}
       </div>
+      <SinceThen sentences={[...sheet.since, ...sheet.lifters.flatMap(({ since }) => since)]} />
       <footer className="fine blank-foot">
         <p>{sheet.madeBy} Type it in by this number.</p>
         <p>Written by</p>

@@ -7,6 +7,7 @@ import { LoadedBar } from '#web/charts/LoadedBar.tsx';
 import { BesideDiscs } from './BesideDiscs.tsx';
 import { stepSide } from './discsOnPaper.ts';
 import { PaperLoad } from './PaperLoad.tsx';
+import { SinceThen } from './SinceThen.tsx';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
 import { useQuarter } from './useQuarter.ts';
@@ -54,6 +55,7 @@ export function LifterCard(props: {
           </p>
         )}
         <p className="fine">{sheet.madeBy}</p>
+        {quarter.number === 1 && <SinceThen sentences={[...sheet.since, ...lifter.since]} />}
       </header>
       {blocksOf(lifter, sheet.unit)
         .slice(quarter.from, quarter.to)

@@ -1,6 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
-import type { SheetsOf } from './useRackSheets.ts';
+import type { SheetsOf } from './useSheetsOf.ts';
 
 /** As many pages for each rack as its lifters need: one that is too full is split evenly over one page more. */
 export function PagesOfRacks(props: {

@@ -23,6 +23,7 @@ const line = (order: number): LifterOnSheet => ({
   stack: order === 2 ? 'Box 33 and Mat 3' : '',
   bar: String(90 + order * 2.5),
   note: '',
+  since: [],
   trueBar: '',
   barByCoach: order === 2,
   barKnown: order === 1 ? 'assumed' : 'measured',
@@ -83,6 +84,7 @@ const sheet = (lifters: number): RackSheet => ({
   assumed: ['Heights estimated from stature: Invented Lifter 1.'],
   madeBy: 'Worked out by Rackwright.',
   changedSince: lifters === 2,
+  since: [],
   page: 1,
   pages: 2,
 });

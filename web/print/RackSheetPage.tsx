@@ -7,6 +7,7 @@ import { discsOnPaper, stepSide } from './discsOnPaper.ts';
 import { letterSizes } from './letterSizes.ts';
 import { PaperLoad } from './PaperLoad.tsx';
 import { SheetHead } from './SheetHead.tsx';
+import { SinceThen } from './SinceThen.tsx';
 import { SmallLoad } from './SmallLoad.tsx';
 import { Ticks } from './Ticks.tsx';
 import { useFitting } from './useFitting.ts';
@@ -55,6 +56,7 @@ export function RackSheetPage({
             The plan, the gear or something about its lifters was changed after this was worked out.
           </p>
         )}
+        <SinceThen sentences={sheet.since} />
         <div className="sheet-last">
           <div className="fine">
             {sheet.assumed.map((sentence) => (
@@ -86,6 +88,7 @@ function Row({ lifter, toN, unit }: { lifter: LifterOnSheet; toN: number; unit: 
           <b>Note:</b> {lifter.note}
         </p>
       )}
+      <SinceThen sentences={lifter.since} />
       <div className="sheet-body">
         <div className="sheet-mass">
           <p className="sheet-bar">

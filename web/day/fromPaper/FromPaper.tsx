@@ -8,7 +8,7 @@ import { useClubSettings } from '#web/api/useClub.ts';
 import { useEarlierPrescription, usePrescription } from '#web/api/usePrescription.ts';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { NothingToPrint } from '#web/print/NothingToPrint.tsx';
-import { useSheetsOf } from '#web/print/useRackSheets.ts';
+import { useSheetsOf } from '#web/print/useSheetsOf.ts';
 import { useDayLog } from '../log/useDayLog.ts';
 import { toField, toNextLifter } from './moveFocus.ts';
 import { PaperLifter } from './PaperLifter.tsx';
