@@ -12,6 +12,7 @@ import { unchanged } from './guard/unchanged.ts';
 import type { RunWork } from './jobs/jobs.ts';
 import { type KeptAnswers, nothingKept } from './jobs/keptAnswers.ts';
 import { runHere } from './jobs/runHere.ts';
+import { workNews } from './jobs/workNews.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { backtestRoutes } from './routes/backtest.ts';
 import { changeRoutes } from './routes/changes.ts';
@@ -56,6 +57,7 @@ export function createApp({
   snapshots = snapshotKeeper(store, run, snapshotFolderOf(store.path)),
   onFilled = () => {},
 }: AppParts) {
+  const news = workNews();
   return new Hono()
     .onError(answerError)
     .notFound((c) => c.json(errorBody('', `There is nothing at ${c.req.path}.`), 404))
@@ -66,17 +68,17 @@ export function createApp({
     .use('/api/*', standing(store))
     .use('/api/*', unchanged)
     .on('POST', ['/api/archive', '/api/sets/import', '/api/copies/:name/restore'], after(onFilled))
-    .route('/api', clubRoutes(store, { estimates: estimator.onNews }))
+    .route('/api', clubRoutes(store, { estimates: estimator.onNews }, news))
     .route('/api', recordRoutes(store))
     .route('/api', changeRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store, run))
     .route('/api', copyRoutes(store, run, snapshots))
-    .route('/api', dayRoutes(store, run, estimator, keepIn))
+    .route('/api', dayRoutes(store, run, estimator, keepIn, news))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store, run))
     .route('/api', estimateRoutes(store, run, estimator, keepIn))
-    .route('/api', evidenceRoutes(store, run, keepIn))
+    .route('/api', evidenceRoutes(store, run, keepIn, news))
     .route('/api', projectionRoutes(store, estimator))
     .route('/api', backtestRoutes(store, run, keepIn))
     .route('/api/compute', computeRoutes)

@@ -28,16 +28,18 @@ export type Ranked = { ranking: SetupRanking } | { reason: string };
  * Ranks the sets of all lifters of a group within its time: `spent` tells the share of it that is gone, 1 at the end. At a
  * rack whose stock is too large to score every set, all its lifters choose among the best sets of each of them, so that
  * they can share what hangs; what none of the others goes below is told (`leftOut`). A lifter whose values nothing can be
- * reckoned with has a reason instead, and stands in nobody's way.
+ * reckoned with has a reason instead, and stands in nobody's way. `onRanking` hears before each lifter who is next, from 0.
  */
 export function rankLifters(
   lifters: readonly LifterToRank[],
   racks: readonly RackGear[],
   rules: SearchRules,
   spent: () => number,
+  onRanking: (at: number) => void = () => {},
 ): Ranked[] {
   const mostSets = Math.min(MOST_SETS, Math.floor(MOST_SETS_OF_ALL / Math.max(1, lifters.length)));
   const ranked = lifters.map(({ task, rack, fixed }, at): Ranked => {
+    onRanking(at);
     const outOfTime = () => spent() > (SHARE_OF_TIME * (at + 1)) / lifters.length;
     return orReason(() => rankSetups(task, racks[rack]!, fixed, rules, { mostSets, outOfTime }));
   });

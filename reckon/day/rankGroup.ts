@@ -12,12 +12,13 @@ export type RankedPlace =
   | { place: Place; assembled: AssembledPlace; lifter: AllocationLifter }
   | { place: Place; problem: string };
 
-/** Ranks the sets of every lifter of a group; one without any possible set has a problem and leaves the others alone. */
+/** Ranks the sets of every lifter of a group; one without any possible set has a problem and leaves the others alone. `onRanking` hears whose turn it is, from 0. */
 export function rankGroup(
   found: readonly Found[],
   racks: readonly AssembledRack[],
   rules: SearchRules,
   spent: () => number,
+  onRanking: (at: number) => void = () => {},
 ): RankedPlace[] {
   const ready = found.flatMap((one) => {
     if ('problem' in one) return [];
@@ -30,6 +31,7 @@ export function rankGroup(
     racks.map(({ gear }) => gear),
     rules,
     spent,
+    onRanking,
   );
   return found.map((one): RankedPlace => {
     if ('problem' in one) return one;

@@ -1,6 +1,7 @@
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { Tell } from '#contract/words/doing.ts';
 import { type Clock, noClock } from '#core/day/timeSpent.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { planBasis } from './planBasis.ts';
@@ -10,7 +11,8 @@ import { wordsNow } from './wordsOf.ts';
 /**
  * Works a training day out: groups run one after another, each with the whole stock of the club. Lifters with an estimate
  * of the lift are prescribed by it, the others by their best; `awaited` are those
- * whose estimate was not there yet. Each group gets its time by the `clock`; without one it takes what it needs.
+ * whose estimate was not there yet. Each group gets its time by the `clock`; without one it takes what it needs. `tell`
+ * hears how far it is.
  */
 export function solveDay(
   records: ClubRecords,
@@ -18,8 +20,19 @@ export function solveDay(
   estimates: readonly StrengthEstimate[] = [],
   awaited: string[] = [],
   clock: Clock = noClock,
+  tell: Tell = () => {},
 ): DayPlan {
-  const groups = day.groups.map((group) => solveGroup(records, day, group, estimates, clock));
+  // To share a group's gear out takes about as long as to rank the sets of its lifters.
+  const total = 2 * day.groups.reduce((sum, { places }) => sum + places.length, 0);
+  let before = 0;
+  const groups = day.groups.map((group) => {
+    const count = group.places.length;
+    const tellGroup: Tell = (done, _, doing) => tell(before + done, total, doing);
+    const solved = solveGroup(records, day, group, estimates, clock, tellGroup);
+    before += 2 * count;
+    tell(before, total);
+    return solved;
+  });
   return {
     dayId: day.id,
     date: day.date,

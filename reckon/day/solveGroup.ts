@@ -4,6 +4,7 @@ import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { Group } from '#contract/records/day.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { Tell } from '#contract/words/doing.ts';
 import { allocate } from '#core/day/allocate.ts';
 import { type Clock, timeSpent } from '#core/day/timeSpent.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
@@ -29,9 +30,10 @@ export function solveGroup(
   group: Group,
   estimates: readonly StrengthEstimate[],
   clock: Clock,
+  tell: Tell = () => {},
 ): PlanGroup {
   try {
-    return solved(records, day, group, estimates, clock);
+    return solved(records, day, group, estimates, clock, tell);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return unsolved(records, group, error.message);
@@ -44,10 +46,15 @@ function solved(
   group: Group,
   estimates: readonly StrengthEstimate[],
   clock: Clock,
+  tell: Tell,
 ): PlanGroup {
   const { found, racks } = assembleGroup(records, day.date, group, estimates);
   const spent = timeSpent(clock, TIME_LIMIT_MS);
-  const ranked = rankGroup(found, racks, searchRulesOf(records, group), spent);
+  const count = group.places.length;
+  const ranked = rankGroup(found, racks, searchRulesOf(records, group), spent, (at) =>
+    tell(at, 2 * count, { code: 'ranking', at: at + 1, of: count }),
+  );
+  tell(count, 2 * count, { code: 'sharing', group: group.title });
   const lifters = ranked.flatMap((one) => ('lifter' in one ? [one.lifter] : []));
   const allocation =
     lifters.length === 0

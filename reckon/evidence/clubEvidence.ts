@@ -1,6 +1,7 @@
-import type { EvidenceReport, Variant } from '#contract/evidence/evidenceReport.ts';
+import type { EvidenceAnswer, EvidenceReport, Question, Variant } from '#contract/evidence/evidenceReport.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Tell } from '#contract/words/doing.ts';
 import { grouped } from '#core/evidence/grouped.ts';
 import { liftNoise } from '#core/evidence/liftNoise.ts';
 import type { LoadRecords } from '#reckon/lifter/assembleLoad.ts';
@@ -14,12 +15,32 @@ import { bandShare, boxHeight } from './trainingAnswers.ts';
 import { changedEquipment, gearRemeasured, survivorsOnly, type TrapRecords } from './trapsOf.ts';
 import { variantOf } from './variantOf.ts';
 
+/** In the order in which they are answered. */
+const questions: readonly Question[] = ['carryOver', 'boxHeight', 'variants', 'bandShare', 'equipped'];
+
 type EvidenceRecords = LoadRecords & TrapRecords & Pick<ClubRecords, 'best'>;
 
-/** Every question answered from the club's whole log and its bests. */
-export function clubEvidence(records: EvidenceRecords, sets: readonly LoggedSet[]): EvidenceReport {
+/** Of all the time, what it takes to find the hard lifts in the log, and for each question; the demo's, about. */
+const parts = { readingLog: 10, question: 2 } as const;
+
+/** Every question answered from the club's whole log and its bests; `tell` hears how far it is. */
+export function clubEvidence(
+  records: EvidenceRecords,
+  sets: readonly LoggedSet[],
+  tell: Tell = () => {},
+): EvidenceReport {
+  const total = parts.readingLog + questions.length * parts.question;
   const pull = meanPull(records);
-  const lifts = hardLifts(sets, records.best, pull);
+  const lifts = hardLifts(sets, records.best, pull, (at, of) =>
+    tell((parts.readingLog * at) / of, total, { code: 'readingLog', at, of }),
+  );
+  const next = (asked: number) =>
+    tell(parts.readingLog + asked * parts.question, total, {
+      code: 'question',
+      at: asked + 1,
+      of: questions.length,
+      question: questions[asked]!,
+    });
   const meets = meetLifts(sets, records.best);
   const steps = meetSteps(meets);
   const noise = liftNoise(lifts);
@@ -31,18 +52,22 @@ export function clubEvidence(records: EvidenceRecords, sets: readonly LoggedSet[
   const aboutMeets = [survivorsOnly(records, lifts, meets), changedEquipment(steps.changed)];
   const aboutGains = [...aboutMeets, gearRemeasured(records, gains)];
   const days = [...lifts, ...meets].map(({ doneOn }) => doneOn).sort();
+  const answer: Record<Question, () => EvidenceAnswer> = {
+    carryOver: () => carryOver(gains, noise, aboutGains),
+    boxHeight: () => boxHeight(lifts),
+    variants: () => variantAnswer(variants, noise, aboutGains),
+    bandShare: () => bandShare(shareRows(steps.same, sets, pull), aboutMeets),
+    equipped: () => equipped(gains, noise, aboutGains),
+  };
   return {
     from: days[0] ?? null,
     to: days.at(-1) ?? null,
     sets: sets.filter(({ struckAt }) => struckAt === null).length,
     meetLifts: meets.length,
     windowDays: WINDOW_DAYS,
-    answers: [
-      carryOver(gains, noise, aboutGains),
-      boxHeight(lifts),
-      variantAnswer(variants, noise, aboutGains),
-      bandShare(shareRows(steps.same, sets, pull), aboutMeets),
-      equipped(gains, noise, aboutGains),
-    ],
+    answers: questions.map((question, asked) => {
+      next(asked);
+      return answer[question]();
+    }),
   };
 }

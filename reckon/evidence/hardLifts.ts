@@ -19,19 +19,28 @@ const HARD_MPS: Record<Lift, number> = { squat: 0.35, bench: 0.22, deadlift: 0.2
 const MOST_REPS_UNSAID = 3;
 /** ... where no bar was lifted in more sets with that setup, as speed work is. */
 const MOST_ALIKE = 2;
+/** Often enough to be seen to move, and too seldom to be felt. */
+const toldEvery = 50;
 
 /**
  * The hard lifts of the gym: sets with a miss, with at most 2 reps left, with a slow last rep, or, where none of this is
  * told, the top of the day's rise in weight with a setup (judgement). Several reps become a single by the formula of
  * Epley (1985), `total * (30 + reps) / 31`, on bar, bands and chains together. Bests written down count as singles.
+ * `onRead` hears now and then how many of the days, setup by setup, are read.
  */
-export function hardLifts(sets: readonly LoggedSet[], bests: readonly Best[], pull: MeanPull): HardLift[] {
+export function hardLifts(
+  sets: readonly LoggedSet[],
+  bests: readonly Best[],
+  pull: MeanPull,
+  onRead: (days: number, of: number) => void = () => {},
+): HardLift[] {
   const counting = sets.filter(
     ({ struckAt, platform, made }) => struckAt === null && !platform && made > 0 && made <= MOST_REPS,
   );
   const withKey = counting.map((set) => ({ set, key: setupKey(set) }));
   const days = grouped(withKey, ({ set, key }) => `${set.lifterId} ${set.doneOn} ${key}`);
-  const fromLog = [...days.values()].flatMap((day) => {
+  const fromLog = [...days.values()].flatMap((day, at) => {
+    if (at % toldEvery === 0) onRead(at, days.size);
     const tops = topsOf(day.map(({ set }) => set));
     return day.flatMap(({ set, key }) => {
       if (!(saidHard(set) ?? tops.includes(set))) return [];

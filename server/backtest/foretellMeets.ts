@@ -3,6 +3,7 @@ import type { ForetoldLift } from '#contract/projection/backtestReport.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Tell } from '#contract/words/doing.ts';
 import { grouped } from '#core/evidence/grouped.ts';
 import { type Prior, populationPrior } from '#core/strength/parameters.ts';
 import { foretoldLift } from '#reckon/projection/foretoldLift.ts';
@@ -10,7 +11,6 @@ import { knownBefore } from '#reckon/projection/knownBefore.ts';
 import { type MeetResult, meetResults } from '#reckon/projection/meetResults.ts';
 import { clubPriors } from '#reckon/strength/clubPriors.ts';
 import { estimateLift } from '#reckon/strength/estimateLift.ts';
-import type { Tell } from '#server/jobs/job.ts';
 import { ownRecords } from '#server/strength/ownRecords.ts';
 
 interface Club {

@@ -110,7 +110,7 @@ test('dealt out to several, meets are foretold as by one, and what is done grows
   const laterMeet = meet.map((set) => ({ ...set, id: `${set.id} again`, doneOn: '2026-06-06' }));
   const club = { records: twoLifters(), log: [...training, ...meet, ...laterMeet] };
   const told: [number, number][] = [];
-  const dealt = await runBacktest(club, run, 2, (...far) => told.push(far));
+  const dealt = await runBacktest(club, run, 2, (done, total) => told.push([done, total]));
   expect(dealt.lifts.map(({ on }) => on)).toEqual(expect.arrayContaining([MEET, '2026-06-06']));
   expect(dealt).toEqual(await runBacktest(club, run, 1, () => {}));
   const [done, total] = told.at(-1)!;

@@ -1,7 +1,7 @@
 import type { BacktestReport } from '#contract/projection/backtestReport.ts';
+import type { Tell } from '#contract/words/doing.ts';
 import { meetResults } from '#reckon/projection/meetResults.ts';
 import { scoreBacktest } from '#reckon/projection/scoreBacktest.ts';
-import type { Tell } from '#server/jobs/job.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { MeetsAsked } from './foretellMeets.ts';
 

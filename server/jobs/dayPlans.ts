@@ -6,6 +6,7 @@ import type { RunWork, Work } from './jobs.ts';
 import { nothingKept } from './keptAnswers.ts';
 import { keptWork } from './keptWork.ts';
 import type { HowAsked } from './newestFirst.ts';
+import { workNews } from './workNews.ts';
 
 /** A day to solve; `seq`: the change at which its records stand. */
 type Solve = AskedIn<Work, 'solveDay'> & { seq: number };
@@ -23,15 +24,17 @@ const keptCount = 20;
 /**
  * Training days, solved and told anew by the log once for each state of that: every screen that waits for estimates asks each second, and
  * a day that somebody wants solved must not queue behind the same answer. An estimate that has not changed is the same object. What was
- * told anew is kept `keepIn` beyond one run of the server.
+ * told anew is kept `keepIn` beyond one run of the server; `news` hears how far a day is.
  */
-export function dayPlans(run: RunWork, keepIn = nothingKept): DayPlans {
+export function dayPlans(run: RunWork, keepIn = nothingKept, news = workNews()): DayPlans {
   const solved = keptWork({
     most: keptCount,
     width: 1,
     keyOf: ({ day }: Solve) => day.id,
     restsOn: ({ seq, estimates, awaited }) => ({ basis: [seq, ...awaited, ...estimates] }),
-    work: ({ records, day, estimates, awaited }) => run('solveDay', { records, day, estimates, awaited }),
+    onTold: ({ day }, told) => news.tell({ work: 'day', of: day.id, ...told }),
+    work: ({ records, day, estimates, awaited }, _now, { tell }) =>
+      run('solveDay', { records, day, estimates, awaited }, { tell }),
   });
   const told = keptWork({
     most: keptCount,

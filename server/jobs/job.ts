@@ -1,8 +1,6 @@
+import type { Tell } from '#contract/words/doing.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import type { ClubDoor } from './clubDoor.ts';
-
-/** Hears how far a job is. */
-export type Tell = (done: number, total: number) => void;
 
 /** What a job finds where it runs. */
 export interface Workplace {

@@ -49,14 +49,17 @@ export const work = jobTable({
     /** The loads of a day; `awaited`: whose estimate was not there in time. */
     solveDay: {
       lane: 'days',
-      run: async (asked: {
-        records: ClubRecords;
-        day: Day;
-        estimates: readonly StrengthEstimate[];
-        awaited: string[];
-      }) => {
+      run: async (
+        asked: {
+          records: ClubRecords;
+          day: Day;
+          estimates: readonly StrengthEstimate[];
+          awaited: string[];
+        },
+        { tell }: Workplace,
+      ) => {
         const { solveDay } = await import('#reckon/day/solveDay.ts');
-        return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now);
+        return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now, tell);
       },
     },
     /** A plan of before the log was worked out, told anew by it as another plan; null where there is nothing to add. */
@@ -123,9 +126,9 @@ export const work = jobTable({
     },
     weighEvidence: {
       lane: 'evidence',
-      run: async ({ records, log }: Club) => {
+      run: async ({ records, log }: Club, { tell }: Workplace) => {
         const { clubEvidence } = await import('#reckon/evidence/clubEvidence.ts');
-        return clubEvidence(records, log);
+        return clubEvidence(records, log, tell);
       },
     },
     foretellMeets: {

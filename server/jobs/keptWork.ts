@@ -1,4 +1,4 @@
-import type { Tell } from './job.ts';
+import type { Tell, Told } from '#contract/words/doing.ts';
 import { type AnswersOfWork, nothingKept } from './keptAnswers.ts';
 import { markAs, markOf, writtenBasis } from './markOf.ts';
 import { type HowAsked, newestFirst } from './newestFirst.ts';
@@ -35,7 +35,7 @@ export interface KeptWork<Of, Rest extends RestsOn, Answer> {
   /** Keeps an answer that was found in another way than by `work`, begun as things stood then, unless a newer one is kept. */
   land(of: Of, then: Standing<Rest>, answer: Answer): Answer;
   /** Of the run under way, or the last one. */
-  progress(of: Of): { done: number; total: number };
+  progress(of: Of): Pick<Told, 'done' | 'total'>;
 }
 
 export interface RestsOn {
@@ -68,6 +68,8 @@ interface WorkParts<Of, Rest extends RestsOn, Answer> {
   keepIn?: AnswersOfWork;
   /** False for an answer that was landed and is good enough only until `work` has found its own. */
   isWhole?(answer: Answer): boolean;
+  /** Hears how far a run is, from its beginning. */
+  onTold?(of: Of, told: Told): void;
   /** Hears of every answer that is given out, and what was kept before. */
   onGiven?(of: Of, given: Kept<Answer>, before: Answer | undefined): void;
 }
@@ -81,6 +83,7 @@ export function keptWork<Of, Rest extends RestsOn, Answer>({
   endsWhenLeft = false,
   keepIn = nothingKept.of('', 0),
   isWhole = () => true,
+  onTold = () => {},
   onGiven = () => {},
 }: WorkParts<Of, Rest, Answer>): KeptWork<Of, Rest, Answer> {
   const queue = newestFirst<Answer>(width);
@@ -130,7 +133,10 @@ export function keptWork<Of, Rest extends RestsOn, Answer>({
       if (known && isWhole(known.answer)) return known.answer;
       const same = await joinable(before, now);
       if (same) return await same.join(run.left);
-      const tell: Tell = (done, total) => progress.set(key, { done, total });
+      const tell: Tell = (done, total, doing) => {
+        progress.set(key, { done, total });
+        onTold(of, { done, total, doing: doing ?? null });
+      };
       tell(0, 0);
       const answer = await work(of, now, { signal: endsWhenLeft ? run.left : undefined, tell });
       return land(of, { ...now, at: Math.max(now.at, one.asNewAs) }, answer);

@@ -16,7 +16,7 @@ export type Reply = { answer: unknown } | { fault: CarriedFault };
 /** Does one job of the table whose module the thread was begun with. */
 export async function runInThread({ name, asked, progress }: Sent): Promise<Reply> {
   const { work } = (await import(workerData)) as { work: { jobs: Record<string, Job<unknown, unknown>> } };
-  const tell: Workplace['tell'] = (done, total) => progress?.postMessage([done, total], []);
+  const tell: Workplace['tell'] = (...told) => progress?.postMessage(told, []);
   try {
     return { answer: await work.jobs[name]!.run(asked, { tell, throughDoor }) };
   } catch (error) {

@@ -12,7 +12,7 @@ function begun() {
 
 test('what is told of a job is heard in order, and all of it before the answer', async () => {
   const run = begun();
-  const told: number[][] = [];
+  const told: unknown[][] = [];
   const upTo = 5000;
   const answer = await run('count', upTo, { tell: (...far) => told.push(far) });
   expect(told).toEqual(Array.from({ length: upTo }, (_, i) => [i + 1, upTo]));

@@ -1,8 +1,9 @@
 import { MessageChannel, type MessagePort, receiveMessageOnPort } from 'node:worker_threads';
 import { Piscina } from 'piscina';
+import type { Tell } from '#contract/words/doing.ts';
 import { faultOf } from './carriedFault.ts';
 import { inTurn } from './inTurn.ts';
-import type { AnswerIn, AskedIn, HowRun, JobTable, Lane, NameIn, RunIn, Tell } from './job.ts';
+import type { AnswerIn, AskedIn, HowRun, JobTable, Lane, NameIn, RunIn } from './job.ts';
 import type { Reply, Sent } from './runInThread.ts';
 import { threadCode } from './threadCode.ts';
 import { AskerLeft } from './waiting.ts';
@@ -104,7 +105,7 @@ async function withProgress(
 ): Promise<Reply> {
   if (tell === undefined) return run(null);
   const { port1: hears, port2: tells } = new MessageChannel();
-  hears.on('message', ([done, total]: Parameters<Tell>) => tell(done, total));
+  hears.on('message', (told: Parameters<Tell>) => tell(...told));
   try {
     return await run(tells);
   } finally {

@@ -25,6 +25,20 @@ describe('a training day', () => {
     expect(second.json.fingerprint).toBe(first.json.fingerprint);
   });
 
+  test('that is solved tells whoever listens for the news how far it is', async () => {
+    const { store, folder } = await testApp(smallClub());
+    const [day] = await store.list('day');
+    const app = createApp({ store, webRoot: folder, run: runHere(store) });
+    const events = (await app.request('/api/events')).body!.pipeThrough(new TextDecoderStream()).getReader();
+    onTestFinished(() => events.cancel());
+    await events.read();
+    await app.request(`/api/days/${day!.id}/solve`, { method: 'POST' });
+    let heard = '';
+    while (!heard.includes('event: work')) heard += (await events.read()).value;
+    const told = JSON.parse(/event: work\ndata: (.*)/.exec(heard)![1]!);
+    expect(told).toMatchObject({ work: 'day', of: day!.id, total: expect.any(Number) });
+  });
+
   test('that is stopped while it is solved gets no other number', async () => {
     const { store, folder } = await testApp(smallClub());
     const [day] = await store.list('day');

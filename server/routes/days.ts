@@ -19,6 +19,7 @@ import { dayPlans } from '#server/jobs/dayPlans.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { AskerLeft } from '#server/jobs/waiting.ts';
+import type { WorkNews } from '#server/jobs/workNews.ts';
 import { signPrescription } from '#server/signPrescription.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import { asShaped } from '#store/asShaped.ts';
@@ -30,8 +31,14 @@ import { Refusal } from '#store/Refusal.ts';
  * What was solved for a training day: solve it now, read what was solved last, or what was before it, whether it still holds, and
  * what the log could tell anew of it. What was kept under a number is never told otherwise.
  */
-export function dayRoutes(store: ClubStore, run: RunWork, estimator: StrengthEstimator, keepIn: KeptAnswers) {
-  const plans = dayPlans(run, keepIn);
+export function dayRoutes(
+  store: ClubStore,
+  run: RunWork,
+  estimator: StrengthEstimator,
+  keepIn: KeptAnswers,
+  news: WorkNews,
+) {
+  const plans = dayPlans(run, keepIn, news);
 
   async function withDay(id: string) {
     const { records, seq } = await store.records();

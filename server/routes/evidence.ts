@@ -7,10 +7,11 @@ import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
+import type { WorkNews } from '#server/jobs/workNews.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** What the log says of the club's rules of thumb. Weighed once for each state of the club, whoever asks. */
-export function evidenceRoutes(store: ClubStore, run: RunWork, keepIn: KeptAnswers) {
+export function evidenceRoutes(store: ClubStore, run: RunWork, keepIn: KeptAnswers, news: WorkNews) {
   const reports = keptWork({
     most: 1,
     width: 1,
@@ -21,8 +22,8 @@ export function evidenceRoutes(store: ClubStore, run: RunWork, keepIn: KeptAnswe
     },
     endsWhenLeft: true,
     keepIn: keepIn.of('evidence', 1),
-    work: async (_club, _now, { signal }) =>
-      run('weighEvidence', await clubWithFormerGear(store), { signal }),
+    onTold: (_club, told) => news.tell({ work: 'evidence', of: '', ...told }),
+    work: async (_club, _now, how) => run('weighEvidence', await clubWithFormerGear(store), how),
   });
   return new Hono().get('/evidence', async (c) => {
     const { lifterId } = readQuery(c, { lifterId: z.string().optional() });

@@ -1,8 +1,10 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import type { ClubState } from '#contract/changes/clubState.ts';
+import type { WorkTold } from '#contract/words/doing.ts';
 import { refreshClub, refreshEstimates } from './refreshClub.ts';
 import { clubKey } from './useClub.ts';
+import { hearWork } from './useWorkTold.ts';
 
 /**
  * Listens for changes made on other devices and fetches the club again when one comes, and what rests on estimates when
@@ -22,6 +24,7 @@ export function useClubEvents(): string | null {
             refresh,
             () => refreshEstimates(client),
             setTrouble,
+            (told) => hearWork(client, told),
           );
     let events = listen();
     const turn = () => {
@@ -45,10 +48,12 @@ function listenTo(
   refresh: () => void,
   better: () => void,
   say: (trouble: string | null) => void,
+  hear: (told: WorkTold) => void,
 ): EventSource {
   const events = new EventSource(held ? `/api/events?after=${held.seq}` : '/api/events');
   events.addEventListener('change', refresh);
   events.addEventListener('estimates', better);
+  events.addEventListener('work', ({ data }: MessageEvent<string>) => hear(JSON.parse(data) as WorkTold));
   events.addEventListener('trouble', ({ data }: MessageEvent<string>) => {
     say((JSON.parse(data) as { trouble: string | null }).trouble);
   });

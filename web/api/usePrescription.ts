@@ -11,6 +11,7 @@ import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
+import { forgetWork } from './useWorkTold.ts';
 
 const prescriptionKey = (dayId: string) => ['prescription', dayId] as const;
 const retellingKey = (dayId: string) => [...clubKey, 'retelling', dayId] as const;
@@ -99,6 +100,7 @@ export function useOutlook(dayId: string) {
 export function useSolveDay(dayId: string) {
   const client = useQueryClient();
   return useMutation({
+    onMutate: () => forgetWork(client, 'day', dayId),
     mutationFn: (signal: AbortSignal) =>
       request<SignedPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/solve`, undefined, signal),
     onSuccess: (solved) => showAsLast(client, solved),

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { Link } from 'wouter';
 import { percent } from '#contract/words/percent.ts';
+import { useWorkTold } from '#web/api/useWorkTold.ts';
 import { Waiting } from '#web/parts/Waiting.tsx';
 import { useBeside } from './lastTime/useLastTime.ts';
 import { RackLinks } from './RackLinks.tsx';
@@ -14,6 +15,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
   const { prescription, busy, latest } = solving;
   const [beside, setBeside] = useBeside();
   const lifters = new Set(day.groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));
+  const told = useWorkTold('day', day.id);
   const slider = useId();
   const empty = day.groups.every((group) => group.places.length === 0);
   const trouble = wrong ?? solving.wrong;
@@ -79,6 +81,7 @@ export function SolveBar({ draft, solving }: { draft: DayDraft; solving: Solving
             <Waiting
               what={`Comparing every band, hookup and bar for ${lifters.size} ${lifters.size === 1 ? 'lifter' : 'lifters'}:`}
               usually="Most days take under 5 s."
+              told={told}
               onStop={solving.stop}
             />
           )}

@@ -3,6 +3,7 @@ import type { EvidenceReport } from '#contract/evidence/evidenceReport.ts';
 import { counted } from '#contract/words/counted.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEvidence } from '#web/api/useEvidence.ts';
+import { useWorkTold } from '#web/api/useWorkTold.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { isSame, labelsOf } from '#web/parts/labelsIn.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
@@ -16,7 +17,8 @@ const WHOLE_CLUB = 'club';
 /** Every question with its answer, for the club or for one lifter. */
 export function EvidencePage({ lifterId }: { lifterId: string | null }) {
   const { lifter } = useClub();
-  const { data: report, error } = useEvidence();
+  const { report, error, isAsked, stop, askAgain } = useEvidence();
+  const told = useWorkTold('evidence');
   const [, navigate] = useLocation();
   const [labelAsked, setLabel] = useInAddress('label');
   const nameOf = (id: string) => lifter.find((one) => one.id === id)?.name ?? 'a lifter no longer kept';
@@ -44,10 +46,20 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
       </div>
       <Link href="/backtest">Forecasts of past meets, beside what was lifted</Link>
       {error && <p role="alert">{error.message}</p>}
-      {report === undefined && !error && (
+      {report === undefined && !error && !isAsked && (
+        <p className="row">
+          Stopped; nothing was compared.
+          <button type="button" onClick={askAgain}>
+            Compare after all
+          </button>
+        </p>
+      )}
+      {report === undefined && !error && isAsked && (
         <Waiting
           what="Comparing every set of the log with what was lifted at meets:"
           usually="A club of 40 with years of sets takes about half a minute. Other screens stay usable."
+          told={told}
+          onStop={stop}
         />
       )}
       {report !== undefined && isEmpty(report) && <NothingYet />}

@@ -1,7 +1,17 @@
 import { useEffect, useState } from 'react';
+import { doingSentence, remainingText, type Told } from '#contract/words/doing.ts';
 
-/** What the program works on, for how long by now, how long that usually takes, and a way to stop it where there is one. */
-export function Waiting(props: { what: string; usually?: string; onStop?: () => void }) {
+/**
+ * What the program works on, how far it is where it tells, for how long by now and how long it usually takes, or how long the rest
+ * takes once that can be told; and a way to stop it where there is one.
+ */
+export function Waiting(props: {
+  what: string;
+  usually?: string;
+  told?: Told | undefined;
+  onStop?: () => void;
+}) {
+  const { what, told } = props;
   const [begun] = useState(() => Date.now());
   const [now, setNow] = useState(begun);
   useEffect(() => {
@@ -9,11 +19,18 @@ export function Waiting(props: { what: string; usually?: string; onStop?: () => 
     return () => clearInterval(timer);
   }, []);
   const seconds = Math.round((now - begun) / 1000);
+  const remaining = told ? remainingText(told, (now - begun) / 1000) : '';
+  const doing = told?.doing ? doingSentence(told.doing) : '';
   return (
     <p className="under-way quiet">
-      <span>{props.what}</span>
-      <span aria-hidden="true">{seconds} s so far.</span>
-      {props.usually && <span>{props.usually}</span>}
+      <span className={doing && 'only-read'}>{what}</span>
+      {/* A screen reader is told once what goes on, and asks the bar how far it is. */}
+      {told && told.total > 0 && (
+        <progress aria-label={what} aria-valuetext={doing} max={told.total} value={told.done} />
+      )}
+      {doing && <span aria-hidden="true">{doing}</span>}
+      <span aria-hidden="true">{remaining || `${seconds} s so far.`}</span>
+      {props.usually && !remaining && <span>{props.usually}</span>}
       {props.onStop && (
         <button type="button" className="plain" onClick={props.onStop}>
           Stop
