@@ -18,8 +18,11 @@ export function Waiting(props: {
     const timer = setInterval(() => setNow(Date.now()), 1000);
     return () => clearInterval(timer);
   }, []);
+  // What goes before the first word, a thread that begins, says nothing of how long the rest takes.
+  const [toldFrom, setToldFrom] = useState<number | null>(null);
+  if (toldFrom === null && told && told.total > 0) setToldFrom(Date.now());
   const seconds = Math.round((now - begun) / 1000);
-  const remaining = told ? remainingText(told, (now - begun) / 1000) : '';
+  const remaining = told && toldFrom !== null ? remainingText(told, (now - toldFrom) / 1000) : '';
   const doing = told?.doing ? doingSentence(told.doing) : '';
   return (
     <p className="under-way quiet">
