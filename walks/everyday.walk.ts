@@ -25,6 +25,18 @@ test('who is here is ticked in one list: who goes keeps the place, and a crew co
   await expect(list.getByRole('heading')).toHaveText('14 here');
   await page.getByRole('button', { name: 'Undo' }).last().click();
   await expect(list.getByRole('heading')).toHaveText('8 here');
+
+  // A label narrows the list and the racks, in the address, and says whom it leaves out.
+  await list.getByRole('textbox', { name: 'Find by name or label' }).fill('');
+  await list.getByRole('combobox', { name: /^Show/ }).selectOption('late crew');
+  await list.getByRole('button', { name: 'All 6 found' }).click();
+  await expect(list.getByRole('heading')).toHaveText('14 here');
+  await expect(page.getByText('Only late crew: 6 of 14 shown.')).toBeVisible();
+  await expect(page.locator('.lifter-name')).toHaveCount(6);
+  await page.reload();
+  await expect(page.locator('.lifter-name')).toHaveCount(6);
+  await page.getByRole('button', { name: 'Show everybody' }).click();
+  await expect(page.locator('.lifter-name')).toHaveCount(14);
   for (const light of ['day', 'night']) {
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);

@@ -16,6 +16,7 @@ import { comesTo } from './here/whoIsHere.ts';
 import { lifterName } from './lifterName.ts';
 import type { Drop } from './MoveHandle.tsx';
 import { clearRack, movePlace, onRack } from './movePlace.ts';
+import { OnlyLabel } from './OnlyLabel.tsx';
 import { RackTable } from './RackTable.tsx';
 import { forgetTried, triedKey } from './tried.ts';
 import { useLines } from './useLines.ts';
@@ -110,6 +111,7 @@ export function GroupSection(props: {
       </div>
       {open && <GroupPlan group={group} boxes={records.box} plan={lines.plan} onChange={onChange} />}
       {whoOpen && <WhoIsHere {...{ day, group, racks, onChange }} />}
+      <OnlyLabel places={group.places} />
       {lines.cautions.map((caution) => (
         <p key={caution} className="caution small">
           {caution}

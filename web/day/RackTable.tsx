@@ -5,6 +5,7 @@ import type { RecordOf } from '#contract/records/allKinds.ts';
 import type { Day, Group, Place } from '#contract/records/day.ts';
 import { startText } from '#contract/words/liftWords.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { useLabel } from '#web/parts/useLabel.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { useBeside, useLastTime } from './lastTime/useLastTime.ts';
 import { lifterName } from './lifterName.ts';
@@ -49,6 +50,9 @@ export function RackTable(props: {
   const { day, group, rack, rackIds, places, lines, solving } = props;
   const records = useClub();
   const { length } = useUnits();
+  const { isShown } = useLabel(records.lifter);
+  const isHidden = ({ lifterId }: Place) =>
+    records.lifter.some((lifter) => lifter.id === lifterId && !isShown(lifter));
   const [opened, setOpened] = useState<{ id: string; field: DetailField | 'log' | null } | null>(null);
   const [beside] = useBeside();
   const lastTimeOf = useLastTime(day.id, group.id, beside);
@@ -106,6 +110,7 @@ export function RackTable(props: {
           </thead>
           <tbody>
             {places.map((place, order) => {
+              if (isHidden(place)) return null;
               const openedHere = opened?.id === place.lifterId ? opened : null;
               const log = logOf(group.id, place.lifterId);
               const logging = openedHere?.field === 'log' && log !== null;

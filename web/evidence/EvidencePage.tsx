@@ -5,9 +5,8 @@ import { useClub } from '#web/api/useClub.ts';
 import { useEvidence } from '#web/api/useEvidence.ts';
 import { useWorkTold } from '#web/api/useWorkTold.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
-import { isSame, labelsOf } from '#web/parts/labelsIn.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { useInAddress } from '#web/parts/useInAddress.ts';
+import { useLabel } from '#web/parts/useLabel.ts';
 import { Waiting } from '#web/parts/Waiting.tsx';
 import { AnswerSection } from './AnswerSection.tsx';
 import { RangeLegend } from './RangeLegend.tsx';
@@ -20,7 +19,7 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
   const { report, error, isAsked, stop, askAgain } = useEvidence();
   const told = useWorkTold('evidence');
   const [, navigate] = useLocation();
-  const [labelAsked, setLabel] = useInAddress('label');
+  const { label, setLabel, options, isShown: hasLabel } = useLabel(lifter);
   const nameOf = (id: string) => lifter.find((one) => one.id === id)?.name ?? 'a lifter no longer kept';
   if (lifterId !== null && !lifter.some(({ id }) => id === lifterId)) {
     return (
@@ -29,13 +28,9 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
       </p>
     );
   }
-  const labels = lifterId === null ? labelsOf(lifter) : [];
-  const label = labels.find((one) => isSame(one, labelAsked));
   /** With a label the whole club's line, and of the lifters those who have it. */
   const isShown = (id: string | null) =>
-    id === null ||
-    label === undefined ||
-    lifter.some((one) => one.id === id && one.labels.some((own) => isSame(own, label)));
+    id === null || lifterId !== null || lifter.some((one) => one.id === id && hasLabel(one));
   const who = [...lifter]
     .sort((a, b) => a.name.localeCompare(b.name))
     .map(({ id, name }) => ({ value: id, word: name }));
@@ -74,16 +69,8 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
                 options={[{ value: WHOLE_CLUB, word: 'the whole club' }, ...who]}
                 onChange={(id) => navigate(id === WHOLE_CLUB ? '/' : `/${id}`)}
               />
-              {labels.length > 0 && (
-                <SelectField
-                  label="Lifters shown"
-                  value={label ?? ''}
-                  options={[
-                    { value: '', word: 'everybody' },
-                    ...labels.map((one) => ({ value: one, word: one })),
-                  ]}
-                  onChange={setLabel}
-                />
+              {lifterId === null && options.length > 1 && (
+                <SelectField label="Lifters shown" value={label} options={options} onChange={setLabel} />
               )}
             </div>
           </div>

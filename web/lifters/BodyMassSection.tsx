@@ -1,8 +1,6 @@
 import { useState } from 'react';
 import type { BodyMass } from '#contract/records/lifters.ts';
 import { dateText } from '#contract/words/dateText.ts';
-import { massQuestion } from '#contract/words/massQuestion.ts';
-import { usualBodyMass } from '#contract/words/usualMass.ts';
 import { written } from '#contract/words/written.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
@@ -11,6 +9,7 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { useBodyMassQuestion } from '#web/setup/useBodyMassQuestion.ts';
 import { BodyMassLine } from './BodyMassLine.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 
@@ -64,11 +63,7 @@ function MassForm(props: { own: LifterRecords; mass: BodyMass | null; today: str
   const [takenOn, setTakenOn] = useState(mass?.takenOn ?? props.today);
   const draft = { lifterId: own.lifter.id, massKg, takenOn };
   const fields = useRecordFields('bodyMass', draft, mass, labels);
-  const usual = usualBodyMass(
-    own.bodyMass.filter(({ id }) => id !== mass?.id),
-    takenOn,
-    dateText,
-  );
+  const askOfMass = useBodyMassQuestion(own.lifter.id, takenOn, mass?.id);
   const save = async () => {
     if (massKg === null) return;
     const record = { ...draft, massKg };
@@ -99,7 +94,7 @@ function MassForm(props: { own: LifterRecords; mass: BodyMass | null; today: str
         valueSi={massKg}
         unit={units.mass}
         onChange={setMassKg}
-        ask={(kg) => (usual === null ? null : massQuestion(kg, units.mass, usual))}
+        ask={askOfMass}
       />
       <TextField {...fields.text('takenOn')} type="date" value={takenOn} onChange={setTakenOn} />
     </RecordForm>

@@ -12,7 +12,7 @@ import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
 import type { HeightRow } from './heightRows.ts';
-import { usualHeight } from './usualHeights.ts';
+import { usualForwardM, usualHeight } from './usualHeights.ts';
 
 const labels = {
   lift: 'Lift',
@@ -97,6 +97,7 @@ export function HeightsForm(props: {
         valueSi={bottomForwardM}
         unit={units.length}
         hint="At the bottom, measured from its place at lockout; minus is behind. Empty: straight up is assumed."
+        ask={(m) => usualQuestion(m, units.length, labels.bottomForwardM, usualForwardM)}
         onChange={setBottomForwardM}
       />
       <TextField {...fields.text('measuredOn')} type="date" value={measuredOn} onChange={setMeasuredOn} />

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { equipmentWords } from '#contract/words/liftWords.ts';
+import { usualQuestion } from '#contract/words/usualQuestion.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { LabelsField } from '#web/parts/LabelsField.tsx';
 import { labelsOf } from '#web/parts/labelsIn.ts';
@@ -10,6 +11,7 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { usualStatureM } from './usualHeights.ts';
 
 /** A lifter being written down: among whom they compete is asked, never guessed. */
 type LifterDraft = Omit<Lifter, 'id' | 'category'> & { category: Lifter['category'] | null };
@@ -49,6 +51,7 @@ export function LifterForm(props: {
         valueSi={draft.statureM}
         unit={units.length}
         hint="Standing tall, without shoes. Bar heights are estimated from it until they are measured."
+        ask={(m) => usualQuestion(m, units.length, labels.statureM, usualStatureM)}
         onChange={(statureM) => set({ statureM })}
       />
       <TextField

@@ -11,11 +11,10 @@ import { chartUnits } from '#web/parts/chartUnits.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
 import { FindFields } from '#web/parts/FindFields.tsx';
-import { isSame, labelsOf } from '#web/parts/labelsIn.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { fewRows, type RowOrder, useFound } from '#web/parts/useFound.ts';
-import { useInAddress } from '#web/parts/useInAddress.ts';
+import { useLabel } from '#web/parts/useLabel.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { isMinor } from './age.ts';
 import { EstimateProgress } from './EstimateProgress.tsx';
@@ -34,18 +33,18 @@ export function LifterList() {
     [estimates],
   );
   const [withLeft, setWithLeft] = useState(false);
-  const [label, setLabel] = useInAddress('label');
   const [, navigate] = useLocation();
   const today = localToday(settings.timeZone);
   const leftCount = club.lifter.filter((lifter) => hasLeft(lifter, today)).length;
   const here = club.lifter.filter((lifter) => withLeft || !hasLeft(lifter, today));
+  const { label, setLabel, options, isShown } = useLabel(here);
   const maximumKg = ({ lifter, best }: LifterRecords, lift: Lift) =>
     estimateOf.get(`${lifter.id} ${lift}`)?.maxKg.median ?? straightBest(best, lift)?.setup.barKg ?? 0;
   const heaviestBy = (massKg: (row: LifterRecords) => number) => (a: LifterRecords, b: LifterRecords) =>
     massKg(b) - massKg(a) || byName(a, b);
   const found = useFound(
     here
-      .filter(({ labels }) => label === '' || labels.some((own) => isSame(own, label)))
+      .filter(isShown)
       .map((lifter) => lifterRecords(club, lifter.id))
       .filter((row) => row !== null),
     ({ lifter }) => [lifter.name, ...lifter.labels, lifter.note],
@@ -61,7 +60,6 @@ export function LifterList() {
       ),
     ],
   );
-  const labels = labelsOf(here);
   const add = (
     <Link href="/new" className="button strong">
       Add a lifter
@@ -145,13 +143,8 @@ export function LifterList() {
       </div>
       <EstimateProgress progress={progress} />
       <FindFields found={found} label="Name, label or note" isLong={here.length > fewRows}>
-        {labels.length > 0 && (
-          <SelectField
-            label="Label"
-            value={labels.find((one) => isSame(one, label)) ?? ''}
-            options={[{ value: '', word: 'everybody' }, ...labels.map((one) => ({ value: one, word: one }))]}
-            onChange={setLabel}
-          />
+        {options.length > 1 && (
+          <SelectField label="Label" value={label} options={options} onChange={setLabel} />
         )}
       </FindFields>
       {found.rows.length === 0 && <p>Nobody here matches that.</p>}

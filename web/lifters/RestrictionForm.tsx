@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Restriction } from '#contract/records/lifters.ts';
 import { liftWord, liftWords } from '#contract/words/liftWords.ts';
+import { usualQuestion } from '#contract/words/usualQuestion.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
@@ -12,6 +13,7 @@ import { TextField } from '#web/parts/TextField.tsx';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BoxPick } from '#web/setup/BoxPick.tsx';
+import { usualHeightsM } from '#web/setup/startHeights.ts';
 
 const loads = [
   { value: 'any', word: 'any' },
@@ -96,6 +98,7 @@ export function RestrictionForm(props: {
             label="Height of that box"
             valueSi={boxM}
             unit={units.length}
+            ask={(m) => usualQuestion(m, units.length, 'The box', usualHeightsM.box)}
             onChange={setBoxM}
           />
         </BoxPick>

@@ -15,3 +15,9 @@ export function usualHeight(lift: Lift, start: Start, end: 'bottom' | 'lockout')
   if (end === 'lockout') return lockout;
   return hasHeight(start.way) ? [0.1, lockout[1]] : bottom;
 }
+
+/** How far in front of its place at lockout the bar is at the bottom (m). Common practice, no source. */
+export const usualForwardM: Usual = [-0.15, 0.2];
+
+/** Of those who lift, youths among them (m). Common practice, no source. */
+export const usualStatureM: Usual = [1.3, 2.15];

@@ -20,7 +20,7 @@ export function Waiting(props: {
   }, []);
   // What goes before the first word, a thread that begins, says nothing of how long the rest takes.
   const [toldFrom, setToldFrom] = useState<number | null>(null);
-  if (toldFrom === null && told && told.total > 0) setToldFrom(Date.now());
+  if (toldFrom === null && told && told.total > 0) setToldFrom(now);
   const seconds = Math.round((now - begun) / 1000);
   const remaining = told && toldFrom !== null ? remainingText(told, (now - toldFrom) / 1000) : '';
   const doing = told?.doing ? doingSentence(told.doing) : '';

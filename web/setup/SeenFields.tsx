@@ -8,6 +8,7 @@ import { SpeedsField } from './SpeedsField.tsx';
 import { StoppedAt } from './StoppedAt.tsx';
 import type { SetDraft } from './setDraft.ts';
 import type { StartOnRange } from './startOnRange.ts';
+import { useBodyMassQuestion } from './useBodyMassQuestion.ts';
 
 /** How a set went, as far as somebody looked: where a miss stopped, speeds, reps left, rest, body mass. */
 export function SeenFields({
@@ -20,6 +21,7 @@ export function SeenFields({
   onChange: (change: Partial<SetDraft>) => void;
 }) {
   const units = useUnits();
+  const askOfMass = useBodyMassQuestion(set.lifterId, set.doneOn);
   return (
     <>
       {set.made < set.reps && (
@@ -54,6 +56,7 @@ export function SeenFields({
         valueSi={set.bodyMassKg}
         unit={units.mass}
         {...bodyMassLimits}
+        ask={askOfMass}
         onChange={(bodyMassKg) => onChange({ bodyMassKg })}
       />
     </>

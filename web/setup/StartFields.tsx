@@ -2,11 +2,12 @@ import { boxHeights } from '#contract/day/boxHeights.ts';
 import type { Box } from '#contract/records/gear.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { hasHeight } from '#contract/words/liftWords.ts';
+import { usualQuestion } from '#contract/words/usualQuestion.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BoxPick } from './BoxPick.tsx';
 import { StartWayField } from './StartWayField.tsx';
-import { heightWord, mostHeightM } from './startHeights.ts';
+import { heightWord, mostHeightM, usualHeightsM } from './startHeights.ts';
 
 /** How the way up begins, and its height. With `boxes` a box is picked from those that the club can build, or another height typed. */
 export function StartFields(props: {
@@ -28,6 +29,7 @@ export function StartFields(props: {
       minSi={0.005}
       maxSi={mostHeightM[start.way]}
       required
+      ask={(m) => usualQuestion(m, units.length, heightWord[start.way], usualHeightsM[start.way])}
       onChange={setHeight}
     />
   );

@@ -1,9 +1,20 @@
 import { type KeyboardEvent, useId } from 'react';
+import { written as inUnit } from '#contract/words/written.ts';
+import { Asked } from '#web/parts/Asked.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { repsWords, seenWords } from '#web/setup/setWords.ts';
 import { toNeighbour, toNextSet } from './moveFocus.ts';
 import type { SetOnPaper } from './setsOnPaper.ts';
-import { shownOf, type WrittenField, type WrittenSet, withMiss, wrongWith } from './writtenSet.ts';
+import {
+  asAsked,
+  questionOf,
+  shownOf,
+  type WrittenField,
+  type WrittenSet,
+  wasAsked,
+  withMiss,
+  wrongWith,
+} from './writtenSet.ts';
 
 const columns = [
   { field: 'bar', word: 'Bar', mode: 'decimal' },
@@ -43,13 +54,15 @@ export function PaperLine(props: {
   const shown = shownOf(written, set);
   const wrong = written.done ? wrongWith(written, set, mass) : null;
   const told = props.told ? wrong : null;
+  const question = written.done && props.told ? questionOf(written, set, mass) : null;
   const onKey = (event: KeyboardEvent<HTMLInputElement>, field: WrittenField) => {
     const input = event.currentTarget;
     if (event.key === 'Enter') {
       const done = { ...written, done: true };
-      onChange(done);
       onTell(true);
-      if (wrongWith(done, set, mass) === null) toNextSet(input, field);
+      const isAsked = questionOf(done, set, mass) !== null && !wasAsked(done, set);
+      onChange(isAsked ? asAsked(done, set) : done);
+      if (wrongWith(done, set, mass) === null && !isAsked) toNextSet(input, field);
     } else if (event.key === 'ArrowDown') toNeighbour(input, field, 1);
     else if (event.key === 'ArrowUp') toNeighbour(input, field, -1);
     else if (event.key.toLowerCase() === 'x' && field !== 'remark') onChange(withMiss(written, set));
@@ -60,7 +73,15 @@ export function PaperLine(props: {
     <>
       <tr
         className={classOf(set, written.done)}
-        onBlur={(event) => !event.currentTarget.contains(event.relatedTarget) && onTell(true)}
+        onBlur={({ currentTarget, relatedTarget }) => {
+          if (currentTarget.contains(relatedTarget)) return;
+          onTell(true);
+          // Who goes on to save has not seen the question yet, and is asked before anything is written.
+          const saving =
+            relatedTarget instanceof HTMLElement && relatedTarget.matches('[data-saves], [data-saves-all]');
+          if (!saving && written.done && questionOf(written, set, mass) !== null)
+            onChange(asAsked(written, set));
+        }}
       >
         <th scope="row">{planned}</th>
         {columns.map(({ field, word, mode }) => (
@@ -75,7 +96,7 @@ export function PaperLine(props: {
               autoComplete="off"
               value={shown[field]}
               aria-invalid={told?.field === field ? true : undefined}
-              aria-describedby={told?.field === field ? id : undefined}
+              aria-describedby={told?.field === field || (question && field === 'bar') ? id : undefined}
               onFocus={(event) => event.target.select()}
               onChange={(event) => {
                 onTell(false);
@@ -94,6 +115,18 @@ export function PaperLine(props: {
           />
         </td>
       </tr>
+      {question && !told && (
+        <tr>
+          <td colSpan={columns.length + 2}>
+            <Asked
+              id={id}
+              sentence={question.sentence}
+              offers={question.offers}
+              onTake={(meantKg) => onChange({ ...written, bar: inUnit(meantKg, mass) })}
+            />
+          </td>
+        </tr>
+      )}
       {told && (
         <tr>
           <td colSpan={columns.length + 2}>

@@ -5,7 +5,7 @@ import { useToast } from '#web/parts/Toast.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { SetOnPaper } from './setsOnPaper.ts';
 import type { useWritten } from './useWritten.ts';
-import { setOf, type WrittenField, wrongWith } from './writtenSet.ts';
+import { asAsked, questionOf, setOf, type WrittenField, wasAsked, wrongWith } from './writtenSet.ts';
 
 /** A lifter as on the sheet, and the lines below the name. */
 export interface LifterOnPaper {
@@ -15,7 +15,7 @@ export interface LifterOnPaper {
 }
 
 /** What puts the sets that are marked as done on record: all of those lifters in one change, or none. */
-export function useSaving({ written, leave }: ReturnType<typeof useWritten>) {
+export function useSaving({ written, put, leave }: ReturnType<typeof useWritten>) {
   const { mass } = useUnits();
   const say = useToast();
   const undo = useUndo();
@@ -34,6 +34,17 @@ export function useSaving({ written, leave }: ReturnType<typeof useWritten>) {
       if (wrong === null) continue;
       say(`Nothing was written yet: ${wrong.sentence}`);
       onWrong(set.key, wrong.field);
+      return false;
+    }
+    const odd = sets.find((set) => {
+      const typed = written[set.key]!;
+      return questionOf(typed, set, mass) !== null && !wasAsked(typed, set);
+    });
+    if (odd) {
+      const typed = written[odd.key]!;
+      say(`Nothing was written yet: ${questionOf(typed, odd, mass)!.sentence} If that is so, save again.`);
+      put(odd.key, asAsked(typed, odd));
+      onWrong(odd.key, 'bar');
       return false;
     }
     if (sets.length === 0) {

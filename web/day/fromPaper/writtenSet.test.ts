@@ -1,6 +1,16 @@
 import { expect, test } from 'vitest';
 import { emptySet } from '#web/setup/setDraft.ts';
-import { asPrinted, setOf, shownOf, type WrittenSet, withMiss, wrongWith } from './writtenSet.ts';
+import {
+  asAsked,
+  asPrinted,
+  questionOf,
+  setOf,
+  shownOf,
+  type WrittenSet,
+  wasAsked,
+  withMiss,
+  wrongWith,
+} from './writtenSet.ts';
 
 // An international pound is 0.45359237 kg.
 const poundKg = 0.45359237;
@@ -58,4 +68,18 @@ test.each<[string, Partial<WrittenSet>, string, RegExp]>([
 
 test('nothing is wrong with a set as printed', () => {
   expect(wrongWith(done({}), printed, 'kg')).toBeNull();
+});
+
+test('a bar far from the one on the paper is asked about once, with what may have been meant; as printed, near or wrong it is not', () => {
+  // 225 typed where kilograms stand, with a planned bar of 110 kg: in pounds it is 102.06 kg.
+  const odd = done({ bar: '225' });
+  expect(questionOf(odd, printed, 'kg')).toMatchObject({
+    sentence: expect.stringMatching(/the bar on the paper, 109\.9/),
+    offers: [{ word: expect.stringMatching(/^Pounds\? 102\.06 kg/) }],
+  });
+  expect(wasAsked(odd, printed)).toBe(false);
+  expect(wasAsked(asAsked(odd, printed), printed)).toBe(true);
+  expect(wasAsked({ ...asAsked(odd, printed), bar: '226' }, printed)).toBe(false);
+  for (const bar of [null, '110', '95', '130', '225 lb', 'abc'])
+    expect(questionOf(done({ bar }), printed, 'kg')).toBeNull();
 });

@@ -1,4 +1,6 @@
 import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
+import { massQuestion } from '#contract/words/massQuestion.ts';
+import type { Question } from '#contract/words/meantInstead.ts';
 import type { MassUnit } from '#contract/words/viewUnits.ts';
 import { parseQuantity } from '#core/units/parseQuantity.ts';
 import { fieldIn, textLimits } from '#web/parts/limits.ts';
@@ -15,6 +17,8 @@ export interface WrittenSet {
   remark: string;
   /** It was done, and goes on record with the next saving. */
   done: boolean;
+  /** The bar that was asked about and left as it is. */
+  barAsked?: string;
 }
 
 export type WrittenField = 'bar' | 'made' | 'speeds' | 'remark';
@@ -48,6 +52,28 @@ export function wrongWith(
   };
   const field = (Object.keys(wrong) as WrittenField[]).find((name) => wrong[name] !== null);
   return field === undefined ? null : { field, sentence: wrong[field]! };
+}
+
+/** Beyond these times the planned bar, or below this share of it, somebody may have read pounds for kilograms (judgement). */
+const usualOfPlanned = { mostTimes: 1.5, leastShare: 0.5 };
+
+/** What is asked of a bar far from the one on the paper, where it is not wrong; null: nothing. */
+export function questionOf(written: WrittenSet, printed: Printed, mass: MassUnit): Question | null {
+  const { barKg } = printed.draft.setup;
+  if (barKg <= 0 || isAsPrinted(written, printed) || wrongWith(written, printed, mass)?.field === 'bar')
+    return null;
+  const usual = { called: 'the bar on the paper', massKg: barKg, ...usualOfPlanned };
+  return massQuestion(siOf(shownOf(written, printed).bar, mass), mass, usual);
+}
+
+/** Whether that question was put to whoever typed this very bar. */
+export function wasAsked(written: WrittenSet, printed: Printed): boolean {
+  return written.barAsked === shownOf(written, printed).bar;
+}
+
+/** The same set, whose bar somebody was asked about. */
+export function asAsked(written: WrittenSet, printed: Printed): WrittenSet {
+  return { ...written, barAsked: shownOf(written, printed).bar };
 }
 
 /** The set for the log. A bar as it is printed is the planned one, to the gram; reps beyond the plan were asked for, too. */

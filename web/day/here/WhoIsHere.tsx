@@ -5,8 +5,10 @@ import { shortDate } from '#contract/words/dayWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { isFound } from '#web/parts/isFound.ts';
+import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
+import { useLabel } from '#web/parts/useLabel.ts';
 import { useNewest } from '#web/parts/useNewest.ts';
 import { backFrom, comesTo, isAway, lastTime, rackFor } from './whoIsHere.ts';
 
@@ -34,7 +36,8 @@ export function WhoIsHere(props: {
   const all = records.lifter
     .filter(({ id, leftOn }) => leftOn === null || belongs(id))
     .sort((a, b) => rank(a) - rank(b) || a.name.localeCompare(b.name));
-  const shown = all.filter((lifter) => isFound([lifter.name, ...lifter.labels], asked));
+  const { label, setLabel, options, isShown } = useLabel(records.lifter);
+  const shown = all.filter((lifter) => isShown(lifter) && isFound([lifter.name, ...lifter.labels], asked));
   const missing = (ids: readonly string[]) =>
     ids.filter((id) => !isHere(id) && all.some((one) => one.id === id));
   const lastIds = missing(before?.group.places.map(({ lifterId }) => lifterId) ?? []);
@@ -60,14 +63,25 @@ export function WhoIsHere(props: {
           {group.away.length > 0 && `, ${group.away.length} away`}
         </h3>
         {all.length > 10 && <TextField label="Find by name or label" value={asked} onChange={setAsked} />}
+        {options.length > 1 && (
+          <SelectField
+            label="Show, here and on the racks"
+            value={label}
+            options={options}
+            onChange={setLabel}
+          />
+        )}
         <div className="row here-ways">
           {before && lastIds.length > 0 && (
             <button type="button" onClick={() => take(lastIds, `Everybody of ${shortDate(before.date)}`)}>
               Everybody of {shortDate(before.date)}
             </button>
           )}
-          {asked !== '' && shownIds.length > 1 && (
-            <button type="button" onClick={() => take(shownIds, `All found by ${asked}`)}>
+          {(asked !== '' || label !== '') && shownIds.length > 1 && (
+            <button
+              type="button"
+              onClick={() => take(shownIds, `All found by ${[label, asked].filter(Boolean).join(', ')}`)}
+            >
               All {shownIds.length} found
             </button>
           )}

@@ -62,6 +62,7 @@ export function BandForm(props: {
         minSi={width.minSi! / 1000}
         maxSi={width.maxSi! / 1000}
         hint="Across the flat band."
+        ask={(m) => usualQuestion(m, 'mm', 'Width', usualWidthM)}
         onChange={(m) => put({ widthMm: m === null ? null : m * 1000 })}
       />
       <NumberField
@@ -110,6 +111,9 @@ export function BandForm(props: {
 
 /** Loops from the shortest for the arms to the longest of the trade. Common practice, no source. */
 const usualRestM: Usual = [0.2, 1.3];
+
+/** From the narrowest to the widest of the trade (m). Common practice, no source. */
+const usualWidthM: Usual = [0.005, 0.11];
 
 const labels = {
   label: 'Label',
