@@ -58,6 +58,19 @@ for (const light of ['day', 'night'] as const) {
   });
 }
 
+test('those with a label answer alone, in the address, and the way back is beside it', async ({ page }) => {
+  await page.goto('/evidence');
+  await page.getByLabel('By those with the label').selectOption('early crew', weighed);
+  await expect(page.getByRole('heading', { name: 'Evidence for early crew' })).toBeVisible();
+  await expect(page).toHaveURL(/label=early\+crew/);
+  const boxes = page.getByRole('table', { name: 'What is a centimetre of box worth?' });
+  await expect(boxes.getByRole('row', { name: /^All of early crew/ })).toBeVisible(weighed);
+  await expect(page.getByText('The whole club', { exact: true })).toHaveCount(0);
+  await page.getByLabel('By those with the label').selectOption('everybody');
+  await expect(page.getByRole('heading', { name: 'Evidence', exact: true })).toBeVisible();
+  await expect(boxes.getByRole('row', { name: /^The whole club/ })).toBeVisible(weighed);
+});
+
 test('what all lifters share is said once, without a row each', async ({ page }) => {
   await page.goto('/evidence');
   await expect(page.getByText(/^All \d+ lifters share the club's number/)).toBeVisible(weighed);

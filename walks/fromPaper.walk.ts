@@ -77,6 +77,14 @@ test('what was written on paper goes on record without a mouse: sets as planned,
   await keyboard.press('Shift+Tab');
   await keyboard.press('Shift+Tab');
   await focused('Bar', 3);
+  // Pounds that were written where kilograms stand are asked about once, with what may have been meant.
+  await keyboard.type('240');
+  await keyboard.press('Enter');
+  await expect(lifter).toContainText('times the bar on the paper');
+  await expect(lifter.getByRole('button', { name: /^Pounds\? 108\.86 kg/ })).toBeVisible();
+  await focused('Bar', 3);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  await page.keyboard.press('ControlOrMeta+a');
   await keyboard.type('100');
   await keyboard.press('Tab');
   await keyboard.press('Tab');

@@ -29,6 +29,27 @@ test('a set that is logged counts at once, also when its bands were removed sinc
   expect(heights.lines[0].observations).toBe(1);
 });
 
+test('those with a label are weighed alone, whatever its capitals; a label that nobody has is refused', async () => {
+  const { ask, store } = await testApp(smallClub());
+  const { id, ...lifter } = (await store.list('lifter')).find((one) => one.id === 'lifter-1')!;
+  await store.update('lifter', id, { ...lifter, labels: ['Early crew'] });
+  const other = await store.create('lifter', { ...lifter, name: 'Somebody else', labels: [] });
+  await store.logSets([
+    squatSet({ repsInReserve: 1 }),
+    squatSet({ repsInReserve: 1, lifterId: other.record.id, doneOn: '2026-10-10' }),
+    squatSet({ repsInReserve: 1, lifterId: other.record.id, doneOn: '2026-10-11' }),
+  ]);
+  const setsOf = async (query: string) => (await ask('GET', `/api/evidence${query}`)).json.sets;
+  expect(await setsOf('')).toBe(3);
+  expect(await setsOf('?label=early%20CREW')).toBe(1);
+  const refused = { error: { field: 'label' } };
+  expect(await ask('GET', '/api/evidence?label=late')).toMatchObject({ status: 404, json: refused });
+  expect(await ask('GET', `/api/evidence?label=early%20crew&lifterId=${id}`)).toMatchObject({
+    status: 400,
+    json: refused,
+  });
+});
+
 test('a lifter that the club does not have is refused', async () => {
   const { ask } = await testApp(smallClub());
   expect(await ask('GET', '/api/evidence?lifterId=nobody')).toMatchObject({

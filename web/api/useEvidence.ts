@@ -4,16 +4,16 @@ import { requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 import { forgetWork } from './useWorkTold.ts';
 
-const evidenceKey = [...clubKey, 'evidence'];
-
-/** What the club's log says of its rules of thumb, every lifter in it; asked again whenever the club changes. */
-export function useEvidence() {
+/** What the club's log says of its rules of thumb, every lifter in it, or those with a label alone; asked again whenever the club changes. */
+export function useEvidence(label: string) {
+  const evidenceKey = [...clubKey, 'evidence', label];
+  const path = label === '' ? '/api/evidence' : `/api/evidence?${new URLSearchParams({ label })}`;
   const client = useQueryClient();
   const query = useQuery({
     queryKey: evidenceKey,
     queryFn: ({ signal }) => {
       forgetWork(client, 'evidence');
-      return requestAgain<EvidenceReport>('/api/evidence', signal);
+      return requestAgain<EvidenceReport>(path, signal);
     },
   });
   return {

@@ -14,9 +14,11 @@ export function AnswerSection(props: {
   answer: EvidenceAnswer;
   /** Null: the club, with everybody in it. */
   lifterId: string | null;
+  /** Whose answer it is all together; empty: the whole club's. */
+  label: string;
   nameOf: (lifterId: string) => string;
 }) {
-  const { answer, lifterId, nameOf } = props;
+  const { answer, lifterId, label, nameOf } = props;
   const { question, traps } = answer;
   const units = useUnits();
   const nameOfLine = (line: EvidenceLine) => (line.lifterId === null ? null : nameOf(line.lifterId));
@@ -29,7 +31,7 @@ export function AnswerSection(props: {
   const lines: NamedLine[] = shownLines(answer, lifterId).map((line, index) => ({
     key: `${index}`,
     line,
-    name: lineName(question, line, nameOfLine(line)),
+    name: lineName(question, line, nameOfLine(line), label),
     effect: line.effect && spokenEffect(question, line.effect, voiceOf(line)),
     naive: line.naive && spokenEffect(question, line.naive, voiceOf(line)),
   }));
@@ -37,7 +39,7 @@ export function AnswerSection(props: {
     effect ? [{ key, name: nameInPicture(name, line), isClub: line.lifterId === null, ...effect }] : [],
   );
   const title = questionText(question, units);
-  const shared = sharedSentence(answer, lifterId, nameOf);
+  const shared = sharedSentence(answer, lifterId, nameOf, label || undefined);
   const measure = measureText(question, units);
   return (
     <section className="stack evidence-answer paper-whole" aria-labelledby={`evidence-${question}`}>

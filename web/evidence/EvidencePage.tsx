@@ -16,10 +16,12 @@ const WHOLE_CLUB = 'club';
 /** Every question with its answer, for the club or for one lifter. */
 export function EvidencePage({ lifterId }: { lifterId: string | null }) {
   const { lifter } = useClub();
-  const { report, error, isAsked, stop, askAgain } = useEvidence();
+  const { label: labelAsked, setLabel, options } = useLabel(lifter);
+  // One lifter stands beside the whole club.
+  const label = lifterId === null ? labelAsked : '';
+  const { report, error, isAsked, stop, askAgain } = useEvidence(label);
   const told = useWorkTold('evidence');
   const [, navigate] = useLocation();
-  const { label, setLabel, options, isShown: hasLabel } = useLabel(lifter);
   const nameOf = (id: string) => lifter.find((one) => one.id === id)?.name ?? 'a lifter no longer kept';
   if (lifterId !== null && !lifter.some(({ id }) => id === lifterId)) {
     return (
@@ -28,16 +30,14 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
       </p>
     );
   }
-  /** With a label the whole club's line, and of the lifters those who have it. */
-  const isShown = (id: string | null) =>
-    id === null || lifterId !== null || lifter.some((one) => one.id === id && hasLabel(one));
+  const of = lifterId === null ? label : nameOf(lifterId);
   const who = [...lifter]
     .sort((a, b) => a.name.localeCompare(b.name))
     .map(({ id, name }) => ({ value: id, word: name }));
   return (
     <div className="stack loose evidence">
       <div className="row ends">
-        <h1>{lifterId === null ? 'Evidence' : `Evidence for ${nameOf(lifterId)}`}</h1>
+        <h1>{of === '' ? 'Evidence' : `Evidence for ${of}`}</h1>
       </div>
       <Link href="/backtest">Forecasts of past meets, beside what was lifted</Link>
       {error && <p role="alert">{error.message}</p>}
@@ -57,8 +57,8 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
           onStop={stop}
         />
       )}
-      {report !== undefined && isEmpty(report) && <NothingYet />}
-      {report !== undefined && !isEmpty(report) && (
+      {report !== undefined && isEmpty(report) && label === '' && <NothingYet />}
+      {report !== undefined && (!isEmpty(report) || label !== '') && (
         <>
           <div className="evidence-head">
             <p className="quiet">{restsOn(report)}</p>
@@ -70,7 +70,12 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
                 onChange={(id) => navigate(id === WHOLE_CLUB ? '/' : `/${id}`)}
               />
               {lifterId === null && options.length > 1 && (
-                <SelectField label="Lifters shown" value={label} options={options} onChange={setLabel} />
+                <SelectField
+                  label="By those with the label"
+                  value={label}
+                  options={options}
+                  onChange={setLabel}
+                />
               )}
             </div>
           </div>
@@ -78,7 +83,8 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
           {report.answers.map((answer) => (
             <AnswerSection
               key={answer.question}
-              answer={{ ...answer, lines: answer.lines.filter((line) => isShown(line.lifterId)) }}
+              answer={answer}
+              label={label}
               lifterId={lifterId}
               nameOf={nameOf}
             />

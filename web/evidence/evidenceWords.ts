@@ -63,11 +63,17 @@ export function variantText(variant: Variant): string {
 }
 
 /** Whose line it is, as picture and table name it. */
-export function lineName(question: Question, line: EvidenceLine, lifterName: string | null): string {
+export function lineName(
+  question: Question,
+  line: EvidenceLine,
+  lifterName: string | null,
+  /** Of those with it; empty: of the whole club. */
+  label = '',
+): string {
   const { variant, lift, equipped } = line;
   if (lifterName !== null) return lifterName;
   if (variant !== null) return capital(variantText(variant));
-  if (lift !== null) return `Club, ${liftWord(lift)}`;
+  if (lift !== null) return `${label ? capital(label) : 'Club'}, ${liftWord(lift)}`;
   if (equipped !== null) return equipped ? 'In equipment' : 'Raw';
-  return question === 'equipped' ? 'Equipped minus raw' : 'The whole club';
+  return question === 'equipped' ? 'Equipped minus raw' : label ? `All of ${label}` : 'The whole club';
 }

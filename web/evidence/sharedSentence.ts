@@ -7,6 +7,7 @@ export function sharedSentence(
   answer: EvidenceAnswer,
   lifterId: string | null,
   nameOf: (lifterId: string) => string,
+  ofAll = 'the club',
 ): string | null {
   const shared = sharedLines(answer).filter((line) => lifterId === null || line.lifterId === lifterId);
   if (shared.length === 0) return null;
@@ -14,11 +15,12 @@ export function sharedSentence(
   const most = Math.max(...counts);
   const each = countText(Math.min(...counts), most, countedText(answer.question));
   const names = shared.map((line) => nameOf(line.lifterId ?? '')).sort((a, b) => a.localeCompare(b));
+  const whole = ofAll === 'the club' ? 'the whole club' : `all of ${ofAll}`;
   if (shared.length === 1)
-    return `${names[0]}: as the whole club; ${each} of their own ${most === 1 ? 'shows' : 'show'} no difference.`;
+    return `${names[0]}: as ${whole}; ${each} of their own ${most === 1 ? 'shows' : 'show'} no difference.`;
   const everybody = answer.lines.filter((line) => line.lifterId !== null).length === shared.length;
   const who = everybody ? `All ${shared.length} lifters` : `${shared.length} lifters (${names.join(', ')})`;
-  return `${who} share the club's number: with ${each} each, the log shows no difference between them.`;
+  return `${who} share ${ofAll}'s number: with ${each} each, the log shows no difference between them.`;
 }
 
 /** "6 to 30 lifts", "1 lift". */

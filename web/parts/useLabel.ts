@@ -1,4 +1,5 @@
 import type { Lifter } from '#contract/records/lifters.ts';
+import { hasLabel } from '#reckon/evidence/ofLabel.ts';
 import { isSame, labelsOf } from './labelsIn.ts';
 import { useInAddress } from './useInAddress.ts';
 
@@ -20,6 +21,6 @@ export function useLabel(lifters: readonly Pick<Lifter, 'labels'>[]): LabelAsked
     label,
     setLabel,
     options: [{ value: '', word: 'everybody' }, ...labels.map((one) => ({ value: one, word: one }))],
-    isShown: (lifter) => label === '' || lifter.labels.some((own) => isSame(own, label)),
+    isShown: (lifter) => label === '' || hasLabel(lifter, label),
   };
 }
