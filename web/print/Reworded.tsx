@@ -37,11 +37,10 @@ export function Reworded(props: {
           {sentences.slice(0, mostSaid).join(' ')}
           {more > 0 && ` And ${counted(more, 'more change')} of this kind.`}
         </strong>{' '}
-        Number {prescription.number} goes on saying what it said.{' '}
         <button type="button" className="plain" disabled={retell.isPending} onClick={() => void take()}>
           Put it on the papers
         </button>{' '}
-        as number {prescription.number + 1}; the bars stay.
+        as number {prescription.number + 1}; number {prescription.number} and the bars stay.
       </p>
       {retell.error && (
         <p className="field-error" role="alert">
