@@ -42,6 +42,7 @@ describe('tryRoom', () => {
       };
       expect((await passed('blind')).toSorted()).toEqual(['18 -> 27', '>= -> >']);
       expect(await passed('sharp')).toEqual([]);
+      expect(await passed('blind/grown.ts')).toHaveLength(2);
     } finally {
       rmSync(root, { recursive: true });
     }

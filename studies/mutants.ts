@@ -10,7 +10,7 @@ export async function run(args: readonly string[]): Promise<void> {
   const command = new Command('mutants')
     .argument(
       '<rooms...>',
-      'folders whose sources are changed and whose tests are asked: core/rig contract/words',
+      'folders whose sources are changed and whose tests are asked, or single files of one: core/rig core/day/plates.ts',
     )
     .option('--count <mutants>', 'how many mutants a room', wholeFrom(1), 40)
     .option('--seed <number>', 'other mutants for another seed', wholeFrom(0), 1)

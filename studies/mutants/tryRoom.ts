@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
@@ -41,16 +41,20 @@ interface Asked {
 const HANGS_FACTOR = 4;
 const HANGS_MS = 10_000;
 
-/** Tries mutants of the sources in `room` (a folder under `root`), two at a time, on those of its tests that import them. */
+/**
+ * Tries mutants of the sources in `room` (a folder under `root`, or one file of a room), two at a time, on those of the room's tests
+ * that import them.
+ */
 export async function tryRoom(
   root: string,
   room: string,
   { count, seed, minutes, beside = [] }: TrySize,
 ): Promise<RoomTried> {
   const startedMs = performance.now();
-  const sources = sourcesUnder(join(root, room));
+  const isFile = statSync(join(root, room)).isFile();
+  const sources = isFile ? [join(root, room)] : sourcesUnder(join(root, room));
   const asked: Asked[] = [];
-  for (const folder of [room, ...beside]) {
+  for (const folder of [isFile ? dirname(room) : room, ...beside]) {
     const fromMs = performance.now();
     if (!(await passes(root, folder, sources))) throw new Error(`The tests of ${folder} fail as they are.`);
     asked.push({ folder, limitMs: HANGS_MS + HANGS_FACTOR * (performance.now() - fromMs) });
