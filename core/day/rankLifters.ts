@@ -37,7 +37,7 @@ export function rankLifters(
   spent: () => number,
   onRanking: (at: number) => void = () => {},
 ): Ranked[] {
-  const mostSets = Math.min(MOST_SETS, Math.floor(MOST_SETS_OF_ALL / Math.max(1, lifters.length)));
+  const mostSets = Math.min(MOST_SETS, MOST_SETS_OF_ALL / lifters.length);
   const ranked = lifters.map(({ task, rack, fixed }, at): Ranked => {
     onRanking(at);
     const outOfTime = () => spent() > (SHARE_OF_TIME * (at + 1)) / lifters.length;
@@ -69,13 +69,13 @@ function orReason(rank: () => SetupRanking): Ranked {
   }
 }
 
-/** The best sets of each lifter at a rack, by their bounds. */
+/** The best sets of each lifter at a rack, by their bounds; none where nobody needs to choose among them. */
 function poolOf(rankings: readonly SetupRanking[]): Map<string, GearSet> {
   const pool = new Map<string, GearSet>();
-  for (const { sets, lowerBoundOf, leftOut } of rankings) {
-    if (leftOut === undefined) continue;
+  if (rankings.every(({ leftOut }) => leftOut === undefined)) return pool;
+  for (const { sets, lowerBoundOf } of rankings) {
     const bounds = sets.map((_, index) => lowerBoundOf(index));
-    const best = [...sets.keys()].sort((a, b) => bounds[a]! - bounds[b]! || a - b);
+    const best = [...sets.keys()].sort((a, b) => bounds[a]! - bounds[b]!);
     for (const index of best.slice(0, Math.ceil(POOL / rankings.length)))
       pool.set(keyOf(sets[index]!), sets[index]!);
   }

@@ -122,6 +122,10 @@ describe('why no bands serve', () => {
     const { stretch, anchorN } = hookupReach(hookups[1]!, travel);
     const just = { ...gear, hookups: [slack!, { ...hookups[1]!, ratedLoadN: anchorN }] };
     expect(why({ ...task, aim }, just, { ...rules, safeStretch: stretch }, 100)).toEqual(found);
+    // Stretched no less, on an anchor that does not hold it, it is too much for the anchor and not slack.
+    const weak = { ...just, hookups: [slack!, { ...hookups[1]!, ratedLoadN: anchorN - 1 }] };
+    const overloads = { reason: 'noneFits', slack: 1, stretched: 0, tooMuchForAnchor: 1 };
+    expect(why({ ...task, aim }, weak, { ...rules, safeStretch: stretch }, 100)).toEqual(overloads);
   });
 
   it('counts the body that rises with the bar as held already, and the most that the bounds let hang as room', () => {

@@ -178,6 +178,12 @@ export const untold: readonly Untold[] = [
     why: 'The same is added to what every rack pays, and only their order is used.',
   },
   {
+    file: 'core/day/explain.ts',
+    within: '{ ...task.capability, strengthN }, 0, task.speedCorrection',
+    changes: ['0 -> 1'],
+    why: 'How finely the way of the bar is sampled: here only the speeds of the whole rep are read.',
+  },
+  {
     file: 'core/strength/readTable.ts',
     within: 'let rep = from + ABREAST - 1; rep > 0',
     changes: ['- -> +'],
