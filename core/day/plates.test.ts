@@ -93,6 +93,9 @@ describe('plates', () => {
     // Bars come in steps of 2.5 kg.
     expect([101, 101.5, 102, 102.5, 103.7].map(usualLoadKg)).toEqual([100, 102.5, 102.5, 102.5, 102.5]);
     expect([103.8, 21, 21.5].map(usualLoadKg)).toEqual([105, 20, 22.5]);
+    // Of one pair each of 25, 2.5 and 1.25 kg nothing loads more than 27.5 kg and less than 70, which is nearer to 60.
+    const few = [25, 2.5, 1.25].map((massKg) => ({ massKg, pairs: 1 }));
+    expect(plates({ targetKg: 60, barKg: 20, collarsKg: 0, discs: few }).loadedKg).toBe(70);
   });
 
   it('leaves the bar bare when the target is lighter than bar and collars', () => {
