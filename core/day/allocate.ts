@@ -31,8 +31,7 @@ export function allocate(input: AllocationInput): Allocation {
   const branches: Bounded[] = [];
   let best: readonly RackPlan[] | null = null;
   let least = Number.POSITIVE_INFINITY;
-  const offer = (plans: readonly RackPlan[] | null) => {
-    if (plans === null) return;
+  const offer = (plans: readonly RackPlan[]) => {
     const cost = costOf(plans);
     if (cost >= least - EPSILON) return;
     [best, least] = [plans, cost];

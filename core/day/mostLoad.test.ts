@@ -1,4 +1,4 @@
-import { assert, constant, constantFrom, double, property, record } from 'fast-check';
+import { assert, constant, constantFrom, double, oneof, property, record } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { squatCapability } from '#core/rep/tests/capabilities.ts';
@@ -10,6 +10,7 @@ import { gearLoad } from './gearLoad.ts';
 import type { LifterTask } from './misfit.ts';
 import { roomForBar } from './mostLoad.ts';
 import { rankSetups } from './rankSetups.ts';
+import { freeSearch, noBounds } from './SearchRules.ts';
 import { readPair } from './tests/manyPieces.ts';
 
 const travel = { bottomM: 0.9, lockoutM: 1.5, gravityMps2: 9.80665, path: [] };
@@ -36,6 +37,8 @@ const limits = record({
   barKg: constantFrom(40, 90, 140, Number.POSITIVE_INFINITY),
   lockoutKg: constantFrom(60, 110, 170, Number.POSITIVE_INFINITY),
 });
+/** Less than the empty bar: nothing but that is left. */
+const hardlyAny = record({ barKg: constantFrom(20, 90), lockoutKg: constantFrom(20, 110) });
 const task = (aim: Aim): LifterTask => ({ capability: squatCapability, travel, aim, referenceKg: 200 });
 
 /** What is held at lockout by the load of the setup itself. */
@@ -44,20 +47,33 @@ function atLockoutKg(set: GearSet, barKg: number): number {
 }
 
 describe('a lifter who may hold so much and no more', () => {
-  it.each([0, 1, 2] as const)('is never proposed more, on the bar or at lockout, by any aim (%i)', (of) => {
-    assert(
-      property(aims[of], limits, (aim, most) => {
-        const { sets, fromBest } = rankSetups({ ...task(aim), most: { ...most, heaviestStep: 1 } }, gear);
-        const next = fromBest();
-        for (let one = next(); one !== null; one = next()) {
-          expect(one.barKg).toBeLessThanOrEqual(Math.max(25, most.barKg));
-          const heldKg = atLockoutKg(sets[one.index]!, one.barKg);
-          expect(heldKg).toBeLessThanOrEqual(Math.max(25, most.lockoutKg) + 1e-6);
-        }
-      }),
-      { numRuns: of === 2 ? 5 : 40 },
-    );
-  });
+  it.each([0, 1, 2] as const)(
+    'is never proposed more, on the bar or at lockout, by any aim or bound (%i)',
+    (of) => {
+      assert(
+        property(
+          aims[of],
+          oneof(limits, hardlyAny),
+          constantFrom(0, 0.6),
+          constantFrom(1, 1.25),
+          (aim, most, leastBarShare, heaviestStep) => {
+            const rules = { ...freeSearch, bounds: { ...noBounds, leastBarShare } };
+            const held = { ...task(aim), most: { ...most, heaviestStep } };
+            const { sets, fromBest } = rankSetups(held, gear, undefined, rules);
+            const next = fromBest();
+            const emptyKg = 25 * heaviestStep;
+            for (let one = next(); one !== null; one = next()) {
+              const stepKg = one.barKg * heaviestStep;
+              expect(stepKg).toBeLessThanOrEqual(Math.max(emptyKg, most.barKg));
+              const heldKg = atLockoutKg(sets[one.index]!, stepKg);
+              expect(heldKg).toBeLessThanOrEqual(Math.max(emptyKg, most.lockoutKg) + 1e-6);
+            }
+          },
+        ),
+        { numRuns: of === 2 ? 5 : 40 },
+      );
+    },
+  );
 
   it('gets the best of all that remains: as good as the best of every set and bar within the limits, tried one by one', () => {
     assert(

@@ -95,6 +95,12 @@ export const untold: readonly Untold[] = [
     why: 'Whichever contested piece is split first, the two branches cover all: only how long the search takes hangs on it.',
   },
   {
+    file: 'core/day/bars.ts',
+    within: 'enough.length > 0 ?',
+    changes: ['0 -> 1'],
+    why: 'Where one bar alone is heavy enough it is the heaviest of all.',
+  },
+  {
     file: 'core/day/plates.ts',
     within: 'window.at(-1)!.rank >= count - at',
     changes: ['>= -> >'],
@@ -105,6 +111,18 @@ export const untold: readonly Untold[] = [
     within: 'Math.floor(rest / step)',
     changes: ['/ -> *'],
     why: 'The count goes down from any start that is high enough, and places that do not exist never match.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'kinds.at(-1)?.grams ?? 0',
+    changes: ['0 -> 1'],
+    why: 'Without discs the table has a place more, which none reaches.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'Math.max(0, Math.ceil(sideUnits)',
+    changes: ['0 -> 1'],
+    why: 'For a target far below the bar the table has a place more, and the bare bar before it is taken.',
   },
   {
     file: 'core/day/timeSpent.ts',
