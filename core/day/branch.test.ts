@@ -28,7 +28,7 @@ function choicesIn({ allowed, reserved }: Branch, items: readonly SharedItem[]):
   );
 }
 
-it('parts all ways to share the gear out: each is in one of the two branches, and none in both', () => {
+it('parts all ways to share the gear out: each is in one of the two branches, and none in both, nor in those of theirs', () => {
   fc.assert(
     fc.property(
       table(2),
@@ -36,16 +36,22 @@ it('parts all ways to share the gear out: each is in one of the two branches, an
       fc.array(fc.integer({ min: 0, max: 3 }), { minLength: ITEMS, maxLength: ITEMS }),
       (allowed, most, stock) => {
         const items = stock.map((capacity) => ({ capacity })) as SharedItem[];
-        const plans = most.map((counts, rack) => ({
-          most: counts.map((count, item) => Math.min(count, allowed[rack]![item]!)),
-        })) as unknown as RackPlan[];
+        const halve = (branch: Branch) => {
+          const plans = most.map((counts, rack) => ({
+            most: counts.map((count, item) => Math.min(count, branch.allowed[rack]![item]!)),
+          })) as unknown as RackPlan[];
+          const parts = split(branch, plans, items);
+          if (parts.length === 0) return parts;
+          const found = parts.flatMap((part) => choicesIn(part, items)).map(String);
+          expect(found.toSorted()).toEqual(choicesIn(branch, items).map(String).toSorted());
+          expect(parts.map(({ whole }) => whole)).toEqual([false, false]);
+          return parts;
+        };
         const reserved = allowed.map((counts) => counts.map(() => 0));
-        const branch: Branch = { whole: true, allowed, reserved, charges: allowed.map(() => []) };
-        const parts = split(branch, plans, items);
-        if (parts.length === 0) return;
-        const found = parts.flatMap((part) => choicesIn(part, items)).map(String);
-        expect(found.toSorted()).toEqual(choicesIn(branch, items).map(String).toSorted());
-        expect(parts.map(({ whole }) => whole)).toEqual([false, false]);
+        // What one rack is promised in a branch stays promised in its branches.
+        halve({ whole: true, allowed, reserved, charges: allowed.map(() => []) })
+          .flatMap(halve)
+          .forEach(halve);
       },
     ),
   );

@@ -186,6 +186,11 @@ describe('the sets of a stock that is too large', () => {
     expect(best).toMatchObject({ set: { hookups: [26], chainPairs: [0, 0, 0, 0, 0, 0] }, barKg: 90 });
     expect(proof.setsLeftOut).toBeGreaterThan(6e10);
     expect(proof.gap).toBeLessThanOrEqual(0.0005);
+    // It is likely, and so found too where none may be grown.
+    const likely = rankSetups(taskOf({ by: 'percent', targets }), gear, undefined, freeSearch, {
+      mostSets: 1,
+    });
+    expect(likely.sets[likely.fromBest()()!.index]).toEqual(best.set);
   });
 
   it('are answered with a bound that says how much is not known, whatever the aim and the clock', () => {

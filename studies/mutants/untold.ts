@@ -196,6 +196,42 @@ export const untold: readonly Untold[] = [
     why: 'The same is added to what every rack pays, and only their order is used.',
   },
   {
+    file: 'core/day/allocate.ts',
+    within: 'return sum + most[item]! *',
+    changes: ['+ -> -'],
+    why: 'Which rack settles first changes how soon the best is found, not which it is.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'CLOSING_STEP * changeCost',
+    changes: ['* -> /'],
+    why: 'By how much closing prices rise changes how soon a walk ends where it began, not what it costs then.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: `for (let set = 0; set < value.length; set++) {`,
+    changes: ['< -> <='],
+    why: 'Beyond the last set there is no edge to walk.',
+  },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: 'least() - bound))',
+    changes: ['- -> +'],
+    why: 'How far prices step at a time changes how long the search takes: a bound holds at any prices.',
+  },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: '(needed[item] ? price : 0)',
+    changes: ['needed[item] ? price : 0 -> needed[item] ? (0) : (price)'],
+    why: 'Which prices are set back to nought changes how long the search takes: a bound holds at any prices.',
+  },
+  {
+    file: 'core/day/settle.ts',
+    within: 'settled.every((plan, rack) => plan.cost > before[rack]! - 1e-9)',
+    changes: ['settled.every((plan, rack) => plan.cost > before[rack]! - 1e-9) -> false'],
+    why: 'Another round after one in which nobody gained changes nothing.',
+  },
+  {
     file: 'core/day/explain.ts',
     within: '{ ...task.capability, strengthN }, 0, task.speedCorrection',
     changes: ['0 -> 1'],
