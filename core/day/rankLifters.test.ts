@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { evenCapability } from '#core/rep/tests/capabilities.ts';
 import { allocate } from './allocate.ts';
-import type { GearSet } from './Gear.ts';
+import type { GearSet, RackGear } from './Gear.ts';
 import type { LifterTask } from './misfit.ts';
 import { type Ranked, rankLifters } from './rankLifters.ts';
 import { rankSetups } from './rankSetups.ts';
@@ -11,6 +11,8 @@ import { manyPieces } from './tests/manyPieces.ts';
 
 const travel = { bottomM: 0.6, lockoutM: 1.1, gravityMps2: 9.81, path: [] };
 const keyOf = (set: GearSet) => JSON.stringify(set);
+const pulledN = ({ hookups }: RackGear, set: GearSet) =>
+  set.hookups.reduce((sum, index) => sum + hookups[index]!.measured!.verticalAt[1]!.forceN, 0);
 const free = { barKg: null, set: null };
 const ranksOf = (ranked: readonly Ranked[]) =>
   ranked.map((one) => {
@@ -102,9 +104,7 @@ describe('the sets of all lifters', () => {
       ({ sets, leftOut }) => {
         expect(sets.length).toBeGreaterThan(0);
         expect(leftOut!.count).toBeGreaterThan(6e10);
-        const pulledN = ({ hookups }: GearSet) =>
-          hookups.reduce((sum, index) => sum + gear.hookups[index]!.measured!.verticalAt[1]!.forceN, 0);
-        return Math.max(...sets.map(pulledN));
+        return Math.max(...sets.map((set) => pulledN(gear, set)));
       },
     );
     // Beside the empty bar of 20 kg the second may hold 20.
