@@ -17,10 +17,14 @@ export function clubOption(): Option {
 
 /** Opens a club that is there; a mistyped name must not found a new one. */
 export async function openExistingClub(file: string): Promise<OneClub> {
+  const { finishRestore } = await import('#store/copies/restoreFile.ts');
+  const { whatIsLeft } = await import('#store/open/fileFault.ts');
+  await finishRestore(file).catch((error) => {
+    throw new CliError(whyNotOpenClub(file, error));
+  });
   if (!existsSync(file)) {
-    throw new CliError(
-      `There is no club in ${resolve(file)}. "rackwright serve --club ${file}" creates one.`,
-    );
+    const sentence = `There is no club in ${resolve(file)}. "rackwright serve --club ${file}" creates one.`;
+    throw new CliError(whatIsLeft(file) ?? sentence);
   }
   return openClub(file);
 }
@@ -58,4 +62,4 @@ export async function withClub<Result>(
 }
 
 /** Who changes a club by a command. */
-const terminal: Who = { name: 'a command in the terminal' };
+export const terminal: Who = { name: 'a command in the terminal' };

@@ -1,9 +1,11 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, mkdirSync, readdirSync, statSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, onTestFinished, test } from 'vitest';
+import { snapshotFolderOf } from '#store/copies/keptCopies.ts';
+import { takeSnapshot } from '#store/copies/takeSnapshot.ts';
 import { openStore } from '#store/openStore.ts';
 import { newClubPath } from '#store/tests/newClubPath.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
@@ -71,4 +73,33 @@ test('a folder in the place of the file is named', async () => {
   const path = newClubPath();
   mkdirSync(path);
   await expect(openOneClub(path, who)).rejects.toThrow();
+});
+
+test('where a club was and its file is gone no empty one is made: the copies that are kept are named', async () => {
+  const path = newClubPath();
+  const club = await openOneClub(path, who, fill);
+  const { name } = await takeSnapshot(path, snapshotFolderOf(path));
+  await club.close();
+  rmSync(path);
+  const refused = expect.objectContaining({
+    reason: 'unavailable',
+    message: expect.stringMatching(
+      new RegExp(`${path} is gone, .*${name}: "rackwright restore newest" .*--club`),
+    ),
+  });
+  await expect(openOneClub(path, who, fill)).rejects.toEqual(refused);
+  expect(existsSync(path)).toBe(false);
+});
+
+test('what a server that was killed left beside a file that is gone is not put into a new club', async () => {
+  const [served, path] = [newClubPath(), newClubPath()];
+  const club = await openOneClub(served, who, fill);
+  // As it lies beside the file while the server runs: whoever opens a file takes in what stands in the log beside it.
+  copyFileSync(`${served}-wal`, `${path}-wal`);
+  await club.close();
+  await expect(openOneClub(path, who)).rejects.toMatchObject({
+    reason: 'unavailable',
+    message: expect.stringMatching(/club\.sqlite-wal, which holds what was saved last/),
+  });
+  expect(readdirSync(dirname(path))).toEqual(['club.sqlite-wal']);
 });

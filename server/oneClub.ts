@@ -2,6 +2,9 @@ import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Who } from '#contract/changes/who.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import type { CopyFile } from '#store/copies/keptCopies.ts';
+import { finishRestore, restoreFile } from '#store/copies/restoreFile.ts';
+import { whatIsLeft } from '#store/open/fileFault.ts';
 import { makeWhole } from '#store/open/makeWhole.ts';
 import { openStore } from '#store/openStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -13,7 +16,7 @@ export interface OneClub extends ClubStore {
 
 /**
  * Opens the one club of a file for somebody. Where there is no file one is made with a club in it, which `fill` may fill: the file is
- * there with all of that or not at all.
+ * there with all of that or not at all. Refused where copies tell that one was there.
  */
 export async function openOneClub(
   file: string,
@@ -21,7 +24,10 @@ export async function openOneClub(
   fill: (club: ClubStore) => Promise<void> = async () => {},
 ): Promise<OneClub> {
   if (file === inMemory) return opened(file, who, true);
+  await finishRestore(file);
   if (!existsSync(file)) {
+    const left = whatIsLeft(file);
+    if (left !== null) throw new Refusal('unavailable', '', left);
     await makeWhole(file, async (beside) => {
       try {
         const club = await opened(beside, who, true);
@@ -34,6 +40,15 @@ export async function openOneClub(
     });
   }
   return opened(file, who, false);
+}
+
+/** Puts a copy where the one club's file is damaged or gone; says where the damaged one is now, null where there was none. */
+export async function restoreOneClub(
+  file: string,
+  copy: Pick<CopyFile, 'name' | 'kind' | 'path'>,
+  who: Who,
+): Promise<string | null> {
+  return restoreFile(file, copy, { clubId, who });
 }
 
 async function opened(file: string, who: Who, isNew: boolean): Promise<OneClub> {

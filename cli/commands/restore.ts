@@ -1,8 +1,9 @@
 import { Command } from 'commander';
 import type { CopyFile } from '#store/copies/keptCopies.ts';
 import { CliError } from '../CliError.ts';
-import { clubOption, openClub } from '../clubFile.ts';
+import { clubOption, openClub, terminal } from '../clubFile.ts';
 import { snapshotsOption } from '../snapshotsOption.ts';
+import { whyNotOpenClub } from '../whyNotOpenClub.ts';
 import { copiesInWords } from './snapshot.ts';
 
 interface RestoreOptions {
@@ -34,22 +35,37 @@ async function restore(which: string, { club, snapshots }: RestoreOptions): Prom
     process.stderr.write(copiesInWords(copies));
     throw new CliError(`There is no copy "${which}" of ${club}.`, 2);
   }
-  const { isWholeFile, moveAside, putSnapshot } = await import('#store/copies/restoreFile.ts');
-  const isWhole = isWholeFile(club);
-  const aside = isWhole ? null : moveAside(club);
-  if (aside !== null) process.stdout.write(`The damaged file is now ${aside}.\n`);
-  if (!isWhole && copy.kind === 'snapshot') putSnapshot(copy.path, club);
-  else await takeIn(copy, club, isWhole);
+  const { finishRestore, isWholeFile } = await import('#store/copies/restoreFile.ts');
+  const kept = await inWords(club, async () => {
+    await finishRestore(club);
+    return isWholeFile(club) ? takeIn(copy, club) : takePlace(copy, club);
+  });
+  if (kept !== null) process.stdout.write(`${kept}\n`);
   process.stdout.write(`The club is now as it was at ${copy.takenAt.slice(0, 16).replace('T', ' ')} UTC.\n`);
 }
 
-async function takeIn(copy: CopyFile, club: string, isWhole: boolean): Promise<void> {
+/** Says what became of the club that was there. */
+async function takeIn(copy: CopyFile, club: string): Promise<string> {
   const { restoreCopy } = await import('#server/copies/restoreCopy.ts');
   const store = await openClub(club);
   try {
     const { keptAs } = await restoreCopy(store, copy);
-    if (isWhole) process.stdout.write(`What was there until now is kept in ${keptAs}.\n`);
+    return `What was there until now is kept in ${keptAs}.`;
   } finally {
     await store.close();
+  }
+}
+
+async function takePlace(copy: CopyFile, club: string): Promise<string | null> {
+  const { restoreOneClub } = await import('#server/oneClub.ts');
+  const aside = await restoreOneClub(club, copy, terminal);
+  return aside === null ? null : `The damaged file is now ${aside}.`;
+}
+
+async function inWords<T>(club: string, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    throw error instanceof CliError ? error : new CliError(whyNotOpenClub(club, error));
   }
 }

@@ -1,7 +1,6 @@
 import {
   closeSync,
   existsSync,
-  fsyncSync,
   mkdirSync,
   openSync,
   readdirSync,
@@ -11,6 +10,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import SqliteFile from 'better-sqlite3';
+import { syncToDisk } from '../open/syncToDisk.ts';
 import { Refusal } from '../Refusal.ts';
 import { keptCopies, snapshotName } from './keptCopies.ts';
 import { snapshotsToKeep } from './snapshotsToKeep.ts';
@@ -33,7 +33,7 @@ export async function takeSnapshot(clubPath: string, folder: string): Promise<{ 
     const seq = checkCopy(half, before);
     const name = snapshotName(clubPath, new Date(), seq);
     renameSync(half, join(folder, name));
-    syncFile(folder);
+    syncToDisk(folder);
     await removeOld(clubPath, folder);
     return { name };
   } catch (error) {
@@ -78,7 +78,7 @@ function copyTo(half: string, clubPath: string): Counts {
 
 /** The number of the last change in it. */
 function checkCopy(half: string, before: Counts): number {
-  syncFile(half);
+  syncToDisk(half);
   const copy = new SqliteFile(half, { readonly: true, fileMustExist: true });
   try {
     const said = copy.pragma('integrity_check', { simple: true });
@@ -105,15 +105,6 @@ async function removeOld(clubPath: string, folder: string): Promise<void> {
   const snapshots = (await keptCopies(clubPath, folder)).filter(({ kind }) => kind === 'snapshot');
   const stay = snapshotsToKeep(snapshots.map(({ takenAt }) => takenAt));
   for (const { path, takenAt } of snapshots) if (!stay.has(takenAt)) rmSync(path, { force: true });
-}
-
-function syncFile(path: string): void {
-  const file = openSync(path, 'r');
-  try {
-    fsyncSync(file);
-  } finally {
-    closeSync(file);
-  }
 }
 
 /** An import holds the file for a while; a snapshot has time. */

@@ -36,14 +36,32 @@ export function beyondReading(path: string, how: string): string {
   return `The club's file ${resolve(path)} is damaged (${how}) and cannot be read. It was not changed; put a good copy in its place. ${wayOut(path)}`;
 }
 
-/** The newest copy that is kept of the club, the moment in its name, and how it takes the file's place. */
+/** What tells that a club was kept in a file that is not there, as one sentence with the way out; null: nothing does. */
+export function whatIsLeft(path: string): string | null {
+  const file = resolve(path);
+  const copy = newestCopy(path);
+  if (existsSync(`${path}-wal`))
+    return `The club's file ${file} is gone, but ${basename(path)}-wal, which holds what was saved last, is still beside it. Nothing was changed: put the file back. ${copy ?? noCopy} For a new club name another file with --club.`;
+  return copy === null
+    ? null
+    : `The club's file ${file} is gone, but copies of it are kept. Nothing was changed. ${copy} For a new club name another file with --club, or move the copies away.`;
+}
+
+/** The newest copy that is kept of the club and how it takes the file's place. */
 function wayOut(path: string): string {
+  return newestCopy(path) ?? noCopy;
+}
+
+const noCopy = 'No copy of it is kept beside it.';
+
+/** The moment is in its name. */
+function newestCopy(path: string): string | null {
   const snapshot = newest(snapshotFolderOf(path), `${basename(path)}.snapshot-`);
   if (snapshot !== null)
     return `The newest snapshot is ${snapshot}: "rackwright restore newest" puts it in the file's place.`;
   const replaced = newest(dirname(resolve(path)), `${basename(path)}.before-restore-`);
   return replaced === null
-    ? 'No copy of it is kept beside it.'
+    ? null
     : `The newest copy is ${replaced}: "rackwright restore ${replaced}" puts it in the file's place.`;
 }
 

@@ -1,15 +1,6 @@
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  linkSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  renameSync,
-  rmSync,
-} from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { existsSync, linkSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { syncToDisk } from './syncToDisk.ts';
 
 /**
  * Makes a file under a name beside its own, and gives it that when it is whole and on the disk: whoever is killed meanwhile leaves
@@ -17,20 +8,19 @@ import { basename, dirname, join, resolve } from 'node:path';
  */
 export async function makeWhole(path: string, make: (beside: string) => Promise<void>): Promise<void> {
   const folder = dirname(resolve(path));
-  mkdirSync(folder, { recursive: true });
-  sweepAway(path);
-  const beside = `${path}${making}${process.pid}-${++made}`;
+  sweepAway(folder);
+  const beside = `${path}.making-${process.pid}-${++made}`;
   try {
     await make(beside);
-    sync(beside);
+    syncToDisk(beside);
     name(beside, path);
-    sync(folder);
+    syncToDisk(folder);
   } finally {
     removeAll(beside);
   }
 }
 
-const making = '.making-';
+const making = /\.making-(\d+)-\d+(-wal|-shm|-journal)?$/;
 let made = 0;
 
 /** A link is made only where nothing stands yet. Some disks have none: there a moment remains in which another could come. */
@@ -45,11 +35,11 @@ function name(beside: string, path: string): void {
 }
 
 /** What processes left behind that are no more. */
-function sweepAway(path: string): void {
-  const start = `${basename(path)}${making}`;
-  for (const left of readdirSync(dirname(resolve(path)))) {
-    const pid = left.startsWith(start) ? Number.parseInt(left.slice(start.length), 10) : Number.NaN;
-    if (pid > 0 && !isAlive(pid)) rmSync(join(dirname(path), left), { force: true });
+function sweepAway(folder: string): void {
+  if (!existsSync(folder)) return;
+  for (const left of readdirSync(folder)) {
+    const pid = Number(making.exec(left)?.[1]);
+    if (pid > 0 && !isAlive(pid)) rmSync(join(folder, left), { force: true });
   }
 }
 
@@ -64,13 +54,4 @@ function isAlive(pid: number): boolean {
 /** A database with what belongs to it. */
 function removeAll(path: string): void {
   for (const end of ['', '-wal', '-shm', '-journal']) rmSync(`${path}${end}`, { force: true });
-}
-
-function sync(path: string): void {
-  const at = openSync(path, 'r');
-  try {
-    fsyncSync(at);
-  } finally {
-    closeSync(at);
-  }
 }

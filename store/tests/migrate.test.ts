@@ -1,36 +1,17 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, statSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import type { Kysely } from 'kysely';
 import { describe, expect, test } from 'vitest';
-import { type ClubRecords, type KindName, kindNames } from '#contract/records/allKinds.ts';
+import { type KindName, kindNames } from '#contract/records/allKinds.ts';
 import { fieldsOf } from '#contract/records/fields.ts';
 import { loggedSet } from '#contract/records/loggedSet.ts';
 import { migrate, migrations } from '../migrate.ts';
 import { openSqlite } from '../open/sqlite.ts';
 import { newClubPath } from './newClubPath.ts';
+import { clubOf, dumps, oldClub } from './olderClubs.ts';
 import { openClub, tester } from './openClub.ts';
-import { smallClub, smallClubKept } from './smallClub.ts';
+import { smallClub } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
-
-// Each file was dumped from a club as its version kept it, by Python's sqlite3 iterdump; it stays as it is.
-const versions = new URL('./versions/', import.meta.url);
-const dumps = readdirSync(versions).sort();
-
-/** The small club as far as a dump can hold it: nothing of kinds that had no table yet. */
-function oldClub(dump: string): ClubRecords {
-  const text = readFileSync(new URL(dump, versions), 'utf8');
-  return smallClubKept(text, (kind) => text.includes(`CREATE TABLE "${kind}" (`));
-}
-
-function clubOf(dump: string): string {
-  const path = newClubPath();
-  const old = new Database(path);
-  // Tables stand in the dump by the alphabet, not owners first.
-  old.pragma('foreign_keys = OFF');
-  old.exec(readFileSync(new URL(dump, versions), 'utf8'));
-  old.close();
-  return path;
-}
 
 describe('an older club file', () => {
   test('is kept here of every version before the last', () => {

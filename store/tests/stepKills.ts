@@ -1,0 +1,77 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const project = fileURLToPath(new URL('../../', import.meta.url));
+
+/** A program that does one thing to a club's file and can be killed at each of its steps. */
+export interface StepKills {
+  /** Does it to a copy of `folder` without harm; says how many steps that takes. */
+  stepsOf(what: string, folder: string): Promise<number>;
+  /** Kills it at a step, counted from 1; says where the copy of `folder` is in which that was done. */
+  killedAt(what: string, folder: string, step: number): Promise<string>;
+  /** Does it to a copy of `folder` and lets it end; says what is in there then. */
+  leftOf(what: string, folder: string): Promise<string[]>;
+  dispose(): void;
+}
+
+/** The club's file in each folder is `club.sqlite`. The program is translated once for all its lives. */
+export async function stepKills(): Promise<StepKills> {
+  const place = mkdtempSync(join(tmpdir(), 'rackwright-steps-'));
+  symlinkSync(join(project, 'node_modules'), join(place, 'node_modules'));
+  const program = join(place, 'doOnce.mjs');
+  await build({
+    entryPoints: [join(project, 'store/tests/doOnce.mjs')],
+    outfile: program,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    external: ['better-sqlite3'],
+    // Some of what is bundled asks for parts of Node in the old way.
+    banner: {
+      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+    },
+  });
+  const killer = join(project, 'store/tests/killAtStep.mjs');
+  let lives = 0;
+
+  async function life(what: string, folder: string, env: NodeJS.ProcessEnv) {
+    const copy = join(place, `life-${++lives}`);
+    cpSync(folder, copy, { recursive: true });
+    const child = spawn(process.execPath, ['--import', killer, program, what, join(copy, 'club.sqlite')], {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env: { ...process.env, ...env },
+    });
+    await once(child, 'close');
+    return { copy, child };
+  }
+
+  const stepsTo = join(place, 'steps');
+  async function whole(what: string, folder: string): Promise<string> {
+    const { copy, child } = await life(what, folder, { STEPS_TO: stepsTo });
+    if (child.exitCode !== 0) throw new Error(`"${what}" ended with ${endOf(child)}.`);
+    return copy;
+  }
+
+  return {
+    async stepsOf(what, folder) {
+      await whole(what, folder);
+      return Number(readFileSync(stepsTo, 'utf8'));
+    },
+    leftOf: async (what, folder) => readdirSync(await whole(what, folder)),
+    async killedAt(what, folder, step) {
+      const { copy, child } = await life(what, folder, { KILL_AT_STEP: String(step) });
+      if (child.signalCode !== 'SIGKILL') throw new Error(`"${what}" ended with ${endOf(child)}.`);
+      return copy;
+    },
+    dispose: () => rmSync(place, { recursive: true }),
+  };
+}
+
+function endOf({ exitCode, signalCode }: ChildProcess): string {
+  return String(exitCode ?? signalCode);
+}
