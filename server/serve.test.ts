@@ -88,6 +88,32 @@ test.each([
   expect(error).toEqual({ field: '', message: expect.stringMatching(/^[^\n]{20,}\.$/) });
 });
 
+test('what is under way when the server ends finds its club closed and says nothing of it', async () => {
+  const { store, webRoot } = await testApp(smallClub());
+  let goOn = () => {};
+  const waiting = new Promise<void>((resolve) => {
+    goOn = resolve;
+  });
+  let begin = () => {};
+  const begun = new Promise<void>((resolve) => {
+    begin = resolve;
+  });
+  const today = async () => {
+    begin();
+    await waiting;
+    return store.today();
+  };
+  const said = vi.spyOn(console, 'error').mockReturnValue();
+  onTestFinished(() => said.mockRestore());
+  const running = await serve({ store: { ...store, today }, port: 0, webRoot });
+  await begun;
+  await running.close();
+  await store.close();
+  goOn();
+  await new Promise((resolve) => setImmediate(resolve));
+  expect(said.mock.calls).toEqual([]);
+});
+
 test('a listener hears each change, and after a broken line what it has missed', async () => {
   const { url, store } = await served();
   const first = await openEvents(url, { 'accept-encoding': 'gzip' });

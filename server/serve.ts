@@ -46,9 +46,14 @@ export async function serve({
   const { run, close: endThreads } = workThreads(work);
   // A club in memory has no file that anything could be kept beside.
   const keepIn = store.mark === null ? nothingKept : keptAnswers(store.path, await reckoningMark());
+  let isClosed = false;
+  /** What is under way when the server ends may find its club closed: nobody waits for it any more. */
+  const onFault = (error: unknown) => {
+    if (!isClosed) console.error(error);
+  };
   const estimator = strengthEstimator(store, run, { goesOn: true, keepIn, patienceMs });
   // Somebody will look at everybody soon; until then nobody hears of a fault.
-  const estimateAll = () => store.today().then(estimator.bringUpToDate).catch(console.error);
+  const estimateAll = () => store.today().then(estimator.bringUpToDate).catch(onFault);
   const snapshots = snapshotKeeper(store, run, snapshotFolder);
   const app = createApp({
     store,
@@ -64,19 +69,20 @@ export async function serve({
   const { records } = await store.records();
   const taken = await listen(server, port);
   // A coach who has just opened the program asks for the loads of a day before long.
-  const begun = rehearseDay(run, records).catch(console.error).then(estimateAll);
+  const begun = rehearseDay(run, records).catch(onFault).then(estimateAll);
   const everybodyKnown = begun.then(async () => {
     // What fails of it was told where it was begun.
     if (estimator.progress().running) await estimator.ofClub(await store.today()).catch(() => {});
   });
   snapshots.start();
-  checkBehind(store, run);
+  checkBehind(store, run).catch(onFault);
   return {
     url: `http://${host}:${taken}`,
     port: taken,
     everybodyKnown,
     progress: estimator.progress,
     async close() {
+      isClosed = true;
       estimator.stop();
       snapshots.stop();
       const closed = once(server, 'close');
@@ -88,12 +94,14 @@ export async function serve({
 }
 
 /** Looks through the whole file while everything is answered; what is found stops all saving. */
-function checkBehind(store: ClubStore, run: RunWork): void {
-  run('checkWhole', { path: store.path })
-    .then((damage) => {
-      if (damage !== null) store.stopWriting(damage);
-    })
-    .catch(console.error);
+async function checkBehind(store: ClubStore, run: RunWork): Promise<void> {
+  // A club in memory has no file, and one that is gone is told of as that.
+  if (store.mark === null || store.trouble() !== null) return;
+  const damage = await run('checkWhole', { path: store.path }).catch((error: unknown) => {
+    if (store.trouble() === null) throw error;
+    return null;
+  });
+  if (damage !== null) store.stopWriting(damage);
 }
 
 const host = '127.0.0.1';

@@ -1,21 +1,30 @@
 import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
 import { Refusal, type RefusalReason } from '#store/Refusal.ts';
 
-/** What a coach is to read of a fault: errors lose their class on the way between threads, so that it goes over as a value. */
+/** A fault as a value: errors lose their class on the way between threads, and those of the database what they say. */
 export type CarriedFault =
   | { refused: { reason: RefusalReason; field: string; message: string } }
-  | { cannotAssemble: string };
+  | { cannotAssemble: string }
+  /** A fault of the program: what it says and where it comes from. */
+  | { failed: { message: string; stack: string } };
 
-/** Null for a fault of the program. */
-export function carriedFault(error: unknown): CarriedFault | null {
+export function carriedFault(error: unknown): CarriedFault {
   if (error instanceof CannotAssemble) return { cannotAssemble: error.message };
-  if (!(error instanceof Refusal)) return null;
-  const { reason, field, message } = error;
-  return { refused: { reason, field, message } };
+  if (error instanceof Refusal) {
+    const { reason, field, message } = error;
+    return { refused: { reason, field, message } };
+  }
+  if (error instanceof Error) return { failed: { message: error.message, stack: error.stack ?? '' } };
+  return { failed: { message: String(error), stack: '' } };
 }
 
-export function faultOf(carried: CarriedFault): Error {
+/** `job`: what a fault of the program is told of. */
+export function faultOf(carried: CarriedFault, job: string): Error {
   if ('cannotAssemble' in carried) return new CannotAssemble(carried.cannotAssemble);
-  const { reason, field, message } = carried.refused;
-  return new Refusal(reason, field, message);
+  if ('refused' in carried) {
+    const { reason, field, message } = carried.refused;
+    return new Refusal(reason, field, message);
+  }
+  const { message, stack } = carried.failed;
+  return new Error(`${job} failed in its thread: ${message}`, { cause: stack });
 }

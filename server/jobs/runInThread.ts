@@ -20,9 +20,7 @@ export async function runInThread({ name, asked, progress }: Sent): Promise<Repl
   try {
     return { answer: await work.jobs[name]!.run(asked, { tell, throughDoor }) };
   } catch (error) {
-    const fault = carriedFault(error);
-    if (fault === null) throw error;
-    return { fault };
+    return { fault: carriedFault(error) };
   } finally {
     progress?.close();
   }

@@ -71,6 +71,8 @@ test.each(['fail', 'refuse'] as const)(
 test('a fault of the program names its job; what a coach is to read comes back as what it was', async () => {
   const run = begun();
   await expect(run('fail', 'No number.')).rejects.toThrow('fail failed in its thread: No number.');
+  const database = run('failInDatabase', 'select * from nowhere');
+  await expect(database).rejects.toThrow('failInDatabase failed in its thread: no such table: nowhere');
   const refused = await run('refuse', 'Not twice.').catch((error: unknown) => error);
   expect(refused).toBeInstanceOf(Refusal);
   expect(refused).toMatchObject({ reason: 'conflict', field: 'field', message: 'Not twice.' });

@@ -51,7 +51,7 @@ export function workThreads<Table extends JobTable>(
       const said = error instanceof Error ? error.message : String(error);
       throw new Error(`${name} failed in its thread: ${said}`, { cause: error });
     }
-    if ('fault' in reply) throw faultOf(reply.fault);
+    if ('fault' in reply) throw faultOf(reply.fault, name);
     return reply.answer as AnswerIn<Table, Name>;
   }
 

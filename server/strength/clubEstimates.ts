@@ -22,11 +22,18 @@ interface ClubEstimates {
   summaries(): Promise<StrengthSummary[]>;
 }
 
-/** `onLearned` hears when everybody was weighed anew by what the club had shown. What is known in short is kept `keepIn`. */
+interface Hearers {
+  /** Everybody was weighed anew by what the club had shown. */
+  onLearned: () => void;
+  /** One lifter's lift went wrong. */
+  onFault: (error: unknown) => void;
+}
+
+/** What is known in short is kept `keepIn`. */
 export function clubEstimates(
   { basis, markOf, estimateOf, expect, showed, believeAnew, onGiven }: KeptEstimates,
   keepIn: KeptAnswers,
-  onLearned: () => void,
+  { onLearned, onFault }: Hearers,
 ): ClubEstimates {
   const noted = notedEstimates(keepIn);
   let clubOn = '';
@@ -63,7 +70,7 @@ export function clubEstimates(
           // One lifter's fault must not keep the others waiting, nor be tried for ever.
           const mark = await markOf(ask);
           if (mark) noted.note(ask, mark, null);
-          console.error(error);
+          onFault(error);
         }
         progress.done += 1;
       }),

@@ -64,7 +64,7 @@ export function strengthEstimator(
   };
   const estimates = keptEstimates(store, run, goesOn, keepIn, { onWeighed: tell, onFault });
   const { basis, estimateOf } = estimates;
-  const club = clubEstimates(estimates, keepIn, tell);
+  const club = clubEstimates(estimates, keepIn, { onLearned: tell, onFault });
 
   return {
     async ofLifter(lifterId, on, { lift: only, signal } = {}) {

@@ -40,6 +40,14 @@ export const work = jobTable({
         throw new TypeError(message);
       },
     },
+    failInDatabase: {
+      lane: 'narrow',
+      run: async (query: string): Promise<never> => {
+        const { default: Database } = await import('better-sqlite3');
+        new Database(':memory:').exec(query);
+        throw new Error('The database let it pass.');
+      },
+    },
     refuse: {
       lane: 'narrow',
       run: async (message: string): Promise<never> => {
