@@ -1,4 +1,4 @@
-import { once } from 'node:events';
+import { EventEmitter, once } from 'node:events';
 import { renameSync } from 'node:fs';
 import { get, type IncomingMessage } from 'node:http';
 import { connect, createServer } from 'node:net';
@@ -90,26 +90,20 @@ test.each([
 
 test('what is under way when the server ends finds its club closed and says nothing of it', async () => {
   const { store, webRoot } = await testApp(smallClub());
-  let goOn = () => {};
-  const waiting = new Promise<void>((resolve) => {
-    goOn = resolve;
-  });
-  let begin = () => {};
-  const begun = new Promise<void>((resolve) => {
-    begin = resolve;
-  });
+  const asked = new EventEmitter();
   const today = async () => {
-    begin();
-    await waiting;
+    asked.emit('asked');
+    await once(asked, 'go on');
     return store.today();
   };
   const said = vi.spyOn(console, 'error').mockReturnValue();
   onTestFinished(() => said.mockRestore());
+  const begun = once(asked, 'asked');
   const running = await serve({ store: { ...store, today }, port: 0, webRoot });
   await begun;
   await running.close();
   await store.close();
-  goOn();
+  asked.emit('go on');
   await new Promise((resolve) => setImmediate(resolve));
   expect(said.mock.calls).toEqual([]);
 });

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { Refusal } from '../Refusal.ts';
+import { type Holder, whoHolds } from './whoHolds.ts';
 
 /** Waits for a file that something else is writing, without ever keeping this thread from its other work. */
 export interface Patience {
@@ -68,6 +69,13 @@ function isLocked(error: unknown): boolean {
 }
 
 function heldByAnother(path: string): Refusal {
-  const sentence = `Something else holds the club's file ${resolve(path)}: another program that writes to it, or a large import that goes on. Nothing was changed; end it or wait for it, then try again.`;
-  return new Refusal('unavailable', '', sentence);
+  return new Refusal('unavailable', '', heldInWords(resolve(path), whoHolds(path)));
+}
+
+function heldInWords(file: string, holder: Holder | null): string {
+  if (holder === 'thisProcess')
+    return `The club's file ${file} is busy: this program itself takes a large file in, or puts another club in its place. Nothing was changed; wait until that is done, then try again.`;
+  if (holder === null)
+    return `Something else holds the club's file ${file}: another program that writes to it, or a large import that goes on. Nothing was changed; end it or wait for it, then try again.`;
+  return `The club's file ${file} is held by another program that writes to it: ${holder.command} (process ${holder.pid}). Nothing was changed; end that program or wait for it, then try again.`;
 }

@@ -1,3 +1,6 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { expect, onTestFinished, test } from 'vitest';
 import { houseIn } from '../houseIn.ts';
@@ -57,6 +60,32 @@ test('a file that is held too long is named in one sentence; nothing was changed
   await store.create('bar', bar('later'));
   expect(await store.list('bar')).toMatchObject([{ label: 'later' }]);
 });
+
+test.runIf(process.platform === 'linux')(
+  'a file that another process holds is told with its command and number; one that this process holds, as that',
+  async () => {
+    const path = newClubPath();
+    await (await openClub(path)).close();
+    const house = await houseIn(await openSqlite(path, { patienceMs: 30 }));
+    onTestFinished(() => house.close());
+    const store = await house.forClub('club', tester);
+    const script = fileURLToPath(new URL('./lockUntilKilled.mjs', import.meta.url));
+    const child = spawn(process.execPath, [script, path], { stdio: ['ignore', 'pipe', 'inherit'] });
+    onTestFinished(() => void child.kill('SIGKILL'));
+    await once(child.stdout, 'data');
+    const refused = store.create('bar', bar('one'));
+    await expect(refused).rejects.toThrow(
+      new RegExp(`lockUntilKilled\\.mjs.* \\(process ${child.pid}\\)\\. Nothing`),
+    );
+    child.kill('SIGKILL');
+    await once(child, 'close');
+    const { take, release } = holder(path);
+    take();
+    await expect(store.create('bar', bar('two'))).rejects.toThrow('this program itself');
+    release();
+    await store.create('bar', bar('three'));
+  },
+);
 
 test('a file that is held while it is opened is waited for, and named where that takes too long', async () => {
   const path = newClubPath();
