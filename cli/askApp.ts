@@ -5,6 +5,8 @@ interface Refused {
   error: { field: string; message: string };
   /** The line is null where no one line is meant; a place within an archive has no column. */
   problems?: { line: number | null; column?: string; message: string }[];
+  /** How many there are, where only the first are told. */
+  problemCount?: number;
 }
 
 /** Asks the server's app in this process, so that the terminal keeps the same rules as the screens. */
@@ -15,12 +17,12 @@ export async function askApp(store: ClubStore, path: string, request: RequestIni
   throw new CliError(sentences((await response.json()) as Refused), response.status < 500 ? 2 : 1);
 }
 
-/** Every wrong line of a file, or the one sentence there is. */
-function sentences({ error, problems = [] }: Refused): string {
+/** The wrong lines of a file, or the one sentence there is. */
+function sentences({ error, problems = [], problemCount = problems.length }: Refused): string {
   if (problems.length === 0) return error.message;
-  return problems
-    .map(({ line, column = '', message }) =>
-      line === null ? message : `Line ${line}${column === '' ? '' : `, ${column}`}: ${message}`,
-    )
-    .join('\n');
+  const lines = problems.map(({ line, column = '', message }) =>
+    line === null ? message : `Line ${line}${column === '' ? '' : `, ${column}`}: ${message}`,
+  );
+  const more = problemCount - problems.length;
+  return [...lines, ...(more > 0 ? [`And ${more} more.`] : [])].join('\n');
 }

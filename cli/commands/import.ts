@@ -72,13 +72,15 @@ async function importRecords(what: string, file: string | undefined, options: Im
       body,
       headers: { 'content-type': 'text/csv' },
     });
-    const { rows, added, questions = [] } = (await answer.json()) as Taken;
+    const { rows, added, questions = [], questionCount = 0 } = (await answer.json()) as Taken;
     const done = dryRun ? 'Would import' : 'Imported';
     process.stdout.write(
       `${done} ${rows} ${rows === 1 ? 'line' : 'lines'} of ${what}: ${added} new, ${rows - added} known.\n`,
     );
     for (const { line, column, message } of questions)
       process.stderr.write(`Likely a slip in line ${line}, ${column}: ${message}\n`);
+    if (questionCount > questions.length)
+      process.stderr.write(`And ${questionCount - questions.length} more.\n`);
   } finally {
     await store.close();
   }
@@ -89,6 +91,8 @@ interface Taken {
   rows: number;
   added: number;
   questions?: { line: number; column: string; message: string }[];
+  /** How many there are; the first are told. */
+  questionCount?: number;
 }
 
 /** An option that this import would pass over could be meant in earnest. */

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { Command, InvalidArgumentError } from 'commander';
 import type { Who } from '#contract/changes/who.ts';
+import { clockBehind } from '#contract/words/clockBehind.ts';
 import type { OneClub } from '#server/oneClub.ts';
 import type { Served } from '#server/serve.ts';
 import type { Hold } from '#store/open/holdFile.ts';
@@ -69,18 +70,13 @@ async function serveClub({
     say(
       `${club} already exists and is not the demo club: it is served as it is, and --demo adds nothing to it.`,
     );
-  const { madeAt } = await store.standing();
-  if (madeAt !== null && Date.parse(madeAt) > Date.now() + aMinuteMs)
-    say(
-      `The clock of this computer says ${new Date().toISOString()}, but the last change was made at ${madeAt}: look at the clock. Until it is past that, changes count on from there, in their order.`,
-    );
+  const clock = clockBehind((await store.standing()).madeAt, new Date());
+  if (clock !== null) say(clock);
   const trouble = store.trouble();
   if (trouble !== null) say(trouble);
   say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
   say('Ctrl-C stops it; everything is already saved.');
 }
-
-const aMinuteMs = 60_000;
 
 /** A club whose strength was worked out before has it at once; a new one takes half a minute, which is said. */
 async function untilKnown(served: Served): Promise<void> {

@@ -5,3 +5,6 @@ export interface CsvProblem {
   column: string;
   message: string;
 }
+
+/** So many of them are told, and beside them how many there are: more than anybody mends before looking again. */
+export const MOST_TOLD = 50;

@@ -38,8 +38,8 @@ export function readCsv<K extends KindName>(
 
   const rows = lines.map((line) => readRow(kind, line, columns.columns, club, newId));
   const good = rows.filter((row): row is ReadRow<K> => 'record' in row);
-  const problems = rows.flatMap((row) => ('problems' in row ? row.problems : []));
-  problems.push(...wrongRows(kind, good, club, today));
+  const unread = rows.flatMap((row) => ('problems' in row ? row.problems : []));
+  const problems = [...unread, ...wrongRows(kind, good, club, today)];
   if (problems.length > 0) return refused(problems.toSorted((a, b) => a.line - b.line));
   const known = new Map(club[kind].map((record) => [record.id, JSON.stringify(record)]));
   const records = good.map(({ record }) => record);

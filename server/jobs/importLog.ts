@@ -1,3 +1,4 @@
+import { MOST_TOLD } from '#contract/csv/CsvProblem.ts';
 import { againstLog, type NewSet } from '#contract/log/againstLog.ts';
 import type { LogFileAnswer } from '#contract/log/logFileAnswer.ts';
 import { meantBars, withMeantBar } from '#contract/log/meantBar.ts';
@@ -20,9 +21,6 @@ export interface ImportAsked {
   dryRun: boolean;
 }
 
-/** More than anybody mends before looking again. */
-const shownProblems = 50;
-
 /** Takes a file in, whole or, where anything in it is wrong, not at all. A set that the log has is passed over. */
 export async function importLog(
   store: ClubStore,
@@ -38,7 +36,7 @@ export async function importLog(
   const takes = !dryRun && problems.length === 0 && taken.length > 0;
   return {
     ...file,
-    problems: problems.slice(0, shownProblems),
+    problems: problems.slice(0, MOST_TOLD),
     problemCount: problems.length,
     added: taken.length,
     alreadyThere: sets.length - fresh.length,

@@ -125,8 +125,9 @@ const taken = {
     questions: {
       type: 'array',
       items: place,
-      description: 'Lines that may be slips though they can stand; absent where there are none',
+      description: 'Lines that may be slips though they can stand, the first 50; absent where there are none',
     },
+    questionCount: { type: 'integer', description: 'All of them' },
   },
 };
 

@@ -57,3 +57,14 @@ test('a file with one wrong line is refused whole, by line and column, and one u
   await ask('POST', `/api/undo/${good.json.seq}`);
   expect((await store.records()).records).toEqual(smallClub());
 });
+
+test('of a file in which everything is wrong the first places are told, and how many there are', async () => {
+  const { ask, store } = await testApp(smallClub());
+  const lines = Array.from({ length: 5000 }, (_, i) => `Bar ${i},-1`);
+  const wrong = await ask('POST', '/api/records/bar/csv', ['label,mass_kg', ...lines].join('\n'), 'text/csv');
+  expect(wrong.status).toBe(400);
+  expect(wrong.json.problemCount).toBe(5000);
+  expect(wrong.json.problems).toHaveLength(50);
+  expect(wrong.json.problems[0]).toMatchObject({ line: 2, column: 'mass_kg' });
+  expect((await store.records()).records).toEqual(smallClub());
+});

@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { MOST_TOLD } from '#contract/csv/CsvProblem.ts';
 import { readCsv } from '#contract/csv/readCsv.ts';
 import { writeCsv } from '#contract/csv/writeCsv.ts';
 import { errorBody } from '#server/guard/errors.ts';
@@ -29,12 +30,15 @@ export function csvRoutes(store: ClubStore) {
       const [first] = problems;
       if (first) {
         const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;
-        return c.json({ ...errorBody(field, first.message), problems }, 400);
+        const told = { problems: problems.slice(0, MOST_TOLD), problemCount: problems.length };
+        return c.json({ ...errorBody(field, first.message), ...told }, 400);
       }
       const rows = records.length;
       const counts = { rows, added, changed, unchanged: rows - added - changed };
       // A file that says only what is there makes no change that one could undo.
       const { seq } = dryRun || added + changed === 0 ? club : await store.putAll(kind, records);
-      return c.json({ ...counts, dryRun, seq, ...(questions.length > 0 ? { questions } : {}) });
+      if (questions.length === 0) return c.json({ ...counts, dryRun, seq });
+      const told = { questions: questions.slice(0, MOST_TOLD), questionCount: questions.length };
+      return c.json({ ...counts, dryRun, seq, ...told });
     });
 }

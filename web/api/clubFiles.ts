@@ -13,8 +13,14 @@ export interface CsvCounts {
 
 /** What the server says to a spreadsheet file: what it holds and what is odd in it, or every wrong place. */
 export type CsvAnswer =
-  | ({ ok: true; seq: number; questions: readonly CsvProblem[] } & CsvCounts)
-  | { ok: false; problems: readonly CsvProblem[] };
+  | ({ ok: true; seq: number; questions: FirstProblems } & CsvCounts)
+  | { ok: false; problems: FirstProblems };
+
+/** The first places of a file, and how many there are. */
+export interface FirstProblems {
+  first: readonly CsvProblem[];
+  count: number;
+}
 
 /** Where a kind's records are downloaded as CSV, and sent to. */
 export function csvPath(kind: KindName): string {
@@ -26,11 +32,19 @@ export async function sendCsv(kind: KindName, text: string, dryRun: boolean): Pr
   const answer = await sendText(`${csvPath(kind)}${dryRun ? '?dryRun=1' : ''}`, 'text/csv', text);
   const said: unknown = await answer.json();
   if (answer.ok) {
-    const taken = said as CsvCounts & { seq: number; questions?: CsvProblem[] };
-    return { ok: true, ...taken, questions: taken.questions ?? [] };
+    const {
+      questions: first = [],
+      questionCount: count = 0,
+      ...taken
+    } = said as CsvCounts & { seq: number; questions?: CsvProblem[]; questionCount?: number };
+    return { ok: true, ...taken, questions: { first, count } };
   }
-  const { problems, error } = said as { problems?: CsvProblem[]; error?: { message: string } };
-  if (problems) return { ok: false, problems };
+  const {
+    problems: first,
+    problemCount: count = 0,
+    error,
+  } = said as { problems?: CsvProblem[]; problemCount?: number; error?: { message: string } };
+  if (first) return { ok: false, problems: { first, count } };
   throw new RequestError(answer.status, error?.message ?? 'The file was not imported.', null);
 }
 

@@ -11,6 +11,11 @@ export function useClub(): ClubRecords {
   return data.records;
 }
 
+/** When the club's last change was made; null: none was. */
+export function useLastChange(): string | null {
+  return useSuspenseQuery(wholeClub).data.madeAt;
+}
+
 /** For `useClub`, and for whoever asks before a screen is there. */
 export const wholeClub = queryOptions({ queryKey: clubKey, queryFn: fetchClub });
 

@@ -5,6 +5,7 @@ import { useClubEvents } from '#web/api/useClubEvents.ts';
 import { DayScreen } from '#web/day/DayScreen.tsx';
 import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { ViewUnits } from '#web/parts/ViewUnits.tsx';
+import { ClockBehind } from './ClockBehind.tsx';
 import { Foot } from './Foot.tsx';
 import { Header } from './Header.tsx';
 import { NotSaving } from './NotSaving.tsx';
@@ -38,6 +39,7 @@ export function App() {
       <ViewUnits clubMass={club.massUnit} clubLength={club.lengthUnit}>
         <Header />
         <NotSaving trouble={trouble} />
+        <ClockBehind />
         <main id="main" tabIndex={-1}>
           <ScreenError>
             <Suspense fallback={<p className="quiet waiting">Fetching this page.</p>}>

@@ -2,7 +2,7 @@
 export function NotSaving({ trouble }: { trouble: string | null }) {
   if (trouble === null) return null;
   return (
-    <div className="shell-not-saving" role="alert">
+    <div className="shell-told-above" role="alert">
       <p className="stop">{trouble}</p>
       <a className="button strong" href="/api/archive" download>
         Download the archive

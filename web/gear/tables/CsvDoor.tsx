@@ -1,17 +1,13 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { CsvProblem } from '#contract/csv/CsvProblem.ts';
 import { allKinds, type KindName } from '#contract/records/allKinds.ts';
-import { type CsvAnswer, type CsvCounts, csvPath, sendCsv } from '#web/api/clubFiles.ts';
+import { type CsvAnswer, type CsvCounts, csvPath, type FirstProblems, sendCsv } from '#web/api/clubFiles.ts';
 import { refreshClub } from '#web/api/refreshClub.ts';
 import { useUndo } from '#web/api/useUndo.ts';
 import { FilePick } from '#web/parts/FilePick.tsx';
 import { FileProblems } from '#web/parts/FileProblems.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { csvCounts } from './csvCounts.ts';
-
-/** Places of a file that are shown at once. */
-const mostShown = 40;
 
 /** A file that was read, and what the server found in it. */
 interface Tried {
@@ -65,15 +61,15 @@ export function CsvDoor({ kind }: { kind: KindName }) {
               {tried.name} has no wrong line: {csvCounts(tried.answer)}.{' '}
               {changesNothing(tried.answer) ? 'There is nothing to import.' : 'Nothing is imported yet.'}
             </p>
-            {tried.answer.questions.length > 0 && (
+            {tried.answer.questions.count > 0 && (
               <>
                 <p className="caution">
                   Check these before you import the file: they may be right, but are probably slips.
                 </p>
                 <FileProblems
                   name={tried.name}
-                  problems={tried.answer.questions.slice(0, mostShown)}
-                  count={tried.answer.questions.length}
+                  problems={tried.answer.questions.first}
+                  count={tried.answer.questions.count}
                   what="odd"
                 />
               </>
@@ -81,7 +77,7 @@ export function CsvDoor({ kind }: { kind: KindName }) {
             <div className="row">
               {!changesNothing(tried.answer) && (
                 <button type="button" className="strong" onClick={() => take(tried).catch(fail)}>
-                  {tried.answer.questions.length > 0 ? 'They are right: take them' : 'Take them'}
+                  {tried.answer.questions.count > 0 ? 'They are right: take them' : 'Take them'}
                 </button>
               )}
               <button type="button" onClick={() => setTried(null)}>
@@ -100,11 +96,15 @@ function changesNothing({ added, changed }: CsvCounts): boolean {
   return added + changed === 0;
 }
 
-function Wrong({ name, problems }: { name: string; problems: readonly CsvProblem[] }) {
+function Wrong({ name, problems: { first, count } }: { name: string; problems: FirstProblems }) {
   return (
     <div className="stack" role="alert">
-      <p className="stop">Nothing from {name} was imported. Correct this and read it again:</p>
-      <FileProblems name={name} problems={problems.slice(0, mostShown)} count={problems.length} />
+      <p className="stop">
+        Nothing from {name} was imported
+        {count > first.length ? `: ${count} places of it are wrong, of which these are the first` : ''}.
+        Correct them and read it again:
+      </p>
+      <FileProblems name={name} problems={first} count={count} />
     </div>
   );
 }
