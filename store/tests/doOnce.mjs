@@ -26,4 +26,4 @@ await {
   snapshot: () => takeSnapshot(path, snapshotFolderOf(path)),
   restore: () => restoreFile(path, newest, { clubId: 'club', who: tester }),
   finishRestore: () => finishRestore(path),
-}[what]();
+}[what.split(' ')[0]]();

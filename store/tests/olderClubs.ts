@@ -17,10 +17,14 @@ export function oldClub(dump: string): ClubRecords {
 /** A club's file as its version kept it. */
 export function clubOf(dump: string): string {
   const path = newClubPath();
+  writeOldClub(path, dump);
+  return path;
+}
+
+export function writeOldClub(path: string, dump: string): void {
   const old = new Database(path);
   // Tables stand in the dump by the alphabet, not owners first.
   old.pragma('foreign_keys = OFF');
   old.exec(readFileSync(new URL(dump, versions), 'utf8'));
   old.close();
-  return path;
 }

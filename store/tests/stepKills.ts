@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -14,8 +14,8 @@ export interface StepKills {
   stepsOf(what: string, folder: string): Promise<number>;
   /** Kills it at a step, counted from 1; says where the copy of `folder` is in which that was done. */
   killedAt(what: string, folder: string, step: number): Promise<string>;
-  /** Does it to a copy of `folder` and lets it end; says what is in there then. */
-  leftOf(what: string, folder: string): Promise<string[]>;
+  /** Lets it write no file beyond so many kilobytes, as a disk that is full does; says where the copy of `folder` is. */
+  withRoomFor(what: string, folder: string, kilobytes: number): Promise<string>;
   dispose(): void;
 }
 
@@ -39,11 +39,14 @@ export async function stepKills(): Promise<StepKills> {
   const killer = join(project, 'store/tests/killAtStep.mjs');
   let lives = 0;
 
-  async function life(what: string, folder: string, env: NodeJS.ProcessEnv) {
+  async function life(what: string, folder: string, env: NodeJS.ProcessEnv, limit = 'unlimited') {
     const copy = join(place, `life-${++lives}`);
     cpSync(folder, copy, { recursive: true });
-    const child = spawn(process.execPath, ['--import', killer, program, what, join(copy, 'club.sqlite')], {
-      stdio: ['ignore', 'ignore', 'inherit'],
+    const club = join(copy, 'club.sqlite');
+    const command = [`ulimit -f ${limit}; exec "$@"`, 'bash', process.execPath, '--import', killer, program];
+    const child = spawn('bash', ['-c', ...command, what, club], {
+      // What is refused for want of room is told by the program's own error.
+      stdio: ['ignore', 'ignore', limit === 'unlimited' ? 'inherit' : 'ignore'],
       env: { ...process.env, ...env },
     });
     await once(child, 'close');
@@ -62,10 +65,14 @@ export async function stepKills(): Promise<StepKills> {
       await whole(what, folder);
       return Number(readFileSync(stepsTo, 'utf8'));
     },
-    leftOf: async (what, folder) => readdirSync(await whole(what, folder)),
     async killedAt(what, folder, step) {
       const { copy, child } = await life(what, folder, { KILL_AT_STEP: String(step) });
       if (child.signalCode !== 'SIGKILL') throw new Error(`"${what}" ended with ${endOf(child)}.`);
+      return copy;
+    },
+    async withRoomFor(what, folder, kilobytes) {
+      const { copy, child } = await life(what, folder, {}, String(kilobytes));
+      if (child.exitCode === null) throw new Error(`"${what}" ended with ${endOf(child)}.`);
       return copy;
     },
     dispose: () => rmSync(place, { recursive: true }),
