@@ -1,4 +1,7 @@
-/** Attacks real servers on real files until the time is up (`--minutes`, 10; `--seed`, 1), and says what was tried, what survived and what was lost. */
+/**
+ * Attacks real servers and programs on real files until the time is up (`--minutes`, 10; `--seed`, 1; `--only` a part of a siege's name), and says what was
+ * tried, what survived and what was lost.
+ */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -10,31 +13,45 @@ import { ensureInstalled } from './install.mjs';
 
 process.chdir(dirname(dirname(fileURLToPath(import.meta.url))));
 ensureInstalled();
-const options = { minutes: { type: 'string', default: '10' }, seed: { type: 'string', default: '1' } };
+const options = {
+  minutes: { type: 'string', default: '10' },
+  seed: { type: 'string', default: '1' },
+  only: { type: 'string', default: '' },
+};
 const { values } = parseArgs({ options });
 const { tsImport } = await import('tsx/esm/api');
-const { attack } = await tsImport('../server/tests/attack/attack.ts', import.meta.url);
+const { sieges } = await tsImport('../server/tests/attack/sieges.ts', import.meta.url);
 const chance = xoroshiro128plus(Number(values.seed));
+const draw = (from, to) => uniformInt(chance, from, to);
+const chosen = Object.entries(sieges).filter(([name]) => name.includes(values.only));
+if (chosen.length === 0)
+  throw new Error(`--only "${values.only}" names none of: ${Object.keys(sieges).join('; ')}.`);
+console.log(`Seed ${values.seed}, ${values.minutes} minutes.`);
 const endMs = Date.now() + Number(values.minutes) * 60_000;
-const total = { acknowledged: 0, replacements: 0, kills: 0, readMeanwhile: 0 };
-let lost = 0;
-do {
+const totals = Object.fromEntries(
+  chosen.map(([name]) => [name, { rounds: 0, tried: {}, survived: 0, faults: 0 }]),
+);
+for (let round = 0; round < chosen.length || Date.now() < endMs; round += 1) {
+  const [name, siege] = chosen[round % chosen.length];
   const folder = mkdtempSync(join(tmpdir(), 'rackwright-attack-'));
-  const killAfter = Array.from({ length: uniformInt(chance, 1, 4) }, () => uniformInt(chance, 1, 300));
-  const clients = uniformInt(chance, 20, 30);
-  const survived = await attack({ path: join(folder, 'club.sqlite'), clients, killAfter });
-  for (const name of Object.keys(total)) total[name] += survived[name];
-  const faults = [...survived.lost, ...survived.odd, ...survived.failed];
-  if (survived.integrity !== 'ok') faults.push(survived.integrity);
-  lost += faults.length;
-  console.log(
-    `${clients} clients, killed after ${killAfter.join(', ')} writes: ${survived.acknowledged} acknowledged, ${survived.replacements} replacements, ${faults.length} faults`,
-  );
+  const { tried, survived, faults } = await siege(join(folder, 'club.sqlite'), draw);
+  console.log(`${name}: ${inWords(tried)}; ${survived} survived, ${faults.length} faults`);
+  const total = totals[name];
+  total.rounds += 1;
+  total.survived += survived;
+  total.faults += faults.length;
+  for (const [what, count] of Object.entries(tried)) total.tried[what] = (total.tried[what] ?? 0) + count;
   // What is wrong is kept to look at.
   if (faults.length === 0) rmSync(folder, { recursive: true });
   else console.log(`${folder}\n${faults.slice(0, 20).join('\n')}`);
-} while (Date.now() < endMs);
-console.log(
-  `\n${total.acknowledged} acknowledged writes, ${total.replacements} replacements and ${total.kills} kills; ${total.readMeanwhile} reads answered during replacements; ${lost} faults.`,
-);
-if (lost > 0) process.exitCode = 1;
+}
+console.log('\nIn all');
+for (const [name, { rounds, tried, survived, faults }] of Object.entries(totals))
+  console.log(`${name}, ${rounds} times: ${inWords(tried)}; ${survived} survived, ${faults} faults`);
+if (Object.values(totals).some(({ faults }) => faults > 0)) process.exitCode = 1;
+
+function inWords(tried) {
+  return Object.entries(tried)
+    .map(([what, count]) => `${count} ${what}`)
+    .join(', ');
+}

@@ -1,12 +1,11 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { once } from 'node:events';
-import { readdirSync, readFileSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
 import { setImmediate as turn } from 'node:timers/promises';
-import { fileURLToPath } from 'node:url';
+import Database from 'better-sqlite3';
 import { openOneClub } from '#server/oneClub.ts';
+import { keptCopies, snapshotFolderOf } from '#store/copies/keptCopies.ts';
+import { readCopy } from '#store/copies/readCopy.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
+import { type Life, newLife } from './life.ts';
 import { dayOf, newWrites, type Writes } from './writes.ts';
 
 export interface Attack {
@@ -20,10 +19,12 @@ export interface Attack {
 export interface Survived {
   acknowledged: number;
   replacements: number;
+  /** Snapshots that were taken and then restored. */
+  snapshots: number;
   kills: number;
   /** Reads that were answered while an archive replaced the club. */
   readMeanwhile: number;
-  /** Acknowledged writes that are in neither the club nor a kept archive and that nobody undid. */
+  /** Acknowledged writes that are neither in the club nor in a copy that its list names, and that nobody undid. */
   lost: string[];
   /** Sets that the log has although nobody sent them, or more than once. */
   odd: string[];
@@ -34,7 +35,7 @@ export interface Survived {
 
 /**
  * Real servers on one real file, one after another, each killed with -9 while clients write, log sets twice, undo and read, and
- * archives replace the club. Says what became of every acknowledged write.
+ * archives and snapshots replace the club, snapshots are taken, and another program holds the file now and then. Says what became of every acknowledged write.
  */
 export async function attack({ path, clients, killAfter }: Attack): Promise<Survived> {
   await found(path);
@@ -42,12 +43,12 @@ export async function attack({ path, clients, killAfter }: Attack): Promise<Surv
   // All are begun now, since a program takes seconds to begin; the next one waits for its turn.
   const lives = [...killAfter, Number.POSITIVE_INFINITY].map((after) => ({ after, ...newLife(path) }));
   try {
-    for (const { after, child, serve } of lives) {
-      const url = await serve();
-      await oneLife(writes, { url, clients, child, after });
+    for (const { after, ...life } of lives) {
+      const url = await life.serve();
+      await oneLife(writes, { url, path, clients, life, after });
     }
   } finally {
-    for (const { child } of lives) child.kill('SIGKILL');
+    await Promise.all(lives.map(({ end }) => end()));
   }
   return { kills: killAfter.length, ...(await verdict(path, writes)) };
 }
@@ -60,28 +61,19 @@ async function found(path: string): Promise<void> {
   await store.close();
 }
 
-function newLife(path: string) {
-  const script = fileURLToPath(new URL('./serveUntilKilled.mjs', import.meta.url));
-  const child = spawn(process.execPath, [script, path, dirname(path)], {
-    stdio: ['pipe', 'pipe', 'inherit'],
-  });
-  return {
-    child,
-    async serve(): Promise<string> {
-      child.stdin.write('go\n');
-      const [said] = (await once(child.stdout, 'data')) as [Buffer];
-      return said.toString().trim();
-    },
-  };
-}
-
 /** What the last life, which nobody kills, sees at least. */
 const replacementsInLife = 1;
 const lastWrites = 60;
 
 async function oneLife(
   writes: Writes,
-  { url, clients, child, after }: { url: string; clients: number; child: ChildProcess; after: number },
+  {
+    url,
+    path,
+    clients,
+    life,
+    after,
+  }: { url: string; path: string; clients: number; life: Life; after: number },
 ): Promise<void> {
   const isLast = !Number.isFinite(after);
   const begun = { acknowledged: writes.acknowledged(), replacements: writes.replacements() };
@@ -94,7 +86,7 @@ async function oneLife(
   const look = () => {
     if (over.signal.aborted || !isDone()) return;
     over.abort();
-    if (!isLast) child.kill('SIGKILL');
+    if (!isLast) life.child.kill('SIGKILL');
   };
   const goOn = async (step: () => Promise<void>) => {
     while (!over.signal.aborted) {
@@ -104,16 +96,32 @@ async function oneLife(
     }
   };
   const works = Array.from({ length: clients }, (_, i) => goOn(() => writes.step(url, i)));
-  await Promise.all([...works, goOn(() => writes.replace(url)), goOn(() => writes.read(url))]);
-  child.kill('SIGKILL');
-  await (child.exitCode === null && child.signalCode === null ? once(child, 'close') : undefined);
+  await Promise.all([
+    ...works,
+    goOn(() => writes.replace(url)),
+    goOn(() => writes.snapshotAndRestore(url)),
+    goOn(() => writes.read(url)),
+    goOn(() => holdMeanwhile(path, () => writes.read(url))),
+  ]);
+  await life.end();
+}
+
+/** Another program holds the file for as long as it takes to read from the server. */
+async function holdMeanwhile(path: string, read: () => Promise<void>): Promise<void> {
+  const other = new Database(path, { timeout: 50 });
+  try {
+    other.exec('begin immediate');
+    await read();
+    other.exec('rollback');
+  } finally {
+    other.close();
+  }
 }
 
 async function verdict(path: string, writes: Writes): Promise<Omit<Survived, 'kills'>> {
   const store = await openOneClub(path, { name: 'a test' });
-  const archives = readdirSync(dirname(path))
-    .filter((name) => name.startsWith(`${basename(path)}.before-restore-`))
-    .map((name) => readFileSync(join(dirname(path), name), 'utf8'));
+  const copies = await keptCopies(path, snapshotFolderOf(path));
+  const archives = await Promise.all(copies.map((copy) => readCopy(copy, store.clubId, store.who)));
   const { records, sets } = await store.snapshot();
   await store.close();
   const ids = new Set([...records.bar, ...sets].map(({ id }) => id));
@@ -121,7 +129,6 @@ async function verdict(path: string, writes: Writes): Promise<Omit<Survived, 'ki
     const kept = JSON.parse(text) as { records: typeof records; sets: typeof sets };
     for (const { id } of [...kept.records.bar, ...kept.sets]) ids.add(id);
   }
-  const { default: Database } = await import('better-sqlite3');
   const file = new Database(path, { readonly: true });
   const integrity = String(file.pragma('integrity_check', { simple: true }));
   file.close();

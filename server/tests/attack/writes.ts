@@ -1,5 +1,6 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
+import { ask as askOf, type Said } from './ask.ts';
 
 export type Writes = ReturnType<typeof newWrites>;
 
@@ -20,14 +21,12 @@ export function newWrites() {
   let replacements = 0;
   let replacing = 0;
   let readMeanwhile = 0;
+  let snapshots = 0;
 
   async function ask(url: string, method: string, path: string, body?: unknown) {
-    const headers = { 'content-type': 'application/json' };
-    const init = body === undefined ? { method } : { method, headers, body: JSON.stringify(body) };
-    const answer = await fetch(`${url}/api${path}`, init);
-    const text = await answer.text();
-    if (answer.status >= 500) failed.push(`${method} ${path}: ${answer.status} ${text}`);
-    return { ok: answer.ok, json: JSON.parse(text) };
+    const said = await askOf(url, method, path, body);
+    if (said.status >= 500) failed.push(`${method} ${path}: ${said.status} ${said.text}`);
+    return said;
   }
 
   async function addBar(url: string) {
@@ -55,6 +54,15 @@ export function newWrites() {
     await ask(url, 'POST', `/undo/${seq}`);
   }
 
+  async function during(replace: () => Promise<Said>): Promise<void> {
+    replacing += 1;
+    try {
+      if ((await replace()).ok) replacements += 1;
+    } finally {
+      replacing -= 1;
+    }
+  }
+
   return {
     acknowledged: () => acknowledged.size,
     replacements: () => replacements,
@@ -64,12 +72,14 @@ export function newWrites() {
     },
     async replace(url: string): Promise<void> {
       const { json: archive } = await ask(url, 'GET', '/archive');
-      replacing += 1;
-      try {
-        if ((await ask(url, 'POST', '/archive?replace=1', archive)).ok) replacements += 1;
-      } finally {
-        replacing -= 1;
-      }
+      await during(() => ask(url, 'POST', '/archive?replace=1', archive));
+    },
+    /** What is saved between the two is in the copy that is kept of what the snapshot takes the place of. */
+    async snapshotAndRestore(url: string): Promise<void> {
+      const { ok, json } = await ask(url, 'POST', '/copies');
+      if (!ok) return;
+      snapshots += 1;
+      await during(() => ask(url, 'POST', `/copies/${json.name}/restore`));
     },
     async read(url: string): Promise<void> {
       const { ok } = await ask(url, 'GET', '/club');
@@ -79,7 +89,7 @@ export function newWrites() {
       const lost = [...acknowledged.keys()].filter((id) => !ids.has(id) && !undone.has(id));
       const logged = sets.map(({ id }) => id).filter((id) => id.startsWith('set-'));
       const odd = logged.filter((id, i) => !sent.has(id) || logged.indexOf(id) !== i);
-      return { acknowledged: acknowledged.size, replacements, readMeanwhile, lost, odd, failed };
+      return { acknowledged: acknowledged.size, replacements, snapshots, readMeanwhile, lost, odd, failed };
     },
   };
 }
