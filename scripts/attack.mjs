@@ -18,16 +18,18 @@ const options = {
   seed: { type: 'string', default: '1' },
   only: { type: 'string', default: '' },
 };
-const { values } = parseArgs({ options });
+const { minutes, seed, only } = Object.fromEntries(
+  Object.entries(parseArgs({ options }).values).map(([name, value]) => [name, String(value)]),
+);
 const { tsImport } = await import('tsx/esm/api');
 const { sieges } = await tsImport('../server/tests/attack/sieges.ts', import.meta.url);
-const chance = xoroshiro128plus(Number(values.seed));
+const chance = xoroshiro128plus(Number(seed));
 const draw = (from, to) => uniformInt(chance, from, to);
-const chosen = Object.entries(sieges).filter(([name]) => name.includes(values.only));
+const chosen = Object.entries(sieges).filter(([name]) => name.includes(only));
 if (chosen.length === 0)
-  throw new Error(`--only "${values.only}" names none of: ${Object.keys(sieges).join('; ')}.`);
-console.log(`Seed ${values.seed}, ${values.minutes} minutes.`);
-const endMs = Date.now() + Number(values.minutes) * 60_000;
+  throw new Error(`--only "${only}" names none of: ${Object.keys(sieges).join('; ')}.`);
+console.log(`Seed ${seed}, ${minutes} minutes.`);
+const endMs = Date.now() + Number(minutes) * 60_000;
 const totals = Object.fromEntries(
   chosen.map(([name]) => [name, { rounds: 0, tried: {}, survived: 0, faults: 0 }]),
 );

@@ -221,3 +221,25 @@ test.describe('a club that has nothing yet', () => {
 function archive(content: string) {
   return { name: 'club.json', mimeType: 'application/json', buffer: Buffer.from(content) };
 }
+
+test('of a spreadsheet in which thousands of lines are wrong the first are shown, and how many there are', async ({
+  page,
+}) => {
+  await page.goto('/gear/iron');
+  await page.getByText('Bars as a spreadsheet file').click();
+  const lines = Array.from({ length: 3000 }, (_, i) => `Bar ${i},-1`);
+  const file = {
+    name: 'bars.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(['label,mass_kg', ...lines].join('\n')),
+  };
+  await page
+    .locator('.csv-door')
+    .filter({ hasText: 'Bars as' })
+    .locator('input[type=file]')
+    .setInputFiles(file);
+  const wrong = page.getByRole('alert').filter({ hasText: 'Nothing from bars.csv was imported' });
+  await expect(wrong).toContainText('3000 places of it are wrong');
+  await expect(wrong.getByRole('row')).toHaveCount(1 + 50);
+  await expect(wrong).toContainText('And 2950 more.');
+});
