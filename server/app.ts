@@ -68,7 +68,7 @@ export function createApp({
     .use('/api/*', standing(store))
     .use('/api/*', unchanged)
     .on('POST', ['/api/archive', '/api/sets/import', '/api/copies/:name/restore'], after(onFilled))
-    .route('/api', clubRoutes(store, { estimates: estimator.onNews }, news))
+    .route('/api', clubRoutes(store, { estimates: estimator.onNews, copies: snapshots.onNews }, news))
     .route('/api', recordRoutes(store))
     .route('/api', changeRoutes(store))
     .route('/api', csvRoutes(store))

@@ -121,6 +121,25 @@ test('a listener hears each change, and after a broken line what it has missed',
   expect(await resumed.changes(2)).toEqual([2, 3]);
 });
 
+test('a listener hears at once of what a thread puts in the place of the club or adds to its log', async () => {
+  // Nobody looks now and then.
+  const looking = vi.spyOn(globalThis, 'setInterval').mockReturnValue({ unref() {} } as NodeJS.Timeout);
+  onTestFinished(() => looking.mockRestore());
+  const { url, store } = await served();
+  await store.importRecords(smallClub());
+  const before = await store.latestSeq();
+  const events = await openEvents(url);
+  const post = (path: string, body: string) =>
+    fetch(`${url}/api${path}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body });
+  const archive = await (await fetch(`${url}/api/archive`)).text();
+  expect((await post('/archive?replace=1', archive)).status).toBe(200);
+  expect(await events.changes(1)).toEqual([before + 1]);
+  const line = `2026-11-25,${smallClub().lifter[0]!.name},squat,100,1,1`;
+  const text = `date,lifter,lift,bar_kg,reps,made\n${line}\n`;
+  expect(await (await post('/sets/import', JSON.stringify({ text }))).json()).toMatchObject({ added: 1 });
+  expect(await events.changes(2)).toEqual([before + 1, before + 2]);
+});
+
 test('a listener hears what another program writes to the same file', async () => {
   const { url, store } = await served();
   const events = await openEvents(url);

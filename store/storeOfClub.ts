@@ -166,6 +166,7 @@ export function storeOfClub(
     lastReplaced: () => lastReplaced(db, clubId),
     changesAfter: async (seq) => (await changesAfter(db, clubId, seq)).map(seen.change),
     changesMadeAfter: async (instant) => (await changesMadeAfter(db, clubId, instant)).map(seen.change),
+    tellOf: (seq) => void news.emit('change', clubId, seq),
     onChange(listener) {
       const hear = (changed: string, seq: number) => {
         if (changed === clubId) listener(seq);

@@ -71,9 +71,11 @@ test('while a snapshot is taken in its thread, others write, and it holds the cl
   expect(archive.records.disc.length - smallClub().disc.length).toBe(copy!.seq! - 1);
 });
 
-test('why a snapshot could not be taken is told until one is', async () => {
+test('why a snapshot could not be taken is told until one is, and whoever listens hears of both', async () => {
   const { folder, keeper } = await kept();
   const one = keeper();
+  const heard: (string | null)[] = [];
+  one.onNews(() => heard.push(one.fault()));
   await writeFile(folder, '');
   const why = /^No snapshot was taken into .*\.$/;
   await expect(one.take()).rejects.toThrow(why);
@@ -81,4 +83,5 @@ test('why a snapshot could not be taken is told until one is', async () => {
   await rm(folder);
   await one.take();
   expect(one.fault()).toBeNull();
+  expect(heard).toEqual([expect.stringMatching(why), null]);
 });

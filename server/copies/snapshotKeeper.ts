@@ -1,3 +1,4 @@
+import { EventEmitter } from 'node:events';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { type CopyFile, keptCopies } from '#store/copies/keptCopies.ts';
@@ -11,6 +12,8 @@ export interface SnapshotKeeper {
   take(): Promise<CopyFile>;
   /** Takes one where the last is an hour old and something was changed since. */
   takeWhereDue(): Promise<void>;
+  /** Calls back when one was taken or could not be, until the returned function is called. */
+  onNews(listener: () => void): () => void;
   /** From now on that is seen to each minute. */
   start(): void;
   stop(): void;
@@ -21,6 +24,7 @@ export function snapshotKeeper(store: ClubStore, run: RunWork, folder: string): 
   let fault: string | null = null;
   let timer: NodeJS.Timeout | undefined;
   let isStopped = false;
+  const news = new EventEmitter<{ news: [] }>().setMaxListeners(0);
 
   async function newest(): Promise<CopyFile | undefined> {
     return (await keptCopies(store.path, folder)).find(({ kind }) => kind === 'snapshot');
@@ -34,6 +38,8 @@ export function snapshotKeeper(store: ClubStore, run: RunWork, folder: string): 
     } catch (error) {
       fault = error instanceof Error ? error.message : String(error);
       throw error;
+    } finally {
+      news.emit('news');
     }
   }
 
@@ -56,6 +62,10 @@ export function snapshotKeeper(store: ClubStore, run: RunWork, folder: string): 
     fault: () => fault,
     take,
     takeWhereDue,
+    onNews(listener) {
+      news.on('news', listener);
+      return () => news.off('news', listener);
+    },
     start() {
       look();
       timer = setInterval(look, lookEveryMs).unref();

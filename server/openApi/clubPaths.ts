@@ -58,7 +58,7 @@ export function clubPaths() {
         ],
         responses: {
           200: answer(
-            'Server-sent events "now", "change", "estimates", "work" (how far a day or the evidence is) and "trouble" (why nothing can be saved, or null)',
+            'Server-sent events "now", "change", "estimates", "copies" (a snapshot was taken, or could not be), "work" (how far a day or the evidence is) and "trouble" (why nothing can be saved, or null)',
             { type: 'string' },
             'text/event-stream',
           ),

@@ -26,7 +26,11 @@ export function archiveRoutes(store: ClubStore, run: RunWork) {
       }
       const text = await readText(c, 'application/json');
       const door = doorOf(store);
-      if (!dryRun) return c.json(await run('restoreArchive', { door, text }));
+      if (!dryRun) {
+        const restored = await run('restoreArchive', { door, text });
+        store.tellOf(restored.seq);
+        return c.json(restored);
+      }
       const tried = await run('tryArchive', { door, text });
       if ('archive' in tried) return c.json({ dryRun: true, ...tried });
       const [first] = tried.problems;

@@ -30,9 +30,11 @@ export function copyRoutes(store: ClubStore, run: RunWork, keeper: SnapshotKeepe
     .get('/copies/:name/look', noQuery, async (c) =>
       c.json(await run('lookIntoCopy', await asked(c.req.param('name')))),
     )
-    .post('/copies/:name/restore', noQuery, async (c) =>
-      c.json(await run('restoreCopy', await asked(c.req.param('name')))),
-    )
+    .post('/copies/:name/restore', noQuery, async (c) => {
+      const restored = await run('restoreCopy', await asked(c.req.param('name')));
+      store.tellOf(restored.seq);
+      return c.json(restored);
+    })
     .delete('/copies/:name', noQuery, async (c) => {
       const { path } = await named(c.req.param('name'));
       await rm(path, { force: true });

@@ -27,6 +27,7 @@ export function logFileRoutes(store: ClubStore, run: RunWork) {
     })
     .post('/sets/import', noQuery, async (c) => {
       const found = await run('importLog', { door: doorOf(store), asked: askedOf(await readJson(c)) });
+      store.tellOf(found.seq);
       const [first] = found.problems;
       if (!first || found.dryRun) return c.json(found);
       const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;

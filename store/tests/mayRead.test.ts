@@ -49,6 +49,7 @@ type Way = Exclude<
       | 'standing'
       | 'lastReplaced'
       | 'onChange'
+      | 'tellOf'
       | 'logMarks'
       | 'bandReps'
     )

@@ -4,11 +4,12 @@ import type { ClubState } from '#contract/changes/clubState.ts';
 import type { WorkTold } from '#contract/words/doing.ts';
 import { refreshClub, refreshEstimates } from './refreshClub.ts';
 import { clubKey } from './useClub.ts';
+import { copiesKey } from './useCopies.ts';
 import { hearWork } from './useWorkTold.ts';
 
 /**
- * Listens for changes made on other devices and fetches the club again when one comes, and what rests on estimates when
- * these became better. Only while the page is looked at: a browser opens six connections to one place at most, and six
+ * Listens for changes made on other devices and fetches the club again when one comes, what rests on estimates when these became
+ * better, and the list of copies when one was taken. Only while the page is looked at: a browser opens six connections to one place at most, and six
  * forgotten tabs that all listen would keep the seventh from opening. Gives back why nothing can be saved now; null: all is well.
  */
 export function useClubEvents(): string | null {
@@ -19,13 +20,13 @@ export function useClubEvents(): string | null {
     const listen = () =>
       document.hidden
         ? null
-        : listenTo(
-            client.getQueryData<ClubState>(clubKey),
-            refresh,
-            () => refreshEstimates(client),
-            setTrouble,
-            (told) => hearWork(client, told),
-          );
+        : listenTo(client.getQueryData<ClubState>(clubKey), {
+            change: refresh,
+            estimates: () => refreshEstimates(client),
+            copies: () => void client.invalidateQueries({ queryKey: copiesKey }),
+            work: (told) => hearWork(client, told),
+            trouble: setTrouble,
+          });
     let events = listen();
     const turn = () => {
       events?.close();
@@ -42,20 +43,26 @@ export function useClubEvents(): string | null {
   return trouble;
 }
 
+/** What is done with each kind of news. */
+interface Hearing {
+  change: () => void;
+  estimates: () => void;
+  copies: () => void;
+  work: (told: WorkTold) => void;
+  trouble: (trouble: string | null) => void;
+}
+
 /** From the change on at which the club stands that is held: what was done since is told at once. */
-function listenTo(
-  held: ClubState | undefined,
-  refresh: () => void,
-  better: () => void,
-  say: (trouble: string | null) => void,
-  hear: (told: WorkTold) => void,
-): EventSource {
+function listenTo(held: ClubState | undefined, hearing: Hearing): EventSource {
   const events = new EventSource(held ? `/api/events?after=${held.seq}` : '/api/events');
-  events.addEventListener('change', refresh);
-  events.addEventListener('estimates', better);
-  events.addEventListener('work', ({ data }: MessageEvent<string>) => hear(JSON.parse(data) as WorkTold));
+  events.addEventListener('change', hearing.change);
+  events.addEventListener('estimates', hearing.estimates);
+  events.addEventListener('copies', hearing.copies);
+  events.addEventListener('work', ({ data }: MessageEvent<string>) => {
+    hearing.work(JSON.parse(data) as WorkTold);
+  });
   events.addEventListener('trouble', ({ data }: MessageEvent<string>) => {
-    say((JSON.parse(data) as { trouble: string | null }).trouble);
+    hearing.trouble((JSON.parse(data) as { trouble: string | null }).trouble);
   });
   return events;
 }

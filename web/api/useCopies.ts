@@ -12,16 +12,13 @@ export function copyPath({ name }: KeptCopy): string {
   return `${path}/${encodeURIComponent(name)}`;
 }
 
-/** Copies of the club that are kept beside it; asked again whenever the club changes, and now and then, for the program takes some by itself. */
+/** Copies of the club that are kept beside it; asked again whenever the club changes, and when the program took one by itself. */
 export function useCopies() {
   return useQuery({
     queryKey: copiesKey,
     queryFn: ({ signal }) => request<KeptCopies>('GET', path, undefined, signal),
-    refetchInterval: askAgainMs,
   });
 }
-
-const askAgainMs = 5000;
 
 export function takeCopy(): Promise<KeptCopy> {
   return request('POST', path);

@@ -21,6 +21,8 @@ export interface Survived {
   replacements: number;
   /** Snapshots that were taken and then restored. */
   snapshots: number;
+  /** Writes that were refused since others held the file for more than a minute. */
+  gaveUp: number;
   kills: number;
   /** Reads that were answered while an archive replaced the club. */
   readMeanwhile: number;
@@ -99,15 +101,17 @@ async function oneLife(
   await Promise.all([
     ...works,
     goOn(() => writes.replace(url)),
-    goOn(() => writes.snapshotAndRestore(url)),
     goOn(() => writes.read(url)),
     goOn(() => holdMeanwhile(path, () => writes.read(url))),
   ]);
   await life.end();
 }
 
-/** Another program holds the file for as long as it takes to read from the server. */
+const readsBetween = 10;
+
+/** Now and then another program holds the file for as long as it takes to read from the server. */
 async function holdMeanwhile(path: string, read: () => Promise<void>): Promise<void> {
+  for (let i = 0; i < readsBetween; i += 1) await read();
   const other = new Database(path, { timeout: 50 });
   try {
     other.exec('begin immediate');

@@ -17,9 +17,15 @@ export const sieges: Record<string, (path: string, draw: Draw) => Promise<Tally>
 async function crowd(path: string, draw: Draw): Promise<Tally> {
   const killAfter = Array.from({ length: draw(1, 4) }, () => draw(1, 300));
   const survived = await attack({ path, clients: draw(20, 30), killAfter });
-  const { acknowledged, replacements, snapshots, kills, lost, odd, failed, integrity } = survived;
+  const { acknowledged, replacements, snapshots, gaveUp, kills, lost, odd, failed, integrity } = survived;
   return {
-    tried: { 'acknowledged writes': acknowledged, replacements, 'snapshots restored': snapshots, kills },
+    tried: {
+      'acknowledged writes': acknowledged,
+      'refused since the file was held for a minute': gaveUp,
+      replacements,
+      'of them by a snapshot': snapshots,
+      kills,
+    },
     survived: acknowledged - lost.length,
     faults: [...lost, ...odd, ...failed, ...(integrity === 'ok' ? [] : [integrity])],
   };
