@@ -13,7 +13,7 @@ export interface LiftNoise {
  * Until the log tells: 2 % (assumption; repeated maxima of all sorts of people differ by 0.5 to 12.1 %, median 4.2 %,
  * less for the trained: Grgic et al. 2020, Sports Med Open 6:31).
  */
-const ASSUMED_SHARE = 0.02;
+export const ASSUMED_SHARE = 0.02;
 /** That median is the most that is believed: beyond it the plan speaks, not the lifter. */
 const MOST_SHARE = 0.042;
 const LEAST_PAIRS = 20;

@@ -1,5 +1,6 @@
 import { cholesky } from '../numeric/cholesky.ts';
 import { solveLower, solveUpper } from '../numeric/triangle.ts';
+import { grouped } from './grouped.ts';
 
 /**
  * `y = X beta + Z_i b_i + e`, `b_i ~ N(0, sigma^2 Lambda Lambda^T)`, `e ~ N(0, sigma^2)`: one row of X (fixed) and Z
@@ -21,9 +22,18 @@ export interface CrossProducts {
   q: number;
   method: 'reml' | 'ml';
   groups: { name: string; count: number; zz: Float64Array; zx: Float64Array; zy: Float64Array }[];
+  alike: AlikeGroups[];
   xx: Float64Array;
   xy: Float64Array;
   yy: number;
+}
+
+/** Groups with the same Z^T Z, as all who were tested at the same times: the likelihood needs but sums over them. */
+interface AlikeGroups {
+  count: number;
+  zz: Float64Array;
+  /** With w = Z^T (X, y) of a group, q rows: sums over the groups of w_k w_l^T, for (k, l) of `pairsOf(q)`, those off the diagonal with their transposes. */
+  sums: Float64Array[];
 }
 
 export function crossProducts({ values, fixed, random, groups, method }: MixedProblem): CrossProducts {
@@ -50,7 +60,33 @@ export function crossProducts({ values, fixed, random, groups, method }: MixedPr
     addOuter(xy, x, [y]);
     yy += y * y;
   });
-  return { n: values.length, p, q, method, groups: [...byName.values()], xx, xy, yy };
+  const all = [...byName.values()];
+  return { n: values.length, p, q, method, groups: all, alike: alikeGroups(all, p, q), xx, xy, yy };
+}
+
+/** Rows of Z^T two by two. */
+function pairsOf(q: number): readonly (readonly [number, number])[] {
+  return q === 1 ? ONE_ROW : TWO_ROWS;
+}
+const ONE_ROW = [[0, 0]] as const;
+const TWO_ROWS = [
+  [0, 0],
+  [0, 1],
+  [1, 1],
+] as const;
+
+function alikeGroups(groups: CrossProducts['groups'], p: number, q: number): AlikeGroups[] {
+  return [...grouped(groups, ({ zz }) => zz.join()).values()].map((members) => {
+    const sums = pairsOf(q).map(() => new Float64Array((p + 1) ** 2));
+    for (const { zx, zy } of members) {
+      const rows = Array.from({ length: q }, (_, k) => [...zx.subarray(k * p, (k + 1) * p), zy[k]!]);
+      for (const [at, [k, l]] of pairsOf(q).entries()) {
+        addOuter(sums[at]!, rows[k]!, rows[l]!);
+        if (k !== l) addOuter(sums[at]!, rows[l]!, rows[k]!);
+      }
+    }
+    return { count: members.length, zz: members[0]!.zz, sums };
+  });
 }
 
 function addOuter(sum: Float64Array, a: readonly number[], b: readonly number[]): void {
@@ -75,7 +111,7 @@ export function lambdaOf(theta: readonly number[], q: number): Float64Array {
   return q === 1 ? Float64Array.of(theta[0]!) : Float64Array.of(theta[0]!, 0, theta[1]!, theta[2]!);
 }
 
-/** Penalized least squares, group by group (Bates et al. 2015, J Stat Softw 67(1), section 3). */
+/** Penalized least squares, group by group (Bates et al. 2015, J Stat Softw 67(1), section 3), groups that are alike at once. */
 export function profileAt(cross: CrossProducts, theta: readonly number[]): Profile {
   const { p, q } = cross;
   const lambda = lambdaOf(theta, q);
@@ -83,16 +119,19 @@ export function profileAt(cross: CrossProducts, theta: readonly number[]): Profi
   const xy = Float64Array.from(cross.xy);
   let residual = cross.yy;
   let lnDetRandom = 0;
-  for (const { zz, zx, zy } of cross.groups) {
+  for (const { count, zz, sums } of cross.alike) {
     const root = randomRoot(zz, lambda, q);
-    for (let i = 0; i < q; i++) lnDetRandom += 2 * Math.log(root[i * q + i]!);
-    const y = solveLower(root, q, turned(lambda, zy, q, 1));
-    const x = columns(turned(lambda, zx, q, p), q, p).map((column) => solveLower(root, q, column));
-    for (let i = 0; i < p; i++) {
-      for (let j = 0; j < p; j++) xx[i * p + j]! -= dot(x[i]!, x[j]!);
-      xy[i]! -= dot(x[i]!, y);
-    }
-    residual -= dot(y, y);
+    for (let i = 0; i < q; i++) lnDetRandom += count * 2 * Math.log(root[i * q + i]!);
+    const half = rowsOfLambda(lambda, q).map((row) => solveLower(root, q, row));
+    pairsOf(q).forEach(([k, l], at) => {
+      const weight = dot(half[k]!, half[l]!);
+      const sum = sums[at]!;
+      for (let i = 0; i < p; i++) {
+        for (let j = 0; j < p; j++) xx[i * p + j]! -= weight * sum[i * (p + 1) + j]!;
+        xy[i]! -= weight * sum[i * (p + 1) + p]!;
+      }
+      residual -= weight * sum.at(-1)!;
+    });
   }
   const fixedRoot = cholesky(xx, p);
   const half = solveLower(fixedRoot, p, xy);
@@ -100,6 +139,11 @@ export function profileAt(cross: CrossProducts, theta: readonly number[]): Profi
   for (let i = 0; i < p; i++) lnDetFixed += 2 * Math.log(fixedRoot[i * p + i]!);
   residual -= dot(half, half);
   return { lnDetRandom, fixedRoot, lnDetFixed, residual, beta: solveUpper(fixedRoot, p, half) };
+}
+
+/** Columns of Lambda^T. */
+function rowsOfLambda(lambda: Float64Array, q: number): Float64Array[] {
+  return Array.from({ length: q }, (_, k) => lambda.subarray(k * q, (k + 1) * q));
 }
 
 /** Lower triangle of `Lambda^T Z^T Z Lambda + I` of one group. */

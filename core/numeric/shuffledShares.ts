@@ -1,5 +1,4 @@
-import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
-import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { seededShares } from './seededChance.ts';
 
 const SEED = 1;
 
@@ -9,11 +8,11 @@ const SEED = 1;
  * Always the same for the same sizes.
  */
 export function shuffledShares(count: number, steps: number): Float64Array[] {
-  const generator = xoroshiro128plus(SEED);
+  const share = seededShares(SEED);
   return Array.from({ length: steps }, () => {
     const shares = Float64Array.from({ length: count }, (_, i) => (i + 0.5) / count);
     for (let i = count - 1; i > 0; i--) {
-      const other = Math.floor(uniformFloat64(generator) * (i + 1));
+      const other = Math.floor(share() * (i + 1));
       [shares[i], shares[other]] = [shares[other]!, shares[i]!];
     }
     return shares;
