@@ -56,6 +56,7 @@ module.exports = {
     reckonRoom('strength', ['lifter', 'gear']),
     reckonRoom('log', ['strength', 'lifter', 'gear']),
     reckonRoom('evidence', ['lifter', 'gear']),
+    reckonRoom('comparison', ['evidence', 'lifter', 'gear']),
     reckonRoom('projection', ['evidence', 'strength', 'lifter', 'gear']),
     reckonRoom('day', ['strength', 'lifter', 'gear', 'basis']),
     reckonRoom('season', []),
