@@ -9,6 +9,7 @@ import { up as barChecked } from './migrations/0007-bar-checked.ts';
 import { up as who } from './migrations/0008-who.ts';
 import { up as restriction } from './migrations/0009-restriction.ts';
 import { up as labels } from './migrations/0010-labels.ts';
+import { up as trainingHour } from './migrations/0011-training-hour.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -23,6 +24,7 @@ export const migrations: Record<string, Migration> = {
   '0008-who': { up: who },
   '0009-restriction': { up: restriction },
   '0010-labels': { up: labels },
+  '0011-training-hour': { up: trainingHour },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

@@ -8,9 +8,12 @@ import { formerRecord } from './formerRecord.ts';
 export const archiveFormat = 'rackwright club archive';
 /** The version in which it got the log, the last change of its form beside new kinds. */
 export const withLog = 2;
-/** The version that this program writes: that of the newest kind, as it says itself. It reads all up to that. */
+/** The version in which the club itself got the hour of its training; an older one is read without. */
+const withTrainingHour = 5;
+/** The version that this program writes: that of the newest kind or field, as they say themselves. It reads all up to that. */
 export const archiveVersion = Math.max(
   withLog,
+  withTrainingHour,
   ...Object.values(allKinds).map(({ facts }) => facts.sinceArchive),
 );
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Bounds, bounds } from './bounds.ts';
-import { kind, note } from './kind.ts';
+import { kind, note, timeOfDay } from './kind.ts';
 
 const boundNames = Object.keys(bounds.shape) as (keyof Bounds)[];
 
@@ -25,6 +25,12 @@ export const club = kind(
     heightAboveSeaM: z.number().min(-500).max(6000).nullable().default(null),
     /** Minutes to take one pair of bands off or put one on. */
     bandChangeMinutes: z.number().min(0).max(10).default(1),
+    /** When training usually begins, by the club's clock: 18:30; null: nobody said, and a day in the calendar is a whole day. */
+    trainingStartsAt: timeOfDay.nullable().default(null),
+    /** How long it usually lasts. Common practice, no source. */
+    trainingMinutes: z.number().int().min(15).max(720).default(120),
+    /** Whether the calendar, which may be read on telephones, says who trains: by first name, nothing else of anybody. */
+    namesInCalendar: z.boolean().default(false),
     /** On the wall bar and collars together count to this step and discs by their faces, the true mass beside it; null: as they weigh. */
     wallStepKg: z.number().min(0.1).max(5).nullable().default(null),
     /** Two bands of a pair that differ by more than this share are flagged. Assumption: 0.05. */

@@ -90,6 +90,8 @@ export interface WrongTogether<Field extends string = string> {
 export const label = z.string().trim().min(1, 'needs a label').max(60);
 /** A local calendar date, 2026-11-25. */
 export const localDate = z.iso.date();
+/** A time of the day by the clock on the wall, to the minute: 18:30. */
+export const timeOfDay = z.iso.time({ precision: -1 }).meta({ format: 'time' });
 export const note = z.string().max(2000).default('');
 /** A positive mass up to a tonne. */
 export const massKg = z.number().positive().max(1000);

@@ -50,6 +50,7 @@ function arbitrary(schema: Schema): fc.Arbitrary<unknown> {
     case 'string':
       if (schema.format === 'time-zone')
         return fc.constantFrom('UTC', 'Europe/London', 'America/Argentina/Ushuaia');
+      if (schema.format === 'time') return fc.constantFrom('00:00', '18:30', '23:59');
       return schema.format === 'date'
         ? date
         : fc.string({ unit, minLength: schema.minLength ?? 0, maxLength: 8 });

@@ -9,6 +9,7 @@ const shape = z.strictObject({
   reserve: z.number().multipleOf(0.5).default(0),
   way: z.enum(['single', 'doubled', 'choked']).default('single'),
   takenOn: z.iso.date().default('2026-11-25'),
+  at: z.iso.time({ precision: -1 }).default('18:30'),
   lifts: z
     .array(z.strictObject({ label: z.string().min(1).max(3) }))
     .min(1)
@@ -39,6 +40,7 @@ describe('the sentence about a refused document', () => {
     [{ massKg: 20, reserve: 1.3 }, 'reserve', ['1.3', 'it must be a multiple of 0.5']],
     [{ massKg: 20, way: 'knotted' }, 'way', ['"knotted"', 'single, doubled or choked']],
     [{ massKg: 20, takenOn: '2026-02-30' }, 'takenOn', ['"2026-02-30"', 'calendar date']],
+    [{ massKg: 20, at: '25:00' }, 'at', ['"25:00"', 'a time of the day such as 18:30']],
     [{ massKg: 20, lifts: [] }, 'lifts', ['at least 1']],
     [
       { massKg: 20, lifts: [{ label: 'a' }, { label: 'four' }] },

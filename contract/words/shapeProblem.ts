@@ -62,13 +62,16 @@ function allowed(issue: z.core.$ZodIssue): string {
     case 'invalid_union':
       return `it must be ${oneOf('options' in issue ? (issue.options ?? []) : [])}`;
     case 'invalid_format':
-      return issue.format === 'date'
-        ? 'it must be a calendar date such as 2026-11-25'
-        : `it must be a valid ${issue.format}`;
+      return formatWords[issue.format] ?? `it must be a valid ${issue.format}`;
     default:
       return issue.message;
   }
 }
+
+const formatWords: Partial<Record<string, string>> = {
+  date: 'it must be a calendar date such as 2026-11-25',
+  time: 'it must be a time of the day such as 18:30',
+};
 
 function bound(origin: string, words: string, limit: number | bigint): string {
   if (origin === 'string') return `${words} ${limit} ${limit === 1 ? 'character' : 'characters'} long`;

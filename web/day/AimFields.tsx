@@ -1,11 +1,11 @@
 import type { PlanGroup } from '#contract/day/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
+import { basisWords } from '#contract/words/basisWords.ts';
 import { percent } from '#contract/words/percent.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { PercentField } from '#web/parts/PercentField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { basisWords } from './basisWords.ts';
 import { aimToBegin, shareByBests } from './firstAim.ts';
 
 type PercentAim = Extract<Aim, { by: 'percent' }>;

@@ -4,12 +4,12 @@ import { dateText } from '#contract/words/dateText.ts';
 import { Field } from './Field.tsx';
 import { useWrong } from './useWrong.ts';
 
-/** A line of text or a date. */
+/** A line of text, a date or a time of the day. */
 export function TextField(props: {
   label: string;
   value: string;
   onChange: (value: string) => void;
-  type?: 'text' | 'date';
+  type?: 'text' | 'date' | 'time';
   required?: boolean | undefined;
   maxLength?: number | undefined;
   /** Given where the date tells what was done or measured: it was not done tomorrow, nor in the year 26. */

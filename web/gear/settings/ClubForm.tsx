@@ -4,6 +4,7 @@ import type { Club } from '#contract/records/club.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { gravityOf, isGravityAssumed } from '#reckon/gear/gravityOf.ts';
 import { useRecords } from '#web/api/useRecords.ts';
+import { CheckField } from '#web/parts/CheckField.tsx';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { Known } from '#web/parts/Known.tsx';
@@ -21,6 +22,9 @@ const timeZones = Intl.supportedValuesOf('timeZone');
 const labels = {
   name: 'Name',
   timeZone: 'Time zone',
+  trainingStartsAt: 'Training usually begins at',
+  trainingMinutes: 'and lasts',
+  namesInCalendar: 'The calendar says by first names who trains, to everybody who reads it',
   latitudeDeg: 'Latitude',
   heightAboveSeaM: 'Above the sea',
   bandChangeMinutes: 'To change one pair',
@@ -81,6 +85,29 @@ export function ClubForm({ club }: { club: Club }) {
           onChange={(lengthUnit) => put({ lengthUnit })}
         />
       </div>
+      <fieldset className="part-of-form">
+        <legend>Training days in the calendar</legend>
+        <div className="fields">
+          <TextField
+            {...fields.text('trainingStartsAt')}
+            type="time"
+            value={draft.trainingStartsAt ?? ''}
+            hint="By the club's clock. Empty: a training day is a whole day."
+            onChange={(time) => put({ trainingStartsAt: time === '' ? null : time })}
+          />
+          <FigureField
+            {...fields.figure('trainingMinutes')}
+            value={draft.trainingMinutes}
+            word="min"
+            onChange={(trainingMinutes) => put({ trainingMinutes })}
+          />
+        </div>
+        <CheckField
+          label={labels.namesInCalendar}
+          checked={draft.namesInCalendar}
+          onChange={(namesInCalendar) => put({ namesInCalendar })}
+        />
+      </fieldset>
       <fieldset className="part-of-form">
         <legend>Where the club is</legend>
         <div className="fields">

@@ -1,9 +1,9 @@
-import { speedAimWords } from '#contract/paper/aimWords.ts';
 import type { Aim, Block, Group } from '#contract/records/day.ts';
+import { basisWords } from '#contract/words/basisWords.ts';
 import { liftWord, startText } from '#contract/words/liftWords.ts';
 import { percent, percentToTenth } from '#contract/words/percent.ts';
 import type { LengthUnit } from '#contract/words/viewUnits.ts';
-import { basisWords } from './basisWords.ts';
+import { speedAimWords } from './aimWords.ts';
 
 /** A group's work in one line: "Squat, box 36 cm. 50 % counted on the bar alone, 75 % ... 2 × 2 at 70 %, then 8 × 2." */
 export function groupSummary(group: Group, length: LengthUnit): string {
