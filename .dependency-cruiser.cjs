@@ -44,6 +44,7 @@ module.exports = {
     contractRoom('words', ['changes', 'comparison', 'day', 'evidence', 'strength', 'records']),
     contractRoom('season', ['words', 'records', 'calendar']),
     contractRoom('paper', ['words', 'day', 'records']),
+    contractRoom('calendarFile', ['paper', 'words', 'records', 'calendar']),
     contractRoom('json', []),
     contractRoom('csv', ['words', 'records', 'json']),
     contractRoom('track', ['csv']),

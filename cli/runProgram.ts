@@ -3,6 +3,7 @@ import about from '../package.json' with { type: 'json' };
 import { CliError } from './CliError.ts';
 import { backtestCommand } from './commands/backtest.ts';
 import { bandCommand } from './commands/band.ts';
+import { calendarCommand } from './commands/calendar.ts';
 import { computeCommand } from './commands/compute.ts';
 import { dayCommand } from './commands/day.ts';
 import { estimateCommand } from './commands/estimate.ts';
@@ -43,6 +44,7 @@ first. This program does not replace qualified coaching.`,
   for (const command of [
     serveCommand,
     dayCommand,
+    calendarCommand,
     bandCommand,
     estimateCommand,
     backtestCommand,

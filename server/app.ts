@@ -2,6 +2,8 @@ import { Hono } from 'hono';
 import { createMiddleware } from 'hono/factory';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { snapshotFolderOf } from '#store/copies/keptCopies.ts';
+import { type ClubCalendar, clubCalendar } from './calendar/clubCalendar.ts';
+import type { TelephoneDoor } from './calendar/telephoneDoor.ts';
 import { type SnapshotKeeper, snapshotKeeper } from './copies/snapshotKeeper.ts';
 import { answerError, errorBody } from './guard/errors.ts';
 import { headers } from './guard/headers.ts';
@@ -15,6 +17,7 @@ import { runHere } from './jobs/runHere.ts';
 import { workNews } from './jobs/workNews.ts';
 import { archiveRoutes } from './routes/archive.ts';
 import { backtestRoutes } from './routes/backtest.ts';
+import { calendarRoutes } from './routes/calendar.ts';
 import { changeRoutes } from './routes/changes.ts';
 import { clubRoutes } from './routes/club.ts';
 import { computeRoutes } from './routes/compute.ts';
@@ -43,6 +46,10 @@ export interface AppParts {
   keepIn?: KeptAnswers;
   /** What takes snapshots of the club. */
   snapshots?: SnapshotKeeper;
+  /** What writes the club's calendar. */
+  calendar?: ClubCalendar;
+  /** Where telephones may read it; null: nowhere. */
+  telephones?: TelephoneDoor | null;
   /** Called after an archive, a copy of the club or a file of the log was taken in. */
   onFilled?: () => void;
 }
@@ -55,6 +62,8 @@ export function createApp({
   keepIn = nothingKept,
   estimator = strengthEstimator(store, run, { keepIn }),
   snapshots = snapshotKeeper(store, run, snapshotFolderOf(store.path)),
+  calendar = clubCalendar(store),
+  telephones = null,
   onFilled = () => {},
 }: AppParts) {
   const news = workNews();
@@ -75,6 +84,7 @@ export function createApp({
     .route('/api', archiveRoutes(store, run))
     .route('/api', copyRoutes(store, run, snapshots))
     .route('/api', dayRoutes(store, run, estimator, keepIn, news))
+    .route('/api', calendarRoutes(store, calendar, telephones))
     .route('/api', setRoutes(store))
     .route('/api', logFileRoutes(store, run))
     .route('/api', estimateRoutes(store, run, estimator, keepIn))

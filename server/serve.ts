@@ -5,6 +5,9 @@ import { createAdaptorServer } from '@hono/node-server';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { snapshotFolderOf } from '#store/copies/keptCopies.ts';
 import { createApp } from './app.ts';
+import { CannotListen } from './CannotListen.ts';
+import { clubCalendar } from './calendar/clubCalendar.ts';
+import { telephoneDoor } from './calendar/telephoneDoor.ts';
 import { snapshotKeeper } from './copies/snapshotKeeper.ts';
 import { answerUnreadable } from './guard/answerUnreadable.ts';
 import { rehearseDay } from './jobs/dayPlans.ts';
@@ -22,6 +25,8 @@ export interface ServeOptions {
   webRoot?: string;
   /** Where snapshots of the club are put; without it, beside its file. */
   snapshotFolder?: string;
+  /** Where in the local network telephones may read the calendar; without it, nowhere. */
+  telephones?: { address: string; port: number };
 }
 
 export interface Served {
@@ -32,17 +37,22 @@ export interface Served {
   everybodyKnown: Promise<void>;
   /** How far that is. */
   progress: StrengthEstimator['progress'];
+  /** Where telephones read the calendar, without the secret part; null: nowhere. */
+  calendarAt: string | null;
   /** Ends every open connection and stops listening; the store stays open. */
   close(): Promise<void>;
 }
 
-/** Answers on this machine alone until it is closed. */
+/** Answers on this machine alone until it is closed; beside it, where that is asked for, calendars alone to the local network. */
 export async function serve({
   store,
   port = defaultPort,
   webRoot = builtScreens,
   snapshotFolder = snapshotFolderOf(store.path),
+  telephones,
 }: ServeOptions): Promise<Served> {
+  const calendar = clubCalendar(store);
+  const door = telephones ? await telephoneDoor(store, calendar, telephones) : null;
   const { run, close: endThreads } = workThreads(work);
   // A club in memory has no file that anything could be kept beside.
   const keepIn = store.mark === null ? nothingKept : keptAnswers(store.path, await reckoningMark());
@@ -62,12 +72,17 @@ export async function serve({
     keepIn,
     snapshots,
     estimator,
+    calendar,
+    telephones: door,
     onFilled: () => void estimateAll(),
   });
   const server = createAdaptorServer({ fetch: app.fetch }) as Server;
   answerUnreadable(server);
   const { records } = await store.records();
-  const taken = await listen(server, port);
+  const taken = await listen(server, port).catch(async (error) => {
+    await door?.close();
+    throw error;
+  });
   // A coach who has just opened the program asks for the loads of a day before long.
   const begun = rehearseDay(run, records).catch(onFault).then(estimateAll);
   const everybodyKnown = begun.then(async () => {
@@ -81,6 +96,7 @@ export async function serve({
     port: taken,
     everybodyKnown,
     progress: estimator.progress,
+    calendarAt: door?.at ?? null,
     async close() {
       isClosed = true;
       estimator.stop();
@@ -88,7 +104,7 @@ export async function serve({
       const closed = once(server, 'close');
       server.close();
       server.closeAllConnections();
-      await Promise.all([closed, endThreads()]);
+      await Promise.all([closed, endThreads(), door?.close()]);
     },
   };
 }
@@ -112,11 +128,6 @@ const portsTried = 50;
 const builtScreens = fileURLToPath(new URL('../web/dist', import.meta.url));
 
 const mostPort = 65_535;
-
-/** No port can be had, in one sentence. */
-export class CannotListen extends Error {
-  override readonly name = 'CannotListen';
-}
 
 /** Listens on the first free port from `first` on (0: any), and says which. */
 async function listen(server: Server, first: number): Promise<number> {

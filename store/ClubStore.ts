@@ -100,6 +100,8 @@ export interface ClubStore {
   /** What tells one club put in the place of all that was there from another; the same as long as none is. */
   lastReplaced(): Promise<string>;
   changesAfter(seq: number): Promise<Change[]>;
+  /** At most so many of them, oldest first, that touched records of these kinds or put another club in the place of this. */
+  changesTouching(kinds: readonly KindName[], after: number, most: number): Promise<Change[]>;
   /** Those made after an instant, by the clock of then. */
   changesMadeAfter(instant: string): Promise<Change[]>;
   /** Why nothing can be saved now, as one sentence; null: all is well. Writes are refused with it; everything can still be read. */

@@ -114,6 +114,29 @@ export async function changesAfter(db: Kysely<Tables>, clubId: string, seq: numb
   return rows.map(toChange);
 }
 
+/**
+ * At most so many of the changes after a number, oldest first, that touched a record of one of these kinds or put another club in the
+ * place of all.
+ */
+export async function changesTouching(
+  db: Kysely<Tables>,
+  clubId: string,
+  kinds: readonly KindName[],
+  seq: number,
+  most: number,
+): Promise<Change[]> {
+  const rows = await changesOf(db, clubId)
+    .where('seq', '>', seq)
+    // In the text of a record this would stand with its quotes escaped.
+    .where((row) =>
+      row.or([row('replaced', '=', 1), ...kinds.map((kind) => row('entries', 'like', `%"kind":"${kind}"%`))]),
+    )
+    .orderBy('seq')
+    .limit(most)
+    .execute();
+  return rows.map(toChange);
+}
+
 /** The changes made after an instant, oldest first. */
 export async function changesMadeAfter(
   db: Kysely<Tables>,

@@ -14,6 +14,7 @@ import {
   appendChange,
   changesAfter,
   changesMadeAfter,
+  changesTouching,
   lastReplaced,
   latestSeq,
   latestStanding,
@@ -165,6 +166,8 @@ export function storeOfClub(
     standing: () => latestStanding(db, clubId),
     lastReplaced: () => lastReplaced(db, clubId),
     changesAfter: async (seq) => (await changesAfter(db, clubId, seq)).map(seen.change),
+    changesTouching: async (kinds, after, most) =>
+      (await changesTouching(db, clubId, kinds, after, most)).map(seen.change),
     changesMadeAfter: async (instant) => (await changesMadeAfter(db, clubId, instant)).map(seen.change),
     tellOf: (seq) => void news.emit('change', clubId, seq),
     onChange(listener) {

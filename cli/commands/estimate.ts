@@ -6,6 +6,7 @@ import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, withClub } from '../clubFile.ts';
+import { liftersNamed } from '../liftersNamed.ts';
 import { showProgress } from '../showProgress.ts';
 import { todayOfClub } from '../todayOfClub.ts';
 
@@ -67,12 +68,7 @@ function askedFor(lifters: readonly Lifter[], name: string | undefined, on: stri
       .filter(({ leftOn }) => leftOn === null || leftOn > on)
       .toSorted((a, b) => a.name.localeCompare(b.name));
   }
-  const same = (one: Lifter) => one.name.toLocaleLowerCase() === name.toLocaleLowerCase();
-  const found = lifters.filter(same);
-  if (found.length > 0) return found;
-  const known = lifters.map((one) => one.name).toSorted((a, b) => a.localeCompare(b));
-  const allowed = known.length === 0 ? 'it has none yet' : `it has ${known.join(', ')}`;
-  throw new CliError(`--lifter is "${name}"; the club has no lifter of that name: ${allowed}.`, 2);
+  return liftersNamed(lifters, name);
 }
 
 async function estimated(store: ClubStore, lifters: readonly Lifter[], on: string) {

@@ -85,3 +85,13 @@ test('where no port is free, that is said and the file is let go', async () => {
   ]);
   expect(holdFile(file)).toHaveProperty('tell');
 });
+
+test('telephones can read the calendar where that is asked for, at an address of a local network alone', async () => {
+  const file = await clubFile(false);
+  const said = await saidAtStart('--club', file, '--calendar-on', '127.0.0.1', '--calendar-port', '0');
+  expect(said).toMatch(/Telephones .* http:\/\/127\.0\.0\.1:\d+, by the addresses under Gear, Club;/);
+  expect(await saidAtStart('--club', file)).not.toContain('Telephones');
+  // An address that RFC 5737 keeps for books.
+  const refused = await callCli(['serve', '--club', file, '--calendar-on', '203.0.113.9']);
+  expect(refused).toMatchObject({ status: 1, stderr: expect.stringMatching(/^--calendar-on is .*\.\n$/) });
+});

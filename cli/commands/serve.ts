@@ -19,6 +19,8 @@ interface ServeOptions {
   demo?: boolean;
   knownFirst?: boolean;
   snapshots?: string;
+  calendarOn?: string;
+  calendarPort: number;
 }
 
 /** `serve`: the program for browser and tablet, on this machine alone. */
@@ -29,6 +31,11 @@ export function serveCommand(): Command {
     .addOption(clubOption())
     .option('--port <number>', 'the port to try first; 0 for any free one', readPort, 4747)
     .addOption(snapshotsOption())
+    .option(
+      '--calendar-on <address>',
+      'let telephones in the local network read the calendar, and nothing else: lan, or an address of this machine',
+    )
+    .option('--calendar-port <number>', 'the port for that, always the same', readPort, 4700)
     .option('--demo', 'fill a new club file with the invented demo club')
     .option('--known-first', "say the address once everybody's strength is known from the log")
     .action(serveClub);
@@ -40,17 +47,26 @@ async function serveClub({
   demo = false,
   knownFirst = false,
   snapshots,
+  calendarOn,
+  calendarPort,
 }: ServeOptions): Promise<void> {
+  const telephones =
+    calendarOn === undefined ? null : { address: await lanAddressOf(calendarOn), port: calendarPort };
   await buildScreensWhenStale(say);
   const store = await openClub(club, coach, demo ? fillWithDemo : undefined);
   const hold = await holdAlone(club, store);
   const [record] = await store.list('club');
-  const { serve, CannotListen } = await import('#server/serve.ts');
-  const asked = { store, port, ...(snapshots !== undefined && { snapshotFolder: snapshots }) };
+  const { serve } = await import('#server/serve.ts');
+  const asked = {
+    store,
+    port,
+    ...(snapshots !== undefined && { snapshotFolder: snapshots }),
+    ...(telephones !== null && { telephones }),
+  };
   const served = await serve(asked).catch(async (error) => {
     hold.release();
     await store.close();
-    throw error instanceof CannotListen ? new CliError(error.message) : error;
+    throw inOneSentence(error);
   });
   hold.tell(served.url);
   // Whoever reads the address may stop the program at once.
@@ -72,6 +88,10 @@ async function serveClub({
     );
   const clock = clockBehind((await store.standing()).madeAt, new Date());
   if (clock !== null) say(clock);
+  if (served.calendarAt !== null)
+    say(
+      `Telephones in the local network can read the calendar at ${served.calendarAt}, by the addresses under Gear, Club; nothing else is open to them.`,
+    );
   const trouble = store.trouble();
   if (trouble !== null) say(trouble);
   say('Next: open the address in a browser. Gear shows the bands, Lifters the people, Day the loads.');
@@ -90,6 +110,20 @@ async function untilKnown(served: Served): Promise<void> {
 }
 
 const saidAfterMs = 2000;
+
+/** Asked before anything is opened: an address that this machine does not have starts nothing. */
+async function lanAddressOf(asked: string): Promise<string> {
+  const { lanAddress } = await import('#server/calendar/lanAddress.ts');
+  try {
+    return lanAddress(asked);
+  } catch (error) {
+    throw inOneSentence(error);
+  }
+}
+
+function inOneSentence(error: unknown): unknown {
+  return error instanceof Error && error.name === 'CannotListen' ? new CliError(error.message) : error;
+}
 
 /** Two servers on one file would each know only half of what is done: the second says where the first is. */
 async function holdAlone(club: string, store: OneClub): Promise<Hold> {

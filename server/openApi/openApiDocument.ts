@@ -1,6 +1,7 @@
 import { computePaths } from '#contract/compute/openApiPaths.ts';
 import { operations } from '#reckon/operations.ts';
 import { errorSchema, refusal } from './answers.ts';
+import { calendarPaths } from './calendarPaths.ts';
 import { clubPaths } from './clubPaths.ts';
 import { copyPaths } from './copyPaths.ts';
 import { dayPaths } from './dayPaths.ts';
@@ -26,6 +27,7 @@ export function openApiDocument() {
         ...clubPaths(),
         ...copyPaths(),
         ...dayPaths(),
+        ...calendarPaths(),
         ...setPaths(),
         ...estimatePaths(),
         ...evidencePaths(),

@@ -1,4 +1,5 @@
 import { expect, onTestFinished, test } from 'vitest';
+import { kindNames } from '#contract/records/allKinds.ts';
 import type { ClubStore } from '../ClubStore.ts';
 import { houseIn } from '../houseIn.ts';
 import { type MayRead, mayRead } from '../mayRead.ts';
@@ -66,6 +67,7 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     loggedSets: (store) => store.loggedSets(),
     formerGear: (store) => store.formerGear(sets),
     changesAfter: (store) => store.changesAfter(0),
+    changesTouching: (store) => store.changesTouching(kindNames, 0, 100),
     changesMadeAfter: (store) => store.changesMadeAfter('2000-01-01T00:00:00.000Z'),
     whatWasDone: (store) => store.whatWasDone({ before: null, most: 50 }),
     latestPrescription: (store) => store.latestPrescription('day-1'),

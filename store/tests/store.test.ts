@@ -36,6 +36,22 @@ describe.each(databases)('on $name', ({ open }) => {
     expect((await store.records()).records).toEqual(club);
   });
 
+  test('changes that touched records of some kinds, or put another club in, are found among all others', async () => {
+    const { seq: replaced } = await store.importRecords(smallClub());
+    const [day] = await store.list('day');
+    const text = '"kind":"day"';
+    await store.create('bar', { label: text, massKg: 20 });
+    const { seq: put } = await store.putAll('day', [{ ...day!, title: text }]);
+    const { seq: removed } = await store.remove('day', day!.id);
+    const { seq: again } = await store.undo(removed);
+    const found = async (...asked: Parameters<typeof store.changesTouching>) =>
+      (await store.changesTouching(...asked)).map(({ seq }) => seq);
+    expect(await found(['day'], 0, 10)).toEqual([replaced, put, removed, again]);
+    expect(await found(['day'], replaced, 2)).toEqual([put, removed]);
+    expect(await found(['day', 'bar'], replaced, 10)).toHaveLength(4);
+    expect(await found(['rack'], replaced, 10)).toEqual([]);
+  });
+
   test('ids sort in the order in which they were made', async () => {
     const made = [];
     for (let i = 0; i < 50; i += 1)
