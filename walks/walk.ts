@@ -8,6 +8,8 @@ import { test as base } from '@playwright/test';
 /** A walk's own running program: `startsWith` says what its new club file holds. */
 interface Walk {
   startsWith: 'demo' | 'nothing';
+  /** Whether telephones may read the calendar, at another port of this machine alone. */
+  forTelephones: boolean;
   address: string;
 }
 
@@ -32,11 +34,15 @@ export const test = base.extend<Walk, Founded>({
     { scope: 'worker' },
   ],
   startsWith: ['demo', { option: true }],
-  address: async ({ startsWith, demoClub }, use) => {
+  forTelephones: [false, { option: true }],
+  address: async ({ startsWith, forTelephones, demoClub }, use) => {
     await inFolder(async (folder) => {
       const club = join(folder, 'club.sqlite');
       if (startsWith === 'demo') await copyFile(demoClub, club);
-      const server = serve(club);
+      const server = serve(
+        club,
+        ...(forTelephones ? ['--calendar-on', '127.0.0.1', '--calendar-port', '0'] : []),
+      );
       try {
         await use(await addressOf(server));
       } finally {

@@ -36,7 +36,10 @@ export function DayList() {
     <div className="stack loose">
       <div className="row ends">
         <h1>Days</h1>
-        {newDay}
+        <div className="row">
+          <Link href="~/gear/club#calendar">In your calendar</Link>
+          {newDay}
+        </div>
       </div>
       <FindFields found={found} label="Title, note, work or date" />
       {found.rows.length === 0 && <p>No day matches that.</p>}

@@ -2,6 +2,7 @@ import { allKinds, kindNames } from '#contract/records/allKinds.ts';
 import type { Gear } from '#web/gear/state/useGear.ts';
 import { CsvDoor } from '#web/gear/tables/CsvDoor.tsx';
 import { ArchiveDoor } from './ArchiveDoor.tsx';
+import { CalendarDoor } from './CalendarDoor.tsx';
 import { ClubForm } from './ClubForm.tsx';
 import { CopiesDoor } from './CopiesDoor.tsx';
 
@@ -14,6 +15,7 @@ export function ClubPage({ gear }: { gear: Gear }) {
         {gear.club.note && <p className="quiet">{gear.club.note}</p>}
       </div>
       <ClubForm club={gear.club} />
+      <CalendarDoor club={gear.club} lifters={gear.records.lifter} />
       <ArchiveDoor club={gear.club} />
       <CopiesDoor club={gear.club} />
       <section className="stack ruled">
