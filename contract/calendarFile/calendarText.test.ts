@@ -56,6 +56,10 @@ describe('a training day lies where the clocks of the club show its hour', () =>
     // No summer time, the two sides of the date line: UTC+14 and UTC-11 (tz database).
     ['Pacific/Kiritimati', '2026-01-01', '00:30', '2025-12-31T10:30:00.000Z'],
     ['Pacific/Pago_Pago', '2026-12-31', '23:30', '2027-01-01T10:30:00.000Z'],
+    // UTC+1, and UTC for the month of fasting: from 2026-02-15 to 2026-03-22 (tz database, file africa; from memory).
+    ['Africa/Casablanca', '2026-02-14', '18:30', '2026-02-14T17:30:00.000Z'],
+    ['Africa/Casablanca', '2026-03-01', '18:30', '2026-03-01T18:30:00.000Z'],
+    ['Africa/Casablanca', '2026-03-22', '18:30', '2026-03-22T17:30:00.000Z'],
     ['Asia/Kathmandu', '2026-06-01', '06:00', '2026-06-01T00:15:00.000Z'],
     ['UTC', '2026-06-01', '06:00', '2026-06-01T06:00:00.000Z'],
   ])('%s, %s at %s', (timeZone, date, at, instant) => {
@@ -136,6 +140,21 @@ describe('what is written', () => {
     ]);
     // RFC 5545, 3.8.7.2: DTSTAMP must be in UTC.
     expect(text).toContain('\r\nDTSTAMP:20261129T201507Z\r\n');
+  });
+
+  test('all that is said of the calendar itself stands before what is in it', () => {
+    const text = calendarText(club({ timeZone: 'Europe/Dublin', trainingStartsAt: '18:30' }), [entry()]);
+    // RFC 5545, 3.4: properties first, then components.
+    const said: string[] = [];
+    let depth = 0;
+    for (const line of text.trimEnd().split('\r\n')) {
+      const [sort] = line.split(':', 1);
+      if (depth === 1 && sort !== 'END') said.push(sort === 'BEGIN' ? 'component' : 'property');
+      if (sort === 'BEGIN') depth += 1;
+      if (sort === 'END') depth -= 1;
+    }
+    expect(said.indexOf('component')).toBeGreaterThan(said.lastIndexOf('property'));
+    expect(said.filter((what) => what === 'component')).toHaveLength(2);
   });
 
   test('a cancelled day says so, to readers that know only titles too', () => {

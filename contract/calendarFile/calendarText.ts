@@ -20,16 +20,12 @@ export function calendarText(club: CalendarClub, entries: readonly CalendarEntry
     prodId: { company: 'rackwright', product: 'training days', language: 'EN' },
     // The library writes it as it is given.
     name: escape(plain(club.invented ? `${name} (invented)` : name), false),
-    ttl: readAgainS,
     // Without a zone of its own: it would turn the moments of changes, which must be in UTC, into local ones.
     timezone: { name: null, generator: () => zoneRules(club.timeZone, ...yearsOf(entries)) },
   });
   for (const entry of entries) calendar.createEvent({ ...about(club, entry), ...lies(club, entry.date) });
   return calendar.toString();
 }
-
-/** How often a telephone should look again. */
-const readAgainS = 3600;
 
 function about(
   club: CalendarClub,

@@ -32,10 +32,11 @@ interface ClockChange {
 
 function changesOf(timeZone: string, fromMs: number, untilMs: number): ClockChange[] {
   const changes: ClockChange[] = [];
-  for (let dayMs = fromMs; dayMs < untilMs; dayMs += aDayMs) {
-    const before = offsetS(dayMs, timeZone);
-    const after = offsetS(dayMs + aDayMs, timeZone);
-    if (before !== after) changes.push({ atMs: turn(timeZone, dayMs, dayMs + aDayMs), before, after });
+  let before = offsetS(fromMs, timeZone);
+  for (let weekMs = fromMs; weekMs < untilMs; weekMs += aWeekMs) {
+    const after = offsetS(weekMs + aWeekMs, timeZone);
+    if (before !== after) changes.push({ atMs: turn(timeZone, weekMs, weekMs + aWeekMs), before, after });
+    before = after;
   }
   return changes;
 }
@@ -75,4 +76,5 @@ function two(figure: number): string {
   return String(figure).padStart(2, '0');
 }
 
-const aDayMs = 86_400_000;
+/** No zone puts its clocks forward and back within one; where they stand back for a month of fasting it is four. */
+const aWeekMs = 7 * 86_400_000;

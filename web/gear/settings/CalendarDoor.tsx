@@ -22,11 +22,12 @@ export function CalendarDoor({ club, lifters }: { club: Club; lifters: readonly 
     <section ref={section} id={place} className="stack ruled">
       <h2>Calendar</h2>
       <p>
-        The training days for any calendar: what is done,{' '}
-        {club.namesInCalendar ? 'who is there by first name' : 'nobody’s name'}, no loads, no notes. A day
-        that you remove is shown as cancelled.
+        The training days for any calendar: lifts, aims, sets and reps
+        {club.namesInCalendar && ', and who is there by first name'}. No loads
+        {club.namesInCalendar ? ' and no notes' : ', no notes and nobody’s name'} are in it. A day that you
+        remove is shown as cancelled.
       </p>
-      <div className="row ends">
+      <div className="row">
         <SelectField
           label="Whose days"
           value={whose}

@@ -87,26 +87,28 @@ export function ClubForm({ club }: { club: Club }) {
       </div>
       <fieldset className="part-of-form">
         <legend>Training days in the calendar</legend>
-        <div className="fields">
-          <TextField
-            {...fields.text('trainingStartsAt')}
-            type="time"
-            value={draft.trainingStartsAt ?? ''}
-            hint="By the club's clock. Empty: a training day is a whole day."
-            onChange={(time) => put({ trainingStartsAt: time === '' ? null : time })}
-          />
-          <FigureField
-            {...fields.figure('trainingMinutes')}
-            value={draft.trainingMinutes}
-            word="min"
-            onChange={(trainingMinutes) => put({ trainingMinutes })}
+        <div className="stack">
+          <div className="fields">
+            <TextField
+              {...fields.text('trainingStartsAt')}
+              type="time"
+              value={draft.trainingStartsAt ?? ''}
+              hint="By the club's clock. Empty: a training day is a whole day."
+              onChange={(time) => put({ trainingStartsAt: time === '' ? null : time })}
+            />
+            <FigureField
+              {...fields.figure('trainingMinutes')}
+              value={draft.trainingMinutes}
+              word="min"
+              onChange={(trainingMinutes) => put({ trainingMinutes })}
+            />
+          </div>
+          <CheckField
+            label={labels.namesInCalendar}
+            checked={draft.namesInCalendar}
+            onChange={(namesInCalendar) => put({ namesInCalendar })}
           />
         </div>
-        <CheckField
-          label={labels.namesInCalendar}
-          checked={draft.namesInCalendar}
-          onChange={(namesInCalendar) => put({ namesInCalendar })}
-        />
       </fieldset>
       <fieldset className="part-of-form">
         <legend>Where the club is</legend>
