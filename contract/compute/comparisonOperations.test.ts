@@ -164,6 +164,11 @@ describe('weigh-comparison', () => {
     expect((await weigh(twelve, half)).sentences).toContainEqual(expect.stringMatching(/^It is not over/));
   });
 
+  it('gives no range where no test scatters, and says why', async () => {
+    const flat = testsOf(0).map((one) => ({ ...one, value_kg: 100 }));
+    expect((await refusal(weigh(twelve, flat))).message).toMatch(/the tests do not scatter at all/);
+  });
+
   it('refuses a way that was not drawn from, and a test of somebody who was not drawn', async () => {
     expect(await refusal(weigh([{ lifterId: 'a', way: 'other' }], []))).toMatchObject({
       field: 'drawn[0].way',

@@ -26,6 +26,8 @@ const LEAST_LIFTERS = 5;
 const LEAST_TESTS_EACH = 3;
 /** A few lifters say little of how gains scatter: the assumed scatter counts as if so many more had shown it (judgement). */
 const ASSUMED_WORTH = 4;
+/** No test is surer than what discs can show: half a kilogram of 250 (judgement). */
+const LEAST_TEST_SD = 0.002;
 
 /**
  * Of lifters before any log, by the prior of the estimate: own gains a week (5 % a year, give or take 8), and each week's chance
@@ -59,7 +61,7 @@ export function clubScatter(tests: readonly PastTest[], weeks: number): Scatter 
     (lifters.length + ASSUMED_WORTH);
   return {
     gainSd: Math.sqrt(variance),
-    testSd: fit.residualSd,
+    testSd: Math.max(fit.residualSd, LEAST_TEST_SD),
     known: 'measured',
     gainPerWeek: fit.fixed[1]!,
     lifters: lifters.length,

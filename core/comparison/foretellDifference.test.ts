@@ -94,6 +94,16 @@ describe("a club's own scatter", () => {
     expect(Math.abs(scatter.testSd / 0.01 - 1)).toBeLessThan(0.2);
   });
 
+  it('is never taken for none, though every test lies on a line', () => {
+    const straight = Array.from({ length: 6 }, (_, i) =>
+      [0, 4, 8].map((week) => ({ lifterId: `${i}`, week, lnValue: 5 + 0.001 * i * week })),
+    ).flat();
+    const { gainSd, testSd } = clubScatter(straight, 12);
+    // Half a kilogram of 250 is what discs can show.
+    expect(testSd).toBe(0.002);
+    expect(gainSd).toBeGreaterThan(0.001);
+  });
+
   it('is assumed, and says so, of four lifters or of two tests each', () => {
     expect(clubScatter(alikeTests(4, [0, 4, 8]), 12).known).toBe('assumed');
     expect(clubScatter(alikeTests(5, [0, 8]), 12).known).toBe('assumed');

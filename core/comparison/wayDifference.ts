@@ -25,17 +25,22 @@ export interface WayDifference {
 export const LEAST_A_WAY = 3;
 /** So many with three tests or more tell how lifters' gains scatter apart from single tests. */
 const LEAST_WITH_THREE = 3;
+/** In ln; less is rounding. */
+const NO_SCATTER = 1e-9;
 
 /**
  * `ln = level + level' way + (gain + gain' way) week + own level + own gain x week + noise`, by restricted maximum likelihood, ranges by
  * Satterthwaite's degrees of freedom. Everybody counts by the way drawn, with every test there is: who leaves is taken to have gone
  * on like the others of that way, as far as the own tests do not say otherwise. With two tests each the own gain and the noise are one,
  * and it is the t test of two groups' gains. Null where either way has fewer than `LEAST_A_WAY` lifters who tell of a gain.
+ * Throws a `RangeError` where every test lies exactly on a line.
  */
 export function wayDifference(tests: readonly WayTest[], atWeek: number): WayDifference | null {
   const lifters = tellingOf(tests);
   if (Math.min(...lifters) < LEAST_A_WAY) return null;
   const fit = fitMixed(wayProblem(tests));
+  if (!(fit.residualSd > NO_SCATTER))
+    throw new RangeError('the tests do not scatter at all, so that no range can be given');
   return {
     lifters,
     gains: [contrast(fit, [0, 0, atWeek, 0]), contrast(fit, [0, 0, atWeek, atWeek])],

@@ -87,10 +87,10 @@ describe('a comparison planned from the records of a club', () => {
 
 const hard = (id: string, on: string, kg: number, change: Parameters<typeof loggedSquat>[3] = {}) =>
   loggedSquat(id, on, kg, { lifterId: 'l5', repsInReserve: 0, ...change });
+const tests = (of: LookedAt, sets: ReturnType<typeof hard>[]) => clubTests(records, sets, [], of);
 
 describe('what a comparison looks at', () => {
   const banded = { rackId: 'rack', bands: [{ bandPairId: 'light', hookupId: 'doubled' }] };
-  const tests = (of: LookedAt, sets: ReturnType<typeof hard>[]) => clubTests(records, sets, [], of);
 
   it('is at meets the best of each day in the own equipment', () => {
     const meet = { platform: true };
