@@ -9,7 +9,7 @@ import { openOneClub } from '#server/oneClub.ts';
 import { strengthEstimator } from '#server/strength/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { takeSnapshot } from '#store/copies/takeSnapshot.ts';
-import { bigClub, CLUB, TODAY } from './bigClub.ts';
+import { bigClub, CLUB, TODAY } from './club/bigClub.ts';
 
 const TOMORROW = '2026-11-26';
 

@@ -5,7 +5,7 @@ import { type RunWork, work } from '#server/jobs/jobs.ts';
 import { workThreads } from '#server/jobs/threads.ts';
 import { openOneClub } from '#server/oneClub.ts';
 import { strengthEstimator } from '#server/strength/strengthEstimator.ts';
-import { bigClub, CLUB, TODAY } from './bigClub.ts';
+import { bigClub, CLUB, TODAY } from './club/bigClub.ts';
 
 /**
  * Everybody's estimates as the server makes them from scratch: the log read from its file, each lift weighed in two threads

@@ -85,7 +85,7 @@ export function createApp({
     .route('/api', copyRoutes(store, run, snapshots))
     .route('/api', dayRoutes(store, run, estimator, keepIn, news))
     .route('/api', calendarRoutes(store, calendar, telephones))
-    .route('/api', setRoutes(store))
+    .route('/api', setRoutes(store, run))
     .route('/api', logFileRoutes(store, run))
     .route('/api', estimateRoutes(store, run, estimator, keepIn))
     .route('/api', evidenceRoutes(store, run, keepIn, news))
@@ -105,7 +105,7 @@ function after(done: () => void) {
 }
 
 /** What the club keeps stays out of the browser's cache on disk. */
-const noStore = createMiddleware(async (c, next) => {
-  await next();
+const noStore = createMiddleware((c, next) => {
   c.header('Cache-Control', 'no-store');
+  return next();
 });

@@ -85,10 +85,12 @@ export async function serve({
   });
   // A coach who has just opened the program asks for the loads of a day before long.
   const begun = rehearseDay(run, records).catch(onFault).then(estimateAll);
-  const everybodyKnown = begun.then(async () => {
-    // What fails of it was told where it was begun.
-    if (estimator.progress().running) await estimator.ofClub(await store.today()).catch(() => {});
-  });
+  const everybodyKnown = begun
+    .then(async () => {
+      if (estimator.progress().running) await estimator.ofClub(await store.today());
+    })
+    // What fails of it was told where it was begun; where the program ended meanwhile there is nothing to tell.
+    .catch(() => {});
   snapshots.start();
   checkBehind(store, run).catch(onFault);
   return {

@@ -4,13 +4,16 @@ import type { ClubChanges, ClubState, Standing } from '#contract/changes/clubSta
 import type { DoneChanges } from '#contract/changes/doneChange.ts';
 import type { Who } from '#contract/changes/who.ts';
 import type { BandReps } from '#contract/log/BandReps.ts';
+import type { LogDays } from '#contract/log/logDay.ts';
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { Change } from './changeLog.ts';
 import type { LogMark } from './logMarks.ts';
-import type { SetFilter } from './readSets.ts';
+import type { PageEnd, SetsPage } from './logPages.ts';
+import type { SetFilter } from './logQuery.ts';
+import type { TouchedSet } from './touchedSets.ts';
 
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
 export type Given = Record<string, unknown>;
@@ -82,11 +85,19 @@ export interface ClubStore {
   /** Strikes mistaken sets and puts corrected ones in their place, all as one change or none. */
   correctSets(corrections: readonly Correction[]): Promise<{ sets: LoggedSet[]; seq: number }>;
   /** The log of the lifters that the club has, struck sets included, by day and order. */
-  loggedSets(filter?: SetFilter): Promise<LoggedSet[]>;
+  loggedSets(filter?: SetFilter & { newest?: number }): Promise<LoggedSet[]>;
+  /** A page of it: the newest day first, in it lifter by lifter. */
+  setsPage(filter: SetFilter, page: { after: PageEnd | null; most: number }): Promise<SetsPage>;
+  /** Its days before a date, the newest first, each summed up. */
+  logDays(filter: SetFilter, page: { before: string | null; most: number }): Promise<LogDays>;
   /** What tells one state of a lifter's log from another, for each lift that it knows. */
   logMarks(lifterId: string): Promise<Map<Lift, LogMark>>;
-  /** How often each band pair was stretched on each day, by the log. */
-  bandReps(): Promise<BandReps[]>;
+  /** The sets touched after a change, of lifters who are gone too, and up to which change; null: any may have been. */
+  touchedSets(seq: number): Promise<{ seq: number; sets: TouchedSet[] } | null>;
+  /** Whether any set of a training day counts. */
+  hasSets(dayId: string): Promise<boolean>;
+  /** How often each band pair was stretched on each day, by the whole log up to a change. */
+  bandReps(): Promise<{ seq: number; bandReps: BandReps[] }>;
   /** Gear that these sets name and the club has removed. */
   formerGear(sets: readonly LoggedSet[]): Promise<FormerRecord[]>;
 
@@ -97,6 +108,8 @@ export interface ClubStore {
   latestSeq(): Promise<number>;
   /** The last change: its number and when it was made. */
   standing(): Promise<Standing>;
+  /** The last change that is such a one; before the first where there is none. */
+  lastChange(isSuch: (change: Change) => boolean): Promise<Standing>;
   /** What tells one club put in the place of all that was there from another; the same as long as none is. */
   lastReplaced(): Promise<string>;
   changesAfter(seq: number): Promise<Change[]>;

@@ -137,6 +137,19 @@ export async function changesTouching(
   return rows.map(toChange);
 }
 
+/** Whether a change after a number touched any record or replaced the whole club. */
+export async function touchesRecords(db: Kysely<Tables>, clubId: string, seq: number): Promise<boolean> {
+  const found = await db
+    .selectFrom('change')
+    .select('seq')
+    .where('clubId', '=', clubId)
+    .where('seq', '>', seq)
+    .where((eb) => eb.or([eb('entries', '!=', '[]'), eb('replaced', '=', 1)]))
+    .limit(1)
+    .executeTakeFirst();
+  return found !== undefined;
+}
+
 /** The changes made after an instant, oldest first. */
 export async function changesMadeAfter(
   db: Kysely<Tables>,
@@ -187,6 +200,24 @@ export async function changesBefore(
   const earlier = seq === null ? all : all.where('seq', '<', seq);
   return (await earlier.orderBy('seq', 'desc').limit(most).execute()).map(toChange);
 }
+
+/** The last change that is such a one; null where there is none. */
+export async function lastChange(
+  db: Kysely<Tables>,
+  clubId: string,
+  isSuch: (change: Change) => boolean,
+): Promise<Change | null> {
+  for (let before: number | null = null; ; ) {
+    const some: Change[] = await changesBefore(db, clubId, before, looked);
+    const found = some.find(isSuch);
+    if (found) return found;
+    const last = some.at(-1);
+    if (!last) return null;
+    before = last.seq;
+  }
+}
+
+const looked = 100;
 
 /** Every change that took another back. */
 export async function takingsOf(

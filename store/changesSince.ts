@@ -46,8 +46,8 @@ export async function changesSince(
   };
 }
 
-/** Above these the whole club is asked for at little more cost: about an evening's changes, and the records of a fair club. */
-const mostChanges = 200;
+/** Above these the whole club is asked for at little more cost: an evening's changes of a crowd, and the records of a fair club. */
+const mostChanges = 1000;
 const mostRecords = 500;
 
 function idsByKind(changes: readonly Change[]): Map<KindName, Set<string>> {

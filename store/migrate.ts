@@ -10,6 +10,7 @@ import { up as who } from './migrations/0008-who.ts';
 import { up as restriction } from './migrations/0009-restriction.ts';
 import { up as labels } from './migrations/0010-labels.ts';
 import { up as trainingHour } from './migrations/0011-training-hour.ts';
+import { up as pages } from './migrations/0012-pages.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -25,6 +26,7 @@ export const migrations: Record<string, Migration> = {
   '0009-restriction': { up: restriction },
   '0010-labels': { up: labels },
   '0011-training-hour': { up: trainingHour },
+  '0012-pages': { up: pages },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

@@ -32,6 +32,33 @@ export async function latestPrescription(
   return row ? toPrescription(row) : null;
 }
 
+/** The last prescriptions of days, each read once: what stands under a number never changes, and every screen of the day asks for it. */
+export function keptPrescriptions(clubId: string) {
+  const kept = new Map<string, Prescription>();
+  return async (db: Kysely<Tables>, dayId: string): Promise<Prescription | null> => {
+    const last = await db
+      .selectFrom('prescription')
+      .select(['id', 'number', 'solvedAt'])
+      .where('clubId', '=', clubId)
+      .where('dayId', '=', dayId)
+      .orderBy('number', 'desc')
+      .limit(1)
+      .executeTakeFirst();
+    const known = kept.get(dayId);
+    if (last && last.id === known?.id && last.number === known.number && last.solvedAt === known.solvedAt)
+      return known;
+    kept.delete(dayId);
+    const found = await latestPrescription(db, clubId, dayId);
+    if (found) kept.set(dayId, found);
+    const [oldest] = kept.keys();
+    if (kept.size > mostKept && oldest !== undefined) kept.delete(oldest);
+    return found;
+  };
+}
+
+/** Days that are looked at on one evening. */
+const mostKept = 20;
+
 /** One of a day's prescriptions by its number; null where the day has none of that number. */
 export async function prescriptionOf(
   db: Kysely<Tables>,

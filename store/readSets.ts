@@ -4,46 +4,41 @@ import type { BandReps } from '#contract/log/BandReps.ts';
 import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { shapeFields } from '#contract/records/fields.ts';
-import type { Lift } from '#contract/records/lift.ts';
 import { type LoggedSet, loggedSet } from '#contract/records/loggedSet.ts';
+import { latestSeq } from './changeLog.ts';
 import { kindTable } from './kindTable.ts';
+import { logQuery, type SetFilter } from './logQuery.ts';
 import { sharedParse, valuesOf } from './rows.ts';
 import type { Tables } from './schema.ts';
 
-/** Which sets are wanted; what is left out does not narrow. Days are local dates, both ends included. */
-export interface SetFilter {
-  lifterId?: string | undefined;
-  lift?: Lift | undefined;
-  dayId?: string | undefined;
-  from?: string | undefined;
-  to?: string | undefined;
-}
-
 export const setFields = shapeFields(loggedSet.shape);
 
-/** The log of the lifters that the club has, by day and order. */
-export async function readSets(db: Kysely<Tables>, clubId: string, filter: SetFilter): Promise<LoggedSet[]> {
-  const { lifterId, lift, dayId, from, to } = filter;
-  let query = db
-    .selectFrom('loggedSet')
-    .innerJoin('lifter', (join) =>
-      join.onRef('lifter.clubId', '=', 'loggedSet.clubId').onRef('lifter.id', '=', 'loggedSet.lifterId'),
-    )
-    .selectAll('loggedSet')
-    .where('loggedSet.clubId', '=', clubId)
-    .where('lifter.removedSeq', 'is', null);
-  if (lifterId !== undefined) query = query.where('loggedSet.lifterId', '=', lifterId);
-  if (lift !== undefined) query = query.where('loggedSet.lift', '=', lift);
-  if (dayId !== undefined) query = query.where('loggedSet.dayId', '=', dayId);
-  if (from !== undefined) query = query.where('loggedSet.doneOn', '>=', from);
-  if (to !== undefined) query = query.where('loggedSet.doneOn', '<=', to);
-  const rows = await query
-    .orderBy('loggedSet.doneOn')
-    .orderBy('loggedSet.order')
-    .orderBy('loggedSet.id')
-    .execute();
+/** The log of the lifters that the club has, by day and order. `newest`: so many at most, the newest of all. */
+export async function readSets(
+  db: Kysely<Tables>,
+  clubId: string,
+  { newest, ...filter }: SetFilter & { newest?: number },
+): Promise<LoggedSet[]> {
+  let query = logQuery(db, clubId, filter).selectAll('loggedSet');
+  if (newest !== undefined)
+    query = query
+      .orderBy('loggedSet.doneOn', 'desc')
+      .orderBy('loggedSet.order', 'desc')
+      .orderBy('loggedSet.id', 'desc')
+      .limit(newest);
+  // Ordered here: a database that orders reads the whole log by day rather than what was asked for.
+  return toSets(await query.execute()).sort(byDayAndOrder);
+}
+
+/** Rows as the sets that they keep. */
+export function toSets(rows: readonly object[]): LoggedSet[] {
   const parse = sharedParse();
   return rows.map((row) => valuesOf(setFields, row, parse) as LoggedSet);
+}
+
+export function byDayAndOrder(a: LoggedSet, b: LoggedSet): number {
+  if (a.doneOn !== b.doneOn) return a.doneOn < b.doneOn ? -1 : 1;
+  return a.order - b.order || (a.id < b.id ? -1 : 1);
 }
 
 /** One set of the log, or null. */
@@ -51,6 +46,41 @@ export async function readSet(db: Kysely<Tables>, clubId: string, id: string): P
   const query = db.selectFrom('loggedSet').selectAll().where('clubId', '=', clubId).where('id', '=', id);
   const row = await query.executeTakeFirst();
   return row ? (valuesOf(setFields, row) as LoggedSet) : null;
+}
+
+/** The sets of the log among these ids, those of lifters who are gone too. */
+export async function setsByIds(
+  db: Kysely<Tables>,
+  clubId: string,
+  ids: readonly string[],
+): Promise<LoggedSet[]> {
+  const sets: LoggedSet[] = [];
+  for (let i = 0; i < ids.length; i += idsInOneQuery) {
+    const rows = await db
+      .selectFrom('loggedSet')
+      .selectAll()
+      .where('clubId', '=', clubId)
+      .where('id', 'in', ids.slice(i, i + idsInOneQuery))
+      .execute();
+    sets.push(...toSets(rows));
+  }
+  return sets;
+}
+
+/** Well below what any database allows as parameters of one query. */
+const idsInOneQuery = 500;
+
+/** Whether any set of a training day counts. */
+export async function hasSets(db: Kysely<Tables>, clubId: string, dayId: string): Promise<boolean> {
+  const row = await db
+    .selectFrom('loggedSet')
+    .select('id')
+    .where('clubId', '=', clubId)
+    .where('dayId', '=', dayId)
+    .where('struckAt', 'is', null)
+    .limit(1)
+    .executeTakeFirst();
+  return row !== undefined;
 }
 
 /** The log as an archive keeps it: a day that was removed is no longer named. */
@@ -62,8 +92,11 @@ export async function archivedSets(db: Kysely<Tables>, clubId: string): Promise<
   );
 }
 
-/** A missed rep stretched the bands too. */
-export async function bandReps(db: Kysely<Tables>, clubId: string): Promise<BandReps[]> {
+/** How often each band pair was stretched on each day, and the last change in that. To be called within one reading. */
+export async function bandReps(
+  db: Kysely<Tables>,
+  clubId: string,
+): Promise<{ seq: number; bandReps: BandReps[] }> {
   const rows = await db
     .selectFrom('loggedSet')
     .select((eb) => [
@@ -86,7 +119,8 @@ export async function bandReps(db: Kysely<Tables>, clubId: string): Promise<Band
       byPairAndDay.set(key, { bandPairId, doneOn, reps: before + Number(made) + Number(missed) });
     }
   }
-  return [...byPairAndDay].toSorted(([a], [b]) => (a < b ? -1 : 1)).map(([, reps]) => reps);
+  const inOrder = [...byPairAndDay].toSorted(([a], [b]) => (a < b ? -1 : 1));
+  return { seq: await latestSeq(db, clubId), bandReps: inOrder.map(([, reps]) => reps) };
 }
 
 /** Removed gear that sets name in their setups, and removed gear that this in turn names: of a hookup its rack, of a rack its bar. */

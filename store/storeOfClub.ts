@@ -1,7 +1,6 @@
 import type { EventEmitter } from 'node:events';
 import type { Kysely, Transaction } from 'kysely';
 import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
-import type { ClubState } from '#contract/changes/clubState.ts';
 import {
   allKinds,
   type ClubRecords,
@@ -15,6 +14,7 @@ import {
   changesAfter,
   changesMadeAfter,
   changesTouching,
+  lastChange,
   lastReplaced,
   latestSeq,
   latestStanding,
@@ -25,20 +25,23 @@ import { checkShape } from './checks.ts';
 import { clubToday } from './clubToday.ts';
 import { commitChange } from './commitChange.ts';
 import { correctSets } from './correctSets.ts';
+import { keptRecords } from './keptRecords.ts';
 import { kindTable } from './kindTable.ts';
 import { logMarks } from './logMarks.ts';
+import { logDays, setsPage } from './logPages.ts';
 import { checkSets, logSets } from './logSets.ts';
 import type { MayRead } from './mayRead.ts';
 import { newId } from './newId.ts';
 import type { Database } from './open/Database.ts';
-import { allPrescriptions, appendPrescription, latestPrescription, prescriptionOf } from './prescriptions.ts';
+import { allPrescriptions, appendPrescription, keptPrescriptions, prescriptionOf } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
-import { archivedSets, bandReps, formerGear, readSets } from './readSets.ts';
+import { archivedSets, bandReps, formerGear, hasSets, readSets } from './readSets.ts';
 import { removal } from './removal.ts';
 import { replaceClub } from './replaceClub.ts';
 import type { Tables } from './schema.ts';
 import { seenBy } from './seenBy.ts';
 import { markSet } from './strikeSets.ts';
+import { type TouchedSet, touchedSets } from './touchedSets.ts';
 import { undoChange } from './undoChange.ts';
 import type { Writer } from './Writer.ts';
 import { whatWasDone } from './whatWasDone.ts';
@@ -80,10 +83,8 @@ export function storeOfClub(
     throw new Refusal('missing', 'id', `The club has no ${allKinds[kind].word} with the id "${id}".`);
   }
 
-  async function whole(trx: Transaction<Tables>): Promise<ClubState> {
-    const records = seen.club(await allRecords(trx, clubId));
-    return { records, ...(await latestStanding(trx, clubId)) };
-  }
+  const lastOfDay = keptPrescriptions(clubId);
+  const whole = keptRecords(clubId, async (trx) => seen.club(await allRecords(trx, clubId)));
 
   async function content(trx: Transaction<Tables>): Promise<ArchiveContent> {
     const sets = await archivedSets(trx, clubId);
@@ -93,6 +94,11 @@ export function storeOfClub(
       sets: seen.all('loggedSet', sets),
       former: seen.former(await formerGear(trx, clubId, sets)),
     };
+  }
+
+  function seenTouched({ set, counted }: TouchedSet): TouchedSet[] {
+    const one = seen.one('loggedSet', set);
+    return one ? [{ set: one, counted }] : [];
   }
 
   async function markOne(id: string, did: 'struck' | 'restored'): Promise<{ seq: number }> {
@@ -154,8 +160,18 @@ export function storeOfClub(
     restoreSet: (id) => markOne(id, 'restored'),
     correctSets: (corrections) => write((trx) => correctSets(trx, writer, corrections)),
     loggedSets: async (filter = {}) => seen.all('loggedSet', await readSets(db, clubId, filter)),
+    async setsPage(filter, page) {
+      const { sets, end } = await setsPage(db, clubId, filter, page);
+      return { sets: seen.all('loggedSet', sets), end };
+    },
+    logDays: (filter, page) => logDays(db, clubId, filter, page),
     logMarks: (lifterId) => logMarks(db, clubId, lifterId),
-    bandReps: () => bandReps(db, clubId),
+    async touchedSets(seq) {
+      const touched = await read((trx) => touchedSets(trx, clubId, seq));
+      return touched && { ...touched, sets: touched.sets.flatMap(seenTouched) };
+    },
+    hasSets: (dayId) => hasSets(db, clubId, dayId),
+    bandReps: () => read((trx) => bandReps(trx, clubId)),
     formerGear: async (sets) => seen.former(await formerGear(db, clubId, sets)),
 
     undo: async (seq) => seen.change(await write((trx) => undoChange(trx, writer, seq))),
@@ -164,6 +180,10 @@ export function storeOfClub(
     whatWasDone: (asked) => read((trx) => whatWasDone(trx, clubId, seen, asked)),
     latestSeq: () => latestSeq(db, clubId),
     standing: () => latestStanding(db, clubId),
+    async lastChange(isSuch) {
+      const { seq = 0, madeAt = null } = (await lastChange(db, clubId, isSuch)) ?? {};
+      return { seq, madeAt };
+    },
     lastReplaced: () => lastReplaced(db, clubId),
     changesAfter: async (seq) => (await changesAfter(db, clubId, seq)).map(seen.change),
     changesTouching: async (kinds, after, most) =>
@@ -187,8 +207,7 @@ export function storeOfClub(
       });
       return added;
     },
-    latestPrescription: async (dayId) =>
-      seen.one('prescription', await latestPrescription(db, clubId, dayId)),
+    latestPrescription: async (dayId) => seen.one('prescription', await lastOfDay(db, dayId)),
     prescription: async (dayId, number) =>
       seen.one('prescription', await prescriptionOf(db, clubId, dayId, number)),
     snapshot: () => read(content),

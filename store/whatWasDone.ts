@@ -3,7 +3,14 @@ import type { DoneChange, DoneChanges } from '#contract/changes/doneChange.ts';
 import { type KindName, kindNames, type RecordOf } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { recordName } from '#contract/records/recordName.ts';
-import { type Change, type ChangeEntry, changeAt, changesBefore, takingsOf } from './changeLog.ts';
+import {
+  type Change,
+  type ChangeEntry,
+  changeAt,
+  changesBefore,
+  lastChange,
+  takingsOf,
+} from './changeLog.ts';
 import { kindTable } from './kindTable.ts';
 import type { Tables } from './schema.ts';
 import type { seenBy } from './seenBy.ts';
@@ -38,22 +45,13 @@ export async function whatWasDone(
 
 /** The last change that is not taken back. One that touched nothing is passed over; one that replaced the club is the end. */
 async function nextToUndo(db: Kysely<Tables>, clubId: string, states: UndoStates): Promise<Change | null> {
-  for (let before: number | null = null; ; ) {
-    const some: Change[] = await changesBefore(db, clubId, before, looked);
-    const found = some.find(
-      ({ seq, entries, sets, replaced }) =>
-        states.back(seq) === null &&
-        !states.isUndone(seq) &&
-        (replaced || sets !== null || entries.length > 0),
-    );
-    if (found) return found;
-    const last = some.at(-1);
-    if (!last) return null;
-    before = last.seq;
-  }
+  return lastChange(
+    db,
+    clubId,
+    ({ seq, entries, sets, replaced }) =>
+      states.back(seq) === null && !states.isUndone(seq) && (replaced || sets !== null || entries.length > 0),
+  );
 }
-
-const looked = 100;
 
 /** The last that takes back and holds, where nothing was done since but that some were done again. */
 function nextToRedo({ takings, isUndone, back }: UndoStates, lastDone: number): number | null {

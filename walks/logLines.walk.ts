@@ -49,20 +49,49 @@ test('eight alike sets are one line with load and speeds; the bar is changed and
   await expect(counted).toContainText('8 × 2 at 70 kg');
 });
 
-test('an opened day of the log and older weeks that were asked for outlive a reload', async ({ page }) => {
+test('an opened day of the log and older days that were asked for outlive a reload', async ({ page }) => {
   await page.goto('/log?lifter=lifter-ilse');
   const days = page.locator('.log-date');
   await expect(days.first()).toHaveAttribute('aria-expanded', 'true');
   await days.nth(2).click();
   await expect(days.nth(2)).toHaveAttribute('aria-expanded', 'true');
   const before = await days.count();
-  await page.getByRole('button', { name: /^Four weeks before/ }).click();
+  await page.getByRole('button', { name: /^Days before/ }).click();
   await expect.poll(() => days.count()).toBeGreaterThan(before);
   const shown = await days.count();
   await page.reload();
   await expect(days).toHaveCount(shown);
   await expect(days.nth(2)).toHaveAttribute('aria-expanded', 'true');
   await expect(days.nth(1)).toHaveAttribute('aria-expanded', 'false');
+});
+
+test('words of a note find its day and its sets alone, and stand in the address', async ({ page }) => {
+  const [lifter] = (await (await page.request.get('/api/records/lifter')).json()).records;
+  const set = {
+    lifterId: lifter.id,
+    lift: 'squat',
+    setup: { start: { way: 'free' }, barKg: 60 },
+    reps: 5,
+    made: 5,
+  };
+  const logged = await page.request.post('/api/sets', {
+    data: {
+      sets: [
+        { ...set, doneOn: '2026-01-05', note: 'Tested the new Platform shoes' },
+        { ...set, doneOn: '2026-01-05' },
+      ],
+    },
+  });
+  expect(logged.status()).toBe(201);
+  await page.goto('/log');
+  await page.getByLabel('Words in the notes').fill('platform new');
+  await expect(page.locator('.log-date')).toHaveCount(1);
+  await expect(page.locator('.set-line')).toHaveCount(1);
+  await expect(page.locator('.set-line')).toContainText('Tested the new Platform shoes');
+  await page.reload();
+  await expect(page.locator('.set-line')).toHaveCount(1);
+  await page.getByLabel('Words in the notes').fill('platform old');
+  await expect(page.getByText('No such set.')).toBeVisible();
 });
 
 for (const light of ['day', 'night'] as const) {

@@ -1,5 +1,7 @@
 import { Command, Option } from 'commander';
 import type { BacktestReport } from '#contract/projection/backtestReport.ts';
+import type { Tell } from '#contract/words/doing.ts';
+import type { MeetsAsked } from '#server/backtest/foretellMeets.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { clubOption, withClub } from '../clubFile.ts';
 
@@ -47,8 +49,9 @@ async function reported(store: ClubStore): Promise<BacktestReport> {
   const { workThreads } = await import('#server/jobs/threads.ts');
   const threads = workThreads(work, { pastMeets: threadsWhileNobodyLooks });
   try {
+    const foretell = (asked: MeetsAsked, tell: Tell) => threads.run('foretellMeets', asked, { tell });
     const club = await clubWithFormerGear(store);
-    return await runBacktest(club, threads.run, threadsWhileNobodyLooks, showProgress);
+    return await runBacktest(club, foretell, threadsWhileNobodyLooks, showProgress);
   } finally {
     if (process.stderr.isTTY) process.stderr.write('\r\u001b[K');
     await threads.close();

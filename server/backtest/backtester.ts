@@ -1,12 +1,10 @@
 import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { EstimateProgress } from '#contract/strength/strengthSummary.ts';
-import { fingerprint } from '#reckon/basis/fingerprint.ts';
-import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
+import { readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
-import { runBacktest } from './runBacktest.ts';
 
 /** What is known of the backtest by now. */
 interface BacktestState {
@@ -35,7 +33,7 @@ export function backtester(
     restsOn: async (_club: null) => ({ basis: [await markNow()] as const }),
     async work(_club, { basis: [mark] }, { tell }) {
       try {
-        const report = await runBacktest(await clubWithFormerGear(store), run, 1, tell);
+        const report = await run('backtest', { door: readingDoorOf(store) }, { tell });
         return { report, workedOutAt: new Date().toISOString() };
       } catch (error) {
         failed = { mark, error };
@@ -65,10 +63,11 @@ function newestMark(store: ClubStore): () => Promise<string> {
   return async () => {
     const seq = await store.latestSeq();
     if (newest?.seq !== seq) {
-      const { records, log } = await clubWithFormerGear(store);
-      const sets = log.map(({ id, struckAt }) => [id, struckAt]);
-      const mark = fingerprint([await store.lastReplaced(), { ...records, day: [] }, sets]);
-      newest = { seq, mark };
+      const last = await store.lastChange(
+        ({ replaced, sets, entries }) =>
+          replaced || sets !== null || entries.some(({ kind }) => kind !== 'day'),
+      );
+      newest = { seq, mark: `${last.seq} ${last.madeAt}` };
     }
     return newest.mark;
   };

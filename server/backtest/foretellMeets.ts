@@ -47,7 +47,7 @@ export function foretellMeets({ days, ...club }: MeetsAsked, tell: Tell): Foreto
   return meets.map(({ day, results, others }) => {
     const known = knownBefore(club.records, club.log, day);
     const estimate = ({ lifterId, lift }: Asked, prior: Prior) => {
-      const own = ownRecords(known.records, lifterId, []);
+      const own = ownRecords(known.records, lifterId);
       const log = known.log.filter((set) => set.lifterId === lifterId && set.lift === lift);
       const found = estimateLift(own, log, { lifterId, lift, on: dateOfDay(dayNumber(day) - 1) }, prior);
       done += 1;

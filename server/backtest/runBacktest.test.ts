@@ -4,13 +4,10 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import { fakeRun } from '#server/jobs/tests/fakeRun.ts';
 import { foretellMeets } from './foretellMeets.ts';
 import { runBacktest } from './runBacktest.ts';
 
-const run = fakeRun({
-  foretellMeets: async (asked, { tell }) => foretellMeets(asked, tell ?? (() => {})),
-});
+const run = async (...[asked, tell]: Parameters<typeof foretellMeets>) => foretellMeets(asked, tell);
 
 const MEET = '2026-05-02';
 const box = { start: { way: 'box' as const, heightM: 0.36 } };

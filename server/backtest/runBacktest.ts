@@ -2,16 +2,15 @@ import type { BacktestReport } from '#contract/projection/backtestReport.ts';
 import type { Tell } from '#contract/words/doing.ts';
 import { meetResults } from '#reckon/projection/meetResults.ts';
 import { scoreBacktest } from '#reckon/projection/scoreBacktest.ts';
-import type { RunWork } from '#server/jobs/jobs.ts';
-import type { MeetsAsked } from './foretellMeets.ts';
+import type { ForetoldDay, MeetsAsked } from './foretellMeets.ts';
 
 /**
  * Foretells every past meet and scores the forecasts. No day of meets rests on another's forecast: they are dealt out to `shares`
- * jobs, which may run side by side.
+ * runs of `foretell`, which may go side by side.
  */
 export async function runBacktest(
   club: Omit<MeetsAsked, 'days'>,
-  run: RunWork,
+  foretell: (asked: MeetsAsked, tell: Tell) => Promise<ForetoldDay[]>,
   shares: number,
   tell: Tell,
 ): Promise<BacktestReport> {
@@ -21,9 +20,7 @@ export async function runBacktest(
   );
   const told = new Map<number, { done: number; total: number }>();
   const foretold = await Promise.all(
-    dealt.map((own, share) =>
-      run('foretellMeets', { ...club, days: own }, { tell: (done, total) => tellAll(share, done, total) }),
-    ),
+    dealt.map((own, share) => foretell({ ...club, days: own }, (done, total) => tellAll(share, done, total))),
   );
   const byDay = foretold.flat().toSorted((a, b) => (a.day < b.day ? -1 : 1));
   return scoreBacktest(

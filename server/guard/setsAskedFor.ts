@@ -1,23 +1,42 @@
 import type { Context } from 'hono';
 import { z } from 'zod';
 import { localDate } from '#contract/records/kind.ts';
+import { lift } from '#contract/records/lift.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import type { SetFilter } from '#store/logQuery.ts';
 import { Refusal } from '#store/Refusal.ts';
 import { readQuery } from './readQuery.ts';
 import { recordNamed } from './recordNamed.ts';
 
-/** Which part of the log a query asks for. A lifter or day that the club does not have is no empty part. */
-export async function setsAskedFor(c: Context, store: ClubStore) {
-  const asked = readQuery(c, {
-    lifterId: z.string().optional(),
-    dayId: z.string().optional(),
-    from: localDate.optional(),
-    to: localDate.optional(),
-  });
-  const { lifterId, dayId, from, to } = asked;
+/** How the log is narrowed. */
+const narrowing = {
+  lifterId: z.string().optional(),
+  lift: lift.optional(),
+  dayId: z.string().optional(),
+  from: localDate.optional(),
+  to: localDate.optional(),
+  words: z.string().max(200, 'it must have 200 letters at most').optional(),
+};
+
+/** Which part of the log a query asks for, and what `more` there is in it. A lifter or day that the club does not have is no empty part. */
+export async function setsAskedFor<More extends z.ZodRawShape>(
+  c: Context,
+  store: ClubStore,
+  more: More,
+): Promise<{ filter: SetFilter; more: z.infer<z.ZodObject<More>> }> {
+  const asked = readQuery(c, { ...narrowing, ...more });
+  const {
+    lifterId,
+    lift: only,
+    dayId,
+    from,
+    to,
+    words = '',
+  } = asked as z.infer<z.ZodObject<typeof narrowing>>;
   if (from !== undefined && to !== undefined && from > to)
     throw new Refusal('invalid', 'from', `from is "${from}"; it must be no later than to, "${to}".`);
   if (lifterId !== undefined) await recordNamed(store, 'lifter', 'lifterId', lifterId);
   if (dayId !== undefined) await recordNamed(store, 'day', 'dayId', dayId);
-  return asked;
+  const filter = { lifterId, lift: only, dayId, from, to, words: words.split(/\s+/).filter(Boolean) };
+  return { filter, more: asked as z.infer<z.ZodObject<More>> };
 }

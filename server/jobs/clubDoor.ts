@@ -10,6 +10,11 @@ export function doorOf({ path, mark, clubId, who, trouble }: ClubStore): ClubDoo
   return { path, mark, clubId, who, trouble: trouble() };
 }
 
+/** A door to read alone: who goes through it takes no turn at the file from who writes. */
+export function readingDoorOf(store: ClubStore): ClubDoor {
+  return { ...doorOf(store), trouble: store.trouble() ?? 'The club was opened to be read alone.' };
+}
+
 /** Opens the club for as long as `work` takes. */
 export async function throughDoor<Result>(
   { path, mark, clubId, who, trouble }: ClubDoor,

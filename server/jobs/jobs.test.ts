@@ -3,6 +3,9 @@ import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import type { Told } from '#contract/words/doing.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
+import { newClubPath } from '#store/tests/newClubPath.ts';
+import { openClub } from '#store/tests/openClub.ts';
+import { readingDoorOf, throughDoor } from './clubDoor.ts';
 import type { Workplace } from './job.ts';
 import { work } from './jobs.ts';
 
@@ -49,10 +52,11 @@ test('evidence that is weighed tells how much of the log is read, then each ques
   const told: Told[] = [];
   const records = twoLifters();
   const log = Array.from({ length: 120 }, (_, i) => loggedSquat(`${i}`, dateOf(i), 100 + (i % 7)));
-  await work.jobs.weighEvidence.run(
-    { records, log },
-    here((done, total, doing) => told.push({ done, total, doing: doing ?? null })),
-  );
+  const store = await openClub(newClubPath());
+  onTestFinished(() => store.close());
+  await store.importRecords(records, { sets: log });
+  const tell: Workplace['tell'] = (done, total, doing) => told.push({ done, total, doing: doing ?? null });
+  await work.jobs.weighEvidence.run({ door: readingDoorOf(store), label: null }, { tell, throughDoor });
   const codes = told.map(({ doing }) => doing!.code);
   expect(codes).toEqual([...Array(3).fill('readingLog'), ...Array(5).fill('question')]);
   expectOnwards(told);

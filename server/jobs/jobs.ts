@@ -1,14 +1,15 @@
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { AnewAsked } from '#reckon/strength/believeAnew.ts';
+import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import type { NewestAsked } from '#reckon/strength/takeNewest.ts';
 import type { WholeAsked } from '#reckon/strength/weighAndRemember.ts';
 import type { MeetsAsked } from '#server/backtest/foretellMeets.ts';
 import type { RememberedState, Version } from '#server/strength/rememberedStates.ts';
 import type { CopyFile } from '#store/copies/keptCopies.ts';
+import type { SetFilter } from '#store/logQuery.ts';
 import type { ClubDoor } from './clubDoor.ts';
 import type { ImportAsked } from './importLog.ts';
 import { jobTable, type NameIn, type RunIn, type Workplace } from './job.ts';
@@ -17,9 +18,11 @@ const aMinuteMs = 60 * 1000;
 /** An evening of training with all its pauses. */
 const anEveningMs = 180 * aMinuteMs;
 
-interface Club {
+/** What is asked of a lifter's log, which is read where the job runs: thousands of sets would keep the thread that answers from answering. */
+interface OfLog {
+  door: ClubDoor;
+  /** All that the answer can rest on but the log and gear that is gone. */
   records: ClubRecords;
-  log: LoggedSet[];
 }
 
 /** A copy of a club that is kept beside it, and the door to the club itself. */
@@ -79,26 +82,42 @@ export const work = jobTable({
     /** A lift by its whole log. */
     estimateLift: {
       lane: 'lifts',
-      run: async ({ records, log, of, prior }: Omit<WholeAsked, 'basis'>) => {
+      run: async (
+        { door, records, of, prior }: OfLog & Pick<WholeAsked, 'of' | 'prior'>,
+        { throughDoor }: Workplace,
+      ) => {
         const { estimateLift } = await import('#reckon/strength/estimateLift.ts');
-        return estimateLift(records, log, of, prior);
+        const { withLog } = await import('./withLog.ts');
+        const known = await throughDoor(door, (store) => withLog(store, records, liftUpTo(of)));
+        return estimateLift(known.records, known.log, of, prior);
       },
     },
     /** The same with what it takes to go on from it, written as bytes. */
     weighLift: {
       lane: 'lifts',
-      run: async (asked: WholeAsked) => {
+      run: async (
+        { door, records, ...asked }: OfLog & Omit<WholeAsked, 'records' | 'log'>,
+        { throughDoor }: Workplace,
+      ) => {
         const { weighAndRemember } = await import('#reckon/strength/weighAndRemember.ts');
         const { packed } = await import('#server/strength/rememberedStates.ts');
-        const weighed = weighAndRemember(asked);
+        const { withLog } = await import('./withLog.ts');
+        const known = await throughDoor(door, (store) => withLog(store, records, liftUpTo(asked.of)));
+        const weighed = weighAndRemember({ ...asked, ...known });
         return weighed && { estimate: weighed.estimate, state: packed(weighed.remembered) };
       },
     },
     followCapacity: {
       lane: 'lifts',
-      run: async ({ records, log, estimate }: Club & { estimate: StrengthEstimate }) => {
+      run: async (
+        { door, records, estimate }: OfLog & { estimate: StrengthEstimate },
+        { throughDoor }: Workplace,
+      ) => {
         const { liftCapacity } = await import('#reckon/strength/liftCapacity.ts');
-        return liftCapacity(records, log, estimate);
+        const { withLog } = await import('./withLog.ts');
+        const { lifterId } = estimate;
+        const known = await throughDoor(door, (store) => withLog(store, records, { lifterId }));
+        return liftCapacity(known.records, known.log, estimate);
       },
     },
     rememberLift: {
@@ -126,10 +145,22 @@ export const work = jobTable({
     },
     weighEvidence: {
       lane: 'evidence',
-      run: async ({ records, log }: Club, { tell }: Workplace) => {
+      run: async (
+        { door, label }: { door: ClubDoor; label: string | null },
+        { tell, throughDoor }: Workplace,
+      ) => {
         const { clubEvidence } = await import('#reckon/evidence/clubEvidence.ts');
+        const { ofLabel } = await import('#reckon/evidence/ofLabel.ts');
+        const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
+        const club = await throughDoor(door, (store) => clubWithFormerGear(store));
+        const { records, log } = label === null ? club : ofLabel(club, label);
         return clubEvidence(records, log, tell);
       },
+    },
+    countBandReps: {
+      lane: 'files',
+      run: async ({ door }: { door: ClubDoor }, { throughDoor }: Workplace) =>
+        throughDoor(door, (store) => store.bandReps()),
     },
     foretellMeets: {
       lane: 'pastMeets',
@@ -138,12 +169,42 @@ export const work = jobTable({
         return foretellMeets(asked, tell);
       },
     },
+    /** All past meets, and how well they were foretold. */
+    backtest: {
+      lane: 'pastMeets',
+      run: async ({ door }: { door: ClubDoor }, { tell, throughDoor }: Workplace) => {
+        const { foretellMeets } = await import('#server/backtest/foretellMeets.ts');
+        const { runBacktest } = await import('#server/backtest/runBacktest.ts');
+        const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
+        const club = await throughDoor(door, (store) => clubWithFormerGear(store));
+        return runBacktest(club, async (asked, toTell) => foretellMeets(asked, toTell), 1, tell);
+      },
+    },
     /** Through a door of its own to the club's file: the whole file of sets is one transaction there. */
     importLog: {
       lane: 'files',
       run: async ({ door, asked }: { door: ClubDoor; asked: ImportAsked }, { throughDoor }: Workplace) => {
         const { importLog } = await import('./importLog.ts');
         return throughDoor(door, (store) => importLog(store, asked));
+      },
+    },
+    /** The whole club as an archive, in bytes, which travel between threads faster than text. */
+    writeArchive: {
+      lane: 'files',
+      run: async ({ door }: { door: ClubDoor }, { throughDoor }: Workplace) => {
+        const { exportArchive } = await import('#store/archive.ts');
+        return new TextEncoder().encode(await throughDoor(door, exportArchive));
+      },
+    },
+    /** The log, or a part of it, as a spreadsheet file, likewise. */
+    writeLog: {
+      lane: 'files',
+      run: async ({ door, filter }: { door: ClubDoor; filter: SetFilter }, { throughDoor }: Workplace) => {
+        const { writeLog } = await import('#contract/log/writeLog.ts');
+        return throughDoor(door, async (store) => {
+          const [sets, { records }] = await Promise.all([store.loggedSets(filter), store.records()]);
+          return new TextEncoder().encode(writeLog(sets, records, await store.formerGear(sets)));
+        });
       },
     },
     /** What an archive would do to the club; changes nothing. */
@@ -201,6 +262,10 @@ export const work = jobTable({
     },
   },
 });
+
+function liftUpTo({ lifterId, lift, on }: LiftOnDay): SetFilter {
+  return { lifterId, lift, to: on };
+}
 
 export type Work = typeof work;
 export type JobName = NameIn<Work>;

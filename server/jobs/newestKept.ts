@@ -3,6 +3,8 @@ export interface NewestKept<Value> {
   get(key: string): Value | undefined;
   /** Kept as the newest. */
   set(key: string, value: Value): void;
+  /** Lets all go that are such. */
+  forget(isSuch: (value: Value) => boolean): void;
 }
 
 /** So many values by their keys; beyond that the one that was set the longest ago goes. */
@@ -15,6 +17,9 @@ export function newestKept<Value>(most: number): NewestKept<Value> {
       kept.delete(key);
       kept.set(key, value);
       if (kept.size > most) kept.delete(kept.keys().next().value!);
+    },
+    forget(isSuch) {
+      for (const [key, value] of kept) if (isSuch(value)) kept.delete(key);
     },
   };
 }

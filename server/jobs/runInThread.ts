@@ -1,6 +1,7 @@
 import { type MessagePort, workerData } from 'node:worker_threads';
 import { type CarriedFault, carriedFault } from './carriedFault.ts';
 import { throughDoor } from './clubDoor.ts';
+import { giveWay } from './giveWay.ts';
 import type { Job, Workplace } from './job.ts';
 
 /** What a thread is sent: the name of a job and what it is asked, which the sender's types hold together. */
@@ -12,6 +13,8 @@ export interface Sent {
 }
 
 export type Reply = { answer: unknown } | { fault: CarriedFault };
+
+giveWay();
 
 /** Does one job of the table whose module the thread was begun with. */
 export async function runInThread({ name, asked, progress }: Sent): Promise<Reply> {

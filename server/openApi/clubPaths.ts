@@ -45,7 +45,7 @@ export function clubPaths() {
       get: {
         operationId: 'club.events',
         summary:
-          'The number of each change as it is made, and when estimates became better without one; resumes after the header Last-Event-ID or ?after=',
+          'The number of the last change as changes are made, several told as one where they follow each other closely, and when estimates became better without one; resumes after the header Last-Event-ID or ?after=',
         tags: ['club'],
         parameters: [
           {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { logColumnNames } from '#contract/log/logColumns.ts';
+import { logDays } from '#contract/log/logDay.ts';
 import { slipTakings } from '#contract/log/slipAsked.ts';
 import { lift } from '#contract/records/lift.ts';
 import { givenSet, loggedSet } from '#contract/records/loggedSet.ts';
@@ -19,13 +20,18 @@ export function setPaths() {
     '/api/sets': {
       get: {
         operationId: 'set.list',
-        summary: 'Sets done, struck ones included, by day and order',
+        summary:
+          'A page of the sets done, struck ones included: the newest day first, in it lifter by lifter; what is logged meanwhile moves no later page',
         tags,
-        parameters: narrowed,
+        parameters: [
+          ...narrowed,
+          narrowing('most', 'So many at most', { type: 'integer', minimum: 1, maximum: 1000, default: 1000 }),
+          narrowing('after', 'Where the page before ended, as it said in next'),
+        ],
         responses: {
           200: answer(
-            'The sets, and how gear was called that is no longer there',
-            object({ sets, formerLabels }),
+            'The sets of the page by day and order, how gear was called that is no longer there, and where the next page begins',
+            object({ sets, formerLabels, next: { type: ['string', 'null'] } }),
           ),
           ...noPart,
         },
@@ -40,6 +46,25 @@ export function setPaths() {
           201: answer('The sets as kept', object({ sets, seq: seqSchema })),
           400: refusal('A field is wrong'),
           409: refusal('The log has another set with that id'),
+        },
+      },
+    },
+    '/api/sets/days': {
+      get: {
+        operationId: 'set.days',
+        summary: 'Days on which such sets were done, the newest first, each summed up',
+        tags,
+        parameters: [
+          ...narrowed,
+          narrowing('most', 'So many at most', { type: 'integer', minimum: 1, maximum: 60, default: 14 }),
+          narrowing('before', 'Older ones than this date', date),
+        ],
+        responses: {
+          200: answer(
+            'The days, and whether there are older ones',
+            z.toJSONSchema(logDays, { io: 'output' }),
+          ),
+          ...noPart,
         },
       },
     },
@@ -128,9 +153,11 @@ const bandReps = object({
 
 const narrowed = [
   narrowing('lifterId', 'Only of this lifter'),
+  narrowing('lift', 'Only this lift', { enum: lift.options }),
   narrowing('dayId', 'Only those entered from this training day'),
   narrowing('from', 'From this date on', date),
   narrowing('to', 'Up to this date', date),
+  narrowing('words', 'All of these stand in the note of the set, or in that of its training day'),
 ];
 const noPart = {
   400: refusal('A date is none, from is after to, or a field is unknown'),

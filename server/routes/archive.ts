@@ -2,9 +2,8 @@ import { Hono } from 'hono';
 import { errorBody } from '#server/guard/errors.ts';
 import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
-import { doorOf } from '#server/jobs/clubDoor.ts';
+import { doorOf, readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
-import { exportArchive } from '#store/archive.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
@@ -12,7 +11,7 @@ import { Refusal } from '#store/Refusal.ts';
 export function archiveRoutes(store: ClubStore, run: RunWork) {
   return new Hono()
     .get('/archive', noQuery, async (c) =>
-      c.body(await exportArchive(store), 200, {
+      c.body(await run('writeArchive', { door: readingDoorOf(store) }), 200, {
         'Content-Type': 'application/json; charset=utf-8',
         'Content-Disposition': `attachment; filename="${await archiveName(store)}"`,
       }),

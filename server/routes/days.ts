@@ -3,8 +3,9 @@ import { z } from 'zod';
 import { type DayPlan, dayPlan } from '#contract/day/dayPlan.ts';
 import type { LastTime } from '#contract/day/lastTime.ts';
 import { startOf } from '#contract/day/startOf.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day, Place } from '#contract/records/day.ts';
-import { prescription } from '#contract/records/prescription.ts';
+import { type Prescription, prescription } from '#contract/records/prescription.ts';
 import { changedSince } from '#reckon/day/changedSince.ts';
 import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { movedSince } from '#reckon/day/movedSince.ts';
@@ -12,12 +13,12 @@ import { wordsSince } from '#reckon/day/paperOf.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { toldAnew } from '#reckon/day/toldAnew.ts';
 import { wordsNow } from '#reckon/day/wordsOf.ts';
-import { lastTimeOf } from '#reckon/log/lastTimeOf.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { dayPlans } from '#server/jobs/dayPlans.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
+import { keptLastTimes } from '#server/jobs/keptLastTimes.ts';
 import { AskerLeft } from '#server/jobs/waiting.ts';
 import type { WorkNews } from '#server/jobs/workNews.ts';
 import { signPrescription } from '#server/signPrescription.ts';
@@ -39,6 +40,8 @@ export function dayRoutes(
   news: WorkNews,
 ) {
   const plans = dayPlans(run, keepIn, news);
+  const basisOf = keptBasis();
+  const lastTime = keptLastTimes(store);
 
   async function withDay(id: string) {
     const { records, seq } = await store.records();
@@ -50,7 +53,7 @@ export function dayRoutes(
   /** What is lifted already is no longer to be planned anew. */
   async function hasBegun({ id, date }: Day): Promise<boolean> {
     if (date < (await store.today())) return true;
-    return (await store.loggedSets({ dayId: id })).some(({ struckAt }) => struckAt === null);
+    return store.hasSets(id);
   }
 
   async function keep(dayId: string, plan: DayPlan) {
@@ -65,9 +68,9 @@ export function dayRoutes(
     for (const group of groups) {
       for (const place of group.places) {
         const { lifterId } = place;
-        const log = await store.loggedSets({ lifterId, lift: group.lift, to: date });
-        const sets = lastTimeOf(log, {
-          lift: group.lift,
+        const { lift } = group;
+        const sets = await lastTime(lifterId, {
+          lift,
           start: startOf(group, place),
           before: date,
           ofDay: id,
@@ -84,10 +87,10 @@ export function dayRoutes(
     const kept = await store.latestPrescription(day.id);
     const nobody = { lifters: [], likelyToMiss: [] };
     const nothing = { day, kept, document: null, told: nobody, awaited: [] };
-    const plan = kept && dayPlan.safeParse(kept.document).data;
+    const plan = kept && planOf(kept);
     const open = plan?.groups.flatMap(({ places }) => places.filter(lacksLog)) ?? [];
     // Of a day that is past the log knows how it went; of other gear than now stands here nothing can be told.
-    const holds = plan?.basis === planBasis(records, day) && day.date >= (await store.today());
+    const holds = plan?.basis === basisOf(records, day) && day.date >= (await store.today());
     if (!kept || !plan || open.length === 0 || !holds) return nothing;
     const isOpen = ({ lifterId }: Place) => open.some((seat) => seat.lifterId === lifterId);
     const groups = day.groups.map((group) => ({ ...group, places: group.places.filter(isOpen) }));
@@ -102,8 +105,8 @@ export function dayRoutes(
   async function rewording(id: string) {
     const { records, day } = await withDay(id);
     const kept = await store.latestPrescription(day.id);
-    const plan = kept && dayPlan.safeParse(kept.document).data;
-    const holds = plan?.basis === planBasis(records, day);
+    const plan = kept && planOf(kept);
+    const holds = plan?.basis === basisOf(records, day);
     if (!kept || !plan || !holds || wordsSince(plan, records, day).length === 0)
       return { day, kept, document: null };
     const groups = plan.groups.map((group) => {
@@ -167,7 +170,7 @@ export function dayRoutes(
     .get('/days/:id/moved', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
       const kept = await store.latestPrescription(day.id);
-      const plan = kept && dayPlan.safeParse(kept.document).data;
+      const plan = kept && planOf(kept);
       if (!plan || (await hasBegun(day))) return c.json({ moved: [], awaited: [] });
       const { estimates, awaited } = await estimator.ofDay(day);
       return c.json({ moved: movedSince(plan, estimates), awaited });
@@ -190,3 +193,22 @@ const nothingToTell = {
   words: (number: number) =>
     `Number ${number} of this day says what the club would write now, or its loads no longer hold.`,
 };
+/** The plan as it was kept, understood once; undefined where it is of another shape than plans have now. */
+function planOf(kept: Prescription): DayPlan | undefined {
+  if (!understood.has(kept)) understood.set(kept, dayPlan.safeParse(kept.document).data);
+  return understood.get(kept);
+}
+
+const understood = new WeakMap<Prescription, DayPlan | undefined>();
+
+/** What a day's loads rest on, worked out once for each state of the records. */
+function keptBasis(): typeof planBasis {
+  const known = new WeakMap<Day, { records: ClubRecords; basis: string }>();
+  return (records, day) => {
+    const kept = known.get(day);
+    if (kept?.records === records) return kept.basis;
+    const basis = planBasis(records, day);
+    known.set(day, { records, basis });
+    return basis;
+  };
+}

@@ -4,7 +4,7 @@ import { evidenceForLifter } from '#reckon/evidence/evidenceForLifter.ts';
 import { hasLabel, ofLabel } from '#reckon/evidence/ofLabel.ts';
 import { readQuery } from '#server/guard/readQuery.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
-import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
+import { readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
@@ -28,10 +28,7 @@ export function evidenceRoutes(store: ClubStore, run: RunWork, keepIn: KeptAnswe
     endsWhenLeft: true,
     keepIn: keepIn.of('evidence', mostKept),
     onTold: (_label, told) => news.tell({ work: 'evidence', of: '', ...told }),
-    async work(label, _now, how) {
-      const club = await clubWithFormerGear(store);
-      return run('weighEvidence', label === null ? club : ofLabel(club, label), how);
-    },
+    work: async (label, _now, how) => run('weighEvidence', { door: readingDoorOf(store), label }, how),
   });
   return new Hono().get('/evidence', async (c) => {
     const { lifterId, label } = readQuery(c, {

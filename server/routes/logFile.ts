@@ -1,14 +1,13 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
 import { slipTakings } from '#contract/log/slipAsked.ts';
-import { writeLog } from '#contract/log/writeLog.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { spelt } from '#contract/words/spelt.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
-import { doorOf } from '#server/jobs/clubDoor.ts';
+import { doorOf, readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { ImportAsked } from '#server/jobs/importLog.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
@@ -18,9 +17,8 @@ import { Refusal } from '#store/Refusal.ts';
 export function logFileRoutes(store: ClubStore, run: RunWork) {
   return new Hono()
     .get('/sets/csv', async (c) => {
-      const asked = await setsAskedFor(c, store);
-      const [sets, { records }] = await Promise.all([store.loggedSets(asked), store.records()]);
-      return c.body(writeLog(sets, records, await store.formerGear(sets)), 200, {
+      const { filter } = await setsAskedFor(c, store, {});
+      return c.body(await run('writeLog', { door: readingDoorOf(store), filter }), 200, {
         'Content-Type': 'text/csv; charset=utf-8',
         'Content-Disposition': 'attachment; filename="log.csv"',
       });

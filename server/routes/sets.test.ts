@@ -8,7 +8,10 @@ test('sets are logged, read, narrowed, struck, restored and undone', async () =>
   const logged = await ask('POST', '/api/sets', { sets: [squatSet(), squatSet({ doneOn: '2026-11-21' })] });
   expect(logged).toMatchObject({ status: 201, json: { seq: 2 } });
   const { sets } = logged.json;
-  expect(await ask('GET', '/api/sets')).toEqual({ status: 200, json: { sets, formerLabels: {} } });
+  expect(await ask('GET', '/api/sets')).toEqual({
+    status: 200,
+    json: { sets, formerLabels: {}, next: null },
+  });
   const later = await ask('GET', '/api/sets?lifterId=lifter-1&from=2026-11-21&to=2026-11-30');
   expect(later.json.sets).toEqual([sets[1]]);
 
@@ -147,4 +150,22 @@ test.each([
   expect(answer).toMatchObject({ status, json: { error: { field } } });
   expect(answer.json.error.message).toMatch(/^[^.].*\.$/s);
   expect(await store.loggedSets()).toEqual([]);
+});
+
+test('the log comes in pages that each say where the next begins, and a place that no page named is refused', async () => {
+  const { ask } = await testApp(smallClub());
+  const { sets } = (await ask('POST', '/api/sets', { sets: [squatSet(), squatSet(), squatSet()] })).json;
+  const first = await ask('GET', '/api/sets?most=2');
+  expect(first.json.sets).toEqual(sets.slice(0, 2));
+  const rest = await ask('GET', `/api/sets?most=2&after=${encodeURIComponent(first.json.next)}`);
+  expect(rest.json).toMatchObject({ sets: sets.slice(2), next: null });
+  expect(await ask('GET', '/api/sets?after=2026')).toMatchObject({
+    status: 400,
+    json: { error: { field: 'after' } },
+  });
+  expect((await ask('GET', '/api/sets?most=1001')).status).toBe(400);
+  expect((await ask('GET', '/api/sets/days?lift=squat')).json).toEqual({
+    days: [{ doneOn: '2026-11-20', lifters: 1, sets: 3, missed: 0, struck: 0 }],
+    hasOlder: false,
+  });
 });

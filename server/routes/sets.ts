@@ -1,19 +1,33 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
+import { localDate } from '#contract/records/kind.ts';
 import { spelt } from '#contract/words/spelt.ts';
 import { readJson } from '#server/guard/readJson.ts';
-import { noQuery } from '#server/guard/readQuery.ts';
+import { noQuery, numberInQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
+import { newestBandReps } from '#server/wear/newestBandReps.ts';
 import { asShaped } from '#store/asShaped.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
+import type { PageEnd } from '#store/logPages.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** The log of sets done: read it, add to it, correct a mistake, strike it and bring it back. */
-export function setRoutes(store: ClubStore) {
+export function setRoutes(store: ClubStore, run: RunWork) {
+  const bandReps = newestBandReps(store, run);
   return new Hono()
     .get('/sets', async (c) => {
-      const sets = await store.loggedSets(await setsAskedFor(c, store));
-      return c.json({ sets, formerLabels: await formerLabels(store, sets) });
+      const { filter, more } = await setsAskedFor(c, store, { most: pageLength, after: pageEnd });
+      const { sets, end } = await store.setsPage(filter, more);
+      return c.json({ sets, formerLabels: await formerLabels(store, sets), next: end && spelledEnd(end) });
+    })
+    .get('/sets/days', async (c) => {
+      const { filter, more } = await setsAskedFor(c, store, {
+        most: daysLength,
+        before: localDate.optional(),
+      });
+      const { most, before = null } = more;
+      return c.json(await store.logDays(filter, { most, before }));
     })
     .post('/sets', noQuery, async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
     .post('/sets/:id/strike', noQuery, async (c) => c.json(await store.strikeSet(c.req.param('id'))))
@@ -25,7 +39,52 @@ export function setRoutes(store: ClubStore) {
     .post('/sets/correct', noQuery, async (c) =>
       c.json(await store.correctSets(asShaped(correctionsShape, await readJson(c)).corrections)),
     )
-    .get('/sets/band-reps', noQuery, async (c) => c.json({ bandReps: await store.bandReps() }));
+    .get('/sets/band-reps', noQuery, async (c) => c.json({ bandReps: await bandReps() }));
+}
+
+const mostSets = 1000;
+const pageLength = pageOf(mostSets).default(mostSets);
+/** Two weeks of training. */
+const daysLength = pageOf(60).default(14);
+
+function pageOf(longest: number) {
+  return numberInQuery(
+    `a whole number from 1 to ${longest}`,
+    (most) => Number.isInteger(most) && most >= 1 && most <= longest,
+  );
+}
+
+const spelling = z.tuple([localDate, z.string(), z.int(), z.string()]);
+
+/** Where a page ended, as its answer names it for who asks on. */
+function spelledEnd({ doneOn, lifterId, order, id }: PageEnd): string {
+  return JSON.stringify([doneOn, lifterId, order, id] satisfies z.infer<typeof spelling>);
+}
+
+const pageEnd = z
+  .string()
+  .optional()
+  .transform((text, context): PageEnd | null => {
+    if (text === undefined) return null;
+    const read = spelling.safeParse(fromJson(text));
+    if (read.success) {
+      const [doneOn, lifterId, order, id] = read.data;
+      return { doneOn, lifterId, order, id };
+    }
+    context.addIssue({
+      code: 'custom',
+      message: 'it must be as the page before named it in next',
+      input: text,
+    });
+    return z.NEVER;
+  });
+
+function fromJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
 }
 
 /** What gear was called that sets name and that the club no longer has, by its id. */

@@ -46,12 +46,12 @@ export function clubEstimates(
 
   /** Every lift that something is known of, with the mark of now and what was noted of it. */
   async function allLifts(on: string): Promise<LiftNow[]> {
-    const { records, marksOf } = await basis();
+    const club = await basis();
     const lifts: LiftNow[] = [];
-    for (const { id: lifterId } of records.lifter) {
-      for (const lift of (await marksOf(lifterId)).keys()) {
+    for (const { id: lifterId } of club.records.lifter) {
+      for (const lift of (await club.marksOf(lifterId)).keys()) {
         const ask = { lifterId, lift, on };
-        const mark = await markOf(ask);
+        const mark = await markOf(ask, club);
         if (mark) lifts.push({ ask, mark, known: noted.of(ask) });
       }
     }
@@ -145,10 +145,10 @@ export function clubEstimates(
     },
     progress: () => ({ ...progress, running: running !== undefined }),
     async summaries() {
-      const { records } = await basis();
+      const club = await basis();
       const summaries: StrengthSummary[] = [];
-      for (const { mark, found } of notedOf(records)) {
-        const now = found && (await markOf({ ...found.told, on: clubOn }));
+      for (const { mark, found } of notedOf(club.records)) {
+        const now = found && (await markOf({ ...found.told, on: clubOn }, club));
         if (now) summaries.push({ ...found.short, upToDate: areSame(mark, now) });
       }
       return summaries;

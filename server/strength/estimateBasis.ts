@@ -3,7 +3,7 @@ import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
 import { clubBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
-import { emptyLog } from '#store/logMarks.ts';
+import { emptyLog, type LogMark } from '#store/logMarks.ts';
 
 /** The club as it stood at one change. */
 export interface EstimateBasis {
@@ -23,13 +23,50 @@ export interface BasisMark {
   setsInLog: number;
 }
 
-/** Gives the club as it stands now, read again only after a change. */
+/**
+ * Gives the club as it stands now. After a change only that is read again which it may have touched: of a set that was logged, the log
+ * of its lifter.
+ */
 export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
   let newest: { seq: number; basis: Promise<EstimateBasis> } | undefined;
+  let marks: Marks | undefined;
+  let logs = new Map<string, Promise<Map<Lift, LogMark>>>();
+
+  async function read(before: number | undefined): Promise<EstimateBasis> {
+    const [{ records }, club, changed] = await Promise.all([
+      store.records(),
+      store.lastReplaced(),
+      before === undefined ? null : store.touchedSets(before),
+    ]);
+    if (changed === null) logs = new Map();
+    for (const { set } of changed?.sets ?? []) logs.delete(set.lifterId);
+    if (marks?.records !== records || marks.club !== club) marks = marksOf(records, club);
+    const { lifterMark } = marks;
+    const now = logs;
+    const known = new Map<string, Promise<Map<Lift, BasisMark>>>();
+    const logOf = (lifterId: string) => {
+      const log = now.get(lifterId) ?? store.logMarks(lifterId);
+      now.set(lifterId, log);
+      log.catch(() => now.delete(lifterId));
+      return log;
+    };
+    return {
+      records,
+      club,
+      marksOf(lifterId) {
+        const found =
+          known.get(lifterId) ??
+          logOf(lifterId).then((log) => markLifts(records, lifterId, lifterMark(lifterId), log));
+        known.set(lifterId, found);
+        return found;
+      },
+    };
+  }
+
   return async () => {
     const seq = await store.latestSeq();
     if (newest?.seq === seq) return newest.basis;
-    const basis = readBasis(store);
+    const basis = read(newest?.seq);
     newest = { seq, basis };
     basis.catch(() => {
       newest = undefined;
@@ -38,29 +75,35 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
   };
 }
 
-async function readBasis(store: ClubStore): Promise<EstimateBasis> {
-  const [{ records }, club] = await Promise.all([store.records(), store.lastReplaced()]);
+/** Marks of all records that estimates rest on, as long as these are the same. */
+interface Marks {
+  records: ClubRecords;
+  club: string;
+  lifterMark(lifterId: string): string;
+}
+
+function marksOf(records: ClubRecords, club: string): Marks {
   const gear = `${club} ${fingerprint(clubBasis(records, 'estimate'))}`;
-  const known = new Map<string, Promise<Map<Lift, BasisMark>>>();
+  const known = new Map<string, string>();
   return {
     records,
     club,
-    marksOf(lifterId) {
-      const marks = known.get(lifterId) ?? readMarks(store, records, gear, lifterId);
-      known.set(lifterId, marks);
-      return marks;
+    lifterMark(lifterId) {
+      const mark =
+        known.get(lifterId) ??
+        `${gear} ${fingerprint(lifterBasis(records, 'estimate', new Set([lifterId])))}`;
+      known.set(lifterId, mark);
+      return mark;
     },
   };
 }
 
-async function readMarks(
-  store: ClubStore,
+function markLifts(
   records: ClubRecords,
-  gear: string,
   lifterId: string,
-): Promise<Map<Lift, BasisMark>> {
-  const log = await store.logMarks(lifterId);
-  const lifter = fingerprint(lifterBasis(records, 'estimate', new Set([lifterId])));
+  rest: string,
+  log: ReadonlyMap<Lift, LogMark>,
+): Map<Lift, BasisMark> {
   const hasBest = (lift: Lift) =>
     records.best.some((best) => best.lifterId === lifterId && best.lift === lift);
   return new Map(
@@ -68,7 +111,6 @@ async function readMarks(
       .filter((lift) => log.has(lift) || hasBest(lift))
       .map((lift) => {
         const { mark, strikes, sets } = log.get(lift) ?? emptyLog;
-        const rest = `${gear} ${lifter}`;
         return [
           lift,
           { mark: `${rest} ${mark}`, butForNewSets: `${rest} ${strikes}`, setsInLog: sets },

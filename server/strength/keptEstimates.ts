@@ -19,8 +19,8 @@ export interface EstimateMark {
 export interface KeptEstimates {
   /** The club as it stands now. */
   basis(): Promise<EstimateBasis>;
-  /** The mark that an estimate made now would bear; undefined where nothing is known of the lift. */
-  markOf(of: LiftOnDay): Promise<EstimateMark | undefined>;
+  /** The mark that an estimate made now would bear, or as the club stood; undefined where nothing is known of the lift. */
+  markOf(of: LiftOnDay, club?: EstimateBasis): Promise<EstimateMark | undefined>;
   /**
    * Null where nothing is known. Sets logged since the estimate before are taken into it alone, and the whole log is weighed
    * again afterwards. `behind`: after all that somebody waits for, and by the whole log.
@@ -72,7 +72,7 @@ export function keptEstimates(
     width: work.lanes.lifts.threads,
     keepIn: keepIn.of('estimates', keptCount),
     keyOf,
-    restsOn,
+    restsOn: (of: LiftOnDay) => restsOn(of),
     work: async (of, { marks }) => marks && works.weigh(of, marks),
     isWhole: (estimate: StrengthEstimate | null) => !estimate?.takenIn,
     onGiven(of, { basis: [on, prior, content], answer }, before) {
@@ -84,8 +84,9 @@ export function keptEstimates(
   const quicks = newestFirst<StrengthEstimate | null>(work.lanes.newest.threads);
 
   /** Without marks where nothing is known of the lift. */
-  async function restsOn({ lifterId, lift, on }: LiftOnDay) {
-    const found = (await (await basis()).marksOf(lifterId)).get(lift);
+  async function restsOn({ lifterId, lift, on }: LiftOnDay, club?: EstimateBasis) {
+    const { marksOf } = club ?? (await basis());
+    const found = (await marksOf(lifterId)).get(lift);
     if (found === undefined) return { basis: [] as string[], marks: null };
     const { mark, butForNewSets, setsInLog } = found;
     const expected = (await learned.expected())(lifterId, lift);
@@ -125,8 +126,8 @@ export function keptEstimates(
 
   return {
     basis,
-    async markOf(of) {
-      const [on, prior, content] = (await restsOn(of)).basis;
+    async markOf(of, club) {
+      const [on, prior, content] = (await restsOn(of, club)).basis;
       return content === undefined ? undefined : { on: on!, prior: prior!, content };
     },
     estimateOf,

@@ -1,6 +1,7 @@
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import { withTakenIn } from '#reckon/strength/withTakenIn.ts';
+import { readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { newestKept } from '#server/jobs/newestKept.ts';
@@ -94,10 +95,8 @@ export function liftWorks(
   return {
     remembers: (of) => recall(liftKey(of)) !== undefined,
     async weigh(of, { expected: { prior, mark }, butForNewSets }) {
-      const { lifterId, lift, on } = of;
-      const [{ records }, log] = await Promise.all([basis(), store.loggedSets({ lifterId, lift, to: on })]);
-      const former = await store.formerGear(log);
-      const asked = { records: ownRecords(records, lifterId, former), log, of, prior };
+      const { records } = await basis();
+      const asked = { door: readingDoorOf(store), records: ownRecords(records, of.lifterId), of, prior };
       if (!goesOn) return run('estimateLift', asked);
       const key = liftKey(of);
       const weighed = await run('weighLift', { ...asked, basis: butForNewSets });

@@ -1,7 +1,7 @@
 import type { CapacityReport } from '#contract/strength/capacityReport.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
-import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
+import { readingDoorOf } from '#server/jobs/clubDoor.ts';
 import { type RunWork, work } from '#server/jobs/jobs.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
@@ -31,9 +31,9 @@ export function seasonCapacity(
     restsOn: (estimate) => ({ basis: [estimate] }),
     async work(estimate) {
       const { lifterId } = estimate;
-      const { records, log } = await clubWithFormerGear(store, { lifterId });
-      const own = ownRecords(records, lifterId, []);
-      return run('followCapacity', { records: own, log, estimate });
+      const { records } = await store.records();
+      const own = ownRecords(records, lifterId);
+      return run('followCapacity', { door: readingDoorOf(store), records: own, estimate });
     },
   });
   return async ({ lifterId, lift, on }, signal) => {

@@ -19,6 +19,7 @@ import { fileFault, isDamage } from './fileFault.ts';
 import { lookAtFile } from './lookAtFile.ts';
 import { noFile, ownFile, refuseOther } from './ownFile.ts';
 import { patienceWith } from './patience.ts';
+import { preparedOnce } from './preparedOnce.ts';
 
 export interface HowOpened {
   /** What tells the file that is meant from another at the same path; whoever opened it first has looked through it. */
@@ -112,12 +113,16 @@ function openFile(path: string, known: string | null, isLookedAt: boolean) {
       database.pragma('synchronous = FULL');
     }
     database.pragma('foreign_keys = ON');
+    database.pragma(`cache_size = -${cacheKb}`);
     return { database, trouble };
   } catch (error) {
     database.close();
     throw error;
   }
 }
+
+/** A log of two years of forty lifters; SQLite's own 2 MB would fetch the pages of one lifter's log anew each time. */
+const cacheKb = 64_000;
 
 function whyNotWritten(path: string): string | null {
   try {
@@ -145,7 +150,7 @@ class ImmediateDialect extends SqliteDialect {
   readonly #told: Told;
 
   constructor(config: { database: SqliteFile.Database }, told: Told) {
-    super(config);
+    super({ database: preparedOnce(config.database) });
     this.#config = config;
     this.#told = told;
   }
@@ -175,7 +180,7 @@ class ImmediateDriver extends SqliteDriver {
   readonly #told: Told;
 
   constructor(config: { database: SqliteFile.Database }, told: Told) {
-    super(config);
+    super({ database: preparedOnce(config.database) });
     this.#database = config.database;
     this.#told = told;
   }

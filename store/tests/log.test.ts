@@ -222,7 +222,7 @@ describe.each(databases)('the log on $name', ({ open }) => {
     ]);
     const { sets } = await store.logSets([squatSet({ reps: 50, made: 50 })]);
     await store.strikeSet(sets[0]!.id);
-    expect(await store.bandReps()).toEqual([
+    expect((await store.bandReps()).bandReps).toEqual([
       { bandPairId: 'pair-1', doneOn: '2026-11-20', reps: 7 },
       { bandPairId: 'pair-1', doneOn: '2026-11-21', reps: 2 },
     ]);

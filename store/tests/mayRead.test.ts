@@ -49,9 +49,12 @@ type Way = Exclude<
       | 'latestSeq'
       | 'standing'
       | 'lastReplaced'
+      | 'lastChange'
       | 'onChange'
       | 'tellOf'
       | 'logMarks'
+      | 'hasSets'
+      | 'logDays'
       | 'bandReps'
     )
   | ('create' | 'update' | 'remove' | 'putAll' | 'importRecords' | 'logSets' | 'addPrescription')
@@ -65,6 +68,8 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     records: (store) => store.records(),
     since: (store) => store.since(from),
     loggedSets: (store) => store.loggedSets(),
+    setsPage: (store) => store.setsPage({}, { after: null, most: 100 }),
+    touchedSets: (store) => store.touchedSets(0),
     formerGear: (store) => store.formerGear(sets),
     changesAfter: (store) => store.changesAfter(0),
     changesTouching: (store) => store.changesTouching(kindNames, 0, 100),

@@ -56,7 +56,7 @@ async function caughtUp(store: ClubStore, from: ClubState) {
 
 async function logAsShown(store: ClubStore) {
   const sets = await store.loggedSets();
-  return { sets, former: await store.formerGear(sets), bandReps: await store.bandReps() };
+  return { sets, former: await store.formerGear(sets), bandReps: (await store.bandReps()).bandReps };
 }
 
 describe.each(databases)('what changed since on $name', ({ open }) => {

@@ -2,6 +2,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import type { ClubState } from '#contract/changes/clubState.ts';
 import type { WorkTold } from '#contract/words/doing.ts';
+import { oneAtATime } from './oneAtATime.ts';
 import { refreshClub, refreshEstimates } from './refreshClub.ts';
 import { clubKey } from './useClub.ts';
 import { copiesKey } from './useCopies.ts';
@@ -16,7 +17,7 @@ export function useClubEvents(): string | null {
   const client = useQueryClient();
   const [trouble, setTrouble] = useState<string | null>(null);
   useEffect(() => {
-    const refresh = () => void refreshClub(client);
+    const refresh = oneAtATime(() => refreshClub(client));
     const listen = () =>
       document.hidden
         ? null

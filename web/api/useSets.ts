@@ -1,5 +1,13 @@
-import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import {
+  keepPreviousData,
+  useInfiniteQuery,
+  useMutation,
+  useQuery,
+  useQueryClient,
+} from '@tanstack/react-query';
+import type { LogDays } from '#contract/log/logDay.ts';
 import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
+import { fetchSets } from './fetchSets.ts';
 import { once } from './once.ts';
 import { refreshClub } from './refreshClub.ts';
 import { request, requestAgain } from './request.ts';
@@ -9,22 +17,33 @@ import { clubKey } from './useClub.ts';
 export interface SetsAsked {
   dayId?: string;
   lifterId?: string;
+  lift?: string;
   from?: string;
   to?: string;
-}
-
-interface SetsAnswer {
-  /** Oldest first, struck ones included. */
-  sets: LoggedSet[];
-  /** What gear was called that the club no longer has, by its id. */
-  formerLabels: Record<string, string>;
+  /** That stand in the note of a set or of its training day. */
+  words?: string;
 }
 
 /** Part of the log; asked again whenever the club changes. What was there stays until the rest has come. */
 export function useSets(asked: SetsAsked) {
   return useQuery({
     queryKey: [...clubKey, 'sets', asked],
-    queryFn: () => requestAgain<SetsAnswer>(`/api/sets?${new URLSearchParams({ ...asked })}`),
+    queryFn: ({ signal }) => fetchSets(asked, signal),
+    placeholderData: keepPreviousData,
+  });
+}
+
+/** Days of the log summed up, the newest first, a page after the other; asked again whenever the club changes. */
+export function useLogDays(asked: SetsAsked) {
+  return useInfiniteQuery({
+    queryKey: [...clubKey, 'sets', 'days', asked],
+    initialPageParam: '',
+    queryFn: ({ pageParam: before, signal }) =>
+      requestAgain<LogDays>(
+        `/api/sets/days?${new URLSearchParams({ ...asked, ...(before && { before }) })}`,
+        signal,
+      ),
+    getNextPageParam: ({ days, hasOlder }) => (hasOlder ? days.at(-1)?.doneOn : undefined),
     placeholderData: keepPreviousData,
   });
 }

@@ -1,68 +1,84 @@
 import { Link } from 'wouter';
+import type { LogDay } from '#contract/log/logDay.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { longDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { alikeSets } from '#reckon/log/alikeSets.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { type SetsAsked, useSets } from '#web/api/useSets.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import type { FormerLabels } from '#web/setup/onBarText.ts';
 import { setupWords } from '#web/setup/setWords.ts';
 import { AlikeLine } from './AlikeLine.tsx';
-import type { LogDay } from './byDay.ts';
+import { byLifter } from './byLifter.ts';
 import { SetLine } from './SetLine.tsx';
 import { sharedPlace } from './sharedPlace.ts';
 
-/** One day of the log: a line that sums it up, and everybody's sets when it is opened. */
+/** One day of the log: a line that sums it up, and everybody's sets, which are fetched when it is opened. */
 export function DayOfLog(props: {
   day: LogDay;
+  /** How the log is narrowed. */
+  asked: SetsAsked;
   open: boolean;
   onTurn: () => void;
-  formerLabels: FormerLabels;
 }) {
   const { day, open } = props;
-  const club = useClub();
-  const units = useUnits();
-  const dayPlace = sharedPlace(day.lifters.flatMap(({ sets }) => sets));
   return (
-    <section className="log-day" aria-label={longDate(day.date)}>
+    <section className="log-day" aria-label={longDate(day.doneOn)}>
       <h2 className="row base">
         <button type="button" className="log-date" aria-expanded={open} onClick={props.onTurn}>
-          {longDate(day.date)}
+          {longDate(day.doneOn)}
         </button>
-        <span className="small quiet">
-          {sumOf(day)}
-          {dayPlace && `, ${dayPlace}`}
-        </span>
+        <span className="small quiet">{sumOf(day)}</span>
       </h2>
-      {open &&
-        day.lifters.map(({ lifterId, sets }) => {
-          const ownPlace = dayPlace ? '' : sharedPlace(sets);
-          const beside = (set: LoggedSet) => besideOf(set, (dayPlace || ownPlace) !== '');
-          return (
-            <section key={lifterId} className="log-lifter">
-              <div>
-                <h3>
-                  <Link href={`~/lifters/${lifterId}`}>
-                    {club.lifter.find(({ id }) => id === lifterId)?.name ?? 'a lifter no longer kept'}
-                  </Link>
-                </h3>
-                {ownPlace && <p className="small quiet">{ownPlace}</p>}
-              </div>
-              <ol>
-                {alikeSets(countedFirst(sets)).map((alike) => {
-                  const [first] = alike as [LoggedSet];
-                  const setup = `${liftWord(first.lift)}, ${setupWords(club, first, units, props.formerLabels)}`;
-                  return alike.length === 1 ? (
-                    <SetLine key={first.id} set={first} setup={setup} beside={beside(first)} />
-                  ) : (
-                    <AlikeLine key={first.id} sets={alike} setup={setup} besideOf={beside} />
-                  );
-                })}
-              </ol>
-            </section>
-          );
-        })}
+      {open && <SetsOfDay asked={{ ...props.asked, from: day.doneOn, to: day.doneOn }} />}
     </section>
+  );
+}
+
+function SetsOfDay({ asked }: { asked: SetsAsked }) {
+  const { data, error } = useSets(asked);
+  const club = useClub();
+  const units = useUnits();
+  if (error) {
+    return (
+      <p className="stop" role="alert">
+        The sets of this day could not be fetched: {error.message}
+      </p>
+    );
+  }
+  if (!data) return <p className="quiet">Fetching the sets.</p>;
+  const dayPlace = sharedPlace(data.sets);
+  return (
+    <>
+      {dayPlace && <p className="small quiet">{dayPlace}</p>}
+      {byLifter(data.sets).map(({ lifterId, sets }) => {
+        const ownPlace = dayPlace ? '' : sharedPlace(sets);
+        const beside = (set: LoggedSet) => besideOf(set, (dayPlace || ownPlace) !== '');
+        return (
+          <section key={lifterId} className="log-lifter">
+            <div>
+              <h3>
+                <Link href={`~/lifters/${lifterId}`}>
+                  {club.lifter.find(({ id }) => id === lifterId)?.name ?? 'a lifter no longer kept'}
+                </Link>
+              </h3>
+              {ownPlace && <p className="small quiet">{ownPlace}</p>}
+            </div>
+            <ol>
+              {alikeSets(countedFirst(sets)).map((alike) => {
+                const [first] = alike as [LoggedSet];
+                const setup = `${liftWord(first.lift)}, ${setupWords(club, first, units, data.formerLabels)}`;
+                return alike.length === 1 ? (
+                  <SetLine key={first.id} set={first} setup={setup} beside={beside(first)} />
+                ) : (
+                  <AlikeLine key={first.id} sets={alike} setup={setup} besideOf={beside} />
+                );
+              })}
+            </ol>
+          </section>
+        );
+      })}
+    </>
   );
 }
 
@@ -78,14 +94,10 @@ function besideOf({ platform, place, planNumber, note }: LoggedSet, placeSaid: b
 }
 
 /** "8 lifters, 74 sets, 2 with a miss, 1 struck" */
-function sumOf({ lifters }: LogDay): string {
-  const all = lifters.flatMap(({ sets }) => sets);
-  const counted = all.filter(({ struckAt }) => struckAt === null);
-  const missed = counted.filter(({ made, reps }) => made < reps).length;
-  const struck = all.length - counted.length;
+function sumOf({ lifters, sets, missed, struck }: LogDay): string {
   return [
-    lifters.length === 1 ? '1 lifter' : `${lifters.length} lifters`,
-    counted.length === 1 ? '1 set' : `${counted.length} sets`,
+    lifters === 1 ? '1 lifter' : `${lifters} lifters`,
+    sets === 1 ? '1 set' : `${sets} sets`,
     ...(missed > 0 ? [`${missed} with a miss`] : []),
     ...(struck > 0 ? [`${struck} struck`] : []),
   ].join(', ');

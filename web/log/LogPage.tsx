@@ -1,45 +1,47 @@
+import { useEffect } from 'react';
 import { Link } from 'wouter';
 import { localDate } from '#contract/records/kind.ts';
 import { dateText } from '#contract/words/dateText.ts';
-import { daysLater } from '#contract/words/dayWords.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
 import { logFilePath } from '#web/api/logFile.ts';
-import { useClub, useClubSettings } from '#web/api/useClub.ts';
-import { type SetsAsked, useSets } from '#web/api/useSets.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { type SetsAsked, useLogDays } from '#web/api/useSets.ts';
 import { EmptyState } from '#web/parts/EmptyState.tsx';
-import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
-import { byDay } from './byDay.ts';
 import { DayOfLog } from './DayOfLog.tsx';
 
-/** So many days are fetched at a time. */
-const windowDays = 28;
-
-/** What was done, newest day first; older weeks come when they are asked for. */
+/** What was done, newest day first; older days come when they are asked for, the sets of a day when it is opened. */
 export function LogPage() {
   const club = useClub();
-  const today = localToday(useClubSettings().timeZone);
   const [lifterId, setLifterId] = useInAddress('lifter');
   const [liftAsked, setLift] = useInAddress('lift');
   const lift = liftWords.find(({ value }) => value === liftAsked)?.value ?? '';
   // Empty: everything up to now, and what was dated later by mistake.
   const [untilAsked, setUntil] = useInAddress('until');
   const until = isDate(untilAsked) ? untilAsked : '';
-  const [windowsAsked, setWindows] = useInAddress('windows', '1');
-  const windows = /^[1-9]\d{0,3}$/.test(windowsAsked) ? Number(windowsAsked) : 1;
+  const [words, setWords] = useInAddress('words');
   // The newest day is open and the others are closed, but for those that were turned.
   const [turnedText, setTurned] = useInAddress('turned');
   const turned = turnedText === '' ? [] : turnedText.split(',');
   const turn = (date: string) =>
     setTurned((turned.includes(date) ? turned.filter((one) => one !== date) : [...turned, date]).join(','));
-  const from = daysLater(until || today, 1 - windows * windowDays);
-  const asked: SetsAsked = { from, ...(until && { to: until }), ...(lifterId && { lifterId }) };
-  const { data, error, isPending } = useSets(asked);
-  const sets = (data?.sets ?? []).filter((set) => lift === '' || set.lift === lift);
-  const days = byDay(sets);
-  const filtered = lifterId !== '' || lift !== '' || until !== '';
+  const narrowed: SetsAsked = {
+    ...(lifterId && { lifterId }),
+    ...(lift && { lift }),
+    ...(words.trim() && { words }),
+  };
+  const asked = { ...narrowed, ...(until && { to: until }) };
+  const { data, error, isPending, fetchNextPage, hasNextPage, isFetchingNextPage } = useLogDays(asked);
+  // Older pages that were asked for come back with the address.
+  const [pagesAsked, setPages] = useInAddress('pages', '1');
+  const pages = /^[1-9]\d{0,2}$/.test(pagesAsked) ? Number(pagesAsked) : 1;
+  const there = data?.pages.length ?? 0;
+  useEffect(() => {
+    if (there > 0 && there < pages && hasNextPage && !isFetchingNextPage) void fetchNextPage();
+  }, [there, pages, hasNextPage, isFetchingNextPage, fetchNextPage]);
+  const days = data?.pages.flatMap((page) => page.days) ?? [];
   return (
     <div className="stack loose log-page">
       <header className="row ends base">
@@ -73,6 +75,7 @@ export function LogPage() {
           onChange={setLift}
         />
         <TextField label="Up to" type="date" value={until} onChange={setUntil} />
+        <TextField label="Words in the notes" value={words} onChange={setWords} maxLength={200} />
       </div>
       {error && (
         <p className="stop" role="alert">
@@ -82,18 +85,16 @@ export function LogPage() {
       {isPending && <p className="quiet">Fetching the log.</p>}
       {days.map((day, index) => (
         <DayOfLog
-          key={day.date}
+          key={day.doneOn}
           day={day}
-          open={(index === 0) !== turned.includes(day.date)}
-          onTurn={() => turn(day.date)}
-          formerLabels={data?.formerLabels ?? {}}
+          asked={narrowed}
+          open={(index === 0) !== turned.includes(day.doneOn)}
+          onTurn={() => turn(day.doneOn)}
         />
       ))}
-      {data && days.length === 0 && !filtered && windows === 1 && <NothingYet from={from} />}
-      {data && days.length === 0 && (filtered || windows > 1) && (
-        <p>
-          No such set {until ? `from ${dateText(from)} to ${dateText(until)}` : `since ${dateText(from)}`}.
-        </p>
+      {data && days.length === 0 && Object.keys(asked).length === 0 && <NothingYet />}
+      {data && days.length === 0 && Object.keys(asked).length > 0 && (
+        <p>{until ? `No such set up to ${dateText(until)}.` : 'No such set.'}</p>
       )}
       {days.length > 0 && (
         <p className="small quiet">
@@ -101,10 +102,10 @@ export function LogPage() {
           expects of a rested first rep with the strength of that week.
         </p>
       )}
-      {data && (
+      {hasNextPage && (
         <div className="row">
-          <button type="button" onClick={() => setWindows(`${windows + 1}`)}>
-            Four weeks before {dateText(from)}
+          <button type="button" disabled={isFetchingNextPage} onClick={() => setPages(`${there + 1}`)}>
+            Days before {dateText(days.at(-1)?.doneOn ?? '')}
           </button>
         </div>
       )}
@@ -116,10 +117,10 @@ function isDate(text: string): boolean {
   return localDate.safeParse(text).success;
 }
 
-function NothingYet({ from }: { from: string }) {
+function NothingYet() {
   return (
     <EmptyState
-      title={`Nothing was written down since ${dateText(from)}`}
+      title="Nothing was written down yet"
       steps={[
         <>
           Open a training day whose loads are worked out, and tap <b>Log sets</b> beside a lifter: bar, bands

@@ -6,7 +6,12 @@ import { millraceClub } from '#demo/millraceClub.ts';
 
 /** The day on which the club of the measurements is looked at. */
 export const TODAY = '2026-11-25';
-export const CLUB = { lifters: 40, sets: 100_000 };
+export const CLUB: ClubSize = { lifters: 40, sets: 100_000 };
+
+export interface ClubSize {
+  lifters: number;
+  sets: number;
+}
 
 interface OfLifter {
   id: string;
@@ -14,13 +19,16 @@ interface OfLifter {
 }
 
 /**
- * The invented club's two years, its lifters repeated with other heights until they are forty and their sets until they are 100 000,
- * alike ones within a session.
+ * The invented club's two years, its lifters repeated with other heights until there are enough, and their sets likewise, alike ones
+ * within a session. Its days are those of its first lifters.
  */
-export function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
-  const club = millraceClub(TODAY);
-  const log = millraceLog(club, TODAY);
-  const copies = Array.from({ length: CLUB.lifters }, (_, i) => ({
+export function bigClub(
+  { lifters, sets: count } = CLUB,
+  today = TODAY,
+): { records: ClubRecords; sets: LoggedSet[] } {
+  const club = millraceClub(today);
+  const log = millraceLog(club, today);
+  const copies = Array.from({ length: lifters }, (_, i) => ({
     from: club.lifter[i % club.lifter.length]!.id,
     suffix: `-${Math.floor(i / club.lifter.length)}`,
     taller: 1 + 0.01 * Math.floor(i / club.lifter.length),
@@ -32,7 +40,7 @@ export function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
         .map((own) => ({ own: { ...own, id: own.id + suffix, lifterId: from + suffix }, taller })),
     );
   const sets = ownOf(log).map(({ own }) => own);
-  const times = CLUB.sets / sets.length;
+  const times = count / sets.length;
   return {
     records: {
       ...club,
@@ -48,7 +56,13 @@ export function bigClub(): { records: ClubRecords; sets: LoggedSet[] } {
         bottomM: taller * own.bottomM,
         lockoutM: taller * own.lockoutM,
       })),
-      day: [],
+      day: club.day.map((day) => ({
+        ...day,
+        groups: day.groups.map((group) => ({
+          ...group,
+          places: group.places.map((place) => ({ ...place, lifterId: `${place.lifterId}-0` })),
+        })),
+      })),
     },
     sets: sets.flatMap((set, i) =>
       Array.from({ length: Math.floor((i + 1) * times) - Math.floor(i * times) }, (_, k) => ({

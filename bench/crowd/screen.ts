@@ -1,0 +1,106 @@
+import { oneAtATime } from '#web/api/oneAtATime.ts';
+import { type Answered, type Line, line } from './line.ts';
+
+/** One address that a screen shows an answer of, and when it asks again. */
+interface Shown {
+  path: string;
+  /** It tells sets of the log alone, and is asked again only where these may read otherwise. */
+  ofLog?: boolean;
+  /** An earlier question is let go when it is asked again; else the browser reads both answers. */
+  letsGo?: boolean;
+  /** Asked again after so long while an answer says that more will come. */
+  again?: { ms: number; while: (body: string) => boolean };
+}
+
+/** The addresses of each of our screens, as `web/api` asks for them. `dayId` and `lifterId`: which one is looked at. */
+export function shownBy(dayId: string, lifterId: string, today: string) {
+  const awaits = { ms: 1000, while: (body: string) => !body.includes('"awaited":[]') };
+  const day = `/api/days/${dayId}`;
+  return {
+    day: [
+      { path: `${day}/retelling`, again: awaits },
+      { path: `${day}/moved`, again: awaits },
+      { path: `${day}/last-time` },
+      { path: `/api/sets?dayId=${dayId}`, ofLog: true },
+    ],
+    lifter: [
+      ...['squat', 'bench', 'deadlift'].map((lift) => ({
+        path: `/api/estimates?lifterId=${lifterId}&lift=${lift}`,
+        letsGo: true,
+      })),
+      { path: `/api/sets?lifterId=${lifterId}`, ofLog: true },
+    ],
+    everybody: [
+      {
+        path: '/api/estimates/all',
+        again: { ms: 800, while: (body: string) => body.includes('"running":true') },
+      },
+    ],
+    log: [
+      { path: '/api/sets/days', ofLog: true },
+      { path: `/api/sets?from=${today}&to=${today}`, ofLog: true },
+    ],
+    gear: [
+      { path: '/api/sets/band-reps', ofLog: true },
+      { path: '/api/changes', letsGo: true },
+    ],
+  } satisfies Record<string, Shown[]>;
+}
+
+export type ScreenName = keyof ReturnType<typeof shownBy>;
+
+/** A browser has six connections to one place. */
+const CONNECTIONS = 6;
+
+/**
+ * A screen that is looked at: it listens to the news and asks for what changed as `web/api/useClubEvents.ts` and `fetchClub.ts` do,
+ * then again for what it shows. `heard` gets each answer.
+ */
+export async function openScreen(
+  url: string,
+  shown: readonly Shown[],
+  heard: (path: string, answer: Answered) => void,
+) {
+  const server = line(url, CONNECTIONS);
+  const club = JSON.parse((await server.ask('/api/club')).body.toString()) as { seq: number; madeAt: string };
+  const questions = shown.map((one) => question(server, one, heard));
+  for (const ask of questions) void ask();
+  const refresh = oneAtATime(async () => {
+    const path = `/api/club/changes?after=${club.seq}&madeAt=${club.madeAt}`;
+    const answer = await server.ask(path);
+    heard('/api/club/changes', answer);
+    const news = JSON.parse(answer.body.toString());
+    if (news.seq <= club.seq) return;
+    Object.assign(club, { seq: news.seq, madeAt: news.madeAt });
+    const isWhole = 'records' in news;
+    const asked = questions.filter((_, i) => isWhole || news.log || !shown[i]!.ofLog);
+    await Promise.all(asked.map((ask) => ask()));
+  });
+
+  await server.listen((event) => {
+    if (event === 'change') refresh();
+    if (event === 'estimates')
+      for (const [i, ask] of questions.entries())
+        if (/estimates|moved|retelling/.test(shown[i]!.path)) void ask();
+  });
+}
+
+function question(
+  server: Line,
+  { path, letsGo, again }: Shown,
+  heard: (path: string, answer: Answered) => void,
+) {
+  let mark: string | undefined;
+  let before: AbortController | undefined;
+  let timer: NodeJS.Timeout | undefined;
+  return async function ask(): Promise<void> {
+    if (letsGo) before?.abort();
+    clearTimeout(timer);
+    before = new AbortController();
+    const answer = await server.ask(path, mark, letsGo ? before.signal : undefined).catch(() => null);
+    if (answer === null) return;
+    heard(path, answer);
+    mark = answer.mark ?? mark;
+    if (again?.while(answer.body.toString())) timer = setTimeout(ask, again.ms);
+  };
+}

@@ -1,0 +1,73 @@
+/**
+ * Loaded into the server that is measured, before it: says how long the thread that answers stood still, how much memory there is and
+ * how much processor was used, when asked by who started it. With a folder in `BENCH_PROFILES` what the thread did is written there.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { Session } from 'node:inspector/promises';
+import { join } from 'node:path';
+import { monitorEventLoopDelay } from 'node:perf_hooks';
+import { isMainThread } from 'node:worker_threads';
+
+const BEAT_MS = 2;
+const profiles = process.env.BENCH_PROFILES;
+
+/** How long the thread that answers was at work and how long it waited for a processor, s; nothing where Linux does not say so. */
+function answering() {
+  try {
+    const [atWork, waited] = readFileSync(`/proc/self/task/${process.pid}/schedstat`, 'utf8').split(' ');
+    return [Number(atWork) / 1e9, Number(waited) / 1e9];
+  } catch {
+    return [Number.NaN, Number.NaN];
+  }
+}
+
+if (isMainThread && process.send) {
+  const stood = monitorEventLoopDelay({ resolution: BEAT_MS });
+  stood.enable();
+  let used = process.cpuUsage();
+  let scheduled = answering();
+  let most = 0;
+  const look = () => {
+    most = Math.max(most, process.memoryUsage.rss());
+  };
+  setInterval(look, 100).unref();
+  let session;
+  process.on('message', async ({ begin, end }) => {
+    if (begin) {
+      if (profiles) {
+        session = new Session();
+        session.connect();
+        await session.post('Profiler.enable');
+        await session.post('Profiler.start');
+      }
+      stood.reset();
+      used = process.cpuUsage();
+      scheduled = answering();
+      most = 0;
+      look();
+      process.send({ begun: true });
+    }
+    if (end) {
+      look();
+      const { user, system } = process.cpuUsage(used);
+      const stalls = [50, 99, 100].map((share) => stood.percentile(share) / 1e6 - BEAT_MS);
+      if (session) {
+        const { profile } = await session.post('Profiler.stop');
+        writeFileSync(join(profiles, `${end}.cpuprofile`), JSON.stringify(profile));
+        session.disconnect();
+        session = undefined;
+      }
+      const now = answering();
+      const [answeringS, awaitedS] = now.map((value, i) => value - scheduled[i]);
+      process.send({
+        stalls,
+        answeringS,
+        awaitedS,
+        cpuS: (user + system) / 1e6,
+        mostBytes: most,
+        bytes: process.memoryUsage.rss(),
+      });
+    }
+  });
+  process.channel.unref();
+}
