@@ -3,6 +3,7 @@ import type { Standing } from '#contract/changes/clubState.ts';
 import type { Who } from '#contract/changes/who.ts';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import { momentAfter } from './moment.ts';
+import { parseKept } from './parseKept.ts';
 import type { ChangeRow, Tables } from './schema.ts';
 import type { Writer } from './Writer.ts';
 
@@ -247,11 +248,11 @@ function toChange({ seq, madeAt, who, undoes, replaced, entries, sets }: ChangeR
   return {
     seq,
     madeAt,
-    who: who === null ? null : (JSON.parse(who) as Who),
+    who: who === null ? null : (parseKept(who) as Who),
     undoes,
     replaced: replaced === 1,
-    entries: JSON.parse(entries) as ChangeEntry[],
-    sets: sets === null ? null : toSetsChange(JSON.parse(sets) as SetsChange | FormerSetsChange),
+    entries: parseKept(entries) as ChangeEntry[],
+    sets: sets === null ? null : toSetsChange(parseKept(sets) as SetsChange | FormerSetsChange),
   };
 }
 

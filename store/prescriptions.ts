@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { Prescription } from '#contract/records/prescription.ts';
 import { newId } from './newId.ts';
+import { parseKept } from './parseKept.ts';
 import type { PrescriptionRow, Tables } from './schema.ts';
 
 export async function appendPrescription(
@@ -102,5 +103,5 @@ export async function putPrescription(
 }
 
 function toPrescription({ id, dayId, number, solvedAt, document }: PrescriptionRow): Prescription {
-  return { id, dayId, number, solvedAt, document: JSON.parse(document) };
+  return { id, dayId, number, solvedAt, document: parseKept(document) };
 }

@@ -1,5 +1,6 @@
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import { type Field, fieldsOf } from '#contract/records/fields.ts';
+import { parseKept } from './parseKept.ts';
 import type { Cell, RowOf } from './schema.ts';
 
 /** A record as a row of its table. */
@@ -23,7 +24,7 @@ export function cellsOf(fields: Field[], record: object): Record<string, Cell> {
 }
 
 /** The cells of a row as the fields of a record. `parse` reads a nested one. */
-export function valuesOf(fields: Field[], row: object, parse: Parse = JSON.parse): object {
+export function valuesOf(fields: Field[], row: object, parse: Parse = parseKept): object {
   return Object.fromEntries(
     fields.map(({ name, sort }) => [name, valueOf(sort, Reflect.get(row, name), parse)]),
   );
@@ -35,7 +36,7 @@ type Parse = (written: string) => unknown;
 export function sharedParse(): Parse {
   const known = new Map<string, unknown>();
   return (written) => {
-    if (!known.has(written)) known.set(written, JSON.parse(written));
+    if (!known.has(written)) known.set(written, parseKept(written));
     return known.get(written);
   };
 }

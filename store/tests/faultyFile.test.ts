@@ -159,3 +159,19 @@ function overwriteInPlace(path: string, page: number): void {
   writeSync(at, Buffer.alloc(pageBytes, 0x2a), 0, pageBytes, (page - 1) * pageBytes);
   closeSync(at);
 }
+
+test('what is damaged within a sound page is told in one sentence, not as a failure', async () => {
+  const path = newClubPath();
+  const store = await openClub(path);
+  await store.importRecords(smallClub());
+  await store.close();
+  const file = new Database(path);
+  file.exec(`update lifter set labels = '["early'`);
+  file.close();
+  const again = await openClub(path);
+  await expect(again.list('lifter')).rejects.toMatchObject({
+    reason: 'unavailable',
+    message: expect.stringMatching(/is damaged .*rackwright restore/),
+  });
+  await again.close();
+});
