@@ -57,6 +57,24 @@ describe('a training day in the calendar', () => {
       expect(told).not.toContain(word);
   });
 
+  test('is called by its title, else by its lifts, else by what it is', () => {
+    const groups = (['squat', 'bench', 'squat', 'deadlift'] as const).map((lift) => ({
+      ...day.groups[0]!,
+      lift,
+    }));
+    const titles = [
+      { title: 'Third wave', groups },
+      { title: ' ', groups },
+      { title: '', groups: [] },
+    ].map((fields) => read({ day: [{ ...day, ...fields }] }, [])[0]!.title);
+    expect(titles).toEqual(['Third wave', 'Squat, bench press and deadlift', 'Training']);
+  });
+
+  test('that came with the club counts from when that came', () => {
+    const [entry] = read({}, log({ replaced: true }));
+    expect(entry).toMatchObject({ sequence: 1, changedAt: '2026-11-01T10:00:00.000Z' });
+  });
+
   test('says first names where the club wants them, of who is there', () => {
     const club: [Club] = [{ ...records.club[0], namesInCalendar: true }];
     const named = [
@@ -99,8 +117,7 @@ describe('a training day in the calendar', () => {
       [[day.id, true]],
       [[day.id, false]],
     ]);
-    const sequences = entries.map(([entry]) => entry!.sequence);
-    expect(sequences).toEqual([...new Set(sequences)].toSorted((a, b) => a - b));
+    expect(entries.map(([entry]) => entry!.sequence)).toEqual([1, 2, 3]);
   });
 
   test('that another club took the place of is cancelled', () => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readCalendar } from '#contract/tests/readCalendar.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
 import { type CalendarClub, calendarText } from './calendarText.ts';
-import { zoneName } from './zoneRules.ts';
+import { zoneName, zoneRules } from './zoneRules.ts';
 
 function club(fields: Partial<CalendarClub> = {}): CalendarClub {
   return {
@@ -123,6 +123,13 @@ describe('a training day lies where the clocks of the club show its hour', () =>
       }
     }
   });
+});
+
+test('an offset is told to the second where it is one', () => {
+  // Monrovia: UTC-0:44:30 until 1972-01-07, then UTC (tz database, file africa).
+  const rules = zoneRules('Africa/Monrovia', 1971, 1972);
+  expect(rules).toContain('TZOFFSETFROM:-004430\r\nTZOFFSETTO:+0000');
+  expect(rules).toContain('DTSTART:19720107T000000');
 });
 
 test('a zone that is only an offset has a name that a parameter can hold', () => {
