@@ -74,6 +74,7 @@ function places({ lifter, day, bandPair }) {
         ]),
       )),
     gear: '/gear',
+    'gear-club': '/gear/club',
     evidence: '/evidence',
     ...(bandPair[0] && { 'gear-band': `/gear/bands/${bandPair[0].id}` }),
   };
