@@ -18,6 +18,14 @@ const draw = (crew: readonly Alike[], seed: number) => drawWays(pairAlike(crew),
 // A share of one half of 2000 scatters by 0.011 (binomial): four of those are allowed.
 const isHalf = (value: number) => expect(Math.abs(value - 0.5)).toBeLessThan(0.045);
 
+const twoTraits = (scale: number) =>
+  [0, 1.3, 5, 9, 10.4, null].map((value, i) => ({
+    lifterId: `l${i}`,
+    block: 'all',
+    // The second trait, in grams, would decide alone if units counted.
+    traits: [value === null ? null : scale * value + 70, 1000 * (i % 2)],
+  }));
+
 describe('pairing alike lifters and drawing', () => {
   it('draws everybody once, of a pair one each way, and both ways as many, or one more', () => {
     fc.assert(
@@ -65,6 +73,21 @@ describe('pairing alike lifters and drawing', () => {
       pairs: [{ lifterIds: ['l0', 'l1'] }, { lifterIds: ['l3', 'l4'] }],
       alone: ['l2'],
     });
+  });
+
+  it('goes by how far apart lifters are among the others, whatever the unit, and takes who is not known for the middle', () => {
+    const ids = (scale: number) =>
+      pairAlike(twoTraits(scale)).pairs.map(({ lifterIds }) => lifterIds.join(' '));
+    const alone = twoTraits(1).map((one) => ({ ...one, traits: one.traits.slice(0, 1) }));
+    expect(pairAlike(alone).pairs.map(({ lifterIds }) => lifterIds.join(' '))).toEqual([
+      'l0 l1',
+      'l2 l5',
+      'l3 l4',
+    ]);
+    expect(ids(1000)).toEqual(ids(1));
+    // Standard deviations of 0 and 10 are 5 each way from the middle: one apart is two.
+    const two = [0, 10].map((value, i) => ({ lifterId: `l${i}`, block: 'all', traits: [value] }));
+    expect(pairAlike(two).pairs[0]!.distance).toBeCloseTo(2, 12);
   });
 
   it('is a fair coin over neighbouring seeds, and each pair has one of its own', () => {
