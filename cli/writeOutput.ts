@@ -19,7 +19,7 @@ export async function writeOutput(content: string, file: string | undefined): Pr
       throw new Error(
         'it is a link or no ordinary file; name an ordinary one, or leave --out away and redirect.',
       );
-    await writeKept(beside, content);
+    await writeKept(beside, [content]);
     await rename(beside, file);
   } catch (error) {
     await rm(beside, { force: true });

@@ -1,5 +1,5 @@
 import { readArchive } from '#contract/archive/readArchive.ts';
-import { writeArchive } from '#contract/archive/writeArchive.ts';
+import { archivePieces, writeArchive } from '#contract/archive/writeArchive.ts';
 import type { ClubStore } from './ClubStore.ts';
 import { Refusal } from './Refusal.ts';
 import { writeKept } from './writeKept.ts';
@@ -22,7 +22,7 @@ export async function restoreArchive(
   let keptAs = '';
   const { seq } = await store.replaceAll(read.content, async (before) => {
     keptAs = `${store.path}.before-restore-${new Date().toISOString().replaceAll(/[:.]/g, '-')}.json`;
-    await writeKept(keptAs, writeArchive(before));
+    await writeKept(keptAs, archivePieces(before));
   });
   return { seq, keptAs };
 }

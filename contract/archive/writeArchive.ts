@@ -16,27 +16,38 @@ export interface ArchiveContent {
  * The whole club as one JSON text, a record a line. The same content always gives the same bytes: kinds in their order,
  * records by id, the names within a record by the alphabet.
  */
-export function writeArchive({ records, prescriptions, sets, former }: ArchiveContent): string {
-  const kinds = kindNames.map((kind) => `"${kind}": ${lines(records[kind].toSorted(byId))}`);
-  const solved = prescriptions.toSorted((a, b) => compare(a.dayId, b.dayId) || a.number - b.number);
-  const gone = former.toSorted((a, b) => compare(a.kind, b.kind) || byId(a.record, b.record));
-  return [
-    '{',
-    `"format": ${JSON.stringify(archiveFormat)},`,
-    `"version": ${archiveVersion},`,
-    `"records": {\n${kinds.join(',\n')}\n},`,
-    `"prescriptions": ${lines(solved)},`,
-    `"sets": ${lines(sets.toSorted(byId))},`,
-    `"former": ${lines(gone)}`,
-    '}\n',
-  ].join('\n');
+export function writeArchive(content: ArchiveContent): string {
+  return [...archivePieces(content)].join('');
 }
 
-function lines(items: unknown[]): string {
-  return items.length === 0
-    ? '[]'
-    : `[\n${items.map((item) => JSON.stringify(inOrder(item))).join(',\n')}\n]`;
+/** The same in pieces, one after the other: a million sets are more than one text can be. */
+export function* archivePieces({ records, prescriptions, sets, former }: ArchiveContent): Generator<string> {
+  const solved = prescriptions.toSorted((a, b) => compare(a.dayId, b.dayId) || a.number - b.number);
+  const gone = former.toSorted((a, b) => compare(a.kind, b.kind) || byId(a.record, b.record));
+  yield `{\n"format": ${JSON.stringify(archiveFormat)},\n"version": ${archiveVersion},\n"records": {\n`;
+  for (const [i, kind] of kindNames.entries()) {
+    yield `${i === 0 ? '' : ',\n'}"${kind}": `;
+    yield* lines(records[kind].toSorted(byId));
+  }
+  yield '\n},\n"prescriptions": ';
+  yield* lines(solved);
+  yield ',\n"sets": ';
+  yield* lines(sets.toSorted(byId));
+  yield ',\n"former": ';
+  yield* lines(gone);
+  yield '\n}\n';
 }
+
+function* lines(items: readonly unknown[]): Generator<string> {
+  if (items.length === 0) return yield '[]';
+  for (let i = 0; i < items.length; i += linesInPiece) {
+    const some = items.slice(i, i + linesInPiece).map((item) => JSON.stringify(inOrder(item)));
+    yield `${i === 0 ? '[\n' : ',\n'}${some.join(',\n')}`;
+  }
+  yield '\n]';
+}
+
+const linesInPiece = 1000;
 
 /** The same value with the names of every object sorted. */
 function inOrder(value: unknown): unknown {

@@ -1,9 +1,12 @@
 import { etag } from 'hono/etag';
 import { createMiddleware } from 'hono/factory';
 
-/** An answer that the reader has already, by its mark, is not sent again. The line of news has no end that could be marked. */
+/** An answer that the reader has already, by its mark, is not sent again. */
 export const unchanged = createMiddleware((c, next) =>
-  c.req.method !== 'GET' || c.req.path === '/api/events' ? next() : marked(c, next),
+  c.req.method !== 'GET' || unmarked.has(c.req.path) ? next() : marked(c, next),
 );
+
+/** The line of news has no end that could be marked, and an archive would have to be held in memory for it. */
+const unmarked: ReadonlySet<string> = new Set(['/api/events', '/api/archive']);
 
 const marked = etag();

@@ -188,15 +188,17 @@ export const work = jobTable({
         return throughDoor(door, (store) => importLog(store, asked));
       },
     },
-    /** The whole club as an archive, in bytes, which travel between threads faster than text. */
+    /** The whole club as an archive, into a new file. */
     writeArchive: {
       lane: 'files',
-      run: async ({ door }: { door: ClubDoor }, { throughDoor }: Workplace) => {
-        const { exportArchive } = await import('#store/archive.ts');
-        return new TextEncoder().encode(await throughDoor(door, exportArchive));
+      run: async ({ door, path }: { door: ClubDoor; path: string }, { throughDoor }: Workplace) => {
+        const { archivePieces } = await import('#contract/archive/writeArchive.ts');
+        const { writeKept } = await import('#store/writeKept.ts');
+        const content = await throughDoor(door, (store) => store.snapshot());
+        await writeKept(path, archivePieces(content));
       },
     },
-    /** The log, or a part of it, as a spreadsheet file, likewise. */
+    /** The log, or a part of it, as a spreadsheet file, in bytes, which travel between threads faster than text. */
     writeLog: {
       lane: 'files',
       run: async ({ door, filter }: { door: ClubDoor; filter: SetFilter }, { throughDoor }: Workplace) => {

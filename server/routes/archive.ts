@@ -2,20 +2,23 @@ import { Hono } from 'hono';
 import { errorBody } from '#server/guard/errors.ts';
 import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
-import { doorOf, readingDoorOf } from '#server/jobs/clubDoor.ts';
+import { doorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
+import { sentArchive } from './sentArchive.ts';
 
 /** The whole club as one file, out and in; a dry run says what a file holds, what is here now, and what is wrong in the file. */
 export function archiveRoutes(store: ClubStore, run: RunWork) {
   return new Hono()
-    .get('/archive', noQuery, async (c) =>
-      c.body(await run('writeArchive', { door: readingDoorOf(store) }), 200, {
+    .get('/archive', noQuery, async (c) => {
+      const { body, bytes } = await sentArchive(store, run);
+      return c.body(body, 200, {
         'Content-Type': 'application/json; charset=utf-8',
+        'Content-Length': String(bytes),
         'Content-Disposition': `attachment; filename="${await archiveName(store)}"`,
-      }),
-    )
+      });
+    })
     .post('/archive', async (c) => {
       const { dryRun, replace } = readQuery(c, { dryRun: wishInQuery, replace: wishInQuery });
       if (!dryRun && !replace) {

@@ -12,16 +12,21 @@ import type { ImportAsked } from '#server/jobs/importLog.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
+import { whereReadable } from './sentArchive.ts';
 
 /** The log as a spreadsheet file, out and in. A file with any wrong line is refused whole; a set is never taken twice. */
 export function logFileRoutes(store: ClubStore, run: RunWork) {
   return new Hono()
     .get('/sets/csv', async (c) => {
       const { filter } = await setsAskedFor(c, store, {});
-      return c.body(await run('writeLog', { door: readingDoorOf(store), filter }), 200, {
-        'Content-Type': 'text/csv; charset=utf-8',
-        'Content-Disposition': 'attachment; filename="log.csv"',
-      });
+      return c.body(
+        await whereReadable(store, run)('writeLog', { door: readingDoorOf(store), filter }),
+        200,
+        {
+          'Content-Type': 'text/csv; charset=utf-8',
+          'Content-Disposition': 'attachment; filename="log.csv"',
+        },
+      );
     })
     .post('/sets/import', noQuery, async (c) => {
       const found = await run('importLog', { door: doorOf(store), asked: askedOf(await readJson(c)) });
