@@ -1,7 +1,7 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
 import { evidenceForLifter } from '#reckon/evidence/evidenceForLifter.ts';
-import { hasLabel, ofLabel } from '#reckon/evidence/ofLabel.ts';
+import { hasLabel } from '#reckon/evidence/ofLabel.ts';
 import { readQuery } from '#server/guard/readQuery.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
 import { readingDoorOf } from '#server/jobs/clubDoor.ts';
