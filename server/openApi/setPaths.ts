@@ -56,7 +56,7 @@ export function setPaths() {
         tags,
         parameters: [
           ...narrowed,
-          narrowing('most', 'So many at most', { type: 'integer', minimum: 1, maximum: 60, default: 14 }),
+          narrowing('most', 'So many at most', { type: 'integer', minimum: 1, maximum: 60, default: 7 }),
           narrowing('before', 'Older ones than this date', date),
         ],
         responses: {

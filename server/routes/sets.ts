@@ -44,8 +44,8 @@ export function setRoutes(store: ClubStore, run: RunWork) {
 
 const mostSets = 1000;
 const pageLength = pageOf(mostSets).default(mostSets);
-/** Two weeks of training. */
-const daysLength = pageOf(60).default(14);
+/** Two weeks of most clubs; of four hundred lifters ten thousand sets to be summed up. */
+const daysLength = pageOf(60).default(7);
 
 function pageOf(longest: number) {
   return numberInQuery(

@@ -1,6 +1,6 @@
-import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
-import { clubBasis, lifterBasis } from '#reckon/basis/basisRecords.ts';
+import { clubBasis, isOfLifter, lifterBasis, lifterOf } from '#reckon/basis/basisRecords.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { emptyLog, type LogMark } from '#store/logMarks.ts';
@@ -41,7 +41,7 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
     if (changed === null) logs = new Map();
     for (const { set } of changed?.sets ?? []) logs.delete(set.lifterId);
     if (marks?.records !== records || marks.club !== club) marks = marksOf(records, club);
-    const { lifterMark } = marks;
+    const { lifterMark, hasBest } = marks;
     const now = logs;
     const known = new Map<string, Promise<Map<Lift, BasisMark>>>();
     const logOf = (lifterId: string) => {
@@ -56,7 +56,9 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
       marksOf(lifterId) {
         const found =
           known.get(lifterId) ??
-          logOf(lifterId).then((log) => markLifts(records, lifterId, lifterMark(lifterId), log));
+          logOf(lifterId).then((log) =>
+            markLifts(lifterMark(lifterId), (lift) => hasBest(lifterId, lift), log),
+          );
         known.set(lifterId, found);
         return found;
       },
@@ -80,32 +82,51 @@ interface Marks {
   records: ClubRecords;
   club: string;
   lifterMark(lifterId: string): string;
+  hasBest(lifterId: string, lift: Lift): boolean;
 }
 
 function marksOf(records: ClubRecords, club: string): Marks {
   const gear = `${club} ${fingerprint(clubBasis(records, 'estimate'))}`;
   const known = new Map<string, string>();
+  const own = recordsByLifter(records);
+  const of = (lifterId: string) => own.get(lifterId) ?? noRecords();
   return {
     records,
     club,
+    hasBest: (lifterId, lift) => of(lifterId).best.some((best) => best.lift === lift),
     lifterMark(lifterId) {
       const mark =
         known.get(lifterId) ??
-        `${gear} ${fingerprint(lifterBasis(records, 'estimate', new Set([lifterId])))}`;
+        `${gear} ${fingerprint(lifterBasis(of(lifterId), 'estimate', new Set([lifterId])))}`;
       known.set(lifterId, mark);
       return mark;
     },
   };
 }
 
+/** What belongs to each lifter, looked for once for all of them. */
+function recordsByLifter(records: ClubRecords): Map<string, ClubRecords> {
+  const found = new Map<string, ClubRecords>();
+  for (const kind of kindNames.filter(isOfLifter)) {
+    for (const record of records[kind]) {
+      const lifterId = lifterOf(record);
+      const own = found.get(lifterId) ?? noRecords();
+      found.set(lifterId, own);
+      (own[kind] as object[]).push(record);
+    }
+  }
+  return found;
+}
+
+function noRecords(): ClubRecords {
+  return Object.fromEntries(kindNames.map((kind) => [kind, []])) as unknown as ClubRecords;
+}
+
 function markLifts(
-  records: ClubRecords,
-  lifterId: string,
   rest: string,
+  hasBest: (lift: Lift) => boolean,
   log: ReadonlyMap<Lift, LogMark>,
 ): Map<Lift, BasisMark> {
-  const hasBest = (lift: Lift) =>
-    records.best.some((best) => best.lifterId === lifterId && best.lift === lift);
   return new Map(
     liftShape.options
       .filter((lift) => log.has(lift) || hasBest(lift))
