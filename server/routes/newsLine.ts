@@ -126,6 +126,6 @@ function spelt({ event, id, data }: { event: string; id?: number; data: object }
   return `event: ${event}\ndata: ${JSON.stringify(data)}\n${id === undefined ? '' : `id: ${id}\n`}\n`;
 }
 
-/** Sixty screens are told in a second and a half; one or two at once. */
-const turnMs = 25;
+/** Sixty screens are told in three seconds; one or two at once. */
+const turnMs = 50;
 const lookEveryMs = 2000;
