@@ -44,13 +44,14 @@ export function effectOf(value: number, sd: number, degreesOfFreedom: number): E
   };
 }
 
-/** `2 v^2 / Var(v)`, v the variance of the sum. */
+/** `2 v^2 / Var(v)`, v the variance of the sum; 1 where nothing scatters, of which none could be told. */
 export function satterthwaite(fit: MixedFit, of: readonly number[]): number {
   const most = fit.observations - fit.fixed.length;
   const variance = quadratic(fit.covariance, of);
   const slopes = fit.shifts.map((shift) => quadratic(shift, of));
   const spread = quadratic(fit.parameterCovariance, slopes);
-  return Math.max(1, Math.min(most, Math.floor((2 * variance ** 2) / spread + WHOLE)));
+  const degrees = Math.floor((2 * variance ** 2) / spread + WHOLE);
+  return Number.isNaN(degrees) ? 1 : Math.max(1, Math.min(most, degrees));
 }
 
 /** What differences in place of derivatives leave of a whole number is whole. */
