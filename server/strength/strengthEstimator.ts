@@ -7,6 +7,7 @@ import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import { type KeptAnswers, nothingKept } from '#server/jobs/keptAnswers.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import { Refusal } from '#store/Refusal.ts';
 import { clubEstimates } from './clubEstimates.ts';
 import { keptEstimates } from './keptEstimates.ts';
 
@@ -60,7 +61,8 @@ export function strengthEstimator(
   const news = new EventEmitter<{ news: [] }>().setMaxListeners(0);
   const tell = () => void news.emit('news');
   const onFault = (error: unknown) => {
-    if (!stopped) console.error(error);
+    // A file that is gone is told by the store, on screen and terminal, not once more for each lift.
+    if (!stopped && !(error instanceof Refusal && error.reason === 'unavailable')) console.error(error);
   };
   const estimates = keptEstimates(store, run, goesOn, keepIn, { onWeighed: tell, onFault });
   const { basis, estimateOf } = estimates;
