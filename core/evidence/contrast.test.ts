@@ -9,7 +9,7 @@ it('gives an effect of rows that do not scatter at all, with ranges of no width'
     fixed: rows.map(({ x }) => [1, x]),
     random: rows.map(() => [1]),
     groups: rows.map(({ group }) => group),
-    method: 'REML',
+    method: 'reml',
   });
   const { degreesOfFreedom, ...effect } = contrast(fit, [0, 1]);
   expect(effect).toEqual({ value: 0, sd: 0, low80: 0, high80: 0, low95: 0, high95: 0 });
