@@ -20,7 +20,11 @@ test.each([
     'from is "2026-11-21"; it must be no later than to, "2026-11-20".',
   ],
   ['/api/sets?from=', 400, 'from is ""; it must be a calendar date such as 2026-11-25.'],
-  ['/api/sets?lifter=ida', 400, 'lifter is not a field here; this address takes lifterId, dayId, from, to.'],
+  [
+    '/api/sets?lifter=ida',
+    400,
+    'lifter is not a field here; this address takes lifterId, lift, dayId, from, to, words, most, after.',
+  ],
   ['/api/sets?to=2026-11-20&to=2026-11-21', 400, 'to stands 2 times; it must stand once at most.'],
   ['/api/backtest?lifterId=ida', 400, 'lifterId is not a field here; this address takes none.'],
   ['/api/estimates/all?lifterId=ida', 400, 'lifterId is not a field here; this address takes none.'],
