@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { isSame } from '#contract/changes/mergeFields.ts';
+import { isSame, mergeFields } from '#contract/changes/mergeFields.ts';
 import type { Club } from '#contract/records/club.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { gravityOf, isGravityAssumed } from '#reckon/gear/gravityOf.ts';
@@ -48,16 +48,17 @@ export function ClubForm({ club }: { club: Club }) {
   // Where nothing is typed yet, what others save is shown; what is typed stays.
   if (isSame(draft, found) && !isSame(club, found)) begin(club);
   const put = (change: Partial<Club>) => setDraft({ ...draft, ...change });
+  const save = async () => {
+    const saved = await clubs.update(draft, 'the settings', found);
+    setFound(saved);
+    // What was typed while it was saved stays typed.
+    setDraft((typed) => mergeFields(draft, saved, typed, 'yours').merged as Club);
+  };
   const fields = useRecordFields('club', draft, club, labels);
   const placed = draft.latitudeDeg !== null;
   const isAssumed = isGravityAssumed({ club: [draft] });
   return (
-    <RecordForm
-      title="Settings"
-      onSave={async () => begin(await clubs.update(draft, 'the settings', found))}
-      onLeave={() => begin(club)}
-      wrong={fields.wrong}
-    >
+    <RecordForm title="Settings" onSave={save} onLeave={() => begin(club)} wrong={fields.wrong}>
       <TextField {...fields.text('name')} value={draft.name} onChange={(name) => put({ name })} />
       <SelectField
         {...fields.choice('timeZone')}
