@@ -1,23 +1,13 @@
-import { beside, besideBench, type GroupGiven, lightWeek, type MethodGiven } from './parts.ts';
+import { beside, besideBench, type GroupGiven, lightWeek, type MethodGiven, straight } from './parts.ts';
 import { evenSets, workSets } from './steps.ts';
-import { freeSquat, fromFloor, pausedBench } from './variants.ts';
 
+/** Whoever learns a lift makes every rep. */
 const lifted = (
   lift: GroupGiven['lift'],
   title: string,
   shares: number[],
   blocks: GroupGiven['blocks'],
-): GroupGiven => ({
-  id: lift,
-  title,
-  work: 'repeated',
-  lift,
-  variants: [{ squat: freeSquat, bench: pausedBench, deadlift: fromFloor }[lift]],
-  aim: { by: 'percent', targets: [{ basis: 'bar', shares }] },
-  blocks,
-  // Whoever learns a lift makes every rep.
-  leastChance: 0.9,
-});
+): GroupGiven => ({ ...straight(lift, title, lift, shares, blocks), leastChance: 0.9 });
 
 export const beginner: MethodGiven = {
   format: 'rackwright-method-1',

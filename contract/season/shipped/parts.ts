@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { method } from '../method.ts';
 import { evenSets } from './steps.ts';
-import { freeSquat } from './variants.ts';
+import { freeSquat, fromFloor, pausedBench } from './variants.ts';
 
 /** A method as one writes it, before what is left out gets its default. */
 export type MethodGiven = z.input<typeof method>;
@@ -49,3 +49,36 @@ export const lightWeek: PhaseGiven = {
     { weekday: 5, title: 'Light upper body', groups: [], accessories: besideBench },
   ],
 };
+
+/** A lift as on the platform, with straight weight, at shares by week of the wave. */
+export function straight(
+  id: string,
+  title: string,
+  lift: GroupGiven['lift'],
+  shares: number[],
+  blocks: GroupGiven['blocks'],
+): GroupGiven {
+  return {
+    id,
+    title,
+    work: 'repeated',
+    lift,
+    variants: [{ squat: freeSquat, bench: pausedBench, deadlift: fromFloor }[lift]],
+    aim: { by: 'percent', targets: [{ basis: 'bar', shares }] },
+    blocks,
+  };
+}
+
+/** The last week before the meet. */
+export function deload(days: DayGiven[]): PhaseGiven {
+  return {
+    id: 'deload',
+    title: 'Deload',
+    goal: 'Little, light and fast, so that what was built comes through on the platform.',
+    waveWeeks: 1,
+    leastWeeks: 1,
+    mostWeeks: 1,
+    keepsBefore: 0,
+    days,
+  };
+}

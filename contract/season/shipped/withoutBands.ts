@@ -1,22 +1,14 @@
-import { beside, besideBench, type GroupGiven, lightWeek, type MethodGiven } from './parts.ts';
+import {
+  beside,
+  besideBench,
+  deload,
+  type GroupGiven,
+  lightWeek,
+  type MethodGiven,
+  straight,
+} from './parts.ts';
 import { evenSets, workSets } from './steps.ts';
-import { deficit, freeSquat, fromFloor, oneBoard, pausedBench, pausedSquat } from './variants.ts';
-
-const straight = (
-  id: string,
-  title: string,
-  lift: GroupGiven['lift'],
-  shares: number[],
-  blocks: GroupGiven['blocks'],
-): GroupGiven => ({
-  id,
-  title,
-  work: 'repeated',
-  lift,
-  variants: [{ squat: freeSquat, bench: pausedBench, deadlift: fromFloor }[lift]],
-  aim: { by: 'percent', targets: [{ basis: 'bar', shares }] },
-  blocks,
-});
+import { deficit, fromFloor, oneBoard, pausedBench, pausedSquat } from './variants.ts';
 
 /** Second days: a variant of the lift, lighter, by bar speed where somebody measures it. */
 const fastSquat: GroupGiven = {
@@ -225,29 +217,20 @@ export const withoutBands: MethodGiven = {
         { weekday: 6, title: 'Bench press, fast', groups: [fastBench], accessories: besideBench },
       ],
     },
-    {
-      id: 'deload',
-      title: 'Deload',
-      goal: 'Little, light and fast, so that what was built comes through on the platform.',
-      waveWeeks: 1,
-      leastWeeks: 1,
-      mostWeeks: 1,
-      keepsBefore: 0,
-      days: [
-        {
-          weekday: 1,
-          title: 'Light squat, last heavy bench press',
-          groups: [
-            straight('squat', 'Squat', 'squat', [0.65], [workSets(4, 2, 90)]),
-            straight('bench', 'Bench press', 'bench', [0.86], [workSets(2, 1, 180)]),
-          ],
-        },
-        {
-          weekday: 3,
-          title: 'Bench press, light',
-          groups: [straight('light-bench', 'Bench press, light', 'bench', [0.7], [evenSets(4, 2, 90)])],
-        },
-      ],
-    },
+    deload([
+      {
+        weekday: 1,
+        title: 'Light squat, last heavy bench press',
+        groups: [
+          straight('squat', 'Squat', 'squat', [0.65], [workSets(4, 2, 90)]),
+          straight('bench', 'Bench press', 'bench', [0.86], [workSets(2, 1, 180)]),
+        ],
+      },
+      {
+        weekday: 3,
+        title: 'Bench press, light',
+        groups: [straight('light-bench', 'Bench press, light', 'bench', [0.7], [evenSets(4, 2, 90)])],
+      },
+    ]),
   ],
 };
