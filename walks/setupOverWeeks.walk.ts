@@ -59,6 +59,30 @@ for (const light of ['day', 'night'] as const) {
   });
 }
 
+test('pictures that have not yet followed a page that got narrower do not make it scroll', async ({
+  page,
+}) => {
+  // No drawing learns a width but that of the wide page.
+  await page.addInitScript(() => {
+    const Real = window.ResizeObserver;
+    window.ResizeObserver = class extends Real {
+      constructor(told: ResizeObserverCallback) {
+        super((entries, observer) => {
+          if (innerWidth === 1440) told(entries, observer);
+        });
+      }
+    };
+  });
+  await page.setViewportSize({ width: 1440, height: 844 });
+  await page.goto(`/lifters/${await joins(page)}/weeks`);
+  await page.getByLabel('Setup', { exact: true }).selectOption({ label: 'squat, box 33 cm' });
+  const strength = page.getByRole('img', { name: /^Best set as straight weight, kg/ });
+  await expect(strength).toBeVisible(weighed);
+  await page.setViewportSize({ width: 1024, height: 844 });
+  expect(await strength.evaluate((drawing) => drawing.getBoundingClientRect().right)).toBeGreaterThan(1024);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(1024);
+});
+
 /** Somebody new with a box squat on three days and a free one on a fourth. */
 async function joins(page: Page): Promise<string> {
   const joined = await page.request.post('/api/records/lifter', {
