@@ -1,5 +1,8 @@
 import './allocation.css';
 import './day.css';
+import './group.css';
+import './newDay.css';
+import './placeDetail.css';
 import './here/here.css';
 import './log/log.css';
 import './fromPaper/fromPaper.css';

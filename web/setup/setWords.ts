@@ -45,6 +45,7 @@ export function seenWords({ meanSpeedsMps, peakSpeedsMps, repsInReserve, stopped
 
 function stoppedWords(s: number): string {
   const percent = Math.round(100 * Math.abs(s));
+  if (percent === 0) return 'stopped at the bottom';
   return s < 0
     ? `stopped below the competition range, by ${percent} % of its height`
     : `stopped ${percent} % of the way up`;
