@@ -18,7 +18,7 @@ const days = [
 ];
 
 for (const { many, long, pages: mostPages, cards } of days)
-  test(`${many ? `${many} lifters with ${long ? 'the longest' : 'their own'} names on one rack` : 'the demo day'}: every letter of sheet and card is large enough, and nothing is cut or covered`, async ({
+  test(`${many ? `${many} lifters with ${long ? 'the longest' : 'their own'} names on one rack` : 'the demo day'}: every letter of sheet and card is large enough, and nothing is cut or covered, names on the screen neither`, async ({
     page,
     address,
   }) => {
@@ -49,6 +49,22 @@ for (const { many, long, pages: mostPages, cards } of days)
       dayId = (await (await page.request.post('/api/records/day', { data, headers })).json()).record.id;
     }
     expect((await page.request.post(`/api/days/${dayId}/solve`, { headers })).ok()).toBe(true);
+
+    for (const width of long ? [1440, 1024, 390] : []) {
+      await page.setViewportSize({ width, height: 900 });
+      await page.goto(`/day/${dayId}`);
+      const shown = page.locator('.lifter-name');
+      await expect(shown).toHaveCount(cards);
+      // A name wraps within its own cell, never over the bar beside it.
+      const over = await shown.evaluateAll((all) =>
+        all.filter((one) => {
+          const letters = document.createRange();
+          letters.selectNodeContents(one);
+          return letters.getBoundingClientRect().right > one.closest('th')!.getBoundingClientRect().right;
+        }),
+      );
+      expect(over).toHaveLength(0);
+    }
 
     for (const paper of ['a4', 'letter'])
       for (const kind of ['sheet', 'cards', 'blank']) {
