@@ -1,7 +1,10 @@
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { LifterLine, SaidCaution } from './RackSheetModel.ts';
 
-/** The same caution for several lifters is said once, by the gravest: "Ilse, Odhrán: up to 97 % ...". */
+/**
+ * The same caution for several lifters is said once, by the gravest, and where figures differ whose it is: "Ilse, Odhrán, Ilse most of
+ * all: up to 97 % ...".
+ */
 export function cautionsByName(
   lifters: readonly LifterLine[],
   of: (line: LifterLine) => readonly SaidCaution[],
@@ -18,7 +21,9 @@ export function cautionsByName(
       named.length === lifters.length
         ? 'All'
         : named.map((line) => calledThere(line.name, lifters)).join(', ');
-    return `${who}: ${gravest.said.sentence}`;
+    const isOfAll = alike.every(({ said }) => said.sentence === gravest.said.sentence);
+    const most = isOfAll ? '' : `, ${calledThere(gravest.line.name, lifters)} most of all`;
+    return `${who}${most}: ${gravest.said.sentence}`;
   });
 }
 

@@ -247,7 +247,10 @@ test('a bound that holds several lifters is said once on a sheet, by the one who
   const why = { reason: 'noneFits', slack: 1, stretched: 0, tooMuchForAnchor: 0 } as const;
   strong!.solved!.cautions = [{ code: 'noBands', why }];
   const [north, south] = rackSheets(plan, sheet, { ...words, say });
-  expect(north!.cautions.slice(1)).toEqual(['All: mostBands 0.6.', 'Invented short: leastBar 0.3.']);
+  expect(north!.cautions.slice(1)).toEqual([
+    'All, Invented tall most of all: mostBands 0.6.',
+    'Invented short: leastBar 0.3.',
+  ]);
   expect(south!.cautions).toEqual(['All: noBands.']);
 });
 
@@ -289,7 +292,8 @@ test.each(alike)('of alike cautions the gravest is said, whoever has it: not %o 
       plan.groups[0]!.places[i]!.solved!.cautions = [caution];
     });
     const [north] = rackSheets(plan, sheet, { ...words, say: (caution) => JSON.stringify(caution) });
-    expect(north!.cautions.slice(1)).toEqual([`All: ${JSON.stringify(grave)}`]);
+    const whose = cautions.indexOf(grave) === 0 ? 'Invented short' : 'Invented tall';
+    expect(north!.cautions.slice(1)).toEqual([`All, ${whose} most of all: ${JSON.stringify(grave)}`]);
   }
 });
 

@@ -145,7 +145,7 @@ export function PlaceRow(props: {
         <Then said={lastTime?.speed ?? null} />
       </Cell>
       <Cell head="Percentages" place="at-percent">
-        <p>{line.percentages}</p>
+        <p className="small">{line.percentages}</p>
       </Cell>
       <td className="at-log screen-only">
         {log && (
