@@ -27,6 +27,6 @@ export function LineInWords({ line, unit }: { line: LifterLine; unit: string }) 
 
 function loadInWords(written: WrittenLoad, unit: string): string {
   const { load, interval, habit } = written;
-  const said = [`${load} ${unit}`, interval && `between ${interval}`, strengthThere(written), habit];
+  const said = [`${load} ${unit}`, interval && `range ${interval}`, strengthThere(written), habit];
   return said.filter((part) => part !== '').join(', ');
 }
