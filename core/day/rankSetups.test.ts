@@ -77,21 +77,19 @@ const meanOf = (values: number[]) => values.reduce((sum, v) => sum + v, 0) / val
 /** Heights known to 1 and 2 cm. */
 const heightSpread = { bottomSdM: 0.02, lockoutSdM: 0.01 };
 
-/** The misfit as docs/model.md defines it, straight from load curves and a simulated rep: the independent reference. */
+/**
+ * The misfit of a set by its bar's mass as docs/model.md defines it, straight from load curves and a simulated rep: the
+ * independent reference.
+ */
 function misfitByDefinition(
   gear: RackGear,
   set: GearSet,
-  barKg: number,
   task: LifterTask,
-  able = capability,
-): number {
+): (barKg: number, able?: typeof capability) => number {
   const { aim, referenceKg, speedCorrection } = task;
-  const load = gearLoad(gear, set, travel, barKg);
-  const curve = loadCurve(load, 21);
-  const matters = curve.points.slice(0, 18);
-  const perN = matters.map((p) => shareOfCapability(1, capability, p.zM, 9.80665));
+  const heightsM = loadCurve(gearLoad(gear, set, travel, 0), 21).points.slice(0, 18);
+  const perN = heightsM.map((p) => shareOfCapability(1, capability, p.zM, 9.80665));
   const shares = (forcesN: number[]) => forcesN.map((forceN, i) => forceN * perN[i]!);
-  const share = shares(matters.map(({ totalN }) => totalN));
   const looksAt = (values: number[]): number[] => {
     if (aim.by !== 'percent') return shares(values.slice(0, 18));
     const at = { bar: 0, bottom: values[0]!, lockout: values[20]!, mean: meanOf(values.slice(0, 18)) };
@@ -128,30 +126,35 @@ function misfitByDefinition(
   const felt = (levelSquare: number, sharePerKg: number) =>
     pieces.length * (square(0.018) * levelSquare + square(5 * sharePerKg));
   const sharePerKg = 9.80665 * meanOf(perN);
-  if (aim.by === 'capability') {
-    const wanted = share.map((_, i) => aim.bottomShare * (1 - i / 20) + (aim.lockoutShare * i) / 20);
-    const bias = rms(share.map((value, i) => value - wanted[i]!));
-    return Math.sqrt(square(bias) + variance + felt(square(rms(wanted)), sharePerKg));
-  }
-  if (aim.by === 'percent') {
-    const kg = {
-      bar: barKg,
-      bottom: curve.bottomN / 9.80665,
-      lockout: curve.lockoutN / 9.80665,
-      mean: curve.meanN / 9.80665,
-    };
-    const bias = rms(aim.targets.map((target) => kg[target.basis] / referenceKg - target.share));
-    const level = square(rms(aim.targets.map((target) => target.share)));
-    return Math.sqrt(square(bias) + variance + felt(level, 1 / referenceKg));
-  }
-  const mean = meanOf(share);
-  const speed = speedByDefinition(load, aim.over, speedCorrection, able);
-  const uneven = 0.25 * rms(share.map((value) => value - mean));
-  return Math.sqrt(
-    expectedSquareOutside(aim, speed) / square((aim.fromMps + aim.toMps) / 2) +
-      (square(uneven) + variance) / square(mean) +
-      felt(1, 0),
-  );
+  return (barKg, able = capability) => {
+    const load = gearLoad(gear, set, travel, barKg);
+    const curve = loadCurve(load, 21);
+    const share = shares(curve.points.slice(0, 18).map(({ totalN }) => totalN));
+    if (aim.by === 'capability') {
+      const wanted = share.map((_, i) => aim.bottomShare * (1 - i / 20) + (aim.lockoutShare * i) / 20);
+      const bias = rms(share.map((value, i) => value - wanted[i]!));
+      return Math.sqrt(square(bias) + variance + felt(square(rms(wanted)), sharePerKg));
+    }
+    if (aim.by === 'percent') {
+      const kg = {
+        bar: barKg,
+        bottom: curve.bottomN / 9.80665,
+        lockout: curve.lockoutN / 9.80665,
+        mean: curve.meanN / 9.80665,
+      };
+      const bias = rms(aim.targets.map((target) => kg[target.basis] / referenceKg - target.share));
+      const level = square(rms(aim.targets.map((target) => target.share)));
+      return Math.sqrt(square(bias) + variance + felt(level, 1 / referenceKg));
+    }
+    const mean = meanOf(share);
+    const speed = speedByDefinition(load, aim.over, speedCorrection, able);
+    const uneven = 0.25 * rms(share.map((value) => value - mean));
+    return Math.sqrt(
+      expectedSquareOutside(aim, speed) / square((aim.fromMps + aim.toMps) / 2) +
+        (square(uneven) + variance) / square(mean) +
+        felt(1, 0),
+    );
+  };
 }
 
 /** Mean over the reps of a rested set, each simulated by itself, with what the lifter's speeds are beyond the model's. */
@@ -181,15 +184,17 @@ function speedByDefinition(
 /** One set's measured speed scatters by 0.03 m/s of its own and 0.025 of its day (docs/model.md, "strength"): added up in small steps. */
 function expectedSquareOutside(zone: { fromMps: number; toMps: number }, mps: number): number {
   const sd = Math.hypot(0.03, 0.025);
-  const steps = 4000;
-  let sum = 0;
-  for (let i = 0; i < steps; i++) {
-    const z = -8 + (16 * (i + 0.5)) / steps;
+  return scatter.reduce((sum, { z, chance }) => {
     const outside = Math.max(zone.fromMps - (mps + sd * z), mps + sd * z - zone.toMps, 0);
-    sum += square(outside) * Math.exp((-z * z) / 2) * (16 / steps);
-  }
-  return sum / Math.sqrt(2 * Math.PI);
+    return sum + square(outside) * chance;
+  }, 0);
 }
+
+/** The normal density in 4000 steps from -8 to 8. */
+const scatter = Array.from({ length: 4000 }, (_, i) => {
+  const z = -8 + (16 * (i + 0.5)) / 4000;
+  return { z, chance: (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * (16 / 4000) };
+});
 
 describe('rankSetups', () => {
   it('gives every set its best loadable bar and the sets in order, as trying everything does', () => {
@@ -200,14 +205,17 @@ describe('rankSetups', () => {
         const next = ranking.fromBest();
         const bars = loadableMasses(gear);
         const byTrying = enumerateSetups(gear)
-          .map((set) => Math.min(...bars.map((barKg) => misfitByDefinition(gear, set, barKg, task))))
+          .map((set) => {
+            const misfitWith = misfitByDefinition(gear, set, task);
+            return Math.min(...bars.map((barKg) => misfitWith(barKg)));
+          })
           .sort((a, b) => a - b);
         // Speeds are searched to a ten-thousandth, by simulated reps.
         const byTrial = aim.by === 'speed' ? { score: 2e-4, ranked: 3e-4 } : { score: 1e-7, ranked: 1e-9 };
         for (const misfit of byTrying) {
           const score = next()!;
           expect(Math.abs(score.misfit - misfit)).toBeLessThan(byTrial.score);
-          const own = misfitByDefinition(gear, ranking.sets[score.index]!, score.barKg, task);
+          const own = misfitByDefinition(gear, ranking.sets[score.index]!, task)(score.barKg);
           expect(Math.abs(own - misfit)).toBeLessThan(byTrial.ranked);
         }
         expect(next()).toBeNull();
@@ -240,18 +248,16 @@ describe('rankSetups', () => {
             strengthN: times * capability.strengthN,
           }));
           const least = Math.min(
-            ...enumerateSetups(gear).flatMap((set) =>
-              loadableMasses(gear).map((barKg) =>
-                Math.max(
-                  ...[weaker, capability].map((able) => misfitByDefinition(gear, set, barKg, task, able)),
-                ),
-              ),
-            ),
+            ...enumerateSetups(gear).flatMap((set) => {
+              const misfitWith = misfitByDefinition(gear, set, task);
+              return loadableMasses(gear).map((barKg) =>
+                Math.max(...[weaker, capability].map((able) => misfitWith(barKg, able))),
+              );
+            }),
           );
           const { index, barKg } = ranking.fromBest()()!;
-          const own = [weaker, capability, stronger].map((able) =>
-            misfitByDefinition(gear, ranking.sets[index]!, barKg, task, able),
-          );
+          const misfitWith = misfitByDefinition(gear, ranking.sets[index]!, task);
+          const own = [weaker, capability, stronger].map((able) => misfitWith(barKg, able));
           // Sets are read off a table: a few thousandths of the zone's middle at most.
           expect(Math.min(...own)).toBeLessThan(least + 0.002);
         },
