@@ -30,14 +30,15 @@ export async function run(args: readonly string[]): Promise<void> {
       if (!isCaught) console.log(lineOf(mutant) + (whyUntold === null ? '' : `\n    untold: ${whyUntold}`));
   }
   console.log(
-    `\n| room | mutants | tried (seed ${size.seed}) | caught | share | untold | of what can be told |\n| --- | ---: | ---: | ---: | ---: | ---: | ---: |`,
+    `\n| room | mutants | tried (seed ${size.seed}) | caught | by hanging | share | untold | of what can be told |\n| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |`,
   );
   for (const { room, possible, tried } of rooms) {
     const caught = tried.filter(({ isCaught }) => isCaught).length;
+    const hung = tried.filter(({ isHung }) => isHung).length;
     const silent = tried.filter(({ isCaught, whyUntold }) => !isCaught && whyUntold !== null).length;
     const told = tried.length - silent;
     const shares = [percent(caught / tried.length, 0), silent, percent(caught / told, 0)];
-    console.log(`| ${room} | ${possible} | ${tried.length} | ${caught} | ${shares.join(' | ')} |`);
+    console.log(`| ${room} | ${possible} | ${tried.length} | ${caught} | ${hung} | ${shares.join(' | ')} |`);
   }
 }
 

@@ -6,7 +6,7 @@ import { boundsFor } from './boundsFor.ts';
 import type { RackGear } from './Gear.ts';
 import { hookupReach } from './hookupReach.ts';
 import type { LifterTask } from './misfit.ts';
-import { rankSetups } from './rankSetups.ts';
+import { type Fixed, rankSetups } from './rankSetups.ts';
 import { freeSearch, noBounds, type SearchBounds } from './SearchRules.ts';
 import { readPair } from './tests/manyPieces.ts';
 
@@ -29,8 +29,9 @@ const targets = [
   { basis: 'lockout' as const, share: 0.8 },
 ];
 const task: LifterTask = { capability, travel, referenceKg: 200, aim: { by: 'percent', targets } };
-const bound = (bounds: Partial<SearchBounds>, of = task) =>
-  bindingBounds(of, gear, { barKg: null, set: null }, { ...freeSearch, bounds: { ...noBounds, ...bounds } });
+const free = { barKg: null, set: null };
+const bound = (bounds: Partial<SearchBounds>, of = task, fixed: Fixed = free) =>
+  bindingBounds(of, gear, fixed, { ...freeSearch, bounds: { ...noBounds, ...bounds } });
 
 describe('a bound that keeps a lifter from what the aim would take', () => {
   it('is named with both figures, and not named where it is kept to', () => {
@@ -58,6 +59,14 @@ describe('a bound that keeps a lifter from what the aim would take', () => {
       { bound: 'mostBands', limit: 0.1, wanted: expect.closeTo(0.15, 9) },
     ]);
   });
+
+  it('is none that the coach overrode by his own choice, and none on bands where the aim wants none', () => {
+    const everything = { leastBarShare: 0.9, leastBandShare: 0.35, mostBandShare: 0.25, mostPairs: 1 };
+    const set = { hookups: [0, 1], chainPairs: [] };
+    expect(bound(everything, task, { barKg: 100, set })).toEqual([]);
+    const straight: LifterTask = { ...task, aim: { by: 'percent', targets: [targets[0]!] } };
+    expect(bound({ leastBandShare: 0.2 }, straight)).toEqual([]);
+  });
 });
 
 describe('the share of the bands', () => {
@@ -84,8 +93,8 @@ describe('percentages of the coach', () => {
     expect(by(onBar(0.3))).toEqual({ ...bounds, leastBarShare: 0.3 });
     expect(by(onBar(0.6))).toEqual(bounds);
     expect(by({ basis: 'lockout', share: 0.3 })).toEqual(bounds);
-    const free = { leastBandShare: 0, mostBandShare: Number.POSITIVE_INFINITY };
-    expect(by(onBar(0.6), { basis: 'lockout', share: 0.7 })).toEqual({ ...bounds, ...free });
+    const unbound = { leastBandShare: 0, mostBandShare: Number.POSITIVE_INFINITY };
+    expect(by(onBar(0.6), { basis: 'lockout', share: 0.7 })).toEqual({ ...bounds, ...unbound });
   });
 });
 

@@ -21,8 +21,8 @@ export function bindingBounds(
   rules: SearchRules,
 ): BindingBound[] {
   const free = rankSetups(task, gear, fixed, { ...rules, bounds: noBounds });
-  const best = free.fromBest()();
-  if (best === null) return [];
+  // There always is one: the bare bar may hang under any rules.
+  const best = free.fromBest()()!;
   const set = free.sets[best.index]!;
   const bounds = boundsFor(task.aim, rules.bounds);
   const barShare = best.barKg / task.referenceKg;

@@ -115,8 +115,15 @@ describe('the sets of all lifters', () => {
   it('are looked for in half of the time, an equal part of it for each lifter, and fewer of each where there are many', () => {
     const gear = manyPieces(60, 6);
     const lifters = [0, 1].map((rack) => ({ task: taskOf(2600), rack, fixed: free }));
-    // At three tenths of the time the first has had his quarter, the second not yet: the bound of alike lifters tells.
-    const [hurried, whole] = ranksOf(rankLifters(lifters, [gear, gear], freeSearch, () => 0.3));
+    // At three tenths of the time the first has had his quarter; the second's ends with half of it, and not a look before: the
+    // bound of alike lifters tells.
+    let turn = 0;
+    const spent = () => [0.3, 0.5][turn]!;
+    const [hurried, whole] = ranksOf(
+      rankLifters(lifters, [gear, gear], freeSearch, spent, (at) => {
+        turn = at;
+      }),
+    );
     expect(hurried!.leftOut!.from).toBeLessThan(whole!.leftOut!.from);
     // 1 + 57 + 1596 + 29_260 sets: one lifter's are listed, those of a dozen left to what time there is.
     const dozen = Array.from({ length: 12 }, () => ({ task: taskOf(2600), rack: 0, fixed: free }));

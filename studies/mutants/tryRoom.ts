@@ -17,6 +17,8 @@ export interface RoomTried {
 interface MutantTried {
   readonly mutant: Mutant;
   readonly isCaught: boolean;
+  /** Caught by nothing but the time that its tests took. */
+  readonly isHung: boolean;
   /** Why no answer can show it, by the list kept beside; null: one could. */
   readonly whyUntold: string | null;
 }
@@ -56,13 +58,16 @@ export async function tryRoom(
   const asked: Asked[] = [];
   for (const folder of [isFile ? dirname(room) : room, ...beside]) {
     const fromMs = performance.now();
-    if (!(await passes(root, folder, sources))) throw new Error(`The tests of ${folder} fail as they are.`);
+    if ((await outcome(root, folder, sources)) !== 'passed')
+      throw new Error(`The tests of ${folder} fail as they are.`);
     asked.push({ folder, limitMs: HANGS_MS + HANGS_FACTOR * (performance.now() - fromMs) });
   }
-  const isCaught = async (mutant: Mutant) => {
-    for (const { folder, limitMs } of asked)
-      if (!(await passes(root, folder, [mutant.file], { mutant, limitMs }))) return true;
-    return false;
+  const outcomeOf = async (mutant: Mutant): Promise<Outcome> => {
+    for (const { folder, limitMs } of asked) {
+      const found = await outcome(root, folder, [mutant.file], { mutant, limitMs });
+      if (found !== 'passed') return found;
+    }
+    return 'passed';
   };
   const texts = new Map(sources.map((file) => [file, readFileSync(file, 'utf8')]));
   const mutants = sources.flatMap((file) => mutantsOf(file, texts.get(file)!));
@@ -73,7 +78,8 @@ export async function tryRoom(
       const mutant = waiting.shift();
       if (!mutant) return;
       const why = whyUntold(root, mutant, texts.get(mutant.file)!);
-      tried.push({ mutant, isCaught: await isCaught(mutant), whyUntold: why });
+      const found = await outcomeOf(mutant);
+      tried.push({ mutant, isCaught: found !== 'passed', isHung: found === 'hung', whyUntold: why });
     }
   };
   await Promise.all([work(), work()]);
@@ -98,13 +104,15 @@ function shuffled(mutants: readonly Mutant[], seed: number): Mutant[] {
   return keyed.toSorted((a, b) => a.key - b.key).map(({ mutant }) => mutant);
 }
 
-/** Whether a folder's tests that import these sources all pass, within the limit where there is one. */
-function passes(
+type Outcome = 'passed' | 'failed' | 'hung';
+
+/** What a folder's tests that import these sources come to, within the limit where there is one. */
+function outcome(
   root: string,
   folder: string,
   sources: readonly string[],
   change?: { readonly mutant: Mutant; readonly limitMs: number },
-): Promise<boolean> {
+): Promise<Outcome> {
   const vitest = fileURLToPath(new URL('../../node_modules/vitest/vitest.mjs', import.meta.url));
   const config = fileURLToPath(new URL('./oneChange.ts', import.meta.url));
   const args = [
@@ -125,10 +133,16 @@ function passes(
       // A group of its own, so that what hangs is ended with all that it started.
       detached: true,
     });
-    const limit = change && setTimeout(() => process.kill(-child.pid!, 'SIGKILL'), change.limitMs);
+    let isLate = false;
+    const end = () => {
+      isLate = true;
+      process.kill(-child.pid!, 'SIGKILL');
+    };
+    const limit = change && setTimeout(end, change.limitMs);
     child.on('close', (status) => {
       clearTimeout(limit);
-      resolve(status === 0);
+      if (isLate) resolve('hung');
+      else resolve(status === 0 ? 'passed' : 'failed');
     });
   });
 }

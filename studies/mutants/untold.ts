@@ -244,12 +244,6 @@ export const untold: readonly Untold[] = [
     why: 'Where nobody has to choose among the pool nobody reads it.',
   },
   {
-    file: 'core/day/rankLifters.ts',
-    within: 'spent() > (SHARE_OF_TIME',
-    changes: ['> -> >='],
-    why: 'Whether time ends with the look at the clock that falls on the very moment or with the next.',
-  },
-  {
     file: 'core/strength/readTable.ts',
     within: 'let rep = from + ABREAST - 1; rep > 0',
     changes: ['- -> +'],
