@@ -28,10 +28,8 @@ function mostBarKg({ most }: LifterTask): number {
 export function barsFrom(leastKg: number, gear: RackGear, mostKg = Number.POSITIVE_INFINITY): number[] {
   const loadableKg = massesOf.get(gear) ?? loadableMasses(gear);
   massesOf.set(gear, loadableKg);
-  const light = loadableKg.filter((kg) => kg <= mostKg);
-  const allowedKg = light.length > 0 ? light : loadableKg.slice(0, 1);
-  const enough = allowedKg.filter((kg) => kg >= leastKg);
-  return enough.length > 0 ? enough : allowedKg.slice(-1);
+  const allowedKg = loadableKg.filter((kg, place) => place === 0 || kg <= mostKg);
+  return allowedKg.filter((kg, place) => place === allowedKg.length - 1 || kg >= leastKg);
 }
 
 /** All lifters of a rack load the same discs: fifty sorts of them take half a second to work out. */

@@ -95,12 +95,6 @@ export const untold: readonly Untold[] = [
     why: 'Whichever contested piece is split first, the two branches cover all: only how long the search takes hangs on it.',
   },
   {
-    file: 'core/day/bars.ts',
-    within: 'enough.length > 0 ?',
-    changes: ['0 -> 1'],
-    why: 'Where one bar alone is heavy enough it is the heaviest of all.',
-  },
-  {
     file: 'core/day/plates.ts',
     within: 'window.at(-1)!.rank >= count - at',
     changes: ['>= -> >'],
