@@ -203,9 +203,95 @@ export const untold: readonly Untold[] = [
   },
   {
     file: 'core/day/closedWalk.ts',
-    within: `for (let set = 0; set < value.length; set++) {`,
+    within: 'for (let set = 0; set < value.length; set++) {',
+    changes: ['< -> <=', '0 -> 1'],
+    why: 'The bare bar stands first and has nothing to take off, and beyond the last set there is no edge to walk.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'length: turns + 1',
+    changes: ['1 -> 2'],
+    why: 'A list more than is read.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'costs.length <= 1',
+    changes: ['<= -> <'],
+    why: 'One turn alone walks to its own best too.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'one.cost < least.cost',
     changes: ['< -> <='],
-    why: 'Beyond the last set there is no edge to walk.',
+    why: 'Of two that promise alike either may be walked first.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'const CLOSING_STEP = 0.25;',
+    changes: ['0.25 -> 0.375'],
+    why: 'By how much closing prices rise changes how soon a walk ends where it began, not what it costs then.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: `set < cost.length; set++)
+    if`,
+    changes: ['< -> <='],
+    why: 'Beyond the last set stands no cost, and nothing compares as smaller.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: `let sum = 0;
+  for (const index of set.hookups)`,
+    changes: ['0 -> 1'],
+    why: 'The same is added to what a walk earns at its start and pays at its end.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'set < value.length; set++) value[set]!',
+    changes: ['< -> <='],
+    why: 'Writing one past the end of a typed array does nothing.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'set < size; set++',
+    changes: ['< -> <='],
+    why: 'Beyond what is used nothing is read.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'set < cost.length; set++) if (cost[set]! < cost[least]!)',
+    changes: ['< -> <=', '< -> <='],
+    why: 'Of two that cost alike either may be taken; beyond the last set nothing compares as smaller.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: '[end, least] = [-1,',
+    changes: ['1 -> 2'],
+    why: 'Any number below nought stands for none.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'let set = value.length - 1; set >= 0;',
+    changes: ['- -> +', '>= -> >', '0 -> 1'],
+    why: 'The bare bar stands first and has nothing to take off, and beyond the last set stand no edges.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'if (less === Number.POSITIVE_INFINITY) continue;',
+    changes: ['less === Number.POSITIVE_INFINITY -> false'],
+    why: 'From a set that nobody may have no other becomes cheaper; it is only looked at.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'if (more >= value[set]!) continue;',
+    changes: ['>= -> >'],
+    why: 'Of two ways that cost alike either may be walked.',
+  },
+  {
+    file: 'core/day/closedWalk.ts',
+    within: 'if (less >= value[below]!) continue;',
+    changes: ['>= -> >'],
+    why: 'Of two ways that cost alike either may be walked.',
   },
   {
     file: 'core/day/boundBranch.ts',
