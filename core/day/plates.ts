@@ -36,10 +36,10 @@ export function plates({ targetKg, ...gear }: BarAndDiscs & { targetKg: number }
   const limit = Math.max(0, Math.ceil(sideUnits) + heaviest / unitG);
   const fewest = fewestDiscs(kinds, unitG, limit);
   const last = fewest.at(-1)!;
-  const below = nearestLoadable(last, Math.floor(sideUnits), -1);
-  const above = nearestLoadable(last, Math.max(0, Math.floor(sideUnits) + 1), 1);
+  const below = last.findLastIndex((count, units) => count < UNREACHED && units <= sideUnits);
+  const above = last.findIndex((count, units) => count < UNREACHED && units > sideUnits);
   const loads = [below, above]
-    .filter((units) => units !== null)
+    .filter((units) => units >= 0)
     .map((units) => unload(units, kinds, unitG, fewest, gear));
   const missKg = (load: LoadedBar) => Math.abs(load.loadedKg - targetKg);
   const [lighter, heavier] = loads;
@@ -100,8 +100,7 @@ function fewestDiscs(kinds: readonly DiscKind[], unitG: number, limit: number): 
     const before = table.at(-1)!;
     const step = kind.grams / unitG;
     const after = new Uint16Array(limit + 1).fill(UNREACHED);
-    for (let residue = 0; residue < Math.min(step, limit + 1); residue++)
-      slideWindow(before, after, residue, step, kind.pairs);
+    for (let residue = 0; residue < step; residue++) slideWindow(before, after, residue, step, kind.pairs);
     table.push(after);
   }
   return table;
@@ -125,17 +124,6 @@ function slideWindow(
     while (front < window.length && window[front]!.at < at - pairs) front++;
     if (front < window.length) after[units] = window[front]!.rank + at;
   }
-}
-
-function nearestLoadable(counts: Uint16Array, from: number, direction: 1 | -1): number | null {
-  for (
-    let units = Math.min(from, counts.length - 1);
-    units >= 0 && units < counts.length;
-    units += direction
-  ) {
-    if (counts[units]! < UNREACHED) return units;
-  }
-  return null;
 }
 
 /** Reads the discs back out of the table, as many of the heaviest as the least count allows. */
