@@ -28,7 +28,9 @@ export default defineConfig({
   ],
   test: {
     include: ['**/*.test.{ts,tsx}'],
-    setupFiles: [fileURLToPath(new URL('../../vitest.setup.ts', import.meta.url))],
+    setupFiles: ['../../vitest.setup.ts', './firstFailure.ts'].map((file) =>
+      fileURLToPath(new URL(file, import.meta.url)),
+    ),
     testTimeout: 60_000,
     isolate: false,
     maxWorkers: 1,
