@@ -15,6 +15,7 @@ import { type RunWork, work } from './jobs/jobs.ts';
 import { keptAnswers, nothingKept } from './jobs/keptAnswers.ts';
 import { reckoningMark } from './jobs/reckoningMark.ts';
 import { workThreads } from './jobs/threads.ts';
+import { keepLogShort } from './shortLog.ts';
 import { type StrengthEstimator, strengthEstimator } from './strength/strengthEstimator.ts';
 
 export interface ServeOptions {
@@ -92,6 +93,7 @@ export async function serve({
     // What fails of it was told where it was begun; where the program ended meanwhile there is nothing to tell.
     .catch(() => {});
   snapshots.start();
+  const leaveLog = keepLogShort(store, run, onFault);
   checkBehind(store, run).catch(onFault);
   return {
     url: `http://${host}:${taken}`,
@@ -103,6 +105,7 @@ export async function serve({
       isClosed = true;
       estimator.stop();
       snapshots.stop();
+      leaveLog();
       const closed = once(server, 'close');
       server.close();
       server.closeAllConnections();

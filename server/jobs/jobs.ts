@@ -47,6 +47,8 @@ export const work = jobTable({
     files: { threads: 1, keepWarmMs: aMinuteMs },
     /** Once after a start: nobody waits for it, and it stands in nobody's way. */
     wholeFile: { threads: 1, keepWarmMs: 0 },
+    /** Now and then as long as anybody writes. */
+    writtenLog: { threads: 1, keepWarmMs: aMinuteMs },
   },
   jobs: {
     /** The loads of a day; `awaited`: whose estimate was not there in time. */
@@ -231,6 +233,13 @@ export const work = jobTable({
       run: async ({ path }: { path: string }) => {
         const { checkWhole } = await import('#store/open/lookAtFile.ts');
         return checkWhole(path);
+      },
+    },
+    emptyLog: {
+      lane: 'writtenLog',
+      run: async ({ path, mark }: { path: string; mark: string | null }) => {
+        const { emptyLog } = await import('#store/open/emptyLog.ts');
+        emptyLog(path, mark);
       },
     },
     takeSnapshot: {

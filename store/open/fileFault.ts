@@ -21,6 +21,11 @@ export function fileFault(path: string, error: unknown): string | null {
   return null;
 }
 
+/** What is told where the disk did not confirm what was written. It can be read, and yet be gone when the machine starts again. */
+export function notOnDisk(path: string, error: unknown): string {
+  return `The disk did not confirm what was just written to the club's file ${resolve(path)} (${codeOf(error)}), so nothing is saved any more: the last change may be lost, what was saved before is not. Download the archive, look at the disk, then end the program and start it again.`;
+}
+
 /** Whether pages of the file are not what they should be. */
 export function isDamage(error: unknown): boolean {
   return /^SQLITE_(CORRUPT|NOTADB)/.test(codeOf(error));

@@ -15,11 +15,13 @@ import {
 import { Refusal } from '../Refusal.ts';
 import type { Tables } from '../schema.ts';
 import type { Database } from './Database.ts';
-import { fileFault, isDamage } from './fileFault.ts';
+import { fileFault, isDamage, notOnDisk } from './fileFault.ts';
 import { lookAtFile } from './lookAtFile.ts';
 import { noFile, ownFile, refuseOther } from './ownFile.ts';
 import { patienceWith } from './patience.ts';
 import { preparedOnce } from './preparedOnce.ts';
+import { sharedSync } from './sharedSync.ts';
+import { dataToDisk } from './syncToDisk.ts';
 
 export interface HowOpened {
   /** What tells the file that is meant from another at the same path; whoever opened it first has looked through it. */
@@ -31,9 +33,9 @@ export interface HowOpened {
 }
 
 /**
- * Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: write-ahead log, full synchronous writes. What
- * something else holds is waited for without standing still. A file that is damaged, or that this user may not write to, is opened to
- * be read alone.
+ * Opens an SQLite file, or makes it, so that an acknowledged write is on the disk: each transaction is in the write-ahead log, and that
+ * log is brought to the disk for all who wait for it before any of them hears of it. What something else holds is waited for without
+ * standing still. A file that is damaged, or that this user may not write to, is opened to be read alone.
  */
 export async function openSqlite(
   path: string,
@@ -58,6 +60,15 @@ export async function openSqlite(
     return new Refusal('unavailable', '', sentence);
   };
   const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database }, told) });
+  const syncLog = sharedSync(path === inMemory ? async () => {} : () => dataToDisk(`${path}-wal`));
+  async function onDisk(): Promise<void> {
+    await syncLog().catch((error: unknown) => {
+      // A disk that refused once may say yes the next time, without having what was written (fsync(2), "errors").
+      if (file.trouble() === null) stopped ??= notOnDisk(path, error);
+    });
+    // It may have gone meanwhile, and what was just written with it.
+    refuseInTrouble();
+  }
   return {
     db,
     path,
@@ -68,20 +79,21 @@ export async function openSqlite(
     },
     patiently,
     // One writer at a time in the whole file, whichever club it is.
-    write: (_clubId, work) =>
-      inOrder(async () => {
+    async write(_clubId, work) {
+      const done = await inOrder(async () => {
         refuseInTrouble();
-        const done = await db
+        return db
           .transaction()
           .execute(work)
           .catch((error: unknown) => {
             // What is kept beside the file may be refused by the disk as the file is.
             throw told(error);
           });
-        // It may have gone meanwhile, and what was just written with it.
-        refuseInTrouble();
-        return done;
-      }),
+      });
+      // Outside the line: the next one writes meanwhile.
+      await onDisk();
+      return done;
+    },
     read: (work) => db.transaction().setAccessMode('read only').execute(work),
   };
 }
@@ -110,10 +122,12 @@ function openFile(path: string, known: string | null, isLookedAt: boolean) {
   try {
     if (trouble === null) {
       database.pragma('journal_mode = WAL');
-      database.pragma('synchronous = FULL');
+      // A transaction does not wait for the disk; whoever made it does, see onDisk. Whatever else SQLite brings to the disk it still does.
+      database.pragma('synchronous = NORMAL');
     }
     database.pragma('foreign_keys = ON');
     database.pragma(`cache_size = -${cacheKb}`);
+    database.pragma(`wal_autocheckpoint = ${longestLogPages}`);
     return { database, trouble };
   } catch (error) {
     database.close();
@@ -123,6 +137,9 @@ function openFile(path: string, known: string | null, isLookedAt: boolean) {
 
 /** A log of two years of forty lifters; SQLite's own 2 MB would fetch the pages of one lifter's log anew each time. */
 const cacheKb = 64_000;
+
+/** Beyond these 64 MB whoever writes takes the log over into the file and waits for the disk; the server does that before, elsewhere. */
+const longestLogPages = 16_000;
 
 function whyNotWritten(path: string): string | null {
   try {

@@ -1,4 +1,5 @@
-import { closeSync, fsyncSync, openSync, statSync } from 'node:fs';
+import { closeSync, fdatasync, fsyncSync, openSync, statSync } from 'node:fs';
+import { promisify } from 'node:util';
 
 /** Waits until a file, or the names in a folder, are on the disk. */
 export function syncToDisk(path: string): void {
@@ -7,6 +8,16 @@ export function syncToDisk(path: string): void {
   const at = openSync(path, 'r');
   try {
     fsyncSync(at);
+  } finally {
+    closeSync(at);
+  }
+}
+
+/** The same of what was written to a file, without standing still. Whoever wrote it may have it open otherwise. */
+export async function dataToDisk(path: string): Promise<void> {
+  const at = openSync(path, 'r+');
+  try {
+    await promisify(fdatasync)(at);
   } finally {
     closeSync(at);
   }
