@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { CalendarAddresses } from '#contract/calendarFile/calendarAddresses.ts';
 import type { ClubCalendar } from '#server/calendar/clubCalendar.ts';
 import type { TelephoneDoor } from '#server/calendar/telephoneDoor.ts';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { noQuery, readQuery } from '#server/guard/readQuery.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -22,7 +23,7 @@ export function calendarRoutes(store: ClubStore, calendar: ClubCalendar, door: T
         'Content-Disposition': 'attachment; filename="calendar.ics"',
       });
     })
-    .get('/calendar', noQuery, async (c) => c.json(await addresses()))
+    .get('/calendar', noQuery, async (c) => markedJson(c, await addresses()))
     .post('/calendar/renew', noQuery, async (c) => {
       if (!door) throw new Refusal('conflict', '', nowhere);
       await door.renew();

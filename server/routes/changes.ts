@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
@@ -6,7 +7,7 @@ import type { ClubStore } from '#store/ClubStore.ts';
 export function changeRoutes(store: ClubStore) {
   return new Hono().get('/changes', async (c) => {
     const { before, most } = readQuery(c, { before: changeNumber.optional(), most: pageLength.default(50) });
-    return c.json(await store.whatWasDone({ before: before ?? null, most }));
+    return markedJson(c, await store.whatWasDone({ before: before ?? null, most }));
   });
 }
 

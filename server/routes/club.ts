@@ -1,6 +1,7 @@
 import { Hono } from 'hono';
 import { streamSSE } from 'hono/streaming';
 import { z } from 'zod';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { noQuery, numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import type { WorkNews } from '#server/jobs/workNews.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -10,10 +11,10 @@ import { newsLine, type OnNews } from './newsLine.ts';
 export function clubRoutes(store: ClubStore, news: Record<string, OnNews>, work: WorkNews) {
   const join = newsLine(store, news, work);
   return new Hono()
-    .get('/club', noQuery, async (c) => c.json(await store.records()))
+    .get('/club', noQuery, async (c) => markedJson(c, await store.records()))
     .get('/club/changes', async (c) => {
       const { after, madeAt } = readQuery(c, { after: changeNumber, madeAt: z.iso.datetime() });
-      return c.json(await store.since({ seq: after, madeAt }));
+      return markedJson(c, await store.since({ seq: after, madeAt }));
     })
     .get('/events', async (c) => {
       const asked = readQuery(c, { after: changeNumber.optional() });

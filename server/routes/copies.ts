@@ -2,6 +2,7 @@ import { rm } from 'node:fs/promises';
 import { Hono } from 'hono';
 import type { KeptCopies, KeptCopy } from '#contract/archive/keptCopy.ts';
 import type { SnapshotKeeper } from '#server/copies/snapshotKeeper.ts';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { doorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
@@ -16,7 +17,7 @@ export function copyRoutes(store: ClubStore, run: RunWork, keeper: SnapshotKeepe
     .get('/copies', noQuery, async (c) => {
       const copies = (await keptCopies(store.path, keeper.folder)).map(told);
       const { folder } = keeper;
-      return c.json({ copies, folder, fault: keeper.fault() } satisfies KeptCopies);
+      return markedJson(c, { copies, folder, fault: keeper.fault() } satisfies KeptCopies);
     })
     .post('/copies', noQuery, async (c) => c.json(told(await keeper.take()), 201))
     .get('/copies/:name', noQuery, async (c) => {

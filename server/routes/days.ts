@@ -13,6 +13,7 @@ import { wordsSince } from '#reckon/day/paperOf.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { toldAnew } from '#reckon/day/toldAnew.ts';
 import { wordsNow } from '#reckon/day/wordsOf.ts';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { dayPlans } from '#server/jobs/dayPlans.ts';
@@ -137,16 +138,16 @@ export function dayRoutes(
       const kept = await store.latestPrescription(day.id);
       const changes = kept === null ? [] : await store.changesMadeAfter(kept.solvedAt);
       const entries = changes.flatMap((change) => change.entries);
-      return c.json({ changes: changedSince(entries, day) });
+      return markedJson(c, { changes: changedSince(entries, day) });
     })
     .get('/days/:id/prescription', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
       const kept = await store.latestPrescription(day.id);
-      return c.json(kept && signPrescription(kept));
+      return markedJson(c, kept && signPrescription(kept));
     })
     .get('/days/:id/retelling', noQuery, async (c) => {
       const { kept, told, awaited } = await retelling(c.req.param('id'));
-      return c.json({ number: kept?.number ?? null, ...told, awaited });
+      return markedJson(c, { number: kept?.number ?? null, ...told, awaited });
     })
     .post('/days/:id/retelling', noQuery, async (c) => {
       const { number, by } = asShaped(retellingShape, await readJson(c));
@@ -165,21 +166,21 @@ export function dayRoutes(
     })
     .get('/days/:id/last-time', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
-      return c.json({ lastTimes: await lastTimesOf(day) });
+      return markedJson(c, { lastTimes: await lastTimesOf(day) });
     })
     .get('/days/:id/moved', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
       const kept = await store.latestPrescription(day.id);
       const plan = kept && planOf(kept);
-      if (!plan || (await hasBegun(day))) return c.json({ moved: [], awaited: [] });
+      if (!plan || (await hasBegun(day))) return markedJson(c, { moved: [], awaited: [] });
       const { estimates, awaited } = await estimator.ofDay(day);
-      return c.json({ moved: movedSince(plan, estimates), awaited });
+      return markedJson(c, { moved: movedSince(plan, estimates), awaited });
     })
     .get('/days/:id/prescriptions/:number{[0-9]+}', noQuery, async (c) => {
       const number = Number(c.req.param('number'));
       const kept = await store.prescription(c.req.param('id'), number);
       if (!kept) throw new Refusal('missing', 'number', `This day has no prescription number ${number}.`);
-      return c.json(signPrescription(kept));
+      return markedJson(c, signPrescription(kept));
     });
 }
 

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
 import { localDate } from '#contract/records/kind.ts';
 import { lift } from '#contract/records/lift.ts';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { noQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
@@ -26,7 +27,9 @@ export function estimateRoutes(
       const on = dayAskedFor(asked.on, await store.today());
       const lifter = await lifterNamed(store, asked.lifterId, 'estimates are');
       const { signal } = c.req.raw;
-      return c.json({ estimates: await estimator.ofLifter(lifter.id, on, { lift: asked.lift, signal }) });
+      return markedJson(c, {
+        estimates: await estimator.ofLifter(lifter.id, on, { lift: asked.lift, signal }),
+      });
     })
     .get('/estimates/capacity', async (c) => {
       const asked = readQuery(c, { lifterId, lift });
@@ -35,13 +38,13 @@ export function estimateRoutes(
       const report = await capacityOf(of, c.req.raw.signal);
       if (report === null)
         throw new Refusal('missing', 'lift', `Nothing is logged of the ${asked.lift} of ${lifter.name}.`);
-      return c.json(report);
+      return markedJson(c, report);
     })
     .get('/estimates/all', noQuery, async (c) => {
       await estimator.bringUpToDate(await store.today());
-      return c.json({ estimates: await estimator.summaries(), progress: estimator.progress() });
+      return markedJson(c, { estimates: await estimator.summaries(), progress: estimator.progress() });
     })
-    .get('/estimates/progress', noQuery, (c) => c.json(estimator.progress()));
+    .get('/estimates/progress', noQuery, (c) => markedJson(c, estimator.progress()));
 }
 
 const lifterId = z.string().optional();

@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { z } from 'zod';
 import { evidenceForLifter } from '#reckon/evidence/evidenceForLifter.ts';
 import { hasLabel } from '#reckon/evidence/ofLabel.ts';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { readQuery } from '#server/guard/readQuery.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
 import { readingDoorOf } from '#server/jobs/clubDoor.ts';
@@ -41,7 +42,7 @@ export function evidenceRoutes(store: ClubStore, run: RunWork, keepIn: KeptAnswe
     if (label !== undefined && !(await store.list('lifter')).some((lifter) => hasLabel(lifter, label)))
       throw new Refusal('missing', 'label', `The club has no lifter with the label "${label}".`);
     const report = await reports.ask(label ?? null, { signal: c.req.raw.signal });
-    return c.json(lifterId === undefined ? report : evidenceForLifter(report, lifterId));
+    return markedJson(c, lifterId === undefined ? report : evidenceForLifter(report, lifterId));
   });
 }
 

@@ -4,6 +4,7 @@ import { lastDayAhead, mostDaysAhead } from '#contract/projection/lastDayAhead.t
 import { localDate } from '#contract/records/kind.ts';
 import { equipment } from '#contract/records/lift.ts';
 import { projectLift } from '#reckon/projection/projectLift.ts';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import { lifterNamed } from '#server/guard/recordNamed.ts';
 import { clubWithFormerGear } from '#server/jobs/clubWithFormerGear.ts';
@@ -31,7 +32,9 @@ export function projectionRoutes(store: ClubStore, estimator: StrengthEstimator)
     };
     const { records, log } = await clubWithFormerGear(store, { lifterId: lifter.id });
     const estimates = await estimator.ofLifter(lifter.id, today, { signal: c.req.raw.signal });
-    return c.json({ projections: estimates.map((estimate) => projectLift(records, log, estimate, plan)) });
+    return markedJson(c, {
+      projections: estimates.map((estimate) => projectLift(records, log, estimate, plan)),
+    });
   });
 }
 

@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { z } from 'zod';
 import { spelt } from '#contract/words/spelt.ts';
 import { kindOf } from '#server/guard/kindOf.ts';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { asShaped } from '#store/asShaped.ts';
@@ -12,7 +13,7 @@ import { Refusal } from '#store/Refusal.ts';
 export function recordRoutes(store: ClubStore) {
   return new Hono()
     .get('/records/:kind', noQuery, async (c) =>
-      c.json({ records: await store.list(kindOf(c.req.param('kind'))) }),
+      markedJson(c, { records: await store.list(kindOf(c.req.param('kind'))) }),
     )
     .post('/records/:kind', noQuery, async (c) => {
       const kind = kindOf(c.req.param('kind'));

@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { z } from 'zod';
 import { localDate } from '#contract/records/kind.ts';
 import { spelt } from '#contract/words/spelt.ts';
+import { markedJson } from '#server/guard/markedJson.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery, numberInQuery } from '#server/guard/readQuery.ts';
 import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
@@ -19,7 +20,11 @@ export function setRoutes(store: ClubStore, run: RunWork) {
     .get('/sets', async (c) => {
       const { filter, more } = await setsAskedFor(c, store, { most: pageLength, after: pageEnd });
       const { sets, end } = await store.setsPage(filter, more);
-      return c.json({ sets, formerLabels: await formerLabels(store, sets), next: end && spelledEnd(end) });
+      return markedJson(c, {
+        sets,
+        formerLabels: await formerLabels(store, sets),
+        next: end && spelledEnd(end),
+      });
     })
     .get('/sets/days', async (c) => {
       const { filter, more } = await setsAskedFor(c, store, {
@@ -27,7 +32,7 @@ export function setRoutes(store: ClubStore, run: RunWork) {
         before: localDate.optional(),
       });
       const { most, before = null } = more;
-      return c.json(await store.logDays(filter, { most, before }));
+      return markedJson(c, await store.logDays(filter, { most, before }));
     })
     .post('/sets', noQuery, async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
     .post('/sets/:id/strike', noQuery, async (c) => c.json(await store.strikeSet(c.req.param('id'))))
@@ -39,7 +44,7 @@ export function setRoutes(store: ClubStore, run: RunWork) {
     .post('/sets/correct', noQuery, async (c) =>
       c.json(await store.correctSets(asShaped(correctionsShape, await readJson(c)).corrections)),
     )
-    .get('/sets/band-reps', noQuery, async (c) => c.json({ bandReps: await bandReps() }));
+    .get('/sets/band-reps', noQuery, async (c) => markedJson(c, { bandReps: await bandReps() }));
 }
 
 const mostSets = 1000;

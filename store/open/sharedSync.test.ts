@@ -1,4 +1,4 @@
-import { array, assert, asyncProperty, boolean } from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { sharedSync } from './sharedSync.ts';
 
@@ -32,8 +32,8 @@ function disk() {
 }
 
 test('nothing is acknowledged before it is on the disk, in whatever order writes come and syncs end', () =>
-  assert(
-    asyncProperty(array(boolean(), { maxLength: 40 }), async (steps) => {
+  fc.assert(
+    fc.asyncProperty(fc.array(fc.boolean(), { maxLength: 40 }), async (steps) => {
       const { write, end, atOnce } = disk();
       const all: Promise<boolean>[] = [];
       for (const isWrite of steps) {
