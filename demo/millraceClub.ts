@@ -8,6 +8,7 @@ import { millraceHeights } from './millraceHeights.ts';
 import { millraceLifters } from './millraceLifters.ts';
 import { millraceMeets } from './millraceMeets.ts';
 import { millraceRacks } from './millraceRacks.ts';
+import { millraceSeasons } from './millraceSeasons.ts';
 import { millraceTemplates } from './millraceTemplates.ts';
 
 /**
@@ -52,6 +53,7 @@ export function millraceClub(today: string): ClubRecords {
     best: [...millraceMeets(today), ...millraceGymBests(today)],
     day: millraceDays(today),
     workTemplate: millraceTemplates(),
+    ...millraceSeasons(today),
   };
 }
 

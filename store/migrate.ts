@@ -11,6 +11,7 @@ import { up as restriction } from './migrations/0009-restriction.ts';
 import { up as labels } from './migrations/0010-labels.ts';
 import { up as trainingHour } from './migrations/0011-training-hour.ts';
 import { up as pages } from './migrations/0012-pages.ts';
+import { up as season } from './migrations/0013-season.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -27,6 +28,7 @@ export const migrations: Record<string, Migration> = {
   '0010-labels': { up: labels },
   '0011-training-hour': { up: trainingHour },
   '0012-pages': { up: pages },
+  '0013-season': { up: season },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

@@ -15,7 +15,7 @@ export interface ClubSize {
 
 interface OfLifter {
   id: string;
-  lifterId: string;
+  lifterId: string | null;
 }
 
 /**

@@ -16,6 +16,7 @@ import {
 } from './gear.ts';
 import type { RecordKind } from './kind.ts';
 import { best, bodyMass, lifter, liftHeights, restriction } from './lifters.ts';
+import { absence, keptMethod, meet, plannedByHand, season, seasonEntry } from './season.ts';
 import { workTemplate } from './workTemplate.ts';
 
 /** Every kind, owners before what belongs to them: the order of import, export and archive. */
@@ -39,6 +40,12 @@ const listed = {
   restriction,
   day,
   workTemplate,
+  method: keptMethod,
+  meet,
+  season,
+  seasonEntry,
+  absence,
+  plannedByHand,
 } as const;
 
 export type KindName = keyof typeof listed;

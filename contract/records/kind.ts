@@ -29,6 +29,8 @@ export interface KindFacts<
   } | null;
   /** A mistaken one is removed and entered anew, never changed. */
   isFixed: boolean;
+  /** Fields that no two of the kind have alike, all of them together. */
+  onlyOneOf?: readonly Field[];
   /** Version of the archive that first held it: in an older one there are none. */
   sinceArchive: number;
   /** Where its spreadsheet is offered: beside its own table, or among the files of the club. */

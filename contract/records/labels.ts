@@ -10,8 +10,12 @@ export function labelKey(record: RecordOf<KindName>): string | null {
   return 'rackId' in record ? `${record.rackId}\n${label}` : label;
 }
 
-/** What people call the record, where that can stand for its id in a file: its label or, of a person, the name. */
+/** What people call the record, where that can stand for its id in a file: its label or title or, of a person, the name. */
 export function calledBy(record: RecordOf<KindName>): string | null {
   if ('label' in record) return record.label;
-  return 'name' in record ? record.name : null;
+  if ('name' in record) return record.name;
+  if ('methodDocument' in record)
+    return `${record.methodDocument.title}, version ${record.methodDocument.version}`;
+  // A training day is known by its date: its title says what is done.
+  return 'title' in record && !('groups' in record) ? record.title : null;
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { group } from '#contract/records/day.ts';
 import { localDate } from '#contract/records/kind.ts';
-import { accessory, hold, sled } from './method.ts';
+import { accessory, hold, sled } from '#contract/records/method.ts';
 
 /** What a season is planned from, beside its method. */
 export const seasonAsk = z

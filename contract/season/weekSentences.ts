@@ -1,7 +1,7 @@
+import type { Method } from '#contract/records/method.ts';
 import { counted } from '#contract/words/counted.ts';
 import { longDate } from '#contract/words/dayWords.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
-import type { Method } from './method.ts';
 import type { PlannedGroup, PlannedWeek, SeasonPlan } from './seasonPlan.ts';
 
 type Planned = Pick<SeasonPlan, 'weeks' | 'meets'>;

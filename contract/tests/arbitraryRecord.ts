@@ -1,16 +1,31 @@
 import * as fc from 'fast-check';
 import { z } from 'zod';
 import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
+import { method } from '#contract/records/method.ts';
+import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
 
 /** Any record that a kind's shape lets through, made from the shape itself. */
 export function arbitraryRecord<K extends KindName>(kind: K): fc.Arbitrary<RecordOf<K>> {
   const { shape } = allKinds[kind];
   return (
-    arbitrary(z.toJSONSchema(shape, { io: 'output' }) as Schema)
+    arbitrary(schemaOf(shape))
       // Text of blanks alone passes the schema and is no label.
       .filter((value) => shape.safeParse(value).success)
       .map((value) => shape.parse(value) as RecordOf<K>)
   );
+}
+
+/** One that is shipped with other words and limits: what holds phases together nobody meets by chance. */
+function anyMethod(): fc.Arbitrary<unknown> {
+  const { title, forWhom, says, sources, zoneShift, limits } = method.shape;
+  const words = arbitrary(schemaOf(z.strictObject({ title, forWhom, says, sources, zoneShift, limits })));
+  return fc
+    .tuple(fc.constantFrom(...shippedMethods), words)
+    .map(([shipped, said]) => ({ ...shipped, ...Object(said) }));
+}
+
+function schemaOf(shape: z.ZodType): Schema {
+  return z.toJSONSchema(shape, { io: 'output' }) as Schema;
 }
 
 interface Schema {
@@ -22,6 +37,7 @@ interface Schema {
   properties?: Record<string, Schema>;
   items?: Schema;
   format?: string;
+  pattern?: string;
   minimum?: number;
   maximum?: number;
   exclusiveMinimum?: number;
@@ -39,7 +55,10 @@ function arbitrary(schema: Schema): fc.Arbitrary<unknown> {
     case 'object':
       return fc.record(
         Object.fromEntries(
-          Object.entries(schema.properties ?? {}).map(([name, inner]) => [name, arbitrary(inner)]),
+          Object.entries(schema.properties ?? {}).map(([name, inner]) => [
+            name,
+            name === 'methodDocument' ? anyMethod() : arbitrary(inner),
+          ]),
         ),
       );
     case 'array':
@@ -51,8 +70,9 @@ function arbitrary(schema: Schema): fc.Arbitrary<unknown> {
       if (schema.format === 'time-zone')
         return fc.constantFrom('UTC', 'Europe/London', 'America/Argentina/Ushuaia');
       if (schema.format === 'time') return fc.constantFrom('00:00', '18:30', '23:59');
-      return schema.format === 'date'
-        ? date
+      if (schema.format === 'date') return date;
+      return schema.pattern !== undefined
+        ? fc.stringMatching(new RegExp(schema.pattern))
         : fc.string({ unit, minLength: schema.minLength ?? 0, maxLength: 8 });
     case 'integer':
       return fc.integer({ min: schema.minimum ?? 0, max: schema.maximum ?? 1_000_000 });

@@ -3,15 +3,26 @@ import type { Answer } from '#contract/records/kind.ts';
 
 /** All of the club itself that an answer rests on, in an order of its own: as the kinds say that they feed it. */
 export function clubBasis(records: ClubRecords, answer: Answer): object[] {
-  return kindNames.filter((kind) => !isOfLifter(kind)).map((kind) => fed(kind, records[kind], answer));
+  return feeding(answer)
+    .filter((kind) => !isOfLifter(kind))
+    .map((kind) => fed(kind, records[kind], answer));
 }
 
 /** What it rests on of some lifters, likewise. */
 export function lifterBasis(records: ClubRecords, answer: Answer, lifterIds: ReadonlySet<string>): object[] {
-  return kindNames.filter(isOfLifter).map((kind) => {
-    const own: readonly { id: string }[] = records[kind].filter((record) => lifterIds.has(lifterOf(record)));
-    return fed(kind, own, answer);
-  });
+  return feeding(answer)
+    .filter(isOfLifter)
+    .map((kind) => {
+      const own: readonly { id: string }[] = records[kind].filter((record) =>
+        lifterIds.has(lifterOf(record)),
+      );
+      return fed(kind, own, answer);
+    });
+}
+
+/** A kind that feeds nothing is no part of the basis, so that a new one leaves the marks of what is kept as they were. */
+function feeding(answer: Answer): KindName[] {
+  return kindNames.filter((kind) => allKinds[kind].facts.feeds[answer] !== undefined);
 }
 
 /** Kinds of which each record is a lifter, or part of one. */
@@ -26,9 +37,6 @@ export function lifterOf(record: { id: string }): string {
 
 /** The fields that feed an answer, records by their id. */
 function fed(kind: KindName, records: readonly { id: string }[], answer: Answer): object[] {
-  const { feeds } = allKinds[kind].facts;
-  const fields = feeds[answer];
-  if (fields === undefined) return [];
   return records.toSorted((a, b) => (a.id < b.id ? -1 : 1)).map((record) => fedOf(kind, record, answer));
 }
 

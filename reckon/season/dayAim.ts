@@ -1,5 +1,5 @@
 import type { Aim } from '#contract/records/day.ts';
-import type { AimInTurn } from '#contract/season/method.ts';
+import type { AimInTurn } from '#contract/records/method.ts';
 
 /** Where in a phase a week lies, each from 0. */
 export interface WeekAt {

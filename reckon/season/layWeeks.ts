@@ -1,6 +1,6 @@
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import { isoWeekday, mondayOf } from '#contract/calendar/isoWeek.ts';
-import type { Method, PhaseOfMethod } from '#contract/season/method.ts';
+import type { Method, PhaseOfMethod } from '#contract/records/method.ts';
 import type { SeasonAsk, SeasonWarning } from '#contract/season/seasonPlan.ts';
 import { layPhases } from '#core/season/layPhases.ts';
 import type { WeekAt } from './dayAim.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it, test } from 'vitest';
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import type { InputError } from '#contract/compute/InputError.ts';
 import { runOperation } from '#contract/compute/runOperation.ts';
-import { method } from '#contract/season/method.ts';
+import { method } from '#contract/records/method.ts';
 import { type SeasonPlan, seasonAsk, seasonPlan } from '#contract/season/seasonPlan.ts';
 import { seasonWarningSentence } from '#contract/season/seasonWarningSentence.ts';
 import { equippedWithBands } from '#contract/season/shipped/equippedWithBands.ts';

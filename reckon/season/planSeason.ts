@@ -1,6 +1,6 @@
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import { isoWeek } from '#contract/calendar/isoWeek.ts';
-import type { GroupAsked, Method } from '#contract/season/method.ts';
+import type { GroupAsked, Method } from '#contract/records/method.ts';
 import type {
   PlannedDay,
   PlannedGroup,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { operation } from '#contract/compute/Operation.ts';
-import { method } from '#contract/season/method.ts';
+import { method } from '#contract/records/method.ts';
 import { seasonAsk, seasonPlan } from '#contract/season/seasonPlan.ts';
 import { seasonWarningSentence } from '#contract/season/seasonWarningSentence.ts';
 import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';

@@ -1,4 +1,4 @@
-import type { GroupAsked, Variant } from '#contract/season/method.ts';
+import type { GroupAsked, Variant } from '#contract/records/method.ts';
 
 /** Takes the next variant of a group in each week: the one that was done longest ago, the first of the list among those never done. */
 export function rotation() {

@@ -1,4 +1,4 @@
-import type { Method } from '#contract/season/method.ts';
+import type { Method } from '#contract/records/method.ts';
 import type { PlannedDay, PlannedWeek, SeasonWarning } from '#contract/season/seasonPlan.ts';
 import { volumeCautions } from '#core/day/prilepin.ts';
 import { toThousandth } from './dayAim.ts';

@@ -1,4 +1,4 @@
-import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
+import { type ClubRecords, kindNames, type RecordOf } from '#contract/records/allKinds.ts';
 
 /** A small invented club in which every kind has a record and every reference is used. */
 export function smallClub(): ClubRecords {
@@ -232,8 +232,78 @@ export function smallClub(): ClubRecords {
         note: '',
       },
     ],
+    method: [{ id: 'method-1', methodDocument: singles }],
+    meet: [{ id: 'meet-1', title: 'Quarry Cup', date: '2027-02-06', note: '' }],
+    season: [
+      { id: 'season-1', title: 'Winter', methodId: 'method-1', fromOn: '2026-11-30', note: 'first one' },
+    ],
+    seasonEntry: [{ id: 'entry-1', seasonId: 'season-1', lifterId: 'lifter-1', meetIds: ['meet-1'] }],
+    absence: [
+      { id: 'absence-1', lifterId: 'lifter-1', fromOn: '2026-12-24', untilOn: '2027-01-02', why: 'away' },
+    ],
+    plannedByHand: [
+      {
+        id: 'by-hand-1',
+        seasonId: 'season-1',
+        lifterId: 'lifter-1',
+        date: '2026-12-07',
+        askedId: 'single',
+        instead: { start: setup.start, aim: null, blocks: null },
+        note: '',
+      },
+    ],
   };
 }
+
+/** One phase of one heavy single a week. */
+const singles: RecordOf<'method'>['methodDocument'] = {
+  format: 'rackwright-method-1',
+  id: 'singles',
+  title: 'Singles',
+  version: 1,
+  madeOn: '2026-11-20',
+  forWhom: 'Nobody: it is made for tests.',
+  says: '',
+  sources: [],
+  zoneShift: 0,
+  limits: { mostHeavyLiftsAWeek: null, mostRise: null, mostWeeksOnOneBandShare: null },
+  phases: [
+    {
+      id: 'one',
+      title: 'One',
+      goal: 'A single a week.',
+      waveWeeks: 1,
+      leastWeeks: 1,
+      mostWeeks: 10,
+      isRound: false,
+      keepsBefore: 0,
+      onlyAfterMeet: false,
+      days: [
+        {
+          weekday: 1,
+          title: 'Squat',
+          groups: [
+            {
+              id: 'single',
+              title: 'Single',
+              work: 'maximal',
+              lift: 'squat',
+              variants: [{ id: 'free', title: 'Free', start: { way: 'free', heightM: null } }],
+              restWeeks: 0,
+              aim: { by: 'percent', targets: [{ basis: 'bar', shares: [0.9] }] },
+              blocks: [[{ sets: 1, reps: 1, restSeconds: 0, shareOfAim: 1 }]],
+              leastChance: null,
+              bounds: null,
+            },
+          ],
+          accessories: [],
+          sleds: [],
+          holds: [],
+        },
+      ],
+    },
+  ],
+};
 
 /** The small club as an older file or archive holds it: without kinds and parts of a day that came later. */
 export function smallClubKept(text: string, hasKind: (kind: string) => boolean): ClubRecords {

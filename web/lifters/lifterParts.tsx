@@ -5,6 +5,7 @@ import { HeightsSection } from './HeightsSection.tsx';
 import type { InPart } from './LifterView.ts';
 import { ProjectionSection } from './projection/ProjectionSection.tsx';
 import { RestrictedCaution, RestrictionsSection } from './RestrictionsSection.tsx';
+import { SeasonSection } from './SeasonSection.tsx';
 import { AnySetupPart, LearnedPart, StrengthPart, WorkCapacityPart } from './strength/strengthParts.tsx';
 import { TodayPart } from './today/TodayPart.tsx';
 import { TrialSection } from './trial/TrialSection.tsx';
@@ -33,5 +34,6 @@ export const lifterParts: readonly LifterPart[] = [
   { id: 'work-capacity', word: 'Work capacity', Part: WorkCapacityPart },
   { id: 'heights', word: 'Heights', Part: HeightsSection },
   { id: 'body-mass', word: 'Body mass', Part: BodyMassSection },
+  { id: 'season', word: 'Season', Part: SeasonSection },
   { id: 'restrictions', word: 'Restrictions', Part: RestrictionsSection, Caution: RestrictedCaution },
 ];

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { method } from '../method.ts';
+import type { method } from '#contract/records/method.ts';
 import { evenSets } from './steps.ts';
 import { freeSquat, fromFloor, pausedBench } from './variants.ts';
 

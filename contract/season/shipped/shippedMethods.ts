@@ -1,4 +1,4 @@
-import { type Method, method } from '../method.ts';
+import { type Method, method } from '#contract/records/method.ts';
 import { beginner } from './beginner.ts';
 import { equippedWithBands } from './equippedWithBands.ts';
 import { rawWithBands } from './rawWithBands.ts';

@@ -1,4 +1,4 @@
-import type { Variant } from '../method.ts';
+import type { Variant } from '#contract/records/method.ts';
 
 /** Starts that the shipped methods rotate through. Heights suit a lifter of middling build; the club puts its own. Common practice, no source. */
 export const parallelBox: Variant = {

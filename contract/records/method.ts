@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { bounds } from '#contract/records/bounds.ts';
-import { basis, block } from '#contract/records/day.ts';
-import { localDate } from '#contract/records/kind.ts';
-import { lift, start } from '#contract/records/lift.ts';
+import { bounds } from './bounds.ts';
+import { basis, block } from './day.ts';
+import { localDate } from './kind.ts';
+import { lift, start } from './lift.ts';
 
 const id = z.string().regex(/^[a-z0-9][a-z0-9-]{0,39}$/, 'it must be lower-case letters, digits and hyphens');
 const title = z.string().trim().min(1).max(60);
