@@ -1,6 +1,6 @@
 import type { CreateTableBuilder, Kysely } from 'kysely';
 
-/** Ways of training, meets, seasons with their lifters, days without training, and groups of a season that the coach set by hand. */
+/** Ways of training, meets, seasons with their lifters, days without training, groups of a season that the coach set by hand; plans that were taken. */
 export async function up(db: Kysely<unknown>): Promise<void> {
   await recordTable(db, 'method', [], (table) =>
     table.addColumn('methodDocument', 'text', (c) => c.notNull()),
@@ -40,6 +40,24 @@ export async function up(db: Kysely<unknown>): Promise<void> {
       .addColumn('instead', 'text')
       .addColumn('note', 'text', (c) => c.notNull()),
   );
+  await takenPlans(db);
+}
+
+/** Plans of seasons as they were taken, each under the next number of its season. */
+async function takenPlans(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable('takenPlan')
+    .addColumn('clubId', 'text', (c) => c.notNull())
+    .addColumn('id', 'text', (c) => c.notNull())
+    .addColumn('seasonId', 'text', (c) => c.notNull())
+    .addColumn('number', 'integer', (c) => c.notNull())
+    .addColumn('takenAt', 'text', (c) => c.notNull())
+    .addColumn('who', 'text')
+    .addColumn('document', 'text', (c) => c.notNull())
+    .addPrimaryKeyConstraint('takenPlan_pk', ['clubId', 'id'])
+    .addUniqueConstraint('takenPlan_number', ['clubId', 'seasonId', 'number'])
+    .addForeignKeyConstraint('takenPlan_season', ['clubId', 'seasonId'], 'season', ['clubId', 'id'])
+    .execute();
 }
 
 /** A field that names a record of another table. */
