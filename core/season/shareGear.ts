@@ -1,0 +1,88 @@
+/** What one lifter could train with at one rack: each way the pairs that it hangs, as bits. */
+export type Ways = readonly bigint[];
+
+export interface GearAsked {
+  /** By lifter and rack; no way at a rack: that lifter cannot train there. */
+  ways: readonly (readonly Ways[])[];
+  /** So many lifters get their sets in at one rack within the hour. */
+  mostARack: number;
+}
+
+export interface GearShared {
+  /** By lifter; null: no rack and no pairs are left for this one. */
+  rackOf: (number | null)[];
+  /** By rack: all pairs that hang there during the hour, as bits. */
+  pairsAt: bigint[];
+  /** Nobody could be served beyond these; false where the search was cut off before it could tell. */
+  isMost: boolean;
+}
+
+/** Beyond so many steps the best found so far is given. */
+const MOST_STEPS = 4000;
+
+/**
+ * Serves as many lifters as the gear allows within one hour: those of a rack take turns and may change bands between them, so that they share pairs; a
+ * pair that one rack uses is not free for another. Branch and bound over lifters, those with the fewest ways first.
+ */
+export function shareGear({ ways, mostARack }: GearAsked): GearShared {
+  const racks = Math.max(0, ...ways.map((byRack) => byRack.length));
+  const least = ways.map((byRack) => byRack.map(leastSets));
+  const order = [...ways.keys()].sort((a, b) => countOf(least[a]!) - countOf(least[b]!));
+  const rackOf: (number | null)[] = ways.map(() => null);
+  const pairsAt: bigint[] = Array.from({ length: racks }, () => 0n);
+  const countAt: number[] = pairsAt.map(() => 0);
+  const seen = new Map<string, number>();
+  const able = order.filter((lifter) => countOf(least[lifter]!) > 0).length;
+  let best = { served: -1, rackOf: [...rackOf], pairsAt: [...pairsAt] };
+  let steps = 0;
+
+  const isWhole = () => best.served === able || steps > MOST_STEPS;
+  const look = (at: number, served: number) => {
+    if (served > best.served) best = { served, rackOf: [...rackOf], pairsAt: [...pairsAt] };
+    if (at === order.length || isWhole()) return;
+    const used = pairsAt.reduce((all, pairs) => all | pairs, 0n);
+    const fits = (lifter: number) =>
+      least[lifter]!.flatMap((sets, rack) =>
+        countAt[rack] === mostARack
+          ? []
+          : sets.filter((set) => (set & used & ~pairsAt[rack]!) === 0n).map((set) => ({ rack, set })),
+      );
+    const left = order.slice(at).filter((lifter) => fits(lifter).length > 0).length;
+    if (served + left <= best.served) return;
+    const key = `${at} ${pairsAt.join(' ')} ${countAt.join(' ')}`;
+    if ((seen.get(key) ?? -1) >= served) return;
+    seen.set(key, served);
+    steps += 1;
+
+    const lifter = order[at]!;
+    const options = fits(lifter);
+    // With room there for all who are still to come nothing is lost by hanging no more than hangs already.
+    const free = options.find(
+      ({ rack, set }) => (set & ~pairsAt[rack]!) === 0n && mostARack - countAt[rack]! >= order.length - at,
+    );
+    for (const { rack, set } of free ? [free] : options) {
+      const before = pairsAt[rack]!;
+      pairsAt[rack] = before | set;
+      countAt[rack]! += 1;
+      rackOf[lifter] = rack;
+      look(at + 1, served + 1);
+      pairsAt[rack] = before;
+      countAt[rack]! -= 1;
+      rackOf[lifter] = null;
+      if (isWhole()) return;
+    }
+    if (free === undefined) look(at + 1, served);
+  };
+  look(0, 0);
+  return { rackOf: best.rackOf, pairsAt: best.pairsAt, isMost: steps <= MOST_STEPS };
+}
+
+/** Who can do with fewer of the same pairs never needs more. */
+function leastSets(sets: Ways): bigint[] {
+  const distinct = [...new Set(sets)];
+  return distinct.filter((set) => !distinct.some((other) => other !== set && (other & set) === other));
+}
+
+function countOf(byRack: readonly Ways[]): number {
+  return byRack.reduce((sum, sets) => sum + sets.length, 0);
+}
