@@ -141,12 +141,10 @@ describe('what may be proposed', () => {
   });
 
   it('counts bands where they pull most: at lockout from below, at the bottom from above', () => {
-    const aim = { by: 'percent' as const, targets: [] };
     const shareOf = (bottomN: number, lockoutN: number) => {
       const pair = readPair('p', { zM: 0.9, forceN: bottomN }, { zM: 1.5, forceN: lockoutN });
       return bandShare({ hookups: [0], chainPairs: [] }, [hookupReach(pair, travel)], {
         travel,
-        aim,
         referenceKg: 300,
       });
     };

@@ -47,7 +47,7 @@ export function allowedSets(gear: RackGear, { usable, mostPairs, isAllowed }: Al
 export function bandShare(
   { hookups }: GearSet,
   reaches: readonly HookupReach[],
-  { travel, referenceKg }: Task,
+  { travel, referenceKg }: Pick<Task, 'travel' | 'referenceKg'>,
 ): number {
   let [bottomN, lockoutN] = [0, 0];
   for (const index of hookups) {
@@ -61,7 +61,12 @@ function isBare({ hookups, chainPairs }: GearSet): boolean {
   return hookups.length === 0 && chainPairs.every((pairs) => pairs === 0);
 }
 
-function anchorsHold(gear: RackGear, { hookups }: GearSet, reaches: readonly HookupReach[]): boolean {
+/** Whether each anchor point carries all that hangs on it. */
+export function anchorsHold(
+  gear: Pick<RackGear, 'hookups'>,
+  { hookups }: GearSet,
+  reaches: readonly HookupReach[],
+): boolean {
   return hookups.every((index) => {
     const { anchorId } = gear.hookups[index]!;
     let pullN = 0;

@@ -1,0 +1,106 @@
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Lift, Start } from '#contract/records/lift.ts';
+import type { GearMend } from '#contract/season/gearMend.ts';
+import { type GearAsked, shareGear } from '#core/season/shareGear.ts';
+import { pairsInUse } from '#reckon/day/assembleRackGear.ts';
+import type { bandWays, LifterWays } from './bandWays.ts';
+
+/** Lifters who do one lift in one hour, each with bands of some share of the maximum at lockout. */
+export interface HourAsked {
+  on: string;
+  lift: Lift;
+  lifters: readonly { lifterId: string; start: Start; bandShare: number }[];
+  /** So many get their sets in at one rack. */
+  mostARack: number;
+}
+
+export interface HourFound {
+  /** Who is left without, with all that could be served; null: nobody. */
+  short: { lifterIds: string[]; isMost: boolean; mends: GearMend[] } | null;
+  /** Whom no bands of the club bring there, however few train, and the nearest that they do. */
+  outOfReach: { lifterId: string; bandShare: number; nearestShare: number }[];
+  /** Whose heights or maximum are not known. */
+  notJudged: string[];
+}
+
+/** A share of bands is reached within so much of the maximum: less than half a step from wave to wave. Judgement. */
+const REACHED_WITHIN = 0.025;
+
+/** Whether racks and bands do for an hour, who is left without, and what would mend it. */
+export function gearOfHour(
+  records: ClubRecords,
+  { on, lift, lifters, mostARack }: HourAsked,
+  waysOf: ReturnType<typeof bandWays>,
+): HourFound {
+  const judged = lifters.map((lifter) => {
+    const found = waysOf(lifter.lifterId, lift, lifter.start, on);
+    return { ...lifter, found, ways: found && waysNear(found, lifter.bandShare) };
+  });
+  const able = judged.flatMap((one) =>
+    one.ways?.some((sets) => sets.length > 0) ? [{ ...one, ways: one.ways }] : [],
+  );
+  const asked: GearAsked = { ways: able.map(({ ways }) => ways), mostARack };
+  const { rackOf, isMost } = shareGear(asked);
+  const without = able.filter((_, at) => rackOf[at] === null);
+  return {
+    short:
+      without.length === 0
+        ? null
+        : {
+            lifterIds: without.map(({ lifterId }) => lifterId),
+            isMost,
+            mends: mendsOf(records, on, asked, rackOf),
+          },
+    outOfReach: judged.flatMap(({ lifterId, bandShare, found, ways }) =>
+      found === null || ways!.some((sets) => sets.length > 0)
+        ? []
+        : [{ lifterId, bandShare, nearestShare: nearestOf(found, bandShare) }],
+    ),
+    notJudged: judged.flatMap(({ lifterId, found }) => (found === null ? [lifterId] : [])),
+  };
+}
+
+function waysNear({ byRack }: LifterWays, bandShare: number): bigint[][] {
+  return byRack.map((ways) =>
+    ways.flatMap(({ pairs, share }) => (Math.abs(share - bandShare) <= REACHED_WITHIN ? [pairs] : [])),
+  );
+}
+
+function nearestOf({ byRack }: LifterWays, bandShare: number): number {
+  return byRack
+    .flat()
+    .reduce(
+      (best, { share }) => (Math.abs(share - bandShare) < Math.abs(best - bandShare) ? share : best),
+      0,
+    );
+}
+
+/** What alone would serve everybody; each is tried. */
+function mendsOf(
+  records: ClubRecords,
+  on: string,
+  asked: GearAsked,
+  rackOf: readonly (number | null)[],
+): GearMend[] {
+  const doesFor = (other: GearAsked) => shareGear(other).rackOf.every((rack) => rack !== null);
+  const { ways, mostARack } = asked;
+  const mends: GearMend[] = [];
+  if (doesFor({ ways: ways.filter((_, at) => rackOf[at] === null), mostARack }))
+    mends.push({ by: 'anotherHour' });
+  const everywhere = ways.map((byRack) => byRack.map(() => byRack.flat()));
+  if (doesFor({ ways: everywhere, mostARack })) mends.push({ by: 'hookups' });
+  const inUse = pairsInUse(records, on);
+  const onePair = inUse.flatMap(({ widthMm }, at) =>
+    doesFor({ ways: withOneMore(ways, BigInt(at), BigInt(inUse.length)), mostARack }) ? [widthMm] : [],
+  );
+  if (onePair.length > 0) mends.push({ by: 'onePairMore', widthMm: Math.min(...onePair) });
+  return mends;
+}
+
+/** The same ways with another pair just like one of them, under a bit of its own. */
+function withOneMore(ways: GearAsked['ways'], like: bigint, bit: bigint): GearAsked['ways'] {
+  const one = 1n << like;
+  return ways.map((byRack) =>
+    byRack.map((sets) => sets.flatMap((set) => (set & one ? [set, (set & ~one) | (1n << bit)] : [set]))),
+  );
+}
