@@ -33,29 +33,33 @@ export function shareGear({ ways, mostARack }: GearAsked): GearShared {
   const countAt: number[] = pairsAt.map(() => 0);
   const seen = new Map<string, number>();
   const able = order.filter((lifter) => countOf(least[lifter]!) > 0).length;
+  const goal = Math.min(able, racks * mostARack);
   let best = { served: -1, rackOf: [...rackOf], pairsAt: [...pairsAt] };
   let steps = 0;
 
-  const isWhole = () => best.served === able || steps > MOST_STEPS;
+  const isWhole = () => best.served === goal || steps > MOST_STEPS;
   const look = (at: number, served: number) => {
     if (served > best.served) best = { served, rackOf: [...rackOf], pairsAt: [...pairsAt] };
     if (at === order.length || isWhole()) return;
     const used = pairsAt.reduce((all, pairs) => all | pairs, 0n);
-    const fits = (lifter: number) =>
-      least[lifter]!.flatMap((sets, rack) =>
-        countAt[rack] === mostARack
-          ? []
-          : sets.filter((set) => (set & used & ~pairsAt[rack]!) === 0n).map((set) => ({ rack, set })),
+    const taken = pairsAt.map((pairs) => used & ~pairs);
+    const isFree = (set: bigint, rack: number) => (set & taken[rack]!) === 0n;
+    const room = countAt.reduce((sum, count) => sum + mostARack - count, 0);
+    const canBeServed = (lifter: number) =>
+      least[lifter]!.some(
+        (sets, rack) => countAt[rack]! < mostARack && sets.some((set) => isFree(set, rack)),
       );
-    const left = order.slice(at).filter((lifter) => fits(lifter).length > 0).length;
-    if (served + left <= best.served) return;
+    const wanted = best.served - served;
+    if (room <= wanted || countUpTo(order, at, canBeServed, wanted + 1) <= wanted) return;
     const key = `${at} ${pairsAt.join(' ')} ${countAt.join(' ')}`;
     if ((seen.get(key) ?? -1) >= served) return;
     seen.set(key, served);
     steps += 1;
 
     const lifter = order[at]!;
-    const options = fits(lifter);
+    const options = least[lifter]!.flatMap((sets, rack) =>
+      countAt[rack]! < mostARack ? sets.filter((set) => isFree(set, rack)).map((set) => ({ rack, set })) : [],
+    );
     // With room there for all who are still to come nothing is lost by hanging no more than hangs already.
     const free = options.find(
       ({ rack, set }) => (set & ~pairsAt[rack]!) === 0n && mostARack - countAt[rack]! >= order.length - at,
@@ -81,6 +85,18 @@ export function shareGear({ ways, mostARack }: GearAsked): GearShared {
 function leastSets(sets: Ways): bigint[] {
   const distinct = [...new Set(sets)];
   return distinct.filter((set) => !distinct.some((other) => other !== set && (other & set) === other));
+}
+
+/** How many from a place on fulfil it; no further than to the number that decides. */
+function countUpTo(
+  order: readonly number[],
+  from: number,
+  isOne: (lifter: number) => boolean,
+  enough: number,
+): number {
+  let count = 0;
+  for (let at = from; at < order.length && count < enough; at++) if (isOne(order[at]!)) count += 1;
+  return count;
 }
 
 function countOf(byRack: readonly Ways[]): number {

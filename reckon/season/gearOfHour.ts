@@ -1,6 +1,6 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
-import type { GearMend } from '#contract/season/gearMend.ts';
+import type { GearMend } from '#contract/season/gearWarning.ts';
 import { type GearAsked, shareGear } from '#core/season/shareGear.ts';
 import { pairsInUse } from '#reckon/day/assembleRackGear.ts';
 import type { bandWays, LifterWays } from './bandWays.ts';

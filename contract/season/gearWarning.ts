@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import { localDate } from '#contract/records/kind.ts';
+import { lift } from '#contract/records/lift.ts';
+
+/** What would give everybody of an hour the bands that a plan asks for. */
+export const gearMend = z.discriminatedUnion('by', [
+  /** Those who are left without train at another hour. */
+  z.strictObject({ by: z.literal('anotherHour') }),
+  /** Every rack gets the hookups of the others. */
+  z.strictObject({ by: z.literal('hookups') }),
+  z.strictObject({ by: z.literal('onePairMore'), widthMm: z.number() }),
+]);
+export type GearMend = z.infer<typeof gearMend>;
+
+/** Training days of one kind of work in a row that all have the same fault. */
+const onDays = { fromOn: localDate, untilOn: localDate, days: z.number().int(), lift, title: z.string() };
+
+/** Where racks, bands or the hour do not do for what a season asks; `gearWarningSentence` says it. */
+export const gearWarning = z.discriminatedUnion('code', [
+  z.strictObject({
+    code: z.literal('gearShort'),
+    ...onDays,
+    /** Who is left without; which of them is the coach's choice. */
+    names: z.array(z.string()).min(1),
+    /** Of how many who train then. */
+    of: z.number().int(),
+    /** Of all bands at lockout, the least and the most that they train with. */
+    bandShares: z.strictObject({ least: z.number(), most: z.number() }),
+    /** False: the search was cut off, and there may be a way. */
+    isMost: z.boolean(),
+    mends: z.array(gearMend),
+  }),
+  z.strictObject({
+    code: z.literal('outOfReach'),
+    ...onDays,
+    name: z.string(),
+    bandShare: z.number(),
+    nearestShare: z.number(),
+  }),
+  z.strictObject({ code: z.literal('notJudged'), ...onDays, name: z.string() }),
+]);
+export type GearWarning = z.infer<typeof gearWarning>;

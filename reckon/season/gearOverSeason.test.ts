@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
+import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
+import type { PlannedGroup } from '#contract/season/seasonPlan.ts';
+import { millraceClub } from '#demo/millraceClub.ts';
+import { gearOverSeason } from './gearOverSeason.ts';
+
+const first = '2026-12-01';
+const club = millraceClub(first);
+/** One pair is left from the third week on. */
+const third = dateOfDay(dayNumber(first) + 14);
+const left = club.bandPair.find(({ widthMm }) => widthMm === 29)!;
+const records = {
+  ...club,
+  bandPair: club.bandPair.map((pair) => ({ ...pair, retiredOn: pair.id === left.id ? null : third })),
+};
+const group: PlannedGroup = {
+  askedId: 'speed-squat',
+  title: 'Speed squat',
+  work: 'speed',
+  lift: 'squat',
+  variantId: 'box',
+  start: { way: 'box', heightM: 0.36 },
+  aim: { by: 'percent', targets: [{ basis: 'bar', share: 0.5 }] },
+  blocks: [{ sets: 8, reps: 2, restSeconds: 60, shareOfAim: 1 }],
+  leastChance: null,
+  bounds: null,
+  leastTimesBodyMass: null,
+  bandShare: 0,
+  lockoutShare: 0.5,
+  meanShare: 0.5,
+};
+const everyWeek = (weeks: number, more: Partial<PlannedGroup> = {}) =>
+  Array.from({ length: weeks }, (_, week) => ({
+    date: dateOfDay(dayNumber(first) + 7 * week),
+    groups: [{ ...group, ...more }],
+  }));
+
+describe('gear over a season', () => {
+  it('is silent while racks, bands and the hour do', () => {
+    const lifters = ['lifter-emre', 'lifter-lars'].map((lifterId) => ({ lifterId, days: everyWeek(6) }));
+    expect(gearOverSeason(records, lifters)).toEqual([]);
+  });
+
+  it('tells a fault of several weeks once, from its first day to its last, once the pairs are gone', () => {
+    const lifters = [{ lifterId: 'lifter-emre', days: everyWeek(6, { bandShare: 0.35 }) }];
+    const warnings = gearOverSeason(records, lifters);
+    expect(warnings).toMatchObject([
+      { code: 'outOfReach', fromOn: third, days: 4, name: 'Emre Karataylı', bandShare: 0.35 },
+    ]);
+    expect(warnings[0]!.untilOn).toBe(everyWeek(6).at(-1)!.date);
+    expect(gearWarningSentence(warnings[0]!)).toMatch(
+      /^Tue 15 Dec to Tue 5 Jan, Speed squat: .*35 % in bands/,
+    );
+  });
+
+  it('says before the season begins that the hour is too short for all at two racks', () => {
+    // Forty sets of a minute in two hours leave three lifters a rack, and there are two racks.
+    const long = everyWeek(1, { blocks: [{ sets: 40, reps: 2, restSeconds: 60, shareOfAim: 1 }] });
+    const lifters = records.lifter.slice(0, 8).map(({ id }) => ({ lifterId: id, days: long }));
+    const [short, ...others] = gearOverSeason(records, lifters);
+    expect(others).toEqual([]);
+    expect(short).toMatchObject({ code: 'gearShort', of: 8, isMost: true, mends: [{ by: 'anotherHour' }] });
+    expect(short).toHaveProperty('names.length', 2);
+    expect(gearWarningSentence(short!)).toMatch(/for all 8 in one hour; .* would be left\. Another hour/);
+  });
+});
