@@ -141,13 +141,6 @@ describe('what may be proposed', () => {
   });
 
   it('counts bands where they pull most: at lockout from below, at the bottom from above', () => {
-    const shareOf = (bottomN: number, lockoutN: number) => {
-      const pair = readPair('p', { zM: 0.9, forceN: bottomN }, { zM: 1.5, forceN: lockoutN });
-      return bandShare({ hookups: [0], chainPairs: [] }, [hookupReach(pair, travel)], {
-        travel,
-        referenceKg: 300,
-      });
-    };
     // 60 of 300 kg are a fifth.
     const sixtyKgN = 60 * 9.80665;
     for (const [bottomN, lockoutN] of [
@@ -221,3 +214,12 @@ describe('what may be proposed', () => {
     expect(prescribe(task, gear, { rules }).best.barKg).toBe(140);
   });
 });
+
+/** Of all bands of a pair that was read on the scale at two heights, for a lifter whose maximum is 300 kg. */
+function shareOf(bottomN: number, lockoutN: number): number {
+  const pair = readPair('p', { zM: 0.9, forceN: bottomN }, { zM: 1.5, forceN: lockoutN });
+  return bandShare({ hookups: [0], chainPairs: [] }, [hookupReach(pair, travel)], {
+    travel,
+    referenceKg: 300,
+  });
+}

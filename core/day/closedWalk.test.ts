@@ -113,9 +113,6 @@ it.each([
       expect(walked(turns, () => true, memory)).toBeCloseTo(rotation, 12);
       expect(walked(turns, () => false, rack.newMemory())).toBeCloseTo(rotation, 12);
     }
-    const never = () => {
-      throw new Error('not asked');
-    };
     // Only one set may begin.
     expect(walked([hung, bare, bare], never, rack.newMemory())).toBeCloseTo(0.2, 12);
   },
@@ -158,3 +155,7 @@ it('is exact through each set from any start to any end, what hangs there priced
     { numRuns: 60 },
   );
 });
+
+function never(): never {
+  throw new Error('not asked');
+}

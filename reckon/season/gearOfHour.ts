@@ -82,7 +82,6 @@ function mendsOf(
   asked: GearAsked,
   rackOf: readonly (number | null)[],
 ): GearMend[] {
-  const doesFor = (other: GearAsked) => shareGear(other).rackOf.every((rack) => rack !== null);
   const { ways, mostARack } = asked;
   const mends: GearMend[] = [];
   if (doesFor({ ways: ways.filter((_, at) => rackOf[at] === null), mostARack }))
@@ -95,6 +94,10 @@ function mendsOf(
   );
   if (onePair.length > 0) mends.push({ by: 'onePairMore', widthMm: Math.min(...onePair) });
   return mends;
+}
+
+function doesFor(asked: GearAsked): boolean {
+  return shareGear(asked).rackOf.every((rack) => rack !== null);
 }
 
 /** The same ways with another pair just like one of them, under a bit of its own. */

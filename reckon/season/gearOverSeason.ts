@@ -118,11 +118,8 @@ function warningsOf(
 function inARow(warnings: readonly GearWarning[]): GearWarning[] {
   const told: GearWarning[] = [];
   for (const warning of warnings) {
-    const key = faultOf(warning);
-    const before = told.findLast(
-      (one) => one.title === warning.title && one.lift === warning.lift && isAlike(one, warning),
-    );
-    if (before !== undefined && faultOf(before) === key) {
+    const before = told.findLast((one) => isOfSame(one, warning));
+    if (before !== undefined && faultOf(before) === faultOf(warning)) {
       before.untilOn = warning.untilOn;
       before.days += 1;
     } else told.push({ ...warning });
@@ -130,10 +127,18 @@ function inARow(warnings: readonly GearWarning[]): GearWarning[] {
   return told;
 }
 
-/** Whether they tell of the same thing, so that the later one goes on from the earlier one. */
-function isAlike(one: GearWarning, other: GearWarning): boolean {
-  const who = (warning: GearWarning) => (warning.code === 'gearShort' ? '' : warning.name);
-  return one.code === other.code && who(one) === who(other);
+/** Whether they tell of the same work, and of the same lifter where they tell of one. */
+function isOfSame(one: GearWarning, other: GearWarning): boolean {
+  return (
+    one.code === other.code &&
+    one.title === other.title &&
+    one.lift === other.lift &&
+    whoseOf(one) === whoseOf(other)
+  );
+}
+
+function whoseOf(warning: GearWarning): string | null {
+  return warning.code === 'gearShort' ? null : warning.name;
 }
 
 function faultOf(warning: GearWarning): string {
