@@ -80,7 +80,7 @@ export function millraceSeasons(today: string): Seasons {
       {
         id: 'absence-emre',
         lifterId: 'lifter-emre',
-        fromOn: on(2, 4),
+        fromOn: on(2, THURSDAY),
         untilOn: on(3, 3),
         why: 'away for work',
       },
@@ -90,6 +90,7 @@ export function millraceSeasons(today: string): Seasons {
 }
 
 const MONDAY = 1;
+const THURSDAY = 4;
 const SATURDAY = 6;
 const MEET_IDS = { tollbridge: 'meet-tollbridge', lowerWeir: 'meet-lower-weir' } as const;
 
@@ -100,7 +101,7 @@ function byHand(on: (weeks: number, weekday: number) => string): RecordOf<'plann
       id: 'by-hand-short-of-racks',
       seasonId: 'season-early',
       lifterId: null,
-      date: on(1, MONDAY),
+      date: on(1, THURSDAY),
       askedId: 'speed-squat',
       instead: {
         start: null,
@@ -116,7 +117,7 @@ function byHand(on: (weeks: number, weekday: number) => string): RecordOf<'plann
       id: 'by-hand-bastien-back',
       seasonId: 'season-early',
       lifterId: 'lifter-bastien',
-      date: on(2, MONDAY),
+      date: on(2, THURSDAY),
       askedId: 'speed-squat',
       instead: null,
       note: 'Moves house at the weekend.',

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { group } from '#contract/records/day.ts';
 import { localDate } from '#contract/records/kind.ts';
+import { lift } from '#contract/records/lift.ts';
 import { accessory, hold, sled } from '#contract/records/method.ts';
+import { plannedByHand } from '#contract/records/season.ts';
 
 /** What a season is planned from, beside its method. */
 export const seasonAsk = z
@@ -32,6 +34,16 @@ export const seasonAsk = z
   });
 export type SeasonAsk = z.infer<typeof seasonAsk>;
 
+const fields = plannedByHand.shape.shape;
+
+/** What the coach set of one group of a season. */
+export const setByHand = z.strictObject({
+  date: localDate,
+  askedId: fields.askedId,
+  instead: fields.instead,
+});
+export type SetByHand = z.infer<typeof setByHand>;
+
 const MOST_MS = 2 * 366 * 86_400_000;
 
 /** A group of a planned day: what a group of the day screen is, without its lifters, and what it came from. */
@@ -57,6 +69,8 @@ export const plannedGroup = group
     /** What it comes to, as shares of the reference maximum; null where the aim names none. */
     lockoutShare: z.number().nullable(),
     meanShare: z.number().nullable(),
+    /** The coach set something of it. */
+    byHand: z.boolean(),
   });
 export type PlannedGroup = z.infer<typeof plannedGroup>;
 
@@ -132,6 +146,20 @@ export const seasonWarning = z.discriminatedUnion('code', [
     weeks: z.number(),
     most: z.number(),
     ...inWeek,
+  }),
+  /** What the coach set of a group that the plan does not have on that day any more. */
+  z.strictObject({ code: z.literal('strayByHand'), date: localDate, askedId: z.string() }),
+  /** A meet that nothing can be planned for from the first day of the season. */
+  z.strictObject({ code: z.literal('meetLeftOut'), title: z.string(), date: localDate }),
+  /** Bands differ by strength, and how strong this lifter is is not known: those below the first level have them. */
+  z.strictObject({ code: z.literal('levelUnknown'), lift }),
+  /** Days on which the plan has a lift in which the lifter is held to less; null: until further notice. */
+  z.strictObject({
+    code: z.literal('restricted'),
+    lift,
+    days: z.number(),
+    from: localDate,
+    until: localDate.nullable(),
   }),
 ]);
 export type SeasonWarning = z.infer<typeof seasonWarning>;

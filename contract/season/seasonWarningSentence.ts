@@ -1,5 +1,7 @@
+import { capital } from '#contract/words/capital.ts';
 import { counted } from '#contract/words/counted.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
 import { percent, percentToTenth } from '#contract/words/percent.ts';
 import type { SeasonWarning } from './seasonPlan.ts';
 
@@ -32,6 +34,17 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
     case 'sameBands': {
       const { monday, group, bandShare, weeks, most } = warning;
       return `Week of ${shortDate(monday)}, ${group}: ${percentToTenth(bandShare)} in bands for the ${ordinal(weeks)} week; after ${most} a lifter is used to it. Step the bands.`;
+    }
+    case 'strayByHand':
+      return `${shortDate(warning.date)}: what you set by hand (${warning.askedId}) has no place any more, since the plan has no such work on that day. Set it on another day, or remove it.`;
+    case 'meetLeftOut':
+      return `${warning.title} on ${shortDate(warning.date)} is not planned for: a meet must be after the first day of the season, within two years, and on a day of its own. Change the meet or the season.`;
+    case 'levelUnknown':
+      return `How strong this lifter is in the ${liftWord(warning.lift)} is not known, so the bands are those for the least strong. Enter a best and a body mass.`;
+    case 'restricted': {
+      const { lift, days, from, until } = warning;
+      const held = until === null ? 'until further notice' : `until ${shortDate(until)}`;
+      return `${capital(counted(days, 'day'))} of ${liftWord(lift)} from ${shortDate(from)} on, while this lifter is restricted ${held}. Each day keeps to that when it is worked out; leave groups out by hand where that is not enough, and do as the physician or physiotherapist says.`;
     }
   }
 }

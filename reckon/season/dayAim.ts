@@ -48,6 +48,16 @@ export function aimsOfWeek(asked: AimInTurn, { wave, weekOfWave }: WeekAt): AimO
   }
 }
 
+/** An aim that the coach set, for everybody alike. */
+export function aimByHand(aim: Aim): AimOfWeek {
+  if (aim.by !== 'percent') return { aim, ...noLevel, ...noShares };
+  const shares = sharesOf(aim.targets);
+  const bar = aim.targets.find(({ basis }) => basis === 'bar')?.share;
+  const hasBands = bar !== undefined && shares.lockoutShare !== null && shares.lockoutShare > bar;
+  const bandShare = hasBands ? toThousandth(shares.lockoutShare! - bar) : null;
+  return { aim, leastTimesBodyMass: null, bandShare, ...shares };
+}
+
 type Targets = Extract<Aim, { by: 'percent' }>['targets'];
 
 /** Before anything hangs: of what bands add at lockout `LEFT_AT_BOTTOM` is taken to be left at the bottom, and the way between to be straight. */

@@ -29,6 +29,7 @@ const group: PlannedGroup = {
   bandShare: 0,
   lockoutShare: 0.5,
   meanShare: 0.5,
+  byHand: false,
 };
 const everyWeek = (weeks: number, more: Partial<PlannedGroup> = {}) =>
   Array.from({ length: weeks }, (_, week) => ({

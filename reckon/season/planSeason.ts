@@ -7,47 +7,82 @@ import type {
   PlannedWeek,
   SeasonAsk,
   SeasonPlan,
+  SetByHand,
 } from '#contract/season/seasonPlan.ts';
 import { sledWorkJ } from '#core/season/sledWork.ts';
 import { type LiftsAtShare, weekLoad } from '#core/season/weekLoad.ts';
-import { aimsOfWeek, inTurn, type WeekAt } from './dayAim.ts';
+import { aimByHand, aimsOfWeek, inTurn, type WeekAt } from './dayAim.ts';
 import { isHeldFree, layWeeks, type WeekLaid } from './layWeeks.ts';
 import { rotation } from './rotation.ts';
 import { seasonWarnings } from './seasonWarnings.ts';
 
 /**
- * A season by a method: phases backwards from each meet, weeks and days filled, each group an aim and blocks as the day screen has them. The same
- * question has the same answer; nothing of the records is read.
+ * A season by a method: phases backwards from each meet, weeks and days filled, each group an aim and blocks as the day screen has them, or as the
+ * coach set it. The same question has the same answer; nothing of the records is read.
  */
-export function planSeason(method: Method, ask: SeasonAsk, gravity: number): SeasonPlan {
+export function planSeason(
+  method: Method,
+  ask: SeasonAsk,
+  gravity: number,
+  byHand: readonly SetByHand[] = [],
+): SeasonPlan {
   const { weeks: laid, warnings } = layWeeks(method, ask);
-  const nextVariant = rotation();
-  const weeks = laid.map((week, at) => plannedWeek(week, at, ask, nextVariant, gravity));
+  const hand = handOf(byHand);
+  const filling = { ask, gravity, nextVariant: rotation(), takeByHand: hand.take };
+  const weeks = laid.map((week, at) => plannedWeek(week, at, filling));
   return {
     methodId: method.id,
     methodVersion: method.version,
     meets: ask.meets,
     weeks,
-    warnings: [...warnings, ...seasonWarnings(method, weeks)],
+    warnings: [
+      ...warnings,
+      ...seasonWarnings(method, weeks),
+      ...hand.left().map(({ date, askedId }) => ({ code: 'strayByHand' as const, date, askedId })),
+    ],
+  };
+}
+
+interface Filling {
+  ask: SeasonAsk;
+  gravity: number;
+  nextVariant: ReturnType<typeof rotation>;
+  takeByHand: (date: string, askedId: string) => SetByHand | undefined;
+}
+
+/** What was set by hand, each to be taken once; `left` tells what had no place. */
+function handOf(byHand: readonly SetByHand[]) {
+  const open = new Map(byHand.map((set) => [`${set.date} ${set.askedId}`, set]));
+  return {
+    take(date: string, askedId: string): SetByHand | undefined {
+      const key = `${date} ${askedId}`;
+      const set = open.get(key);
+      open.delete(key);
+      return set;
+    },
+    left: () => [...open.values()],
   };
 }
 
 function plannedWeek(
   { monday, in: within, meets }: WeekLaid,
   at: number,
-  ask: SeasonAsk,
-  nextVariant: ReturnType<typeof rotation>,
-  gravity: number,
+  { ask, gravity, nextVariant, takeByHand }: Filling,
 ): PlannedWeek {
   const days = (within?.phase.days ?? []).flatMap(({ weekday, title, groups, ...beside }): PlannedDay[] => {
     const date = dateOfDay(dayNumber(monday) + weekday - 1);
     if (date < ask.from || isHeldFree(date, ask.meets)) return [];
     const closed = ask.closed.find(({ from, until }) => date >= from && date <= until)?.why ?? null;
     if (closed !== null) return [{ date, title, closed, groups: [], accessories: [], sleds: [], holds: [] }];
-    const planned = groups.flatMap((group) => plannedGroups(group, within!, nextVariant(group, at)));
+    const planned = groups.flatMap((group) => {
+      const set = takeByHand(date, group.id);
+      // What is left out is not done, and its variant stays due.
+      if (set?.instead === null) return [];
+      const instead = set?.instead ?? null;
+      return plannedGroups(group, within!, nextVariant(group, at, instead?.start ?? null), instead);
+    });
     return [{ date, title, closed, groups: planned, ...beside }];
   });
-  const sleds = days.flatMap((day) => day.sleds);
   return {
     monday,
     isoWeek: isoWeek(monday),
@@ -57,21 +92,27 @@ function plannedWeek(
     weekOfWave: within && within.weekOfWave + 1,
     meets,
     days,
-    load: {
-      ...weekLoad(sevenDays(days)),
-      sledWorkJ: sleds.reduce((work, sled) => work + sledWorkJ(sled, gravity), 0),
-    },
+    load: loadOf(days, gravity),
   };
+}
+
+/** What the days of a week come to. */
+export function loadOf(days: readonly PlannedDay[], gravity: number): PlannedWeek['load'] {
+  const sleds = days.flatMap((day) => day.sleds);
+  const pulledJ = sleds.reduce((work, sled) => work + sledWorkJ(sled, gravity), 0);
+  return { ...weekLoad(sevenDays(days)), sledWorkJ: pulledJ };
 }
 
 function plannedGroups(
   asked: GroupAsked,
   at: WeekAt,
   { id: variantId, start }: GroupAsked['variants'][number],
+  instead: SetByHand['instead'],
 ): PlannedGroup[] {
   const { id: askedId, title, work, lift, leastChance, bounds } = asked;
-  const blocks = inTurn(asked.blocks, at.weekOfWave);
-  return aimsOfWeek(asked.aim, at).map((aimed) => ({
+  const blocks = instead?.blocks ?? inTurn(asked.blocks, at.weekOfWave);
+  const aims = instead?.aim ? [aimByHand(instead.aim)] : aimsOfWeek(asked.aim, at);
+  return aims.map((aimed) => ({
     askedId,
     title,
     work,
@@ -81,6 +122,7 @@ function plannedGroups(
     blocks,
     leastChance,
     bounds,
+    byHand: instead !== null,
     ...aimed,
   }));
 }

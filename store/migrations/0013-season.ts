@@ -52,7 +52,7 @@ async function takenPlans(db: Kysely<unknown>): Promise<void> {
     .addColumn('seasonId', 'text', (c) => c.notNull())
     .addColumn('number', 'integer', (c) => c.notNull())
     .addColumn('takenAt', 'text', (c) => c.notNull())
-    .addColumn('who', 'text')
+    .addColumn('takenBy', 'text')
     .addColumn('document', 'text', (c) => c.notNull())
     .addPrimaryKeyConstraint('takenPlan_pk', ['clubId', 'id'])
     .addUniqueConstraint('takenPlan_number', ['clubId', 'seasonId', 'number'])

@@ -1,0 +1,38 @@
+import { z } from 'zod';
+import { localDate, recordId } from '#contract/records/kind.ts';
+import { method } from '#contract/records/method.ts';
+import { seasonAsk, seasonPlan, seasonWarning, setByHand } from './seasonPlan.ts';
+
+/** How strong a lifter is: the maximum that percentages refer to over body mass; null where either is not known. */
+const timesBodyMass = z.number().nullable();
+
+/** One lifter of a season. */
+export const lifterOfSeason = z.strictObject({
+  entryId: recordId,
+  lifterId: recordId,
+  /** Which of the plans is theirs, by its place; null: there is nothing to plan for. */
+  plan: z.number().int().nullable(),
+  timesBodyMass: z.strictObject({ squat: timesBodyMass, bench: timesBodyMass, deadlift: timesBodyMass }),
+  /** Of this lifter alone; those of the plan stand with it. */
+  warnings: z.array(seasonWarning),
+});
+export type LifterOfSeason = z.infer<typeof lifterOfSeason>;
+
+/** A plan with what it was asked beside its method. */
+export const askedPlan = seasonPlan.extend({
+  closed: seasonAsk.shape.closed.removeDefault(),
+  byHand: z.array(setByHand),
+});
+export type AskedPlan = z.infer<typeof askedPlan>;
+
+/** A season of the club, worked out for everybody in it. Lifters of whom the same is asked share one plan. */
+export const clubSeason = z.strictObject({
+  seasonId: recordId,
+  title: z.string(),
+  fromOn: localDate,
+  /** As it was when this was worked out. */
+  method,
+  plans: z.array(askedPlan),
+  lifters: z.array(lifterOfSeason),
+});
+export type ClubSeason = z.infer<typeof clubSeason>;

@@ -1,0 +1,66 @@
+import { counted } from '#contract/words/counted.ts';
+import { shortDate } from '#contract/words/dayWords.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
+import type { DayDifference, DifferenceReason, GroupDifference, WeekDifference } from './planDifferences.ts';
+
+/** Why a plan differs from the one that was taken. */
+export function reasonSentence(reason: DifferenceReason): string {
+  switch (reason.code) {
+    case 'method': {
+      const { before, now } = reason;
+      return before.title === now.title
+        ? `${now.title} is followed in version ${now.version} instead of ${before.version}.`
+        : `${now.title} is followed instead of ${before.title}.`;
+    }
+    case 'firstDay':
+      return `The season begins on ${shortDate(reason.now)} instead of ${shortDate(reason.before)}.`;
+    case 'meetMoved':
+      return `${reason.title} is on ${shortDate(reason.now)} instead of ${shortDate(reason.before)}.`;
+    case 'meetNew':
+      return `${reason.meet.title} on ${shortDate(reason.meet.date)} is trained for now.`;
+    case 'meetGone':
+      return `${reason.meet.title} on ${shortDate(reason.meet.date)} is not trained for any more.`;
+    case 'closedNew':
+      return `No training ${span(reason.closed)}: ${reason.closed.why}.`;
+    case 'closedGone':
+      return `There is training again ${span(reason.closed)}: not any more ${reason.closed.why}.`;
+    case 'byHand':
+      return `You changed what is set by hand on ${shortDate(reason.date)}.`;
+    case 'strength':
+      return `The strength in the ${liftWord(reason.lift)} asks for other bands.`;
+  }
+}
+
+function span({ from, until }: { from: string; until: string }): string {
+  return from === until ? `on ${shortDate(from)}` : `from ${shortDate(from)} to ${shortDate(until)}`;
+}
+
+/** What differs in one week: its phase first, then day by day. */
+export function weekDifferenceSentences({ monday, phase, days }: WeekDifference): string[] {
+  const week = `Week of ${shortDate(monday)}`;
+  if (phase === null) return days.map(daySentence);
+  const before = phase.before ?? 'no phase';
+  const now = phase.now ?? 'no phase';
+  const also = days.length === 0 ? '' : `; ${counted(days.length, 'day')} other than before`;
+  return [`${week}: ${now} instead of ${before}${also}.`];
+}
+
+function daySentence({ date, title, what, groups }: DayDifference): string {
+  const day = shortDate(date);
+  if (what === 'gone') return `${day}: no ${title}.`;
+  if (what === 'new') return `${day}: ${title} is new.`;
+  return `${day}: ${groups.map(groupWords).join('; ')}.`;
+}
+
+function groupWords({ title, what, in: fields }: GroupDifference): string {
+  if (what === 'gone') return `no ${title}`;
+  if (what === 'new') return `${title} is new`;
+  return `${title} with ${fields.map((field) => inWords[field]).join(', ')}`;
+}
+
+const inWords: Record<GroupDifference['in'][number], string> = {
+  variant: 'another start',
+  aim: 'another aim',
+  steps: 'other sets and reps',
+  rest: 'other bounds',
+};

@@ -1,0 +1,59 @@
+import { z } from 'zod';
+import { localDate, recordId } from '#contract/records/kind.ts';
+import { lift } from '#contract/records/lift.ts';
+import { seasonAsk } from './seasonPlan.ts';
+
+const meet = seasonAsk.shape.meets.element;
+const closed = seasonAsk.shape.closed.removeDefault().element;
+const versioned = z.strictObject({ title: z.string(), version: z.number() });
+
+/** Why a lifter's plan differs from the one that was taken. */
+export const differenceReason = z.discriminatedUnion('code', [
+  z.strictObject({ code: z.literal('method'), before: versioned, now: versioned }),
+  z.strictObject({ code: z.literal('firstDay'), before: localDate, now: localDate }),
+  z.strictObject({ code: z.literal('meetMoved'), title: z.string(), before: localDate, now: localDate }),
+  z.strictObject({ code: z.literal('meetNew'), meet }),
+  z.strictObject({ code: z.literal('meetGone'), meet }),
+  z.strictObject({ code: z.literal('closedNew'), closed }),
+  z.strictObject({ code: z.literal('closedGone'), closed }),
+  z.strictObject({ code: z.literal('byHand'), date: localDate, askedId: z.string() }),
+  z.strictObject({ code: z.literal('strength'), lift }),
+]);
+export type DifferenceReason = z.infer<typeof differenceReason>;
+
+const what = z.enum(['new', 'gone', 'changed']);
+
+export const groupDifference = z.strictObject({
+  askedId: z.string(),
+  title: z.string(),
+  what,
+  /** Of a changed one: in what it differs. */
+  in: z.array(z.enum(['variant', 'aim', 'steps', 'rest'])),
+});
+export type GroupDifference = z.infer<typeof groupDifference>;
+
+export const dayDifference = z.strictObject({
+  date: localDate,
+  title: z.string(),
+  what,
+  groups: z.array(groupDifference),
+});
+export type DayDifference = z.infer<typeof dayDifference>;
+
+/** A week that is not as it was taken. */
+export const weekDifference = z.strictObject({
+  monday: localDate,
+  /** Titles of its phase, null where none lies there; null as a whole: the same one. */
+  phase: z.strictObject({ before: z.string().nullable(), now: z.string().nullable() }).nullable(),
+  days: z.array(dayDifference),
+});
+export type WeekDifference = z.infer<typeof weekDifference>;
+
+/** How the plan of one lifter differs from the one that was taken; only lifters of whom anything does are told. */
+export const lifterDifference = z.strictObject({
+  lifterId: recordId,
+  what,
+  why: z.array(differenceReason),
+  weeks: z.array(weekDifference),
+});
+export type LifterDifference = z.infer<typeof lifterDifference>;

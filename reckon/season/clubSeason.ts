@@ -1,0 +1,147 @@
+import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import { lift as anyLift, type Lift } from '#contract/records/lift.ts';
+import { holdsOn } from '#contract/records/lifters.ts';
+import type { Method } from '#contract/records/method.ts';
+import type { AskedPlan, ClubSeason, LifterOfSeason } from '#contract/season/clubSeason.ts';
+import {
+  type SeasonAsk,
+  type SeasonPlan,
+  type SeasonWarning,
+  type SetByHand,
+  seasonAsk,
+} from '#contract/season/seasonPlan.ts';
+import { gravityOf } from '#reckon/gear/gravityOf.ts';
+import { groupsFor } from './groupsFor.ts';
+import { planSeason } from './planSeason.ts';
+import { timesBodyMassOf } from './timesBodyMassOf.ts';
+
+type Entry = RecordOf<'seasonEntry'>;
+
+/**
+ * A season worked out for everybody in it: from the records alone, and how strong everybody is on a day, so that the same records have the same plan.
+ * Those of whom the same is asked share one. The season must be among the records.
+ */
+export function clubSeason(records: ClubRecords, seasonId: string, today: string): ClubSeason {
+  const season = records.season.find(({ id }) => id === seasonId)!;
+  const method = records.method.find(({ id }) => id === season.methodId)!.methodDocument;
+  const gravity = gravityOf(records);
+  const plans: AskedPlan[] = [];
+  const known = new Map<string, number>();
+  const planOf = (ask: SeasonAsk, byHand: SetByHand[]): number => {
+    const key = JSON.stringify([ask, byHand]);
+    const plan =
+      known.get(key) ??
+      plans.push({ ...planSeason(method, ask, gravity, byHand), closed: ask.closed, byHand }) - 1;
+    known.set(key, plan);
+    return plan;
+  };
+  const lifters = records.seasonEntry
+    .filter((entry) => entry.seasonId === seasonId)
+    .map((entry): LifterOfSeason => {
+      const { meets, leftOut } = meetsOf(records, season, entry);
+      const closed = closedFor(records, season, entry);
+      const plan =
+        meets.length === 0 ? null : planOf({ from: season.fromOn, meets, closed }, byHandOf(records, entry));
+      const timesBodyMass = timesBodyMassOf(records, entry.lifterId, today);
+      const lifter = { entryId: entry.id, lifterId: entry.lifterId, plan, timesBodyMass };
+      const own = plan === null ? [] : ownWarnings(records, method, plans[plan]!, lifter, today);
+      return { ...lifter, warnings: [...leftOut, ...own] };
+    });
+  return { seasonId, title: season.title, fromOn: season.fromOn, method, plans, lifters };
+}
+
+/** The meets of an entry that can be planned for, in their order; the others as warnings. */
+function meetsOf(
+  { meet: kept }: Pick<ClubRecords, 'meet'>,
+  { fromOn }: RecordOf<'season'>,
+  { meetIds }: Entry,
+) {
+  const meets: SeasonAsk['meets'] = [];
+  const leftOut: SeasonWarning[] = [];
+  const named = kept.filter(({ id }) => meetIds.includes(id)).toSorted((a, b) => compare(a.date, b.date));
+  for (const { title, date } of named) {
+    const next = [...meets, { title, date }];
+    if (seasonAsk.safeParse({ from: fromOn, meets: next }).success) meets.push({ title, date });
+    else leftOut.push({ code: 'meetLeftOut', title, date });
+  }
+  return { meets, leftOut };
+}
+
+/** Absences of the club and of the lifter from the first day on, in their order. */
+function closedFor(
+  { absence }: Pick<ClubRecords, 'absence'>,
+  { fromOn }: RecordOf<'season'>,
+  { lifterId }: Entry,
+): SeasonAsk['closed'] {
+  return absence
+    .filter((one) => (one.lifterId === null || one.lifterId === lifterId) && one.untilOn >= fromOn)
+    .map(({ fromOn: from, untilOn: until, why }) => ({ from, until, why }))
+    .toSorted((a, b) => compare(a.from, b.from) || compare(a.until, b.until) || compare(a.why, b.why));
+}
+
+/** What was set of everybody's groups and of this lifter's own, which goes before. */
+function byHandOf(
+  { plannedByHand }: Pick<ClubRecords, 'plannedByHand'>,
+  { seasonId, lifterId }: Entry,
+): SetByHand[] {
+  const set = new Map<string, SetByHand>();
+  for (const whose of [null, lifterId])
+    for (const one of plannedByHand) {
+      if (one.seasonId !== seasonId || one.lifterId !== whose) continue;
+      const { date, askedId, instead } = one;
+      set.set(`${date} ${askedId}`, { date, askedId, instead });
+    }
+  return [...set.entries()].toSorted(([a], [b]) => compare(a, b)).map(([, one]) => one);
+}
+
+function ownWarnings(
+  records: ClubRecords,
+  method: Method,
+  plan: SeasonPlan,
+  lifter: Pick<LifterOfSeason, 'lifterId' | 'timesBodyMass'>,
+  today: string,
+): SeasonWarning[] {
+  return anyLift.options.flatMap((lift): SeasonWarning[] => [
+    ...(lifter.timesBodyMass[lift] === null && hasLevels(method, lift)
+      ? [{ code: 'levelUnknown' as const, lift }]
+      : []),
+    ...restrictedDays(records, plan, lifter, lift, today),
+  ]);
+}
+
+function hasLevels({ phases }: Method, lift: Lift): boolean {
+  return phases.some(({ days }) =>
+    days.some(({ groups }) =>
+      groups.some(
+        (group) => group.lift === lift && group.aim.by === 'barAndBands' && group.aim.levels.length > 0,
+      ),
+    ),
+  );
+}
+
+/** Days ahead on which a restriction of the lifter meets work in its lift. */
+function restrictedDays(
+  { restriction }: Pick<ClubRecords, 'restriction'>,
+  { weeks }: SeasonPlan,
+  lifter: Pick<LifterOfSeason, 'lifterId' | 'timesBodyMass'>,
+  lift: Lift,
+  today: string,
+): SeasonWarning[] {
+  return restriction
+    .filter((one) => one.lifterId === lifter.lifterId && one.lift === lift)
+    .flatMap((one): SeasonWarning[] => {
+      const dates = weeks
+        .flatMap(({ days }) => days)
+        .filter((day) => day.date >= today && holdsOn(one, day.date))
+        .filter((day) => groupsFor(day, lifter).some((group) => group.lift === lift))
+        .map(({ date }) => date);
+      const [from] = dates;
+      return from === undefined
+        ? []
+        : [{ code: 'restricted', lift, days: dates.length, from, until: one.untilOn }];
+    });
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : Number(a > b);
+}

@@ -1,0 +1,75 @@
+import { isSame } from '#contract/changes/mergeFields.ts';
+import { lift as anyLift } from '#contract/records/lift.ts';
+import type { DifferenceReason } from '#contract/season/planDifferences.ts';
+import type { SeasonAsk, SetByHand } from '#contract/season/seasonPlan.ts';
+import { groupsFor } from './groupsFor.ts';
+import { planOf, type Side } from './Side.ts';
+
+/** What was asked otherwise than when the plan was taken, of the season and of one lifter, as far as it tells of days from `from` on. */
+export function differenceReasons(before: Side, now: Side, from: string): DifferenceReason[] {
+  const [was, is] = [planOf(before), planOf(now)];
+  return [
+    ...ofSeason(before, now),
+    ...ofMeets(was?.meets ?? [], is?.meets ?? []),
+    ...ofClosed(was?.closed ?? [], is?.closed ?? [], from),
+    ...ofHand(was?.byHand ?? [], is?.byHand ?? [], from),
+    ...ofStrength(before, now),
+  ];
+}
+
+function ofSeason({ season: was }: Side, { season: is }: Side): DifferenceReason[] {
+  const versioned = ({ title, version }: Side['season']['method']) => ({ title, version });
+  return [
+    ...(isSame(was.method, is.method)
+      ? []
+      : [{ code: 'method' as const, before: versioned(was.method), now: versioned(is.method) }]),
+    ...(was.fromOn === is.fromOn ? [] : [{ code: 'firstDay' as const, before: was.fromOn, now: is.fromOn }]),
+  ];
+}
+
+/** A meet of the same title on another day has moved. */
+function ofMeets(was: SeasonAsk['meets'], is: SeasonAsk['meets']): DifferenceReason[] {
+  const lacks = (list: SeasonAsk['meets']) => (meet: SeasonAsk['meets'][number]) =>
+    !list.some((other) => isSame(other, meet));
+  const gone = was.filter(lacks(is));
+  const fresh = is.filter(lacks(was));
+  const movedTo = (title: string) => fresh.find((meet) => meet.title === title);
+  const isMoved = (title: string) => movedTo(title) && gone.some((meet) => meet.title === title);
+  return [
+    ...gone.map((meet): DifferenceReason => {
+      const to = movedTo(meet.title);
+      return to
+        ? { code: 'meetMoved', title: meet.title, before: meet.date, now: to.date }
+        : { code: 'meetGone', meet };
+    }),
+    ...fresh.flatMap((meet): DifferenceReason[] => (isMoved(meet.title) ? [] : [{ code: 'meetNew', meet }])),
+  ];
+}
+
+function ofClosed(was: SeasonAsk['closed'], is: SeasonAsk['closed'], from: string): DifferenceReason[] {
+  const lacks = (list: SeasonAsk['closed']) => (closed: SeasonAsk['closed'][number]) =>
+    closed.until >= from && !list.some((other) => isSame(other, closed));
+  return [
+    ...is.filter(lacks(was)).map((closed) => ({ code: 'closedNew' as const, closed })),
+    ...was.filter(lacks(is)).map((closed) => ({ code: 'closedGone' as const, closed })),
+  ];
+}
+
+function ofHand(was: readonly SetByHand[], is: readonly SetByHand[], from: string): DifferenceReason[] {
+  const lacks = (list: readonly SetByHand[]) => (set: SetByHand) => !list.some((other) => isSame(other, set));
+  const changed = [...was.filter(lacks(is)), ...is.filter(lacks(was))].filter(({ date }) => date >= from);
+  const cells = new Map(changed.map(({ date, askedId }) => [`${date} ${askedId}`, { date, askedId }]));
+  return [...cells.entries()]
+    .toSorted(([a], [b]) => (a < b ? -1 : 1))
+    .map(([, cell]) => ({ code: 'byHand' as const, ...cell }));
+}
+
+/** Lifts in which the lifter's own strength leads to other groups of the plan as it is now. */
+function ofStrength(before: Side, now: Side): DifferenceReason[] {
+  const days = planOf(now)?.weeks.flatMap((week) => week.days) ?? [];
+  return anyLift.options.flatMap((lift): DifferenceReason[] => {
+    const groups = (side: Side) =>
+      days.map((day) => groupsFor(day, side.lifter).filter((group) => group.lift === lift));
+    return isSame(groups(before), groups(now)) ? [] : [{ code: 'strength', lift }];
+  });
+}

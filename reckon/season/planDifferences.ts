@@ -1,0 +1,105 @@
+import { isSame } from '#contract/changes/mergeFields.ts';
+import type { ClubSeason, LifterOfSeason } from '#contract/season/clubSeason.ts';
+import type {
+  DayDifference,
+  DifferenceReason,
+  GroupDifference,
+  LifterDifference,
+  WeekDifference,
+} from '#contract/season/planDifferences.ts';
+import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
+import { differenceReasons } from './differenceReasons.ts';
+import { groupsFor } from './groupsFor.ts';
+import { planOf, type Side } from './Side.ts';
+
+/** How a season as it is worked out now differs from a plan that was taken, lifter by lifter, from a day on. */
+export function planDifferences(taken: ClubSeason, now: ClubSeason, from: string): LifterDifference[] {
+  const before = new Map(taken.lifters.map((lifter) => [lifter.lifterId, lifter]));
+  const stays = new Set(now.lifters.map(({ lifterId }) => lifterId));
+  const gone = taken.lifters.filter(({ lifterId }) => !stays.has(lifterId));
+  return [
+    ...now.lifters.flatMap((lifter) => {
+      const was = before.get(lifter.lifterId);
+      return was
+        ? changed({ season: taken, lifter: was }, { season: now, lifter }, from)
+        : whole(lifter, 'new');
+    }),
+    ...gone.flatMap((lifter) => whole(lifter, 'gone')),
+  ];
+}
+
+function whole({ lifterId }: LifterOfSeason, what: 'new' | 'gone'): LifterDifference[] {
+  return [{ lifterId, what, why: [], weeks: [] }];
+}
+
+function changed(before: Side, now: Side, from: string): LifterDifference[] {
+  const weeks = weekDifferences(before, now, from);
+  if (weeks.length === 0) return [];
+  const why: DifferenceReason[] = differenceReasons(before, now, from);
+  return [{ lifterId: now.lifter.lifterId, what: 'changed', why, weeks }];
+}
+
+function weekDifferences(before: Side, now: Side, from: string): WeekDifference[] {
+  const [was, is] = [weeksOf(before), weeksOf(now)];
+  const mondays = [...new Set([...was.keys(), ...is.keys()])].toSorted();
+  return mondays.flatMap((monday): WeekDifference[] => {
+    const [a, b] = [was.get(monday), is.get(monday)];
+    const days = dayDifferences(daysOf(a, before, from), daysOf(b, now, from));
+    const [phaseBefore, phaseNow] = [phaseTitle(before.season, a), phaseTitle(now.season, b)];
+    const isAhead = (b ?? a)!.days.some(({ date }) => date >= from) || monday >= from;
+    const phase = phaseBefore === phaseNow || !isAhead ? null : { before: phaseBefore, now: phaseNow };
+    return days.length === 0 && phase === null ? [] : [{ monday, phase, days }];
+  });
+}
+
+function weeksOf(side: Side): Map<string, PlannedWeek> {
+  return new Map((planOf(side)?.weeks ?? []).map((week) => [week.monday, week]));
+}
+
+function phaseTitle({ method }: ClubSeason, week: PlannedWeek | undefined): string | null {
+  return method.phases.find(({ id }) => id === week?.phaseId)?.title ?? null;
+}
+
+type Day = Pick<PlannedDay, 'date' | 'title' | 'groups'>;
+
+/** The days of a week on which this lifter trains, with their own groups. */
+function daysOf(week: PlannedWeek | undefined, { lifter }: Side, from: string): Day[] {
+  return (week?.days ?? [])
+    .filter(({ date, closed }) => date >= from && closed === null)
+    .map((day) => ({ date: day.date, title: day.title, groups: groupsFor(day, lifter) }));
+}
+
+function dayDifferences(before: readonly Day[], now: readonly Day[]): DayDifference[] {
+  const dates = [...new Set([...before, ...now].map(({ date }) => date))].toSorted();
+  return dates.flatMap((date): DayDifference[] => {
+    const was = before.find((day) => day.date === date);
+    const is = now.find((day) => day.date === date);
+    if (!is) return [{ date, title: was!.title, what: 'gone', groups: [] }];
+    if (!was) return [{ date, title: is.title, what: 'new', groups: [] }];
+    const groups = groupDifferences(was.groups, is.groups);
+    return groups.length === 0 ? [] : [{ date, title: is.title, what: 'changed', groups }];
+  });
+}
+
+function groupDifferences(before: readonly PlannedGroup[], now: readonly PlannedGroup[]): GroupDifference[] {
+  const asked = [...new Set([...before, ...now].map(({ askedId }) => askedId))];
+  return asked.flatMap((askedId): GroupDifference[] => {
+    const was = before.find((group) => group.askedId === askedId);
+    const is = now.find((group) => group.askedId === askedId);
+    const title = (is ?? was)!.title;
+    if (!is) return [{ askedId, title, what: 'gone', in: [] }];
+    if (!was) return [{ askedId, title, what: 'new', in: [] }];
+    const fields = fieldsThatDiffer(was, is);
+    return fields.length === 0 ? [] : [{ askedId, title, what: 'changed', in: fields }];
+  });
+}
+
+function fieldsThatDiffer(a: PlannedGroup, b: PlannedGroup): GroupDifference['in'] {
+  const differs: [GroupDifference['in'][number], boolean][] = [
+    ['variant', !isSame(a.start, b.start) || a.lift !== b.lift],
+    ['aim', !isSame(a.aim, b.aim)],
+    ['steps', !isSame(a.blocks, b.blocks)],
+    ['rest', !isSame([a.leastChance, a.bounds, a.work], [b.leastChance, b.bounds, b.work])],
+  ];
+  return differs.flatMap(([field, is]) => (is ? [field] : []));
+}
