@@ -27,6 +27,7 @@ import { dayRoutes } from './routes/days.ts';
 import { estimateRoutes } from './routes/estimates.ts';
 import { evidenceRoutes } from './routes/evidence.ts';
 import { logFileRoutes } from './routes/logFile.ts';
+import { newSeasonRoutes } from './routes/newSeason.ts';
 import { openApiRoutes } from './routes/openApi.ts';
 import { projectionRoutes } from './routes/projection.ts';
 import { recordRoutes } from './routes/records.ts';
@@ -79,6 +80,7 @@ export function createApp({
     .on('POST', ['/api/archive', '/api/sets/import', '/api/copies/:name/restore'], after(onFilled))
     .route('/api', clubRoutes(store, { estimates: estimator.onNews, copies: snapshots.onNews }, news))
     .route('/api', recordRoutes(store))
+    .route('/api', newSeasonRoutes(store))
     .route('/api', changeRoutes(store))
     .route('/api', csvRoutes(store))
     .route('/api', archiveRoutes(store, run))

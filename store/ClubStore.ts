@@ -9,6 +9,7 @@ import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import type { OfKind } from '#contract/season/newSeason.ts';
 import type { Change } from './changeLog.ts';
 import type { LogMark } from './logMarks.ts';
 import type { PageEnd, SetsPage } from './logPages.ts';
@@ -59,6 +60,8 @@ export interface ClubStore {
   remove(kind: KindName, id: string): Promise<{ seq: number }>;
   /** Puts many records of one kind in, new or known, as one change. */
   putAll<K extends KindName>(kind: K, records: RecordOf<K>[]): Promise<{ seq: number }>;
+  /** The same of several kinds at once. */
+  putTogether(records: readonly OfKind[]): Promise<{ seq: number }>;
 
   /** Today's date by the club's clock. */
   today(): Promise<string>;

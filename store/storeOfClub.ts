@@ -132,6 +132,11 @@ export function storeOfClub(
         const { seq } = await commitChange(trx, writer, await removal(trx, clubId, kind, [id]));
         return { seq };
       }),
+    putTogether: (records) =>
+      write(async (trx) => {
+        const edits = records.map(({ kind, record }) => ({ kind, id: record.id, after: record }));
+        return { seq: (await commitChange(trx, writer, edits)).seq };
+      }),
     putAll: (kind, records) => write(async (trx) => ({ seq: await put(trx, kind, records) })),
 
     today: () => clubToday(db, clubId),

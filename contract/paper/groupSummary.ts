@@ -6,10 +6,13 @@ import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { speedAimWords } from './aimWords.ts';
 
 /** A group's work in one line: "Squat, box 36 cm. 50 % counted on the bar alone, 75 % ... 2 × 2 at 70 %, then 8 × 2." */
-export function groupSummary(group: Group, length: LengthUnit): string {
+export function groupSummary(
+  group: Pick<Group, 'lift' | 'start' | 'aim' | 'blocks'>,
+  length: LengthUnit,
+): string {
   const lift = liftWord(group.lift);
   const start = startText(group.lift, group.start, length);
-  return `${lift[0]!.toUpperCase()}${lift.slice(1)}, ${start}. ${aimWords(group.aim)}. ${blocksWords(group.blocks)}.`;
+  return `${lift[0]!.toUpperCase()}${lift.slice(1)}, ${start}. ${aimWords(group.aim)}. Sets × reps: ${blocksWords(group.blocks)}.`;
 }
 
 function aimWords(aim: Aim): string {
@@ -27,10 +30,11 @@ function aimWords(aim: Aim): string {
   return `Aim: ${speedAimWords(aim)}`;
 }
 
-function blocksWords(blocks: readonly Block[]): string {
+/** "2 × 2 at 70 %, then 8 × 2". */
+export function blocksWords(blocks: readonly Block[]): string {
   const words = blocks.map(({ sets, reps, shareOfAim }) => {
     const work = `${sets} × ${reps}`;
     return shareOfAim === 1 ? work : `${work} at ${percent(shareOfAim)}`;
   });
-  return `Sets × reps: ${words.join(', then ')}`;
+  return words.join(', then ');
 }

@@ -28,6 +28,7 @@ export const keptMethod = kind(
     ratherThanRemoved: 'let those seasons follow another method first',
   },
 );
+export type KeptMethod = z.infer<typeof keptMethod.shape>;
 
 /** A meet that somebody of the club may lift at; past or ahead. */
 export const meet = kind(
@@ -41,6 +42,7 @@ export const meet = kind(
     ratherThanRemoved: 'give those who lift there another meet first',
   },
 );
+export type Meet = z.infer<typeof meet.shape>;
 
 /** Training of some lifters by one method, from a day up to their meets. */
 export const season = kind(
@@ -54,6 +56,7 @@ export const season = kind(
     date: { field: 'fromOn', isPast: false, knownFrom: false },
   },
 );
+export type Season = z.infer<typeof season.shape>;
 
 /** One lifter in one season, and the meets that this lifter trains for. Whoever goes to another meet changes this alone. */
 export const seasonEntry = kind(
@@ -72,6 +75,7 @@ export const seasonEntry = kind(
       ? null
       : { field: 'meetIds', allowed: 'it must name each meet once' },
 );
+export type SeasonEntry = z.infer<typeof seasonEntry.shape>;
 
 /** Days on which somebody does not train, or nobody does. */
 export const absence = kind(
@@ -131,3 +135,4 @@ export const plannedByHand = kind(
         }
       : null,
 );
+export type PlannedByHand = z.infer<typeof plannedByHand.shape>;

@@ -14,7 +14,7 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
       return `Before ${meet}, ${phase} ${left}: there is no time for it. Begin earlier, choose a later meet, or let this one pass with less.`;
     }
     case 'openWeeks': {
-      const begins = warning.weeks === 1 ? 'One week is' : `${warning.weeks} weeks are`;
+      const begins = warning.weeks === 1 ? 'one week is' : `${warning.weeks} weeks are`;
       return `From ${shortDate(warning.monday)} ${begins} left open, since no phase may be that long. Let a phase grow, or use them as you like.`;
     }
     case 'closedDay':

@@ -8,6 +8,11 @@ export function shortDate(date: string): string {
   return dateIn(short, date);
 }
 
+/** The day of the week by its number in ISO 8601, 1 for Monday: "Mon". */
+export function weekdayWord(weekday: number): string {
+  return weekdays[weekday - 1] ?? '';
+}
+
 /** The local date so many days later. */
 export function daysLater(date: string, days: number): string {
   const later = new Date(`${date}T00:00:00Z`);
@@ -25,6 +30,8 @@ export function clockTime(moment: string, timeZone: string): string {
     return new Intl.DateTimeFormat('en-GB', hour).format(at);
   }
 }
+
+const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 
 // Made once: a browser takes milliseconds to make one, and a list writes many dates.
 const long = inUtc({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });

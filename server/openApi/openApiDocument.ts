@@ -7,6 +7,7 @@ import { copyPaths } from './copyPaths.ts';
 import { dayPaths } from './dayPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
 import { evidencePaths } from './evidencePaths.ts';
+import { newSeasonPaths } from './newSeasonPaths.ts';
 import { projectionPaths } from './projectionPaths.ts';
 import { recordPaths } from './recordPaths.ts';
 import { setPaths } from './setPaths.ts';
@@ -24,6 +25,7 @@ export function openApiDocument() {
     paths: {
       ...writtenWhereOpen({
         ...recordPaths(),
+        ...newSeasonPaths(),
         ...clubPaths(),
         ...copyPaths(),
         ...dayPaths(),

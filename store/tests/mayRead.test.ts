@@ -57,7 +57,8 @@ type Way = Exclude<
       | 'logDays'
       | 'bandReps'
     )
-  | ('create' | 'update' | 'remove' | 'putAll' | 'importRecords' | 'logSets' | 'addPrescription')
+  | ('create' | 'update' | 'remove' | 'putAll' | 'putTogether')
+  | ('importRecords' | 'logSets' | 'addPrescription')
   | ('strikeSet' | 'restoreSet' | 'correctSets' | 'undo')
 >;
 

@@ -1,10 +1,11 @@
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { Absence } from '#contract/records/season.ts';
 import { capital } from '#contract/words/capital.ts';
 import { counted } from '#contract/words/counted.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { useClub } from '#web/api/useClub.ts';
-import { AbsenceForm } from './AbsenceForm.tsx';
+import { AbsenceForm } from '#web/setup/AbsenceForm.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 
 /** What this lifter trains for, and when not. */
@@ -23,7 +24,7 @@ export function SeasonSection({ id, own, today }: { id: string; own: LifterRecor
       {editing && (
         <AbsenceForm
           key={editing === 'new' ? 'new' : editing.id}
-          lifterId={own.lifter.id}
+          of={{ lifterId: own.lifter.id }}
           absence={editing === 'new' ? null : editing}
           today={today}
           onLeave={() => setEditing(null)}
@@ -59,7 +60,7 @@ function Seasons({ own }: { own: LifterRecords }) {
         const byHand = own.plannedByHand.filter((one) => one.seasonId === seasonId).length;
         return (
           <li key={id}>
-            <strong>{season.title}</strong>:{' '}
+            <Link href={`~/season/${seasonId}/lifter/${own.lifter.id}`}>{season.title}</Link>:{' '}
             {goals.map(({ title, date }) => `${title} on ${dateText(date)}`).join(', then ')}.
             {byHand > 0 && ` ${capital(counted(byHand, 'group'))} set by hand.`}
           </li>

@@ -12,11 +12,13 @@ import { NotSaving } from './NotSaving.tsx';
 import { ScreenError } from './ScreenError.tsx';
 
 const places = {
+  season: () => import('#web/season/SeasonScreen.tsx'),
   lifters: () => import('#web/lifters/LiftersScreen.tsx'),
   gear: () => import('#web/gear/GearScreen.tsx'),
   log: () => import('#web/log/LogScreen.tsx'),
   evidence: () => import('#web/evidence/EvidenceScreen.tsx'),
 };
+const SeasonScreen = lazy(() => places.season().then((m) => ({ default: m.SeasonScreen })));
 const LiftersScreen = lazy(() => places.lifters().then((m) => ({ default: m.LiftersScreen })));
 const GearScreen = lazy(() => places.gear().then((m) => ({ default: m.GearScreen })));
 const LogScreen = lazy(() => places.log().then((m) => ({ default: m.LogScreen })));
@@ -50,6 +52,9 @@ export function App() {
                 <Route path="/day" nest>
                   <DayScreen />
                 </Route>
+                <Route path="/season" nest>
+                  <SeasonScreen />
+                </Route>
                 <Route path="/lifters" nest>
                   <LiftersScreen />
                 </Route>
@@ -63,7 +68,7 @@ export function App() {
                   <EvidenceScreen />
                 </Route>
                 <Route>
-                  <p>There is no page here. Day, Lifters, Gear, Log and Evidence are above.</p>
+                  <p>There is no page here. Day, Season, Lifters, Gear, Log and Evidence are above.</p>
                 </Route>
               </Switch>
             </Suspense>

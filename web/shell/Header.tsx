@@ -15,6 +15,7 @@ export function Header() {
         </p>
         <nav className="shell-places" aria-label="Places">
           <Place to="/day">Day</Place>
+          <Place to="/season">Season</Place>
           <Place to="/lifters">Lifters</Place>
           <Place to="/gear">Gear</Place>
           <Place to="/log">Log</Place>

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest';
+import { methodDifferences } from './methodDifferences.ts';
+import { shippedMethods } from './shipped/shippedMethods.ts';
+
+const [method] = structuredClone(shippedMethods);
+
+describe('two methods side by side', () => {
+  it('a method does not differ from itself, nor by its version and its day', () => {
+    expect(methodDifferences(method!, { ...method!, version: 9, madeOn: '2030-01-01' })).toEqual([]);
+  });
+
+  it('a changed figure is told by phase, day, group and week, in both directions', () => {
+    const changed = structuredClone(method!);
+    const phase = changed.phases.find(({ id }) => id === 'speed-waves')!;
+    const group = phase.days.flatMap(({ groups }) => groups).find(({ id }) => id === 'speed-squat')!;
+    if (group.aim.by !== 'barAndBands') throw new Error('The speed squat hangs bands.');
+    group.aim.barShares[1] = 0.5;
+    group.blocks[0]![0]!.reps = 3;
+    const before = methodDifferences(method!, changed);
+    const back = methodDifferences(changed, method!);
+    expect(before).toHaveLength(2);
+    expect(before[0]!.where).toMatch(/^Speed waves, .*Speed squat, .*bar of week 2$/);
+    expect(before[0]!.after).toBe('50 %');
+    expect(before[1]!.where).toMatch(/Speed squat, .*step.* 1, reps$/);
+    expect(back.map(({ where, before: was, after: is }) => [where, is, was])).toEqual(
+      before.map(({ where, before: was, after: is }) => [where, was, is]),
+    );
+  });
+
+  it('a phase that one of them lacks is one difference, not one for each of its figures', () => {
+    const shorter = { ...method!, phases: method!.phases.slice(0, -1) };
+    expect(methodDifferences(method!, shorter)).toEqual([
+      { where: method!.phases.at(-1)!.title, before: 'is there', after: null },
+    ]);
+  });
+});

@@ -1,0 +1,73 @@
+import { basisWords } from '#contract/words/basisWords.ts';
+
+/** A place of a method in a coach's words: "Speed waves, Thursday squats, Speed squat, bar of week 2". */
+export function methodPlace(document: unknown, path: readonly PropertyKey[]): string {
+  const words: string[] = [];
+  let value = document;
+  let field = '';
+  for (const [at, step] of path.entries()) {
+    const within: unknown =
+      typeof value === 'object' && value !== null ? Reflect.get(value, step) : undefined;
+    if (typeof step === 'number') {
+      words.push(entryWord(within, field, step));
+      // The steps of a week are a list in a list.
+      if (Array.isArray(within)) field = 'step';
+    } else {
+      field = String(step);
+      // A list is told by its entry, unless all of it is meant.
+      if (!Array.isArray(within) || at === path.length - 1) words.push(fieldWord(field));
+    }
+    value = within;
+  }
+  return words.join(', ');
+}
+
+/** Phases, days and groups are known by their titles; figures by the week or the wave that they stand for. */
+export function entryWord(each: unknown, field: string, at: number): string {
+  if (typeof each === 'object' && each !== null) {
+    if ('title' in each) return String(each.title);
+    if ('basis' in each) return basisWords.find(({ value }) => value === each.basis)?.word ?? '';
+  }
+  if (perWeek.includes(field)) return `${fieldWord(field)} of week ${at + 1}`;
+  return field === 'bandShares' ? `bands of wave ${at + 1}` : `${fieldWord(field)} ${at + 1}`;
+}
+
+/** What a field is called. */
+export function fieldWord(field: string): string {
+  return words[field] ?? field;
+}
+
+/** Lists with an entry for each week of the wave. */
+const perWeek = ['shares', 'barShares', 'bottomShares', 'lockoutShares', 'zones', 'blocks'];
+
+/** What a field is called where its name is no word of the trade. */
+const words: Readonly<Record<string, string>> = {
+  leastWeeks: 'weeks at least',
+  mostWeeks: 'weeks at most',
+  waveWeeks: 'weeks of a wave',
+  isRound: 'gone through again',
+  keepsBefore: 'order in which phases keep their weeks',
+  onlyAfterMeet: 'only after a meet',
+  shares: 'share',
+  barShares: 'bar',
+  bandShares: 'bands',
+  bottomShares: 'share at the bottom',
+  lockoutShares: 'share at lockout',
+  zones: 'speed',
+  fromMps: 'from (m/s)',
+  toMps: 'to (m/s)',
+  blocks: 'steps',
+  restSeconds: 'rest (s)',
+  shareOfAim: 'share of the aim',
+  restWeeks: 'weeks before the same start comes again',
+  leastChance: 'least chance of a rep',
+  leastTimesBodyMass: 'from so many body masses on',
+  zoneShift: 'zones of the volume table moved by',
+  mostHeavyLiftsAWeek: 'heavy lifts of a week at most',
+  mostRise: 'rise from week to week at most',
+  mostWeeksOnOneBandShare: 'weeks on one band share at most',
+  forWhom: 'for whom',
+  heightM: 'height (m)',
+  distanceM: 'way (m)',
+  massKg: 'mass (kg)',
+};

@@ -1,0 +1,47 @@
+import { z } from 'zod';
+import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import { localDate, recordId } from '#contract/records/kind.ts';
+import { method } from '#contract/records/method.ts';
+import { meet, season } from '#contract/records/season.ts';
+
+/** What a season is made from at once: a method that the club keeps or one that comes along, meets that it has and new ones, and who takes part. */
+export const newSeason = z.strictObject({
+  title: season.shape.shape.title,
+  fromOn: localDate,
+  method: z.union([z.strictObject({ id: recordId }), z.strictObject({ document: method })]),
+  meetIds: z.array(recordId).max(4).default([]),
+  newMeets: z
+    .array(meet.shape.pick({ title: true, date: true }))
+    .max(4)
+    .default([]),
+  lifterIds: z.array(recordId).min(1).max(200),
+});
+export type NewSeason = z.infer<typeof newSeason>;
+
+/** A record with its kind. */
+export type OfKind = { [K in KindName]: { kind: K; record: RecordOf<K> } }[KindName];
+
+/** Every record of a new season, the season's own id with them; everybody trains for the same meets. */
+export function recordsOfNewSeason(
+  { title, fromOn, method: given, meetIds, newMeets, lifterIds }: NewSeason,
+  newId: () => string,
+): { seasonId: string; records: OfKind[] } {
+  const seasonId = newId();
+  const meets = newMeets.map((one) => ({ ...one, id: newId(), note: '' }));
+  const methodId = 'id' in given ? given.id : newId();
+  const all = [...meetIds, ...meets.map(({ id }) => id)];
+  return {
+    seasonId,
+    records: [
+      ...('id' in given
+        ? []
+        : [{ kind: 'method' as const, record: { id: methodId, methodDocument: given.document } }]),
+      ...meets.map((record) => ({ kind: 'meet' as const, record })),
+      { kind: 'season', record: { id: seasonId, title, methodId, fromOn, note: '' } },
+      ...lifterIds.map((lifterId) => ({
+        kind: 'seasonEntry' as const,
+        record: { id: newId(), seasonId, lifterId, meetIds: all },
+      })),
+    ],
+  };
+}

@@ -1,0 +1,16 @@
+import { Hono } from 'hono';
+import { newSeason, recordsOfNewSeason } from '#contract/season/newSeason.ts';
+import { readJson } from '#server/guard/readJson.ts';
+import { noQuery } from '#server/guard/readQuery.ts';
+import { asShaped } from '#store/asShaped.ts';
+import type { ClubStore } from '#store/ClubStore.ts';
+import { newId } from '#store/newId.ts';
+
+/** A season with its method, its meets and its lifters: all of it by one change, or nothing. */
+export function newSeasonRoutes(store: ClubStore) {
+  return new Hono().post('/seasons', noQuery, async (c) => {
+    const { seasonId, records } = recordsOfNewSeason(asShaped(newSeason, await readJson(c)), newId);
+    const { seq } = await store.putTogether(records);
+    return c.json({ seasonId, seq }, 201);
+  });
+}

@@ -1,0 +1,72 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+import { test } from './walk.ts';
+
+const MS_A_DAY = 86_400_000;
+const daysLater = (date: string, days: number) =>
+  new Date(Date.parse(date) + days * MS_A_DAY).toISOString().slice(0, 10);
+
+test.describe('an empty club', () => {
+  test.use({ startsWith: 'nothing' });
+
+  test('six lifters have a season by a shipped method, and its week goes to the Day screen', async ({
+    page,
+    address,
+  }) => {
+    const headers = { origin: address };
+    for (const name of ['Ana', 'Bo', 'Cid', 'Dora', 'Ema', 'Finn'])
+      await page.request.post('/api/records/lifter', { headers, data: { name, category: 'other' } });
+    await page.goto('/season');
+    await expect(page.getByRole('heading', { name: 'No season is planned yet' })).toBeVisible();
+    await page.getByRole('link', { name: 'Plan a season' }).click();
+    await page.getByRole('button', { name: 'Plan this season' }).click();
+    await expect(page.getByText('Title is needed.')).toBeVisible();
+    await page.getByLabel('Title', { exact: true }).fill('Spring');
+    await page.getByLabel('Method').selectOption({ label: 'Without bands (comes with the program)' });
+    const from = await page.getByLabel('First day').inputValue();
+    await page.getByLabel('Meet, name').fill('Regional');
+    await page.getByLabel('Meet, day').fill(daysLater(from, 7 * 12 + 5));
+    for (const name of ['Ana', 'Bo', 'Cid', 'Dora', 'Ema', 'Finn']) await page.getByLabel(name).check();
+    await page.getByRole('button', { name: 'Plan this season' }).click();
+    await expect(page.getByRole('heading', { name: 'Spring', level: 1 })).toBeVisible();
+    await expect(page.getByRole('list', { name: 'Lifters of this season' }).getByRole('link')).toHaveCount(6);
+  });
+});
+
+test('a season is read with the keyboard alone, from the year to a day and back', async ({ page }) => {
+  await page.goto('/season');
+  const picture = page.getByRole('slider', { name: 'Weeks of the season, lifter by lifter' });
+  await picture.focus();
+  const reads = () => picture.getAttribute('aria-valuetext');
+  const first = await reads();
+  await page.keyboard.press('ArrowRight');
+  expect(await reads()).not.toBe(first);
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  const week = page.getByRole('region', { name: /^Week of / });
+  await expect(week.getByRole('heading', { level: 2 })).toBeFocused();
+  await expect(page).toHaveURL(/week=\d{4}-\d\d-\d\d/);
+  await page.reload();
+  await expect(week).toBeVisible();
+  await week.getByRole('button', { name: 'Close' }).focus();
+  await page.keyboard.press('Escape');
+  await expect(week).toBeHidden();
+  await expect(picture).toBeFocused();
+  await eachSizeAndLight(page);
+});
+
+/** No page is wider than its screen, and a screen reader finds nothing wrong, in both lights and three sizes. */
+async function eachSizeAndLight(page: Page): Promise<void> {
+  for (const [width, height] of [
+    [1440, 900],
+    [1024, 768],
+    [390, 844],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    for (const light of ['day', 'night'] as const) {
+      await page.getByRole('radio', { name: light, exact: true }).check();
+      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+  }
+}

@@ -1,0 +1,103 @@
+import { useMemo } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { shortDate } from '#contract/words/dayWords.ts';
+import { liftWord, liftWords } from '#contract/words/liftWords.ts';
+import { referenceMaximum } from '#reckon/day/referenceMaximum.ts';
+import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { endsOfSet } from '#reckon/log/endsOfSet.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useLifterSets } from '#web/api/useLifterSets.ts';
+import { SeasonLegend } from '#web/charts/SeasonLegend.tsx';
+import { Choice } from '#web/parts/Choice.tsx';
+import { DataTable } from '#web/parts/DataTable.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
+import { doneByWeek } from './doneByWeek.ts';
+import { lifterWeekColumns } from './lifterWeekColumns.tsx';
+import { phasesIn } from './phasesIn.ts';
+import { SeasonPicture } from './SeasonPicture.tsx';
+import type { LifterSeason, SeasonView } from './SeasonView.ts';
+import { seasonScene } from './seasonRows.ts';
+import { warningSentences } from './seasonWideWarnings.ts';
+import { weekWords } from './weekWords.ts';
+
+/** One lifter's season, a week a row: what is planned, beside it what was done. */
+export function LifterSeasonPage({ season, of }: { season: SeasonView; of: LifterSeason }) {
+  const club = useClub();
+  const [, go] = useLocation();
+  const { plan, lifter } = of;
+  const [liftAsked, setLift] = useInAddress('lift', 'squat');
+  const lift = liftWords.find(({ value }) => value === liftAsked)?.value ?? 'squat';
+  const { data: sets } = useLifterSets(lifter.id);
+  const done = useMemo(() => {
+    const referenceKg = referenceOf(club, lifter.id, lift, season.today);
+    return doneByWeek(sets ?? [], lift, {
+      referenceKg,
+      lockoutKg: (set) => endsOfSet(club, set)?.lockoutKg ?? null,
+    });
+  }, [club, sets, lifter.id, lift, season.today]);
+  const scene = useMemo(() => seasonScene({ ...season, lifters: [of] }, lift), [season, of, lift]);
+  const openWeek = (monday: string | undefined) => {
+    if (monday) go(`/${season.id}?${new URLSearchParams({ week: monday, lifter: lifter.id, lift })}`);
+  };
+  return (
+    <div className="stack loose">
+      <div className="row ends base">
+        <h1>{lifter.name}</h1>
+        <p className="row screen-only">
+          <Link href={`/${season.id}`}>{season.title}, everybody</Link>
+          <Link href={`/${season.id}/paper?lifter=${lifter.id}`}>On paper</Link>
+          <Link href={`~/lifters/${lifter.id}/meet`}>What the meet may bring, by the log</Link>
+        </p>
+      </div>
+      <div className="screen-only">
+        <Choice label="Lift" options={liftWords} value={lift} onChange={setLift} />
+      </div>
+      <SeasonPicture
+        scene={scene}
+        open={null}
+        wordsOf={({ week }) => weekWords(season, of, week)}
+        hrefOf={() => `~/lifters/${lifter.id}`}
+        onOpen={({ week }) => openWeek(scene.mondays[week])}
+        onLeave={() => go(`/${season.id}`)}
+      />
+      <SeasonLegend phases={phasesIn(season, [of])} />
+      <DataTable
+        label={`Weeks of ${lifter.name}, ${liftWord(lift)}`}
+        columns={lifterWeekColumns(season, of, lift, done)}
+        rows={plan.weeks}
+        keyOf={({ monday }) => monday}
+        nameOf={({ monday }) => shortDate(monday)}
+        onOpen={({ monday }) => openWeek(monday)}
+        onLeave={() => go(`/${season.id}`)}
+      />
+      <p className="small quiet">
+        Shares are of the maximum that percentages refer to, for done sets as it is known today. Planned:
+        work-up sets included, bands as the aim asks for them. Done: every logged set of that lift that was
+        made, with what bands and chains truly gave at lockout.{' '}
+        <span className="with-keys">Arrows move, Enter opens a week.</span>
+      </p>
+      {plan.warnings.length > 0 && (
+        <section className="stack ruled">
+          <h2>To look at</h2>
+          <ul className="stack tight">
+            {warningSentences(plan).map(({ sentence }) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </div>
+  );
+}
+
+/** The maximum that percentages refer to; null where nothing is known to work it out from. */
+function referenceOf(club: ClubRecords, lifterId: string, lift: Lift, today: string): number | null {
+  try {
+    return referenceMaximum(club, lifterId, lift, today).kg;
+  } catch (error) {
+    if (error instanceof CannotAssemble) return null;
+    throw error;
+  }
+}

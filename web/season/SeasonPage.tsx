@@ -1,0 +1,88 @@
+import { lazy, Suspense } from 'react';
+import { Link } from 'wouter';
+import type { Season } from '#contract/records/season.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { LifterSeasonPage } from './LifterSeasonPage.tsx';
+import { methodWord } from './methodChoices.ts';
+import { SeasonPlanPart } from './SeasonPlanPart.tsx';
+import { useSeasonView } from './useSeasonView.ts';
+import { WhoPart } from './who/WhoPart.tsx';
+
+const SeasonPaperPage = lazy(() =>
+  import('./paper/SeasonPaperPage.tsx').then((m) => ({ default: m.SeasonPaperPage })),
+);
+
+/** The parts of a season, each under an address of its own. */
+const parts = [
+  { id: undefined, word: 'Plan' },
+  { id: 'who', word: 'Meets and lifters' },
+] as const;
+
+/** One season: its title and the others, the row of its parts, and the part that the address names. */
+export function SeasonPage(props: { season: Season; part: string | undefined; of?: string }) {
+  const { season: kept, part, of } = props;
+  const club = useClub();
+  const season = useSeasonView(kept);
+  const method = club.method.find(({ id }) => id === kept.methodId);
+  const lifter = season.lifters.find((one) => one.lifter.id === of);
+  if (part === 'lifter')
+    return lifter ? (
+      <LifterSeasonPage season={season} of={lifter} />
+    ) : (
+      <p>
+        This lifter is not in this season. <Link href={`/${kept.id}`}>{kept.title}</Link>
+      </p>
+    );
+  if (part === 'paper')
+    return (
+      <Suspense fallback={<p className="quiet">Fetching this page.</p>}>
+        <SeasonPaperPage season={season} />
+      </Suspense>
+    );
+  const others = club.season.filter(({ id }) => id !== kept.id);
+  return (
+    <div className="stack">
+      <div className="row ends base">
+        <div className="row base">
+          <h1>{kept.title}</h1>
+          {others.length > 0 && (
+            <nav className="row base screen-only" aria-label="Other seasons">
+              {others.map(({ id, title }) => (
+                <Link key={id} href={`/${id}`}>
+                  {title}
+                </Link>
+              ))}
+            </nav>
+          )}
+        </div>
+        <p className="row base screen-only">
+          {method && <Link href={`/methods/${method.id}`}>{methodWord(method)}</Link>}
+          <Link href={`/${kept.id}/paper`}>On paper</Link>
+          <Link href="/new" className="button">
+            New season
+          </Link>
+        </p>
+      </div>
+      <nav className="season-parts screen-only" aria-label="Of this season">
+        {parts.map(({ id, word }) => (
+          <Link
+            key={word}
+            href={id === undefined ? `/${kept.id}` : `/${kept.id}/${id}`}
+            aria-current={id === part ? 'page' : undefined}
+          >
+            {word}
+          </Link>
+        ))}
+      </nav>
+      {season.lifters.length === 0 && part === undefined ? (
+        <p>
+          Nobody is in this season yet. <Link href={`/${kept.id}/who`}>Add lifters</Link>
+        </p>
+      ) : part === 'who' ? (
+        <WhoPart season={season} />
+      ) : (
+        <SeasonPlanPart season={season} />
+      )}
+    </div>
+  );
+}

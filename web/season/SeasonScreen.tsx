@@ -1,0 +1,62 @@
+import './season.css';
+import { Fragment, lazy, type ReactNode } from 'react';
+import { Link, Redirect, Route, Switch } from 'wouter';
+import type { Season } from '#contract/records/season.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
+import { everyMethod } from './methodChoices.ts';
+import { newestSeason } from './newestSeason.ts';
+import { SeasonPage } from './SeasonPage.tsx';
+import { SeasonStart } from './SeasonStart.tsx';
+
+const pages = {
+  new: () => import('./NewSeason.tsx'),
+  methods: () => import('./method/MethodsPage.tsx'),
+  method: () => import('./method/MethodPage.tsx'),
+};
+const NewSeason = lazy(() => pages.new().then((m) => ({ default: m.NewSeason })));
+const MethodsPage = lazy(() => pages.methods().then((m) => ({ default: m.MethodsPage })));
+const MethodPage = lazy(() => pages.method().then((m) => ({ default: m.MethodPage })));
+const allPages = () => Promise.all(Object.values(pages).map((load) => load()));
+
+/** Season: the newest that is planned opens first; beside it the others, a new one, and the methods. */
+export function SeasonScreen() {
+  useFetchedAhead(allPages);
+  const club = useClub();
+  const newest = newestSeason(club.season);
+  const seasonOf = (id: string, show: (season: Season) => ReactNode) => {
+    const season = club.season.find((one) => one.id === id);
+    return season ? <Fragment key={id}>{show(season)}</Fragment> : <Nothing what="season" />;
+  };
+  return (
+    <Switch>
+      <Route path="/">{newest ? <Redirect to={`/${newest.id}`} replace /> : <SeasonStart />}</Route>
+      <Route path="/new">
+        <NewSeason />
+      </Route>
+      <Route path="/methods">
+        <MethodsPage />
+      </Route>
+      <Route path="/methods/:value">
+        {({ value }) => {
+          const choice = everyMethod(club).find((one) => one.value === value);
+          return choice ? <MethodPage key={value} choice={choice} /> : <Nothing what="method" />;
+        }}
+      </Route>
+      <Route path="/:id/lifter/:of">
+        {({ id, of }) => seasonOf(id, (season) => <SeasonPage season={season} part="lifter" of={of} />)}
+      </Route>
+      <Route path="/:id/:part?">
+        {({ id, part }) => seasonOf(id, (season) => <SeasonPage season={season} part={part} />)}
+      </Route>
+    </Switch>
+  );
+}
+
+function Nothing({ what }: { what: 'season' | 'method' }) {
+  return (
+    <p>
+      There is no such {what}; it may have been removed. <Link href="/">Season</Link>
+    </p>
+  );
+}

@@ -1,0 +1,21 @@
+import type { Lifter, Restriction } from '#contract/records/lifters.ts';
+import type { Method } from '#contract/records/method.ts';
+import type { SeasonPlan } from '#contract/season/seasonPlan.ts';
+
+/** One lifter in a season, as far as it is shown. */
+export interface LifterSeason {
+  lifter: Lifter;
+  plan: SeasonPlan;
+  restrictions: readonly Restriction[];
+  /** Days on which the coach set something by hand. */
+  byHandOn: readonly string[];
+}
+
+/** A season as its pages show it: the plan of the records as they are now. */
+export interface SeasonView {
+  id: string;
+  title: string;
+  method: Method;
+  today: string;
+  lifters: readonly LifterSeason[];
+}

@@ -1,0 +1,117 @@
+import type { Lift } from '#contract/records/lift.ts';
+import type { Method } from '#contract/records/method.ts';
+import type { PlannedWeek, SeasonPlan } from '#contract/season/seasonPlan.ts';
+import { shortDate } from '#contract/words/dayWords.ts';
+import { percent } from '#contract/words/percent.ts';
+import { PhaseSwatch } from '#web/charts/PhaseSwatch.tsx';
+import type { Column } from '#web/parts/DataTable.tsx';
+import type { DoneInWeek } from './doneByWeek.ts';
+import type { LifterSeason, SeasonView } from './SeasonView.ts';
+import { weekShares } from './weekShares.ts';
+
+/** A week as a row: where it lies, what is planned of one lift, what was done of it, and all lifts against the limit. */
+export function lifterWeekColumns(
+  { method, today }: SeasonView,
+  { plan }: LifterSeason,
+  lift: Lift,
+  done: ReadonlyMap<string, DoneInWeek>,
+): Column<PlannedWeek>[] {
+  const most = method.limits.mostHeavyLiftsAWeek;
+  return [
+    {
+      key: 'week',
+      head: 'Week of',
+      cell: (week) => (
+        <>
+          <span className="season-date">{shortDate(week.monday)}</span>
+          <span className="phone-only small quiet">{phaseText(week, method, plan)}</span>
+        </>
+      ),
+    },
+    {
+      key: 'phase',
+      head: 'Phase',
+      wideOnly: true,
+      cell: (week) => (
+        <span className="season-phase">
+          <PhaseSwatch pattern={method.phases.findIndex(({ id }) => id === week.phaseId)} />
+          {phaseText(week, method, plan)}
+        </span>
+      ),
+    },
+    {
+      key: 'lifts',
+      head: 'Planned lifts',
+      numeric: true,
+      cell: (week) => weekShares(week, lift).lifts || '–',
+    },
+    {
+      key: 'average',
+      head: 'average at lockout',
+      numeric: true,
+      wideOnly: true,
+      cell: (week) => shareText(weekShares(week, lift).lockoutShare),
+    },
+    {
+      key: 'bands',
+      head: 'of it bands',
+      numeric: true,
+      wideOnly: true,
+      cell: (week) => shareText(weekShares(week, lift).bandShare || null),
+    },
+    {
+      key: 'peak',
+      head: 'heaviest',
+      numeric: true,
+      cell: (week) => shareText(weekShares(week, lift).peakShare),
+    },
+    {
+      key: 'doneLifts',
+      head: 'Done lifts',
+      numeric: true,
+      cell: ({ monday }) => done.get(monday)?.lifts ?? (monday <= today ? '–' : ''),
+    },
+    {
+      key: 'donePeak',
+      head: 'heaviest',
+      numeric: true,
+      cell: ({ monday }) => shareText(done.get(monday)?.peakShare ?? null),
+    },
+    {
+      key: 'all',
+      head: 'All lifts planned',
+      numeric: true,
+      wideOnly: true,
+      cell: ({ load }) => load.lifts || '–',
+    },
+    {
+      key: 'heavy',
+      head: most === null ? 'of 90 % or more' : `of 90 % or more (${most} at most)`,
+      numeric: true,
+      wideOnly: true,
+      cell: ({ load: { heavyLifts } }) =>
+        most !== null && heavyLifts > most ? <strong className="stop">{heavyLifts}</strong> : heavyLifts,
+    },
+  ];
+}
+
+/** "Speed waves, 4", and the meets of the week. */
+function phaseText(
+  { phaseId, weekOfPhase, meets }: PlannedWeek,
+  { phases }: Pick<Method, 'phases'>,
+  plan: Pick<SeasonPlan, 'meets'>,
+) {
+  const title = phases.find(({ id }) => id === phaseId)?.title ?? 'open';
+  return (
+    <span>
+      {weekOfPhase === null ? title : `${title}, ${weekOfPhase}`}
+      {meets.map((at) => (
+        <strong key={at}> {plan.meets[at]?.title}</strong>
+      ))}
+    </span>
+  );
+}
+
+function shareText(share: number | null): string {
+  return share === null ? '' : percent(share);
+}

@@ -1,0 +1,123 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import type { Method, PhaseOfMethod } from '#contract/records/method.ts';
+import { judgedMethod } from '#contract/season/readMethod.ts';
+import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { useRecords } from '#web/api/useRecords.ts';
+import { FigureField } from '#web/parts/FigureField.tsx';
+import { localToday } from '#web/parts/localToday.ts';
+import { RecordForm } from '#web/parts/RecordForm.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { TextField } from '#web/parts/TextField.tsx';
+import { GroupFigures } from './GroupFigures.tsx';
+import { nextVersion } from './nextVersion.ts';
+import { MethodProblems } from './ReadMethod.tsx';
+
+/** The figures of a method, phase by phase; what is wrong with the whole is told as it is typed. Saved, it is the next version. */
+export function MethodForm({ method, onLeave }: { method: Method; onLeave: () => void }) {
+  const { method: kept } = useClub();
+  const today = localToday(useClubSettings().timeZone);
+  const records = useRecords('method');
+  const [, go] = useLocation();
+  const [draft, setDraft] = useState(method);
+  const [phaseId, setPhaseId] = useState(method.phases[0]!.id);
+  const phase = draft.phases.find(({ id }) => id === phaseId)!;
+  const judged = judgedMethod(draft);
+  const problems = 'problems' in judged ? judged.problems : [];
+  const setPhase = (change: Partial<PhaseOfMethod>) =>
+    setDraft({
+      ...draft,
+      phases: draft.phases.map((one) => (one.id === phaseId ? { ...one, ...change } : one)),
+    });
+  const save = async () => {
+    const isKept = kept.some(({ methodDocument: one }) => one.id === method.id);
+    const version = isKept ? nextVersion(kept, method) : method.version + 1;
+    const methodDocument: Method = { ...draft, version, madeOn: today };
+    const { id } = await records.create({ methodDocument }, `${draft.title}, version ${version}`);
+    onLeave();
+    go(`/methods/${id}`);
+  };
+  return (
+    <RecordForm
+      title={`Change ${method.title}`}
+      onSave={save}
+      onLeave={onLeave}
+      saveWord="Keep as the next version"
+      wrong={problems.length === 0 ? null : 'Something in the method does not go together; see below.'}
+    >
+      <TextField
+        label="Title"
+        value={draft.title}
+        required
+        maxLength={60}
+        onChange={(title) => setDraft({ ...draft, title })}
+      />
+      <FigureField
+        label="Heavy lifts of a week, at most"
+        value={draft.limits.mostHeavyLiftsAWeek ?? 0}
+        min={0}
+        max={200}
+        whole
+        hint="At 90 % or more at lockout, all lifts together."
+        onChange={(most) => setDraft({ ...draft, limits: { ...draft.limits, mostHeavyLiftsAWeek: most } })}
+      />
+      <SelectField
+        label="Phase"
+        value={phaseId}
+        options={draft.phases.map(({ id, title }) => ({ value: id, word: title }))}
+        onChange={setPhaseId}
+      />
+      <FigureField
+        key={`least ${phaseId}`}
+        label="At least"
+        word="weeks"
+        value={phase.leastWeeks}
+        min={1}
+        max={52}
+        whole
+        hint={phase.waveWeeks > 1 ? `Whole waves of ${phase.waveWeeks} weeks.` : undefined}
+        onChange={(leastWeeks) => setPhase({ leastWeeks })}
+      />
+      <FigureField
+        key={`most ${phaseId}`}
+        label="At most"
+        word="weeks"
+        value={phase.mostWeeks}
+        min={1}
+        max={52}
+        whole
+        onChange={(mostWeeks) => setPhase({ mostWeeks })}
+      />
+      <TextField
+        label="What it is for"
+        value={phase.goal}
+        required
+        maxLength={600}
+        onChange={(goal) => setPhase({ goal })}
+      />
+      {phase.days.map((day, at) =>
+        day.groups.map((group) => (
+          <GroupFigures
+            key={`${phaseId} ${day.weekday} ${group.id}`}
+            group={group}
+            dayTitle={day.title}
+            onChange={(next) =>
+              setPhase({
+                days: phase.days.map((one, place) =>
+                  place === at
+                    ? { ...one, groups: one.groups.map((each) => (each.id === group.id ? next : each)) }
+                    : one,
+                ),
+              })
+            }
+          />
+        )),
+      )}
+      {problems.length > 0 && (
+        <div className="season-whole" role="alert">
+          <MethodProblems problems={problems} />
+        </div>
+      )}
+    </RecordForm>
+  );
+}

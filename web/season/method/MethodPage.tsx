@@ -1,0 +1,73 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { dateText } from '#contract/words/dateText.ts';
+import { useClub } from '#web/api/useClub.ts';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
+import { everyMethod, type MethodChoice } from '../methodChoices.ts';
+import { MethodBeside } from './MethodBeside.tsx';
+import { MethodForm } from './MethodForm.tsx';
+import { PhaseWeeks } from './PhaseWeeks.tsx';
+
+/** One version of a method: whom it suits, its phases with their weeks as rows, and beside another version what differs. */
+export function MethodPage({ choice }: { choice: MethodChoice }) {
+  const { method } = choice;
+  const others = everyMethod(useClub()).filter(({ value }) => value !== choice.value);
+  const [editing, setEditing] = useState(false);
+  const [withAsked, setWith] = useInAddress('with');
+  const other = others.find(({ value }) => value === withAsked);
+  return (
+    <div className="stack loose">
+      <div className="row ends base">
+        <h1>{choice.word}</h1>
+        <p className="row screen-only">
+          <Link href="/methods">All methods</Link>
+          <Link href="/">Season</Link>
+        </p>
+      </div>
+      <div className="stack tight">
+        <p>{method.says}</p>
+        <p>
+          <strong>For whom.</strong> {method.forWhom}
+        </p>
+        <p className="small quiet">Made on {dateText(method.madeOn)}.</p>
+      </div>
+      {editing ? (
+        <MethodForm method={method} onLeave={() => setEditing(false)} />
+      ) : (
+        <div className="row screen-only">
+          <button type="button" className="strong" onClick={() => setEditing(true)}>
+            Change its figures
+          </button>
+          <a
+            className="button"
+            href={`data:application/json;charset=utf-8,${encodeURIComponent(JSON.stringify(method, null, 2))}`}
+            download={`${method.id}-${method.version}.json`}
+          >
+            Save as a file
+          </a>
+        </div>
+      )}
+      <div className="season-beside screen-only">
+        <SelectField
+          label="Beside another"
+          value={other?.value ?? ''}
+          options={[{ value: '', word: 'none' }, ...others.map(({ value, word }) => ({ value, word }))]}
+          onChange={setWith}
+        />
+      </div>
+      {other && <MethodBeside method={method} other={other} />}
+      {!editing && method.phases.map((phase) => <PhaseWeeks key={phase.id} phase={phase} />)}
+      <section className="stack ruled">
+        <h2>Where its figures come from</h2>
+        <ul className="stack tight">
+          {method.sources.map(({ of, source }) => (
+            <li key={of}>
+              <strong>{of}</strong>: {source}.
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,79 @@
+import '#web/print/paper.css';
+import './seasonPaper.css';
+import { Link } from 'wouter';
+import { paperWords } from '#contract/paper/paperSize.ts';
+import { useClubSettings } from '#web/api/useClub.ts';
+import { SeasonPatterns } from '#web/charts/SeasonPatterns.tsx';
+import { Choice } from '#web/parts/Choice.tsx';
+import { SelectField } from '#web/parts/SelectField.tsx';
+import { useInAddress } from '#web/parts/useInAddress.ts';
+import { letterSizes } from '#web/print/letterSizes.ts';
+import { usePaper } from '#web/print/PaperBar.tsx';
+import type { SeasonView } from '../SeasonView.ts';
+import { ClubPage } from './ClubPage.tsx';
+import { inPages } from './inPages.ts';
+import { LifterPage } from './LifterPage.tsx';
+
+/** Most lifters on a page of the club, and most weeks on a page of one lifter: letters would become too small. */
+const mostRows = 40;
+const mostWeeks = 44;
+
+/** A season on paper: a page for the club, a page for a lifter, or one for each of them. */
+export function SeasonPaperPage({ season }: { season: SeasonView }) {
+  const club = useClubSettings();
+  const [paper, setPaper] = usePaper();
+  const [asked, setAsked] = useInAddress('lifter');
+  const printed = season.lifters.filter(({ lifter }) => asked === 'each' || lifter.id === asked);
+  const head = { season, paper, clubName: club.name, isInvented: club.invented };
+  return (
+    <div className="stack loose">
+      <header className="stack screen-only">
+        <p className="small">
+          <Link href={`/${season.id}`}>{season.title}</Link>
+        </p>
+        <h1>Season on paper</h1>
+        <div className="row base">
+          <button type="button" className="strong" onClick={() => window.print()}>
+            Print
+          </button>
+          <Choice label="Paper" options={paperWords} value={paper} onChange={setPaper} />
+          <SelectField
+            label="For"
+            value={asked}
+            options={[
+              { value: '', word: 'the club, one page' },
+              { value: 'each', word: 'each lifter, a page each' },
+              ...season.lifters.map(({ lifter }) => ({ value: lifter.id, word: lifter.name })),
+            ]}
+            onChange={setAsked}
+          />
+        </div>
+      </header>
+      <SeasonPatterns />
+      <div className="papers" style={letterSizes}>
+        {asked === ''
+          ? inPages(season.lifters, mostRows).map((lifters, page, all) => (
+              <ClubPage
+                key={page}
+                {...head}
+                season={{ ...season, lifters }}
+                page={page + 1}
+                pages={all.length}
+              />
+            ))
+          : printed.flatMap((of) =>
+              inPages(of.plan.weeks, mostWeeks).map((weeks, page, all) => (
+                <LifterPage
+                  key={`${of.lifter.id} ${page}`}
+                  {...head}
+                  of={of}
+                  weeks={weeks}
+                  page={page + 1}
+                  pages={all.length}
+                />
+              )),
+            )}
+      </div>
+    </div>
+  );
+}
