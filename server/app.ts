@@ -26,6 +26,7 @@ import { csvRoutes } from './routes/csv.ts';
 import { dayRoutes } from './routes/days.ts';
 import { estimateRoutes } from './routes/estimates.ts';
 import { evidenceRoutes } from './routes/evidence.ts';
+import { gearAheadRoutes } from './routes/gearAhead.ts';
 import { logFileRoutes } from './routes/logFile.ts';
 import { newSeasonRoutes } from './routes/newSeason.ts';
 import { openApiRoutes } from './routes/openApi.ts';
@@ -91,6 +92,7 @@ export function createApp({
     .route('/api', logFileRoutes(store, run))
     .route('/api', estimateRoutes(store, run, estimator, keepIn))
     .route('/api', evidenceRoutes(store, run, keepIn, news))
+    .route('/api', gearAheadRoutes(store, run))
     .route('/api', projectionRoutes(store, estimator))
     .route('/api', backtestRoutes(store, run, keepIn))
     .route('/api/compute', computeRoutes)

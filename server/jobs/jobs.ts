@@ -43,6 +43,7 @@ export const work = jobTable({
     /** Apart from the lifts: what a screen waits for does not queue behind hundreds of past meets. */
     pastMeets: { threads: 1, keepWarmMs: 10 * aMinuteMs },
     evidence: { threads: 1, keepWarmMs: aMinuteMs },
+    seasons: { threads: 1, keepWarmMs: aMinuteMs },
     /** A file is looked at, mended and sent again. */
     files: { threads: 1, keepWarmMs: aMinuteMs },
     /** Once after a start: nobody waits for it, and it stands in nobody's way. */
@@ -157,6 +158,14 @@ export const work = jobTable({
         const club = await throughDoor(door, (store) => clubWithFormerGear(store));
         const { records, log } = label === null ? club : ofLabel(club, label);
         return clubEvidence(records, log, tell);
+      },
+    },
+    /** Racks, bands and the hour against all that is planned. */
+    checkGearAhead: {
+      lane: 'seasons',
+      run: async ({ records, today }: { records: ClubRecords; today: string }) => {
+        const { gearAhead } = await import('#reckon/season/gearAhead.ts');
+        return gearAhead(records, today);
       },
     },
     countBandReps: {

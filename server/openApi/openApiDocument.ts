@@ -7,6 +7,7 @@ import { copyPaths } from './copyPaths.ts';
 import { dayPaths } from './dayPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
 import { evidencePaths } from './evidencePaths.ts';
+import { gearAheadPaths } from './gearAheadPaths.ts';
 import { newSeasonPaths } from './newSeasonPaths.ts';
 import { projectionPaths } from './projectionPaths.ts';
 import { recordPaths } from './recordPaths.ts';
@@ -33,6 +34,7 @@ export function openApiDocument() {
         ...setPaths(),
         ...estimatePaths(),
         ...evidencePaths(),
+        ...gearAheadPaths(),
         ...projectionPaths(),
       }),
       ...computePaths(operations),

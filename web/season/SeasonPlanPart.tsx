@@ -8,6 +8,7 @@ import { Choice } from '#web/parts/Choice.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useLabel } from '#web/parts/useLabel.ts';
+import { GearAheadSection } from './GearAheadSection.tsx';
 import { phasesIn } from './phasesIn.ts';
 import { SeasonPicture } from './SeasonPicture.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
@@ -94,6 +95,7 @@ export function SeasonPlanPart({ season }: { season: SeasonView }) {
           </ul>
         </section>
       )}
+      <GearAheadSection />
     </div>
   );
 }

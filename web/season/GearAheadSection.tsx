@@ -1,0 +1,25 @@
+import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
+import { useGearAhead } from '#web/api/useGearAhead.ts';
+
+/** Whether racks and bands do for what is planned, of all seasons together since they share the gear. */
+export function GearAheadSection() {
+  const { warnings, error } = useGearAhead();
+  return (
+    <section className="stack ruled">
+      <h2>Racks and bands ahead</h2>
+      {error ? (
+        <p className="caution">{error.message}</p>
+      ) : warnings === undefined ? (
+        <p className="quiet">Being held against every day of all seasons.</p>
+      ) : warnings.length === 0 ? (
+        <p className="quiet">They do for every day that is planned, all seasons together.</p>
+      ) : (
+        <ul className="stack tight">
+          {warnings.map((warning) => (
+            <li key={gearWarningSentence(warning)}>{gearWarningSentence(warning)}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
