@@ -354,6 +354,69 @@ export const untold: readonly Untold[] = [
     why: 'A target that can be loaded as it is is the nearest from both sides.',
   },
   {
+    file: 'core/day/plates.ts',
+    within: 'missKg(heavier) < missKg(lighter!) - TIE_KG',
+    changes: ['< -> <='],
+    why: 'No two loads differ by just a milligram to the last digit.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'sum + (kind.grams / unitG) * kind.pairs, 0)',
+    changes: ['/ -> *', '0 -> 1'],
+    why: 'A table longer than all discs together has places that none reaches.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: `pairs > 0)
+`,
+    changes: ['> -> >='],
+    why: 'A kind without a pair is never loaded.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'grams > 0 &&',
+    changes: ['0 -> 1'],
+    why: 'No disc weighs a gram.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'b === 0 ? a : divisor(b, a % b)',
+    changes: ['=== -> !==', 'b === 0 ? a : divisor(b, a % b) -> b === 0 ? (divisor(b, a % b)) : (a)'],
+    why: 'A finer unit makes the table longer; what can be loaded stays the same.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'divisor(kind.grams, unit), 0) || 1',
+    changes: ['0 -> 1', '1 -> 2'],
+    why: 'A finer unit makes the table longer, and without discs none is counted in: what can be loaded stays the same.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'const bare = new Uint16Array(limit + 1)',
+    changes: ['1 -> 2'],
+    why: 'A place more than is read.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: `= 0;
+  const table`,
+    changes: ['0 -> 1'],
+    why: 'A disc more is counted for every load alike.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: 'let at = 0, units = residue; units < before.length',
+    changes: ['0 -> 1', '< -> <='],
+    why: 'Steps may be counted from any number, and writing one past the end of a typed array does nothing.',
+  },
+  {
+    file: 'core/day/plates.ts',
+    within: `if (count < UNREACHED) {
+      while`,
+    changes: ['< -> <='],
+    why: 'What nothing reaches stays above every count.',
+  },
+  {
     file: 'core/day/boundBranch.ts',
     within: 'least() - bound))',
     changes: ['- -> +'],
