@@ -23,10 +23,10 @@ const oddDiscs = fc.uniqueArray(
   fc.record({ massKg: fc.integer({ min: 250, max: 26_000 }).map((g) => g / 1000), pairs }),
   { maxLength: 5, selector: (disc) => disc.massKg },
 );
-/** Of which several make up a heavier one, and two others as much as two: 25 and 10 as 20 and 15. */
+/** Of which several make up a heavier one, and two of 20 what a 25 only does with two more. */
 const evenDiscs = fc
   .tuple(pairs, pairs, pairs, pairs)
-  .map((counts) => counts.map((count, k) => ({ massKg: [25, 20, 15, 10][k]!, pairs: count })));
+  .map((counts) => counts.map((count, k) => ({ massKg: [25, 20, 10, 5][k]!, pairs: count })));
 const gears = fc.record({
   barKg: fc.constantFrom(15, 20, 25.013),
   collarsKg: fc.constantFrom(0, 5),
