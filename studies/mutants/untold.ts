@@ -417,6 +417,18 @@ export const untold: readonly Untold[] = [
     why: 'What nothing reaches stays above every count.',
   },
   {
+    file: 'core/day/promisingSets.ts',
+    within: 'looked % ASK_EVERY === 0',
+    changes: ['=== -> !==', '0 -> 1'],
+    why: 'How often the clock is looked at changes how late a search ends that time cuts short.',
+  },
+  {
+    file: 'core/day/promisingSets.ts',
+    within: 'a.steps[0]! - b.steps[0]!',
+    changes: ['0 -> 1', '- -> +', '0 -> 1'],
+    why: 'In whatever order pieces are hung each set comes up once, with the same bound; how many wait at a time hangs on it.',
+  },
+  {
     file: 'core/day/boundBranch.ts',
     within: 'least() - bound))',
     changes: ['- -> +'],
