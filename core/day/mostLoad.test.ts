@@ -128,3 +128,15 @@ it('leaves room for a heavier step to be rounded up by half of what the lightest
   const most = { barKg: 110, lockoutKg: Number.POSITIVE_INFINITY, heaviestStep: 1.1 };
   expect(roomForBar(most, travel, gear)({ hookups: [], chainPairs: [] })).toBeCloseTo(98.75, 9);
 });
+
+it('takes off what bands and chains weigh on the bar at lockout, to the last newton', () => {
+  const travel = { bottomM: 0.5, lockoutM: 1.5, gravityMps2: 10, path: [] };
+  const hookups = [100, 300].map((forceN, i) =>
+    readPair(`p${i}`, { zM: 0.5, forceN: 0 }, { zM: 1.5, forceN }),
+  );
+  const chain = { massPerMetreKg: 8, lengthM: 1, attachBelowBarM: 0, count: 2 };
+  const hung: RackGear = { ...gear, hookups, chains: [{ chainPairId: 'c', pairs: 3, chain }] };
+  const most = { barKg: 200, lockoutKg: 200, heaviestStep: 1 };
+  // 10 and 30 kg of bands, and twice two chains of 8 kg, all off the floor.
+  expect(roomForBar(most, travel, hung)({ hookups: [0, 1], chainPairs: [2] })).toBeCloseTo(128, 9);
+});
