@@ -139,9 +139,9 @@ export function misfitOf({ curvature, tilt, level }: BarParabola, barKg: Kg): nu
   return Math.sqrt(Math.max(0, (curvature * barKg + 2 * tilt) * barKg + level));
 }
 
-/** The bar mass, loadable or not, with the least root mean square; 0 where no bar changes it. */
+/** The bar mass, loadable or not, with the least root mean square of shares of which every kilogram is one. */
 export function bestBarKg({ curvature, tilt }: BarParabola): number {
-  return curvature > 0 ? -tilt / curvature : 0;
+  return -tilt / curvature;
 }
 
 /**

@@ -243,18 +243,16 @@ describe('rankSetups', () => {
           const task = { capability, travel, aim, referenceKg: 300, speedCorrection };
           const ranking = rankSetups(task, gear);
           // Limits are found to some ten-thousandths: whether a last rep is just made may turn with a thousandth of strength.
-          const [weaker, stronger] = [0.999, 1.001].map((times) => ({
-            ...capability,
-            strengthN: times * capability.strengthN,
-          }));
-          const least = Math.min(
-            ...enumerateSetups(gear).flatMap((set) => {
-              const misfitWith = misfitByDefinition(gear, set, task);
-              return loadableMasses(gear).map((barKg) =>
-                Math.max(...[weaker, capability].map((able) => misfitWith(barKg, able))),
-              );
-            }),
-          );
+          const weaker = { ...capability, strengthN: 0.999 * capability.strengthN };
+          const stronger = { ...capability, strengthN: 1.001 * capability.strengthN };
+          let least = Number.POSITIVE_INFINITY;
+          for (const set of enumerateSetups(gear)) {
+            const misfitWith = misfitByDefinition(gear, set, task);
+            for (const barKg of loadableMasses(gear)) {
+              const misfit = misfitWith(barKg);
+              if (misfit < least) least = Math.min(least, Math.max(misfit, misfitWith(barKg, weaker)));
+            }
+          }
           const { index, barKg } = ranking.fromBest()()!;
           const misfitWith = misfitByDefinition(gear, ranking.sets[index]!, task);
           const own = [weaker, capability, stronger].map((able) => misfitWith(barKg, able));
@@ -285,6 +283,16 @@ describe('rankSetups', () => {
     while (next() !== null);
     // Halving its bars for each set would take the logarithm of their number.
     expect(ranking.reps()).toBeLessThan(ranking.sets.length * Math.log2(loadableMasses(gear).length));
+  });
+
+  it('takes the nearest bar to a percentage, and of two as near the lighter', () => {
+    // Bars come in steps of 2.5 kg; sums of halves over a power of two are exact.
+    const barFor = (kg: number) => {
+      const targets = [{ basis: 'bar' as const, share: kg / 256 }];
+      const task = { capability, travel, aim: { by: 'percent' as const, targets }, referenceKg: 256 };
+      return rankSetups(task, gearWith([])).fromBest()()!.barKg;
+    };
+    expect([101, 101.25, 101.5].map(barFor)).toEqual([100, 100, 102.5]);
   });
 
   it('never hangs a trifle, nor a pair that nobody measured where one that was does as well', () => {
