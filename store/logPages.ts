@@ -1,8 +1,9 @@
 import { type Kysely, sql } from 'kysely';
+import { byDayAndOrder } from '#contract/log/byDayAndOrder.ts';
 import type { LogDays } from '#contract/log/logDay.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { datesWith, logQuery, type SetFilter } from './logQuery.ts';
-import { byDayAndOrder, toSets } from './readSets.ts';
+import { toSets } from './readSets.ts';
 import type { Tables } from './schema.ts';
 
 /** Where a page of sets ended: pages go on from there, whatever was logged or struck meanwhile. */

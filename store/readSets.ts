@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import { type FormerRecord, formerKinds } from '#contract/archive/formerRecord.ts';
 import type { BandReps } from '#contract/log/BandReps.ts';
+import { byDayAndOrder } from '#contract/log/byDayAndOrder.ts';
 import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { shapeFields } from '#contract/records/fields.ts';
@@ -34,11 +35,6 @@ export async function readSets(
 export function toSets(rows: readonly object[]): LoggedSet[] {
   const parse = sharedParse();
   return rows.map((row) => valuesOf(setFields, row, parse) as LoggedSet);
-}
-
-export function byDayAndOrder(a: LoggedSet, b: LoggedSet): number {
-  if (a.doneOn !== b.doneOn) return a.doneOn < b.doneOn ? -1 : 1;
-  return a.order - b.order || (a.id < b.id ? -1 : 1);
 }
 
 /** One set of the log, or null. */

@@ -23,7 +23,7 @@ export function seenBy(who: Who, rule: MayRead) {
     },
     change: (change: Change): Change => ({ ...change, entries: change.entries.flatMap(entry) }),
     /** What they may not see of what was put is gone for them. */
-    changes({ put, removed, ...rest }: ClubChanges): ClubChanges {
+    changes({ put, removed, sets, ...rest }: ClubChanges): ClubChanges {
       const news: Partial<Record<KindName, { id: string }[]>> = {};
       const gone = { ...removed };
       for (const kind of kindNames) {
@@ -34,7 +34,12 @@ export function seenBy(who: Who, rule: MayRead) {
         if (seen.length > 0) news[kind] = seen;
         if (hidden.length > 0) gone[kind] = [...(gone[kind] ?? []), ...hidden];
       }
-      return { ...rest, put: news as ClubChanges['put'], removed: gone };
+      return {
+        ...rest,
+        put: news as ClubChanges['put'],
+        removed: gone,
+        sets: sets && all('loggedSet', sets),
+      };
     },
     former: (gear: readonly FormerRecord[]): FormerRecord[] =>
       gear.flatMap(({ kind, record }) => {

@@ -4,8 +4,8 @@ import { type Answered, type Line, line } from './line.ts';
 /** One address that a screen shows an answer of, and when it asks again. */
 interface Shown {
   path: string;
-  /** It tells sets of the log alone, and is asked again only where these may read otherwise. */
-  ofLog?: boolean;
+  /** It tells of sets of the log alone: asked again where any was touched ('sums'), or where the news do not bring these with them ('sets'). */
+  ofLog?: 'sums' | 'sets';
   /** An earlier question is let go when it is asked again; else the browser reads both answers. */
   letsGo?: boolean;
   /** Asked again after so long while an answer says that more will come. */
@@ -21,14 +21,14 @@ export function shownBy(dayId: string, lifterId: string, today: string) {
       { path: `${day}/retelling`, again: awaits },
       { path: `${day}/moved`, again: awaits },
       { path: `${day}/last-time` },
-      { path: `/api/sets?dayId=${dayId}`, ofLog: true },
+      { path: `/api/sets?dayId=${dayId}`, ofLog: 'sets' },
     ],
     lifter: [
       ...['squat', 'bench', 'deadlift'].map((lift) => ({
         path: `/api/estimates?lifterId=${lifterId}&lift=${lift}`,
         letsGo: true,
       })),
-      { path: `/api/sets?lifterId=${lifterId}`, ofLog: true },
+      { path: `/api/sets?lifterId=${lifterId}`, ofLog: 'sets' },
     ],
     everybody: [
       {
@@ -37,11 +37,11 @@ export function shownBy(dayId: string, lifterId: string, today: string) {
       },
     ],
     log: [
-      { path: '/api/sets/days', ofLog: true },
-      { path: `/api/sets?from=${today}&to=${today}`, ofLog: true },
+      { path: '/api/sets/days', ofLog: 'sums' },
+      { path: `/api/sets?from=${today}&to=${today}`, ofLog: 'sets' },
     ],
     gear: [
-      { path: '/api/sets/band-reps', ofLog: true },
+      { path: '/api/sets/band-reps', ofLog: 'sums' },
       { path: '/api/changes', letsGo: true },
     ],
   } satisfies Record<string, Shown[]>;
@@ -72,8 +72,10 @@ export async function openScreen(
     const news = JSON.parse(answer.body.toString());
     if (news.seq <= club.seq) return;
     Object.assign(club, { seq: news.seq, madeAt: news.madeAt });
-    const isWhole = 'records' in news;
-    const asked = questions.filter((_, i) => isWhole || news.log || !shown[i]!.ofLog);
+    const touched = 'records' in news ? null : news.sets;
+    const isTold = ({ ofLog }: Shown) =>
+      touched !== null && (ofLog === 'sets' || (ofLog === 'sums' && touched.length === 0));
+    const asked = questions.filter((_, i) => !isTold(shown[i]!));
     await Promise.all(asked.map((ask) => ask()));
   });
 

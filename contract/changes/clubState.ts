@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { allKinds, type ClubRecords, type KindName, kindNames } from '#contract/records/allKinds.ts';
 import { recordId } from '#contract/records/kind.ts';
+import { type LoggedSet, loggedSet } from '#contract/records/loggedSet.ts';
 import { who } from './who.ts';
 
 const instant = z.iso.datetime();
@@ -37,8 +38,8 @@ export interface ClubChanges extends Standing {
   put: Partial<ClubRecords>;
   /** Ids of records that are gone; the reader may never have known them. */
   removed: Partial<Record<KindName, string[]>>;
-  /** Whether sets of the log may read otherwise than before. */
-  log: boolean;
+  /** Sets of the log that were logged, struck or brought back, as they now are; null: any may read otherwise than before. */
+  sets: LoggedSet[] | null;
   /** That a change was made, and by whom. */
   changes: z.infer<typeof changeHead>[];
 }
@@ -52,7 +53,7 @@ export const clubChanges = z.strictObject({
   ...standing.shape,
   put: z.strictObject(byKind((kind) => z.array(allKinds[kind].shape).optional())),
   removed: z.strictObject(byKind(() => z.array(recordId).optional())),
-  log: z.boolean(),
+  sets: z.array(loggedSet).nullable(),
   changes: z.array(changeHead),
 });
 

@@ -51,7 +51,7 @@ test('who knows the club asks for what was done since, and gets the whole again 
     seq: known.seq + 2,
     put: { bodyMass: [added.json.record] },
     removed: { best: ['best-1'] },
-    log: false,
+    sets: [],
     changes: [{ who: { name: 'a test' } }, { who: { name: 'a test' } }],
   });
   expect(withChanges(known, json)).toEqual((await ask('GET', '/api/club')).json);

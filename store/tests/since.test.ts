@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { ClubChanges, ClubState } from '#contract/changes/clubState.ts';
 import { withChanges } from '#contract/changes/withChanges.ts';
+import { withTouched } from '#contract/log/withTouched.ts';
 import type { ClubStore } from '../ClubStore.ts';
 import { Refusal } from '../Refusal.ts';
 import { databases } from './databases.ts';
@@ -51,7 +52,7 @@ const doings: Record<string, (store: ClubStore, n: number) => Promise<unknown>> 
 
 async function caughtUp(store: ClubStore, from: ClubState) {
   const news = await store.since(from);
-  return 'put' in news ? { state: withChanges(from, news), log: news.log } : { state: news, log: true };
+  return 'put' in news ? { state: withChanges(from, news), sets: news.sets } : { state: news, sets: null };
 }
 
 async function logAsShown(store: ClubStore) {
@@ -73,7 +74,8 @@ describe.each(databases)('what changed since on $name', ({ open }) => {
       n: fc.nat({ max: 1000 }),
       looks: fc.boolean(),
     });
-    let merged = 0;
+    let untouched = 0;
+    let takenIn = 0;
     await fc.assert(
       fc.asyncProperty(fc.array(step, { minLength: 5, maxLength: 25 }), (steps) =>
         within(async (store) => {
@@ -87,19 +89,24 @@ describe.each(databases)('what changed since on $name', ({ open }) => {
             always = (await caughtUp(store, always)).state;
             expect(always).toEqual(whole);
             if (!looks) continue;
-            const { state, log } = await caughtUp(store, seldom.state);
+            const { state, sets } = await caughtUp(store, seldom.state);
             const shown = await logAsShown(store);
             expect(state).toEqual(whole);
-            if (!log) expect(shown).toEqual(seldom.shown);
-            merged += log ? 0 : 1;
+            if (sets?.length === 0) expect(shown).toEqual(seldom.shown);
+            if (sets !== null) {
+              expect(shown.sets).toEqual(withTouched(seldom.shown.sets, {}, sets));
+              expect(shown.former).toEqual(seldom.shown.former);
+            }
+            untouched += sets?.length === 0 ? 1 : 0;
+            takenIn += sets?.length ? 1 : 0;
             seldom = { state, shown };
           }
         }),
       ),
       { numRuns: 12 },
     );
-    // The cases without news of the log are there to be seen.
-    expect(merged).toBeGreaterThan(0);
+    // The cases without news of the log, and with some that tell all of it, are there to be seen.
+    expect([untouched, takenIn]).not.toContain(0);
   });
 
   test('holds what was touched alone, as it now stands, and who did it', () =>
@@ -121,7 +128,7 @@ describe.each(databases)('what changed since on $name', ({ open }) => {
         seq: last.seq,
         put: { box: [{ ...record, heightM: 0.35 }] },
         removed: { box: [gone.id], scaleReading: ['scale-1'] },
-        log: false,
+        sets: [],
       });
       const heads = (await store.changesAfter(from.seq)).map((change) => ({
         seq: change.seq,
@@ -141,7 +148,7 @@ describe.each(databases)('what changed since on $name', ({ open }) => {
         madeAt,
         put: {},
         removed: {},
-        log: false,
+        sets: [],
         changes: [],
       });
     }));
@@ -175,23 +182,44 @@ describe.each(databases)('what changed since on $name', ({ open }) => {
       const told = async () => {
         const news = await store.since(from);
         from = await store.records();
-        return 'put' in news ? news.log : 'whole';
+        return 'put' in news ? news.sets?.length : 'whole';
       };
       const { id, ...lifter } = smallClub().lifter[0]!;
       await store.update('lifter', id, { ...lifter, note: 'late' });
-      expect(await told()).toBe(false);
+      expect(await told()).toBe(0);
       await store.remove('day', 'day-1');
-      expect(await told()).toBe(false);
+      expect(await told()).toBe(0);
       await store.remove('best', 'best-1');
       const { seq } = await store.remove('rack', 'rack-1');
-      expect(await told()).toBe(true);
+      expect(await told()).toBeUndefined();
       await store.undo(seq);
-      expect(await told()).toBe(true);
+      expect(await told()).toBeUndefined();
       const gone = await store.remove('lifter', 'lifter-1');
-      expect(await told()).toBe(true);
+      expect(await told()).toBeUndefined();
       await store.undo(gone.seq);
-      expect(await told()).toBe(true);
+      expect(await told()).toBeUndefined();
       await store.logSets([squatSet()]);
-      expect(await told()).toBe(true);
+      expect(await told()).toBe(1);
+    }));
+
+  test('brings the sets that were touched, once each and as they now are, but those of lifters who are gone', () =>
+    within(async (store) => {
+      const { sets } = await store.logSets([squatSet(), squatSet()]);
+      const from = await store.records();
+      const touched = async () => ((await store.since(from)) as ClubChanges).sets;
+      const [first, second] = sets;
+      await store.strikeSet(first!.id);
+      await store.restoreSet(first!.id);
+      await store.strikeSet(first!.id);
+      const { sets: more } = await store.logSets([squatSet()]);
+      expect(await touched()).toEqual([{ ...first, struckAt: expect.any(String) }, ...more]);
+      // What takes the place of a set may name gear that is gone, of which the news say nothing.
+      await store.correctSets([{ id: second!.id, set: squatSet({ reps: 4, made: 4 }) }]);
+      expect(await touched()).toBeNull();
+      await store.remove('day', 'day-1');
+      await store.remove('lifter', first!.lifterId);
+      const without = await store.records();
+      await store.strikeSet(more[0]!.id);
+      expect(((await store.since(without)) as ClubChanges).sets).toEqual([]);
     }));
 });

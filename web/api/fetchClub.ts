@@ -2,12 +2,14 @@ import type { Query, QueryFunctionContext } from '@tanstack/react-query';
 import type { ClubChanges, ClubState } from '#contract/changes/clubState.ts';
 import { withChanges } from '#contract/changes/withChanges.ts';
 import { request } from './request.ts';
+import { takeSetsIn } from './takeSetsIn.ts';
 
 type Context = Pick<QueryFunctionContext, 'client' | 'queryKey' | 'signal'>;
 
 /**
  * The club as it now is. Of one that is held already only what was done since is asked for; the server sends the whole where that does
- * not tell. With the news all is asked for again that follows from the club, sets of the log only where they may read otherwise.
+ * not tell. With the news all is asked for again that follows from the club; sets of the log come with them, and are asked for only where
+ * these do not tell how a part of it reads now.
  */
 export async function fetchClub({ client, queryKey, signal }: Context): Promise<ClubState> {
   const held = client.getQueryData<ClubState>(queryKey);
@@ -17,8 +19,12 @@ export async function fetchClub({ client, queryKey, signal }: Context): Promise<
   const news = await request<ClubChanges | ClubState>('GET', path, undefined, signal);
   const isWhole = 'records' in news;
   if (!isWhole && news.changes.length === 0) return held;
-  const mayDiffer = (query: Query) =>
-    query.queryKey.length > queryKey.length && (isWhole || news.log || !showsLog(query));
+  const touched = isWhole ? null : news.sets;
+  const isTold = (query: Query) =>
+    showsLog(query) && touched !== null && (touched.length === 0 || takeSetsIn(client, query, touched));
+  const follows = (query: Query) => query.queryKey.length > queryKey.length;
+  const told = new Set(client.getQueryCache().findAll({ queryKey, predicate: follows }).filter(isTold));
+  const mayDiffer = (query: Query) => follows(query) && !told.has(query);
   void client.invalidateQueries({ queryKey, predicate: mayDiffer });
   return isWhole ? news : withChanges(held, news);
 }

@@ -1,7 +1,7 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { requestAgain } from './request.ts';
 
-interface SetsAnswer {
+export interface SetsAnswer {
   /** Oldest first, struck ones included. */
   sets: LoggedSet[];
   /** What gear was called that the club no longer has, by its id. */

@@ -72,10 +72,15 @@ test('after a change a screen asks for what was done alone, and again for what f
 
 test('sets are there again when the log has others, before whoever wrote is told', async () => {
   const { store, client, sets, askedAfter } = await screen();
-  expect(await askedAfter(() => store.logSets([squatSet()]))).toEqual([changes, evidence, '/api/sets']);
+  expect(await askedAfter(() => store.logSets([squatSet()]))).toEqual([changes, evidence]);
   await store.logSets([squatSet()]);
   await refreshClub(client);
-  expect(sets()).toMatchObject({ sets: [{ order: 1 }, { order: 2 }] });
+  expect(sets()).toEqual({ sets: await store.loggedSets(), formerLabels: {}, next: null });
+  // Where the news do not tell how the log reads now, the server is asked.
+  const [mistaken] = await store.loggedSets();
+  const correct = () => store.correctSets([{ id: mistaken!.id, set: squatSet({ reps: 4, made: 4 }) }]);
+  expect(await askedAfter(correct)).toEqual([changes, evidence, '/api/sets']);
+  expect(sets()).toMatchObject({ sets: await store.loggedSets() });
 });
 
 test('a club that was replaced comes whole, and all that follows from it', async () => {

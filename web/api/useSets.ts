@@ -6,6 +6,7 @@ import {
   useQueryClient,
 } from '@tanstack/react-query';
 import type { LogDays } from '#contract/log/logDay.ts';
+import type { PartOfLog } from '#contract/log/withTouched.ts';
 import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
 import { fetchSets } from './fetchSets.ts';
 import { once } from './once.ts';
@@ -14,12 +15,7 @@ import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 /** Which part of the log is asked for; dates are local, both ends count. */
-export interface SetsAsked {
-  dayId?: string;
-  lifterId?: string;
-  lift?: string;
-  from?: string;
-  to?: string;
+export interface SetsAsked extends PartOfLog {
   /** That stand in the note of a set or of its training day. */
   words?: string;
 }
