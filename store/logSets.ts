@@ -19,8 +19,10 @@ import type { Writer } from './Writer.ts';
 
 /** Sets as their shape reads them, defaults filled in; refused with the first field that is wrong. */
 export function checkSets(given: readonly Given[]): GivenSet[] {
-  return asShaped(z.strictObject({ sets: z.array(givenSet).min(1) }), { sets: given }).sets;
+  return asShaped(someSets, { sets: given }).sets;
 }
+
+const someSets = z.strictObject({ sets: z.array(givenSet).min(1) });
 
 /**
  * Adds sets at the end of the log, all of them as one change or none; those that are there already, sent again, stay as they are. To be

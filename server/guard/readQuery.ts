@@ -4,18 +4,19 @@ import { z } from 'zod';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** What the query of an address asks for, read by its fields; a field that is wrong, unknown or there twice is refused. */
-export function readQuery<Fields extends z.ZodRawShape>(
-  c: Context,
-  fields: Fields,
-): z.infer<z.ZodObject<Fields>> {
+/**
+ * What the query of an address asks for, read by its fields; a field that is wrong, unknown or there twice is refused. `asked` is made once
+ * for each address: a shape costs more to make than to read by.
+ */
+export function readQuery<Asked extends z.ZodObject>(c: Context, asked: Asked): z.output<Asked> {
   for (const [name, values] of Object.entries(c.req.queries())) {
-    if (!Object.hasOwn(fields, name)) throw refused(name, `${name} is not a field here; ${taken(fields)}.`);
+    if (!Object.hasOwn(asked.shape, name))
+      throw refused(name, `${name} is not a field here; ${taken(asked.shape)}.`);
     if (values.length > 1)
       throw refused(name, `${name} stands ${values.length} times; it must stand once at most.`);
   }
   const given = c.req.query();
-  const read = z.object(fields).safeParse(given);
+  const read = asked.safeParse(given);
   if (read.success) return read.data;
   const { field, message } = shapeProblem(read.error, given);
   throw refused(field, message);
@@ -23,9 +24,11 @@ export function readQuery<Fields extends z.ZodRawShape>(
 
 /** For an address that takes no query: a wish such as `?dryRun=1` is not passed over where it would not be heard. */
 export const noQuery = createMiddleware(async (c, next) => {
-  readQuery(c, {});
+  readQuery(c, nothing);
   await next();
 });
+
+const nothing = z.object({});
 
 /** A number as a query spells it; `allowed` says in words what `fits`. */
 export function numberInQuery(allowed: string, fits: (value: number) => boolean) {

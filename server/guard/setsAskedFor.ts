@@ -8,35 +8,28 @@ import { Refusal } from '#store/Refusal.ts';
 import { readQuery } from './readQuery.ts';
 import { recordNamed } from './recordNamed.ts';
 
-/** How the log is narrowed. */
-const narrowing = {
+/** How the log is narrowed; an address may take more. */
+export const narrowing = z.object({
   lifterId: z.string().optional(),
   lift: lift.optional(),
   dayId: z.string().optional(),
   from: localDate.optional(),
   to: localDate.optional(),
   words: z.string().max(200, 'it must have 200 letters at most').optional(),
-};
+});
 
-/** Which part of the log a query asks for, and what `more` there is in it. A lifter or day that the club does not have is no empty part. */
-export async function setsAskedFor<More extends z.ZodRawShape>(
+/** Which part of the log a query asks for, and all that was `asked`. A lifter or day that the club does not have is no empty part. */
+export async function setsAskedFor<Asked extends typeof narrowing>(
   c: Context,
   store: ClubStore,
-  more: More,
-): Promise<{ filter: SetFilter; more: z.infer<z.ZodObject<More>> }> {
-  const asked = readQuery(c, { ...narrowing, ...more });
-  const {
-    lifterId,
-    lift: only,
-    dayId,
-    from,
-    to,
-    words = '',
-  } = asked as z.infer<z.ZodObject<typeof narrowing>>;
+  shape: Asked,
+): Promise<{ filter: SetFilter; asked: z.output<Asked> }> {
+  const asked = readQuery(c, shape);
+  const { lifterId, lift: only, dayId, from, to, words = '' } = asked;
   if (from !== undefined && to !== undefined && from > to)
     throw new Refusal('invalid', 'from', `from is "${from}"; it must be no later than to, "${to}".`);
   if (lifterId !== undefined) await recordNamed(store, 'lifter', 'lifterId', lifterId);
   if (dayId !== undefined) await recordNamed(store, 'day', 'dayId', dayId);
   const filter = { lifterId, lift: only, dayId, from, to, words: words.split(/\s+/).filter(Boolean) };
-  return { filter, more: asked as z.infer<z.ZodObject<More>> };
+  return { filter, asked };
 }

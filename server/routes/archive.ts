@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { z } from 'zod';
 import { errorBody } from '#server/guard/errors.ts';
 import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
@@ -20,7 +21,7 @@ export function archiveRoutes(store: ClubStore, run: RunWork) {
       });
     })
     .post('/archive', async (c) => {
-      const { dryRun, replace } = readQuery(c, { dryRun: wishInQuery, replace: wishInQuery });
+      const { dryRun, replace } = readQuery(c, query);
       if (!dryRun && !replace) {
         const message =
           'An archive takes the place of the whole club; ask for that with ?replace=1, or look at it first with ?dryRun=1.';
@@ -49,3 +50,5 @@ async function archiveName(store: ClubStore): Promise<string> {
     .match(/[a-z0-9]+/g) ?? ['club'];
   return `${words.join('-')}-${await store.today()}.json`;
 }
+
+const query = z.object({ dryRun: wishInQuery, replace: wishInQuery });

@@ -15,7 +15,7 @@ export function calendarRoutes(store: ClubStore, calendar: ClubCalendar, door: T
     door ? { at: door.at, addresses: await door.addresses() } : { at: null, addresses: [] };
   return new Hono()
     .get('/calendar.ics', async (c) => {
-      const { lifterId } = readQuery(c, { lifterId: z.string().optional() });
+      const { lifterId } = readQuery(c, query);
       const lifter =
         lifterId === undefined ? undefined : await recordNamed(store, 'lifter', 'lifterId', lifterId);
       return c.body(await calendar(lifter), 200, {
@@ -33,3 +33,5 @@ export function calendarRoutes(store: ClubStore, calendar: ClubCalendar, door: T
 
 const nowhere =
   'The calendar has no addresses to be renewed: the program was not started with --calendar-on.';
+
+const query = z.object({ lifterId: z.string().optional() });

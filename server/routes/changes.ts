@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { z } from 'zod';
 import { markedJson } from '#server/guard/markedJson.ts';
 import { numberInQuery, readQuery } from '#server/guard/readQuery.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -6,7 +7,7 @@ import type { ClubStore } from '#store/ClubStore.ts';
 /** What was done, a page at a time, and what is taken back or done again next. */
 export function changeRoutes(store: ClubStore) {
   return new Hono().get('/changes', async (c) => {
-    const { before, most } = readQuery(c, { before: changeNumber.optional(), most: pageLength.default(50) });
+    const { before, most } = readQuery(c, query);
     return markedJson(c, await store.whatWasDone({ before: before ?? null, most }));
   });
 }
@@ -20,3 +21,5 @@ const pageLength = numberInQuery(
   `a whole number from 1 to ${mostOnPage}`,
   (most) => Number.isInteger(most) && most >= 1 && most <= mostOnPage,
 );
+
+const query = z.object({ before: changeNumber.optional(), most: pageLength.default(50) });

@@ -13,11 +13,11 @@ export function clubRoutes(store: ClubStore, news: Record<string, OnNews>, work:
   return new Hono()
     .get('/club', noQuery, async (c) => markedJson(c, await store.records()))
     .get('/club/changes', async (c) => {
-      const { after, madeAt } = readQuery(c, { after: changeNumber, madeAt: z.iso.datetime() });
+      const { after, madeAt } = readQuery(c, change);
       return markedJson(c, await store.since({ seq: after, madeAt }));
     })
     .get('/events', async (c) => {
-      const asked = readQuery(c, { after: changeNumber.optional() });
+      const asked = readQuery(c, changeHeard);
       const seen = c.req.header('last-event-id') ?? '';
       const known = /^\d+$/.test(seen) ? Number(seen) : (asked.after ?? (await store.latestSeq()));
       return streamSSE(c, (stream) => join(stream, known));
@@ -28,3 +28,6 @@ const changeNumber = numberInQuery(
   'the number of a change, such as 12',
   (seq) => Number.isSafeInteger(seq) && seq >= 0,
 );
+
+const change = z.object({ after: changeNumber, madeAt: z.iso.datetime() });
+const changeHeard = z.object({ after: changeNumber.optional() });

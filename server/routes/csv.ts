@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { z } from 'zod';
 import { MOST_TOLD } from '#contract/csv/CsvProblem.ts';
 import { readCsv } from '#contract/csv/readCsv.ts';
 import { writeCsv } from '#contract/csv/writeCsv.ts';
@@ -22,7 +23,7 @@ export function csvRoutes(store: ClubStore) {
     })
     .post('/records/:kind/csv', async (c) => {
       const kind = kindOf(c.req.param('kind'));
-      const { dryRun } = readQuery(c, { dryRun: wishInQuery });
+      const { dryRun } = readQuery(c, query);
       const text = await readText(c, 'text/csv');
       const club = await store.records();
       const making = { newId, today: await store.today() };
@@ -42,3 +43,5 @@ export function csvRoutes(store: ClubStore) {
       return c.json({ ...counts, dryRun, seq, ...told });
     });
 }
+
+const query = z.object({ dryRun: wishInQuery });

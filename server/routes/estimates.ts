@@ -23,7 +23,7 @@ export function estimateRoutes(
   const capacityOf = seasonCapacity(store, run, estimator, keepIn);
   return new Hono()
     .get('/estimates', async (c) => {
-      const asked = readQuery(c, { lifterId, on: localDate.optional(), lift: lift.optional() });
+      const asked = readQuery(c, strengthQuery);
       const on = dayAskedFor(asked.on, await store.today());
       const lifter = await lifterNamed(store, asked.lifterId, 'estimates are');
       const { signal } = c.req.raw;
@@ -32,7 +32,7 @@ export function estimateRoutes(
       });
     })
     .get('/estimates/capacity', async (c) => {
-      const asked = readQuery(c, { lifterId, lift });
+      const asked = readQuery(c, capacityQuery);
       const lifter = await lifterNamed(store, asked.lifterId, 'capacity is');
       const of = { ...asked, lifterId: lifter.id, on: await store.today() };
       const report = await capacityOf(of, c.req.raw.signal);
@@ -54,3 +54,6 @@ function dayAskedFor(given: string | undefined, today: string): string {
   if (given === undefined || given <= last) return given ?? today;
   throw new Refusal('invalid', 'on', `on is "${given}"; it must be a day up to ${last}.`);
 }
+
+const strengthQuery = z.object({ lifterId, on: localDate.optional(), lift: lift.optional() });
+const capacityQuery = z.object({ lifterId, lift });

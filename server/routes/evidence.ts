@@ -32,10 +32,7 @@ export function evidenceRoutes(store: ClubStore, run: RunWork, keepIn: KeptAnswe
     work: async (label, _now, how) => run('weighEvidence', { door: readingDoorOf(store), label }, how),
   });
   return new Hono().get('/evidence', async (c) => {
-    const { lifterId, label } = readQuery(c, {
-      lifterId: z.string().optional(),
-      label: z.string().optional(),
-    });
+    const { lifterId, label } = readQuery(c, query);
     if (lifterId !== undefined) await recordNamed(store, 'lifter', 'lifterId', lifterId);
     if (label !== undefined && lifterId !== undefined)
       throw new Refusal('invalid', 'label', `label is "${label}"; beside lifterId it must be left out.`);
@@ -48,3 +45,5 @@ export function evidenceRoutes(store: ClubStore, run: RunWork, keepIn: KeptAnswe
 
 /** The club, and as many labels as an evening asks for. */
 const mostKept = 4;
+
+const query = z.object({ lifterId: z.string().optional(), label: z.string().optional() });

@@ -6,7 +6,7 @@ import { spelt } from '#contract/words/spelt.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
-import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
+import { narrowing, setsAskedFor } from '#server/guard/setsAskedFor.ts';
 import { doorOf, readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { ImportAsked } from '#server/jobs/importLog.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
@@ -18,7 +18,7 @@ import { whereReadable } from './sentArchive.ts';
 export function logFileRoutes(store: ClubStore, run: RunWork) {
   return new Hono()
     .get('/sets/csv', async (c) => {
-      const { filter } = await setsAskedFor(c, store, {});
+      const { filter } = await setsAskedFor(c, store, narrowing);
       return c.body(
         await whereReadable(store, run)('writeLog', { door: readingDoorOf(store), filter }),
         200,

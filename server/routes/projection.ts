@@ -17,12 +17,7 @@ const MOST_TAPER_PERCENT = 5;
 /** What one lifter's lifts may be on the day of a meet ahead. */
 export function projectionRoutes(store: ClubStore, estimator: StrengthEstimator) {
   return new Hono().get('/projection', async (c) => {
-    const asked = readQuery(c, {
-      lifterId: z.string().optional(),
-      on: localDate.optional(),
-      equipment: equipment.optional(),
-      taperPercent: taper.default(0),
-    });
+    const asked = readQuery(c, query);
     const lifter = await lifterNamed(store, asked.lifterId, 'meet is');
     const today = await store.today();
     const plan = {
@@ -51,3 +46,10 @@ function meetDate(on: string | undefined, today: string): string {
     `on is ${on === undefined ? 'missing' : `"${on}"`}; it must be the date of a meet from today, ${today}, to ${mostDaysAhead} days ahead.`,
   );
 }
+
+const query = z.object({
+  lifterId: z.string().optional(),
+  on: localDate.optional(),
+  equipment: equipment.optional(),
+  taperPercent: taper.default(0),
+});

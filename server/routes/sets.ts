@@ -5,7 +5,7 @@ import { spelt } from '#contract/words/spelt.ts';
 import { markedJson } from '#server/guard/markedJson.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery, numberInQuery } from '#server/guard/readQuery.ts';
-import { setsAskedFor } from '#server/guard/setsAskedFor.ts';
+import { narrowing, setsAskedFor } from '#server/guard/setsAskedFor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import { newestBandReps } from '#server/wear/newestBandReps.ts';
 import { asShaped } from '#store/asShaped.ts';
@@ -18,8 +18,8 @@ export function setRoutes(store: ClubStore, run: RunWork) {
   const bandReps = newestBandReps(store, run);
   return new Hono()
     .get('/sets', async (c) => {
-      const { filter, more } = await setsAskedFor(c, store, { most: pageLength, after: pageEnd });
-      const { sets, end } = await store.setsPage(filter, more);
+      const { filter, asked } = await setsAskedFor(c, store, pageAsked);
+      const { sets, end } = await store.setsPage(filter, asked);
       return markedJson(c, {
         sets,
         formerLabels: await formerLabels(store, sets),
@@ -27,11 +27,8 @@ export function setRoutes(store: ClubStore, run: RunWork) {
       });
     })
     .get('/sets/days', async (c) => {
-      const { filter, more } = await setsAskedFor(c, store, {
-        most: daysLength,
-        before: localDate.optional(),
-      });
-      const { most, before = null } = more;
+      const { filter, asked } = await setsAskedFor(c, store, daysAsked);
+      const { most, before = null } = asked;
       return markedJson(c, await store.logDays(filter, { most, before }));
     })
     .post('/sets', noQuery, async (c) => c.json(await store.logSets(listOf(await readJson(c))), 201))
@@ -83,6 +80,9 @@ const pageEnd = z
     });
     return z.NEVER;
   });
+
+const pageAsked = narrowing.extend({ most: pageLength, after: pageEnd });
+const daysAsked = narrowing.extend({ most: daysLength, before: localDate.optional() });
 
 function fromJson(text: string): unknown {
   try {

@@ -1,9 +1,10 @@
 import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { clubBasis, isOfLifter, lifterBasis, lifterOf } from '#reckon/basis/basisRecords.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
-import { emptyLog, type LogMark } from '#store/logMarks.ts';
+import { emptyLog, type LogMark, marksWith } from '#store/logMarks.ts';
 
 /** The club as it stood at one change. */
 export interface EstimateBasis {
@@ -32,6 +33,14 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
   let marks: Marks | undefined;
   let logs = new Map<string, Promise<Map<Lift, LogMark>>>();
 
+  function takeIn(touched: readonly LoggedSet[]): void {
+    for (const lifterId of new Set(touched.map((set) => set.lifterId))) {
+      const own = touched.filter((set) => set.lifterId === lifterId);
+      const log = logs.get(lifterId)?.then((before) => marksWith(before, own) ?? store.logMarks(lifterId));
+      if (log) keep(logs, lifterId, log);
+    }
+  }
+
   async function read(before: number | undefined): Promise<EstimateBasis> {
     const [{ records }, club, changed] = await Promise.all([
       store.records(),
@@ -39,16 +48,13 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
       before === undefined ? null : store.touchedSets(before),
     ]);
     if (changed === null) logs = new Map();
-    for (const { set } of changed?.sets ?? []) logs.delete(set.lifterId);
+    else takeIn(changed.sets.map(({ set }) => set));
     if (marks?.records !== records || marks.club !== club) marks = marksOf(records, club);
     const { lifterMark, hasBest } = marks;
     const now = logs;
     const known = new Map<string, Promise<Map<Lift, BasisMark>>>();
     const logOf = (lifterId: string) => {
-      const log = now.get(lifterId) ?? store.logMarks(lifterId);
-      now.set(lifterId, log);
-      log.catch(() => now.delete(lifterId));
-      return log;
+      return now.get(lifterId) ?? keep(now, lifterId, store.logMarks(lifterId));
     };
     return {
       records,
@@ -75,6 +81,15 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
     });
     return basis;
   };
+}
+
+/** Keeps what is being read of a lifter's log, unless it fails. */
+function keep<Log>(logs: Map<string, Promise<Log>>, lifterId: string, log: Promise<Log>): Promise<Log> {
+  logs.set(lifterId, log);
+  log.catch(() => {
+    if (logs.get(lifterId) === log) logs.delete(lifterId);
+  });
+  return log;
 }
 
 /** Marks of all records that estimates rest on, as long as these are the same. */
