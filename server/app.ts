@@ -33,6 +33,7 @@ import { openApiRoutes } from './routes/openApi.ts';
 import { projectionRoutes } from './routes/projection.ts';
 import { recordRoutes } from './routes/records.ts';
 import { screenRoutes } from './routes/screens.ts';
+import { seasonRoutes } from './routes/seasons.ts';
 import { setRoutes } from './routes/sets.ts';
 import { type StrengthEstimator, strengthEstimator } from './strength/strengthEstimator.ts';
 
@@ -88,6 +89,7 @@ export function createApp({
     .route('/api', copyRoutes(store, run, snapshots))
     .route('/api', dayRoutes(store, run, estimator, keepIn, news))
     .route('/api', calendarRoutes(store, calendar, telephones))
+    .route('/api', seasonRoutes(store))
     .route('/api', setRoutes(store, run))
     .route('/api', logFileRoutes(store, run))
     .route('/api', estimateRoutes(store, run, estimator, keepIn))

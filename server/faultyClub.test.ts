@@ -53,7 +53,13 @@ test('where what was there cannot be kept since the disk is full, nothing is rep
   const store = await openOneClub(path, who, async (club) => void (await club.importRecords(smallClub())));
   onTestFinished(() => store.close());
   const before = await exportArchive(store);
-  const content = { records: { ...smallClub(), best: [] }, prescriptions: [], sets: [], former: [] };
+  const content = {
+    records: { ...smallClub(), best: [] },
+    prescriptions: [],
+    takenPlans: [],
+    sets: [],
+    former: [],
+  };
   const full = store.replaceAll(content, () =>
     Promise.reject(Object.assign(new Error('no space left on device'), { code: 'ENOSPC' })),
   );

@@ -9,7 +9,9 @@ import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import type { TakenPlan } from '#contract/records/takenPlan.ts';
 import type { OfKind } from '#contract/season/newSeason.ts';
+import type { TakenHead } from '#contract/season/seasonOffer.ts';
 import type { Change } from './changeLog.ts';
 import type { LogMark } from './logMarks.ts';
 import type { PageEnd, SetsPage } from './logPages.ts';
@@ -133,6 +135,11 @@ export interface ClubStore {
   latestPrescription(dayId: string): Promise<Prescription | null>;
   /** An earlier one by its number in the day. */
   prescription(dayId: string, number: number): Promise<Prescription | null>;
+  /** Keeps a plan of a season under the next number, by the name of who is at work. */
+  addTakenPlan(seasonId: string, takenAt: string, document: unknown): Promise<TakenPlan>;
+  /** The plans of a season that were taken, oldest first, without what they say. */
+  takenPlans(seasonId: string): Promise<TakenHead[]>;
+  takenPlan(seasonId: string, number: number): Promise<TakenPlan | null>;
   /** Everything that an archive holds, as it stood at one moment. */
   snapshot(): Promise<ArchiveContent>;
 }

@@ -2,7 +2,7 @@ import type { Who } from '#contract/changes/who.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 
 /** All that a club keeps of which somebody may read the one and not the other. */
-export type Readable = KindName | 'loggedSet' | 'prescription';
+export type Readable = KindName | 'loggedSet' | 'prescription' | 'takenPlan';
 
 /** What somebody may read of something kept: all of it, it without what is not theirs to know, or null, as if it were not there. */
 export type MayRead = <Kept extends object>(who: Who, kind: Readable, kept: Kept) => Kept | null;

@@ -11,13 +11,14 @@ import { checkThere, putSets } from './logSets.ts';
 import { putPrescription } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
 import type { Tables } from './schema.ts';
+import { putTakenPlan } from './takenPlans.ts';
 import type { Writer } from './Writer.ts';
 
 /** Replaces all that a club has. To be called within a transaction, so that a refusal leaves everything as it was. */
 export async function replaceClub(
   db: Kysely<Tables>,
   writer: Writer,
-  { records, prescriptions, sets, former }: ArchiveContent,
+  { records, prescriptions, takenPlans, sets, former }: ArchiveContent,
 ): Promise<{ seq: number }> {
   const { clubId } = writer;
   const entries = kindNames.flatMap((kind) =>
@@ -32,6 +33,7 @@ export async function replaceClub(
   ]);
   await db.deleteFrom('loggedSet').where('clubId', '=', clubId).execute();
   await db.deleteFrom('prescription').where('clubId', '=', clubId).execute();
+  await db.deleteFrom('takenPlan').where('clubId', '=', clubId).execute();
   for (const kind of kindNames.toReversed()) await kindTable(db, clubId, kind).empty();
   await checkFaults(db, clubId, entries, null);
   for (const { kind, after } of entries) {
@@ -47,6 +49,14 @@ export async function replaceClub(
       );
     }
     await putPrescription(db, clubId, prescription);
+  }
+  const seasons = new Set(records.season.map(({ id }) => id));
+  for (const taken of takenPlans) {
+    if (!seasons.has(taken.seasonId)) {
+      const sentence = `A taken plan names the season "${taken.seasonId}", which is not there.`;
+      throw new Refusal('invalid', 'seasonId', sentence);
+    }
+    await putTakenPlan(db, clubId, taken);
   }
   const change = await appendChange(db, writer, { replaced: true });
   await putLog(db, clubId, sets, former, change.seq);

@@ -1,5 +1,6 @@
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { TakenPlan } from '#contract/records/takenPlan.ts';
 
 /** What one cell of a table holds: yes and no are 1 and 0, nested lists are JSON text. */
 export type Cell = string | number | null;
@@ -45,11 +46,15 @@ export interface PrescriptionRow {
   document: string;
 }
 
+/** A plan of a season that was taken; appended, never changed. */
+export type TakenPlanRow = { clubId: string; document: string } & Omit<TakenPlan, 'document'>;
+
 /** A set that was done; only `struckAt` ever changes. */
 export type LoggedSetRow = { clubId: string } & { [F in keyof LoggedSet]: CellOf<LoggedSet[F]> };
 
 export type Tables = { [K in KindName]: RowOf<K> } & {
   change: ChangeRow;
   prescription: PrescriptionRow;
+  takenPlan: TakenPlanRow;
   loggedSet: LoggedSetRow;
 };

@@ -41,6 +41,7 @@ import { replaceClub } from './replaceClub.ts';
 import type { Tables } from './schema.ts';
 import { seenBy } from './seenBy.ts';
 import { markSet } from './strikeSets.ts';
+import { allTakenPlans, appendTakenPlan, takenHeads, takenPlanOf } from './takenPlans.ts';
 import { type TouchedSet, touchedSets } from './touchedSets.ts';
 import { undoChange } from './undoChange.ts';
 import type { Writer } from './Writer.ts';
@@ -91,6 +92,7 @@ export function storeOfClub(
     return {
       records: seen.club(await allRecords(trx, clubId)),
       prescriptions: seen.all('prescription', await allPrescriptions(trx, clubId)),
+      takenPlans: seen.all('takenPlan', await allTakenPlans(trx, clubId)),
       sets: seen.all('loggedSet', sets),
       former: seen.former(await formerGear(trx, clubId, sets)),
     };
@@ -147,7 +149,7 @@ export function storeOfClub(
         return changes ? seen.changes(changes) : whole(trx);
       }),
     importRecords: (records, rest = {}) =>
-      write((trx) => replaceClub(trx, writer, { prescriptions: [], sets: [], former: [], ...rest, records })),
+      write((trx) => replaceClub(trx, writer, { ...nothingBeside, ...rest, records })),
     replaceAll: (by, keep) =>
       write(async (trx) => {
         const before = await content(trx);
@@ -215,9 +217,25 @@ export function storeOfClub(
     latestPrescription: async (dayId) => seen.one('prescription', await lastOfDay(db, dayId)),
     prescription: async (dayId, number) =>
       seen.one('prescription', await prescriptionOf(db, clubId, dayId, number)),
+    async addTakenPlan(seasonId, takenAt, document) {
+      const { added } = await write(async (trx) => {
+        await found(trx, 'season', seasonId);
+        const takenBy = who.name;
+        const added = await appendTakenPlan(trx, clubId, { seasonId, takenAt, takenBy, document });
+        const { seq } = await appendChange(trx, writer);
+        return { added, seq };
+      });
+      return added;
+    },
+    takenPlans: async (seasonId) => seen.all('takenPlan', await takenHeads(db, clubId, seasonId)),
+    takenPlan: async (seasonId, number) =>
+      seen.one('takenPlan', await takenPlanOf(db, clubId, seasonId, number)),
     snapshot: () => read(content),
   };
 }
+
+/** A club with nothing but records. */
+const nothingBeside = { prescriptions: [], takenPlans: [], sets: [], former: [] };
 
 async function allRecords(db: Kysely<Tables>, clubId: string): Promise<ClubRecords> {
   const lists: Partial<Record<KindName, unknown>> = {};

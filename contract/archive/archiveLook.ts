@@ -10,17 +10,18 @@ const counts = Object.fromEntries(kindNames.map((kind) => [kind, count])) as Rec
 /** What a club holds, seen from outside: enough to tell two of them apart, and the older of two. */
 export const archiveLook = z.strictObject({
   name: z.string(),
-  counts: z.strictObject({ ...counts, prescriptions: count, sets: count }),
+  counts: z.strictObject({ ...counts, prescriptions: count, takenPlans: count, sets: count }),
   /** The newest date on which anything in it was measured, done, worked out or logged; null: nothing has a date. */
   newestOn: localDate.nullable(),
 });
 export type ArchiveLook = z.infer<typeof archiveLook>;
 
 /** Looks at what an archive, or the club as it is, holds. */
-export function lookAt({ records, prescriptions, sets }: ArchiveContent): ArchiveLook {
+export function lookAt({ records, prescriptions, takenPlans, sets }: ArchiveContent): ArchiveLook {
   const dates = [
     ...kindNames.flatMap((kind) => datesOf(kind, records[kind])),
     ...prescriptions.map(({ solvedAt }) => solvedAt.slice(0, dayLength)),
+    ...takenPlans.map(({ takenAt }) => takenAt.slice(0, dayLength)),
     ...sets.map(({ loggedAt }) => loggedAt.slice(0, dayLength)),
   ];
   const numbers = Object.fromEntries(kindNames.map((kind) => [kind, records[kind].length]));
@@ -29,6 +30,7 @@ export function lookAt({ records, prescriptions, sets }: ArchiveContent): Archiv
     counts: {
       ...(numbers as Record<KindName, number>),
       prescriptions: prescriptions.length,
+      takenPlans: takenPlans.length,
       sets: sets.length,
     },
     newestOn: dates.reduce<string | null>(

@@ -5,7 +5,7 @@ import { percent, percentFigure, percentToTenth } from '#contract/words/percent.
 import type { ArchiveLook } from './archiveLook.ts';
 import { archiveWords } from './archiveWords.ts';
 
-const kinds = [...kindNames, 'sets', 'prescriptions'];
+const kinds = [...kindNames, 'sets', 'prescriptions', 'takenPlans'];
 const look = (
   name: string,
   newestOn: string | null,

@@ -39,6 +39,7 @@ const counted: readonly { kind: Exclude<keyof ArchiveLook['counts'], 'club'>; wo
   ...manyOf((kind) => 'lifterId' in allKinds[kind].facts.belongsTo),
   ...manyOf((kind) => kind === 'day'),
   { kind: 'prescriptions', word: 'days worked out' },
+  { kind: 'takenPlans', word: 'plans of seasons taken' },
   ...manyOf((kind) => kind !== 'lifter' && kind !== 'day' && !('lifterId' in allKinds[kind].facts.belongsTo)),
 ];
 

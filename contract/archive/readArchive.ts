@@ -2,7 +2,7 @@ import { beyondBounds } from '#contract/json/beyondBounds.ts';
 import { allKinds, kindNames } from '#contract/records/allKinds.ts';
 import { issueProblem, type Problem } from '#contract/words/shapeProblem.ts';
 import { spelt } from '#contract/words/spelt.ts';
-import { archiveFormat, archiveVersion, withLog } from './archiveShape.ts';
+import { archiveFormat, archiveVersion, withLog, withTakenPlans } from './archiveShape.ts';
 import { jsonLine, lineAt } from './jsonLine.ts';
 import { readItems } from './readItems.ts';
 import type { ArchiveContent } from './writeArchive.ts';
@@ -73,6 +73,7 @@ function asWrittenToday(document: { records?: unknown }, version: number): objec
     ...document,
     version: archiveVersion,
     records: typeof records === 'object' ? { ...none, ...records } : records,
+    ...(version < withTakenPlans ? { takenPlans: [] } : {}),
     ...(version < withLog ? { sets: [], former: [] } : {}),
   };
 }

@@ -26,13 +26,14 @@ export function readItems(
     }
     return good;
   };
-  const { records, prescriptions, sets, former } = frame.data;
+  const { records, prescriptions, takenPlans, sets, former } = frame.data;
   const kinds = Object.entries(archiveItems.records).map(
     ([kind, shape]) => [kind, read(['records', kind], shape, records[kind]!)] as const,
   );
   const content = {
     records: Object.fromEntries(kinds) as unknown as ClubRecords,
     prescriptions: read(['prescriptions'], archiveItems.prescriptions, prescriptions),
+    takenPlans: read(['takenPlans'], archiveItems.takenPlans, takenPlans),
     sets: read(['sets'], archiveItems.sets, sets),
     former: read(['former'], archiveItems.former, former) as FormerRecord[],
   };

@@ -1,6 +1,7 @@
 import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
+import type { TakenPlan } from '#contract/records/takenPlan.ts';
 import { archiveFormat, archiveVersion } from './archiveShape.ts';
 import type { FormerRecord } from './formerRecord.ts';
 
@@ -8,6 +9,7 @@ import type { FormerRecord } from './formerRecord.ts';
 export interface ArchiveContent {
   records: ClubRecords;
   prescriptions: Prescription[];
+  takenPlans: TakenPlan[];
   sets: LoggedSet[];
   former: FormerRecord[];
 }
@@ -21,8 +23,15 @@ export function writeArchive(content: ArchiveContent): string {
 }
 
 /** The same in pieces, one after the other: a million sets are more than one text can be. */
-export function* archivePieces({ records, prescriptions, sets, former }: ArchiveContent): Generator<string> {
+export function* archivePieces({
+  records,
+  prescriptions,
+  takenPlans,
+  sets,
+  former,
+}: ArchiveContent): Generator<string> {
   const solved = prescriptions.toSorted((a, b) => compare(a.dayId, b.dayId) || a.number - b.number);
+  const taken = takenPlans.toSorted((a, b) => compare(a.seasonId, b.seasonId) || a.number - b.number);
   const gone = former.toSorted((a, b) => compare(a.kind, b.kind) || byId(a.record, b.record));
   yield `{\n"format": ${JSON.stringify(archiveFormat)},\n"version": ${archiveVersion},\n"records": {\n`;
   for (const [i, kind] of kindNames.entries()) {
@@ -31,6 +40,8 @@ export function* archivePieces({ records, prescriptions, sets, former }: Archive
   }
   yield '\n},\n"prescriptions": ';
   yield* lines(solved);
+  yield ',\n"takenPlans": ';
+  yield* lines(taken);
   yield ',\n"sets": ';
   yield* lines(sets.toSorted(byId));
   yield ',\n"former": ';

@@ -36,6 +36,25 @@ beforeAll(() => {
   season = early(club);
 });
 
+const liftsIn = (plan: SeasonPlan, monday: string) =>
+  plan.weeks.find((week) => week.monday === monday)!.load.lifts;
+const closedOn = (lifter: string) =>
+  planFor(season, lifter)
+    .weeks.flatMap(({ days }) => days)
+    .filter(({ closed }) => closed !== null)
+    .map(({ closed }) => closed);
+const lastPhases = (of: ClubSeason, lifter: string) =>
+  planFor(of, lifter)
+    .weeks.slice(-5)
+    .map(({ phaseId, weekOfPhase }) => [phaseId, weekOfPhase]);
+const changedBy = (records: ClubRecords) => planDifferences(season, early(records), TODAY);
+const daysOfIlse = (of: ClubSeason, isWanted: (date: string) => boolean) =>
+  planFor(of, 'lifter-ilse')
+    .weeks.flatMap((week) => week.days)
+    .filter(({ date }) => isWanted(date));
+const cell = ({ lifterId, date, askedId }: { lifterId: string | null; date: string; askedId: string }) =>
+  `${lifterId} ${date} ${askedId}`;
+
 describe('a season of the club', () => {
   it('has a whole plan for everybody, one for all of whom the same is asked', () => {
     expect(shape.parse(season)).toEqual(season);
@@ -59,21 +78,14 @@ describe('a season of the club', () => {
     expect(speedSquats('lifter-bastien', after)).toBeUndefined();
     expect(speedSquats('lifter-bastien', next)).toMatchObject({ byHand: true });
     // What depends on it is worked out again: fewer lifts that week.
-    const lifts = (plan: SeasonPlan, monday: string) =>
-      plan.weeks.find((week) => week.monday === monday)!.load.lifts;
     const week = later(MONDAY, 7);
     const asAsked = early({ ...club, plannedByHand: [] });
-    expect(lifts(planFor(season, 'lifter-ilse'), week)).toBeLessThan(
-      lifts(planFor(asAsked, 'lifter-ilse'), week),
+    expect(liftsIn(planFor(season, 'lifter-ilse'), week)).toBeLessThan(
+      liftsIn(planFor(asAsked, 'lifter-ilse'), week),
     );
   });
 
   it('plans around absences of the club and of one', () => {
-    const closedOn = (lifter: string) =>
-      planFor(season, lifter)
-        .weeks.flatMap(({ days }) => days)
-        .filter(({ closed }) => closed !== null)
-        .map(({ closed }) => closed);
     expect(new Set(closedOn('lifter-ilse'))).toEqual(new Set(['the floor is sanded']));
     expect(new Set(closedOn('lifter-emre'))).toEqual(new Set(['the floor is sanded', 'away for work']));
   });
@@ -122,10 +134,6 @@ test('the plan made again from the same records is the same, in whatever order t
 
 test('a meet that moves by a week moves what hangs on it and nothing else', () => {
   const moved = early(withMeet('meet-tollbridge', later(tollbridge.date, 7)));
-  const lastPhases = (of: ClubSeason, lifter: string) =>
-    planFor(of, lifter)
-      .weeks.slice(-5)
-      .map(({ phaseId, weekOfPhase }) => [phaseId, weekOfPhase]);
   expect(lastPhases(moved, 'lifter-ilse')).toEqual(lastPhases(season, 'lifter-ilse'));
   // Lars and Maribel do not go there.
   for (const lifter of ['lifter-lars', 'lifter-maribel'])
@@ -165,13 +173,12 @@ describe('differences from a plan that was taken', () => {
       untilOn: later(MONDAY, 7),
       why: 'a wedding',
     };
-    const one = (records: ClubRecords) => planDifferences(season, early(records), TODAY);
-    const [ilse, ...others] = one({ ...club, absence: [...club.absence, away] });
+    const [ilse, ...others] = changedBy({ ...club, absence: [...club.absence, away] });
     expect(others).toEqual([]);
     expect(ilse!.why.map(reasonSentence)).toEqual(['No training on Mon 30 Nov: a wedding.']);
     expect(ilse!.weeks[0]!.days[0]).toMatchObject({ date: '2026-11-30', what: 'gone' });
     expect(weekDifferenceSentences(ilse!.weeks[0]!)[0]).toMatch(/^Mon 30 Nov: no /);
-    const freed = one({
+    const freed = changedBy({
       ...club,
       plannedByHand: club.plannedByHand.filter(({ lifterId }) => lifterId === null),
     });
@@ -180,7 +187,7 @@ describe('differences from a plan that was taken', () => {
       { askedId: 'speed-squat', title: 'Speed squat', what: 'new', in: [] },
     ]);
     const less = club.seasonEntry.filter(({ lifterId }) => lifterId !== 'lifter-ilse');
-    expect(one({ ...club, seasonEntry: less })).toEqual([
+    expect(changedBy({ ...club, seasonEntry: less })).toEqual([
       { lifterId: 'lifter-ilse', what: 'gone', why: [], weeks: [] },
     ]);
   });
@@ -189,12 +196,8 @@ describe('differences from a plan that was taken', () => {
 test('what lies before today stays as it was taken when a meet moves', () => {
   const moved = early(withMeet('meet-tollbridge', later(tollbridge.date, 14)));
   const kept = keepPast(season, moved, TODAY, G);
-  const days = (of: ClubSeason, isWanted: (date: string) => boolean) =>
-    planFor(of, 'lifter-ilse')
-      .weeks.flatMap((week) => week.days)
-      .filter(({ date }) => isWanted(date));
-  expect(days(kept, (date) => date < TODAY)).toEqual(days(season, (date) => date < TODAY));
-  expect(days(kept, (date) => date >= TODAY)).toEqual(days(moved, (date) => date >= TODAY));
+  expect(daysOfIlse(kept, (date) => date < TODAY)).toEqual(daysOfIlse(season, (date) => date < TODAY));
+  expect(daysOfIlse(kept, (date) => date >= TODAY)).toEqual(daysOfIlse(moved, (date) => date >= TODAY));
   expect(shape.parse(kept)).toEqual(kept);
 });
 
@@ -212,8 +215,6 @@ test('every group set by hand survives every planning, or is named', () => {
       blocks: [{ sets: 7, reps: 7, restSeconds: 77, shareOfAim: 1 }],
     }),
   });
-  const cell = ({ lifterId, date, askedId }: { lifterId: string | null; date: string; askedId: string }) =>
-    `${lifterId} ${date} ${askedId}`;
   fc.assert(
     fc.property(
       fc.uniqueArray(set, { maxLength: 12, selector: cell }),

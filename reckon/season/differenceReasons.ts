@@ -18,7 +18,6 @@ export function differenceReasons(before: Side, now: Side, from: string): Differ
 }
 
 function ofSeason({ season: was }: Side, { season: is }: Side): DifferenceReason[] {
-  const versioned = ({ title, version }: Side['season']['method']) => ({ title, version });
   return [
     ...(isSame(was.method, is.method)
       ? []
@@ -29,10 +28,8 @@ function ofSeason({ season: was }: Side, { season: is }: Side): DifferenceReason
 
 /** A meet of the same title on another day has moved. */
 function ofMeets(was: SeasonAsk['meets'], is: SeasonAsk['meets']): DifferenceReason[] {
-  const lacks = (list: SeasonAsk['meets']) => (meet: SeasonAsk['meets'][number]) =>
-    !list.some((other) => isSame(other, meet));
-  const gone = was.filter(lacks(is));
-  const fresh = is.filter(lacks(was));
+  const gone = without(was, is);
+  const fresh = without(is, was);
   const movedTo = (title: string) => fresh.find((meet) => meet.title === title);
   const isMoved = (title: string) => movedTo(title) && gone.some((meet) => meet.title === title);
   return [
@@ -47,17 +44,19 @@ function ofMeets(was: SeasonAsk['meets'], is: SeasonAsk['meets']): DifferenceRea
 }
 
 function ofClosed(was: SeasonAsk['closed'], is: SeasonAsk['closed'], from: string): DifferenceReason[] {
-  const lacks = (list: SeasonAsk['closed']) => (closed: SeasonAsk['closed'][number]) =>
-    closed.until >= from && !list.some((other) => isSame(other, closed));
+  const isAhead = ({ until }: SeasonAsk['closed'][number]) => until >= from;
   return [
-    ...is.filter(lacks(was)).map((closed) => ({ code: 'closedNew' as const, closed })),
-    ...was.filter(lacks(is)).map((closed) => ({ code: 'closedGone' as const, closed })),
+    ...without(is, was)
+      .filter(isAhead)
+      .map((closed) => ({ code: 'closedNew' as const, closed })),
+    ...without(was, is)
+      .filter(isAhead)
+      .map((closed) => ({ code: 'closedGone' as const, closed })),
   ];
 }
 
 function ofHand(was: readonly SetByHand[], is: readonly SetByHand[], from: string): DifferenceReason[] {
-  const lacks = (list: readonly SetByHand[]) => (set: SetByHand) => !list.some((other) => isSame(other, set));
-  const changed = [...was.filter(lacks(is)), ...is.filter(lacks(was))].filter(({ date }) => date >= from);
+  const changed = [...without(was, is), ...without(is, was)].filter(({ date }) => date >= from);
   const cells = new Map(changed.map(({ date, askedId }) => [`${date} ${askedId}`, { date, askedId }]));
   return [...cells.entries()]
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
@@ -72,4 +71,13 @@ function ofStrength(before: Side, now: Side): DifferenceReason[] {
       days.map((day) => groupsFor(day, side.lifter).filter((group) => group.lift === lift));
     return isSame(groups(before), groups(now)) ? [] : [{ code: 'strength', lift }];
   });
+}
+
+/** Those of a list that another does not have. */
+function without<Each>(list: readonly Each[], other: readonly Each[]): Each[] {
+  return list.filter((each) => !other.some((one) => isSame(one, each)));
+}
+
+function versioned({ title, version }: Side['season']['method']) {
+  return { title, version };
 }

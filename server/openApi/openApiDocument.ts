@@ -11,6 +11,7 @@ import { gearAheadPaths } from './gearAheadPaths.ts';
 import { newSeasonPaths } from './newSeasonPaths.ts';
 import { projectionPaths } from './projectionPaths.ts';
 import { recordPaths } from './recordPaths.ts';
+import { seasonPaths } from './seasonPaths.ts';
 import { setPaths } from './setPaths.ts';
 
 /** The server's interface as an OpenAPI 3.1 document, made from the shapes that the routes themselves read. */
@@ -31,6 +32,7 @@ export function openApiDocument() {
         ...copyPaths(),
         ...dayPaths(),
         ...calendarPaths(),
+        ...seasonPaths(),
         ...setPaths(),
         ...estimatePaths(),
         ...evidencePaths(),

@@ -15,7 +15,7 @@ import { squatSet } from './squatSet.ts';
 const kept = readdirSync(new URL('archives/', import.meta.url))
   .map((file) => Number.parseInt(file, 10))
   .toSorted((a, b) => a - b);
-const nothingElse = { prescriptions: [], sets: [], former: [] };
+const nothingElse = { prescriptions: [], takenPlans: [], sets: [], former: [] };
 
 const idsIn = (archive: string): string[] =>
   JSON.parse(archive).records.bar.map(({ id }: { id: string }) => id);
@@ -61,6 +61,17 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
     const text = await exportArchive(store);
     expect(await throughAnEmptyFile(text)).toBe(text);
     expect(JSON.parse(text).prescriptions).toHaveLength(2);
+  });
+
+  test('restores taken plans byte for byte, each under its number', async () => {
+    await store.importRecords(smallClub());
+    await store.addTakenPlan('season-1', '2026-11-25T05:00:00.000Z', { z: 1, a: [{ y: null, b: 0.1 }] });
+    const second = await store.addTakenPlan('season-1', '2026-11-25T06:00:00.000Z', { later: true });
+    expect(second).toMatchObject({ number: 2, takenBy: store.who.name });
+    expect(await store.takenPlan('season-1', 2)).toEqual(second);
+    const text = await exportArchive(store);
+    expect(await throughAnEmptyFile(text)).toBe(text);
+    expect((await store.takenPlans('season-1')).map(({ number }) => number)).toEqual([1, 2]);
   });
 
   test('restores the log byte for byte, struck sets and removed gear that it names included', async () => {

@@ -60,7 +60,7 @@ test('a file that is put back takes writes again', async () => {
 
 test('a write during which the file goes is not acknowledged', async () => {
   const { path, store } = await openWithClub();
-  const content = { records: smallClub(), prescriptions: [], sets: [], former: [] };
+  const content = { records: smallClub(), prescriptions: [], takenPlans: [], sets: [], former: [] };
   const going = store.replaceAll(content, async () => rmSync(path));
   await expect(going).rejects.toMatchObject({ reason: 'unavailable' });
 });

@@ -32,6 +32,7 @@ async function clubWithSecrets() {
   const { record: bar } = await open.create('bar', { label: 'Bent', massKg: 20, note: secret });
   const { sets } = await open.logSets([squatSet({ note: secret })]);
   await open.addPrescription('day-1', '2026-11-25T05:00:00.000Z', { plan: 1 });
+  await open.addTakenPlan('season-1', '2026-11-25T05:00:00.000Z', { plan: 1 });
   return { house, open, from, lifterId: id, barId: bar.id, sets };
 }
 
@@ -57,8 +58,17 @@ type Way = Exclude<
       | 'logDays'
       | 'bandReps'
     )
-  | ('create' | 'update' | 'remove' | 'putAll' | 'putTogether')
-  | ('importRecords' | 'logSets' | 'addPrescription')
+  | (
+      | 'create'
+      | 'update'
+      | 'remove'
+      | 'putAll'
+      | 'putTogether'
+      | 'importRecords'
+      | 'logSets'
+      | 'addPrescription'
+      | 'addTakenPlan'
+    )
   | ('strikeSet' | 'restoreSet' | 'correctSets' | 'undo')
 >;
 
@@ -78,6 +88,8 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     whatWasDone: (store) => store.whatWasDone({ before: null, most: 50 }),
     latestPrescription: (store) => store.latestPrescription('day-1'),
     prescription: (store) => store.prescription('day-1', 1),
+    takenPlans: (store) => store.takenPlans('season-1'),
+    takenPlan: (store) => store.takenPlan('season-1', 1),
     snapshot: (store) => store.snapshot(),
     change: async (store) => {
       const how = { found: { name: 'Ida', note: '' }, wanted: { name: 'Ada', note: 'mine' } };
@@ -85,7 +97,7 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     },
     replaceAll: async (store) => {
       const kept: unknown[] = [];
-      const content = { records: smallClub(), prescriptions: [], sets: [], former: [] };
+      const content = { records: smallClub(), prescriptions: [], takenPlans: [], sets: [], former: [] };
       const keep = async (before: unknown) => {
         kept.push(before);
         throw new Error('Looked at and not replaced.');

@@ -19,8 +19,11 @@ export function examples(): Record<string, unknown[]> {
     '/api/sets/{id}/correct': [squatSet({ reps: 3, made: 3 })],
     '/api/sets/correct': [{ corrections: [{ id: 'set-1', set: squatSet({ reps: 3, made: 3 }) }] }],
     '/api/sets/import': [{ text: 'date,lifter,lift,bar kg,reps\n2026-01-13,Ida Quill,deadlift,100,5\n' }],
-    '/api/archive': [JSON.parse(writeArchive({ records: club, prescriptions: [], sets: [], former: [] }))],
+    '/api/archive': [
+      JSON.parse(writeArchive({ records: club, prescriptions: [], takenPlans: [], sets: [], former: [] })),
+    ],
     '/api/days/{id}/retelling': [{ number: 1 }, { number: 1, by: 'words' }],
+    '/api/seasons/{id}/taken': [{ again: null }, { again: 1 }],
     ...computed,
   };
 }
