@@ -39,8 +39,12 @@ export const screenRowPx = 56;
 /** The strip of the phases above, the loads below it (px from the top of the row). */
 export function rowParts(rowPx: number) {
   const px = (share: number) => Math.round(share * rowPx);
-  return { strip: { top: px(0.05), floor: px(0.27) }, load: { top: px(0.32), floor: px(0.95) } };
+  const floor = Math.max(LEAST_STRIP_PX, px(0.27));
+  return { strip: { top: px(0.05), floor }, load: { top: floor + px(0.05), floor: px(0.95) } };
 }
+
+/** A pattern is told apart from the next one down to this height. */
+const LEAST_STRIP_PX = 9;
 
 /** What floor and top of the loads stand for. Nothing that trains is lighter; nothing but a single above the maximum is heavier. */
 export const LEAST_SHARE = 0.3;

@@ -78,11 +78,11 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
         made, with what bands and chains truly gave at lockout.{' '}
         <span className="with-keys">Arrows move, Enter opens a week.</span>
       </p>
-      {plan.warnings.length > 0 && (
+      {of.warnings.length > 0 && (
         <section className="stack ruled">
           <h2>To look at</h2>
           <ul className="stack tight">
-            {warningSentences(plan).map(({ sentence }) => (
+            {warningSentences(of.warnings).map(({ sentence }) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>

@@ -22,7 +22,7 @@ const parts = [
 export function SeasonPage(props: { season: Season; part: string | undefined; of?: string }) {
   const { season: kept, part, of } = props;
   const club = useClub();
-  const season = useSeasonView(kept);
+  const season = useSeasonView(kept.id);
   const method = club.method.find(({ id }) => id === kept.methodId);
   const lifter = season.lifters.find((one) => one.lifter.id === of);
   if (part === 'lifter')

@@ -1,11 +1,13 @@
 import type { Lifter, Restriction } from '#contract/records/lifters.ts';
 import type { Method } from '#contract/records/method.ts';
-import type { SeasonPlan } from '#contract/season/seasonPlan.ts';
+import type { SeasonPlan, SeasonWarning } from '#contract/season/seasonPlan.ts';
 
 /** One lifter in a season, as far as it is shown. */
 export interface LifterSeason {
   lifter: Lifter;
-  plan: SeasonPlan;
+  plan: Pick<SeasonPlan, 'meets' | 'weeks' | 'warnings'>;
+  /** Those of the plan, and those of this lifter alone. */
+  warnings: readonly SeasonWarning[];
   restrictions: readonly Restriction[];
   /** Days on which the coach set something by hand. */
   byHandOn: readonly string[];

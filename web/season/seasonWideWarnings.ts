@@ -1,5 +1,5 @@
 import { closedDaysSentence } from '#contract/season/closedDaysSentence.ts';
-import type { SeasonPlan, SeasonWarning } from '#contract/season/seasonPlan.ts';
+import type { SeasonWarning } from '#contract/season/seasonPlan.ts';
 import { seasonWarningSentence } from '#contract/season/seasonWarningSentence.ts';
 import type { SeasonView } from './SeasonView.ts';
 
@@ -12,8 +12,8 @@ export interface SharedWarning {
 /** Every warning of a season once, the earliest first, those of no week in particular before them. */
 export function seasonWideWarnings({ lifters }: Pick<SeasonView, 'lifters'>): SharedWarning[] {
   const found = new Map<string, { on: string; names: string[] }>();
-  for (const { lifter, plan } of lifters)
-    for (const { on, sentence } of warningSentences(plan)) {
+  for (const { lifter, warnings } of lifters)
+    for (const { on, sentence } of warningSentences(warnings)) {
       const shared = found.get(sentence) ?? { on, names: [] };
       shared.names.push(lifter.name);
       found.set(sentence, shared);
@@ -23,10 +23,8 @@ export function seasonWideWarnings({ lifters }: Pick<SeasonView, 'lifters'>): Sh
     .map(([sentence, { names }]) => ({ sentence, names }));
 }
 
-/** The warnings of one plan in words, days that fall out for the same reason together. */
-export function warningSentences({
-  warnings,
-}: Pick<SeasonPlan, 'warnings'>): { on: string; sentence: string }[] {
+/** Warnings in words, days that fall out for the same reason together. */
+export function warningSentences(warnings: readonly SeasonWarning[]): { on: string; sentence: string }[] {
   const closed = new Map<string, string[]>();
   for (const warning of warnings)
     if (warning.code === 'closedDay')

@@ -8,7 +8,7 @@ import { awayOf, holdsIn } from './seasonRows.ts';
 export function weekWords(season: Pick<SeasonView, 'method'>, of: LifterSeason, at: number): string {
   const { lifter, plan, restrictions } = of;
   const week = plan.weeks[at];
-  if (week === undefined) return `${lifter.name}: the last meet is over by then.`;
+  if (week === undefined) return `${lifter.name}: nothing is planned here.`;
   const [phase] = weekSentences(season.method, plan, at);
   const away = awayOf(week);
   const why = [...new Set(week.days.flatMap(({ closed }) => (closed === null ? [] : [closed])))].join(', ');

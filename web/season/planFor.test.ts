@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import type { AskedPlan } from '#contract/season/clubSeason.ts';
+import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
+import { planSeason } from '#reckon/season/planSeason.ts';
+import { planFor } from './planFor.ts';
+
+const ask = { from: '2027-01-04', meets: [{ title: 'Meet', date: '2027-05-08' }], closed: [] };
+const strengthOf = (times: number | null) => ({
+  timesBodyMass: { squat: times, bench: times, deadlift: times },
+});
+
+function plans(): AskedPlan[] {
+  return shippedMethods.map((method) => ({
+    ...planSeason(method, ask, 9.81),
+    closed: [],
+    byHand: [],
+  }));
+}
+
+test('each group stands once in the plan of a lifter, whatever the strength', () => {
+  for (const times of [null, 0.5, 1.5, 2, 2.5, 3, 6]) {
+    const planOf = planFor(plans());
+    for (const at of shippedMethods.keys())
+      for (const { days } of planOf(at, strengthOf(times)).weeks)
+        for (const { groups } of days) {
+          const ids = groups.map(({ askedId }) => askedId);
+          expect(new Set(ids).size).toBe(ids.length);
+        }
+  }
+});
+
+test('two of the same strength share a plan, and where no level is asked for everybody does', () => {
+  const planOf = planFor(plans());
+  for (const [at, method] of shippedMethods.entries()) {
+    expect(planOf(at, strengthOf(2.6))).toBe(planOf(at, strengthOf(2.6)));
+    if (!JSON.stringify(method).includes('leastTimesBodyMass'))
+      expect(planOf(at, strengthOf(0.5))).toBe(planOf(at, strengthOf(6)));
+  }
+});
