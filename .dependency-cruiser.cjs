@@ -60,7 +60,7 @@ module.exports = {
     reckonRoom('comparison', ['evidence', 'lifter', 'gear']),
     reckonRoom('projection', ['evidence', 'strength', 'lifter', 'gear']),
     reckonRoom('day', ['strength', 'lifter', 'gear', 'basis']),
-    reckonRoom('season', ['day', 'lifter', 'gear']),
+    reckonRoom('season', ['day', 'evidence', 'lifter', 'gear']),
     room('units', ['units']),
     room('numeric', ['numeric']),
     room('band', ['band', 'numeric']),
@@ -84,7 +84,7 @@ module.exports = {
     room('track', ['track', 'numeric']),
     room('evidence', ['evidence', 'numeric']),
     room('comparison', ['comparison', 'strength', 'evidence', 'numeric']),
-    room('season', ['season']),
+    room('season', ['season', 'numeric']),
     room('day', ['day', 'strength', 'effort', 'lifter', 'rep', 'load', 'rig', 'band', 'numeric']),
     {
       name: 'core-is-pure',

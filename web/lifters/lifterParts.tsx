@@ -1,4 +1,5 @@
 import type { ComponentType } from 'react';
+import { ApproachPart } from './approach/ApproachPart.tsx';
 import { BestsSection } from './BestsSection.tsx';
 import { BodyMassSection } from './BodyMassSection.tsx';
 import { HeightsSection } from './HeightsSection.tsx';
@@ -29,6 +30,7 @@ export const lifterParts: readonly LifterPart[] = [
   { id: 'strength', word: 'Strength', Part: StrengthPart },
   { id: 'any-setup', word: 'Any setup', Part: AnySetupPart },
   { id: 'meet', word: 'Next meet', Part: ProjectionSection },
+  { id: 'approach', word: 'Into the meet', Part: ApproachPart },
   { id: 'bests', word: 'Bests', Part: BestsSection },
   { id: 'learned', word: 'Learned', Part: LearnedPart },
   { id: 'work-capacity', word: 'Work capacity', Part: WorkCapacityPart },
