@@ -56,6 +56,9 @@ const choicesOf = ({ lattice }: Rack, turns: readonly unknown[]) =>
     (choices) => choices.flatMap((choice) => lattice.sets.map((_, i) => [...choice, i])),
     [[]],
   );
+const never = () => {
+  throw new Error('not asked');
+};
 /** What a rotation costs, back to its first set. */
 const priceOf = (
   { lattice }: Rack,

@@ -286,13 +286,8 @@ describe('rankSetups', () => {
   });
 
   it('takes the nearest bar to a percentage, and of two as near the lighter', () => {
-    // Bars come in steps of 2.5 kg; sums of halves over a power of two are exact.
-    const barFor = (kg: number) => {
-      const targets = [{ basis: 'bar' as const, share: kg / 256 }];
-      const task = { capability, travel, aim: { by: 'percent' as const, targets }, referenceKg: 256 };
-      return rankSetups(task, gearWith([])).fromBest()()!.barKg;
-    };
-    expect([101, 101.25, 101.5].map(barFor)).toEqual([100, 100, 102.5]);
+    // Bars come in steps of 2.5 kg.
+    expect([101, 101.25, 101.5].map(barToward)).toEqual([100, 100, 102.5]);
   });
 
   it('never hangs a trifle, nor a pair that nobody measured where one that was does as well', () => {
@@ -352,4 +347,11 @@ describe('rankSetups', () => {
 function gearWith(hookups: RackGear['hookups']): RackGear {
   const discs = [25, 10, 5, 2.5, 1.25].map((massKg) => ({ massKg, pairs: 4 }));
   return { barKg: 20, collarsKg: 0, discs, chains: [], hookups };
+}
+
+/** The bar for so many kilograms of 256: sums of halves over a power of two are exact. */
+function barToward(kg: number): number {
+  const targets = [{ basis: 'bar' as const, share: kg / 256 }];
+  const task = { capability, travel, aim: { by: 'percent' as const, targets }, referenceKg: 256 };
+  return rankSetups(task, gearWith([])).fromBest()()!.barKg;
 }

@@ -1,0 +1,65 @@
+import type { Untold } from './Untold.ts';
+
+/** Where strength is estimated. */
+export const untoldOfStrength: readonly Untold[] = [
+  {
+    file: 'core/strength/kalmanPass.ts',
+    within: 'if (Math.abs(z) > Math.abs(effect.surprise)) effect.surprise = z;',
+    changes: ['> -> >='],
+    why: 'No two surprises are equal to the last digit.',
+  },
+  {
+    file: 'core/strength/kalmanPass.ts',
+    within: 'surprise < FALL_ASKED)',
+    changes: ['< -> <='],
+    why: 'No surprise is just two standard deviations to the last digit.',
+  },
+  {
+    file: 'core/strength/kalmanPass.ts',
+    within: 'for (let j = 0; j < n; j++) covariance[j]! += trained',
+    changes: ['< -> <='],
+    why: 'One further is what strength and the form of a day have in common, which the next session sets to nought.',
+  },
+  {
+    file: 'core/strength/kalmanPass.ts',
+    within: 'for (let i = 0; i < n; i++) covariance[i * n]! += trained',
+    changes: ['< -> <='],
+    why: 'Writing one past the end of a typed array does nothing.',
+  },
+  {
+    file: 'core/strength/modelError.ts',
+    within: 'sampled(-RADIUS, ',
+    changes: ['-RADIUS -> RADIUS'],
+    why: 'Only the weights are kept, and they do not hang on where the lattice begins.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'let rep = from + ABREAST - 1; rep > 0',
+    changes: ['- -> +'],
+    why: 'For a rep beyond the last rung no rung is climbed.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'Math.floor(after / ROOT_STEP)',
+    changes: ['/ -> *'],
+    why: 'The search for the cell goes up from any start that is low enough.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'while (j < ROOTS - 1 && ',
+    changes: ['- -> +', '< -> <='],
+    why: 'Beyond the last cell stands no loss, and nothing compares as smaller than it.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'lossLn[j + 1]! < left',
+    changes: ['< -> <='],
+    why: 'Where two cells meet both give the same root.',
+  },
+  {
+    file: 'core/strength/readTable.ts',
+    within: 'i < ABREAST; i++)',
+    changes: ['< -> <='],
+    why: 'Writing one past the end of a typed array does nothing.',
+  },
+];
