@@ -53,3 +53,20 @@ it('proves by prices alone who shall have the one pair that all want, and mostly
   expect(tried.filter(({ isProven }) => isProven).length).toBeGreaterThan(0.9 * tried.length);
   expect(tried.reduce((sum, { rounds }) => sum + rounds, 0)).toBeLessThan(20 * tried.length);
 });
+
+it('looks at each rack once where time is up at once', () => {
+  const [input] = fc.sample(fought, { numRuns: 1, seed: 3 });
+  const items = sharedStock(input!);
+  let looks = 0;
+  const racks = input!.racks.map((_, rack) => {
+    const plans = rackPlans(input!, rack, items);
+    const promising: typeof plans.promising = (...asked) => {
+      looks++;
+      return plans.promising(...asked);
+    };
+    return { ...plans, promising };
+  });
+  const search = { least: () => Number.POSITIVE_INFINITY, offer: () => {}, outOfTime: () => true };
+  boundBranch(wholeBranch(racks, items), racks, items, search);
+  expect(looks).toBe(racks.length);
+});

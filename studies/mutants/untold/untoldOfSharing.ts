@@ -29,51 +29,6 @@ export const untoldOfSharing: readonly Untold[] = [
     why: 'Which rack settles first changes how soon the best is found, not which it is.',
   },
   {
-    file: 'core/day/boundBranch.ts',
-    within: 'if (isLeaf || (branch.whole && round % OFFER_EVERY === 0)) offer(plans, charges);',
-    changes: ['=== -> !=='],
-    why: 'How often plans are offered changes how soon the best is found, not which it is.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
-    within: 'if (isLeaf || best.bound >= least() - EPSILON) break;',
-    changes: ['isLeaf || best.bound >= least() - EPSILON -> false', '- -> +', '>= -> >'],
-    why: 'Further rounds keep the best bound found, and the caller drops a branch that cannot be better: only time is spent.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
-    within: 'step < SHORTEST_STEP',
-    changes: ['< -> <='],
-    why: 'A round of pricing more or fewer changes how long the search takes, and no bound that it keeps is wrong.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
-    within:
-      'isClosed(plan, charges[rack]!) ? plan : (racks[rack]!.cheapest(allowed[rack]!, charges[rack]!) ?? plan)',
-    changes: [
-      'isClosed(plan, charges[rack]!) ? plan : (racks[rack]!.cheapest(allowed[rack]!, charges[rack]!) ?? plan) -> isClosed(plan, charges[rack]!) ? ((racks[rack]!.cheapest(allowed[rack]!, charges[rack]!) ?? plan)) : (plan)',
-    ],
-    why: 'A rotation left open makes the bound lower, never wrong: more branches are looked at.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
-    within: 'if (waited >= PATIENCE)',
-    changes: ['>= -> >'],
-    why: 'Steps are halved a round later: how long the search takes, and no bound that it keeps is wrong.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
-    within: 'least() - bound))',
-    changes: ['- -> +'],
-    why: 'How far prices step at a time changes how long the search takes: a bound holds at any prices.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
-    within: '(needed[item] ? price : 0)',
-    changes: ['needed[item] ? price : 0 -> needed[item] ? (0) : (price)'],
-    why: 'Which prices are set back to nought changes how long the search takes: a bound holds at any prices.',
-  },
-  {
     file: 'core/day/branch.ts',
     within: '(branch.reserved[rack]![item]! > 0 ? -1e6 : 0)',
     changes: ['1e6 -> 1500000'],
