@@ -171,7 +171,11 @@ function speedByDefinition(
   };
   if (!over) {
     const rep = simulateRep(load, able);
-    return rep.made ? own(rep.meanSpeedMps, Math.log(able.strengthN / fitStrength(load, able))) : 0;
+    if (!rep.made) return 0;
+    // A search of the least strength that makes the rep is what takes longest here.
+    return correction
+      ? own(rep.meanSpeedMps, Math.log(able.strengthN / fitStrength(load, able)))
+      : rep.meanSpeedMps;
   }
   const table = repTable(compileLoad(load), able, over.tiring.loweringS);
   if (table === null) return 0;
