@@ -11,6 +11,7 @@ import { noBodyBeyondBounds } from './guard/noBodyBeyondBounds.ts';
 import { sameOrigin } from './guard/sameOrigin.ts';
 import { standing } from './guard/standing.ts';
 import { unchanged } from './guard/unchanged.ts';
+import { behindWrites } from './jobs/behindWrites.ts';
 import type { RunWork } from './jobs/jobs.ts';
 import { type KeptAnswers, nothingKept } from './jobs/keptAnswers.ts';
 import { runHere } from './jobs/runHere.ts';
@@ -70,6 +71,7 @@ export function createApp({
   onFilled = () => {},
 }: AppParts) {
   const news = workNews();
+  const takeIn = behindWrites(store);
   return new Hono()
     .onError(answerError)
     .notFound((c) => c.json(errorBody('', `There is nothing at ${c.req.path}.`), 404))
@@ -84,14 +86,14 @@ export function createApp({
     .route('/api', recordRoutes(store))
     .route('/api', newSeasonRoutes(store))
     .route('/api', changeRoutes(store))
-    .route('/api', csvRoutes(store))
-    .route('/api', archiveRoutes(store, run))
-    .route('/api', copyRoutes(store, run, snapshots))
+    .route('/api', csvRoutes(store, run, takeIn))
+    .route('/api', archiveRoutes(store, run, takeIn))
+    .route('/api', copyRoutes(store, run, takeIn, snapshots))
     .route('/api', dayRoutes(store, run, estimator, keepIn, news))
     .route('/api', calendarRoutes(store, calendar, telephones))
     .route('/api', seasonRoutes(store))
     .route('/api', setRoutes(store, run))
-    .route('/api', logFileRoutes(store, run))
+    .route('/api', logFileRoutes(store, run, takeIn))
     .route('/api', estimateRoutes(store, run, estimator, keepIn))
     .route('/api', evidenceRoutes(store, run, keepIn, news))
     .route('/api', gearAheadRoutes(store, run))

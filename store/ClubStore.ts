@@ -126,6 +126,8 @@ export interface ClubStore {
   trouble(): string | null;
   /** From now on nothing is saved any more, for the reason that is given. */
   stopWriting(why: string): void;
+  /** Resolves when every write that was asked for before has ended, whatever came of it: who is to hold the file for long lets them go first. */
+  writesDone(): Promise<void>;
   /** Tells who listens of a change that was made through another door to the same club. */
   tellOf(seq: number): void;
   /** Calls back after each change with its number, until the returned function is called. */

@@ -12,6 +12,7 @@ import type { CopyFile } from '#store/copies/keptCopies.ts';
 import type { SetFilter } from '#store/logQuery.ts';
 import type { ClubDoor } from './clubDoor.ts';
 import type { ImportAsked } from './importLog.ts';
+import type { RecordsAsked } from './importRecords.ts';
 import { jobTable, type NameIn, type RunIn, type Workplace } from './job.ts';
 
 const aMinuteMs = 60 * 1000;
@@ -199,6 +200,14 @@ export const work = jobTable({
         return throughDoor(door, (store) => importLog(store, asked));
       },
     },
+    /** A file of records of one kind likewise. */
+    importRecords: {
+      lane: 'files',
+      run: async ({ door, asked }: { door: ClubDoor; asked: RecordsAsked }, { throughDoor }: Workplace) => {
+        const { importRecords } = await import('./importRecords.ts');
+        return throughDoor(door, (store) => importRecords(store, asked));
+      },
+    },
     /** The whole club as an archive, into a new file. */
     writeArchive: {
       lane: 'files',
@@ -209,15 +218,20 @@ export const work = jobTable({
         await writeKept(path, archivePieces(content));
       },
     },
-    /** The log, or a part of it, as a spreadsheet file, in bytes, which travel between threads faster than text. */
+    /** The log, or a part of it, as a spreadsheet, into a new file. */
     writeLog: {
       lane: 'files',
-      run: async ({ door, filter }: { door: ClubDoor; filter: SetFilter }, { throughDoor }: Workplace) => {
+      run: async (
+        { door, filter, path }: { door: ClubDoor; filter: SetFilter; path: string },
+        { throughDoor }: Workplace,
+      ) => {
         const { writeLog } = await import('#contract/log/writeLog.ts');
-        return throughDoor(door, async (store) => {
+        const { writeKept } = await import('#store/writeKept.ts');
+        const text = await throughDoor(door, async (store) => {
           const [sets, { records }] = await Promise.all([store.loggedSets(filter), store.records()]);
-          return new TextEncoder().encode(writeLog(sets, records, await store.formerGear(sets)));
+          return writeLog(sets, records, await store.formerGear(sets));
         });
+        await writeKept(path, [text]);
       },
     },
     /** What an archive would do to the club; changes nothing. */

@@ -3,17 +3,21 @@ import { z } from 'zod';
 import { errorBody } from '#server/guard/errors.ts';
 import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
-import { doorOf } from '#server/jobs/clubDoor.ts';
+import type { TakeIn } from '#server/jobs/behindWrites.ts';
+import { doorOf, readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
-import { sentArchive } from './sentArchive.ts';
+import { sentFile } from './sentFile.ts';
+import { whereReadable } from './whereReadable.ts';
 
 /** The whole club as one file, out and in; a dry run says what a file holds, what is here now, and what is wrong in the file. */
-export function archiveRoutes(store: ClubStore, run: RunWork) {
+export function archiveRoutes(store: ClubStore, run: RunWork, takeIn: TakeIn) {
   return new Hono()
     .get('/archive', noQuery, async (c) => {
-      const { body, bytes } = await sentArchive(store, run);
+      const { body, bytes } = await sentFile((path) =>
+        whereReadable(store, run)('writeArchive', { door: readingDoorOf(store), path }),
+      );
       return c.body(body, 200, {
         'Content-Type': 'application/json; charset=utf-8',
         'Content-Length': String(bytes),
@@ -30,7 +34,7 @@ export function archiveRoutes(store: ClubStore, run: RunWork) {
       const text = await readText(c, 'application/json');
       const door = doorOf(store);
       if (!dryRun) {
-        const restored = await run('restoreArchive', { door, text });
+        const restored = await takeIn(() => run('restoreArchive', { door, text }));
         store.tellOf(restored.seq);
         return c.json(restored);
       }

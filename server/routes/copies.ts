@@ -4,13 +4,14 @@ import type { KeptCopies, KeptCopy } from '#contract/archive/keptCopy.ts';
 import type { SnapshotKeeper } from '#server/copies/snapshotKeeper.ts';
 import { markedJson } from '#server/guard/markedJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
+import type { TakeIn } from '#server/jobs/behindWrites.ts';
 import { doorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { type CopyFile, copyNamed, keptCopies } from '#store/copies/keptCopies.ts';
 
 /** Copies of the whole club that are kept beside it: listed, looked into, downloaded, put in the club's place, removed. */
-export function copyRoutes(store: ClubStore, run: RunWork, keeper: SnapshotKeeper) {
+export function copyRoutes(store: ClubStore, run: RunWork, takeIn: TakeIn, keeper: SnapshotKeeper) {
   const named = (name: string) => copyNamed(store.path, keeper.folder, name);
   const asked = async (name: string) => ({ door: doorOf(store), copy: await named(name) });
   return new Hono()
@@ -32,7 +33,8 @@ export function copyRoutes(store: ClubStore, run: RunWork, keeper: SnapshotKeepe
       c.json(await run('lookIntoCopy', await asked(c.req.param('name')))),
     )
     .post('/copies/:name/restore', noQuery, async (c) => {
-      const restored = await run('restoreCopy', await asked(c.req.param('name')));
+      const ofCopy = await asked(c.req.param('name'));
+      const restored = await takeIn(() => run('restoreCopy', ofCopy));
       store.tellOf(restored.seq);
       return c.json(restored);
     })

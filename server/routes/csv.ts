@@ -1,17 +1,17 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
-import { MOST_TOLD } from '#contract/csv/CsvProblem.ts';
-import { readCsv } from '#contract/csv/readCsv.ts';
 import { writeCsv } from '#contract/csv/writeCsv.ts';
 import { errorBody } from '#server/guard/errors.ts';
 import { kindOf } from '#server/guard/kindOf.ts';
 import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
 import { readText } from '#server/guard/readText.ts';
+import type { TakeIn } from '#server/jobs/behindWrites.ts';
+import { doorOf } from '#server/jobs/clubDoor.ts';
+import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
-import { newId } from '#store/newId.ts';
 
 /** Records of one kind as a spreadsheet file, out and in. A file with any wrong line is refused whole. */
-export function csvRoutes(store: ClubStore) {
+export function csvRoutes(store: ClubStore, run: RunWork, takeIn: TakeIn) {
   return new Hono()
     .get('/records/:kind/csv', noQuery, async (c) => {
       const kind = kindOf(c.req.param('kind'));
@@ -25,22 +25,16 @@ export function csvRoutes(store: ClubStore) {
       const kind = kindOf(c.req.param('kind'));
       const { dryRun } = readQuery(c, query);
       const text = await readText(c, 'text/csv');
-      const club = await store.records();
-      const making = { newId, today: await store.today() };
-      const { records, added, changed, problems, questions } = readCsv(kind, text, club.records, making);
-      const [first] = problems;
-      if (first) {
+      const taken = await takeIn(() =>
+        run('importRecords', { door: doorOf(store), asked: { kind, text, dryRun } }),
+      );
+      if ('problems' in taken) {
+        const [first] = taken.problems;
         const field = first.column === '' ? `line ${first.line}` : `line ${first.line}, ${first.column}`;
-        const told = { problems: problems.slice(0, MOST_TOLD), problemCount: problems.length };
-        return c.json({ ...errorBody(field, first.message), ...told }, 400);
+        return c.json({ ...errorBody(field, first.message), ...taken }, 400);
       }
-      const rows = records.length;
-      const counts = { rows, added, changed, unchanged: rows - added - changed };
-      // A file that says only what is there makes no change that one could undo.
-      const { seq } = dryRun || added + changed === 0 ? club : await store.putAll(kind, records);
-      if (questions.length === 0) return c.json({ ...counts, dryRun, seq });
-      const told = { questions: questions.slice(0, MOST_TOLD), questionCount: questions.length };
-      return c.json({ ...counts, dryRun, seq, ...told });
+      store.tellOf(taken.seq);
+      return c.json(taken);
     });
 }
 

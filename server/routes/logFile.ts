@@ -7,29 +7,32 @@ import { errorBody } from '#server/guard/errors.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import { narrowing, setsAskedFor } from '#server/guard/setsAskedFor.ts';
+import type { TakeIn } from '#server/jobs/behindWrites.ts';
 import { doorOf, readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { ImportAsked } from '#server/jobs/importLog.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore, Given } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
-import { whereReadable } from './sentArchive.ts';
+import { sentFile } from './sentFile.ts';
+import { whereReadable } from './whereReadable.ts';
 
 /** The log as a spreadsheet file, out and in. A file with any wrong line is refused whole; a set is never taken twice. */
-export function logFileRoutes(store: ClubStore, run: RunWork) {
+export function logFileRoutes(store: ClubStore, run: RunWork, takeIn: TakeIn) {
   return new Hono()
     .get('/sets/csv', async (c) => {
       const { filter } = await setsAskedFor(c, store, narrowing);
-      return c.body(
-        await whereReadable(store, run)('writeLog', { door: readingDoorOf(store), filter }),
-        200,
-        {
-          'Content-Type': 'text/csv; charset=utf-8',
-          'Content-Disposition': 'attachment; filename="log.csv"',
-        },
+      const { body, bytes } = await sentFile((path) =>
+        whereReadable(store, run)('writeLog', { door: readingDoorOf(store), filter, path }),
       );
+      return c.body(body, 200, {
+        'Content-Type': 'text/csv; charset=utf-8',
+        'Content-Length': String(bytes),
+        'Content-Disposition': 'attachment; filename="log.csv"',
+      });
     })
     .post('/sets/import', noQuery, async (c) => {
-      const found = await run('importLog', { door: doorOf(store), asked: askedOf(await readJson(c)) });
+      const asked = askedOf(await readJson(c));
+      const found = await takeIn(() => run('importLog', { door: doorOf(store), asked }));
       store.tellOf(found.seq);
       const [first] = found.problems;
       if (!first || found.dryRun) return c.json(found);

@@ -16,6 +16,8 @@ export interface Database {
   patiently<T>(work: () => T | Promise<T>): Promise<T>;
   /** Runs a write as one transaction, alone among the writes to its club and in the order in which they come; on the disk when the promise resolves, refused in trouble. */
   write<T>(clubId: string, work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
+  /** Resolves when every write that was asked for before has ended, whatever came of it. */
+  writesDone(): Promise<void>;
   /** Reads everything as it stood at one moment, whoever writes meanwhile. */
   read<T>(work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
 }

@@ -94,6 +94,7 @@ export async function openSqlite(
       await onDisk();
       return done;
     },
+    writesDone: () => inOrder(async () => {}),
     read: (work) => db.transaction().setAccessMode('read only').execute(work),
   };
 }

@@ -44,6 +44,7 @@ type Way = Exclude<
       | 'mark'
       | 'trouble'
       | 'stopWriting'
+      | 'writesDone'
       | 'clubId'
       | 'who'
       | 'today'
