@@ -76,6 +76,8 @@ export const group = z.strictObject({
   bounds: bounds.nullable().default(null),
   /** Lifters in lifting order. */
   places: z.array(place).max(60),
+  /** The group of a season's plan that it was taken from, with a mark of it as it was then; left out: it came from none. */
+  planned: z.strictObject({ seasonId: recordId, askedId: z.string(), mark: z.string() }).optional(),
   /** Who belongs to the group and is not here that day; each keeps rack, start and what was set by hand. */
   away: z.array(place).max(60).default([]),
 });

@@ -6,7 +6,7 @@ import { fingerprint } from '#reckon/basis/fingerprint.ts';
 /**
  * A short mark of everything that a day's loads rest on: the same as long as nothing of it has changed. A plan carries the
  * mark of its making, so that a sheet on the wall can be told from what would be worked out today. Titles, notes, who
- * is away and units of display do not count.
+ * is away, what was planned and units of display do not count.
  */
 export function planBasis(records: ClubRecords, { date, oneSetPull, groups }: Day): string {
   const lifterIds = new Set(groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId)));
@@ -22,7 +22,7 @@ export function ofDay({ date, oneSetPull, groups }: Pick<Day, 'date' | 'oneSetPu
   return [date, oneSetPull, groups.map(whatCounts)];
 }
 
-function whatCounts({ away: _away, places, ...group }: Group) {
+function whatCounts({ away: _away, planned: _planned, places, ...group }: Group) {
   return { ...group, title: '', places: places.map(placeThatCounts) };
 }
 

@@ -1,11 +1,10 @@
 import { z } from 'zod';
 import { seasonOffer, takenHead, takenSeason, takingAsked } from '#contract/season/seasonOffer.ts';
+import { weekTaking } from '#contract/season/weekTaking.ts';
 import { answer, body, inPath, refusal } from './answers.ts';
 
 /** The plan of a season: as the records ask for it, as it was taken. */
 export function seasonPaths() {
-  const shape = (of: z.ZodType) => z.toJSONSchema(of, { io: 'output' });
-  const tags = ['season'];
   return {
     '/api/seasons/{id}/plan': {
       parameters: [inPath('id', 'string')],
@@ -34,6 +33,30 @@ export function seasonPaths() {
         },
       },
     },
+    '/api/seasons/{id}/weeks/{monday}': {
+      parameters: [inPath('id', 'string'), inPath('monday', 'string')],
+      get: {
+        operationId: 'season.week',
+        summary: 'What taking a week of the plan would put on the training days; nothing is changed',
+        tags,
+        responses: {
+          200: answer('Day by day, and what would be left alone', shape(weekTaking)),
+          400: refusal('That is no Monday'),
+          404: refusal('There is no such season'),
+        },
+      },
+      post: {
+        operationId: 'season.takeWeek',
+        summary: 'Put the coming days of a week of the plan on the training days, as one change',
+        tags,
+        responses: {
+          200: answer('What was done', shape(weekTaking.extend({ seq: z.number().int() }))),
+          400: refusal('That is no Monday'),
+          404: refusal('There is no such season'),
+          409: refusal('A record that it needs was changed meanwhile'),
+        },
+      },
+    },
     '/api/seasons/{id}/taken/{number}': {
       parameters: [inPath('id', 'string'), inPath('number', 'integer')],
       get: {
@@ -47,4 +70,10 @@ export function seasonPaths() {
       },
     },
   };
+}
+
+const tags = ['season'];
+
+function shape(of: z.ZodType): object {
+  return z.toJSONSchema(of, { io: 'output' });
 }

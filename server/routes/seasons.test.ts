@@ -5,12 +5,17 @@ import {
   type TakenSeason,
   takenSeason,
 } from '#contract/season/seasonOffer.ts';
+import type { WeekTaking } from '#contract/season/weekTaking.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { testApp } from '#server/tests/testApp.ts';
 
+const today = new Date().toISOString().slice(0, 10);
+
+const groupsOf = (of: WeekTaking) => of.days.map((day) => day.groups);
+
 /** The invented club with nothing taken yet, as it would be today. */
 async function club() {
-  const app = await testApp(millraceClub(new Date().toISOString().slice(0, 10)));
+  const app = await testApp(millraceClub(today));
   const offer = async (): Promise<SeasonOffer> => {
     const { status, json } = await app.ask('GET', '/api/seasons/season-early/plan');
     expect(status).toBe(200);
@@ -53,6 +58,25 @@ test('an earlier plan stays as it was, and is taken again under the next number'
   const { taken: heads, differences } = await offer();
   expect(heads.map(({ number }) => number)).toEqual([1, 2, 3]);
   expect(differences.flatMap(({ why }) => why.map(({ code }) => code))).toContain('byHand');
+});
+
+test('a week goes to the training days as one change, which one undo takes back', async () => {
+  const { ask, store, offer } = await club();
+  const { weeks } = (await offer()).plan.plans[0]!;
+  const { monday } = weeks.find((week) => week.monday > today)!;
+  const path = `/api/seasons/season-early/weeks/${monday}`;
+  const before = await store.list('day');
+  const offered = (await ask('GET', path)).json;
+  expect(await store.list('day')).toEqual(before);
+  const { status, json } = await ask('POST', path);
+  expect(status).toBe(200);
+  expect(json.days.length).toBeGreaterThan(2);
+  expect(groupsOf(json)).toEqual(groupsOf(offered));
+  const days = await store.list('day');
+  for (const { dayId } of json.days) expect(days.map(({ id }) => id)).toContain(dayId);
+  await store.undo(json.seq);
+  expect(await store.list('day')).toEqual(before);
+  expect(await ask('POST', '/api/seasons/season-early/weeks/2026-12-01')).toMatchObject({ status: 400 });
 });
 
 test('what is not there is refused, and nothing is taken', async () => {

@@ -1,61 +1,31 @@
 import { Hono } from 'hono';
+import { mondayOf } from '#contract/calendar/isoWeek.ts';
 import { beyondBounds } from '#contract/json/beyondBounds.ts';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { TakenPlan } from '#contract/records/takenPlan.ts';
-import { type ClubSeason, clubSeason as clubSeasonShape } from '#contract/season/clubSeason.ts';
-import { type SeasonOffer, type TakenSeason, takingAsked } from '#contract/season/seasonOffer.ts';
-import { gravityOf } from '#reckon/gear/gravityOf.ts';
-import { clubSeason } from '#reckon/season/clubSeason.ts';
-import { keepPast } from '#reckon/season/keepPast.ts';
-import { planDifferences } from '#reckon/season/planDifferences.ts';
+import { localDate } from '#contract/records/kind.ts';
+import type { ClubSeason } from '#contract/season/clubSeason.ts';
+import { takingAsked } from '#contract/season/seasonOffer.ts';
+import { weekIntoDays } from '#reckon/season/weekIntoDays.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
+import { seasonPlans } from '#server/season/seasonPlans.ts';
 import { asShaped } from '#store/asShaped.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { momentAfter } from '#store/moment.ts';
+import { newId } from '#store/newId.ts';
 import { Refusal } from '#store/Refusal.ts';
 
-/** The plan of a season: as the records ask for it now, as it was taken, how the two differ; and taking it. */
+/** A season's plan, what was taken of it, and its weeks on the training days. */
 export function seasonRoutes(store: ClubStore) {
-  const planOf = keptPlans();
+  const { offer, again, takenUnder, held } = seasonPlans(store);
 
-  async function lastTaken(seasonId: string) {
-    const taken = await store.takenPlans(seasonId);
-    const last = taken.at(-1);
-    return { taken, last: last ? readTaken(await store.takenPlan(seasonId, last.number)) : null };
-  }
-
-  /** The season as it would be taken now, beside what was taken. */
-  async function offer(seasonId: string): Promise<SeasonOffer & { records: ClubRecords; today: string }> {
-    const { records } = await store.records();
-    if (!records.season.some(({ id }) => id === seasonId))
-      throw new Refusal('missing', 'id', `The club has no season with the id "${seasonId}".`);
-    const today = await store.today();
-    const { taken, last } = await lastTaken(seasonId);
-    const now = planOf(records, seasonId, today);
-    const plan = last ? keepPast(last, now, today, gravityOf(records)) : now;
-    return { plan, taken, differences: last ? planDifferences(last, plan, today) : [], records, today };
-  }
-
-  /** What was taken before, with what is past as the last one has it. */
-  async function again(seasonId: string, number: number): Promise<ClubSeason> {
-    const { records, today } = await offer(seasonId);
-    const { plan } = await takenUnder(seasonId, number);
-    if (plan === null)
-      throw new Refusal(
-        'conflict',
-        'again',
-        `Number ${number} of this season was written by another version of the program and cannot be taken again.`,
-      );
-    const { last } = await lastTaken(seasonId);
-    return last ? keepPast(last, plan, today, gravityOf(records)) : plan;
-  }
-
-  async function takenUnder(seasonId: string, number: number): Promise<TakenSeason> {
-    const kept = await store.takenPlan(seasonId, number);
-    if (!kept) throw new Refusal('missing', 'number', `This season has no plan number ${number}.`);
-    const { document: _document, ...head } = kept;
-    return { ...head, plan: readTaken(kept) };
+  /** What taking a week would do to the training days. */
+  async function week(seasonId: string, monday: string) {
+    refuseNoMonday(monday);
+    const { season, records, today } = await held(seasonId);
+    const logged = new Set<string>();
+    for (const { id, date } of records.day)
+      if (mondayOf(date) === monday && (await store.hasSets(id))) logged.add(id);
+    return weekIntoDays(season, monday, { records, today, logged, newId });
   }
 
   return new Hono()
@@ -74,11 +44,26 @@ export function seasonRoutes(store: ClubStore) {
     })
     .get('/seasons/:id/taken/:number{[0-9]+}', noQuery, async (c) => {
       return c.json(await takenUnder(c.req.param('id'), Number(c.req.param('number'))));
+    })
+    .get('/seasons/:id/weeks/:monday', noQuery, async (c) => {
+      const { taking } = await week(c.req.param('id'), c.req.param('monday'));
+      return c.json(taking);
+    })
+    .post('/seasons/:id/weeks/:monday', noQuery, async (c) => {
+      const { days, taking } = await week(c.req.param('id'), c.req.param('monday'));
+      const made = taking.days.map((day) => {
+        const id = day.dayId ?? days.find(({ date }) => date === day.date)?.id ?? null;
+        return { ...day, dayId: id };
+      });
+      const { seq } = await store.putAll('day', days);
+      return c.json({ ...taking, days: made, seq });
     });
 }
 
-function readTaken(kept: TakenPlan | null): ClubSeason | null {
-  return clubSeasonShape.safeParse(kept?.document).data ?? null;
+function refuseNoMonday(monday: string): void {
+  if (localDate.safeParse(monday).success && mondayOf(monday) === monday) return;
+  const sentence = `monday is "${monday}"; it must be the date of a Monday, as 2026-11-30.`;
+  throw new Refusal('invalid', 'monday', sentence);
 }
 
 /** What an archive would not take back must not be kept. */
@@ -90,17 +75,4 @@ function refuseTooLarge(plan: ClubSeason): void {
       '',
       `The plan ${beyond}, since ${plan.plans.length} of the lifters have plans of their own. Make two seasons of it.`,
     );
-}
-
-/** What the records ask for, worked out once for each state of them and each day. */
-function keptPlans() {
-  const known = new WeakMap<ClubRecords, Map<string, ClubSeason>>();
-  return (records: ClubRecords, seasonId: string, today: string): ClubSeason => {
-    const of = known.get(records) ?? new Map<string, ClubSeason>();
-    known.set(records, of);
-    const key = `${today} ${seasonId}`;
-    const plan = of.get(key) ?? clubSeason(records, seasonId, today);
-    of.set(key, plan);
-    return plan;
-  };
 }

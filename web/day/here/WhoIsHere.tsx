@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { lastTime, rackFor } from '#contract/day/rackFor.ts';
 import type { Day, Group } from '#contract/records/day.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
@@ -10,7 +11,7 @@ import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
 import { useLabel } from '#web/parts/useLabel.ts';
 import { useNewest } from '#web/parts/useNewest.ts';
-import { backFrom, comesTo, isAway, lastTime, rackFor } from './whoIsHere.ts';
+import { backFrom, comesTo, isAway } from './whoIsHere.ts';
 
 /** Everybody of the club to tick: who is here lifts with the group, at the rack of the last time; who is away keeps the place. */
 export function WhoIsHere(props: {

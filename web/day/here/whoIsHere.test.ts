@@ -1,9 +1,10 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { freshPlace } from '#contract/day/freshPlace.ts';
+import { lastTime, rackFor } from '#contract/day/rackFor.ts';
 import type { Day, Group } from '#contract/records/day.ts';
 import { startingGroup } from '../startingPoints.ts';
-import { backFrom, comesTo, everybodyBack, isAway, lastTime, rackFor } from './whoIsHere.ts';
+import { backFrom, comesTo, everybodyBack, isAway } from './whoIsHere.ts';
 
 const racks = ['north', 'south'];
 const group = (places: [string, string][], work: Group['work'] = 'speed'): Group => ({

@@ -1,0 +1,179 @@
+import { freshPlace } from '#contract/day/freshPlace.ts';
+import { lastTime, rackFor } from '#contract/day/rackFor.ts';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { type Day, type Group, group as groupShape } from '#contract/records/day.ts';
+import type { ClubSeason } from '#contract/season/clubSeason.ts';
+import type { WeekTaking } from '#contract/season/weekTaking.ts';
+import { fingerprint } from '#reckon/basis/fingerprint.ts';
+import { type GroupWanted, wantedOn } from './wantedOn.ts';
+
+/** What stands beside a plan when a week of it is taken. */
+export interface TakingBeside {
+  records: Pick<ClubRecords, 'day' | 'rack'>;
+  /** Days before it stay as they are. */
+  today: string;
+  /** The days of which sets are logged. */
+  logged: ReadonlySet<string>;
+  newId: () => string;
+}
+
+/**
+ * The training days of a week as a season's plan has them: ordinary days with groups, lifters and racks, new or as they become, and what was done to
+ * each. A day with logged sets, and a group that the coach has changed since it came from the plan, stay as they are and are named.
+ */
+export function weekIntoDays(
+  season: ClubSeason,
+  monday: string,
+  { records, today, logged, newId }: TakingBeside,
+): { days: Day[]; taking: WeekTaking } {
+  const taking: WeekTaking = { monday, days: [], left: [] };
+  const days: Day[] = [];
+  for (const { date, title, wanted } of wantedOn(season, monday, records.day, today)) {
+    const found = dayToFill(records.day, season.seasonId, date, logged);
+    if (found === 'logged') {
+      taking.left.push({ date, group: null, why: 'logged' });
+      continue;
+    }
+    if (found === null && wanted.length === 0) continue;
+    const before: Day = found ?? { id: newId(), date, title, groups: [], oneSetPull: 0.5, note: '' };
+    const { groups, done, left } = filled(season, before, wanted, records);
+    taking.left.push(...left.map((one) => ({ date, ...one })));
+    taking.days.push({ date, dayId: found && before.id, title: before.title, groups: done });
+    if (done.some(({ what }) => what !== 'same')) days.push({ ...before, groups });
+  }
+  return { days, taking };
+}
+
+/** The day that a season's groups go to: where they are already, else the first of that date without a set; null: a new one. */
+function dayToFill(
+  days: readonly Day[],
+  seasonId: string,
+  date: string,
+  logged: ReadonlySet<string>,
+): Day | 'logged' | null {
+  const ofDate = days.filter((day) => day.date === date);
+  const own = ofDate.find(({ groups }) => groups.some(({ planned }) => planned?.seasonId === seasonId));
+  if (own) return logged.has(own.id) ? 'logged' : own;
+  return ofDate.find(({ id }) => !logged.has(id)) ?? null;
+}
+
+type Done = WeekTaking['days'][number]['groups'];
+type Left = Omit<WeekTaking['left'][number], 'date'>[];
+
+/** The groups of a day with those that are wanted in it: its own of this season changed in place, new ones at its end. */
+function filled(
+  { seasonId }: ClubSeason,
+  day: Day,
+  wanted: readonly GroupWanted[],
+  records: TakingBeside['records'],
+): { groups: Group[]; done: Done; left: Left } {
+  const done: Done = [];
+  const left: Left = [];
+  const open = [...wanted];
+  const groups = day.groups.flatMap((group): Group[] => {
+    if (group.planned?.seasonId !== seasonId) return [group];
+    const at = bestFit(open, group);
+    const [next] = at < 0 ? [] : open.splice(at, 1);
+    const isEdited = group.planned.mark !== markOf(group, day.date);
+    const lifterIds = next?.lifterIds ?? lifterIdsOf(group);
+    if (isEdited) {
+      // What the plan would say anyway needs no word.
+      if (!next || !isAsWanted(group, next)) left.push({ group: group.title, why: 'edited' });
+      return [group];
+    }
+    if (!next) {
+      done.push({ title: group.title, lifterIds, what: 'gone' });
+      return [];
+    }
+    if (isAsWanted(group, next)) {
+      done.push({ title: group.title, lifterIds, what: 'same' });
+      return [group];
+    }
+    const made = madeOf(next, group, seasonId, day, records);
+    if (made === null) {
+      left.push({ group: next.title, why: 'noRack' });
+      return [group];
+    }
+    done.push({ title: made.title, lifterIds, what: 'changed' });
+    return [made];
+  });
+  for (const next of open) {
+    if (groups.length >= MOST_GROUPS) {
+      left.push({ group: next.title, why: 'full' });
+      continue;
+    }
+    const made = madeOf(next, freshGroup(next, groups), seasonId, day, records);
+    if (made === null) {
+      left.push({ group: next.title, why: 'noRack' });
+      continue;
+    }
+    groups.push(made);
+    done.push({ title: made.title, lifterIds: next.lifterIds, what: 'new' });
+  }
+  return { groups, done, left };
+}
+
+/** As many groups as a day takes. */
+const MOST_GROUPS = 8;
+
+/** Of the wanted groups that the same of the method asks for, the one with the most of these lifters. */
+function bestFit(wanted: readonly GroupWanted[], group: Group): number {
+  const shared = ({ lifterIds }: GroupWanted) =>
+    lifterIdsOf(group).filter((id) => lifterIds.includes(id)).length;
+  return wanted.reduce((best, next, at) => {
+    if (next.askedId !== group.planned?.askedId) return best;
+    return best < 0 || shared(next) > shared(wanted[best]!) ? at : best;
+  }, -1);
+}
+
+function freshGroup(
+  { askedId }: GroupWanted,
+  groups: readonly Group[],
+): Pick<Group, 'id' | 'places' | 'away'> {
+  const taken = new Set(groups.map(({ id }) => id));
+  let id = askedId;
+  for (let next = 2; taken.has(id); next += 1) id = `${askedId}-${next}`;
+  return { id, places: [], away: [] };
+}
+
+/** The group as it is wanted; who was in it keeps place and rack. Null: no rack takes the lift. */
+function madeOf(
+  { askedId, lifterIds, work }: GroupWanted,
+  before: Pick<Group, 'id' | 'places' | 'away'>,
+  seasonId: string,
+  day: Day,
+  { day: days, rack }: TakingBeside['records'],
+): Group | null {
+  const stays = ({ lifterId }: { lifterId: string }) => lifterIds.includes(lifterId);
+  const away = before.away.filter(stays);
+  const racks = rack.filter(({ lifts }) => lifts.includes(work.lift)).map(({ id }) => id);
+  let made: Group = { ...work, id: before.id, places: before.places.filter(stays), away };
+  const last = lastTime(days, day, made);
+  for (const lifterId of lifterIds) {
+    if ([...made.places, ...made.away].some((place) => place.lifterId === lifterId)) continue;
+    const rackId = rackFor(made, lifterId, racks, last?.group ?? null);
+    if (rackId === null) return null;
+    made = { ...made, places: [...made.places, freshPlace(lifterId, rackId)] };
+  }
+  return { ...made, planned: { seasonId, askedId, mark: markOf(made, day.date) } };
+}
+
+function isAsWanted(group: Group, { work, lifterIds }: GroupWanted): boolean {
+  return fingerprint([workOf(group), lifterIdsOf(group)]) === fingerprint([work, lifterIds.toSorted()]);
+}
+
+/** Of what the plan says: the work, who does it, and when; racks and turns are the coach's. */
+function markOf(group: Group, date: string): string {
+  return fingerprint([date, workOf(group), lifterIdsOf(group)]);
+}
+
+const { title, work, lift, start, aim, blocks, leastChance, bounds } = groupShape.shape;
+const workFields = Object.keys({ title, work, lift, start, aim, blocks, leastChance, bounds });
+
+function workOf(group: Group): object {
+  return Object.fromEntries(workFields.map((field) => [field, Reflect.get(group, field)]));
+}
+
+function lifterIdsOf({ places, away }: Pick<Group, 'places' | 'away'>): string[] {
+  return [...places, ...away].map(({ lifterId }) => lifterId).toSorted();
+}
