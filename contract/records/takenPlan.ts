@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import { recordId } from './kind.ts';
 
+/** So many values a plan may hold: forty lifters with a year of their own each have a third of them. */
+export const mostTakenValues = 2_000_000;
+
 /** The plan of a season as the coach took it. A later one is added; this one stays. */
 export const takenPlan = z.strictObject({
   id: recordId,

@@ -10,6 +10,7 @@ import {
   type SetByHand,
   seasonAsk,
 } from '#contract/season/seasonPlan.ts';
+import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { groupsFor } from './groupsFor.ts';
 import { planSeason } from './planSeason.ts';
@@ -17,21 +18,29 @@ import { timesBodyMassOf } from './timesBodyMassOf.ts';
 
 type Entry = RecordOf<'seasonEntry'>;
 
+/** Gives the plan that was made for the same key before, or makes it. */
+export type RecallPlan = (key: string, make: () => AskedPlan) => AskedPlan;
+
 /**
  * A season worked out for everybody in it: from the records alone, and how strong everybody is on a day, so that the same records have the same plan.
  * Those of whom the same is asked share one. The season must be among the records.
  */
-export function clubSeason(records: ClubRecords, seasonId: string, today: string): ClubSeason {
+export function clubSeason(
+  records: ClubRecords,
+  seasonId: string,
+  today: string,
+  recall: RecallPlan = (_key, make) => make(),
+): ClubSeason {
   const season = records.season.find(({ id }) => id === seasonId)!;
   const method = records.method.find(({ id }) => id === season.methodId)!.methodDocument;
   const gravity = gravityOf(records);
   const plans: AskedPlan[] = [];
   const known = new Map<string, number>();
+  const methodMark = fingerprint([method, gravity]);
   const planOf = (ask: SeasonAsk, byHand: SetByHand[]): number => {
-    const key = JSON.stringify([ask, byHand]);
-    const plan =
-      known.get(key) ??
-      plans.push({ ...planSeason(method, ask, gravity, byHand), closed: ask.closed, byHand }) - 1;
+    const key = JSON.stringify([methodMark, ask, byHand]);
+    const make = () => ({ ...planSeason(method, ask, gravity, byHand), closed: ask.closed, byHand });
+    const plan = known.get(key) ?? plans.push(recall(key, make)) - 1;
     known.set(key, plan);
     return plan;
   };

@@ -41,15 +41,27 @@ function changed(before: Side, now: Side, from: string): LifterDifference[] {
 
 function weekDifferences(before: Side, now: Side, from: string): WeekDifference[] {
   const [was, is] = [weeksOf(before), weeksOf(now)];
+  const hasSameLevels = isSame(before.lifter.timesBodyMass, now.lifter.timesBodyMass);
   const mondays = [...new Set([...was.keys(), ...is.keys()])].toSorted();
   return mondays.flatMap((monday): WeekDifference[] => {
     const [a, b] = [was.get(monday), is.get(monday)];
-    const days = dayDifferences(daysOf(a, before, from), daysOf(b, now, from));
     const [phaseBefore, phaseNow] = [phaseTitle(before.season, a), phaseTitle(now.season, b)];
-    const isAhead = (b ?? a)!.days.some(({ date }) => date >= from) || monday >= from;
+    // Most weeks are as they were; the whole text is told faster than its parts.
+    if (hasSameLevels && phaseBefore === phaseNow && a && b && textOf(a) === textOf(b)) return [];
+    const days = dayDifferences(daysOf(a, before, from), daysOf(b, now, from));
+    const isAhead = monday >= from || (b ?? a)!.days.some(({ date }) => date >= from);
     const phase = phaseBefore === phaseNow || !isAhead ? null : { before: phaseBefore, now: phaseNow };
     return days.length === 0 && phase === null ? [] : [{ monday, phase, days }];
   });
+}
+
+/** Weeks are never changed once they are planned: each is written once. */
+const texts = new WeakMap<PlannedWeek, string>();
+
+function textOf(week: PlannedWeek): string {
+  const text = texts.get(week) ?? JSON.stringify(week);
+  texts.set(week, text);
+  return text;
 }
 
 function weeksOf(side: Side): Map<string, PlannedWeek> {

@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { mondayOf } from '#contract/calendar/isoWeek.ts';
 import { beyondBounds } from '#contract/json/beyondBounds.ts';
 import { localDate } from '#contract/records/kind.ts';
+import { mostTakenValues } from '#contract/records/takenPlan.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
 import { takingAsked } from '#contract/season/seasonOffer.ts';
 import { weekIntoDays } from '#reckon/season/weekIntoDays.ts';
@@ -68,7 +69,7 @@ function refuseNoMonday(monday: string): void {
 
 /** What an archive would not take back must not be kept. */
 function refuseTooLarge(plan: ClubSeason): void {
-  const beyond = beyondBounds(JSON.stringify(plan));
+  const beyond = beyondBounds(JSON.stringify(plan), mostTakenValues);
   if (beyond !== null)
     throw new Refusal(
       'conflict',

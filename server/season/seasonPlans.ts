@@ -1,9 +1,12 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { TakenPlan } from '#contract/records/takenPlan.ts';
-import { type ClubSeason, clubSeason as clubSeasonShape } from '#contract/season/clubSeason.ts';
-import type { SeasonOffer, TakenSeason } from '#contract/season/seasonOffer.ts';
+import {
+  type AskedPlan,
+  type ClubSeason,
+  clubSeason as clubSeasonShape,
+} from '#contract/season/clubSeason.ts';
+import type { SeasonOffer, TakenHead, TakenSeason } from '#contract/season/seasonOffer.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
-import { clubSeason } from '#reckon/season/clubSeason.ts';
+import { clubSeason, type RecallPlan } from '#reckon/season/clubSeason.ts';
 import { keepPast } from '#reckon/season/keepPast.ts';
 import { planDifferences } from '#reckon/season/planDifferences.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -12,11 +15,12 @@ import { Refusal } from '#store/Refusal.ts';
 /** The plans of a season: as the records ask for it now, as it was taken, how the two differ. */
 export function seasonPlans(store: ClubStore) {
   const planOf = keptPlans();
+  const readTaken = keptTaken(store);
 
   async function lastTaken(seasonId: string) {
     const taken = await store.takenPlans(seasonId);
     const last = taken.at(-1);
-    return { taken, last: last ? readTaken(await store.takenPlan(seasonId, last.number)) : null };
+    return { taken, last: (last && (await readTaken(last))?.plan) ?? null };
   }
 
   /** The season as it would be taken now, beside what was taken. */
@@ -46,10 +50,10 @@ export function seasonPlans(store: ClubStore) {
   }
 
   async function takenUnder(seasonId: string, number: number): Promise<TakenSeason> {
-    const kept = await store.takenPlan(seasonId, number);
+    const head = (await store.takenPlans(seasonId)).find((one) => one.number === number);
+    const kept = head && (await readTaken(head));
     if (!kept) throw new Refusal('missing', 'number', `This season has no plan number ${number}.`);
-    const { document: _document, ...head } = kept;
-    return { ...head, plan: readTaken(kept) };
+    return kept;
   }
 
   return {
@@ -65,19 +69,49 @@ export function seasonPlans(store: ClubStore) {
   };
 }
 
-function readTaken(kept: TakenPlan | null): ClubSeason | null {
-  return clubSeasonShape.safeParse(kept?.document).data ?? null;
-}
-
-/** What the records ask for, worked out once for each state of them and each day. */
+/**
+ * What the records ask for, worked out once for each state of them and each day. What is asked of a lifter as it was before has the plan that it had: of forty
+ * lifters one change plans one anew.
+ */
 function keptPlans() {
   const known = new WeakMap<ClubRecords, Map<string, ClubSeason>>();
+  const before = new Map<string, Map<string, AskedPlan>>();
   return (records: ClubRecords, seasonId: string, today: string): ClubSeason => {
     const of = known.get(records) ?? new Map<string, ClubSeason>();
     known.set(records, of);
     const key = `${today} ${seasonId}`;
-    const plan = of.get(key) ?? clubSeason(records, seasonId, today);
+    const found = of.get(key);
+    if (found) return found;
+    const last = before.get(seasonId);
+    const used = new Map<string, AskedPlan>();
+    const recall: RecallPlan = (asked, make) => {
+      const plan = last?.get(asked) ?? make();
+      used.set(asked, plan);
+      return plan;
+    };
+    const plan = clubSeason(records, seasonId, today, recall);
+    before.set(seasonId, used);
     of.set(key, plan);
     return plan;
   };
 }
+
+/** Plans as they were taken, the last ones asked for read once each: what stands under a number never changes. */
+function keptTaken(store: ClubStore) {
+  const kept = new Map<string, TakenSeason>();
+  return async ({ id, seasonId, number }: TakenHead): Promise<TakenSeason | null> => {
+    const known = kept.get(id);
+    if (known) return known;
+    const found = await store.takenPlan(seasonId, number);
+    if (!found) return null;
+    const { document, ...head } = found;
+    const read = { ...head, plan: clubSeasonShape.safeParse(document).data ?? null };
+    kept.set(id, read);
+    const [oldest] = kept.keys();
+    if (kept.size > mostKept && oldest !== undefined) kept.delete(oldest);
+    return read;
+  };
+}
+
+/** The seasons that a club has at a time, and an older plan or two. */
+const mostKept = 6;
