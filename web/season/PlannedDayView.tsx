@@ -12,6 +12,7 @@ import type { LifterSeason, SeasonView } from './SeasonView.ts';
 export function PlannedDayView(props: {
   day: PlannedDay;
   season: SeasonView;
+  isKept: boolean;
   of: LifterSeason;
   /** What the coach set by hand on that day, for this lifter or for everybody. */
   byHand: readonly PlannedByHand[];
@@ -19,7 +20,8 @@ export function PlannedDayView(props: {
   const { day, byHand } = props;
   const { mass } = useUnits();
   const beside = besideSentences(day, mass);
-  const leftOut = byHand.filter(({ instead }) => instead === null);
+  const isThere = (askedId: string) => day.groups.some((group) => group.askedId === askedId);
+  const leftOut = new Set(byHand.map(({ askedId }) => askedId).filter((askedId) => !isThere(askedId)));
   return (
     <article className="stack season-day">
       <h3>
@@ -27,10 +29,22 @@ export function PlannedDayView(props: {
       </h3>
       {day.closed !== null && <p>No training: {day.closed}.</p>}
       {day.groups.map((group) => (
-        <Group key={group.askedId} {...props} group={group} hand={handOf(byHand, group.askedId)} />
+        <Work
+          key={group.askedId}
+          {...props}
+          asked={{ id: group.askedId, title: group.title }}
+          group={group}
+          hand={handOf(byHand, group.askedId)}
+        />
       ))}
-      {leftOut.map((hand) => (
-        <LeftOut key={hand.id} {...props} hand={hand} />
+      {[...leftOut].map((id) => (
+        <Work
+          key={id}
+          {...props}
+          asked={{ id, title: askedTitle(props.season, id) }}
+          group={null}
+          hand={handOf(byHand, id)}
+        />
       ))}
       {beside.length > 0 && <p className="small quiet">{beside.join(' ')}</p>}
     </article>
@@ -43,75 +57,38 @@ function handOf(byHand: readonly PlannedByHand[], askedId: string): PlannedByHan
   return both.find(({ lifterId }) => lifterId !== null) ?? both[0] ?? null;
 }
 
-function Group(props: {
-  group: PlannedGroup;
+/** One group of the day, or that it is left out (null), and the form that sets it by hand. */
+function Work(props: {
+  asked: { id: string; title: string };
+  group: PlannedGroup | null;
   hand: PlannedByHand | null;
   day: PlannedDay;
   season: SeasonView;
+  isKept: boolean;
   of: LifterSeason;
 }) {
-  const { group, hand, day, season, of } = props;
+  const { asked, group, hand, season, of } = props;
+  const { date } = props.day;
   const { length } = useUnits();
   const [editing, setEditing] = useState(false);
+  const isOpen = !props.isKept && date >= season.today;
   return (
     <div className="stack tight">
       <p>
-        <strong>{group.title}.</strong> {hand && <span className="mark">set by hand</span>}{' '}
-        {groupSummary(group, length)}
+        <strong>{asked.title}.</strong>{' '}
+        {(hand !== null || group?.byHand) && <span className="mark">set by hand</span>}{' '}
+        {group === null ? 'Left out.' : groupSummary(group, length)}
       </p>
       {hand?.note && <p className="small quiet">{hand.note}</p>}
-      {editing ? (
-        <HandForm
-          date={day.date}
-          group={group}
-          asked={{ id: group.askedId, title: group.title }}
-          kept={hand}
-          season={season}
-          of={of}
-          onLeave={() => setEditing(false)}
-        />
-      ) : (
-        <div className="screen-only">
-          <button
-            type="button"
-            className="plain"
-            aria-label={`Set by hand: ${group.title}, ${shortDate(day.date)}`}
-            onClick={() => setEditing(true)}
-          >
-            Set by hand
-          </button>
-        </div>
+      {editing && (
+        <HandForm {...{ date, group, asked, season, of }} kept={hand} onLeave={() => setEditing(false)} />
       )}
-    </div>
-  );
-}
-
-function LeftOut(props: { hand: PlannedByHand; day: PlannedDay; season: SeasonView; of: LifterSeason }) {
-  const { hand, day, season, of } = props;
-  const [editing, setEditing] = useState(false);
-  const title = askedTitle(season, hand.askedId);
-  return (
-    <div className="stack tight">
-      <p>
-        <strong>{title}.</strong> <span className="mark">set by hand</span> Left out.
-      </p>
-      {hand.note && <p className="small quiet">{hand.note}</p>}
-      {editing ? (
-        <HandForm
-          date={day.date}
-          group={null}
-          asked={{ id: hand.askedId, title }}
-          kept={hand}
-          season={season}
-          of={of}
-          onLeave={() => setEditing(false)}
-        />
-      ) : (
+      {isOpen && !editing && (
         <div className="screen-only">
           <button
             type="button"
             className="plain"
-            aria-label={`Set by hand: ${title}, ${shortDate(day.date)}`}
+            aria-label={`Set by hand: ${asked.title}, ${shortDate(date)}`}
             onClick={() => setEditing(true)}
           >
             Set by hand

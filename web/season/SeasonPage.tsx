@@ -1,10 +1,15 @@
 import { lazy, Suspense } from 'react';
 import { Link } from 'wouter';
 import type { Season } from '#contract/records/season.ts';
+import type { SeasonOffer } from '#contract/season/seasonOffer.ts';
+import { counted } from '#contract/words/counted.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { LifterSeasonPage } from './LifterSeasonPage.tsx';
 import { methodWord } from './methodChoices.ts';
 import { SeasonPlanPart } from './SeasonPlanPart.tsx';
+import type { SeasonView } from './SeasonView.ts';
+import { ChangesPart } from './taken/ChangesPart.tsx';
+import { TakenPlanPage } from './taken/TakenPlanPage.tsx';
 import { useSeasonView } from './useSeasonView.ts';
 import { WhoPart } from './who/WhoPart.tsx';
 
@@ -15,6 +20,7 @@ const SeasonPaperPage = lazy(() =>
 /** The parts of a season, each under an address of its own. */
 const parts = [
   { id: undefined, word: 'Plan' },
+  { id: 'taken', word: 'Changes' },
   { id: 'who', word: 'Meets and lifters' },
 ] as const;
 
@@ -22,7 +28,7 @@ const parts = [
 export function SeasonPage(props: { season: Season; part: string | undefined; of?: string }) {
   const { season: kept, part, of } = props;
   const club = useClub();
-  const season = useSeasonView(kept.id);
+  const { season, offer } = useSeasonView(kept.id);
   const method = club.method.find(({ id }) => id === kept.methodId);
   const lifter = season.lifters.find((one) => one.lifter.id === of);
   if (part === 'lifter')
@@ -80,9 +86,45 @@ export function SeasonPage(props: { season: Season; part: string | undefined; of
         </p>
       ) : part === 'who' ? (
         <WhoPart season={season} />
+      ) : part === 'taken' ? (
+        <Taken number={of} season={season} offer={offer} />
       ) : (
-        <SeasonPlanPart season={season} />
+        <>
+          <ChangedLine offer={offer} />
+          <SeasonPlanPart season={season} />
+        </>
       )}
     </div>
+  );
+}
+
+/** What changed, or a plan that was taken before, where the address names its number. */
+function Taken(props: { number: string | undefined; season: SeasonView; offer: SeasonOffer }) {
+  const { number, season, offer } = props;
+  const head = offer.taken.find((one) => String(one.number) === number);
+  if (head === undefined) return <ChangesPart offer={offer} />;
+  return (
+    <TakenPlanPage
+      seasonId={season.id}
+      number={head.number}
+      today={season.today}
+      isLast={head === offer.taken.at(-1)}
+    />
+  );
+}
+
+/** Says above the picture that it is not what holds. */
+function ChangedLine({ offer: { plan, taken, differences } }: { offer: SeasonOffer }) {
+  const holds = taken.at(-1);
+  if (holds !== undefined && differences.length === 0) return null;
+  return (
+    <p className="season-changed">
+      {holds === undefined
+        ? 'This plan was not taken yet. '
+        : `This is not plan ${holds.number}, which holds: it differs for ${counted(differences.length, 'lifter')}. `}
+      <Link href={`/${plan.seasonId}/taken`}>
+        {holds === undefined ? 'Take it' : 'See what changes, and why'}
+      </Link>
+    </p>
   );
 }

@@ -18,8 +18,8 @@ import { useWeekInAddress } from './useWeekInAddress.ts';
 import { WeekPanel } from './WeekPanel.tsx';
 import { weekWords } from './weekWords.ts';
 
-/** The whole season as a picture, what is to be looked at in it, and the week that is open. */
-export function SeasonPlanPart({ season }: { season: SeasonView }) {
+/** The whole season as a picture, what is to be looked at in it, and the week that is open. `isKept`: it is one that was taken, and only looked at. */
+export function SeasonPlanPart({ season, isKept = false }: { season: SeasonView; isKept?: boolean }) {
   const club = useClub();
   const [liftAsked, setLift] = useInAddress('lift', 'squat');
   const lift = liftWords.find(({ value }) => value === liftAsked)?.value ?? 'squat';
@@ -71,6 +71,7 @@ export function SeasonPlanPart({ season }: { season: SeasonView }) {
         <WeekPanel
           key={`${of.lifter.id} ${asked?.monday}`}
           season={season}
+          isKept={isKept}
           of={of}
           at={open.week}
           byHand={club.plannedByHand.filter(({ seasonId }) => seasonId === season.id)}

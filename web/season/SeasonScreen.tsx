@@ -46,6 +46,9 @@ export function SeasonScreen() {
       <Route path="/:id/lifter/:of">
         {({ id, of }) => seasonOf(id, (season) => <SeasonPage season={season} part="lifter" of={of} />)}
       </Route>
+      <Route path="/:id/taken/:of">
+        {({ id, of }) => seasonOf(id, (season) => <SeasonPage season={season} part="taken" of={of} />)}
+      </Route>
       <Route path="/:id/:part?">
         {({ id, part }) => seasonOf(id, (season) => <SeasonPage season={season} part={part} />)}
       </Route>

@@ -15,13 +15,15 @@ export function WeekPanel(props: {
   season: SeasonView;
   of: LifterSeason;
   at: number;
+  /** A plan that was taken is only looked at. */
+  isKept: boolean;
   byHand: readonly PlannedByHand[];
   /** Somebody opened it just now. */
   takesFocus: boolean;
   onGo: (weeks: number) => void;
   onLeave: () => void;
 }) {
-  const { season, of, at, takesFocus, onGo, onLeave } = props;
+  const { season, of, at, isKept, takesFocus, onGo, onLeave } = props;
   const { plan, lifter } = of;
   const week = plan.weeks[at]!;
   const sunday = daysLater(week.monday, 6);
@@ -85,6 +87,7 @@ export function WeekPanel(props: {
               key={day.date}
               day={day}
               season={season}
+              isKept={isKept}
               of={of}
               byHand={byHand.filter(
                 ({ date, lifterId }) => date === day.date && (lifterId === null || lifterId === lifter.id),

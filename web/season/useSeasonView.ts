@@ -1,13 +1,16 @@
 import { useMemo } from 'react';
-import { clubSeason } from '#reckon/season/clubSeason.ts';
+import type { SeasonOffer } from '#contract/season/seasonOffer.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { useSeasonOffer } from '#web/api/useSeason.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import type { SeasonView } from './SeasonView.ts';
 import { viewOfSeason } from './viewOfSeason.ts';
 
-/** A season as its pages show it, worked out here from the records as they are now: what is changed is seen at once. */
-export function useSeasonView(seasonId: string): SeasonView {
+/** A season as its pages show it, with what was taken of it. */
+export function useSeasonView(seasonId: string): { season: SeasonView; offer: SeasonOffer } {
   const club = useClub();
   const today = localToday(useClubSettings().timeZone);
-  return useMemo(() => viewOfSeason(club, clubSeason(club, seasonId, today), today), [club, seasonId, today]);
+  const offer = useSeasonOffer(seasonId);
+  const season = useMemo(() => viewOfSeason(club, offer.plan, today), [club, offer, today]);
+  return { season, offer };
 }
