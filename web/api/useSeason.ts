@@ -1,7 +1,11 @@
 import { queryOptions, useMutation, useQuery, useQueryClient, useSuspenseQuery } from '@tanstack/react-query';
 import type { SeasonOffer, TakenSeason } from '#contract/season/seasonOffer.ts';
+import type { WeekTaking } from '#contract/season/weekTaking.ts';
+import { useToast } from '#web/parts/Toast.tsx';
+import { refreshClub } from './refreshClub.ts';
 import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
+import { useUndo } from './useUndo.ts';
 
 const seasonKey = (seasonId: string) => [...clubKey, 'season', seasonId] as const;
 const pathOf = (seasonId: string) => `/api/seasons/${encodeURIComponent(seasonId)}`;
@@ -32,5 +36,29 @@ export function useTakePlan(seasonId: string) {
   return useMutation({
     mutationFn: (again: number | null) => request('POST', `${pathOf(seasonId)}/taken`, { again }),
     onSuccess: () => client.invalidateQueries({ queryKey: seasonKey(seasonId) }),
+  });
+}
+
+const weekPath = (seasonId: string, monday: string) => `${pathOf(seasonId)}/weeks/${monday}`;
+
+/** What putting a week on the training days would do, and which of its days stand there already. */
+export function useWeekTaking(seasonId: string, monday: string) {
+  return useQuery({
+    queryKey: [...seasonKey(seasonId), 'week', monday],
+    queryFn: ({ signal }) => request<WeekTaking>('GET', weekPath(seasonId, monday), undefined, signal),
+  });
+}
+
+/** Puts a week on the training days by one change, which one undo takes back. */
+export function useTakeWeek(seasonId: string, monday: string) {
+  const client = useQueryClient();
+  const say = useToast();
+  const undo = useUndo();
+  return useMutation({
+    mutationFn: () => request<WeekTaking & { seq: number }>('POST', weekPath(seasonId, monday)),
+    onSuccess: async ({ seq }) => {
+      await refreshClub(client);
+      say('The week is on the Day screen.', () => undo(seq));
+    },
   });
 }

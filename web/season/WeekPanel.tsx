@@ -8,6 +8,7 @@ import { firstAndMore } from '#contract/words/firstAndMore.ts';
 import { LoadFigures } from './LoadFigures.tsx';
 import { PlannedDayView } from './PlannedDayView.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
+import { TakeWeek } from './taken/TakeWeek.tsx';
 import { warningsOfWeek } from './warningsOfWeek.ts';
 
 /** One week of one lifter in words: what it is for, its days, what it comes to, and what to look at. */
@@ -80,6 +81,7 @@ export function WeekPanel(props: {
           })}
         </ul>
       )}
+      {!isKept && sunday >= season.today && <TakeWeek seasonId={season.id} monday={week.monday} />}
       {week.days.length > 0 && (
         <div className="season-days">
           {week.days.map((day) => (
