@@ -9,7 +9,7 @@ const daysLater = (date: string, days: number) =>
 test.describe('an empty club', () => {
   test.use({ startsWith: 'nothing' });
 
-  test('six lifters have a season by a shipped method, and its week goes to the Day screen', async ({
+  test('six lifters have a season from few fields, by a method that comes with the program', async ({
     page,
     address,
   }) => {
@@ -53,6 +53,49 @@ test('a season is read with the keyboard alone, from the year to a day and back'
   await expect(week).toBeHidden();
   await expect(picture).toBeFocused();
   await eachSizeAndLight(page);
+});
+
+test('a meet is moved by two weeks: what changes is told with why, taken, and next week goes to the Day screen', async ({
+  page,
+  address,
+}) => {
+  const headers = { origin: address };
+  const { records } = await (await page.request.get('/api/club')).json();
+  const season = records.season.find(({ title }: { title: string }) => title === 'Early crew');
+  await page.request.post(`/api/seasons/${season.id}/taken`, { headers, data: {} });
+  await page.goto(`/season/${season.id}/taken`);
+  await expect(page.getByRole('heading', { name: 'Nothing differs from the plan that holds' })).toBeVisible();
+
+  await page.getByRole('link', { name: 'Meets and lifters' }).click();
+  await page.getByRole('button', { name: 'Change Tollbridge Open' }).click();
+  const day = page.getByLabel('Day', { exact: true });
+  await day.fill(daysLater(await day.inputValue(), 14));
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('link', { name: 'Plan', exact: true }).click();
+  await page.getByRole('link', { name: 'See what changes, and why' }).click();
+  await expect(page.getByText(/^Tollbridge Open is on Sat .* instead of Sat /).first()).toBeVisible();
+  // Who trains for the other meet alone is not told of.
+  await expect(page.getByRole('heading', { level: 3, name: /Tereza Holoubková/ })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 3, name: /Lars Østermark/ })).toHaveCount(0);
+  await eachSizeAndLight(page);
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.getByRole('button', { name: 'Take these changes' }).click();
+  await expect(page.getByRole('heading', { name: 'Nothing differs from the plan that holds' })).toBeVisible();
+  const before = page.getByRole('listitem').filter({ hasText: /^Plan \d+, taken on .*(?<!It holds\.)$/ });
+  await before.first().getByRole('link').click();
+  await expect(page.getByRole('button', { name: 'Take this one again' })).toBeVisible();
+
+  const today = await page.evaluate(() => new Date().toISOString().slice(0, 10));
+  const monday = daysLater(today, 8 - (new Date(today).getUTCDay() || 7));
+  const of = records.seasonEntry.find(
+    ({ seasonId }: { seasonId: string }) => seasonId === season.id,
+  ).lifterId;
+  await page.goto(`/season/${season.id}?week=${monday}&lifter=${of}`);
+  await page.getByRole('button', { name: 'Put this week on the Day screen' }).click();
+  const made = page.getByRole('region', { name: 'On the Day screen' });
+  await made.getByRole('link').first().click();
+  await expect(page).toHaveURL(/\/day\//);
+  await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 });
 
 /** No page is wider than its screen, and a screen reader finds nothing wrong, in both lights and three sizes. */
