@@ -158,7 +158,3 @@ it('is exact through each set from any start to any end, what hangs there priced
     { numRuns: 60 },
   );
 });
-
-function never(): never {
-  throw new Error('not asked');
-}
