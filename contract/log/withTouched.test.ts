@@ -25,6 +25,8 @@ const part = fc.record(
 );
 const struckAt = '2026-01-04T00:00:00.000Z';
 
+const placeOf = ({ doneOn, order, id }: LoggedSet) => `${doneOn} ${order} ${id}`;
+
 /** What the server answers, told another way: each day's sets by their places in the day. */
 function asAnswered(all: readonly LoggedSet[], asked: PartOfLog) {
   const { from = '', to = '9', ...same } = asked;
@@ -32,7 +34,6 @@ function asAnswered(all: readonly LoggedSet[], asked: PartOfLog) {
     one.doneOn >= from &&
     one.doneOn <= to &&
     Object.entries(same).every(([name, value]) => one[name as 'lift'] === value);
-  const placeOf = ({ doneOn, order, id }: LoggedSet) => `${doneOn} ${order} ${id}`;
   return all.filter(isAsked).toSorted((a, b) => (placeOf(a) < placeOf(b) ? -1 : 1));
 }
 

@@ -37,7 +37,7 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
     for (const lifterId of new Set(touched.map((set) => set.lifterId))) {
       const own = touched.filter((set) => set.lifterId === lifterId);
       const log = logs.get(lifterId)?.then((before) => marksWith(before, own) ?? store.logMarks(lifterId));
-      if (log) keep(logs, lifterId, log);
+      if (log !== undefined) void keep(logs, lifterId, log);
     }
   }
 
