@@ -74,17 +74,18 @@ export function feltSquare(levelSquare: number, perKg: number, stepKg: number): 
 export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, stepKg: number): AimRows {
   const g = travel.gravityMps2;
   if (aim.by === 'percent') {
+    const sharePerKg = 1 / referenceKg;
     const gearRow = (pull: GearPull) =>
       aim.targets.map(({ basis }) => pullOn(basis, pull) / (g * referenceKg));
     return {
-      perKg: aim.targets.map(() => 1 / referenceKg),
+      perKg: aim.targets.map(() => sharePerKg),
       empty: aim.targets.map(({ share }) => 0 - share),
       gearRow,
       shareRow: gearRow,
-      sharePerKg: 1 / referenceKg,
+      sharePerKg,
       // Percentages are of a maximum that stands fast: what strength does with bands is not asked.
       bandErrorSd: 0,
-      feltSquare: feltSquare(meanSquare(aim.targets.map(({ share }) => share)), 1 / referenceKg, stepKg),
+      feltSquare: feltSquare(meanSquare(aim.targets.map(({ share }) => share)), sharePerKg, stepKg),
     };
   }
   const sharePerN = rangeThatMatters.map((s) => shareOfCapability(1, capability, heightAt(travel, s), g));

@@ -149,4 +149,16 @@ export const untoldOfRanking: readonly Untold[] = [
     changes: ['0 -> 1'],
     why: 'A clock counts from any moment, and this one stands.',
   },
+  {
+    file: 'core/day/anotherProposal.ts',
+    within: 'meanSquare(apart) > feltSquare(',
+    changes: ['> -> >='],
+    why: 'No difference is just what can be felt, to the last digit.',
+  },
+  {
+    file: 'core/day/gearSums.ts',
+    within: 'for (let i = 0; i < size; i++)',
+    changes: ['< -> <='],
+    why: 'Writing one past the end of a typed array does nothing.',
+  },
 ];

@@ -252,4 +252,10 @@ export const untoldOfSharing: readonly Untold[] = [
     changes: ['settled.every((plan, rack) => plan.cost > before[rack]! - 1e-9) -> false'],
     why: 'Another round after one in which nobody gained changes nothing.',
   },
+  {
+    file: 'core/day/settle.ts',
+    within: 'before.cost <= plan.cost',
+    changes: ['<= -> <'],
+    why: 'Of two plans that cost alike either may hang.',
+  },
 ];
