@@ -115,12 +115,14 @@ describe('the highest plane', () => {
     };
     // Pair and chains make less than 50 kg at lockout, of a maximum of 180 kg.
     const asked = [
-      { lockoutShare: 1.2, set: { hookups: [0], chainPairs: [2] } },
-      { lockoutShare: 0.2, set: { hookups: [], chainPairs: [0] } },
+      { onBar: 0.4, lockoutShare: 1.2, set: { hookups: [0], chainPairs: [2] } },
+      { onBar: 0.4, lockoutShare: 0.2, set: { hookups: [], chainPairs: [0] } },
+      // Less on the bar than the bar itself.
+      { onBar: 0.05, lockoutShare: 0.05, set: { hookups: [], chainPairs: [0] } },
     ];
-    for (const { lockoutShare, set } of asked) {
+    for (const { onBar, lockoutShare, set } of asked) {
       const targets = [
-        { basis: 'bar' as const, share: 0.4 },
+        { basis: 'bar' as const, share: onBar },
         { basis: 'lockout' as const, share: lockoutShare },
       ];
       const task = taskOf({ by: 'percent', targets });
