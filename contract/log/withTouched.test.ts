@@ -57,3 +57,7 @@ test('a part that none of the touched sets is in stays the same list', () => {
   const held = [one!];
   expect(withTouched(held, { lifterId: 'one' }, [other!])).toBe(held);
 });
+
+function placeOf({ doneOn, order, id }: LoggedSet): string {
+  return `${doneOn} ${order} ${id}`;
+}

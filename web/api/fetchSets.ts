@@ -1,5 +1,12 @@
+import type { PartOfLog } from '#contract/log/withTouched.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { requestAgain } from './request.ts';
+
+/** Which part of the log is asked for; dates are local, both ends count. */
+export interface SetsAsked extends PartOfLog {
+  /** That stand in the note of a set or of its training day. */
+  words?: string;
+}
 
 export interface SetsAnswer {
   /** Oldest first, struck ones included. */

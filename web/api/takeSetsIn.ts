@@ -1,8 +1,7 @@
 import type { Query, QueryClient } from '@tanstack/react-query';
 import { withTouched } from '#contract/log/withTouched.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { SetsAnswer } from './fetchSets.ts';
-import type { SetsAsked } from './useSets.ts';
+import type { SetsAnswer, SetsAsked } from './fetchSets.ts';
 
 /**
  * Takes sets that were touched into what is held of the log, in the part of it that a query asked for. False where only the server can

@@ -6,21 +6,14 @@ import {
   useQueryClient,
 } from '@tanstack/react-query';
 import type { LogDays } from '#contract/log/logDay.ts';
-import type { PartOfLog } from '#contract/log/withTouched.ts';
 import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
-import { fetchSets } from './fetchSets.ts';
+import { fetchSets, type SetsAsked } from './fetchSets.ts';
 import { once } from './once.ts';
 import { refreshClub } from './refreshClub.ts';
 import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
-/** Which part of the log is asked for; dates are local, both ends count. */
-export interface SetsAsked extends PartOfLog {
-  /** That stand in the note of a set or of its training day. */
-  words?: string;
-}
-
-/** Part of the log; asked again whenever the club changes. What was there stays until the rest has come. */
+/** Part of the log, as the club changes. What was there stays until the rest has come. */
 export function useSets(asked: SetsAsked) {
   return useQuery({
     queryKey: [...clubKey, 'sets', asked],
