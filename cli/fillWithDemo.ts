@@ -5,9 +5,11 @@ import { localToday } from './localToday.ts';
 export async function fillWithDemo(store: ClubStore): Promise<void> {
   const { millraceClub } = await import('#demo/millraceClub.ts');
   const { millraceLog } = await import('#demo/history/millraceLog.ts');
+  const { millraceTaken } = await import('#demo/millraceTaken.ts');
   const today = localToday();
   const records = millraceClub(today);
-  await store.importRecords(records, { sets: millraceLog(records, today) });
+  const sets = millraceLog(records, today);
+  await store.importRecords(records, { sets, takenPlans: millraceTaken(records, today) });
   // Tomorrow's day greets with its loads, by everybody's bests: logs are read once the server runs, and then offered.
   const [next] = records.day.filter(({ date }) => date > today).sort((a, b) => a.date.localeCompare(b.date));
   if (next === undefined) return;

@@ -4,6 +4,8 @@ export interface CalendarEntry {
   id: string;
   /** By the club's clock, 2026-11-25. */
   date: string;
+  /** The whole day, whatever the club's usual hour is. */
+  wholeDay: boolean;
   title: string;
   /** Lines of plain text; empty: none. */
   description: string;

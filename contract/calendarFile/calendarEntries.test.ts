@@ -159,6 +159,55 @@ describe("a lifter's own calendar", () => {
   });
 });
 
+const goes = (lifterId: string, meetIds: string[]) => ({
+  id: 'entry',
+  seasonId: 'season',
+  lifterId,
+  meetIds,
+});
+
+const ofCup = (given: Parameters<typeof read>[0], changes: ToldChange[], lifterId?: string) =>
+  read({ day: [], ...given }, changes, lifterId).filter(({ id }) => id === 'meet.cup');
+
+describe('a meet in the calendar', () => {
+  const cup = { id: 'cup', title: 'Quarry Cup', date: '2026-12-12', note: 'Secret' };
+  const entered = { kind: 'seasonEntry', id: 'entry' };
+
+  test('stands with its title for everybody, moved when it moves, cancelled when it is removed', () => {
+    const later = { ...cup, date: '2026-12-19' };
+    const changes = log(
+      { kind: 'meet', id: 'cup', after: cup },
+      { kind: 'meet', id: 'cup', before: cup, after: later },
+      { kind: 'meet', id: 'cup', before: later },
+    );
+    const stand = [cup, later].map((meet, at) => ofCup({ meet: [meet] }, changes.slice(0, at + 1))[0]!);
+    const gone = ofCup({ meet: [] }, changes)[0]!;
+    expect([...stand, gone].map(({ date, sequence, cancelled }) => [date, sequence, cancelled])).toEqual([
+      ['2026-12-12', 1, false],
+      ['2026-12-19', 2, false],
+      ['2026-12-19', 3, true],
+    ]);
+    expect(stand[0]).toMatchObject({ title: 'Quarry Cup', wholeDay: true, description: '' });
+  });
+
+  test('stands in the calendar of whoever trains for it, and is cancelled there alone when they go elsewhere', () => {
+    const here = goes(one.id, ['cup']);
+    const elsewhere = goes(one.id, ['other']);
+    const changes = log(
+      { kind: 'meet', id: 'cup', after: cup },
+      { ...entered, after: here },
+      { ...entered, before: here, after: elsewhere },
+    );
+    expect(ofCup({ meet: [cup], seasonEntry: [here] }, changes.slice(0, 2), one.id)).toMatchObject([
+      { cancelled: false, sequence: 2 },
+    ]);
+    const left = { meet: [cup], seasonEntry: [elsewhere] };
+    expect(ofCup(left, changes, one.id)).toMatchObject([{ cancelled: true, sequence: 3 }]);
+    expect(ofCup(left, changes, other.id)).toEqual([]);
+    expect(ofCup(left, changes)).toMatchObject([{ cancelled: false }]);
+  });
+});
+
 test('history read in parts is history read at once', () => {
   const changes = log({ after: day }, { before: day }, { replaced: true }, { after: day });
   const parts = changes.reduce((known, change) => historyAfter(known, [change]), noHistory);

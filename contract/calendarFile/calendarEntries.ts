@@ -17,11 +17,11 @@ export interface CalendarAsked {
 }
 
 /**
- * The club's training days as entries of a calendar, by date. A day that was removed, or in which the asked lifter no longer has a
- * place, is cancelled rather than left out. No notes, no loads; names only where the club wants them there.
+ * The club's training days and meets as entries of a calendar, by date. A day that was removed, or in which the asked lifter no longer has a
+ * place, and a meet likewise, is cancelled rather than left out. No notes, no loads; names only where the club wants them there.
  */
 export function calendarEntries(
-  records: Pick<ClubRecords, 'day' | 'lifter'> & { club: [Club, ...Club[]] },
+  records: Pick<ClubRecords, 'day' | 'lifter' | 'meet' | 'seasonEntry'> & { club: [Club, ...Club[]] },
   history: DayHistory,
   asked: CalendarAsked,
 ): CalendarEntry[] {
@@ -37,15 +37,17 @@ export function calendarEntries(
     standing.add(day.id);
     const title = titleOf(day, groups);
     const description = groups.map((group) => groupLines(group, club, names)).join('\n');
-    return [entry(history, day.id, { date: day.date, title, description, cancelled: false })];
+    const told = { date: day.date, wholeDay: false, title, description, cancelled: false };
+    return [entry(history, day.id, history.days.get(day.id), told)];
   });
   const now = new Map(records.day.map((day) => [day.id, day]));
   const gone = [...history.days].flatMap(([id, past]) => {
     if (standing.has(id) || (lifterId !== undefined && !past.lifterIds.has(lifterId))) return [];
     const { date, title } = now.get(id) ?? past.last;
-    return [entry(history, id, { date, title: title || noTitle, description: '', cancelled: true })];
+    const told = { date, wholeDay: false, title: title || noTitle, description: '', cancelled: true };
+    return [entry(history, id, past, told)];
   });
-  return [...entries, ...gone]
+  return [...entries, ...gone, ...meetEntries(records, history, lifterId)]
     .filter(({ date }) => date >= asked.from && date <= asked.to)
     .toSorted((a, b) => compare(a.date, b.date) || compare(a.id, b.id));
 }
@@ -58,12 +60,45 @@ export function firstName(name: string): string {
   return name.trim().split(/\s+/, 1)[0]!;
 }
 
+/** Meets, each a whole day: all of the club's, or those that one lifter trains for. */
+function meetEntries(
+  { meet: meets, seasonEntry }: Pick<ClubRecords, 'meet' | 'seasonEntry'>,
+  history: DayHistory,
+  lifterId: string | undefined,
+): CalendarEntry[] {
+  const goesTo = new Set(
+    seasonEntry.filter((one) => one.lifterId === lifterId).flatMap(({ meetIds }) => meetIds),
+  );
+  const standing = meets.filter(({ id }) => lifterId === undefined || goesTo.has(id));
+  const now = new Map(meets.map((meet) => [meet.id, meet]));
+  const ids = new Set(standing.map(({ id }) => id));
+  const gone = [...history.meets].flatMap(([id, { last, lifterIds }]) => {
+    const meet = now.get(id) ?? last;
+    const wasTheirs = lifterId === undefined || lifterIds.has(lifterId);
+    return ids.has(id) || meet === null || !wasTheirs
+      ? []
+      : [{ id, date: meet.date, title: meet.title, cancelled: true }];
+  });
+  const there = standing.map(({ id, date, title }) => ({ id, date, title, cancelled: false }));
+  return [...there, ...gone].map(({ id, date, title, cancelled }) =>
+    // A day may have the same id: each kind counts its own.
+    entry(history, `meet.${id}`, history.meets.get(id), {
+      date,
+      wholeDay: true,
+      title,
+      description: '',
+      cancelled,
+    }),
+  );
+}
+
 function entry(
-  { days, all }: DayHistory,
+  { all }: DayHistory,
   id: string,
-  told: Pick<CalendarEntry, 'date' | 'title' | 'description' | 'cancelled'>,
+  past: Told | undefined,
+  told: Pick<CalendarEntry, 'date' | 'wholeDay' | 'title' | 'description' | 'cancelled'>,
 ): CalendarEntry {
-  const own: Told = days.get(id) ?? { changes: 0, changedAt: null };
+  const own = past ?? { changes: 0, changedAt: null };
   const moments = [own.changedAt, all.changedAt].filter((moment) => moment !== null).toSorted();
   // A log always tells how a day came about; that of a damaged file may not.
   return {

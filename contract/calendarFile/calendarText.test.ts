@@ -21,6 +21,7 @@ function entry(fields: Partial<CalendarEntry> = {}): CalendarEntry {
   return {
     id: 'day-1',
     date: '2026-11-30',
+    wholeDay: false,
     title: 'Speed',
     description: '',
     sequence: 3,
@@ -35,6 +36,13 @@ function lying(timeZone: string, date: string, trainingStartsAt: string, trainin
   const text = calendarText(club({ timeZone, trainingStartsAt, trainingMinutes }), [entry({ date })]);
   return readCalendar(text).events[0]!;
 }
+
+test('a meet is a whole day, also where training has its hour', () => {
+  // RFC 5545, 3.6.1: an event whose start is a DATE lasts that day.
+  const text = calendarText(club({ trainingStartsAt: '18:30' }), [entry({ id: 'meet.1', wholeDay: true })]);
+  expect(text).toMatch(/DTSTART;VALUE=DATE:20261130/);
+  expect(text).toContain('UID:meet.1@club-1.rackwright');
+});
 
 describe('a training day lies where the clocks of the club show its hour', () => {
   // Each instant is worked out by hand from the zone's offset from UTC on that date.

@@ -12,7 +12,7 @@ export type CalendarClub = Pick<
 
 /**
  * Entries as a calendar file (RFC 5545), the same bytes for the same entries. They lie at the club's usual hour, in its time zone with
- * the zone's rules beside them; where the club says no hour each is a whole day. `of` narrows the calendar's name: to a lifter's, say.
+ * the zone's rules beside them; where the club says no hour each is a whole day, as a meet always is. `of` narrows the calendar's name: to a lifter's, say.
  */
 export function calendarText(club: CalendarClub, entries: readonly CalendarEntry[], of = ''): string {
   const name = [club.name, of].filter((part) => part !== '').join(': ');
@@ -23,7 +23,7 @@ export function calendarText(club: CalendarClub, entries: readonly CalendarEntry
     // Without a zone of its own: it would turn the moments of changes, which must be in UTC, into local ones.
     timezone: { name: null, generator: () => zoneRules(club.timeZone, ...yearsOf(entries)) },
   });
-  for (const entry of entries) calendar.createEvent({ ...about(club, entry), ...lies(club, entry.date) });
+  for (const entry of entries) calendar.createEvent({ ...about(club, entry), ...lies(club, entry) });
   return calendar.toString();
 }
 
@@ -47,9 +47,9 @@ function about(
 /** When an entry begins and ends. */
 function lies(
   { timeZone, trainingStartsAt, trainingMinutes }: CalendarClub,
-  date: string,
+  { date, wholeDay }: CalendarEntry,
 ): Pick<ICalEventData, 'start' | 'end' | 'allDay' | 'timezone'> {
-  if (trainingStartsAt === null) return { start: `${date}T00:00:00Z`, allDay: true };
+  if (wholeDay || trainingStartsAt === null) return { start: `${date}T00:00:00Z`, allDay: true };
   const startMs = instantOf(`${date}T${trainingStartsAt}:00`, timeZone);
   let endMs = startMs + trainingMinutes * minuteMs;
   // In the hour that clocks show twice a reader takes the first: the end is put after it, never before the start.

@@ -10,14 +10,18 @@ export type ClubCalendar = (lifter?: Lifter) => Promise<string>;
 
 /**
  * Writes the calendar as it is asked for, and once only as long as the club stays as it is, however many telephones ask. What the log of
- * changes tells of the days is read once and gone on from.
+ * changes tells of days and meets is read once and gone on from.
  */
 export function clubCalendar(store: ClubStore): ClubCalendar {
   let known = noHistory;
   const written = new Map<string, { state: string; text: string }>();
   async function history() {
     for (;;) {
-      const changes = await store.changesTouching(['club', 'day'], known.seq, changesAtOnce);
+      const changes = await store.changesTouching(
+        ['club', 'day', 'meet', 'seasonEntry'],
+        known.seq,
+        changesAtOnce,
+      );
       if (changes.length === 0) return known;
       // Somebody else may have read on meanwhile.
       if (changes[0]!.seq > known.seq) known = historyAfter(known, changes);
@@ -25,13 +29,18 @@ export function clubCalendar(store: ClubStore): ClubCalendar {
   }
   async function write(years: Years, lifter: Lifter | undefined): Promise<string> {
     const told = await history();
-    const [clubs, day, lifters] = await Promise.all([
+    const [clubs, day, lifters, meet, seasonEntry] = await Promise.all([
       store.list('club'),
       store.list('day'),
       store.list('lifter'),
+      store.list('meet'),
+      store.list('seasonEntry'),
     ]);
     const club = clubs as [Club];
-    const entries = calendarEntries({ club, day, lifter: lifters }, told, { ...years, lifterId: lifter?.id });
+    const entries = calendarEntries({ club, day, lifter: lifters, meet, seasonEntry }, told, {
+      ...years,
+      lifterId: lifter?.id,
+    });
     return calendarText(club[0], entries, lifter && club[0].namesInCalendar ? firstName(lifter.name) : '');
   }
   return async (lifter) => {

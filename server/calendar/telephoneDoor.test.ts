@@ -37,13 +37,13 @@ test('an address gives the calendar that the program itself gives, and nothing w
   expect((await fetch(await urlOf(null), { headers })).status).toBe(304);
 });
 
-test("a lifter's address gives that lifter's days, and tells nothing of the club's address", async () => {
+test("a lifter's address gives that lifter's days and meets, and tells nothing of the club's address", async () => {
   const { store, urlOf } = await servedWithDoor();
   const { record } = await store.create('lifter', { name: 'Newly Come', category: 'other' });
   const [whole, own] = [await urlOf(null), await urlOf(record.id)];
-  expect(readCalendar(await (await fetch(whole)).text()).events).toHaveLength(1);
+  expect(readCalendar(await (await fetch(whole)).text()).events).toHaveLength(2);
   expect(readCalendar(await (await fetch(own)).text()).events).toEqual([]);
-  expect(readCalendar(await (await fetch(await urlOf('lifter-1'))).text()).events).toHaveLength(1);
+  expect(readCalendar(await (await fetch(await urlOf('lifter-1'))).text()).events).toHaveLength(2);
   expect(new Set([whole, own].map((address) => new URL(address).pathname)).size).toBe(2);
 });
 

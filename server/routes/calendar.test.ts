@@ -58,7 +58,10 @@ test('a changed day is the same event, later; a removed one is cancelled; undone
 test('a day that another club takes the place of is cancelled where anybody ever changed it', async () => {
   const { events, store } = await calendarApp();
   await store.importRecords({ ...smallClub(), day: [] });
-  expect(await events()).toMatchObject([{ status: 'CANCELLED' }]);
+  expect(await events()).toMatchObject([
+    { status: 'CANCELLED' },
+    { title: 'Quarry Cup', status: 'CONFIRMED', start: '2027-02-06' },
+  ]);
 });
 
 test("at the club's usual hour, in its zone, once it says one", async () => {
@@ -70,11 +73,11 @@ test("at the club's usual hour, in its zone, once it says one", async () => {
   expect((await events())[0]!.start).toMatch(/^\d{4}-11-26T02:30:00.000Z$/);
 });
 
-test('of one lifter: only the days of that lifter; of a stranger: refused', async () => {
+test('of one lifter: only the days and meets of that lifter; of a stranger: refused', async () => {
   const { events, store, ask } = await calendarApp();
   const { record } = await store.create('lifter', { name: 'Newly Come', category: 'other' });
   expect(await events(`/api/calendar.ics?lifterId=${record.id}`)).toEqual([]);
-  expect(await events('/api/calendar.ics?lifterId=lifter-1')).toHaveLength(1);
+  expect(await events('/api/calendar.ics?lifterId=lifter-1')).toHaveLength(2);
   expect(await ask('GET', '/api/calendar.ics?lifterId=ida')).toMatchObject({ status: 404 });
 });
 
