@@ -57,7 +57,7 @@ try {
 }
 
 /** The screens, each with a member of the club where it shows one. */
-function places({ lifter, day, bandPair }) {
+function places({ lifter, day, bandPair, season, seasonEntry }) {
   const newestDay = day.toSorted((a, b) => b.date.localeCompare(a.date))[0];
   const byStature = lifter.filter((l) => l.statureM).toSorted((a, b) => a.statureM - b.statureM);
   return {
@@ -73,6 +73,17 @@ function places({ lifter, day, bandPair }) {
           `/lifters/${byStature[0].id}/${part}`,
         ]),
       )),
+    season: '/season',
+    'season-new': '/season/new',
+    'season-methods': '/season/methods',
+    ...(season[0] && {
+      'season-changes': `/season/${season[0].id}/taken`,
+      'season-who': `/season/${season[0].id}/who`,
+      'season-paper': `/season/${season[0].id}/paper`,
+    }),
+    ...(seasonEntry[0] && {
+      'season-lifter': `/season/${seasonEntry[0].seasonId}/lifter/${seasonEntry[0].lifterId}`,
+    }),
     gear: '/gear',
     'gear-club': '/gear/club',
     evidence: '/evidence',
