@@ -98,6 +98,55 @@ test('a meet is moved by two weeks: what changes is told with why, taken, and ne
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 });
 
+test('a group is set by hand and put back, and a method is changed in a figure, compared and read from a file', async ({
+  page,
+}) => {
+  await page.goto('/season');
+  const picture = page.getByRole('slider', { name: 'Weeks of the season, lifter by lifter' });
+  await picture.focus();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+  const week = page.getByRole('region', { name: /^Week of / });
+  await week.getByRole('button', { name: /^Set by hand: Speed bench press/ }).click();
+  const form = week.getByRole('form', { name: /^Speed bench press/ });
+  await form.getByLabel('Sets').fill('5');
+  await form.getByRole('button', { name: 'Save' }).click();
+  await expect(week.getByText(/Speed bench press\. set by hand .* then 5 × 3\./)).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(week.getByText(/Speed bench press\. set by hand/)).toHaveCount(0);
+
+  await page.getByRole('link', { name: /, version 1$/ }).click();
+  await page.getByRole('button', { name: 'Change its figures' }).click();
+  await page.getByLabel('Phase').selectOption('Speed waves');
+  const least = page.getByLabel('At least');
+  await least.fill('4');
+  await expect(page.getByRole('alert')).toContainText(
+    'Speed waves, weeks at least is 4; it must be whole waves',
+  );
+  await least.fill('6');
+  await page.getByRole('button', { name: 'Keep as the next version' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: /, version 2$/ })).toBeVisible();
+  await page.getByLabel('Beside another').selectOption({ index: 1 });
+  const differs = page.getByRole('table', { name: /^What differs from/ });
+  await expect(differs.getByRole('row', { name: 'Speed waves, weeks at least 3 6' })).toBeVisible();
+  const saved = await page.getByRole('link', { name: 'Save as a file' }).getAttribute('href');
+  const method = JSON.parse(decodeURIComponent(saved!.slice(saved!.indexOf(',') + 1)));
+  await eachSizeAndLight(page);
+
+  await page.goto('/season/methods');
+  method.phases[0].days[0].weekday = 8;
+  const file = (document: object) => ({
+    name: 'method.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(document)),
+  });
+  await page.getByLabel('Read a method').setInputFiles(file(method));
+  await expect(page.getByRole('alert')).toContainText('weekday is 8; it must be at most 7.');
+  method.phases[0].days[0].weekday = 2;
+  await page.getByLabel('Read a method').setInputFiles(file(method));
+  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
+});
+
 /** No page is wider than its screen, and a screen reader finds nothing wrong, in both lights and three sizes. */
 async function eachSizeAndLight(page: Page): Promise<void> {
   for (const [width, height] of [

@@ -31,8 +31,11 @@ export function PhaseWeeks({ phase }: { phase: PhaseOfMethod }) {
             {methodRows(phase).map(({ week, days }) => (
               <tr key={week}>
                 <th scope="row">{week}</th>
-                {days.map(({ weekday, groups }) => (
+                {days.map(({ weekday, title: day, groups }) => (
                   <td key={weekday}>
+                    <span className="phone-only small quiet">
+                      {weekdayWord(weekday)}: {day}
+                    </span>
                     {groups.map(({ title, aim, sets }) => (
                       <p key={title}>
                         <strong>{title}</strong> {sets}, {aim}
