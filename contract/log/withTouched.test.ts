@@ -25,8 +25,6 @@ const part = fc.record(
 );
 const struckAt = '2026-01-04T00:00:00.000Z';
 
-const placeOf = ({ doneOn, order, id }: LoggedSet) => `${doneOn} ${order} ${id}`;
-
 /** What the server answers, told another way: each day's sets by their places in the day. */
 function asAnswered(all: readonly LoggedSet[], asked: PartOfLog) {
   const { from = '', to = '9', ...same } = asked;
