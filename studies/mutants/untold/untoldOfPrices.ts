@@ -195,4 +195,10 @@ export const untoldOfPrices: readonly Untold[] = [
     changes: ['needed[item] ? price : 0 -> needed[item] ? (0) : (price)'],
     why: 'Which prices are set back to nought changes how long the search takes: a bound holds at any prices.',
   },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: '(part, count, item) => part + count * charges[turn]![item]!, 0)',
+    changes: ['+ -> -', '0 -> 1'],
+    why: 'A walk taken for closed, or closed once more, makes a bound lower or the same, never wrong.',
+  },
 ];

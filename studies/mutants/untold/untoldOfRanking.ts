@@ -161,4 +161,10 @@ export const untoldOfRanking: readonly Untold[] = [
     changes: ['< -> <='],
     why: 'Writing one past the end of a typed array does nothing.',
   },
+  {
+    file: 'core/day/rankByRows.ts',
+    within: 'ascendingKg[middle]! < targetKg',
+    changes: ['< -> <='],
+    why: 'A mass that is just the one looked for is the nearest from both sides.',
+  },
 ];
