@@ -135,17 +135,20 @@ test('a group is set by hand and put back, and a method is changed in a figure, 
 
   await page.goto('/season/methods');
   method.phases[0].days[0].weekday = 8;
-  const file = (document: object) => ({
+  await page.getByLabel('Read a method').setInputFiles(fileOf(method));
+  await expect(page.getByRole('alert')).toContainText('weekday is 8; it must be at most 7.');
+  method.phases[0].days[0].weekday = 2;
+  await page.getByLabel('Read a method').setInputFiles(fileOf(method));
+  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
+});
+
+function fileOf(document: object) {
+  return {
     name: 'method.json',
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(document)),
-  });
-  await page.getByLabel('Read a method').setInputFiles(file(method));
-  await expect(page.getByRole('alert')).toContainText('weekday is 8; it must be at most 7.');
-  method.phases[0].days[0].weekday = 2;
-  await page.getByLabel('Read a method').setInputFiles(file(method));
-  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
-});
+  };
+}
 
 /** No page is wider than its screen, and a screen reader finds nothing wrong, in both lights and three sizes. */
 async function eachSizeAndLight(page: Page): Promise<void> {
