@@ -4,7 +4,7 @@ import { fitBand } from '#core/band/fitBand.ts';
 import { squatCapability } from '#core/rep/tests/capabilities.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import type { Aim } from './Aim.ts';
-import { bandShare } from './allowedSets.ts';
+import { allowedGear, bandShare } from './allowedSets.ts';
 import { bindingBounds } from './bindingBounds.ts';
 import type { RackGear } from './Gear.ts';
 import { hookupReach } from './hookupReach.ts';
@@ -215,6 +215,20 @@ describe('what may be proposed', () => {
   });
 });
 
+it('a set may leave the lightest bar exactly what the lifter may hold, and not a gram less', () => {
+  // Of 45 kg at lockout a pair of 200 N takes 20 kg, where a kilogram weighs 10 N: 25 kg are left.
+  const gear = { ...bare, hookups: [readPair('p', { zM: 0.9, forceN: 100 }, { zM: 1.5, forceN: 200 })] };
+  const task = {
+    travel: { ...travel, gravityMps2: 10 },
+    aim: { by: 'percent' as const, targets: [] },
+    referenceKg: 300,
+    most: { barKg: Number.POSITIVE_INFINITY, lockoutKg: 45, heaviestStep: 1 },
+  };
+  const isAllowed = (lightestKg: number) =>
+    allowedGear(gear, task, freeSearch, lightestKg).isAllowed({ hookups: [0], chainPairs: [] });
+  expect([25, 25.001].map(isAllowed)).toEqual([true, false]);
+});
+
 /** Of all bands of a pair that was read on the scale at two heights, for a lifter whose maximum is 300 kg. */
 function shareOf(bottomN: number, lockoutN: number): number {
   const pair = readPair('p', { zM: 0.9, forceN: bottomN }, { zM: 1.5, forceN: lockoutN });
@@ -223,3 +237,5 @@ function shareOf(bottomN: number, lockoutN: number): number {
     referenceKg: 300,
   });
 }
+
+const bare: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: [] };
