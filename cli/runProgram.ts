@@ -11,6 +11,7 @@ import { exportCommand } from './commands/export.ts';
 import { importCommand } from './commands/import.ts';
 import { rebuildCommand } from './commands/rebuild.ts';
 import { restoreCommand } from './commands/restore.ts';
+import { seasonCommand } from './commands/season.ts';
 import { serveCommand } from './commands/serve.ts';
 import { snapshotCommand } from './commands/snapshot.ts';
 import { trackCommand } from './commands/track.ts';
@@ -44,6 +45,7 @@ first. This program does not replace qualified coaching.`,
   for (const command of [
     serveCommand,
     dayCommand,
+    seasonCommand,
     calendarCommand,
     bandCommand,
     estimateCommand,

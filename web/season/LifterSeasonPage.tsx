@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
+import { warningSentences } from '#contract/season/warningSentences.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord, liftWords } from '#contract/words/liftWords.ts';
 import { referenceMaximum } from '#reckon/day/referenceMaximum.ts';
@@ -19,7 +20,6 @@ import { phasesIn } from './phasesIn.ts';
 import { SeasonPicture } from './SeasonPicture.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
 import { seasonScene } from './seasonRows.ts';
-import { warningSentences } from './seasonWideWarnings.ts';
 import { weekWords } from './weekWords.ts';
 
 /** One lifter's season, a week a row: what is planned, beside it what was done. */

@@ -1,6 +1,4 @@
-import { closedDaysSentence } from '#contract/season/closedDaysSentence.ts';
-import type { SeasonWarning } from '#contract/season/seasonPlan.ts';
-import { seasonWarningSentence } from '#contract/season/seasonWarningSentence.ts';
+import { warningSentences } from '#contract/season/warningSentences.ts';
 import type { SeasonView } from './SeasonView.ts';
 
 /** One sentence and the lifters whom it holds for. */
@@ -21,23 +19,4 @@ export function seasonWideWarnings({ lifters }: Pick<SeasonView, 'lifters'>): Sh
   return [...found]
     .sort(([, a], [, b]) => a.on.localeCompare(b.on))
     .map(([sentence, { names }]) => ({ sentence, names }));
-}
-
-/** Warnings in words, days that fall out for the same reason together. */
-export function warningSentences(warnings: readonly SeasonWarning[]): { on: string; sentence: string }[] {
-  const closed = new Map<string, string[]>();
-  for (const warning of warnings)
-    if (warning.code === 'closedDay')
-      closed.set(warning.why, [...(closed.get(warning.why) ?? []), warning.date]);
-  return [
-    ...warnings
-      .filter(({ code }) => code !== 'closedDay')
-      .map((warning) => ({ on: dayOf(warning), sentence: seasonWarningSentence(warning) })),
-    ...[...closed].map(([why, dates]) => ({ on: dates[0]!, sentence: closedDaysSentence(dates, why) })),
-  ].sort((a, b) => a.on.localeCompare(b.on));
-}
-
-function dayOf(warning: SeasonWarning): string {
-  if ('date' in warning) return warning.date;
-  return 'monday' in warning ? warning.monday : '';
 }

@@ -1,0 +1,39 @@
+import { Command } from 'commander';
+import { clubOption, withClub } from '../clubFile.ts';
+import { todayOfClub } from '../todayOfClub.ts';
+
+interface SeasonOptions {
+  club: string;
+  json?: true;
+}
+
+/** `season`: what the club's seasons come to, and what to look at in them. */
+export function seasonCommand(): Command {
+  return new Command('season')
+    .summary("the club's seasons, week by week, and what to look at")
+    .description(
+      'Lays every season of the club backwards from its meets, as the records are now: weeks with their phase and what they come to, warnings with what mends them, and where racks and bands do not do for all seasons together.',
+    )
+    .option('--json', 'every week, day and group, and all warnings, as JSON in SI units')
+    .addOption(clubOption())
+    .addHelpText(
+      'after',
+      `
+Shares are of the maximum that percentages refer to; weeks ahead are aims and no bars. Limits on volume and on rises are rules of thumb.
+A season is no permission for a lift.`,
+    )
+    .action(writeSeasons);
+}
+
+async function writeSeasons({ club, json }: SeasonOptions): Promise<void> {
+  const { records } = await withClub(club, (store) => store.records());
+  const { clubSeason } = await import('#reckon/season/clubSeason.ts');
+  const { gearAhead } = await import('#reckon/season/gearAhead.ts');
+  const { seasonText } = await import('../seasonText.ts');
+  const today = todayOfClub(records);
+  const seasons = records.season.map(({ id }) => clubSeason(records, id, today));
+  const gear = gearAhead(records, today);
+  process.stdout.write(
+    json ? `${JSON.stringify({ seasons, gear }, null, 2)}\n` : seasonText(records, seasons, gear),
+  );
+}
