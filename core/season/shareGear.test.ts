@@ -21,6 +21,10 @@ function mostByBruteForce(ways: readonly (readonly bigint[])[][], mostARack: num
   return most;
 }
 
+function isForAll({ rackOf }: { rackOf: (number | null)[] }): boolean {
+  return rackOf.every((rack) => rack !== null);
+}
+
 function digits(number: number, base: number, length: number): number[] {
   return Array.from({ length }, (_, at) => Math.floor(number / base ** at) % base);
 }
@@ -41,6 +45,14 @@ describe('gear of one hour shared between racks', () => {
         expect(shared.isMost).toBe(true);
         const served = shared.rackOf.filter((rack) => rack !== null).length;
         expect(served).toBe(mostByBruteForce(ways, mostARack));
+      }),
+    );
+  });
+
+  it('finds a way for everybody where only that is asked for, exactly where the most are all', () => {
+    fc.assert(
+      fc.property(asked, (one) => {
+        expect(isForAll(shareGear({ ...one, onlyAll: true }))).toBe(isForAll(shareGear(one)));
       }),
     );
   });

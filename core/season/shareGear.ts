@@ -6,6 +6,8 @@ export interface GearAsked {
   ways: readonly (readonly Ways[])[];
   /** So many lifters get their sets in at one rack within the hour. */
   mostARack: number;
+  /** Only what serves everybody is of use: what cannot is not looked at further, and then nobody counts as served. */
+  onlyAll?: boolean;
 }
 
 export interface GearShared {
@@ -18,13 +20,13 @@ export interface GearShared {
 }
 
 /** Beyond so many steps the best found so far is given. */
-const MOST_STEPS = 4000;
+const MOST_STEPS = 2000;
 
 /**
  * Serves as many lifters as the gear allows within one hour: those of a rack take turns and may change bands between them, so that they share pairs; a
  * pair that one rack uses is not free for another. Branch and bound over lifters, those with the fewest ways first.
  */
-export function shareGear({ ways, mostARack }: GearAsked): GearShared {
+export function shareGear({ ways, mostARack, onlyAll = false }: GearAsked): GearShared {
   const racks = Math.max(0, ...ways.map((byRack) => byRack.length));
   const least = ways.map((byRack) => byRack.map(leastSets));
   const order = [...ways.keys()].sort((a, b) => countOf(least[a]!) - countOf(least[b]!));
@@ -34,10 +36,10 @@ export function shareGear({ ways, mostARack }: GearAsked): GearShared {
   const seen = new Map<string, number>();
   const able = order.filter((lifter) => countOf(least[lifter]!) > 0).length;
   const goal = Math.min(able, racks * mostARack);
-  let best = { served: -1, rackOf: [...rackOf], pairsAt: [...pairsAt] };
+  let best = { served: onlyAll ? ways.length - 1 : -1, rackOf: [...rackOf], pairsAt: [...pairsAt] };
   let steps = 0;
 
-  const isWhole = () => best.served === goal || steps > MOST_STEPS;
+  const isWhole = () => best.served >= goal || steps > MOST_STEPS;
   const look = (at: number, served: number) => {
     if (served > best.served) best = { served, rackOf: [...rackOf], pairsAt: [...pairsAt] };
     if (at === order.length || isWhole()) return;

@@ -97,7 +97,7 @@ function mendsOf(
 }
 
 function doesFor(asked: GearAsked): boolean {
-  return shareGear(asked).rackOf.every((rack) => rack !== null);
+  return shareGear({ ...asked, onlyAll: true }).rackOf.every((rack) => rack !== null);
 }
 
 /** The same ways with another pair just like one of them, under a bit of its own. */
