@@ -15,7 +15,7 @@ const records = smallClub();
 const [lifter] = records.lifter;
 const year = (await store.today()).slice(0, 4);
 const day = records.day.map((one) => ({ ...one, date: `${year}-11-25`, title: 'Käse; squat' }));
-await store.importRecords({ ...records, day });
+await store.importRecords({ ...records, day, meet: [], season: [], seasonEntry: [], plannedByHand: [] });
 const name = 'Ada Newly';
 await store.putAll('lifter', [
   { ...lifter!, id: 'twin-1', name },

@@ -1,3 +1,4 @@
+import { EventEmitter, once } from 'node:events';
 import SqliteFile from 'better-sqlite3';
 import { expect, onTestFinished, test } from 'vitest';
 import { newClubPath } from '#store/tests/newClubPath.ts';
@@ -13,23 +14,29 @@ test('sets that wait for a large file are logged before the next large file begi
   await store.importRecords(smallClub());
   const other = new SqliteFile(path);
   onTestFinished(() => void other.close());
-  /** How many sets the log had when each began to hold the file, and what lets it go. */
-  const begun: { sets: number; letGo: () => void }[] = [];
+  /** How many sets the log had when a large file began to hold it. */
+  const setsThen: number[] = [];
+  const begun = new EventEmitter();
   async function hold(): Promise<void> {
     other.exec('begin immediate');
     const { count } = other.prepare('select count(*) as count from "loggedSet"').get() as { count: number };
-    await new Promise<void>((letGo) => begun.push({ sets: count, letGo }));
+    setsThen.push(count);
+    const goesOn = once(begun, 'letGo');
+    begun.emit('hold');
+    await goesOn;
     other.exec('commit');
   }
   const takeIn = behindWrites(store);
+  const isHeld = once(begun, 'hold');
   const [first, second] = [takeIn(hold), takeIn(hold)];
-  while (begun.length < 1) await store.latestSeq();
+  await isHeld;
   const sets = Array.from({ length: 10 }, () => store.logSets([squatSet()]));
-  begun[0]!.letGo();
+  const isHeldAgain = once(begun, 'hold');
+  begun.emit('letGo');
   await first;
   await Promise.all(sets);
-  while (begun.length < 2) await store.latestSeq();
-  begun[1]!.letGo();
+  await isHeldAgain;
+  begun.emit('letGo');
   await second;
-  expect(begun.map((one) => one.sets)).toEqual([0, 10]);
+  expect(setsThen).toEqual([0, 10]);
 });
