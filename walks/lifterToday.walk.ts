@@ -10,11 +10,13 @@ const parts = [
   'Strength',
   'Any setup',
   'Next meet',
+  'Into the meet',
   'Bests',
   'Learned',
   'Work capacity',
   'Heights',
   'Body mass',
+  'Season',
   'Restrictions',
 ];
 
