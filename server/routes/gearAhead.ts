@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import { markedJson } from '#server/guard/markedJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
@@ -8,15 +9,14 @@ import type { ClubStore } from '#store/ClubStore.ts';
 
 /** Whether racks and bands do for what the seasons of the club ask, from today on. Worked out once for each state of the records, whoever asks. */
 export function gearAheadRoutes(store: ClubStore, run: RunWork) {
+  const markOfRecords = keptMark();
   const checks = keptWork({
     most: 1,
     width: 1,
     keyOf: () => 'club',
     async restsOn(_of: null) {
       const [{ records }, today] = await Promise.all([store.records(), store.today()]);
-      // Days and kept works change all the time, and nothing of them is asked here.
-      const { day: _day, workTemplate: _works, ...asked } = records;
-      return { basis: [fingerprint(asked), today], records, today };
+      return { basis: [markOfRecords(records), today], records, today };
     },
     endsWhenLeft: true,
     work: async (_of, { records, today }, how) => run('checkGearAhead', { records, today }, how),
@@ -24,4 +24,16 @@ export function gearAheadRoutes(store: ClubStore, run: RunWork) {
   return new Hono().get('/seasons/gear', noQuery, async (c) =>
     markedJson(c, { warnings: await checks.ask(null, { signal: c.req.raw.signal }) }),
   );
+}
+
+/** What tells one state of what is asked from another, worked out once for each state of the records. */
+function keptMark() {
+  const known = new WeakMap<ClubRecords, string>();
+  return (records: ClubRecords): string => {
+    // Days and kept works change all the time, and nothing of them is asked here.
+    const { day: _day, workTemplate: _works, ...asked } = records;
+    const mark = known.get(records) ?? fingerprint(asked);
+    known.set(records, mark);
+    return mark;
+  };
 }

@@ -30,10 +30,7 @@ export function seasonRoutes(store: ClubStore) {
   }
 
   return new Hono()
-    .get('/seasons/:id/plan', noQuery, async (c) => {
-      const { plan, taken, differences } = await offer(c.req.param('id'));
-      return c.json({ plan, taken, differences });
-    })
+    .get('/seasons/:id/plan', noQuery, async (c) => c.json(await offer(c.req.param('id'))))
     .post('/seasons/:id/taken', noQuery, async (c) => {
       const id = c.req.param('id');
       const asked = asShaped(takingAsked, await readJson(c));

@@ -9,6 +9,7 @@ import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { clubSeason, type RecallPlan } from '#reckon/season/clubSeason.ts';
 import { keepPast } from '#reckon/season/keepPast.ts';
 import { planDifferences } from '#reckon/season/planDifferences.ts';
+import { newestKept } from '#server/jobs/newestKept.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
@@ -17,27 +18,30 @@ export function seasonPlans(store: ClubStore) {
   const planOf = keptPlans();
   const readTaken = keptTaken(store);
 
-  async function lastTaken(seasonId: string) {
-    const taken = await store.takenPlans(seasonId);
-    const last = taken.at(-1);
-    return { taken, last: (last && (await readTaken(last))?.plan) ?? null };
-  }
-
-  /** The season as it would be taken now, beside what was taken. */
-  async function offer(seasonId: string): Promise<SeasonOffer & { records: ClubRecords; today: string }> {
+  /** The records of now, and what was taken of a season that is among them. */
+  async function standing(seasonId: string) {
     const { records } = await store.records();
     if (!records.season.some(({ id }) => id === seasonId))
       throw new Refusal('missing', 'id', `The club has no season with the id "${seasonId}".`);
     const today = await store.today();
-    const { taken, last } = await lastTaken(seasonId);
-    const now = planOf(records, seasonId, today);
-    const plan = last ? keepPast(last, now, today, gravityOf(records)) : now;
-    return { plan, taken, differences: last ? planDifferences(last, plan, today) : [], records, today };
+    const taken = await store.takenPlans(seasonId);
+    const head = taken.at(-1);
+    const last = (head && (await readTaken(head))?.plan) ?? null;
+    /** A plan with what is past as the last one that was taken has it. */
+    const withPast = (plan: ClubSeason) => (last ? keepPast(last, plan, today, gravityOf(records)) : plan);
+    return { records, today, taken, last, withPast };
+  }
+
+  /** The season as it would be taken now, beside what was taken. */
+  async function offer(seasonId: string): Promise<SeasonOffer> {
+    const { records, today, taken, last, withPast } = await standing(seasonId);
+    const plan = withPast(planOf(records, seasonId, today));
+    return { plan, taken, differences: last ? planDifferences(last, plan, today) : [] };
   }
 
   /** What was taken before, with what is past as the last one has it. */
   async function again(seasonId: string, number: number): Promise<ClubSeason> {
-    const { records, today } = await offer(seasonId);
+    const { withPast } = await standing(seasonId);
     const { plan } = await takenUnder(seasonId, number);
     if (plan === null)
       throw new Refusal(
@@ -45,8 +49,7 @@ export function seasonPlans(store: ClubStore) {
         'again',
         `Number ${number} of this season was written by another version of the program and cannot be taken again.`,
       );
-    const { last } = await lastTaken(seasonId);
-    return last ? keepPast(last, plan, today, gravityOf(records)) : plan;
+    return withPast(plan);
   }
 
   async function takenUnder(seasonId: string, number: number): Promise<TakenSeason> {
@@ -62,9 +65,8 @@ export function seasonPlans(store: ClubStore) {
     takenUnder,
     /** The plan that holds: the last one taken, else what the records ask for. */
     async held(seasonId: string) {
-      const { plan, records, today } = await offer(seasonId);
-      const { last } = await lastTaken(seasonId);
-      return { season: last ?? plan, records, today };
+      const { records, today, last } = await standing(seasonId);
+      return { season: last ?? planOf(records, seasonId, today), records, today };
     },
   };
 }
@@ -98,7 +100,7 @@ function keptPlans() {
 
 /** Plans as they were taken, the last ones asked for read once each: what stands under a number never changes. */
 function keptTaken(store: ClubStore) {
-  const kept = new Map<string, TakenSeason>();
+  const kept = newestKept<TakenSeason>(mostKept);
   return async ({ id, seasonId, number }: TakenHead): Promise<TakenSeason | null> => {
     const known = kept.get(id);
     if (known) return known;
@@ -107,8 +109,6 @@ function keptTaken(store: ClubStore) {
     const { document, ...head } = found;
     const read = { ...head, plan: clubSeasonShape.safeParse(document).data ?? null };
     kept.set(id, read);
-    const [oldest] = kept.keys();
-    if (kept.size > mostKept && oldest !== undefined) kept.delete(oldest);
     return read;
   };
 }
