@@ -11,12 +11,13 @@ export function warningSentences(warnings: readonly SeasonWarning[]): { on: stri
   return [
     ...warnings
       .filter(({ code }) => code !== 'closedDay')
-      .map((warning) => ({ on: dayOf(warning), sentence: seasonWarningSentence(warning) })),
+      .map((warning) => ({ on: dayOfWarning(warning), sentence: seasonWarningSentence(warning) })),
     ...[...closed].map(([why, dates]) => ({ on: dates[0]!, sentence: closedDaysSentence(dates, why) })),
   ].sort((a, b) => a.on.localeCompare(b.on));
 }
 
-function dayOf(warning: SeasonWarning): string {
+/** The day, or the Monday, that a warning tells of; empty where it is of the whole season. */
+export function dayOfWarning(warning: SeasonWarning): string {
   if ('date' in warning) return warning.date;
   return 'monday' in warning ? warning.monday : '';
 }

@@ -6,13 +6,13 @@ import { dateText } from '#contract/words/dateText.ts';
 import { daysLater } from '#contract/words/dayWords.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useFoundSeason } from '#web/api/useFoundSeason.ts';
-import { CheckField } from '#web/parts/CheckField.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { LifterTicks } from './LifterTicks.tsx';
 import { type MeetDraft, MeetFields } from './MeetFields.tsx';
+import { MeetTicks } from './MeetTicks.tsx';
 import { methodChoices } from './methodChoices.ts';
 
 /** A season from few fields: who, by which method, from which day, up to which meets. Everything can be changed afterwards. */
@@ -45,8 +45,6 @@ export function NewSeason() {
           : lifterIds.length === 0
             ? 'Lifters: tick at least one.'
             : null;
-  const turn = (id: string) =>
-    setMeetIds((now) => (now.includes(id) ? now.filter((one) => one !== id) : [...now, id]));
   const save = async () => {
     if (choice === undefined) throw new Error('Method: choose one.');
     const method = choice.keptId === null ? { document: choice.method } : { id: choice.keptId };
@@ -92,14 +90,7 @@ export function NewSeason() {
         )}
         <fieldset className="season-whole stack tight season-ticks">
           <legend className="field-label">Meets</legend>
-          {ahead.map(({ id, title: name, date }) => (
-            <CheckField
-              key={id}
-              label={`${name}, ${dateText(date)}`}
-              checked={meetIds.includes(id)}
-              onChange={() => turn(id)}
-            />
-          ))}
+          <MeetTicks meets={ahead} ticked={meetIds} onChange={setMeetIds} />
           {drafts.map((draft, at) => (
             <MeetFields
               key={at}

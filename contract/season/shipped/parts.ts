@@ -69,6 +69,17 @@ export function straight(
   };
 }
 
+/** The same light and fast, in one week. */
+export function lightStraight(
+  id: string,
+  title: string,
+  lift: GroupGiven['lift'],
+  share: number,
+  blocks: GroupGiven['blocks'],
+): GroupGiven {
+  return { ...straight(id, title, lift, [share], blocks), work: 'speed' };
+}
+
 /** The last week before the meet. */
 export function deload(days: DayGiven[]): PhaseGiven {
   return {

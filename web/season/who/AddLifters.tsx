@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import type { Meet } from '#contract/records/season.ts';
-import { dateText } from '#contract/words/dateText.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import { CheckField } from '#web/parts/CheckField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { LifterTicks } from '../LifterTicks.tsx';
+import { MeetTicks } from '../MeetTicks.tsx';
 import type { SeasonView } from '../SeasonView.ts';
 
 /** More lifters for a season that there is, all of them for the same meets. */
@@ -45,14 +44,7 @@ export function AddLifters(props: { season: SeasonView; meets: readonly Meet[]; 
       />
       <fieldset className="season-whole stack tight season-ticks">
         <legend className="field-label">They train for</legend>
-        {meets.map(({ id, title, date }) => (
-          <CheckField
-            key={id}
-            label={`${title}, ${dateText(date)}`}
-            checked={meetIds.includes(id)}
-            onChange={(isIn) => setMeetIds(isIn ? [...meetIds, id] : meetIds.filter((one) => one !== id))}
-          />
-        ))}
+        <MeetTicks meets={meets} ticked={meetIds} onChange={setMeetIds} />
       </fieldset>
     </RecordForm>
   );

@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import type { Meet, SeasonEntry } from '#contract/records/season.ts';
-import { dateText } from '#contract/words/dateText.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import { CheckField } from '#web/parts/CheckField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
+import { MeetTicks } from '../MeetTicks.tsx';
 
 const labels = { meetIds: 'Meets' };
 
@@ -35,14 +34,7 @@ export function EntryForm(props: {
         void records.remove(entry.id, called);
       }}
     >
-      {meets.map(({ id, title, date }) => (
-        <CheckField
-          key={id}
-          label={`${title}, ${dateText(date)}`}
-          checked={meetIds.includes(id)}
-          onChange={(isIn) => setMeetIds(isIn ? [...meetIds, id] : meetIds.filter((one) => one !== id))}
-        />
-      ))}
+      <MeetTicks meets={meets} ticked={meetIds} onChange={setMeetIds} />
     </RecordForm>
   );
 }
