@@ -2,6 +2,7 @@ import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { TakenPlan } from '#contract/records/takenPlan.ts';
+import { compareText } from '#core/numeric/compareText.ts';
 import { archiveFormat, archiveVersion } from './archiveShape.ts';
 import type { FormerRecord } from './formerRecord.ts';
 
@@ -30,9 +31,9 @@ export function* archivePieces({
   sets,
   former,
 }: ArchiveContent): Generator<string> {
-  const solved = prescriptions.toSorted((a, b) => compare(a.dayId, b.dayId) || a.number - b.number);
-  const taken = takenPlans.toSorted((a, b) => compare(a.seasonId, b.seasonId) || a.number - b.number);
-  const gone = former.toSorted((a, b) => compare(a.kind, b.kind) || byId(a.record, b.record));
+  const solved = prescriptions.toSorted((a, b) => compareText(a.dayId, b.dayId) || a.number - b.number);
+  const taken = takenPlans.toSorted((a, b) => compareText(a.seasonId, b.seasonId) || a.number - b.number);
+  const gone = former.toSorted((a, b) => compareText(a.kind, b.kind) || byId(a.record, b.record));
   yield `{\n"format": ${JSON.stringify(archiveFormat)},\n"version": ${archiveVersion},\n"records": {\n`;
   for (const [i, kind] of kindNames.entries()) {
     yield `${i === 0 ? '' : ',\n'}"${kind}": `;
@@ -64,15 +65,10 @@ const linesInPiece = 1000;
 function inOrder(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(inOrder);
   if (typeof value !== 'object' || value === null) return value;
-  const entries = Object.entries(value).toSorted(([a], [b]) => compare(a, b));
+  const entries = Object.entries(value).toSorted(([a], [b]) => compareText(a, b));
   return Object.fromEntries(entries.map(([name, inner]) => [name, inOrder(inner)]));
 }
 
 function byId(a: { id: string }, b: { id: string }): number {
-  return compare(a.id, b.id);
-}
-
-function compare(a: string, b: string): number {
-  if (a === b) return 0;
-  return a < b ? -1 : 1;
+  return compareText(a.id, b.id);
 }

@@ -4,6 +4,7 @@ import type { Club } from '#contract/records/club.ts';
 import type { Day, Group } from '#contract/records/day.ts';
 import { capital } from '#contract/words/capital.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
+import { compareText } from '#core/numeric/compareText.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
 import { type DayHistory, liftersOf, type Told } from './dayHistory.ts';
 
@@ -49,7 +50,7 @@ export function calendarEntries(
   });
   return [...entries, ...gone, ...meetEntries(records, history, lifterId)]
     .filter(({ date }) => date >= asked.from && date <= asked.to)
-    .toSorted((a, b) => compare(a.date, b.date) || compare(a.id, b.id));
+    .toSorted((a, b) => compareText(a.date, b.date) || compareText(a.id, b.id));
 }
 
 /** What a day is called that has no title, and whose work is not known any more. */
@@ -129,8 +130,4 @@ function has({ places }: Group, lifterId: string): boolean {
 /** "Ida", "Ida and Tom", "Ida, Tom and Ben". */
 function inARow(words: readonly string[]): string {
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
-}
-
-function compare(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
 }

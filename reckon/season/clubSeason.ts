@@ -10,6 +10,7 @@ import {
   type SetByHand,
   seasonAsk,
 } from '#contract/season/seasonPlan.ts';
+import { compareText } from '#core/numeric/compareText.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { groupsFor } from './groupsFor.ts';
@@ -67,7 +68,7 @@ function meetsOf(
 ) {
   const meets: SeasonAsk['meets'] = [];
   const leftOut: SeasonWarning[] = [];
-  const named = kept.filter(({ id }) => meetIds.includes(id)).toSorted((a, b) => compare(a.date, b.date));
+  const named = kept.filter(({ id }) => meetIds.includes(id)).toSorted((a, b) => compareText(a.date, b.date));
   for (const { title, date } of named) {
     const next = [...meets, { title, date }];
     if (seasonAsk.safeParse({ from: fromOn, meets: next }).success) meets.push({ title, date });
@@ -85,7 +86,9 @@ function closedFor(
   return absence
     .filter((one) => (one.lifterId === null || one.lifterId === lifterId) && one.untilOn >= fromOn)
     .map(({ fromOn: from, untilOn: until, why }) => ({ from, until, why }))
-    .toSorted((a, b) => compare(a.from, b.from) || compare(a.until, b.until) || compare(a.why, b.why));
+    .toSorted(
+      (a, b) => compareText(a.from, b.from) || compareText(a.until, b.until) || compareText(a.why, b.why),
+    );
 }
 
 /** What was set of everybody's groups and of this lifter's own, which goes before. */
@@ -100,7 +103,7 @@ function byHandOf(
       const { date, askedId, instead } = one;
       set.set(`${date} ${askedId}`, { date, askedId, instead });
     }
-  return [...set.entries()].toSorted(([a], [b]) => compare(a, b)).map(([, one]) => one);
+  return [...set.entries()].toSorted(([a], [b]) => compareText(a, b)).map(([, one]) => one);
 }
 
 function ownWarnings(
@@ -149,8 +152,4 @@ function restrictedDays(
         ? []
         : [{ code: 'restricted', lift, days: dates.length, from, until: one.untilOn }];
     });
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : Number(a > b);
 }
