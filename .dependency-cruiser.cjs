@@ -60,7 +60,7 @@ module.exports = {
     reckonRoom('comparison', ['evidence', 'lifter', 'gear']),
     reckonRoom('projection', ['evidence', 'strength', 'lifter', 'gear']),
     reckonRoom('day', ['strength', 'lifter', 'gear', 'basis']),
-    reckonRoom('season', ['day', 'evidence', 'lifter', 'gear', 'basis']),
+    reckonRoom('season', ['day', 'evidence', 'log', 'lifter', 'gear', 'basis']),
     room('units', ['units']),
     room('numeric', ['numeric']),
     room('band', ['band', 'numeric']),

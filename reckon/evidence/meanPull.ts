@@ -2,7 +2,7 @@ import { setupKey } from '#contract/log/setupKey.ts';
 import type { Equipment, Lift, Setup } from '#contract/records/lift.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
-import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { assembleLoad, type LoadRecords } from '#reckon/lifter/assembleLoad.ts';
 
 interface HungSet {
@@ -38,13 +38,8 @@ function workedOut(records: LoadRecords, { lifterId, lift, setup, doneOn }: Hung
     const { load } = assembleLoad(records, { lifterId, lift, setup: bare, on: doneOn });
     return curveOf(compileLoad(load), 2).meanN / load.gravityMps2;
   };
-  try {
-    return {
-      bandKg: setup.bands.length === 0 ? 0 : meanKg({ bands: setup.bands, chains: [] }),
-      chainKg: setup.chains.length === 0 ? 0 : meanKg({ bands: [], chains: setup.chains }),
-    };
-  } catch (error) {
-    if (error instanceof CannotAssemble) return null;
-    throw error;
-  }
+  return assembledOrNull(() => ({
+    bandKg: setup.bands.length === 0 ? 0 : meanKg({ bands: setup.bands, chains: [] }),
+    chainKg: setup.chains.length === 0 ? 0 : meanKg({ bands: [], chains: setup.chains }),
+  }));
 }

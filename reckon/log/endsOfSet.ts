@@ -2,7 +2,7 @@ import type { KnownHow } from '#contract/records/knownHow.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Kg } from '#core/numeric/quantity.ts';
-import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { assembleLoad, type LoadRecords } from '#reckon/lifter/assembleLoad.ts';
 import { knownOfEnds } from '#reckon/lifter/knownOfEnds.ts';
 
@@ -13,10 +13,12 @@ export interface LoadEnds {
   known: KnownHow;
 }
 
-/** The true load of a logged set by the bands as they were read by its day; null where its gear or heights are no longer kept. */
-export function endsOfSet(records: LoadRecords, set: LoggedSet): LoadEnds | null {
-  try {
-    const { lifterId, lift, setup, doneOn } = set;
+/** The true load of something lifted by the bands as they were read by its day; null where its gear or heights are no longer kept. */
+export function endsOfSet(
+  records: LoadRecords,
+  { lifterId, lift, setup, doneOn }: Pick<LoggedSet, 'lifterId' | 'lift' | 'setup' | 'doneOn'>,
+): LoadEnds | null {
+  return assembledOrNull(() => {
     const { load, heights, bands } = assembleLoad(records, { lifterId, lift, setup, on: doneOn });
     const { totalN } = compileLoad(load);
     return {
@@ -28,8 +30,5 @@ export function endsOfSet(records: LoadRecords, set: LoggedSet): LoadEnds | null
         bands.every(({ known }) => known === 'measured'),
       ),
     };
-  } catch (error) {
-    if (error instanceof CannotAssemble) return null;
-    throw error;
-  }
+  });
 }

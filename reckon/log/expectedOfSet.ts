@@ -6,7 +6,7 @@ import { compileLoad } from '#core/load/compileLoad.ts';
 import { expectedRep } from '#core/rep/expectedSpeed.ts';
 import { centralDraw, drawCapability } from '#core/strength/drawCapability.ts';
 import { speedCorrectionOf } from '#core/strength/speedCorrectionOf.ts';
-import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
 import { drawsIn } from '#reckon/strength/estimatedCapability.ts';
 import { competitionSetup, riggingOf } from '#reckon/strength/riggingOf.ts';
@@ -21,7 +21,7 @@ export function expectedOfSet(
   estimate: Pick<StrengthEstimate, 'draws' | 'history' | 'maxKg' | 'bodyMassKg' | 'on'>,
 ): number | null {
   const { lifterId, lift, setup, equipment, doneOn } = set;
-  try {
+  return assembledOrNull(() => {
     const { load, heights } = assembleLoad(records, { lifterId, lift, setup, on: doneOn });
     const movedBodyKg = populationShape(lift).movedBodyShare * estimate.bodyMassKg;
     const now = centralDraw(drawsIn(estimate));
@@ -34,10 +34,7 @@ export function expectedOfSet(
     const capability = drawCapability(then, lift, straight, to);
     const rep = expectedRep(compileLoad(load), capability, 0, speedCorrectionOf(then));
     return rep.made ? rep.meanSpeedMps : 0;
-  } catch (error) {
-    if (error instanceof CannotAssemble) return null;
-    throw error;
-  }
+  });
 }
 
 /** The middle of what is believed of a day's maximum (kg): of the last point up to it, before all points of the first one. */

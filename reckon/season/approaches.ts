@@ -1,16 +1,15 @@
-import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { daysLater } from '#contract/words/dayWords.ts';
 import { grouped } from '#core/evidence/grouped.ts';
-import { compileLoad } from '#core/load/compileLoad.ts';
 import { type RatioForetold, ratioForetold } from '#core/season/ratioForetold.ts';
 import type { HardLift } from '#reckon/evidence/HardLift.ts';
 import { hardLifts } from '#reckon/evidence/hardLifts.ts';
 import { meanPull } from '#reckon/evidence/meanPull.ts';
 import { type MeetLift, meetLifts } from '#reckon/evidence/meetLifts.ts';
-import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
-import { assembleLoad, type LoadRecords } from '#reckon/lifter/assembleLoad.ts';
+import type { LoadRecords } from '#reckon/lifter/assembleLoad.ts';
+import { endsOfSet } from '#reckon/log/endsOfSet.ts';
 
 /** The most that was reached with one exact setup on the way to a meet. */
 export interface Reached {
@@ -52,7 +51,8 @@ export function approachesOf(
   const written = bests.filter(isOf);
   const withBands = hardLifts(own, written, meanPull(records)).filter(({ setup }) => setup.bands.length > 0);
   const meets = meetLifts(own, written);
-  const lockoutOf = lockoutKgOf(records);
+  const lockoutOf = (one: HardLift) =>
+    endsOfSet(records, { ...one, setup: { ...one.setup, barKg: one.barKg } })?.lockoutKg ?? null;
   return [...grouped(withBands, ({ key }) => key).entries()]
     .map(([key, lifts]): SetupApproaches => {
       const cases = meets
@@ -62,7 +62,7 @@ export function approachesOf(
           return reached === null ? [] : [{ ...reached, meet }];
         })
         .toReversed();
-      const now = mostOf(lifts, { from: dateBefore(today, FIRST_DAY_BEFORE), until: today }, lockoutOf);
+      const now = mostOf(lifts, { from: daysLater(today, -FIRST_DAY_BEFORE), until: today }, lockoutOf);
       const ratios = cases.map(({ lockoutKg, meet }) => ({ from: lockoutKg, to: meet.barKg }));
       return { key, cases, now, foretold: now && ratioForetold(ratios, now.lockoutKg) };
     })
@@ -71,11 +71,7 @@ export function approachesOf(
 }
 
 function daysBefore(meetOn: string) {
-  return { from: dateBefore(meetOn, FIRST_DAY_BEFORE), until: dateBefore(meetOn, LAST_DAY_BEFORE) };
-}
-
-function dateBefore(date: string, days: number): string {
-  return dateOfDay(dayNumber(date) - days);
+  return { from: daysLater(meetOn, -FIRST_DAY_BEFORE), until: daysLater(meetOn, -LAST_DAY_BEFORE) };
 }
 
 function mostOf(
@@ -89,17 +85,4 @@ function mostOf(
       const lockoutKg = lockoutOf(lift);
       return lockoutKg !== null && lockoutKg > (most?.lockoutKg ?? 0) ? { lift, lockoutKg } : most;
     }, null);
-}
-
-/** By the bands as they were read by then; null where gear or heights are no longer kept. */
-function lockoutKgOf(records: LoadRecords) {
-  return ({ lifterId, lift, setup, doneOn, barKg }: HardLift): number | null => {
-    try {
-      const { load } = assembleLoad(records, { lifterId, lift, setup: { ...setup, barKg }, on: doneOn });
-      return compileLoad(load).totalN(load.lockoutM) / load.gravityMps2;
-    } catch (error) {
-      if (error instanceof CannotAssemble) return null;
-      throw error;
-    }
-  };
 }

@@ -6,7 +6,7 @@ import { hookupReach, isUsable } from '#core/day/hookupReach.ts';
 import { bandLimitsOf, pairsInUse, waysToHang } from '#reckon/day/assembleRackGear.ts';
 import { boundsOf } from '#reckon/day/boundsOf.ts';
 import { referenceMaximum } from '#reckon/day/referenceMaximum.ts';
-import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
 
 /** Pairs that one lifter can hang at one rack, as bits in the order of the pairs in use, and what they come to at lockout, of the reference maximum. */
@@ -15,13 +15,11 @@ export interface BandWay {
   share: number;
 }
 
-export interface LifterWays {
-  /** By rack, in the order of `racks`. */
-  byRack: BandWay[][];
-}
+/** By rack, in the order of `racksFor`. */
+export type LifterWays = readonly (readonly BandWay[])[];
 
 /** Racks where a lift can be done. */
-export function racksFor(records: Pick<ClubRecords, 'rack'>, lift: Lift) {
+function racksFor(records: Pick<ClubRecords, 'rack'>, lift: Lift) {
   return records.rack.filter(({ lifts }) => lifts.includes(lift));
 }
 
@@ -47,19 +45,14 @@ function waysOf(
   on: string,
   inUse: readonly string[],
 ): LifterWays | null {
-  try {
+  return assembledOrNull(() => {
     const referenceKg = referenceMaximum(records, lifterId, lift, on).kg;
-    return {
-      byRack: racksFor(records, lift).map((rack) => {
-        const setup = { rackId: rack.id, start, barKg: 0, bands: [], chains: [] };
-        const { load: travel } = assembleLoad(records, { lifterId, lift, setup, on });
-        return waysAt(records, waysToHang(records, rack, lift, on), travel, referenceKg, inUse);
-      }),
-    };
-  } catch (error) {
-    if (error instanceof CannotAssemble) return null;
-    throw error;
-  }
+    return racksFor(records, lift).map((rack) => {
+      const setup = { rackId: rack.id, start, barKg: 0, bands: [], chains: [] };
+      const { load: travel } = assembleLoad(records, { lifterId, lift, setup, on });
+      return waysAt(records, waysToHang(records, rack, lift, on), travel, referenceKg, inUse);
+    });
+  });
 }
 
 function waysAt(

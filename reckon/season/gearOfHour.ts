@@ -60,13 +60,13 @@ export function gearOfHour(
   };
 }
 
-function waysNear({ byRack }: LifterWays, bandShare: number): bigint[][] {
+function waysNear(byRack: LifterWays, bandShare: number): bigint[][] {
   return byRack.map((ways) =>
     ways.flatMap(({ pairs, share }) => (Math.abs(share - bandShare) <= REACHED_WITHIN ? [pairs] : [])),
   );
 }
 
-function nearestOf({ byRack }: LifterWays, bandShare: number): number {
+function nearestOf(byRack: LifterWays, bandShare: number): number {
   return byRack
     .flat()
     .reduce(

@@ -2,7 +2,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LifterOfSeason } from '#contract/season/clubSeason.ts';
 import { referenceMaximum } from '#reckon/day/referenceMaximum.ts';
-import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { bestToGoBy } from '#reckon/lifter/assembleCapability.ts';
 
 /** How many body masses a lifter's reference maximum is in each lift, by bests and weighings up to a day. */
@@ -20,17 +20,8 @@ export function timesBodyMassOf(
   const times = (lift: Lift) => {
     // Without a best the model has only most lifters to go by.
     if (weighed === null || bestToGoBy(records, lifterId, lift, on) === null) return null;
-    const kg = maximumKg(records, lifterId, lift, on);
+    const kg = assembledOrNull(() => referenceMaximum(records, lifterId, lift, on).kg);
     return kg === null ? null : kg / weighed.massKg;
   };
   return { squat: times('squat'), bench: times('bench'), deadlift: times('deadlift') };
-}
-
-function maximumKg(records: ClubRecords, lifterId: string, lift: Lift, on: string): number | null {
-  try {
-    return referenceMaximum(records, lifterId, lift, on).kg;
-  } catch (error) {
-    if (error instanceof CannotAssemble) return null;
-    throw error;
-  }
 }

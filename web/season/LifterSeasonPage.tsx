@@ -1,12 +1,10 @@
 import { useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Lift } from '#contract/records/lift.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord, liftWords } from '#contract/words/liftWords.ts';
 import { referenceMaximum } from '#reckon/day/referenceMaximum.ts';
-import { CannotAssemble } from '#reckon/gear/CannotAssemble.ts';
+import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { endsOfSet } from '#reckon/log/endsOfSet.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useLifterSets } from '#web/api/useLifterSets.ts';
@@ -31,7 +29,7 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
   const lift = liftWords.find(({ value }) => value === liftAsked)?.value ?? 'squat';
   const { data: sets } = useLifterSets(lifter.id);
   const done = useMemo(() => {
-    const referenceKg = referenceOf(club, lifter.id, lift, season.today);
+    const referenceKg = assembledOrNull(() => referenceMaximum(club, lifter.id, lift, season.today).kg);
     return doneByWeek(sets ?? [], lift, {
       referenceKg,
       lockoutKg: (set) => endsOfSet(club, set)?.lockoutKg ?? null,
@@ -90,14 +88,4 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
       )}
     </div>
   );
-}
-
-/** The maximum that percentages refer to; null where nothing is known to work it out from. */
-function referenceOf(club: ClubRecords, lifterId: string, lift: Lift, today: string): number | null {
-  try {
-    return referenceMaximum(club, lifterId, lift, today).kg;
-  } catch (error) {
-    if (error instanceof CannotAssemble) return null;
-    throw error;
-  }
 }
