@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { type Named, namedBySet } from '#contract/log/namedBySet.ts';
 import { allKinds } from '#contract/records/allKinds.ts';
 import { type GivenSet, givenSet, type LoggedSet, mostInDay } from '#contract/records/loggedSet.ts';
-import { wrongDateSentence } from '#contract/records/wrongDate.ts';
+import { wrongDateSentence } from '#contract/records/wrongDateSentence.ts';
 import { asShaped } from './asShaped.ts';
 import type { Given } from './ClubStore.ts';
 import { appendChange, loggedBy } from './changeLog.ts';

@@ -6,8 +6,8 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { localDate } from '#contract/records/kind.ts';
 import { likelyToMiss } from '#contract/words/likelyToMiss.ts';
 import { logsWorkedOut } from '#contract/words/logsWorkedOut.ts';
-import { wordsSince } from '#reckon/day/paperOf.ts';
 import { wordsOf } from '#reckon/day/wordsOf.ts';
+import { wordsSince } from '#reckon/day/wordsSince.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
@@ -90,21 +90,21 @@ async function solvedDays(
   const date = asked ?? todayOfClub(records);
   const days = records.day.filter((day) => day.date === date);
   if (days.length === 0) throw new CliError(noDayOn(date, records), 2);
-  const { dayPlan } = await import('#contract/day/dayPlan.ts');
+  const { planOf } = await import('#contract/day/planOf.ts');
   const { signPrescription } = await import('#server/signPrescription.ts');
   const solved: SolvedDay[] = [];
   for (const day of days) {
     const kept = again ? null : await store.latestPrescription(day.id);
     // One that an older program wrote in another shape is worked out anew.
-    const plan = kept === null ? undefined : dayPlan.safeParse(kept.document).data;
-    const reworded = newWords && plan !== undefined && wordsSince(plan, records, day).length > 0;
+    const plan = kept && planOf(kept);
+    const reworded = newWords && plan !== null && wordsSince(plan, records, day).length > 0;
     const prescription =
-      kept === null || plan === undefined
+      kept === null || plan === null
         ? await post(store, `/days/${encodeURIComponent(day.id)}/solve`)
         : reworded
           ? await post(store, retellingOf(kept), { number: kept.number, by: 'words' })
           : await retold(store, signPrescription(kept), plan, byLog);
-    solved.push({ plan: dayPlan.parse(prescription.document), prescription, records });
+    solved.push({ plan: prescription.document!, prescription, records });
   }
   return solved;
 }

@@ -1,10 +1,10 @@
-import { type ClubRecords, type KindName, kindNames } from '#contract/records/allKinds.ts';
+import type { ClubRecords, KindName } from '#contract/records/allKinds.ts';
 import type { ClubChanges, ClubState } from './clubState.ts';
 
 /** The club as it now is, from an earlier state of it and what was done since. Lists that nothing was done to stay the same objects. */
 export function withChanges(earlier: ClubState, { put, removed, seq, madeAt }: ClubChanges): ClubState {
   const lists: Partial<Record<KindName, readonly { id: string }[]>> = {};
-  for (const kind of kindNames) {
+  for (const kind of Object.keys(earlier.records) as KindName[]) {
     const news = put[kind] ?? [];
     const gone = new Set([...(removed[kind] ?? []), ...news.map(({ id }) => id)]);
     if (gone.size === 0) continue;

@@ -7,5 +7,8 @@ export const lastTime = z.strictObject({
   groupId: z.string(),
   lifterId: recordId,
   sets: z.array(loggedSet).min(1),
+  /** True loads of the first of them at both ends of the way; null: gear or heights of then are no longer kept. */
+  bottomKg: z.number().nullable(),
+  lockoutKg: z.number().nullable(),
 });
 export type LastTime = z.infer<typeof lastTime>;

@@ -3,7 +3,7 @@ import { type CellReading, readCell } from '#contract/csv/cells.ts';
 import { unguardFormula } from '#contract/csv/formulaGuard.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
-import { wrongDateSentence } from '#contract/records/wrongDate.ts';
+import { wrongDateSentence } from '#contract/records/wrongDateSentence.ts';
 import type { HeaderUnit } from './headerWords.ts';
 import { type LogColumn, neededColumns } from './logColumns.ts';
 import type { ReadMade } from './madeReader.ts';

@@ -1,4 +1,3 @@
-import { planOf } from '#contract/day/planOf.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { clockTime } from '#contract/words/dayWords.ts';
 
@@ -7,8 +6,7 @@ import { clockTime } from '#contract/words/dayWords.ts';
  * where only what is said of them was told anew. `timeZone` is for a plan of before it was kept. Two lines beside the foot of a sheet.
  */
 export function numberLine(prescription: SignedPrescription, timeZone: string): string {
-  const { number, solvedAt, fingerprint } = prescription;
-  const plan = planOf(prescription);
+  const { number, solvedAt, fingerprint, document: plan } = prescription;
   const retells = plan?.retells ?? null;
   const madeAt = clockTime(solvedAt, plan?.words?.timeZone ?? timeZone);
   const line = `Number ${number} of this day, at ${madeAt}, fingerprint ${fingerprint}`;

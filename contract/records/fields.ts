@@ -30,7 +30,7 @@ export function fieldsOf(kindName: KindName): Field[] {
 
 /** The fields of any record in the order of its shape. */
 export function shapeFields(shape: Record<string, z.ZodType>): Field[] {
-  return Object.entries(shape).map(([name, schema]) => field(name, schema as Schema));
+  return Object.entries(shape).map(([name, schema]) => fieldOf(name, schema));
 }
 
 const cache = new Map<KindName, Field[]>();
@@ -44,10 +44,11 @@ interface Schema {
   maxLength?: number | null;
 }
 
-function field(name: string, schema: Schema): Field {
+/** One field, by its name and shape. */
+export function fieldOf(name: string, schema: z.ZodType): Field {
   let nullable = false;
   let optional = false;
-  let inner = schema;
+  let inner = schema as Schema;
   while (inner.def.innerType) {
     nullable ||= inner.def.type === 'nullable';
     optional ||= inner.def.type === 'default';

@@ -4,13 +4,14 @@ import { lineWords } from '#contract/paper/lineWords.ts';
 import { numberLine } from '#contract/paper/numberLine.ts';
 import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
 import { rackSheets } from '#contract/paper/rackSheets.ts';
-import { goneSince, reworded, type SinceThen } from '#contract/paper/sinceThen.ts';
+import { goneSince } from '#contract/paper/sinceThen.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
 import { longDate } from '#contract/words/dayWords.ts';
 import type { LengthUnit, MassUnit } from '#contract/words/viewUnits.ts';
 import { planBasis } from './planBasis.ts';
-import { wordsNow, wordsOf } from './wordsOf.ts';
+import { wordsOf } from './wordsOf.ts';
+import { wordsSince } from './wordsSince.ts';
 
 /** A plan under its number, beside the club and the day as they are now. */
 interface Asked {
@@ -39,10 +40,4 @@ export function paperOf(
     since: [...wordsSince(plan, records, day), ...goneSince(plan, records)],
   };
   return (partsOf) => rackSheets(plan, about, lineWords(plan, words, units), partsOf);
-}
-
-/** Which words of a plan are others now; none of a plan of before they were kept. */
-export function wordsSince(plan: DayPlan, records: ClubRecords, day: Day | undefined): SinceThen[] {
-  if (plan.words === null || day === undefined) return [];
-  return reworded(plan, plan.words, wordsNow(records, day, plan.groups), day);
 }

@@ -2,12 +2,12 @@ import { z } from 'zod';
 import { changedRecord } from '#contract/day/changedRecord.ts';
 import { dayPlan } from '#contract/day/dayPlan.ts';
 import { lastTime } from '#contract/day/lastTime.ts';
-import { signedPrescription } from '#contract/day/signedPrescription.ts';
+import { signedPrescription, standingPrescription } from '#contract/day/signedPrescription.ts';
 import { answer, body, inPath, object, refusal } from './answers.ts';
 
 /** The routes that are about a training day's loads. */
 export function dayPaths() {
-  const solvedDay = z.toJSONSchema(signedPrescription.extend({ document: dayPlan }), { io: 'output' });
+  const solvedDay = z.toJSONSchema(standingPrescription, { io: 'output' });
   const solved = answer('What was solved', solvedDay);
   return {
     '/api/days/{id}/solve': {
@@ -141,7 +141,10 @@ export function dayPaths() {
         operationId: 'day.earlierPrescription',
         summary: 'What was solved for a training day at an earlier time, counted from 1',
         tags: ['day'],
-        responses: { 200: solved, 404: refusal('The day has none of that number') },
+        responses: {
+          200: answer('What was solved', z.toJSONSchema(signedPrescription, { io: 'output' })),
+          404: refusal('The day has none of that number'),
+        },
       },
     },
   };

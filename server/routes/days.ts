@@ -1,7 +1,9 @@
 import { Hono } from 'hono';
 import { z } from 'zod';
-import { type DayPlan, dayPlan } from '#contract/day/dayPlan.ts';
+import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { LastTime } from '#contract/day/lastTime.ts';
+import { planOf } from '#contract/day/planOf.ts';
+import type { StandingPrescription } from '#contract/day/signedPrescription.ts';
 import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day, Place } from '#contract/records/day.ts';
@@ -9,10 +11,11 @@ import { type Prescription, prescription } from '#contract/records/prescription.
 import { changedSince } from '#reckon/day/changedSince.ts';
 import { lacksLog } from '#reckon/day/lacksLog.ts';
 import { movedSince } from '#reckon/day/movedSince.ts';
-import { wordsSince } from '#reckon/day/paperOf.ts';
 import { planBasis } from '#reckon/day/planBasis.ts';
 import { toldAnew } from '#reckon/day/toldAnew.ts';
 import { wordsNow } from '#reckon/day/wordsOf.ts';
+import { wordsSince } from '#reckon/day/wordsSince.ts';
+import { endsOfSet } from '#reckon/log/endsOfSet.ts';
 import { markedJson } from '#server/guard/markedJson.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
@@ -57,14 +60,21 @@ export function dayRoutes(
     return store.hasSets(id);
   }
 
-  async function keep(dayId: string, plan: DayPlan) {
+  async function keep(dayId: string, plan: DayPlan): Promise<StandingPrescription> {
     // What was changed before is told from what is changed after by the moment.
     const { madeAt } = await store.standing();
-    return signPrescription(await store.addPrescription(dayId, momentAfter(madeAt), plan));
+    return beside(await withDay(dayId), await store.addPrescription(dayId, momentAfter(madeAt), plan));
+  }
+
+  function beside(
+    { records, day }: { records: ClubRecords; day: Day },
+    kept: Prescription,
+  ): StandingPrescription {
+    return { ...signPrescription(kept), basisNow: basisOf(records, day) };
   }
 
   /** What each lifter of the day did the last time. */
-  async function lastTimesOf({ id, date, groups }: Day): Promise<LastTime[]> {
+  async function lastTimesOf(records: ClubRecords, { id, date, groups }: Day): Promise<LastTime[]> {
     const told: LastTime[] = [];
     for (const group of groups) {
       for (const place of group.places) {
@@ -76,7 +86,11 @@ export function dayRoutes(
           before: date,
           ofDay: id,
         });
-        if (sets.length > 0) told.push({ groupId: group.id, lifterId, sets });
+        const [first] = sets;
+        if (first === undefined) continue;
+        const ends = endsOfSet(records, first);
+        const [bottomKg, lockoutKg] = [ends?.bottomKg ?? null, ends?.lockoutKg ?? null];
+        told.push({ groupId: group.id, lifterId, sets, bottomKg, lockoutKg });
       }
     }
     return told;
@@ -141,9 +155,9 @@ export function dayRoutes(
       return markedJson(c, { changes: changedSince(entries, day) });
     })
     .get('/days/:id/prescription', noQuery, async (c) => {
-      const { day } = await withDay(c.req.param('id'));
-      const kept = await store.latestPrescription(day.id);
-      return markedJson(c, kept && signPrescription(kept));
+      const found = await withDay(c.req.param('id'));
+      const kept = await store.latestPrescription(found.day.id);
+      return markedJson(c, kept && beside(found, kept));
     })
     .get('/days/:id/retelling', noQuery, async (c) => {
       const { kept, told, awaited } = await retelling(c.req.param('id'));
@@ -165,8 +179,8 @@ export function dayRoutes(
       return c.json(await keep(day.id, document));
     })
     .get('/days/:id/last-time', noQuery, async (c) => {
-      const { day } = await withDay(c.req.param('id'));
-      return markedJson(c, { lastTimes: await lastTimesOf(day) });
+      const { records, day } = await withDay(c.req.param('id'));
+      return markedJson(c, { lastTimes: await lastTimesOf(records, day) });
     })
     .get('/days/:id/moved', noQuery, async (c) => {
       const { day } = await withDay(c.req.param('id'));
@@ -194,14 +208,6 @@ const nothingToTell = {
   words: (number: number) =>
     `Number ${number} of this day says what the club would write now, or its loads no longer hold.`,
 };
-/** The plan as it was kept, understood once; undefined where it is of another shape than plans have now. */
-function planOf(kept: Prescription): DayPlan | undefined {
-  if (!understood.has(kept)) understood.set(kept, dayPlan.safeParse(kept.document).data);
-  return understood.get(kept);
-}
-
-const understood = new WeakMap<Prescription, DayPlan | undefined>();
-
 /** What a day's loads rest on, worked out once for each state of the records. */
 function keptBasis(): typeof planBasis {
   const known = new WeakMap<Day, { records: ClubRecords; basis: string }>();

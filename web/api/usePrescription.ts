@@ -8,7 +8,7 @@ import {
 } from '@tanstack/react-query';
 import type { ChangedRecord } from '#contract/day/changedRecord.ts';
 import type { DayPlan } from '#contract/day/dayPlan.ts';
-import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
+import type { SignedPrescription, StandingPrescription } from '#contract/day/signedPrescription.ts';
 import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
 import { forgetWork } from './useWorkTold.ts';
@@ -33,7 +33,7 @@ export const lastPrescription = (dayId: string) =>
     refetchOnWindowFocus: false,
     refetchOnReconnect: false,
     queryFn: () =>
-      request<SignedPrescription | null>('GET', `/api/days/${encodeURIComponent(dayId)}/prescription`),
+      request<StandingPrescription | null>('GET', `/api/days/${encodeURIComponent(dayId)}/prescription`),
   });
 
 /** An earlier prescription of a day by its number; nothing is asked while the number is null. */
@@ -102,7 +102,12 @@ export function useSolveDay(dayId: string) {
   return useMutation({
     onMutate: () => forgetWork(client, 'day', dayId),
     mutationFn: (signal: AbortSignal) =>
-      request<SignedPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/solve`, undefined, signal),
+      request<StandingPrescription>(
+        'POST',
+        `/api/days/${encodeURIComponent(dayId)}/solve`,
+        undefined,
+        signal,
+      ),
     onSuccess: (solved) => showAsLast(client, solved),
   });
 }
@@ -112,7 +117,10 @@ export function useRetell(dayId: string, by: 'log' | 'words') {
   const client = useQueryClient();
   return useMutation({
     mutationFn: (number: number) =>
-      request<SignedPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/retelling`, { number, by }),
+      request<StandingPrescription>('POST', `/api/days/${encodeURIComponent(dayId)}/retelling`, {
+        number,
+        by,
+      }),
     onSuccess: (told) => showAsLast(client, told),
   });
 }
@@ -123,7 +131,7 @@ export function useShowLast(dayId: string): () => void {
   return () => void client.invalidateQueries({ queryKey: prescriptionKey(dayId), exact: true });
 }
 
-function showAsLast(client: QueryClient, prescription: SignedPrescription): void {
+function showAsLast(client: QueryClient, prescription: StandingPrescription): void {
   const { dayId } = prescription;
   client.setQueryData(prescriptionKey(dayId), prescription);
   void client.invalidateQueries({ queryKey: retellingKey(dayId) });

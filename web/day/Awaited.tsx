@@ -1,6 +1,5 @@
 import { namesOf } from '#contract/day/namesOf.ts';
-import { planOf } from '#contract/day/planOf.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { firstAndMore } from '#contract/words/firstAndMore.ts';
 import { likelyToMiss } from '#contract/words/likelyToMiss.ts';
 import { logsWorkedOut } from '#contract/words/logsWorkedOut.ts';
@@ -10,12 +9,12 @@ import { useRetell, useRetelling, useShowLast } from '#web/api/usePrescription.t
  * Says whose bests stand in while their log is being worked out, then offers to tell speeds and chances by it. What stands under a
  * number never changes by itself, so that a sheet on the wall and the screen say the same: the offer is another number.
  */
-export function Awaited({ prescription }: { prescription: Prescription }) {
+export function Awaited({ prescription }: { prescription: SignedPrescription }) {
   const { number, dayId } = prescription;
   const offer = useRetelling(dayId);
   const retell = useRetell(dayId, 'log');
   const showLast = useShowLast(dayId);
-  const plan = planOf(prescription);
+  const plan = prescription.document;
   if (plan === null || offer === undefined || offer.number === null || offer.number < number) return null;
   if (offer.number > number) {
     return retell.isPending ? null : (

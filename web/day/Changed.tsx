@@ -1,18 +1,17 @@
 import { useState } from 'react';
 import { planDifference } from '#contract/day/planDifference.ts';
-import { planOf } from '#contract/day/planOf.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import type { Day } from '#contract/records/day.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { changedSentences } from '#contract/words/changedSentences.ts';
 import { differenceSentence } from '#contract/words/differenceSentence.ts';
-import { wordsSince } from '#reckon/day/paperOf.ts';
+import { wordsSince } from '#reckon/day/wordsSince.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useChanged, useOutlook } from '#web/api/usePrescription.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { lifterName } from './lifterName.ts';
 
 /** What was changed since the loads were worked out, by name, and what working them out again would come to, before anybody does. */
-export function Changed({ prescription, day }: { prescription: Prescription; day: Day }) {
+export function Changed({ prescription, day }: { prescription: SignedPrescription; day: Day }) {
   const { dayId } = prescription;
   const club = useClub();
   const { mass } = useUnits();
@@ -22,7 +21,7 @@ export function Changed({ prescription, day }: { prescription: Prescription; day
     lifter: (id: string) => lifterName(club.lifter, id),
     pair: (id: string) => club.bandPair.find((pair) => pair.id === id)?.label ?? 'A pair no longer kept',
   };
-  const plan = planOf(prescription);
+  const plan = prescription.document;
   const reworded = plan === null ? [] : wordsSince(plan, club, day).map(({ sentence }) => sentence);
   const changes = [...changedSentences(useChanged(dayId, true), called, mass), ...reworded];
   const look = async () => {

@@ -12,6 +12,7 @@ import { useClub } from '#web/api/useClub.ts';
 import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { DayList } from './DayList.tsx';
 import { DayPage } from './DayPage.tsx';
+import { allPanels } from './onDemand.tsx';
 
 const pages = {
   new: () => import('./NewDay.tsx'),
@@ -25,7 +26,7 @@ const SheetPage = lazy(() => pages.sheet().then((m) => ({ default: m.SheetPage }
 const CardsPage = lazy(() => pages.cards().then((m) => ({ default: m.CardsPage })));
 const BlankSheetsPage = lazy(() => pages.blank().then((m) => ({ default: m.BlankSheetsPage })));
 const FromPaper = lazy(() => pages.fromPaper().then((m) => ({ default: m.FromPaper })));
-const allPages = () => Promise.all(Object.values(pages).map((load) => load()));
+const allPages = () => Promise.all([allPanels(), ...Object.values(pages).map((load) => load())]);
 
 /** Day: the list, one day with its loads, its papers, and what was written on them. List and day, which open first, come with the frame. */
 export function DayScreen() {

@@ -1,5 +1,4 @@
 import { hangsFor } from '#contract/day/hangsFor.ts';
-import { planOf } from '#contract/day/planOf.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
@@ -13,7 +12,7 @@ export function HungGear({ seat: { group, place, solving } }: { seat: Seat }) {
   const today = localToday(useClubSettings().timeZone);
   const bands = useRecords('bandPair');
   const chains = useRecords('chainPair');
-  const plan = solving.prescription === null ? null : planOf(solving.prescription);
+  const plan = solving.prescription?.document ?? null;
   const set = solvedSetup(solving.prescription, group.id, place.lifterId);
   if (!plan || !set) return null;
   const whom = (pairId: string) => hangsFor(plan, pairId).map((id) => lifterName(records.lifter, id));

@@ -1,13 +1,12 @@
 import { namesOf } from '#contract/day/namesOf.ts';
-import { planOf } from '#contract/day/planOf.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { firstAndMore } from '#contract/words/firstAndMore.ts';
 import { useMoved } from '#web/api/usePrescription.ts';
 
 /** Says whose strength the log has moved since the day was worked out, as long as it has not begun. */
-export function Moved({ prescription }: { prescription: Prescription }) {
+export function Moved({ prescription }: { prescription: SignedPrescription }) {
   const moved = useMoved(prescription.dayId);
-  const plan = planOf(prescription);
+  const plan = prescription.document;
   const whose = plan === null ? '' : firstAndMore(namesOf(plan, moved));
   if (whose === '') return null;
   return (

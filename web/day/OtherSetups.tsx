@@ -1,9 +1,8 @@
 import type { DayPlan, PlanPlace } from '#contract/day/dayPlan.ts';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
-import { planOf } from '#contract/day/planOf.ts';
 import { raisedAim } from '#contract/day/raisedAim.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { barText, hungWords } from '#contract/paper/lifterLine.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { speaksForSentence } from '#contract/words/speaksForSentence.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { againstAim } from './againstAim.ts';
@@ -12,7 +11,7 @@ import { hungElsewhere } from './hungElsewhere.ts';
 
 /** Folded away: what else would do for this lifter, what speaks for each, and one tap to take it. */
 export function OtherSetups(props: {
-  prescription: Prescription | null;
+  prescription: SignedPrescription | null;
   groupId: string;
   lifterId: string;
   name: string;
@@ -21,7 +20,7 @@ export function OtherSetups(props: {
 }) {
   const { prescription, groupId, lifterId, name } = props;
   const units = useUnits();
-  const plan: DayPlan | null = prescription && planOf(prescription);
+  const plan = prescription?.document ?? null;
   const group = plan?.groups.find((candidate) => candidate.groupId === groupId);
   const place: PlanPlace | undefined = group?.places.find((seat) => seat.lifterId === lifterId);
   if (!group || !place?.solved || place.solved.others.length === 0) return null;

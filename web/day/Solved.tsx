@@ -1,8 +1,7 @@
 import { useId } from 'react';
 import { planDifference } from '#contract/day/planDifference.ts';
-import { planOf } from '#contract/day/planOf.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { numberLine } from '#contract/paper/numberLine.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { differenceSentence } from '#contract/words/differenceSentence.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { usePrescription } from '#web/api/usePrescription.ts';
@@ -66,10 +65,10 @@ export function Solved({ draft, solving }: { draft: DayDraft; solving: Solving }
 }
 
 /** What the last number has otherwise than the earlier one that is looked at. */
-function AgainstLast({ earlier }: { earlier: Prescription }) {
+function AgainstLast({ earlier }: { earlier: SignedPrescription }) {
   const { mass } = useUnits();
   const { data: last } = usePrescription(earlier.dayId);
-  const [before, after] = [planOf(earlier), last ? planOf(last) : null];
+  const [before, after] = [earlier.document, last?.document ?? null];
   if (!last || before === null || after === null) return null;
   return (
     <p>

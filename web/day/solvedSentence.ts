@@ -1,9 +1,8 @@
-import { planOf } from '#contract/day/planOf.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 
 /** How good the allocation is, in one plain sentence, from the solver's own proof. */
-export function solvedSentence(prescription: Prescription): string {
-  const plan = planOf(prescription);
+export function solvedSentence(prescription: SignedPrescription): string {
+  const plan = prescription.document;
   if (plan === null) return 'It was written by another version of the program and cannot be read here.';
   const proofs = plan.groups.flatMap(({ proof }) => (proof === null ? [] : [proof]));
   if (proofs.length === 0) return '';

@@ -1,8 +1,7 @@
 import type { PlanPlace } from '#contract/day/dayPlan.ts';
-import { planOf } from '#contract/day/planOf.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { mainBlock } from '#contract/paper/lifterLine.ts';
 import type { Setup, Start } from '#contract/records/lift.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import type { SceneStrength } from '#web/parts/setupScene.ts';
 
 /** What hangs on a bar, and its mass. */
@@ -10,7 +9,7 @@ export type OnBar = Pick<Setup, 'barKg' | 'bands' | 'chains'>;
 
 /** What was worked out to hang on one lifter's bar in the main step; null where nothing was. */
 export function solvedSetup(
-  prescription: Prescription | null,
+  prescription: SignedPrescription | null,
   groupId: string,
   lifterId: string,
 ): OnBar | null {
@@ -28,7 +27,7 @@ export function solvedSetup(
  * now starts in another way than the plan has it.
  */
 export function solvedStrength(
-  prescription: Prescription | null,
+  prescription: SignedPrescription | null,
   groupId: string,
   lifterId: string,
   start: Start,
@@ -39,8 +38,12 @@ export function solvedStrength(
   return { ...lifter, strengthSdLn: sdLn, tiredLn: mainBlock(place.solved).effort?.tiredLn ?? 0 };
 }
 
-function placeOf(prescription: Prescription | null, groupId: string, lifterId: string): PlanPlace | null {
-  const plan = prescription === null ? null : planOf(prescription);
+function placeOf(
+  prescription: SignedPrescription | null,
+  groupId: string,
+  lifterId: string,
+): PlanPlace | null {
+  const plan = prescription?.document ?? null;
   const group = plan?.groups.find((candidate) => candidate.groupId === groupId);
   return group?.places.find((place) => place.lifterId === lifterId) ?? null;
 }

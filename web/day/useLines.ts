@@ -1,10 +1,9 @@
 import type { PlanGroup } from '#contract/day/dayPlan.ts';
-import { planOf } from '#contract/day/planOf.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import { rackLines } from '#contract/paper/groupLines.ts';
 import type { LineWords } from '#contract/paper/lifterLine.ts';
 import { lineWords } from '#contract/paper/lineWords.ts';
 import type { LifterLine } from '#contract/paper/RackSheetModel.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { wordsOf } from '#reckon/day/wordsOf.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -13,8 +12,8 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 export type GroupLines = ReturnType<typeof useLines>;
 
 /** What was worked out for a group, lifter by lifter and rack by rack, in the words of this view. */
-export function useLines(prescription: Prescription | null, groupId: string) {
-  const plan = prescription === null ? null : planOf(prescription);
+export function useLines(prescription: SignedPrescription | null, groupId: string) {
+  const plan = prescription?.document ?? null;
   const records = useClub();
   const units = useUnits();
   const words = plan && lineWords(plan, wordsOf(plan, records), units);

@@ -1,9 +1,8 @@
 import { useMemo, useState } from 'react';
-import { planOf } from '#contract/day/planOf.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
-import { planBasis } from '#reckon/day/planBasis.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useEarlierPrescription, usePrescription, useSolveDay } from '#web/api/usePrescription.ts';
+import { useLoaded } from '#web/parts/useLoaded.ts';
 import { forgetTried } from './tried.ts';
 import type { DayDraft } from './useDayDraft.ts';
 
@@ -24,6 +23,9 @@ export interface Solving {
   solve: () => Promise<void>;
 }
 
+/** Brings all kinds of record with their shapes along: the server says for the first page whether its plan stands. */
+const loadPlanBasis = () => import('#reckon/day/planBasis.ts').then((m) => m.planBasis);
+
 /** Works the day's loads out, saving what is not saved first. */
 export function useSolving(draft: DayDraft): Solving {
   const records = useClub();
@@ -33,9 +35,11 @@ export function useSolving(draft: DayDraft): Solving {
   const shown = (lookedAt === null ? last : earlier) ?? null;
   const solveDay = useSolveDay(draft.day.id);
   const [waiting, setWaiting] = useState<AbortController | null>(null);
-  const plan = useMemo(() => (last ? planOf(last) : null), [last]);
+  const plan = last?.document ?? null;
+  const planBasis = useLoaded(loadPlanBasis);
   // Reads the whole club, so not at every letter that is typed.
-  const basis = useMemo(() => planBasis(records, draft.day), [records, draft.day]);
+  const ownBasis = useMemo(() => planBasis?.(records, draft.day), [planBasis, records, draft.day]);
+  const basis = ownBasis ?? last?.basisNow;
   const solve = async () => {
     const stopper = new AbortController();
     setWaiting(stopper);

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { wrongDateSentence } from '#contract/records/wrongDate.ts';
+import { wrongDateSentence } from '#contract/records/wrongDateSentence.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { Field } from './Field.tsx';
 import { useWrong } from './useWrong.ts';

@@ -1,11 +1,11 @@
 import type { z } from 'zod';
-import { type Field, shapeFields } from '#contract/records/fields.ts';
+import { type Field, fieldOf, shapeFields } from '#contract/records/fields.ts';
 
 /** One field of a shape. */
 export function fieldIn(shape: Record<string, z.ZodType>, name: string): Field {
-  const field = shapeFields(shape).find((one) => one.name === name);
-  if (field === undefined) throw new Error(`The shape has no field ${name}.`);
-  return field;
+  const schema = shape[name];
+  if (schema === undefined) throw new Error(`The shape has no field ${name}.`);
+  return fieldOf(name, schema);
 }
 
 /** What a field for a quantity takes, by the shape of what it fills in. */

@@ -1,8 +1,7 @@
-import { planOf } from '#contract/day/planOf.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import type { Day } from '#contract/records/day.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { counted } from '#contract/words/counted.ts';
-import { wordsSince } from '#reckon/day/paperOf.ts';
+import { wordsSince } from '#reckon/day/wordsSince.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useRetell } from '#web/api/usePrescription.ts';
 
@@ -14,7 +13,7 @@ const mostSaid = 2;
  * same bars: paper on the wall and a later print of the same number never differ.
  */
 export function Reworded(props: {
-  prescription: Prescription;
+  prescription: SignedPrescription;
   /** As the coach sees it, saved or not. */
   day: Day;
   /** Saves what is not saved yet; false: that cannot be. */
@@ -23,7 +22,7 @@ export function Reworded(props: {
   const { prescription, day, settle } = props;
   const records = useClub();
   const retell = useRetell(day.id, 'words');
-  const plan = planOf(prescription);
+  const plan = prescription.document;
   const sentences = plan === null ? [] : wordsSince(plan, records, day).map(({ sentence }) => sentence);
   if (sentences.length === 0) return null;
   const more = sentences.length - mostSaid;

@@ -1,4 +1,3 @@
-import { planOf } from '#contract/day/planOf.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import type { RackSheet } from '#contract/paper/RackSheetModel.ts';
 import type { Day } from '#contract/records/day.ts';
@@ -15,7 +14,7 @@ export function useSheetsOf(
 ): SheetsOf | null | undefined {
   const records = useClub();
   const units = useUnits();
-  const plan = prescription ? planOf(prescription) : null;
+  const plan = prescription?.document ?? null;
   if (prescription === undefined) return undefined;
   if (prescription === null || plan === null) return null;
   const sheetsOf = paperOf({ prescription, plan, records, day }, units);

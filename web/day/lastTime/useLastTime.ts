@@ -1,6 +1,5 @@
 import { shortDate } from '#contract/words/dayWords.ts';
 import { oneDecimal } from '#contract/words/written.ts';
-import { endsOfSet } from '#reckon/log/endsOfSet.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useLastTimes } from '#web/api/useLastTimes.ts';
 import { useInAddress } from '#web/parts/useInAddress.ts';
@@ -13,7 +12,7 @@ import { meanOfSpeeds, speedText } from '#web/setup/speedWords.ts';
 export interface LastTimeWords {
   on: string;
   bar: string;
-  /** True loads; null: gear or heights of then are no longer kept. */
+  /** True loads; null as in `LastTime`. */
   bottom: string | null;
   lockout: string | null;
   setup: string;
@@ -37,13 +36,12 @@ export function useLastTime(dayId: string, groupId: string, wanted: boolean) {
     const then = told.find((one) => one.groupId === groupId && one.lifterId === lifterId);
     const [first] = then?.sets ?? [];
     if (!wanted || then === undefined || first === undefined) return null;
-    const ends = endsOfSet(club, first);
-    const kept = (kg: number | undefined) => (kg === undefined ? null : oneDecimal(kg, units.mass));
+    const kept = (kg: number | null) => (kg === null ? null : oneDecimal(kg, units.mass));
     return {
       on: shortDate(first.doneOn),
       bar: oneDecimal(first.setup.barKg, units.mass),
-      bottom: kept(ends?.bottomKg),
-      lockout: kept(ends?.lockoutKg),
+      bottom: kept(then.bottomKg),
+      lockout: kept(then.lockoutKg),
       setup: setupWords(club, first, units),
       work: alikeWords(then.sets, units.mass),
       speed: speedText(meanOfSpeeds(then.sets)),

@@ -1,7 +1,6 @@
-import { planOf } from '#contract/day/planOf.ts';
+import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
 import type { Day } from '#contract/records/day.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { useSets } from '#web/api/useSets.ts';
 import { localToday } from '#web/parts/localToday.ts';
@@ -17,10 +16,10 @@ export interface PlaceLog extends DoneOfPlan {
 }
 
 /** The day's part of the log by group and lifter; null of a lifter for whom nothing was worked out. */
-export function useDayLog(day: Day, prescription: Prescription | null) {
+export function useDayLog(day: Day, prescription: SignedPrescription | null) {
   const { data } = useSets({ dayId: day.id });
   const today = localToday(useClubSettings().timeZone);
-  const plan = prescription === null ? null : planOf(prescription);
+  const plan = prescription?.document ?? null;
   const planNumber = prescription?.number ?? 0;
   // A day that is trained before its date was done today.
   const doneOn = day.date > today ? today : day.date;
