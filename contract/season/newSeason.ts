@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import { localDate, recordId } from '#contract/records/kind.ts';
 import { method } from '#contract/records/method.ts';
-import { meet, season } from '#contract/records/season.ts';
+import { meet, season, seasonEntry } from '#contract/records/season.ts';
 
 /** What a season is made from at once: a method that the club keeps or one that comes along, meets that it has and new ones, and who takes part. */
 export const newSeason = z.strictObject({
@@ -17,6 +17,12 @@ export const newSeason = z.strictObject({
   lifterIds: z.array(recordId).min(1).max(200),
 });
 export type NewSeason = z.infer<typeof newSeason>;
+
+/** Lifters who join a season that there is, all of them for the same meets. */
+export const moreLifters = newSeason
+  .pick({ lifterIds: true })
+  .extend({ meetIds: seasonEntry.shape.shape.meetIds });
+export type MoreLifters = z.infer<typeof moreLifters>;
 
 /** A record with its kind. */
 export type OfKind = { [K in KindName]: { kind: K; record: RecordOf<K> } }[KindName];
@@ -38,10 +44,19 @@ export function recordsOfNewSeason(
         : [{ kind: 'method' as const, record: { id: methodId, methodDocument: given.document } }]),
       ...meets.map((record) => ({ kind: 'meet' as const, record })),
       { kind: 'season', record: { id: seasonId, title, methodId, fromOn, note: '' } },
-      ...lifterIds.map((lifterId) => ({
-        kind: 'seasonEntry' as const,
-        record: { id: newId(), seasonId, lifterId, meetIds: all },
-      })),
+      ...entriesOf(seasonId, { lifterIds, meetIds: all }, newId),
     ],
   };
+}
+
+/** The records by which lifters take part in a season. */
+export function entriesOf(
+  seasonId: string,
+  { lifterIds, meetIds }: MoreLifters,
+  newId: () => string,
+): OfKind[] {
+  return lifterIds.map((lifterId) => ({
+    kind: 'seasonEntry' as const,
+    record: { id: newId(), seasonId, lifterId, meetIds },
+  }));
 }

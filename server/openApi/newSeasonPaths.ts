@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { newSeason } from '#contract/season/newSeason.ts';
-import { answer, body, object, refusal, seqSchema } from './answers.ts';
+import { moreLifters, newSeason } from '#contract/season/newSeason.ts';
+import { answer, body, inPath, object, refusal, seqSchema } from './answers.ts';
 
-/** The route that makes a season as a path item. */
+/** The routes that put a season together as path items. */
 export function newSeasonPaths() {
   return {
     '/api/seasons': {
@@ -17,6 +17,20 @@ export function newSeasonPaths() {
           201: answer('What was made', object({ seasonId: { type: 'string' }, seq: seqSchema })),
           400: refusal('A field is wrong; nothing was made'),
           409: refusal('Something else stands against it; nothing was made'),
+        },
+      },
+    },
+    '/api/seasons/{id}/lifters': {
+      parameters: [inPath('id', 'string')],
+      post: {
+        operationId: 'season.join',
+        summary: 'More lifters for a season, all of them for the same meets, by one change',
+        tags: ['season'],
+        requestBody: body(z.toJSONSchema(moreLifters, { io: 'input' })),
+        responses: {
+          201: answer('The change', object({ seq: seqSchema })),
+          400: refusal('A field is wrong, or there is no such season; nobody was added'),
+          409: refusal('One of them is in it already; nobody was added'),
         },
       },
     },

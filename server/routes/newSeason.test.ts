@@ -41,3 +41,26 @@ test('of a season with somebody who is not in the club nothing is made', async (
   expect(json.error.message).toContain('"nobody"');
   expect((await ask('GET', '/api/club')).json.records).toEqual(before);
 });
+
+test('lifters join a season together, and leave it by one undo; where one of them cannot, nobody does', async () => {
+  const [first] = club.lifter;
+  const others = ['lifter-8', 'lifter-9'];
+  const more = others.map((id) => ({ ...first!, id, name: id }));
+  const { ask } = await testApp({ ...smallClub(), lifter: [first!, ...more] });
+  const { seasonId } = (await ask('POST', '/api/seasons', { ...asked, lifterIds: [first!.id] })).json;
+  const inSeason = async () =>
+    (await ask('GET', '/api/club')).json.records.seasonEntry
+      .filter((one: { seasonId: string }) => one.seasonId === seasonId)
+      .map(({ lifterId }: { lifterId: string }) => lifterId);
+  const { meet } = (await ask('GET', '/api/club')).json.records;
+  const join = (ids: unknown[]) =>
+    ask('POST', `/api/seasons/${seasonId}/lifters`, { lifterIds: ids, meetIds: [meet[0].id] });
+  const { status, json } = await join(others);
+  expect(status).toBe(201);
+  expect((await inSeason()).toSorted()).toEqual([first!.id, ...others].toSorted());
+  await ask('POST', `/api/undo/${json.seq}`);
+  expect(await inSeason()).toEqual([first!.id]);
+  expect((await join([...others, first!.id])).status).toBe(409);
+  expect((await join([...others, 'nobody'])).status).toBe(400);
+  expect(await inSeason()).toEqual([first!.id]);
+});

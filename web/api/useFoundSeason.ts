@@ -1,5 +1,5 @@
 import { useQueryClient } from '@tanstack/react-query';
-import type { NewSeason } from '#contract/season/newSeason.ts';
+import type { MoreLifters, NewSeason } from '#contract/season/newSeason.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { refreshClub } from './refreshClub.ts';
 import { request } from './request.ts';
@@ -15,5 +15,19 @@ export function useFoundSeason(): (asked: NewSeason) => Promise<string> {
     await refreshClub(client);
     say(`Added ${asked.title}.`, () => undo(seq));
     return seasonId;
+  };
+}
+
+/** Takes more lifters into a season, all of them for the same meets and by one change. */
+export function useJoinSeason(seasonId: string): (asked: MoreLifters) => Promise<void> {
+  const client = useQueryClient();
+  const say = useToast();
+  const undo = useUndo();
+  return async (asked) => {
+    const path = `/api/seasons/${encodeURIComponent(seasonId)}/lifters`;
+    const { seq } = await request<{ seq: number }>('POST', path, asked);
+    await refreshClub(client);
+    const count = asked.lifterIds.length;
+    say(`Added ${count} ${count === 1 ? 'lifter' : 'lifters'}.`, () => undo(seq));
   };
 }

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Meet } from '#contract/records/season.ts';
 import { useClub } from '#web/api/useClub.ts';
-import { useRecords } from '#web/api/useRecords.ts';
+import { useJoinSeason } from '#web/api/useFoundSeason.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { LifterTicks } from '../LifterTicks.tsx';
 import { MeetTicks } from '../MeetTicks.tsx';
@@ -11,7 +11,7 @@ import type { SeasonView } from '../SeasonView.ts';
 export function AddLifters(props: { season: SeasonView; meets: readonly Meet[]; onLeave: () => void }) {
   const { season, meets, onLeave } = props;
   const { lifter: lifters } = useClub();
-  const records = useRecords('seasonEntry');
+  const join = useJoinSeason(season.id);
   const [lifterIds, setLifterIds] = useState<readonly string[]>([]);
   const [meetIds, setMeetIds] = useState<readonly string[]>(meets.length === 1 ? [meets[0]!.id] : []);
   const there = new Set(season.lifters.map(({ lifter }) => lifter.id));
@@ -22,8 +22,7 @@ export function AddLifters(props: { season: SeasonView; meets: readonly Meet[]; 
         ? 'Meets: tick at least one.'
         : null;
   const save = async () => {
-    for (const lifterId of lifterIds)
-      await records.create({ seasonId: season.id, lifterId, meetIds: [...meetIds] });
+    await join({ lifterIds: [...lifterIds], meetIds: [...meetIds] });
     onLeave();
   };
   return (
