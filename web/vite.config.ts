@@ -23,8 +23,10 @@ export default defineConfig({
           ['first', 'packages'].includes(name) ? '//# allFunctionsCalledOnLoad' : '',
         codeSplitting: {
           groups: [
-            { name: 'packages', tags: ['$initial'], test: /node_modules/, priority: 2 },
-            { name: 'first', tags: ['$initial'], priority: 1 },
+            { name: 'packages', tags: ['$initial'], test: /node_modules/, priority: 3 },
+            { name: 'first', tags: ['$initial'], priority: 2 },
+            // What judges records stays together, and is read before whatever declares a shape with it.
+            { name: 'judges', test: /node_modules\/zod\/|contract\/records\//, priority: 1 },
             { name: 'more', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 40_000 },
           ],
         },

@@ -43,6 +43,6 @@ test("a day's page tells the browser where its loads are before any script is re
   const app = await withScreens();
   const link = (await app.request('/day/d%20%3E1')).headers.get('link');
   expect(link).toBe('</api/days/d%20%3E1/prescription>; rel=preload; as=fetch; crossorigin');
-  for (const path of ['/day', '/day/', '/day/d1/sheet', '/lifters/d1'])
+  for (const path of ['/day', '/day/', '/day/new', '/day/d1/sheet', '/lifters/d1'])
     expect((await app.request(path)).headers.get('link')).toBeNull();
 });

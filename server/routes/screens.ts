@@ -16,7 +16,8 @@ export function screenRoutes(webRoot: string) {
         // Its loads are on their way before any script of the page is read; usePrescription takes this answer.
         const path = `/api/days/${encodeURIComponent(c.req.param('id'))}/prescription`;
         await next();
-        if (c.res.ok) c.header('Link', `<${path}>; rel=preload; as=fetch; crossorigin`);
+        if (c.res.ok && c.req.param('id') !== 'new')
+          c.header('Link', `<${path}>; rel=preload; as=fetch; crossorigin`);
       })
       .use(serveStatic(files))
       // Places within the app (/day/...) have no dot; a missing file has, and stays missing.
