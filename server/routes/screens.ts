@@ -14,10 +14,10 @@ export function screenRoutes(webRoot: string) {
       })
       .use('/day/:id{[^./]+}', async (c, next) => {
         // Its loads are on their way before any script of the page is read; usePrescription takes this answer.
-        const path = `/api/days/${encodeURIComponent(c.req.param('id'))}/prescription`;
+        const id = c.req.param('id');
+        const path = `/api/days/${encodeURIComponent(id)}/prescription`;
         await next();
-        if (c.res.ok && c.req.param('id') !== 'new')
-          c.header('Link', `<${path}>; rel=preload; as=fetch; crossorigin`);
+        if (c.res.ok && id !== 'new') c.header('Link', `<${path}>; rel=preload; as=fetch; crossorigin`);
       })
       .use(serveStatic(files))
       // Places within the app (/day/...) have no dot; a missing file has, and stays missing.
