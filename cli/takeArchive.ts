@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream';
 import type { ArchiveLook } from '#contract/archive/archiveLook.ts';
 import { archiveWords } from '#contract/archive/archiveWords.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -7,14 +8,17 @@ import { table } from './table.ts';
 /** Puts an archive in the place of the whole club, or says what it holds beside what is here. */
 export async function takeArchive(
   store: ClubStore,
-  body: string,
+  given: Readable,
   { file, dryRun }: { file: string; dryRun: boolean },
 ): Promise<void> {
-  const answer = await askApp(store, `/archive?${dryRun ? 'dryRun' : 'replace'}=1`, {
+  // A stream is sent before anything is answered (Fetch Standard, "half").
+  const request: RequestInit & { duplex: 'half' } = {
     method: 'POST',
-    body,
+    body: Readable.toWeb(given) as ReadableStream,
+    duplex: 'half',
     headers: { 'content-type': 'application/json' },
-  });
+  };
+  const answer = await askApp(store, `/archive?${dryRun ? 'dryRun' : 'replace'}=1`, request);
   if (dryRun) {
     const { archive, here } = (await answer.json()) as { archive: ArchiveLook; here: ArchiveLook };
     process.stdout.write(`${looked(file, archive, here)}\n`);

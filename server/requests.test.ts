@@ -10,7 +10,7 @@ import { testApp } from './tests/testApp.ts';
 
 /** A season of estimates, plans and evidence takes a hundred times longer than a record. */
 const isSlow = (path: string) => /estimates|evidence|backtest|projection|days/.test(path);
-const every = arbitraryRequest(openApiDocument().paths, idsOfTheClub(), examples(), isSlow);
+const every = arbitraryRequest(openApiDocument().paths, idsOfTheClub(), await examples(), isSlow);
 const requestsInARow = 50;
 const numRuns = Number(process.env.PROPERTY_RUNS ?? 50);
 /** For the slowest machine that others keep busy. */

@@ -1,5 +1,5 @@
+import type { ArchiveContent } from '#contract/archive/archiveContent.ts';
 import type { FormerRecord } from '#contract/archive/formerRecord.ts';
-import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
 import type { ClubChanges, ClubState, Standing } from '#contract/changes/clubState.ts';
 import type { DoneChanges } from '#contract/changes/doneChange.ts';
 import type { Who } from '#contract/changes/who.ts';
@@ -76,7 +76,7 @@ export interface ClubStore {
     records: ClubRecords,
     rest?: Partial<Omit<ArchiveContent, 'records'>>,
   ): Promise<{ seq: number }>;
-  /** The same, once `keep` has put away all that was there: nobody writes between the two. Where `keep` fails, nothing is replaced. */
+  /** The same, once `keep` has put away all that was there: nobody writes between the two. Where `keep` fails, nothing is replaced. What it is given lasts as long as it does. */
   replaceAll(
     content: ArchiveContent,
     keep: (before: ArchiveContent) => Promise<void>,
@@ -142,6 +142,6 @@ export interface ClubStore {
   /** The plans of a season that were taken, oldest first, without what they say. */
   takenPlans(seasonId: string): Promise<TakenHead[]>;
   takenPlan(seasonId: string, number: number): Promise<TakenPlan | null>;
-  /** Everything that an archive holds, as it stood at one moment. */
-  snapshot(): Promise<ArchiveContent>;
+  /** Everything that an archive holds, of the log what is asked for, as it stood at one moment. Its long lists last as long as `use`. */
+  snapshot<Result>(use: (content: ArchiveContent) => Promise<Result>, filter?: SetFilter): Promise<Result>;
 }

@@ -1,12 +1,13 @@
 import { readArchive } from '#contract/archive/readArchive.ts';
 import { archivePieces, writeArchive } from '#contract/archive/writeArchive.ts';
+import type { TextPieces } from '#contract/json/cutLists.ts';
 import type { ClubStore } from './ClubStore.ts';
 import { Refusal } from './Refusal.ts';
 import { writeKept } from './writeKept.ts';
 
 /** The whole club as one JSON text, without what was removed. */
-export async function exportArchive(store: ClubStore): Promise<string> {
-  return writeArchive(await store.snapshot());
+export function exportArchive(store: ClubStore): Promise<string> {
+  return store.snapshot(writeArchive);
 }
 
 /**
@@ -15,9 +16,9 @@ export async function exportArchive(store: ClubStore): Promise<string> {
  */
 export async function restoreArchive(
   store: ClubStore,
-  text: string,
+  pieces: TextPieces,
 ): Promise<{ seq: number; keptAs: string }> {
-  const read = readArchive(text);
+  const read = readArchive(pieces);
   if ('problems' in read) throw new Refusal('invalid', read.problems[0].field, read.problems[0].message);
   let keptAs = '';
   const { seq } = await store.replaceAll(read.content, async (before) => {

@@ -12,9 +12,8 @@ import { kindTable } from './kindTable.ts';
 import { loggedAgain } from './loggedAgain.ts';
 import { newId } from './newId.ts';
 import { Refusal } from './Refusal.ts';
-import { setFields } from './readSets.ts';
-import { cellsOf } from './rows.ts';
-import type { LoggedSetRow, Tables } from './schema.ts';
+import type { Tables } from './schema.ts';
+import { setsWriter } from './setsWriter.ts';
 import type { Writer } from './Writer.ts';
 
 /** Sets as their shape reads them, defaults filled in; refused with the first field that is wrong. */
@@ -87,7 +86,8 @@ export async function addSets(
   const loggedAt = new Date().toISOString();
   const inOrder = await ordered(db, clubId, given);
   const sets = inOrder.map((set): LoggedSet => ({ ...set, id: set.id ?? newId(), loggedAt, struckAt: null }));
-  await putSets(db, clubId, sets);
+  const written = await setsWriter(db, clubId)(sets);
+  if (written < sets.length) throw new Error('A new set bears the id of one that the log has.');
   return sets;
 }
 
@@ -107,20 +107,6 @@ export async function checkThere(
     throw new Refusal('invalid', field, sentence);
   }
 }
-
-/** Writes sets as they are. */
-export async function putSets(db: Kysely<Tables>, clubId: string, sets: readonly LoggedSet[]): Promise<void> {
-  const rows = sets.map((set) => ({ clubId, ...cellsOf(setFields, set) }) as LoggedSetRow);
-  for (let i = 0; i < rows.length; i += rowsInOneQuery) {
-    await db
-      .insertInto('loggedSet')
-      .values(rows.slice(i, i + rowsInOneQuery))
-      .execute();
-  }
-}
-
-/** 24 columns each: well below what SQLite allows as parameters of one query (32,766). */
-const rowsInOneQuery = 200;
 
 /** Sets given without an order come after those that the lifter has done on that day. */
 async function ordered(db: Kysely<Tables>, clubId: string, sets: readonly GivenSet[]) {

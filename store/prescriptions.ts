@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Prescription } from '#contract/records/prescription.ts';
+import { compareText } from '#core/numeric/compareText.ts';
 import { newId } from './newId.ts';
 import { parseKept } from './parseKept.ts';
 import type { PrescriptionRow, Tables } from './schema.ts';
@@ -78,19 +79,24 @@ export async function prescriptionOf(
 }
 
 /** Every prescription of the days that the club has, oldest of each day first. */
-export async function allPrescriptions(db: Kysely<Tables>, clubId: string): Promise<Prescription[]> {
-  const rows = await db
+export async function* allPrescriptions(
+  db: Kysely<Tables>,
+  clubId: string,
+): AsyncGenerator<Prescription, void> {
+  const heads = await db
     .selectFrom('prescription')
     .innerJoin('day', (join) =>
       join.onRef('day.clubId', '=', 'prescription.clubId').onRef('day.id', '=', 'prescription.dayId'),
     )
-    .selectAll('prescription')
+    .select(['prescription.dayId', 'prescription.number'])
     .where('prescription.clubId', '=', clubId)
     .where('day.removedSeq', 'is', null)
-    .orderBy('prescription.dayId')
-    .orderBy('prescription.number')
     .execute();
-  return rows.map(toPrescription);
+  heads.sort((a, b) => compareText(a.dayId, b.dayId) || a.number - b.number);
+  for (const { dayId, number } of heads) {
+    const one = await prescriptionOf(db, clubId, dayId, number);
+    if (one) yield one;
+  }
 }
 
 export async function putPrescription(

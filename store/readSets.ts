@@ -6,6 +6,7 @@ import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { shapeFields } from '#contract/records/fields.ts';
 import { type LoggedSet, loggedSet } from '#contract/records/loggedSet.ts';
+import { compareText } from '#core/numeric/compareText.ts';
 import { latestSeq } from './changeLog.ts';
 import { kindTable } from './kindTable.ts';
 import { logQuery, type SetFilter } from './logQuery.ts';
@@ -79,13 +80,57 @@ export async function hasSets(db: Kysely<Tables>, clubId: string, dayId: string)
   return row !== undefined;
 }
 
-/** The log as an archive keeps it: a day that was removed is no longer named. */
-export async function archivedSets(db: Kysely<Tables>, clubId: string): Promise<LoggedSet[]> {
+/** The log as an archive keeps it, a day at a time: a training day that was removed is no longer named. */
+export async function* archivedSets(
+  db: Kysely<Tables>,
+  clubId: string,
+  filter: SetFilter,
+): AsyncGenerator<LoggedSet, void> {
   const days = new Set((await kindTable(db, clubId, 'day').live()).map(({ id }) => id));
-  const sets = await readSets(db, clubId, {});
-  return sets.map((set) =>
-    set.dayId === null || days.has(set.dayId) ? set : { ...set, dayId: null, planNumber: null },
-  );
+  const parse = sharedParse();
+  let date = await dateAfter(db, clubId, filter, '');
+  for (; date !== undefined; date = await dateAfter(db, clubId, filter, date)) {
+    const rows = await logQuery(db, clubId, { ...filter, from: date, to: date })
+      .selectAll('loggedSet')
+      .execute();
+    for (const set of rows.map((row) => valuesOf(fieldsByName, row, parse) as LoggedSet).sort(byDayAndOrder))
+      yield set.dayId === null || days.has(set.dayId) ? set : { ...set, dayId: null, planNumber: null };
+  }
+}
+
+/** As an archive writes them, which then has nothing to sort. */
+const fieldsByName = setFields.toSorted((a, b) => compareText(a.name, b.name));
+
+async function dateAfter(
+  db: Kysely<Tables>,
+  clubId: string,
+  filter: SetFilter,
+  date: string,
+): Promise<string | undefined> {
+  const dates = logQuery(db, clubId, filter)
+    .select('loggedSet.doneOn')
+    .where('loggedSet.doneOn', '>', date)
+    .orderBy('loggedSet.doneOn')
+    .limit(1);
+  return (await dates.executeTakeFirst())?.doneOn;
+}
+
+/** Removed gear that any set of the log names, told by one set of each setup. */
+export async function formerGearOfLog(
+  db: Kysely<Tables>,
+  clubId: string,
+  filter: SetFilter,
+): Promise<FormerRecord[]> {
+  const oneOfEach = logQuery(db, clubId, filter)
+    .select((eb) => eb.fn.min('loggedSet.id').as('id'))
+    .groupBy('loggedSet.setup');
+  const rows = await db
+    .selectFrom('loggedSet')
+    .selectAll()
+    .where('clubId', '=', clubId)
+    .where('id', 'in', oneOfEach)
+    .execute();
+  return formerGear(db, clubId, toSets(rows));
 }
 
 /** How often each band pair was stretched on each day, and the last change in that. To be called within one reading. */

@@ -36,10 +36,14 @@ type Parse = (written: string) => unknown;
 export function sharedParse(): Parse {
   const known = new Map<string, unknown>();
   return (written) => {
+    if (known.size > mostShared) known.clear();
     if (!known.has(written)) known.set(written, parseKept(written));
     return known.get(written);
   };
 }
+
+/** More than a club has of setups; speeds, which are seldom alike, would else be kept as long as rows are read. */
+const mostShared = 20_000;
 
 function cellOf(sort: Field['sort'], value: unknown): Cell {
   if (value === null) return null;

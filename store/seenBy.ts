@@ -17,6 +17,15 @@ export function seenBy(who: Who, rule: MayRead) {
   return {
     one,
     all,
+    /** Of a list too long to be held at once. */
+    each: <Kept extends object>(kind: Readable, list: () => AsyncIterable<Kept>): AsyncIterable<Kept> => ({
+      async *[Symbol.asyncIterator]() {
+        for await (const kept of list()) {
+          const seen = one(kind, kept);
+          if (seen) yield seen;
+        }
+      },
+    }),
     club(records: ClubRecords): ClubRecords {
       const lists = kindNames.map((kind) => [kind, all<object>(kind, records[kind])]);
       return Object.fromEntries(lists) as ClubRecords;

@@ -1,6 +1,6 @@
 import type { EventEmitter } from 'node:events';
 import type { Kysely, Transaction } from 'kysely';
-import type { ArchiveContent } from '#contract/archive/writeArchive.ts';
+import { type ArchiveContent, nothingBeside } from '#contract/archive/archiveContent.ts';
 import {
   allKinds,
   type ClubRecords,
@@ -29,13 +29,14 @@ import { keptRecords } from './keptRecords.ts';
 import { kindTable } from './kindTable.ts';
 import { logMarks } from './logMarks.ts';
 import { logDays, setsPage } from './logPages.ts';
+import type { SetFilter } from './logQuery.ts';
 import { checkSets, logSets } from './logSets.ts';
 import type { MayRead } from './mayRead.ts';
 import { newId } from './newId.ts';
 import type { Database } from './open/Database.ts';
 import { allPrescriptions, appendPrescription, keptPrescriptions, prescriptionOf } from './prescriptions.ts';
 import { Refusal } from './Refusal.ts';
-import { archivedSets, bandReps, formerGear, hasSets, readSets } from './readSets.ts';
+import { archivedSets, bandReps, formerGear, formerGearOfLog, hasSets, readSets } from './readSets.ts';
 import { removal } from './removal.ts';
 import { replaceClub } from './replaceClub.ts';
 import type { Tables } from './schema.ts';
@@ -87,14 +88,14 @@ export function storeOfClub(
   const lastOfDay = keptPrescriptions(clubId);
   const whole = keptRecords(clubId, async (trx) => seen.club(await allRecords(trx, clubId)));
 
-  async function content(trx: Transaction<Tables>): Promise<ArchiveContent> {
-    const sets = await archivedSets(trx, clubId);
+  /** To be used within the transaction: lists that may be long are read when they are gone through. */
+  async function content(trx: Transaction<Tables>, filter: SetFilter = {}): Promise<ArchiveContent> {
     return {
       records: seen.club(await allRecords(trx, clubId)),
-      prescriptions: seen.all('prescription', await allPrescriptions(trx, clubId)),
-      takenPlans: seen.all('takenPlan', await allTakenPlans(trx, clubId)),
-      sets: seen.all('loggedSet', sets),
-      former: seen.former(await formerGear(trx, clubId, sets)),
+      prescriptions: seen.each('prescription', () => allPrescriptions(trx, clubId)),
+      takenPlans: seen.each('takenPlan', () => allTakenPlans(trx, clubId)),
+      sets: seen.each('loggedSet', () => archivedSets(trx, clubId, filter)),
+      former: seen.former(await formerGearOfLog(trx, clubId, filter)),
     };
   }
 
@@ -231,12 +232,9 @@ export function storeOfClub(
     takenPlans: async (seasonId) => seen.all('takenPlan', await takenHeads(db, clubId, seasonId)),
     takenPlan: async (seasonId, number) =>
       seen.one('takenPlan', await takenPlanOf(db, clubId, seasonId, number)),
-    snapshot: () => read(content),
+    snapshot: (use, filter) => read(async (trx) => use(await content(trx, filter))),
   };
 }
-
-/** A club with nothing but records. */
-const nothingBeside = { prescriptions: [], takenPlans: [], sets: [], former: [] };
 
 async function allRecords(db: Kysely<Tables>, clubId: string): Promise<ClubRecords> {
   const lists: Partial<Record<KindName, unknown>> = {};

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { TakenPlan } from '#contract/records/takenPlan.ts';
 import type { TakenHead } from '#contract/season/seasonOffer.ts';
+import { compareText } from '#core/numeric/compareText.ts';
 import { newId } from './newId.ts';
 import { parseKept } from './parseKept.ts';
 import type { Tables, TakenPlanRow } from './schema.ts';
@@ -45,19 +46,21 @@ export async function takenPlanOf(
 }
 
 /** Every one of the seasons that the club has, oldest of each season first. */
-export async function allTakenPlans(db: Kysely<Tables>, clubId: string): Promise<TakenPlan[]> {
-  const rows = await db
+export async function* allTakenPlans(db: Kysely<Tables>, clubId: string): AsyncGenerator<TakenPlan, void> {
+  const heads = await db
     .selectFrom('takenPlan')
     .innerJoin('season', (join) =>
       join.onRef('season.clubId', '=', 'takenPlan.clubId').onRef('season.id', '=', 'takenPlan.seasonId'),
     )
-    .selectAll('takenPlan')
+    .select(['takenPlan.seasonId', 'takenPlan.number'])
     .where('takenPlan.clubId', '=', clubId)
     .where('season.removedSeq', 'is', null)
-    .orderBy('takenPlan.seasonId')
-    .orderBy('takenPlan.number')
     .execute();
-  return rows.map(toTakenPlan);
+  heads.sort((a, b) => compareText(a.seasonId, b.seasonId) || a.number - b.number);
+  for (const { seasonId, number } of heads) {
+    const one = await takenPlanOf(db, clubId, seasonId, number);
+    if (one) yield one;
+  }
 }
 
 export async function putTakenPlan(db: Kysely<Tables>, clubId: string, taken: TakenPlan): Promise<void> {

@@ -25,8 +25,10 @@ export function exportCommand(): Command {
 async function exportRecords(what: string, { club, out }: ExportOptions): Promise<void> {
   if (!(await knowsWhat(what))) return;
   const path = pathOf[what] ?? `/records/${what}/csv`;
-  const content = await withClub(club, async (store) => (await askApp(store, path)).text());
-  await writeOutput(content, out);
+  await withClub(club, async (store) => {
+    const { body } = await askApp(store, path);
+    await writeOutput(body?.pipeThrough(new TextDecoderStream()) ?? '', out);
+  });
 }
 
 const pathOf: Record<string, string> = { archive: '/archive', log: '/sets/csv' };

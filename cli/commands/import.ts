@@ -3,6 +3,7 @@ import { Command, Option } from 'commander';
 import { askApp } from '../askApp.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, openClub, openClubToTry, openExistingClub } from '../clubFile.ts';
+import { inputStream } from '../inputStream.ts';
 import { readInputText } from '../readInputText.ts';
 import { takeArchive } from '../takeArchive.ts';
 import { slipWords, takeLog } from '../takeLog.ts';
@@ -56,20 +57,20 @@ async function importRecords(what: string, file: string | undefined, options: Im
     );
   }
   refuseOutOfPlace(what, options);
-  const body = await readInputText(file);
+  const given = what === 'archive' ? await inputStream(file) : await readInputText(file);
   // Sets are of lifters that a club has; a new club can only begin with records.
   const open = what === 'log' ? openExistingClub : dryRun ? openClubToTry : openClub;
   const store = await open(options.club);
   try {
-    if (what === 'archive') {
+    if (typeof given !== 'string') {
       const name = file === undefined || file === '-' ? 'The file' : basename(file);
-      return await takeArchive(store, body, { file: name, dryRun });
+      return await takeArchive(store, given, { file: name, dryRun });
     }
-    if (what === 'log') return await takeLog(store, body, options);
+    if (what === 'log') return await takeLog(store, given, options);
     const query = dryRun ? '?dryRun=1' : '';
     const answer = await askApp(store, `/records/${what}/csv${query}`, {
       method: 'POST',
-      body,
+      body: given,
       headers: { 'content-type': 'text/csv' },
     });
     const { rows, added, questions = [], questionCount = 0 } = (await answer.json()) as Taken;

@@ -13,7 +13,9 @@ export async function callCli(args: readonly string[], input = ''): Promise<CliR
         return true;
       }),
     ),
-    vi.spyOn(process, 'stdin', 'get').mockReturnValue(Readable.from([input]) as typeof process.stdin),
+    vi
+      .spyOn(process, 'stdin', 'get')
+      .mockReturnValue(Readable.from([Buffer.from(input)]) as typeof process.stdin),
   ];
   try {
     return { status: await runProgram(args), ...said };

@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { allKinds, type KindName, kindNames } from '#contract/records/allKinds.ts';
 import { dateOf } from '#contract/records/dateOf.ts';
 import { localDate } from '#contract/records/kind.ts';
-import type { ArchiveContent } from './writeArchive.ts';
+import type { Long } from '#contract/records/long.ts';
+import type { ArchiveContent } from './archiveContent.ts';
 
 const count = z.number().int().min(0);
 const counts = Object.fromEntries(kindNames.map((kind) => [kind, count])) as Record<KindName, typeof count>;
@@ -17,27 +18,43 @@ export const archiveLook = z.strictObject({
 export type ArchiveLook = z.infer<typeof archiveLook>;
 
 /** Looks at what an archive, or the club as it is, holds. */
-export function lookAt({ records, prescriptions, takenPlans, sets }: ArchiveContent): ArchiveLook {
+export async function lookAt({
+  records,
+  prescriptions,
+  takenPlans,
+  sets,
+}: ArchiveContent): Promise<ArchiveLook> {
+  const plans = await counted(prescriptions, ({ solvedAt }) => solvedAt);
+  const taken = await counted(takenPlans, ({ takenAt }) => takenAt);
+  const log = await counted(sets, ({ loggedAt }) => loggedAt);
   const dates = [
     ...kindNames.flatMap((kind) => datesOf(kind, records[kind])),
-    ...prescriptions.map(({ solvedAt }) => solvedAt.slice(0, dayLength)),
-    ...takenPlans.map(({ takenAt }) => takenAt.slice(0, dayLength)),
-    ...sets.map(({ loggedAt }) => loggedAt.slice(0, dayLength)),
+    ...[plans, taken, log].flatMap(({ newestAt }) => newestAt?.slice(0, dayLength) ?? []),
   ];
   const numbers = Object.fromEntries(kindNames.map((kind) => [kind, records[kind].length]));
   return {
     name: records.club[0]?.name ?? '',
     counts: {
       ...(numbers as Record<KindName, number>),
-      prescriptions: prescriptions.length,
-      takenPlans: takenPlans.length,
-      sets: sets.length,
+      prescriptions: plans.count,
+      takenPlans: taken.count,
+      sets: log.count,
     },
     newestOn: dates.reduce<string | null>(
       (newest, on) => (newest !== null && newest > on ? newest : on),
       null,
     ),
   };
+}
+
+/** How many there are, and the last moment that any of them names. */
+async function counted<Item>(list: Long<Item>, at: (item: Item) => string) {
+  let [count, newestAt]: [number, string | null] = [0, null];
+  for await (const item of list) {
+    count += 1;
+    if (newestAt === null || at(item) > newestAt) newestAt = at(item);
+  }
+  return { count, newestAt };
 }
 
 /** When what these records tell was measured, done or born; nothing where it may lie ahead. */

@@ -1,79 +1,87 @@
-import { beyondBounds } from '#contract/json/beyondBounds.ts';
-import { allKinds, kindNames } from '#contract/records/allKinds.ts';
-import { issueProblem, type Problem } from '#contract/words/shapeProblem.ts';
-import { spelt } from '#contract/words/spelt.ts';
-import { archiveFormat, archiveVersion, withLog, withTakenPlans } from './archiveShape.ts';
-import { jsonLine, lineAt } from './jsonLine.ts';
-import { readItems } from './readItems.ts';
-import type { ArchiveContent } from './writeArchive.ts';
-
-/** What is wrong with an archive, and the line on which it stands, as an editor counts it. */
-export interface ArchiveProblem extends Problem {
-  line: number;
-}
+import { cutLists, type TextPieces, Uncut } from '#contract/json/cutLists.ts';
+import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Prescription } from '#contract/records/prescription.ts';
+import type { TakenPlan } from '#contract/records/takenPlan.ts';
+import type { ArchiveContent } from './archiveContent.ts';
+import type { FormerRecord } from './formerRecord.ts';
+import { ArchiveFrame } from './readFrame.ts';
+import { type ArchiveProblem, isOpened, lists, nameOf, type Problems, readItem } from './readItem.ts';
 
 /** Of a file in which everything is wrong, so many places are named. */
 const mostProblems = 20;
-/** A million sets have no more, with all that belongs to them. */
-const mostArchived = 40_000_000;
+/** Beside plans and the log, which are read anew whenever they are gone through, everything is held at once. */
+const mostHeld = 1_000_000;
 
-/** The content of an archive, or what is wrong with it, in the order of the file. */
-export function readArchive(
-  text: string,
-): { content: ArchiveContent } | { problems: [ArchiveProblem, ...ArchiveProblem[]] } {
-  const beyond = beyondBounds(text, mostArchived);
-  if (beyond !== null)
-    return { problems: [{ field: '', message: `The file ${beyond}, so it is no club archive.`, line: 1 }] };
-  let document: unknown;
+/**
+ * The content of an archive, or what is wrong with it, in the order of the file. Everything in it is looked at here, one entry at a
+ * time; the pieces are read again for each long list, and are expected to be the same then.
+ */
+export function readArchive(pieces: TextPieces): { content: ArchiveContent } | Problems {
   try {
-    document = JSON.parse(text);
+    return looked(pieces);
   } catch (error) {
-    const line = lineAt(text, placeOf(error) ?? text.trimEnd().length);
-    const message = `The file is not valid JSON at line ${line}, so it is no club archive.`;
-    return { problems: [{ field: '', message, line }] };
+    if (!(error instanceof Uncut)) throw error;
+    const message = `The file ${error.message}, so it is no club archive.`;
+    return { problems: [{ field: '', message, line: error.line }] };
   }
-  const wrong = (field: string, message: string) => ({
-    problems: [{ field, message, line: jsonLine(text, [field]) }] as [ArchiveProblem],
-  });
-  const { format, version } = Object(document) as { format?: unknown; version?: unknown };
-  if (format !== archiveFormat) {
-    return wrong('format', `The file is not a "${archiveFormat}".`);
-  }
-  if (!isKnownVersion(version)) {
-    const message = `The archive has version ${spelt(version)}; this program reads versions 1 to ${archiveVersion}.`;
-    return wrong('version', message);
-  }
-  const today = asWrittenToday(Object(document), version);
-  const read = readItems(today, mostProblems);
-  if ('issues' in read) {
-    const [first, ...others] = read.issues
-      .map((issue) => ({ ...issueProblem(issue, today), line: jsonLine(text, issue.path) }))
-      .toSorted((a, b) => a.line - b.line);
-    return first ? { problems: [first, ...others] } : wrong('', 'The archive cannot be read.');
-  }
-  return read;
 }
 
-/** Where the parser stopped, as far as it says so. */
-function placeOf(error: unknown): number | null {
-  const place = error instanceof SyntaxError ? /position (\d+)/.exec(error.message)?.[1] : undefined;
-  return place === undefined ? null : Number(place);
-}
-
-function isKnownVersion(version: unknown): version is number {
-  return Number.isInteger(version) && Number(version) >= 1 && Number(version) <= archiveVersion;
-}
-
-/** An archive of version 1 knows no log, and none of the kinds that came later. */
-function asWrittenToday(document: { records?: unknown }, version: number): object {
-  const later = kindNames.filter((kind) => allKinds[kind].facts.sinceArchive > version);
-  const none = Object.fromEntries(later.map((kind) => [kind, []]));
-  const { records } = document;
+function looked(pieces: TextPieces): { content: ArchiveContent } | Problems {
+  const frame = new ArchiveFrame();
+  const held = new Map([...lists].flatMap(([name, { isHeld }]) => (isHeld ? [[name, [] as unknown[]]] : [])));
+  const problems: ArchiveProblem[] = [];
+  let heldCount = 0;
+  for (const part of cutLists(pieces, isOpened)) {
+    if (part.index === null) {
+      const wrong = frame.take(part);
+      if (wrong) return { problems: [wrong] };
+      continue;
+    }
+    const list = lists.get(nameOf(part.path));
+    // What is in a list that nobody knows does not matter: the list itself is refused.
+    if (list === undefined) continue;
+    const read = readItem(part, list);
+    if ('problems' in read) problems.push(...read.problems);
+    if (problems.length >= mostProblems) break;
+    if (!list.isHeld || 'problems' in read) continue;
+    held.get(nameOf(part.path))!.push(read.item);
+    if (++heldCount > mostHeld) {
+      const message = `The file holds more than ${mostHeld} records beside plans and the log, so it is no club archive.`;
+      return { problems: [{ field: part.path.join('.'), message, line: part.line }] };
+    }
+  }
+  const [first, ...others] = [...(problems.length < mostProblems ? frame.problems() : []), ...problems]
+    .toSorted((a, b) => a.line - b.line)
+    .slice(0, mostProblems);
+  if (first) return { problems: [first, ...others] };
+  const records = Object.fromEntries(kindNames.map((kind) => [kind, held.get(`records.${kind}`)]));
   return {
-    ...document,
-    version: archiveVersion,
-    records: typeof records === 'object' ? { ...none, ...records } : records,
-    ...(version < withTakenPlans ? { takenPlans: [] } : {}),
-    ...(version < withLog ? { sets: [], former: [] } : {}),
+    content: {
+      records: records as unknown as ClubRecords,
+      prescriptions: goneThrough<Prescription>(pieces, 'prescriptions'),
+      takenPlans: goneThrough<TakenPlan>(pieces, 'takenPlans'),
+      sets: goneThrough<LoggedSet>(pieces, 'sets'),
+      former: held.get('former') as FormerRecord[],
+    },
+  };
+}
+
+/** A list of the archive, read again from the file each time. */
+function goneThrough<Item>(pieces: TextPieces, name: string): Iterable<Item> {
+  const list = lists.get(name)!;
+  return {
+    *[Symbol.iterator]() {
+      let isInside = false;
+      for (const part of cutLists(pieces, isOpened)) {
+        const isItem = part.index !== null && nameOf(part.path) === name;
+        if (isInside && !isItem) return;
+        isInside ||= nameOf(part.path) === name;
+        if (!isItem) continue;
+        const read = readItem(part, list);
+        if ('problems' in read) throw new Error(`The archive was changed while it was read: ${name}.`);
+        yield read.item as Item;
+      }
+    },
   };
 }

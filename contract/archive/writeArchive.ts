@@ -1,38 +1,27 @@
-import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { Prescription } from '#contract/records/prescription.ts';
-import type { TakenPlan } from '#contract/records/takenPlan.ts';
+import { kindNames } from '#contract/records/allKinds.ts';
+import type { Long } from '#contract/records/long.ts';
 import { compareText } from '#core/numeric/compareText.ts';
+import type { ArchiveContent } from './archiveContent.ts';
 import { archiveFormat, archiveVersion } from './archiveShape.ts';
-import type { FormerRecord } from './formerRecord.ts';
-
-/** What an archive holds. */
-export interface ArchiveContent {
-  records: ClubRecords;
-  prescriptions: Prescription[];
-  takenPlans: TakenPlan[];
-  sets: LoggedSet[];
-  former: FormerRecord[];
-}
 
 /**
  * The whole club as one JSON text, a record a line. The same content always gives the same bytes: kinds in their order,
- * records by id, the names within a record by the alphabet.
+ * records by id, plans and the log as they come, the names within each by the alphabet.
  */
-export function writeArchive(content: ArchiveContent): string {
-  return [...archivePieces(content)].join('');
+export async function writeArchive(content: ArchiveContent): Promise<string> {
+  const pieces: string[] = [];
+  for await (const piece of archivePieces(content)) pieces.push(piece);
+  return pieces.join('');
 }
 
 /** The same in pieces, one after the other: a million sets are more than one text can be. */
-export function* archivePieces({
+export async function* archivePieces({
   records,
   prescriptions,
   takenPlans,
   sets,
   former,
-}: ArchiveContent): Generator<string> {
-  const solved = prescriptions.toSorted((a, b) => compareText(a.dayId, b.dayId) || a.number - b.number);
-  const taken = takenPlans.toSorted((a, b) => compareText(a.seasonId, b.seasonId) || a.number - b.number);
+}: ArchiveContent): AsyncGenerator<string, void> {
   const gone = former.toSorted((a, b) => compareText(a.kind, b.kind) || byId(a.record, b.record));
   yield `{\n"format": ${JSON.stringify(archiveFormat)},\n"version": ${archiveVersion},\n"records": {\n`;
   for (const [i, kind] of kindNames.entries()) {
@@ -40,33 +29,45 @@ export function* archivePieces({
     yield* lines(records[kind].toSorted(byId));
   }
   yield '\n},\n"prescriptions": ';
-  yield* lines(solved);
+  yield* lines(prescriptions);
   yield ',\n"takenPlans": ';
-  yield* lines(taken);
+  yield* lines(takenPlans);
   yield ',\n"sets": ';
-  yield* lines(sets.toSorted(byId));
+  yield* lines(sets);
   yield ',\n"former": ';
   yield* lines(gone);
   yield '\n}\n';
 }
 
-function* lines(items: readonly unknown[]): Generator<string> {
-  if (items.length === 0) return yield '[]';
-  for (let i = 0; i < items.length; i += linesInPiece) {
-    const some = items.slice(i, i + linesInPiece).map((item) => JSON.stringify(inOrder(item)));
-    yield `${i === 0 ? '[\n' : ',\n'}${some.join(',\n')}`;
+async function* lines(items: Long<object>): AsyncGenerator<string, void> {
+  let [piece, isFirst] = ['[', true];
+  for await (const item of items) {
+    piece += `${isFirst ? '' : ','}\n${JSON.stringify(inOrder(item))}`;
+    isFirst = false;
+    if (piece.length < lettersInPiece) continue;
+    yield piece;
+    piece = '';
   }
-  yield '\n]';
+  yield `${piece}${isFirst ? '' : '\n'}]`;
 }
 
-const linesInPiece = 1000;
+const lettersInPiece = 250_000;
 
-/** The same value with the names of every object sorted. */
+/** The same value with the names of every object sorted: the value itself where they are. */
 function inOrder(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(inOrder);
   if (typeof value !== 'object' || value === null) return value;
-  const entries = Object.entries(value).toSorted(([a], [b]) => compareText(a, b));
-  return Object.fromEntries(entries.map(([name, inner]) => [name, inOrder(inner)]));
+  if (Array.isArray(value)) {
+    const items = value.map(inOrder);
+    return items.some((item, i) => item !== value[i]) ? items : value;
+  }
+  const names = Object.keys(value);
+  const inside = names.map((name) => inOrder(Reflect.get(value, name)));
+  const isInOrder = names.every(
+    (name, i) => inside[i] === Reflect.get(value, name) && (i === 0 || names[i - 1]! < name),
+  );
+  if (isInOrder) return value;
+  const entries = names.map((name, i) => [name, inside[i]] as const);
+  return Object.fromEntries(entries.sort(([a], [b]) => compareText(a, b)));
 }
 
 function byId(a: { id: string }, b: { id: string }): number {

@@ -4,6 +4,7 @@ import { guardFormula } from '#contract/csv/formulaGuard.ts';
 import { type ClubRecords, type KindName, kindNames, type RecordOf } from '#contract/records/allKinds.ts';
 import { calledBy } from '#contract/records/labels.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { inLots, type Long } from '#contract/records/long.ts';
 import { joinEscaped } from './escapedList.ts';
 import { type LogColumn, logColumnNames, logColumns } from './logColumns.ts';
 import { finder } from './readHung.ts';
@@ -14,15 +15,33 @@ export function writeLog(
   club: ClubRecords,
   former: readonly FormerRecord[],
 ): string {
+  return header() + lines(sets, gearNames(club, former));
+}
+
+/** The same in pieces, one after the other: a million sets are more than should be held at once. */
+export async function* logPieces(
+  sets: Long<LoggedSet>,
+  club: ClubRecords,
+  former: readonly FormerRecord[],
+): AsyncGenerator<string, void> {
   const gear = gearNames(club, former);
-  const columns = logColumnNames.filter((column) => logColumns[column].header !== null);
-  const lines = sets
-    .filter(({ struckAt }) => struckAt === null)
-    .map((set) => {
-      const cells = cellsOf(set, gear);
-      return columns.map((column) => cells[column]);
-    });
-  return stringify([columns.map((column) => logColumns[column].header), ...lines], { quoted_match: /\r/ });
+  yield header();
+  for await (const lot of inLots(sets, linesInPiece)) yield lines(lot, gear);
+}
+
+const linesInPiece = 1000;
+const columns = logColumnNames.filter((column) => logColumns[column].header !== null);
+
+function header(): string {
+  return stringify([columns.map((column) => logColumns[column].header)]);
+}
+
+function lines(sets: readonly LoggedSet[], gear: Gear): string {
+  const cells = sets.filter(({ struckAt }) => struckAt === null).map((set) => cellsOf(set, gear));
+  return stringify(
+    cells.map((of) => columns.map((column) => of[column])),
+    { quoted_match: /\r/ },
+  );
 }
 
 type NameOf = (kind: KindName, id: string) => string;
@@ -75,7 +94,7 @@ function gearNames(club: ClubRecords, former: readonly FormerRecord[]): Gear {
     former.map(({ kind, record }) => [`${kind} ${record.id}`, record]),
   );
   const recordOf = (kind: KindName, id: string) => live.get(`${kind} ${id}`) ?? gone.get(`${kind} ${id}`);
-  const nameOf: NameOf = (kind, id) => {
+  const nameOf = once((kind: KindName, id: string) => {
     const record = recordOf(kind, id);
     const name = record && calledBy(record);
     if (!name) return id;
@@ -83,7 +102,7 @@ function gearNames(club: ClubRecords, former: readonly FormerRecord[]): Gear {
     // A reader finds it by its name, or it is gone and nothing else is called so.
     const clear = live.has(`${kind} ${id}`) ? 'value' in found && found.value === id : 'wrong' in found;
     return clear ? name : id;
-  };
+  });
   return {
     nameOf,
     bandOf({ bandPairId, hookupId }) {
@@ -91,5 +110,16 @@ function gearNames(club: ClubRecords, former: readonly FormerRecord[]): Gear {
       const rack = hookup && 'rackId' in hookup ? [nameOf('rack', hookup.rackId)] : [];
       return joinEscaped([nameOf('bandPair', bandPairId), nameOf('hookup', hookupId), ...rack], '@');
     },
+  };
+}
+
+/** A long log names the same few again and again. */
+function once(find: NameOf): NameOf {
+  const found = new Map<string, string>();
+  return (kind, id) => {
+    const key = `${kind} ${id}`;
+    const name = found.get(key) ?? find(kind, id);
+    found.set(key, name);
+    return name;
   };
 }

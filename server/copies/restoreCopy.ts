@@ -11,7 +11,7 @@ export async function restoreCopy(
   store: ClubStore,
   copy: CopyFile,
 ): Promise<{ seq: number; keptAs: string }> {
-  return restoreArchive(store, await readCopy(copy, store.clubId, store.who));
+  return readCopy(copy, store.clubId, store.who, (archive) => restoreArchive(store, archive));
 }
 
 /** What a copy holds, beside what is here now. */
@@ -19,7 +19,10 @@ export async function lookIntoCopy(
   store: ClubStore,
   copy: CopyFile,
 ): Promise<{ archive: ArchiveLook; here: ArchiveLook }> {
-  const read = readArchive(await readCopy(copy, store.clubId, store.who));
-  if ('problems' in read) throw new Refusal('conflict', 'name', `${copy.name}: ${read.problems[0].message}`);
-  return { archive: lookAt(read.content), here: lookAt(await store.snapshot()) };
+  return readCopy(copy, store.clubId, store.who, async (archive) => {
+    const read = readArchive(archive);
+    if ('problems' in read)
+      throw new Refusal('conflict', 'name', `${copy.name}: ${read.problems[0].message}`);
+    return { archive: await lookAt(read.content), here: await store.snapshot(lookAt) };
+  });
 }

@@ -59,7 +59,8 @@ test.each([
   ['/api/compute/plates', 17, 413],
   ['/api/records/bar/csv', 17, 400],
   ['/api/archive?dryRun=1', 17, 400],
-  ['/api/archive?dryRun=1', 257, 413],
+  ['/api/archive?dryRun=1', 257, 400],
+  ['/api/archive?dryRun=1', 4097, 413],
   ['/api/sets/import', 257, 413],
 ])(
   'a body to %s of %i MB is answered %i: what is beyond the limit is refused before it is read',

@@ -214,8 +214,9 @@ export const work = jobTable({
       run: async ({ door, path }: { door: ClubDoor; path: string }, { throughDoor }: Workplace) => {
         const { archivePieces } = await import('#contract/archive/writeArchive.ts');
         const { writeKept } = await import('#store/writeKept.ts');
-        const content = await throughDoor(door, (store) => store.snapshot());
-        await writeKept(path, archivePieces(content));
+        await throughDoor(door, (store) =>
+          store.snapshot((content) => writeKept(path, archivePieces(content))),
+        );
       },
     },
     /** The log, or a part of it, as a spreadsheet, into a new file. */
@@ -225,29 +226,32 @@ export const work = jobTable({
         { door, filter, path }: { door: ClubDoor; filter: SetFilter; path: string },
         { throughDoor }: Workplace,
       ) => {
-        const { writeLog } = await import('#contract/log/writeLog.ts');
+        const { logPieces } = await import('#contract/log/writeLog.ts');
         const { writeKept } = await import('#store/writeKept.ts');
-        const text = await throughDoor(door, async (store) => {
-          const [sets, { records }] = await Promise.all([store.loggedSets(filter), store.records()]);
-          return writeLog(sets, records, await store.formerGear(sets));
-        });
-        await writeKept(path, [text]);
+        await throughDoor(door, (store) =>
+          store.snapshot(
+            ({ sets, records, former }) => writeKept(path, logPieces(sets, records, former)),
+            filter,
+          ),
+        );
       },
     },
-    /** What an archive would do to the club; changes nothing. */
+    /** What the archive in a file would do to the club; changes nothing. */
     tryArchive: {
       lane: 'files',
-      run: async ({ door, text }: { door: ClubDoor; text: string }, { throughDoor }: Workplace) => {
+      run: async ({ door, path }: { door: ClubDoor; path: string }, { throughDoor }: Workplace) => {
         const { tryArchive } = await import('./takeArchive.ts');
-        return throughDoor(door, (store) => tryArchive(store, text));
+        const { filePieces } = await import('#store/filePieces.ts');
+        return throughDoor(door, (store) => tryArchive(store, filePieces(path)));
       },
     },
     /** Puts an archive in the place of the club, as one transaction likewise. */
     restoreArchive: {
       lane: 'files',
-      run: async ({ door, text }: { door: ClubDoor; text: string }, { throughDoor }: Workplace) => {
+      run: async ({ door, path }: { door: ClubDoor; path: string }, { throughDoor }: Workplace) => {
         const { restoreArchive } = await import('#store/archive.ts');
-        return throughDoor(door, (store) => restoreArchive(store, text));
+        const { filePieces } = await import('#store/filePieces.ts');
+        return throughDoor(door, (store) => restoreArchive(store, filePieces(path)));
       },
     },
     /** Why a club's file is damaged where only a look at all of it tells; null: it is sound. */
@@ -272,12 +276,13 @@ export const work = jobTable({
         return takeSnapshot(path, folder);
       },
     },
-    /** A copy of the club as an archive. */
-    readCopy: {
+    /** A copy of the club as an archive, into a new file. */
+    writeCopy: {
       lane: 'files',
-      run: async ({ door, copy }: OfCopy) => {
+      run: async ({ door, copy, path }: OfCopy & { path: string }) => {
         const { readCopy } = await import('#store/copies/readCopy.ts');
-        return readCopy(copy, door.clubId, door.who);
+        const { writeKept } = await import('#store/writeKept.ts');
+        return readCopy(copy, door.clubId, door.who, (archive) => writeKept(path, archive));
       },
     },
     lookIntoCopy: {

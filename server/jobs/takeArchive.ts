@@ -1,5 +1,10 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { type ArchiveLook, lookAt } from '#contract/archive/archiveLook.ts';
-import { type ArchiveProblem, readArchive } from '#contract/archive/readArchive.ts';
+import { readArchive } from '#contract/archive/readArchive.ts';
+import type { ArchiveProblem } from '#contract/archive/readItem.ts';
+import type { TextPieces } from '#contract/json/cutLists.ts';
 import { openOneClub } from '#server/oneClub.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -12,20 +17,22 @@ export type ArchiveTried =
   | { archive: ArchiveLook; here: ArchiveLook }
   | { problems: readonly [WrongPlace, ...WrongPlace[]] };
 
-/** Takes the archive into a club in memory, so that everything is asked of it that would be asked of it here; changes nothing. */
-export async function tryArchive(store: ClubStore, text: string): Promise<ArchiveTried> {
-  const read = readArchive(text);
+/** Takes the archive into a club of its own, so that everything is asked of it that would be asked of it here; changes nothing. */
+export async function tryArchive(store: ClubStore, pieces: TextPieces): Promise<ArchiveTried> {
+  const read = readArchive(pieces);
   if ('problems' in read) return read;
   const { records, ...rest } = read.content;
-  const trial = await openOneClub(':memory:', store.who);
+  // In a file that is gone with it: a large archive would fill the memory.
+  const folder = await mkdtemp(join(tmpdir(), 'rackwright-'));
   try {
-    await trial.importRecords(records, rest);
+    const trial = await openOneClub(join(folder, 'club.sqlite'), store.who);
+    await trial.importRecords(records, rest).finally(() => trial.close());
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     const { field, message } = error;
     return { problems: [{ field, message, line: null }] };
   } finally {
-    await trial.close();
+    await rm(folder, { recursive: true, force: true });
   }
-  return { archive: lookAt(read.content), here: lookAt(await store.snapshot()) };
+  return { archive: await lookAt(read.content), here: await store.snapshot(lookAt) };
 }

@@ -2,7 +2,7 @@ import { Hono } from 'hono';
 import { z } from 'zod';
 import { errorBody } from '#server/guard/errors.ts';
 import { noQuery, readQuery, wishInQuery } from '#server/guard/readQuery.ts';
-import { readText } from '#server/guard/readText.ts';
+import { withBodyInFile } from '#server/guard/withBodyInFile.ts';
 import type { TakeIn } from '#server/jobs/behindWrites.ts';
 import { doorOf, readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
@@ -31,17 +31,18 @@ export function archiveRoutes(store: ClubStore, run: RunWork, takeIn: TakeIn) {
           'An archive takes the place of the whole club; ask for that with ?replace=1, or look at it first with ?dryRun=1.';
         throw new Refusal('invalid', 'replace', message);
       }
-      const text = await readText(c, 'application/json');
-      const door = doorOf(store);
-      if (!dryRun) {
-        const restored = await takeIn(() => run('restoreArchive', { door, text }));
-        store.tellOf(restored.seq);
-        return c.json(restored);
-      }
-      const tried = await run('tryArchive', { door, text });
-      if ('archive' in tried) return c.json({ dryRun: true, ...tried });
-      const [first] = tried.problems;
-      return c.json({ ...errorBody(first.field, first.message), problems: tried.problems }, 400);
+      return withBodyInFile(c, 'application/json', async (path) => {
+        const door = doorOf(store);
+        if (!dryRun) {
+          const restored = await takeIn(() => run('restoreArchive', { door, path }));
+          store.tellOf(restored.seq);
+          return c.json(restored);
+        }
+        const tried = await run('tryArchive', { door, path });
+        if ('archive' in tried) return c.json({ dryRun: true, ...tried });
+        const [first] = tried.problems;
+        return c.json({ ...errorBody(first.field, first.message), problems: tried.problems }, 400);
+      });
     });
 }
 

@@ -9,6 +9,7 @@ import { doorOf } from '#server/jobs/clubDoor.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { type CopyFile, copyNamed, keptCopies } from '#store/copies/keptCopies.ts';
+import { sentFile } from './sentFile.ts';
 
 /** Copies of the whole club that are kept beside it: listed, looked into, downloaded, put in the club's place, removed. */
 export function copyRoutes(store: ClubStore, run: RunWork, takeIn: TakeIn, keeper: SnapshotKeeper) {
@@ -22,10 +23,12 @@ export function copyRoutes(store: ClubStore, run: RunWork, takeIn: TakeIn, keepe
     })
     .post('/copies', noQuery, async (c) => c.json(told(await keeper.take()), 201))
     .get('/copies/:name', noQuery, async (c) => {
-      const { name } = await named(c.req.param('name'));
-      const archive = await run('readCopy', await asked(name));
-      return c.body(archive, 200, {
+      const ofCopy = await asked(c.req.param('name'));
+      const { name } = ofCopy.copy;
+      const { body, bytes } = await sentFile((path) => run('writeCopy', { ...ofCopy, path }));
+      return c.body(body, 200, {
         'Content-Type': 'application/json; charset=utf-8',
+        'Content-Length': String(bytes),
         'Content-Disposition': `attachment; filename="${name.replace(/[^\w.-]/g, '_').replace(/\.sqlite$/, '.json')}"`,
       });
     })

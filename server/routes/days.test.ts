@@ -6,6 +6,7 @@ import { strengthEstimator } from '#server/strength/strengthEstimator.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
+import { wholeOf } from '#store/tests/wholeOf.ts';
 
 describe('a training day', () => {
   test('is solved, kept, and read again as it was solved', async () => {
@@ -24,7 +25,7 @@ describe('a training day', () => {
     });
     expect(await ask('GET', `/api/days/${day!.id}/prescriptions/3`)).toMatchObject({ status: 404 });
     expect(second.json.document).toEqual(first.json.document);
-    expect((await store.snapshot()).prescriptions).toEqual([stored(first.json), stored(second.json)]);
+    expect((await wholeOf(store)).prescriptions).toEqual([stored(first.json), stored(second.json)]);
     expect(second.json.fingerprint).toBe(first.json.fingerprint);
   });
 

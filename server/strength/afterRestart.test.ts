@@ -7,6 +7,7 @@ import { workThreads } from '#server/jobs/threads.ts';
 import { testApp } from '#server/tests/testApp.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
+import { wholeOf } from '#store/tests/wholeOf.ts';
 import { strengthEstimator } from './strengthEstimator.ts';
 
 const TODAY = '2026-11-25';
@@ -110,7 +111,7 @@ test('answers of another program are thrown away, and so are those of another cl
   const again = await start('another');
   await again.known();
   expect(again.works).toEqual([]);
-  const { records, ...rest } = await store.snapshot();
+  const { records, ...rest } = await wholeOf(store);
   await store.importRecords(records, rest);
   const replaced = await start('another');
   await replaced.known();

@@ -1,8 +1,8 @@
 import { copyFileSync, existsSync, renameSync, statSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import SqliteFile from 'better-sqlite3';
 import { readArchive } from '#contract/archive/readArchive.ts';
+import { filePieces } from '../filePieces.ts';
 import { holdFile } from '../open/holdFile.ts';
 import { makeWhole } from '../open/makeWhole.ts';
 import { syncToDisk } from '../open/syncToDisk.ts';
@@ -59,7 +59,7 @@ async function clubOfArchive(
   copy: Pick<CopyFile, 'name' | 'path'>,
   { clubId, who }: Writer,
 ): Promise<void> {
-  const read = readArchive(await readFile(copy.path, 'utf8'));
+  const read = readArchive(filePieces(copy.path));
   if ('problems' in read) throw unusable(copy, read.problems[0].message);
   const house = await openStore(beside);
   try {

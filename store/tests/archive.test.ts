@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import * as fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { nothingBeside } from '#contract/archive/archiveContent.ts';
 import { archiveVersion } from '#contract/archive/archiveShape.ts';
 import { writeArchive } from '#contract/archive/writeArchive.ts';
 import { kindsOwnedBy } from '#contract/records/ownRecords.ts';
@@ -15,7 +16,7 @@ import { squatSet } from './squatSet.ts';
 const kept = readdirSync(new URL('archives/', import.meta.url))
   .map((file) => Number.parseInt(file, 10))
   .toSorted((a, b) => a - b);
-const nothingElse = { prescriptions: [], takenPlans: [], sets: [], former: [] };
+const good = JSON.parse(await writeArchive({ records: smallClub(), ...nothingBeside }));
 
 const idsIn = (archive: string): string[] =>
   JSON.parse(archive).records.bar.map(({ id }: { id: string }) => id);
@@ -33,7 +34,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
 
   async function throughAnEmptyFile(text: string): Promise<string> {
     const empty = await open();
-    await restoreArchive(empty.store, text);
+    await restoreArchive(empty.store, [text]);
     const again = await exportArchive(empty.store);
     await empty.dispose();
     return again;
@@ -48,7 +49,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
   test.each(kept)('of version %i brings what it held, and nothing of what came later', async (version) => {
     const text = await readFile(new URL(`archives/${version}.json`, import.meta.url), 'utf8');
     expect(JSON.parse(text).version).toBe(version);
-    await restoreArchive(store, text);
+    await restoreArchive(store, [text]);
     const had = smallClubKept(text, (kind) => Object.hasOwn(JSON.parse(text).records, kind));
     expect((await store.records()).records).toEqual(had);
     expect(await store.loggedSets()).toEqual([]);
@@ -103,11 +104,11 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
   });
 
   test('of version 1, which knew no log, is restored without one', async () => {
-    const text = writeArchive({ records: smallClub(), ...nothingElse });
+    const text = await writeArchive({ records: smallClub(), ...nothingBeside });
     const { sets: _sets, former: _former, ...before } = JSON.parse(text);
     await store.importRecords(smallClub());
     await store.logSets([squatSet()]);
-    await restoreArchive(store, JSON.stringify({ ...before, version: 1 }));
+    await restoreArchive(store, [JSON.stringify({ ...before, version: 1 })]);
     expect(await exportArchive(store)).toBe(text);
   });
 
@@ -125,7 +126,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
           ...Object.fromEntries([...kindsOwnedBy('lifter'), 'day'].map((kind) => [kind, []])),
         };
         fc.pre(takesNul || !JSON.stringify(given).includes('\\u0000'));
-        const text = writeArchive({ records, ...nothingElse });
+        const text = await writeArchive({ records, ...nothingBeside });
         expect(await throughAnEmptyFile(text)).toBe(text);
       }),
       { numRuns: 15 },
@@ -133,7 +134,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
   });
 
   test('of before heights had a bar path is restored without one', async () => {
-    const text = writeArchive({ records: smallClub(), ...nothingElse });
+    const text = await writeArchive({ records: smallClub(), ...nothingBeside });
     const before = text.replaceAll('"bottomForwardM":null,', '');
     expect(before).not.toContain('bottomForwardM');
     expect(await throughAnEmptyFile(before)).toBe(text);
@@ -151,16 +152,16 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
   test('keeps what it replaces as an archive beside the file', async () => {
     await store.create('bar', { label: 'Old bar', massKg: 20 });
     const before = await exportArchive(store);
-    const text = writeArchive({ records: smallClub(), ...nothingElse });
-    const { keptAs, seq } = await restoreArchive(store, text);
+    const text = await writeArchive({ records: smallClub(), ...nothingBeside });
+    const { keptAs, seq } = await restoreArchive(store, [text]);
     expect(await readFile(keptAs, 'utf8')).toBe(before);
     expect(await exportArchive(store)).toBe(text);
     expect(seq).toBe(await store.latestSeq());
   });
 
   test('keeps whatever is written while it replaces: each is in the kept archive or in the new club', async () => {
-    const text = writeArchive({ records: smallClub(), ...nothingElse });
-    const restoring = restoreArchive(store, text);
+    const text = await writeArchive({ records: smallClub(), ...nothingBeside });
+    const restoring = restoreArchive(store, [text]);
     const written: string[] = [];
     for (let i = 0; i < 30; i += 1) {
       const { record } = await store.create('bar', { label: `Bar ${i}`, massKg: 20 });
@@ -176,7 +177,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
   test('replaces nothing where what was there cannot be kept, and keeps nothing where it is refused', async () => {
     await store.importRecords(smallClub());
     const before = await exportArchive(store);
-    const content = { records: { ...smallClub(), bar: [] }, ...nothingElse };
+    const content = { records: { ...smallClub(), bar: [] }, ...nothingBeside };
     await expect(store.replaceAll({ ...content, records: smallClub() }, full)).rejects.toThrow('full');
     let wasKept = false;
     const keep = async () => {
@@ -187,7 +188,6 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
     expect(await exportArchive(store)).toBe(before);
   });
 
-  const good = JSON.parse(writeArchive({ records: smallClub(), ...nothingElse }));
   const prescription = {
     id: 'p',
     dayId: 'day-9',
@@ -231,6 +231,11 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
       'lifterId',
     ],
     [
+      'a set that stands there twice',
+      () => JSON.stringify({ ...good, sets: [1, 2].map((order) => ({ ...keptSet, order })) }),
+      'id',
+    ],
+    [
       'gear of old with an id that is in use',
       () => JSON.stringify({ ...good, former: [{ kind: 'bar', record: smallClub().bar[0] }] }),
       'id',
@@ -239,7 +244,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
   ])('is refused whole for %s', async (_why, text, field) => {
     await store.importRecords(smallClub());
     const before = await exportArchive(store);
-    await expect(restoreArchive(store, text())).rejects.toMatchObject({ reason: 'invalid', field });
+    await expect(restoreArchive(store, [text()])).rejects.toMatchObject({ reason: 'invalid', field });
     expect(await exportArchive(store)).toBe(before);
   });
 });

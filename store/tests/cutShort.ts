@@ -145,5 +145,7 @@ async function archiveOf(path: string): Promise<string> {
 /** Whatever the list names is whole. */
 async function copiesOf(path: string): Promise<string[]> {
   const copies = await keptCopies(path, snapshotFolderOf(path));
-  return Promise.all(copies.map((copy) => readCopy(copy, 'club', tester)));
+  return Promise.all(
+    copies.map((copy) => readCopy(copy, 'club', tester, async (archive) => [...archive].join(''))),
+  );
 }

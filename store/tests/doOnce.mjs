@@ -1,9 +1,9 @@
 /** Does the one thing that is named first on the command line to the club file named second, and ends. */
-import { readFileSync } from 'node:fs';
 import { restoreArchive } from '../archive.ts';
 import { keptCopies, snapshotFolderOf } from '../copies/keptCopies.ts';
 import { finishRestore, restoreFile } from '../copies/restoreFile.ts';
 import { takeSnapshot } from '../copies/takeSnapshot.ts';
+import { filePieces } from '../filePieces.ts';
 import { makeWhole } from '../open/makeWhole.ts';
 import { openClub, tester } from './openClub.ts';
 import { smallClub } from './smallClub.ts';
@@ -22,7 +22,7 @@ await {
   found: () => makeWhole(path, (beside) => inClub(beside, (store) => store.importRecords(smallClub()))),
   open: () => inClub(path, () => {}),
   log: () => inClub(path, (store) => store.logSets(Array.from({ length: 40 }, () => squatSet()))),
-  replace: () => inClub(path, (store) => restoreArchive(store, readFileSync(`${path}.archive`, 'utf8'))),
+  replace: () => inClub(path, (store) => restoreArchive(store, filePieces(`${path}.archive`))),
   snapshot: () => takeSnapshot(path, snapshotFolderOf(path)),
   restore: () => restoreFile(path, newest, { clubId: 'club', who: tester }),
   finishRestore: () => finishRestore(path),

@@ -1,4 +1,5 @@
 import { expect, onTestFinished, test } from 'vitest';
+import type { ArchiveContent } from '#contract/archive/archiveContent.ts';
 import { kindNames } from '#contract/records/allKinds.ts';
 import type { ClubStore } from '../ClubStore.ts';
 import { houseIn } from '../houseIn.ts';
@@ -8,6 +9,7 @@ import { newClubPath } from './newClubPath.ts';
 import { tester } from './openClub.ts';
 import { smallClub } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
+import { listsOf, wholeOf } from './wholeOf.ts';
 
 const coach = { name: 'the coach' };
 const secret = 'only for the coach';
@@ -91,7 +93,7 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     prescription: (store) => store.prescription('day-1', 1),
     takenPlans: (store) => store.takenPlans('season-1'),
     takenPlan: (store) => store.takenPlan('season-1', 1),
-    snapshot: (store) => store.snapshot(),
+    snapshot: (store) => wholeOf(store),
     change: async (store) => {
       const how = { found: { name: 'Ida', note: '' }, wanted: { name: 'Ada', note: 'mine' } };
       return store.change('lifter', lifterId, how).catch(({ message, clash }) => ({ message, clash }));
@@ -99,8 +101,8 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     replaceAll: async (store) => {
       const kept: unknown[] = [];
       const content = { records: smallClub(), prescriptions: [], takenPlans: [], sets: [], former: [] };
-      const keep = async (before: unknown) => {
-        kept.push(before);
+      const keep = async (before: ArchiveContent) => {
+        kept.push(await listsOf(before));
         throw new Error('Looked at and not replaced.');
       };
       await expect(store.replaceAll(content, keep)).rejects.toThrow('not replaced');

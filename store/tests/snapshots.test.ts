@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import SqliteFile from 'better-sqlite3';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { TextPieces } from '#contract/json/cutLists.ts';
 import { exportArchive, restoreArchive } from '../archive.ts';
 import { copyNamed, keptCopies, snapshotFolderOf, snapshotName } from '../copies/keptCopies.ts';
 import { readCopy } from '../copies/readCopy.ts';
@@ -22,6 +23,8 @@ async function smallClubInFile() {
   return { path, folder: snapshotFolderOf(path), store };
 }
 
+const joined = async (archive: Iterable<string>) => [...archive].join('');
+
 describe('a snapshot', () => {
   test('holds the club as it stood, log of changes and all, for its owner alone, and nothing half is left beside it', async () => {
     const { path, folder, store } = await smallClubInFile();
@@ -34,7 +37,7 @@ describe('a snapshot', () => {
     expect((await stat(copy!.path)).mode & 0o077).toBe(0);
     expect((await stat(folder)).mode & 0o077).toBe(0);
     expect(await readdir(folder)).toEqual([name]);
-    expect(await readCopy(copy!, 'club', tester)).toBe(before);
+    expect(await readCopy(copy!, 'club', tester, joined)).toBe(before);
     // Looking into it left it as it was.
     expect(await readdir(folder)).toEqual([name]);
     const file = new SqliteFile(copy!.path, { readonly: true });
@@ -132,14 +135,15 @@ describe('what stays of snapshots', () => {
 
 test('a club that another took the place of is in the list, and comes back from there', async () => {
   const { path, folder, store } = await smallClubInFile();
+  const restored = (archive: TextPieces) => restoreArchive(store, archive);
   const before = await exportArchive(store);
   const { name } = await takeSnapshot(path, folder);
   await store.create('bar', { label: 'Later', massKg: 20 });
   const later = await exportArchive(store);
-  await restoreArchive(store, await readCopy(await copyNamed(path, folder, name), 'club', tester));
+  await readCopy(await copyNamed(path, folder, name), 'club', tester, restored);
   expect(await exportArchive(store)).toBe(before);
   const [replaced] = (await keptCopies(path, folder)).filter(({ kind }) => kind === 'replaced');
-  await restoreArchive(store, await readCopy(replaced!, 'club', tester));
+  await readCopy(replaced!, 'club', tester, restored);
   expect(await exportArchive(store)).toBe(later);
   expect((await keptCopies(path, folder)).filter(({ kind }) => kind === 'replaced')).toHaveLength(2);
   await store.close();

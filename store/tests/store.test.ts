@@ -4,6 +4,7 @@ import { references, referredBy } from '#contract/records/references.ts';
 import type { ClubStore } from '../ClubStore.ts';
 import { databases } from './databases.ts';
 import { smallClub } from './smallClub.ts';
+import { wholeOf } from './wholeOf.ts';
 
 describe.each(databases)('on $name', ({ open }) => {
   let store: ClubStore;
@@ -246,7 +247,7 @@ describe.each(databases)('on $name', ({ open }) => {
     expect(await store.latestPrescription('day-1')).toEqual(second);
     expect(await store.prescription('day-1', 1)).toEqual(first);
     expect(await store.prescription('day-1', 3)).toBeNull();
-    expect((await store.snapshot()).prescriptions).toEqual([first, second]);
+    expect((await wholeOf(store)).prescriptions).toEqual([first, second]);
     await expect(store.addPrescription('day-9', '2026-11-25T05:00:00.000Z', {})).rejects.toMatchObject({
       reason: 'missing',
     });

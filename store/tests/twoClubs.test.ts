@@ -4,6 +4,7 @@ import { newClubPath } from './newClubPath.ts';
 import { tester } from './openClub.ts';
 import { smallClub } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
+import { wholeOf } from './wholeOf.ts';
 
 async function houseOfTwo() {
   const house = await openStore(newClubPath());
@@ -21,7 +22,7 @@ test('two clubs in one database, alike to the last id, never touch each other', 
   const logged = await there.logSets([squatSet()]);
   await there.addPrescription('day-1', '2026-11-25T05:00:00.000Z', { of: 'there' });
   const asItWas = {
-    ...(await there.snapshot()),
+    ...(await wholeOf(there)),
     bandReps: (await there.bandReps()).bandReps,
     state: await there.records(),
   };
@@ -37,7 +38,7 @@ test('two clubs in one database, alike to the last id, never touch each other', 
   await expect(there.undo((await here.latestSeq()) - 1)).rejects.toMatchObject({ reason: 'missing' });
 
   expect({
-    ...(await there.snapshot()),
+    ...(await wholeOf(there)),
     bandReps: (await there.bandReps()).bandReps,
     state: await there.records(),
   }).toEqual(asItWas);

@@ -29,7 +29,7 @@ export function csvPath(kind: KindName): string {
 
 /** Sends a CSV file; with `dryRun` it is only read and reported on. */
 export async function sendCsv(kind: KindName, text: string, dryRun: boolean): Promise<CsvAnswer> {
-  const answer = await sendText(`${csvPath(kind)}${dryRun ? '?dryRun=1' : ''}`, 'text/csv', text);
+  const answer = await send(`${csvPath(kind)}${dryRun ? '?dryRun=1' : ''}`, 'text/csv', text);
   const said: unknown = await answer.json();
   if (answer.ok) {
     const {
@@ -54,8 +54,8 @@ export type ArchiveAnswer =
   | { ok: false; problems: readonly { line: number | null; column: string; message: string }[] };
 
 /** Looks into an archive; nothing is changed. */
-export async function tryArchive(text: string): Promise<ArchiveAnswer> {
-  const answer = await sendText('/api/archive?dryRun=1', 'application/json', text);
+export async function tryArchive(file: Blob): Promise<ArchiveAnswer> {
+  const answer = await send('/api/archive?dryRun=1', 'application/json', file);
   const said: unknown = await answer.json();
   if (answer.ok) return { ok: true, ...(said as { archive: ArchiveLook; here: ArchiveLook }) };
   const { problems, error } = said as {
@@ -70,14 +70,14 @@ export async function tryArchive(text: string): Promise<ArchiveAnswer> {
 }
 
 /** Puts an archive in the place of the whole club. */
-export async function restoreArchive(text: string): Promise<void> {
-  const answer = await sendText('/api/archive?replace=1', 'application/json', text);
+export async function restoreArchive(file: Blob): Promise<void> {
+  const answer = await send('/api/archive?replace=1', 'application/json', file);
   if (answer.ok) return;
   const { error } = (await answer.json()) as { error?: { message: string } };
   throw new RequestError(answer.status, error?.message ?? 'The archive was not restored.', null);
 }
 
-async function sendText(path: string, type: string, body: string): Promise<Response> {
+async function send(path: string, type: string, body: string | Blob): Promise<Response> {
   try {
     return await fetch(path, { method: 'POST', headers: { 'content-type': type }, body });
   } catch {

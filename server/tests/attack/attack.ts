@@ -5,6 +5,7 @@ import { keptCopies, snapshotFolderOf } from '#store/copies/keptCopies.ts';
 import { readCopy } from '#store/copies/readCopy.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import { squatSet } from '#store/tests/squatSet.ts';
+import { wholeOf } from '#store/tests/wholeOf.ts';
 import { type Life, newLife } from './life.ts';
 import { dayOf, newWrites, type Writes } from './writes.ts';
 
@@ -125,8 +126,10 @@ async function holdMeanwhile(path: string, read: () => Promise<void>): Promise<v
 async function verdict(path: string, writes: Writes): Promise<Omit<Survived, 'kills'>> {
   const store = await openOneClub(path, { name: 'a test' });
   const copies = await keptCopies(path, snapshotFolderOf(path));
-  const archives = await Promise.all(copies.map((copy) => readCopy(copy, store.clubId, store.who)));
-  const { records, sets } = await store.snapshot();
+  const archives = await Promise.all(
+    copies.map((copy) => readCopy(copy, store.clubId, store.who, async (archive) => [...archive].join(''))),
+  );
+  const { records, sets } = await wholeOf(store);
   await store.close();
   const ids = new Set([...records.bar, ...sets].map(({ id }) => id));
   for (const text of archives) {

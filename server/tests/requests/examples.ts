@@ -1,3 +1,4 @@
+import { nothingBeside } from '#contract/archive/archiveContent.ts';
 import { writeArchive } from '#contract/archive/writeArchive.ts';
 import { kindNames } from '#contract/records/allKinds.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
@@ -7,7 +8,7 @@ import { squatSet } from '#store/tests/squatSet.ts';
  * Documents that are taken, by the address that takes them. What the description leaves open between fields (a lockout above the bottom,
  * a reading at another length) chance alone hardly meets; what is changed in one place of these does.
  */
-export function examples(): Record<string, unknown[]> {
+export async function examples(): Promise<Record<string, unknown[]>> {
   const club = smallClub();
   const records = kindNames.flatMap((kind) => {
     const given = club[kind].map((record) => withoutId(record));
@@ -19,9 +20,7 @@ export function examples(): Record<string, unknown[]> {
     '/api/sets/{id}/correct': [squatSet({ reps: 3, made: 3 })],
     '/api/sets/correct': [{ corrections: [{ id: 'set-1', set: squatSet({ reps: 3, made: 3 }) }] }],
     '/api/sets/import': [{ text: 'date,lifter,lift,bar kg,reps\n2026-01-13,Ida Quill,deadlift,100,5\n' }],
-    '/api/archive': [
-      JSON.parse(writeArchive({ records: club, prescriptions: [], takenPlans: [], sets: [], former: [] })),
-    ],
+    '/api/archive': [JSON.parse(await writeArchive({ ...nothingBeside, records: club }))],
     '/api/days/{id}/retelling': [{ number: 1 }, { number: 1, by: 'words' }],
     '/api/seasons/{id}/taken': [{ again: null }, { again: 1 }],
     ...computed,

@@ -12,8 +12,7 @@ import { ArchiveHolds } from './ArchiveHolds.tsx';
 
 /** A file that was read, and what the server found in it. */
 interface Tried {
-  name: string;
-  text: string;
+  file: File;
   answer: ArchiveAnswer;
 }
 
@@ -38,18 +37,17 @@ export function ArchiveDoor({ club }: { club: Club }) {
   const read = (file: File) =>
     during('reading', async () => {
       setTried(null);
-      const text = await file.text();
-      setTried({ name: file.name, text, answer: await tryArchive(text) });
+      setTried({ file, answer: await tryArchive(file) });
     });
-  const restore = ({ name, text }: Tried) =>
+  const restore = ({ file }: Tried) =>
     during('replacing', async () => {
-      await restoreArchive(text);
+      await restoreArchive(file);
       setTried(null);
       await client.invalidateQueries();
-      say(`The club now holds what was in ${name}.`);
+      say(`The club now holds what was in ${file.name}.`);
     });
   const words =
-    tried?.answer.ok && archiveWords(tried.name, tried.answer.archive, tried.answer.here, dateText);
+    tried?.answer.ok && archiveWords(tried.file.name, tried.answer.archive, tried.answer.here, dateText);
   return (
     <section className="stack ruled">
       <h2>Everything in one file</h2>
@@ -71,10 +69,10 @@ export function ArchiveDoor({ club }: { club: Club }) {
       {tried?.answer.ok === false && (
         <div className="stack" role="alert">
           <p className="stop">
-            {tried.name} cannot replace this club. Nothing was changed; this is wrong in it:
+            {tried.file.name} cannot replace this club. Nothing was changed; this is wrong in it:
           </p>
           <FileProblems
-            name={tried.name}
+            name={tried.file.name}
             problems={tried.answer.problems}
             count={tried.answer.problems.length}
           />
@@ -82,7 +80,7 @@ export function ArchiveDoor({ club }: { club: Club }) {
       )}
       {tried && words && (
         <>
-          <ArchiveHolds name={tried.name} words={words} />
+          <ArchiveHolds name={tried.file.name} words={words} />
           <div className="caution stack">
             <p>
               <strong>{words.replaced}</strong> There is no undo here: download the archive first if you may

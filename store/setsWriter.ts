@@ -1,0 +1,43 @@
+import type { CompiledQuery, Kysely } from 'kysely';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { setFields } from './readSets.ts';
+import { cellsOf } from './rows.ts';
+import type { LoggedSetRow, Tables } from './schema.ts';
+
+/**
+ * Writes sets as they are, and says how many the log had not by their ids: those that it had stay. The words of a query are
+ * found once for all lots of the same length.
+ */
+export function setsWriter(
+  db: Kysely<Tables>,
+  clubId: string,
+): (sets: readonly LoggedSet[]) => Promise<number> {
+  const queries = new Map<number, CompiledQuery>();
+
+  function queryOf(rows: LoggedSetRow[]): CompiledQuery {
+    const known = queries.get(rows.length);
+    if (known) return { ...known, parameters: rows.flatMap((row) => Object.values(row)) };
+    const query = db
+      .insertInto('loggedSet')
+      .values(rows)
+      .onConflict((conflict) => conflict.columns(['clubId', 'id']).doNothing())
+      .compile();
+    queries.set(rows.length, query);
+    return query;
+  }
+
+  return async (sets) => {
+    let written = 0;
+    for (let i = 0; i < sets.length; i += setsInOneQuery) {
+      const rows = sets
+        .slice(i, i + setsInOneQuery)
+        .map((set) => ({ clubId, ...cellsOf(setFields, set) }) as LoggedSetRow);
+      const { numAffectedRows } = await db.executeQuery(queryOf(rows));
+      written += Number(numAffectedRows ?? 0);
+    }
+    return written;
+  };
+}
+
+/** 24 columns each: well below what SQLite allows as parameters of one query (32,766). */
+export const setsInOneQuery = 200;
