@@ -1,7 +1,12 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { ArchiveContent } from '#contract/archive/archiveContent.ts';
 import { readArchive } from '#contract/archive/readArchive.ts';
 import { archivePieces, writeArchive } from '#contract/archive/writeArchive.ts';
 import type { TextPieces } from '#contract/json/cutLists.ts';
 import type { ClubStore } from './ClubStore.ts';
+import { openStore } from './openStore.ts';
 import { Refusal } from './Refusal.ts';
 import { writeKept } from './writeKept.ts';
 
@@ -20,10 +25,44 @@ export async function restoreArchive(
 ): Promise<{ seq: number; keptAs: string }> {
   const read = readArchive(pieces);
   if ('problems' in read) throw new Refusal('invalid', read.problems[0].field, read.problems[0].message);
-  let keptAs = '';
-  const { seq } = await store.replaceAll(read.content, async (before) => {
-    keptAs = `${store.path}.before-restore-${new Date().toISOString().replaceAll(/[:.]/g, '-')}.json`;
-    await writeKept(keptAs, archivePieces(before));
+  return inOwnFile(store, read.content, async (file) => {
+    let keptAs = '';
+    const { seq } = await store.replaceAll(
+      read.content,
+      async (before) => {
+        // Asked once more, since somebody wrote meanwhile: nothing was replaced since it was first kept.
+        if (keptAs !== '') await rm(keptAs);
+        keptAs = `${store.path}.before-restore-${new Date().toISOString().replaceAll(/[:.]/g, '-')}.json`;
+        await writeKept(keptAs, archivePieces(before));
+      },
+      file,
+    );
+    return { seq, keptAs };
   });
-  return { seq, keptAs };
+}
+
+/**
+ * Makes a club of its own of what an archive holds, in a file that lasts as long as `use`: everything is asked of it that would be asked
+ * of it in the club's place, and nobody waits for that.
+ */
+export async function inOwnFile<Result>(
+  { clubId, who }: Pick<ClubStore, 'clubId' | 'who'>,
+  { records, ...rest }: ArchiveContent,
+  use: (file: string) => Promise<Result>,
+): Promise<Result> {
+  // For the owner's eyes only, which mkdtemp sees to.
+  const folder = await mkdtemp(join(tmpdir(), 'rackwright-'));
+  try {
+    const file = join(folder, 'club.sqlite');
+    const house = await openStore(file);
+    try {
+      await house.found(clubId);
+      await (await house.forClub(clubId, who)).importRecords(records, rest);
+    } finally {
+      await house.close();
+    }
+    return await use(file);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
 }

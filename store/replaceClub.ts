@@ -29,10 +29,7 @@ export async function replaceClub(
     }),
   );
   checkIds([...entries, ...former.map(({ kind, record }) => ({ kind, id: record.id }))]);
-  await db.deleteFrom('loggedSet').where('clubId', '=', clubId).execute();
-  await db.deleteFrom('prescription').where('clubId', '=', clubId).execute();
-  await db.deleteFrom('takenPlan').where('clubId', '=', clubId).execute();
-  for (const kind of kindNames.toReversed()) await kindTable(db, clubId, kind).empty();
+  await emptyClub(db, clubId);
   await checkFaults(db, clubId, entries, null);
   for (const { kind, after } of entries) {
     if (after) await kindTable(db, clubId, kind).put(after);
@@ -59,6 +56,14 @@ export async function replaceClub(
   const change = await appendChange(db, writer, { replaced: true });
   await putLog(db, clubId, { sets, former }, change.seq);
   return change;
+}
+
+/** Takes out all that a club has but its log of changes. */
+export async function emptyClub(db: Kysely<Tables>, clubId: string): Promise<void> {
+  await db.deleteFrom('loggedSet').where('clubId', '=', clubId).execute();
+  await db.deleteFrom('prescription').where('clubId', '=', clubId).execute();
+  await db.deleteFrom('takenPlan').where('clubId', '=', clubId).execute();
+  for (const kind of kindNames.toReversed()) await kindTable(db, clubId, kind).empty();
 }
 
 /** The log and what it names, which may be gear that was removed. Of a long log a lot at a time is held. */

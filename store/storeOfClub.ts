@@ -42,6 +42,7 @@ import { replaceClub } from './replaceClub.ts';
 import type { Tables } from './schema.ts';
 import { seenBy } from './seenBy.ts';
 import { markSet } from './strikeSets.ts';
+import { swapClub } from './swapClub.ts';
 import { allTakenPlans, appendTakenPlan, takenHeads, takenPlanOf } from './takenPlans.ts';
 import { type TouchedSet, touchedSets } from './touchedSets.ts';
 import { undoChange } from './undoChange.ts';
@@ -53,7 +54,7 @@ export type ChangeNews = EventEmitter<{ change: [clubId: string, seq: number] }>
 
 /** One club of a database as one person keeps it. What it gives out of what is kept has passed `rule`. */
 export function storeOfClub(
-  { db, path, mark, trouble, stopWriting, writesDone, read, write: writeAlone }: Database,
+  { db, path, mark, trouble, stopWriting, writesDone, read, write: writeAlone, writeBeside }: Database,
   writer: Writer,
   news: ChangeNews,
   rule: MayRead,
@@ -151,14 +152,22 @@ export function storeOfClub(
       }),
     importRecords: (records, rest = {}) =>
       write((trx) => replaceClub(trx, writer, { ...nothingBeside, ...rest, records })),
-    replaceAll: (by, keep) =>
-      write(async (trx) => {
-        const before = await content(trx);
-        const done = await replaceClub(trx, writer, by);
-        // Last, so that an archive that is refused leaves no file.
-        await keep(before);
-        return done;
-      }),
+    async replaceAll(by, keep, file) {
+      const keepNow = async (trx: Transaction<Tables>) => {
+        await keep(await content(trx));
+        return latestSeq(trx, clubId);
+      };
+      const swaps = writeBeside !== null && file !== undefined;
+      // While others write, so that they do not wait for it; what they wrote meanwhile is kept below.
+      const keptSeq = swaps ? await read(keepNow) : null;
+      const replace = async (trx: Transaction<Tables>) => {
+        if ((await latestSeq(trx, clubId)) !== keptSeq) await keepNow(trx);
+        return swaps ? swapClub(trx, writer) : replaceClub(trx, writer, by);
+      };
+      const done = await (swaps ? writeBeside(file, clubId, replace) : writeAlone(clubId, replace));
+      news.emit('change', clubId, done.seq);
+      return done;
+    },
 
     logSets: async (given) => {
       const sets = checkSets(given);

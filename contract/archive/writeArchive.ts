@@ -54,21 +54,31 @@ async function* lines(items: Long<object>): AsyncGenerator<string, void> {
 const lettersInPiece = 250_000;
 
 /** The same value with the names of every object sorted: the value itself where they are. */
-function inOrder(value: unknown): unknown {
-  if (typeof value !== 'object' || value === null) return value;
+function inOrder(value: object): object {
   if (Array.isArray(value)) {
-    const items = value.map(inOrder);
+    const items = value.map(insideInOrder);
     return items.some((item, i) => item !== value[i]) ? items : value;
   }
-  const names = Object.keys(value);
-  const inside = names.map((name) => inOrder(Reflect.get(value, name)));
-  const isInOrder = names.every(
-    (name, i) => inside[i] === Reflect.get(value, name) && (i === 0 || names[i - 1]! < name),
-  );
-  if (isInOrder) return value;
-  const entries = names.map((name, i) => [name, inside[i]] as const);
-  return Object.fromEntries(entries.sort(([a], [b]) => compareText(a, b)));
+  let [isInOrder, last] = [true, ''];
+  const entries: [string, unknown][] = [];
+  for (const [name, inside] of Object.entries(value)) {
+    const ordered = insideInOrder(inside);
+    isInOrder &&= ordered === inside && last <= name;
+    last = name;
+    entries.push([name, ordered]);
+  }
+  return isInOrder ? value : Object.fromEntries(entries.sort(([a], [b]) => compareText(a, b)));
 }
+
+function insideInOrder(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null) return value;
+  const known = alreadyOrdered.get(value) ?? inOrder(value);
+  alreadyOrdered.set(value, known);
+  return known;
+}
+
+/** Sets of a log share what alike ones have in common. */
+const alreadyOrdered = new WeakMap<object, object>();
 
 function byId(a: { id: string }, b: { id: string }): number {
   return compareText(a.id, b.id);

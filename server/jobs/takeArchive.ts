@@ -1,11 +1,8 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { type ArchiveLook, lookAt } from '#contract/archive/archiveLook.ts';
 import { readArchive } from '#contract/archive/readArchive.ts';
 import type { ArchiveProblem } from '#contract/archive/readItem.ts';
 import type { TextPieces } from '#contract/json/cutLists.ts';
-import { openOneClub } from '#server/oneClub.ts';
+import { inOwnFile } from '#store/archive.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
@@ -21,18 +18,12 @@ export type ArchiveTried =
 export async function tryArchive(store: ClubStore, pieces: TextPieces): Promise<ArchiveTried> {
   const read = readArchive(pieces);
   if ('problems' in read) return read;
-  const { records, ...rest } = read.content;
-  // In a file that is gone with it: a large archive would fill the memory.
-  const folder = await mkdtemp(join(tmpdir(), 'rackwright-'));
   try {
-    const trial = await openOneClub(join(folder, 'club.sqlite'), store.who);
-    await trial.importRecords(records, rest).finally(() => trial.close());
+    await inOwnFile(store, read.content, async () => {});
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     const { field, message } = error;
     return { problems: [{ field, message, line: null }] };
-  } finally {
-    await rm(folder, { recursive: true, force: true });
   }
   return { archive: await lookAt(read.content), here: await store.snapshot(lookAt) };
 }

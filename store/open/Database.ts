@@ -16,6 +16,10 @@ export interface Database {
   patiently<T>(work: () => T | Promise<T>): Promise<T>;
   /** Runs a write as one transaction, alone among the writes to its club and in the order in which they come; on the disk when the promise resolves, refused in trouble. */
   write<T>(clubId: string, work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
+  /** The same, with the tables of another file at hand as those of the schema `beside`; null: this database cannot do that. */
+  writeBeside:
+    | (<T>(file: string, clubId: string, work: (trx: Transaction<Tables>) => Promise<T>) => Promise<T>)
+    | null;
   /** Resolves when every write that was asked for before has ended, whatever came of it. */
   writesDone(): Promise<void>;
   /** Reads everything as it stood at one moment, whoever writes meanwhile. */

@@ -33,6 +33,7 @@ export async function openPostgres(pool: PostgresPool, path: string): Promise<Da
         await sql`select pg_advisory_xact_lock(hashtextextended(${clubId}, 0))`.execute(trx);
         return work(trx);
       }),
+    writeBeside: null,
     // Whoever waits for another there is let in in turn.
     writesDone: async () => {},
     read: (work) =>

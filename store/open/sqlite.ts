@@ -69,6 +69,29 @@ export async function openSqlite(
     // It may have gone meanwhile, and what was just written with it.
     refuseInTrouble();
   }
+  /** One writer at a time in the whole file, whichever club it is. */
+  async function write<T>(work: () => Promise<T>): Promise<T> {
+    const done = await inOrder(async () => {
+      refuseInTrouble();
+      return work().catch((error: unknown) => {
+        // What is kept beside the file may be refused by the disk as the file is.
+        throw told(error);
+      });
+    });
+    // Outside the line: the next one writes meanwhile.
+    await onDisk();
+    return done;
+  }
+
+  async function attached<T>(other: string, work: () => Promise<T>): Promise<T> {
+    database.prepare('attach ? as beside').run(other);
+    try {
+      return await work();
+    } finally {
+      database.exec('detach beside');
+    }
+  }
+
   return {
     db,
     path,
@@ -78,22 +101,8 @@ export async function openSqlite(
       stopped ??= why;
     },
     patiently,
-    // One writer at a time in the whole file, whichever club it is.
-    async write(_clubId, work) {
-      const done = await inOrder(async () => {
-        refuseInTrouble();
-        return db
-          .transaction()
-          .execute(work)
-          .catch((error: unknown) => {
-            // What is kept beside the file may be refused by the disk as the file is.
-            throw told(error);
-          });
-      });
-      // Outside the line: the next one writes meanwhile.
-      await onDisk();
-      return done;
-    },
+    write: (_clubId, work) => write(() => db.transaction().execute(work)),
+    writeBeside: (other, _clubId, work) => write(() => attached(other, () => db.transaction().execute(work))),
     writesDone: () => inOrder(async () => {}),
     read: (work) => db.transaction().setAccessMode('read only').execute(work),
   };

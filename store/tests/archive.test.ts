@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import * as fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { nothingBeside } from '#contract/archive/archiveContent.ts';
@@ -174,17 +175,28 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
     expect(written.filter((id) => !kept.includes(id))).toEqual([]);
   });
 
+  test('keeps the log and the plans that it replaces', async () => {
+    await store.importRecords(smallClub());
+    await store.addPrescription('day-1', '2026-11-25T05:00:00.000Z', { plan: 1 });
+    await store.addTakenPlan('season-1', '2026-11-25T05:00:00.000Z', { plan: 2 });
+    await store.logSets([squatSet(), squatSet()]);
+    const before = await exportArchive(store);
+    const { keptAs } = await restoreArchive(store, [
+      await writeArchive({ records: smallClub(), ...nothingBeside }),
+    ]);
+    expect(await readFile(keptAs, 'utf8')).toBe(before);
+    expect(await throughAnEmptyFile(before)).toBe(before);
+  });
+
   test('replaces nothing where what was there cannot be kept, and keeps nothing where it is refused', async () => {
     await store.importRecords(smallClub());
     const before = await exportArchive(store);
     const content = { records: { ...smallClub(), bar: [] }, ...nothingBeside };
     await expect(store.replaceAll({ ...content, records: smallClub() }, full)).rejects.toThrow('full');
-    let wasKept = false;
-    const keep = async () => {
-      wasKept = true;
-    };
-    await expect(store.replaceAll(content, keep)).rejects.toMatchObject({ reason: 'invalid' });
-    expect(wasKept).toBe(false);
+    const filesBefore = readdirSync(dirname(store.path));
+    const refused = restoreArchive(store, [await writeArchive(content)]);
+    await expect(refused).rejects.toMatchObject({ reason: 'invalid' });
+    expect(readdirSync(dirname(store.path))).toEqual(filesBefore);
     expect(await exportArchive(store)).toBe(before);
   });
 
