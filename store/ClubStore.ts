@@ -131,8 +131,8 @@ export interface ClubStore {
   trouble(): string | null;
   /** From now on nothing is saved any more, for the reason that is given. */
   stopWriting(why: string): void;
-  /** Resolves when every write that was asked for before has ended, whatever came of it: who is to hold the file for long lets them go first. */
-  writesDone(): Promise<void>;
+  /** Does what holds the club's file for long through another door, behind every write that was asked for before: who writes meanwhile waits for its end, however long. */
+  behindWrites<T>(work: () => Promise<T>): Promise<T>;
   /** Tells who listens of a change that was made through another door to the same club. */
   tellOf(seq: number): void;
   /** Calls back after each change with its number, until the returned function is called. */

@@ -54,7 +54,7 @@ export type ChangeNews = EventEmitter<{ change: [clubId: string, seq: number] }>
 
 /** One club of a database as one person keeps it. What it gives out of what is kept has passed `rule`. */
 export function storeOfClub(
-  { db, path, mark, trouble, stopWriting, writesDone, read, write: writeAlone, writeBeside }: Database,
+  { db, path, mark, trouble, stopWriting, behindWrites, read, write: writeAlone, writeBeside }: Database,
   writer: Writer,
   news: ChangeNews,
   rule: MayRead,
@@ -194,7 +194,7 @@ export function storeOfClub(
     undo: async (seq) => seen.change(await write((trx) => undoChange(trx, writer, seq))),
     trouble,
     stopWriting,
-    writesDone,
+    behindWrites,
     whatWasDone: (asked) => read((trx) => whatWasDone(trx, clubId, seen, asked)),
     latestSeq: () => latestSeq(db, clubId),
     standing: () => latestStanding(db, clubId),

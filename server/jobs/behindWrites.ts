@@ -9,12 +9,8 @@ export type TakeIn = ReturnType<typeof behindWrites>;
  * a set beside one large file after another waits for one of them at most.
  */
 export function behindWrites(
-  store: Pick<ClubStore, 'writesDone'>,
+  store: Pick<ClubStore, 'behindWrites'>,
 ): <T>(work: () => Promise<T>) => Promise<T> {
   const inItsTurn = inTurn(1);
-  return (work) =>
-    inItsTurn(async () => {
-      await store.writesDone();
-      return work();
-    });
+  return (work) => inItsTurn(() => store.behindWrites(work));
 }

@@ -20,8 +20,8 @@ export interface Database {
   writeBeside:
     | (<T>(file: string, clubId: string, work: (trx: Transaction<Tables>) => Promise<T>) => Promise<T>)
     | null;
-  /** Resolves when every write that was asked for before has ended, whatever came of it. */
-  writesDone(): Promise<void>;
+  /** Does what holds the database for long through another door of this program, behind every write that was asked for before: who writes meanwhile waits for its end, however long. */
+  behindWrites<T>(work: () => Promise<T>): Promise<T>;
   /** Reads everything as it stood at one moment, whoever writes meanwhile. */
   read<T>(work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
 }

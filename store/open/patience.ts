@@ -9,6 +9,8 @@ export interface Patience {
   patiently<T>(work: () => T | Promise<T>): Promise<T>;
   /** The same, once everything that was asked in order before has ended: nobody overtakes, and others have their turn at the file too. */
   inOrder<T>(work: () => Promise<T>): Promise<T>;
+  /** Does what holds the file through another door of this program, behind all that stands in line: who waits meanwhile waits for its end. */
+  behindWrites<T>(work: () => Promise<T>): Promise<T>;
 }
 
 /** The patience with one file. Work that was refused the lock has done nothing that lasts, so that it may be tried again as a whole. */
@@ -17,6 +19,8 @@ export function patienceWith(path: string, patienceMs: number): Patience {
   /** When the last turn ended, and until when the file was last left to others for long enough. */
   let endedMs = performance.now();
   let leftMs = endedMs;
+  /** How many works hold the file that this program itself has begun, and when the last of them ended. */
+  let own = { count: 0, endedMs: Number.NEGATIVE_INFINITY };
 
   async function until<T>(endMs: number, work: () => T | Promise<T>): Promise<T> {
     for (let tries = 0; ; tries += 1) {
@@ -24,7 +28,8 @@ export function patienceWith(path: string, patienceMs: number): Patience {
         return await work();
       } catch (error) {
         if (!isLocked(error)) throw error;
-        if (performance.now() >= endMs) throw heldByAnother(path);
+        const isOver = performance.now() >= Math.max(endMs, own.endedMs + patienceMs);
+        if (isOver && own.count === 0) throw heldByAnother(path);
       }
       await pause(pausesMs[Math.min(tries, pausesMs.length - 1)]);
     }
@@ -54,6 +59,15 @@ export function patienceWith(path: string, patienceMs: number): Patience {
           endedMs = performance.now();
         });
       return turn;
+    },
+    async behindWrites(work) {
+      await last;
+      own.count += 1;
+      try {
+        return await work();
+      } finally {
+        own = { count: own.count - 1, endedMs: performance.now() };
+      }
     },
   };
 }

@@ -35,7 +35,7 @@ export async function openPostgres(pool: PostgresPool, path: string): Promise<Da
       }),
     writeBeside: null,
     // Whoever waits for another there is let in in turn.
-    writesDone: async () => {},
+    behindWrites: async (work) => work(),
     read: (work) =>
       db.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(work),
   };

@@ -41,7 +41,7 @@ export async function openSqlite(
   path: string,
   { mark = null, trouble: known = null, patienceMs = aMinuteMs }: HowOpened = {},
 ): Promise<Database> {
-  const { patiently, inOrder } = patienceWith(path, patienceMs);
+  const { patiently, inOrder, behindWrites } = patienceWith(path, patienceMs);
   const { database, trouble: found } = await patiently(() => {
     refuseOther(path, mark);
     return inWords(path, () => openFile(path, known, mark !== null));
@@ -103,7 +103,7 @@ export async function openSqlite(
     patiently,
     write: (_clubId, work) => write(() => db.transaction().execute(work)),
     writeBeside: (other, _clubId, work) => write(() => attached(other, () => db.transaction().execute(work))),
-    writesDone: () => inOrder(async () => {}),
+    behindWrites,
     read: (work) => db.transaction().setAccessMode('read only').execute(work),
   };
 }

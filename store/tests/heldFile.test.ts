@@ -61,6 +61,31 @@ test('a file that is held too long is named in one sentence; nothing was changed
   expect(await store.list('bar')).toMatchObject([{ label: 'later' }]);
 });
 
+test('a write waits for what this program itself takes in, however long that is; and for nothing else', async () => {
+  const path = newClubPath();
+  const house = await houseIn(await openSqlite(path, { patienceMs: 0 }));
+  onTestFinished(() => house.close());
+  await house.found('club');
+  const store = await house.forClub('club', tester);
+  const { take, release } = holder(path);
+  const landed: string[] = [];
+  const large = store.behindWrites(async () => {
+    take();
+    const writes = ['first', 'second'].map((label) =>
+      store.create('bar', bar(label)).then(({ record }) => landed.push(record.label)),
+    );
+    await turns(50);
+    expect(landed).toEqual([]);
+    release();
+    await Promise.all(writes);
+  });
+  await large;
+  expect(landed).toEqual(['first', 'second']);
+  take();
+  await expect(store.create('bar', bar('third'))).rejects.toThrow(path);
+  release();
+});
+
 test.runIf(process.platform === 'linux')(
   'a file that another process holds is told with its command and number; one that this process holds, as that',
   async () => {

@@ -46,7 +46,7 @@ type Way = Exclude<
       | 'mark'
       | 'trouble'
       | 'stopWriting'
-      | 'writesDone'
+      | 'behindWrites'
       | 'clubId'
       | 'who'
       | 'today'
