@@ -7,7 +7,8 @@ import { ensureInstalled } from './install.mjs';
 process.chdir(dirname(dirname(fileURLToPath(import.meta.url))));
 ensureInstalled();
 const { tsImport } = await import('tsx/esm/api');
-const wanted = process.argv.slice(2);
+/** Figures and what begins with -- are asked of a measurement, not names of any. */
+const wanted = process.argv.slice(2).filter((word) => !/^(--|\d)/.test(word));
 const files = readdirSync('bench')
   .filter((name) => name.endsWith('.ts') && (wanted.length === 0 || wanted.includes(name.replace('.ts', ''))))
   .toSorted();
