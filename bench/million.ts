@@ -17,6 +17,8 @@ const TIMES = 100;
 const DAY = 'day-speed-squat';
 /** So many sets the invented club's lifters have each, whatever the size. */
 const SETS_OF_LIFTER = 2500;
+/** All that the invented club's days name. */
+const FEWEST = 20;
 const SIZES = [100_000, 1_000_000];
 
 /**
@@ -28,7 +30,7 @@ export async function run(): Promise<void> {
   const at = process.argv.indexOf('--sets');
   const asked = at < 0 ? SIZES : [Number(process.argv[at + 1])];
   for (const sets of asked) {
-    const size = { lifters: Math.max(1, Math.round(sets / SETS_OF_LIFTER)), sets };
+    const size = { lifters: Math.max(FEWEST, Math.round(sets / SETS_OF_LIFTER)), sets };
     const folder = await mkdtemp(join(tmpdir(), 'bench-'));
     try {
       await measure(join(folder, 'club.sqlite'), size);
@@ -96,11 +98,12 @@ async function screens(asked: Line, today: string): Promise<void> {
 
 /** How far everybody's strength is since the start, and in proportion how long all of it takes. */
 async function estimates(asked: Line, from: number): Promise<void> {
-  const { done, of } = JSON.parse((await asked.ask('/api/estimates/progress')).body.toString());
+  const { done, total } = JSON.parse((await asked.ask('/api/estimates/progress')).body.toString());
   const sinceS = (performance.now() - from) / 1000;
-  const allS = done > 0 ? `about ${((sinceS * of) / done).toFixed(0)} s foretold in proportion` : 'unknown';
+  const allS =
+    done > 0 ? `about ${((sinceS * total) / done).toFixed(0)} s foretold in proportion` : 'unknown';
   console.log(
-    `  estimates beside all this: ${done} of ${of} lifts after ${sinceS.toFixed(0)} s; all of them: ${allS}`,
+    `  estimates beside all this: ${done} of ${total} lifts after ${sinceS.toFixed(0)} s; all of them: ${allS}`,
   );
 }
 

@@ -56,6 +56,7 @@ async function startAnew(store: ClubStore, on: string): Promise<string> {
   } finally {
     estimator.stop();
     await threads.close();
+    await keepIn.written();
   }
 }
 

@@ -110,6 +110,7 @@ export async function serve({
       server.close();
       server.closeAllConnections();
       await Promise.all([closed, endThreads(), door?.close()]);
+      await keepIn.written();
     },
   };
 }

@@ -40,6 +40,7 @@ async function rebuild({ club, onlyForget }: RebuildOptions): Promise<void> {
     } finally {
       hideProgress();
       await threads.close();
+      await keepIn.written();
     }
     const { length } = await estimator.summaries();
     const lifts = `${length} ${length === 1 ? 'lift' : 'lifts'}`;

@@ -1,8 +1,9 @@
+import { existsSync, readdirSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { testApp } from '#server/tests/testApp.ts';
-import { type KeptAnswers, keptAnswers } from './keptAnswers.ts';
+import { type KeptAnswers, keptAnswers, keptFolderOf } from './keptAnswers.ts';
 import { keptWork } from './keptWork.ts';
 import { type Gate, newGate, open, work as testJobs } from './tests/testJobs.ts';
 import { workThreads } from './threads.ts';
@@ -243,10 +244,12 @@ test('what is kept in a folder outlives the run, also where it rests on an answe
   const { folder } = await testApp();
   const keepIn = () => keptAnswers(join(folder, 'club'), 'now');
   const world = { basis: 'old' };
-  const before = overFolder(keepIn(), world);
+  const kept = keepIn();
+  const before = overFolder(kept, world);
   expect(await before.second.ask('a')).toBe('of a');
   expect(before.done).toEqual(['first a', 'second a']);
 
+  await kept.written();
   const after = overFolder(keepIn(), world);
   expect(await after.second.ask('a')).toBe('of a');
   expect(await after.first.ask('a')).toEqual({ kg: new Map([['a', 0.1]]) });
@@ -263,8 +266,10 @@ test('of more keys than are kept the one put the longest ago is worked out again
   const { folder } = await testApp();
   const keepIn = () => keptAnswers(join(folder, 'club'), 'now');
   const world = { basis: 'old' };
-  const before = overFolder(keepIn(), world);
+  const kept = keepIn();
+  const before = overFolder(kept, world);
   for (const key of ['a', 'b', 'c']) await before.first.ask(key);
+  await kept.written();
   const after = overFolder(keepIn(), world);
   for (const key of ['c', 'b', 'a']) await after.first.ask(key);
   expect(after.done).toEqual(['first a']);
@@ -275,9 +280,27 @@ test('a disk that takes nothing hinders no answer', async () => {
   const complaints = vi.spyOn(console, 'error').mockImplementation(() => {});
   // A file stands where the folder would be.
   await writeFile(join(folder, 'club.kept'), '');
-  const works = overFolder(keptAnswers(join(folder, 'club'), 'now'), { basis: 'old' });
+  const kept = keptAnswers(join(folder, 'club'), 'now');
+  const works = overFolder(kept, { basis: 'old' });
   expect(await works.second.ask('a')).toBe('of a');
   expect(await works.second.ask('b')).toBe('of b');
+  await kept.written();
   // Said once, not at every answer.
   expect(complaints).toHaveBeenCalledTimes(1);
+});
+
+test('who puts an answer waits for no disk: the newest is found at once, and alone is written', async () => {
+  const { folder } = await testApp();
+  const path = join(folder, 'club');
+  const kept = keptAnswers(path, 'now');
+  const answers = kept.of('work', 2);
+  for (const answer of [1, 2, 3]) answers.put('a', { basis: [], answer, mark: null });
+  expect(existsSync(keptFolderOf(path))).toBe(false);
+  expect(answers.find('a')?.answer).toBe(3);
+  await kept.written();
+  for (const key of ['b', 'c']) answers.put(key, { basis: [], answer: key, mark: null });
+  await kept.written();
+  const again = keptAnswers(path, 'now').of('work', 2);
+  expect(['a', 'b', 'c'].map((key) => again.find(key)?.answer)).toEqual([undefined, 'b', 'c']);
+  expect(readdirSync(join(keptFolderOf(path), 'now', 'work'))).toHaveLength(2);
 });

@@ -28,10 +28,8 @@ async function clubWithLog() {
       works.push(name);
       return threads.run(name, asked, how);
     };
-    const estimator = strengthEstimator(store, run, {
-      goesOn: true,
-      keepIn: keptAnswers(store.path, reckoning),
-    });
+    const keepIn = keptAnswers(store.path, reckoning);
+    const estimator = strengthEstimator(store, run, { goesOn: true, keepIn });
     onTestFinished(async () => {
       estimator.stop();
       await threads.close();
@@ -41,7 +39,9 @@ async function clubWithLog() {
       estimator,
       async known(on = TODAY) {
         await estimator.ofClub(on);
-        return estimator.ofLifter('lifter-1', on);
+        const known = await estimator.ofLifter('lifter-1', on);
+        await keepIn.written();
+        return known;
       },
     };
   }
