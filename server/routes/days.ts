@@ -31,6 +31,7 @@ import { asShaped } from '#store/asShaped.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { momentAfter } from '#store/moment.ts';
 import { Refusal } from '#store/Refusal.ts';
+import { askedTogether } from './askedTogether.ts';
 
 /**
  * What was solved for a training day: solve it now, read what was solved last, or what was before it, whether it still holds, and
@@ -132,6 +133,27 @@ export function dayRoutes(
     return { day, kept, document: { ...plan, groups, words, retells: kept.number } };
   }
 
+  /** Whose strength the log has moved since the last plan; of a day that has begun, nobody's. */
+  async function moved(id: string) {
+    const { day } = await withDay(id);
+    const kept = await store.latestPrescription(day.id);
+    const plan = kept && planOf(kept);
+    if (!plan || (await hasBegun(day))) return { moved: [], awaited: [] };
+    const { estimates, awaited } = await estimator.ofDay(day);
+    return { moved: movedSince(plan, estimates), awaited };
+  }
+
+  let betterTimes = 0;
+  estimator.onNews(() => {
+    betterTimes += 1;
+  });
+  const state = async () => `${await store.latestSeq()} ${betterTimes}`;
+  const retellingNow = askedTogether(state, async (id) => {
+    const { kept, told, awaited } = await retelling(id);
+    return { number: kept?.number ?? null, ...told, awaited };
+  });
+  const movedNow = askedTogether(state, moved);
+
   return new Hono()
     .post('/days/:id/solve', noQuery, async (c) => {
       const id = c.req.param('id');
@@ -159,10 +181,7 @@ export function dayRoutes(
       const kept = await store.latestPrescription(found.day.id);
       return markedJson(c, kept && beside(found, kept));
     })
-    .get('/days/:id/retelling', noQuery, async (c) => {
-      const { kept, told, awaited } = await retelling(c.req.param('id'));
-      return markedJson(c, { number: kept?.number ?? null, ...told, awaited });
-    })
+    .get('/days/:id/retelling', noQuery, async (c) => markedJson(c, await retellingNow(c.req.param('id'))))
     .post('/days/:id/retelling', noQuery, async (c) => {
       const { number, by } = asShaped(retellingShape, await readJson(c));
       const id = c.req.param('id');
@@ -182,14 +201,7 @@ export function dayRoutes(
       const { records, day } = await withDay(c.req.param('id'));
       return markedJson(c, { lastTimes: await lastTimesOf(records, day) });
     })
-    .get('/days/:id/moved', noQuery, async (c) => {
-      const { day } = await withDay(c.req.param('id'));
-      const kept = await store.latestPrescription(day.id);
-      const plan = kept && planOf(kept);
-      if (!plan || (await hasBegun(day))) return markedJson(c, { moved: [], awaited: [] });
-      const { estimates, awaited } = await estimator.ofDay(day);
-      return markedJson(c, { moved: movedSince(plan, estimates), awaited });
-    })
+    .get('/days/:id/moved', noQuery, async (c) => markedJson(c, await movedNow(c.req.param('id'))))
     .get('/days/:id/prescriptions/:number{[0-9]+}', noQuery, async (c) => {
       const number = Number(c.req.param('number'));
       const kept = await store.prescription(c.req.param('id'), number);
