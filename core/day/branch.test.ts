@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { type Branch, split } from './branch.ts';
 import type { RackPlan } from './rackPlans.ts';
 import type { SharedItem } from './sharedStock.ts';
@@ -55,4 +55,125 @@ it('parts all ways to share the gear out: each is in one of the two branches, an
       },
     ),
   );
+});
+
+/** Rack and piece at which all allocations are parted: of each piece there is one, and whatever is not said is nought. */
+function placeOfSplit(
+  most: number[][],
+  prices: number[][][],
+  { allowed = most.map(() => [2, 2]), reserved = most.map(() => [0, 0]) } = {},
+): [rack: number, item: number] {
+  const plans = most.map((counts) => ({ most: counts })) as unknown as RackPlan[];
+  const items = [{ capacity: 1 }, { capacity: 1 }] as SharedItem[];
+  const [less] = split({ whole: true, allowed, reserved, charges: prices }, plans, items);
+  const rack = allowed.findIndex((counts, at) => String(counts) !== String(less!.allowed[at]));
+  return [rack, allowed[rack]!.findIndex((count, item) => count !== less!.allowed[rack]![item])];
+}
+
+describe('a branch is split', () => {
+  const free = [[[0, 0]], [[0, 0]], [[0, 0]]];
+
+  it('at the piece that costs most over all racks and turns, what is wanted beyond its stock counting double', () => {
+    const pieceOf = (most: number[][], ...prices: number[][][]) => placeOfSplit(most, prices)[1];
+    const [once, twice] = [
+      [
+        [1, 1],
+        [0, 0],
+      ],
+      [
+        [1, 1],
+        [1, 0],
+      ],
+    ];
+    expect(
+      pieceOf(
+        once,
+        [
+          [1, 1],
+          [3, 1],
+        ],
+        [[1, 4]],
+      ),
+    ).toBe(1);
+    expect(
+      pieceOf(
+        once,
+        [
+          [1, 1],
+          [3, 1],
+        ],
+        [[1, 2]],
+      ),
+    ).toBe(0);
+    expect(pieceOf(twice, [[2.6, 5]], [[0, 0]])).toBe(0);
+    expect(pieceOf(twice, [[2.4, 5]], [[0, 0]])).toBe(1);
+    // Where nothing has a price yet: the one that is wanted most.
+    expect(
+      pieceOf(
+        [
+          [1, 1],
+          [0, 1],
+        ],
+        [[0, 0]],
+        [[0, 0]],
+      ),
+    ).toBe(1);
+  });
+
+  it('at the rack that takes most of it, or may, but rather at one that was promised nothing of it', () => {
+    expect(
+      placeOfSplit(
+        [
+          [1, 0],
+          [2, 0],
+          [1, 0],
+        ],
+        free,
+      ),
+    ).toEqual([1, 0]);
+    expect(
+      placeOfSplit(
+        [
+          [1, 0],
+          [1, 0],
+          [1, 0],
+        ],
+        free,
+        {
+          allowed: [
+            [1, 0],
+            [1, 0],
+            [2, 0],
+          ],
+        },
+      ),
+    ).toEqual([2, 0]);
+    expect(
+      placeOfSplit(
+        [
+          [1, 0],
+          [2, 0],
+          [0, 0],
+        ],
+        free,
+        {
+          reserved: [
+            [0, 0],
+            [1, 0],
+            [0, 0],
+          ],
+        },
+      ),
+    ).toEqual([0, 0]);
+    expect(
+      placeOfSplit(
+        [
+          [1, 0],
+          [1, 0],
+          [1, 0],
+        ],
+        free,
+      ),
+    ).toEqual([0, 0]);
+  });
 });

@@ -34,8 +34,8 @@ export function contestable(
 }
 
 /**
- * Splits at the piece that costs most, those first that are wanted beyond their stock: either the rack that takes most of
- * it hangs less, or the others leave that much to it.
+ * Splits at the piece that costs most, where those that are wanted beyond their stock count double: either the rack that takes most
+ * of it hangs less, or the others leave that much to it. A rack that was promised some of it is asked last.
  */
 export function split(branch: Branch, plans: readonly RackPlan[], items: readonly SharedItem[]): Branch[] {
   const open = [...items.keys()].filter((item) => contestable(branch, items, item));
@@ -43,9 +43,8 @@ export function split(branch: Branch, plans: readonly RackPlan[], items: readonl
     plans.reduce((sum, plan) => sum + plan.most[item]!, 0) - items[item]!.capacity;
   const price = (item: number) =>
     branch.charges.reduce((sum, turns) => sum + turns.reduce((part, prices) => part + prices[item]!, 0), 0);
-  // What is wanted beyond its stock counts double.
   const worth = (item: number) => price(item) * (excess(item) > 0 ? 2 : 1);
-  open.sort((a, b) => worth(b) - worth(a) || excess(b) - excess(a) || a - b);
+  open.sort((a, b) => worth(b) - worth(a) || excess(b) - excess(a));
   const [item] = open;
   if (item === undefined) return [];
   const wish = (rack: number) =>

@@ -103,8 +103,11 @@ export function rankBySpeed(
     return () => {
       for (let top = queue.pop(); top !== null; top = queue.pop()) {
         const state = states[top.index]!;
-        if (state.stretches[0]!.bound <= top.key && isScored(state)) return score(top.index);
-        if (state.stretches[0]!.bound <= top.key) refine(state);
+        // Whoever asked about this set in between may have lifted its bound: it then waits for its turn again.
+        if (state.stretches[0]!.bound <= top.key) {
+          if (isScored(state)) return score(top.index);
+          refine(state);
+        }
         queue.push(top.index, state.stretches[0]!.bound);
       }
       return null;

@@ -50,7 +50,7 @@ export function tightened(
 /** The sale of one piece; `first`: a rack that gets so many whatever it offers. */
 function itemSale(allowed: readonly (readonly number[])[], charges: readonly Charges[], item: number) {
   const prices = charges.map((turns) => turns.reduce((sum, charge) => sum + charge[item]!, 0));
-  const order = [...prices.keys()].sort((a, b) => prices[b]! - prices[a]! || a - b);
+  const order = [...prices.keys()].sort((a, b) => prices[b]! - prices[a]!);
   return (capacity: number, first: { rack: number; count: number } | null) => {
     const sold = prices.map(() => 0);
     if (first !== null) sold[first.rack] = first.count;
