@@ -65,6 +65,7 @@ describe('allocate', () => {
         expect(allocation.total).toBeCloseTo(least, 6);
         expect(allocation.proof.bound).toBeLessThanOrEqual(least + 1e-6);
         expect(allocation.proof.gap).toBeLessThan(1e-5);
+        expect(allocation.proof.setsLeftOut).toBe(0);
       }),
       { numRuns: 300 },
     );
@@ -116,8 +117,11 @@ describe('allocate', () => {
     const lifters = () =>
       misfits.map((own, i) => ({ rack: i % 3, weight: 1, setFixed: false, ranking: rankingOf(sets, own) }));
     const input = { racks: [gear, gear, gear], bandChangeMinutes: 1, oneSetPull: 0.2 };
-    const hurried = allocate({ ...input, lifters: lifters(), outOfTime: () => true });
-    const proven = allocate({ ...input, lifters: lifters(), outOfTime: () => false });
+    const asked = { hurried: 0, proven: 0 };
+    const hurried = allocate({ ...input, lifters: lifters(), outOfTime: () => ++asked.hurried > 0 });
+    const proven = allocate({ ...input, lifters: lifters(), outOfTime: () => ++asked.proven < 0 });
+    // It ends there, and does not look at what is still open.
+    expect(asked.hurried).toBeLessThan(0.1 * asked.proven);
     expect(proven.proof.gap).toBeLessThan(1e-8);
     expect(hurried.proof.bound).toBeLessThanOrEqual(proven.total + 1e-9);
     expect(hurried.total).toBeGreaterThanOrEqual(proven.total - 1e-9);
@@ -141,26 +145,27 @@ describe('allocate', () => {
     }));
     const input = { racks: [gear], lifters, bandChangeMinutes: 1, outOfTime: () => false };
     for (const oneSetPull of [0, 0.5, 1])
-      expect(() => allocate({ ...input, oneSetPull })).toThrow(RangeError);
+      expect(() => allocate({ ...input, oneSetPull })).toThrow(/hang at once/);
   });
 
-  it('leaves a pair that the coach hung at two racks at both, and names it', () => {
+  it('leaves a pair that the coach hung at two racks at both, names it, and gives it to no third', () => {
     const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(2) };
-    const set = { hookups: [0], chainPairs: [] };
-    const lifters = [0, 1].map((rack) => ({
+    const [set, other] = [0, 1].map((hookup) => ({ hookups: [hookup], chainPairs: [] }));
+    const fixed = [0, 1].map((rack) => ({
       rack,
       weight: 1,
       setFixed: true,
-      ranking: rankingOf([set], [0.1]),
+      ranking: rankingOf([set!], [0.1]),
     }));
+    const free = { rack: 2, weight: 1, setFixed: false, ranking: rankingOf([set!, other!], [0.1, 0.2]) };
     const { chosen, clashes } = allocate({
-      racks: [gear, gear],
-      lifters,
+      racks: [gear, gear, gear],
+      lifters: [...fixed, free],
       bandChangeMinutes: 1,
       oneSetPull: 0.5,
       outOfTime: () => false,
     });
-    expect(chosen.map((setup) => setup.set)).toEqual([set, set]);
+    expect(chosen.map((setup) => setup.set)).toEqual([set, set, other]);
     expect(clashes).toEqual([{ id: 'p0', sort: 'bandPair' }]);
   });
 });

@@ -24,8 +24,8 @@ const EPSILON = 1e-9;
  */
 export function allocate(input: AllocationInput): Allocation {
   const stock = sharedStock(input);
-  // What the coach's own choices hang twice stays hung twice; it is reported and not fought over.
-  const items = stock.filter(({ clash, users }) => !clash && users.length > 1);
+  // What the coach's own choices hang twice stays hung twice and is reported; nobody else gets it.
+  const items = stock.filter(({ users }) => users.length > 1);
   const racks = input.racks.map((_, rack) => rackPlans(input, rack, items));
   const open = minHeap();
   const branches: Bounded[] = [];
@@ -40,9 +40,8 @@ export function allocate(input: AllocationInput): Allocation {
   const look = (branch: Branch) => {
     const bounded = boundBranch(branch, racks, items, {
       least: () => least,
-      offer(plans, charges) {
-        const order = whoPaysLeast(plans, charges, items);
-        const settled = settle(plans, order, branch.allowed, racks, items);
+      offer(plans) {
+        const settled = settle(plans, branch.allowed, racks, items);
         if (settled === null) return;
         if (branch.whole || costOf(settled) < least - EPSILON)
           offer(improve(settled, racks, items, input.outOfTime));
@@ -65,21 +64,6 @@ export function allocate(input: AllocationInput): Allocation {
   }
   if (best === null) throw new RangeError('no sets exist that all lifters could hang at once');
   return describe(input, racks, best, stock, Math.min(bound, least));
-}
-
-/** Racks in the order in which they settle: those that pay least for what is wanted beyond its stock come first. */
-function whoPaysLeast(
-  plans: readonly RackPlan[],
-  charges: Branch['charges'],
-  items: readonly SharedItem[],
-): number[] {
-  const paid = plans.map(({ most }, rack) =>
-    items.reduce((sum, { capacity }, item) => {
-      if (plans.reduce((wanted, plan) => wanted + plan.most[item]!, 0) <= capacity) return sum;
-      return sum + most[item]! * charges[rack]!.reduce((total, charge) => total + charge[item]!, 0);
-    }, 0),
-  );
-  return [...plans.keys()].sort((a, b) => paid[a]! - paid[b]!);
 }
 
 function costOf(plans: readonly RackPlan[]): number {

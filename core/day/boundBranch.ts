@@ -9,7 +9,7 @@ export interface Search {
   /** Cost of the cheapest allocation so far. */
   least(): number;
   /** Plans that may be settled into a cheaper one. */
-  offer(plans: readonly RackPlan[], charges: Branch['charges']): void;
+  offer(plans: readonly RackPlan[]): void;
   outOfTime(): boolean;
 }
 
@@ -65,7 +65,7 @@ export function boundBranch(
     const isLeaf = !needed.includes(true);
     const plans = plansOf(racks, isLeaf ? 'cheapest' : 'promising', allowed, charges);
     if (plans === null) return null;
-    if (isLeaf || (branch.whole && round % OFFER_EVERY === 0)) offer(plans, charges);
+    if (isLeaf || (branch.whole && round % OFFER_EVERY === 0)) offer(plans);
     const sale = sell(allowed, items, charges);
     const bound = boundOf(plans, sale.income);
     waited++;
@@ -108,7 +108,7 @@ export function boundBranch(
   }
   const found = branch.whole || best!.bound >= least() - EPSILON ? best! : closed(best!, racks, items);
   // What is settled of these plans stays in the branch and costs no less than its bound.
-  if (found.bound < least() - EPSILON) offer(found.plans, found.charges);
+  if (found.bound < least() - EPSILON) offer(found.plans);
   return {
     bound: found.bound,
     children: () =>

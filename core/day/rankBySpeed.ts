@@ -138,10 +138,9 @@ function speedsBetween(lighter: SetSpeed, heavier: SetSpeed, correction: SpeedCo
   if (correction === undefined) return { slowMps: heavier.mps, fastMps: lighter.mps };
   const rises = correction.perSurplusMps >= 0;
   const [least, most] = rises ? [heavier, lighter] : [lighter, heavier];
-  return {
-    slowMps: heavier.mps === 0 ? 0 : expectedMps(heavier.mps, least.surplusLn, correction),
-    fastMps: lighter.mps === 0 ? 0 : expectedMps(lighter.mps, most.surplusLn, correction),
-  };
+  const expected = ({ mps }: SetSpeed, { surplusLn }: SetSpeed) =>
+    mps === 0 ? 0 : expectedMps(mps, surplusLn, correction);
+  return { slowMps: expected(heavier, least), fastMps: expected(lighter, most) };
 }
 
 /** The least miss of a speed that lies between two: at the middle of the zone, or at the end nearer to it. */
@@ -167,10 +166,8 @@ function splitAt(
     if (speedMps === null) return at;
     const faster = stretchMiss(zone, { slowMps: speedMps, fastMps: Number.POSITIVE_INFINITY });
     const slower = stretchMiss(zone, { slowMps: 0, fastMps: speedMps });
-    const lighter =
-      at > first ? Math.hypot(faster, leastSpread(spread, kg, first, at - 1)) : Number.POSITIVE_INFINITY;
-    const heavier =
-      at < last ? Math.hypot(slower, leastSpread(spread, kg, at + 1, last)) : Number.POSITIVE_INFINITY;
+    const lighter = Math.hypot(faster, leastSpread(spread, kg, first, at));
+    const heavier = Math.hypot(slower, leastSpread(spread, kg, at, last));
     if (lighter > heavier) low = at + 1;
     else high = at;
   }
@@ -190,7 +187,7 @@ function speedGuess() {
     },
     speedMps(loadN: number): number | null {
       const spreadX = n * sumXX - sumX * sumX;
-      if (n < 2 || spreadX <= 0) return null;
+      if (spreadX <= 0) return null;
       const slope = (n * sumXY - sumX * sumY) / spreadX;
       return Math.max(0, sumY / n + slope * (loadN - sumX / n));
     },

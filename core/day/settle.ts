@@ -2,13 +2,11 @@ import type { RackPlan, RackPlans } from './rackPlans.ts';
 import type { SharedItem } from './sharedStock.ts';
 
 /**
- * Makes plans that want too much of something into ones that can hang at once: each rack in turn, in the order given,
- * takes its cheapest rotation from what the others leave, until nobody gains. Null where that does not end within the
- * stock. `allowed`: the most of each item that each rack may hang.
+ * Makes plans that want too much of something into ones that can hang at once: each rack in turn takes its cheapest
+ * rotation from what the others leave, until nobody gains. Null where that does not end within the stock. `allowed`: the most of each item that each rack may hang.
  */
 export function settle(
   plans: readonly RackPlan[],
-  order: readonly number[],
   allowed: readonly (readonly number[])[],
   racks: readonly RackPlans[],
   items: readonly SharedItem[],
@@ -16,7 +14,7 @@ export function settle(
   const settled = [...plans];
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const before = settled.map((plan) => plan.cost);
-    for (const rack of order) {
+    for (const rack of racks.keys()) {
       const left = leftFor(rack, settled, items).map((count, item) => Math.min(count, allowed[rack]![item]!));
       const plan = racks[rack]!.own(left);
       const before = settled[rack]!;

@@ -4,7 +4,7 @@ import type { Untold } from './Untold.ts';
 export const untoldOfPrices: readonly Untold[] = [
   {
     file: 'core/day/boundBranch.ts',
-    within: 'if (isLeaf || (branch.whole && round % OFFER_EVERY === 0)) offer(plans, charges);',
+    within: 'if (isLeaf || (branch.whole && round % OFFER_EVERY === 0)) offer(plans);',
     changes: ['=== -> !=='],
     why: 'How often plans are offered changes how soon the best is found, not which it is.',
   },

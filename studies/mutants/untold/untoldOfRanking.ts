@@ -138,6 +138,32 @@ export const untoldOfRanking: readonly Untold[] = [
     why: 'The guess steers which bar is tried first; the search proves its answer without it.',
   },
   {
+    file: 'core/day/rankBySpeed.ts',
+    within: 'if (lighter > heavier) low',
+    changes: ['> -> >='],
+    why: 'Which bar is tried first changes how many are; the search proves its answer without it.',
+  },
+  {
+    file: 'core/day/rankBySpeed.ts',
+    within: `0, 0];
+  return {
+    learn`,
+    changes: ['0 -> 1', '0 -> 1'],
+    why: 'One more in sums of squared newtons steers which bar is tried first; the search proves its answer without it.',
+  },
+  {
+    file: 'core/day/rankBySpeed.ts',
+    within: 'if (spreadX <= 0) return null;',
+    changes: ['<= -> <', '0 -> 1'],
+    why: 'Without two loads there is no line: a guess of none or of nothing steers alike, and the search proves its answer without it.',
+  },
+  {
+    file: 'core/day/rankBySpeed.ts',
+    within: 'correction.perSurplusMps >= 0',
+    changes: ['>= -> >'],
+    why: 'Where surplus counts for nothing either end of it gives the same speed.',
+  },
+  {
     file: 'core/day/rankLifters.ts',
     within: 'rankings.every(({ leftOut }) => leftOut === undefined)',
     changes: ['rankings.every(({ leftOut }) => leftOut === undefined) -> false'],

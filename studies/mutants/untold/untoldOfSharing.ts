@@ -4,29 +4,39 @@ import type { Untold } from './Untold.ts';
 export const untoldOfSharing: readonly Untold[] = [
   {
     file: 'core/day/allocate.ts',
-    within: 'if (plans.reduce((wanted, plan) => wanted + plan.most[item]!, 0) <= capacity) return sum;',
-    changes: ['<= -> >='],
-    why: 'Which rack settles first changes how soon the best is found, not which it is.',
+    within: 'const EPSILON = 1e-9;',
+    changes: ['1e-9 -> 1.5000000000000002e-9'],
+    why: 'Costs that differ by no more than rounding are the same cost.',
   },
   {
     file: 'core/day/allocate.ts',
-    within: 'most[item]! * charges[rack]!.reduce((total, charge) => total + charge[item]!, 0)',
-    changes: ['0 -> 1'],
-    why: 'Which rack settles first changes how soon the best is found, not which it is.',
+    within: 'users.length > 1',
+    changes: ['> -> >='],
+    why: 'A piece that one rack alone lists is never wanted by two: only time is spent on it.',
   },
   {
     file: 'core/day/allocate.ts',
-    within: `    }, 0),
-  );
-  return [...plans.keys()].sort(`,
-    changes: ['0 -> 1'],
-    why: 'The same is added to what every rack pays, and only their order is used.',
+    within: 'if (cost >= least - EPSILON) return;',
+    changes: ['>= -> >', '- -> +'],
+    why: 'Of two allocations whose costs differ by no more than rounding either may stand.',
   },
   {
     file: 'core/day/allocate.ts',
-    within: 'return sum + most[item]! *',
-    changes: ['+ -> -'],
-    why: 'Which rack settles first changes how soon the best is found, not which it is.',
+    within: 'costOf(settled) < least - EPSILON',
+    changes: ['< -> <=', '- -> +'],
+    why: 'Whether an allocation as good as the best so far is improved too changes how soon the best is found, not what it costs.',
+  },
+  {
+    file: 'core/day/allocate.ts',
+    within: 'bounded.bound < least - EPSILON',
+    changes: ['< -> <=', '- -> +'],
+    why: 'A branch that is no better than the best so far is opened for nothing: only time is spent.',
+  },
+  {
+    file: 'core/day/allocate.ts',
+    within: 'if (next.key >= least - EPSILON) break;',
+    changes: ['next.key >= least - EPSILON -> false', '>= -> >', '- -> +'],
+    why: 'Branches that are no better than the best so far are opened for nothing: only time is spent.',
   },
   {
     file: 'core/day/branch.ts',
