@@ -8,8 +8,6 @@ import type { SharedItem } from './sharedStock.ts';
 
 /** From this pull of the slider on, one set for the whole rack is a rule. */
 const ONE_SET = 1;
-/** Parts of the table are made anew only when at least a tenth of the sets can be forgotten. */
-const WORTH_REBUILDING = 0.9;
 /** More would be simulated for nothing: of a speed day's reps most went into the order of sets that nobody hangs. */
 const SCORED_FIRST = 5;
 /** Plans without charges that a rack remembers: about as many as one round of moves asks for. */
@@ -52,7 +50,6 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
   const table = costTable(lifters, rack, items);
   const { hookups, chains } = input.racks[rack]!;
   const memory = walkMemory(hookups.length, chains.length, table.size, turns.length);
-  let listed = lifters.reduce((sum, { ranking }) => sum + ranking.sets.length, 0);
   const noCharges = turns.map(() => items.map(() => 0));
   const known: { allowed: readonly number[]; plan: RackPlan | null }[] = [];
 
@@ -91,16 +88,12 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
       if (asOne || turns.length === 0) return;
       const part = table.part(allowed);
       const bounds = throughBounds(part.lattice, table.charged(part, charges), changeCost, memory);
-      const kept = bounds.map((bound) => bound.reduce((sum, value) => sum + (value < most ? 1 : 0), 0));
-      const left = kept.reduce((sum, count) => sum + count, 0);
-      if (left > WORTH_REBUILDING * listed) return;
       bounds.forEach((bound, turn) => {
         table.forget(
           turn,
           [...bound.keys()].filter((at) => bound[at]! >= most).map((at) => part.from[at]!),
         );
       });
-      listed = left;
     },
   };
 

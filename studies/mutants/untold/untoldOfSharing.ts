@@ -198,8 +198,32 @@ export const untoldOfSharing: readonly Untold[] = [
   },
   {
     file: 'core/day/rackPlans.ts',
+    within: 'if (same) return same.plan;',
+    changes: ['same -> false'],
+    why: 'A plan that is not found again is made anew.',
+  },
+  {
+    file: 'core/day/rackPlans.ts',
+    within: 'counts[item]! > most[item]!',
+    changes: ['> -> >=', '> -> <'],
+    why: 'A plan that is not found again is made anew; asked the wrong way round, one is found where nothing differs.',
+  },
+  {
+    file: 'core/day/rackPlans.ts',
+    within: 'bound[at]! >= most',
+    changes: ['>= -> >'],
+    why: 'A set that is kept for nothing only takes time.',
+  },
+  {
+    file: 'core/day/rackPlans.ts',
+    within: 'count < SCORED_FIRST && !outOfTime()',
+    changes: ['< -> <=', '< -> >', '!outOfTime() -> outOfTime()'],
+    why: 'How many sets are scored beforehand changes how long the search takes; the walk scores those that it needs.',
+  },
+  {
+    file: 'core/day/rackPlans.ts',
     within: 'known.length > MOST_KNOWN',
-    changes: ['> -> >='],
+    changes: ['> -> >=', '> -> <'],
     why: 'A plan that is forgotten is made anew.',
   },
   {
@@ -207,12 +231,6 @@ export const untoldOfSharing: readonly Untold[] = [
     within: 'for (let count = 0; count < SCORED_FIRST',
     changes: ['0 -> 1'],
     why: 'One set fewer is scored beforehand; the walk scores those that it needs.',
-  },
-  {
-    file: 'core/day/rackPlans.ts',
-    within: 'const WORTH_REBUILDING = 0.9;',
-    changes: ['0.9 -> 1.35'],
-    why: 'When hopeless sets are dropped changes how long the search takes: none of them is in a better allocation.',
   },
   {
     file: 'core/day/rackPlans.ts',
@@ -234,24 +252,6 @@ export const untoldOfSharing: readonly Untold[] = [
   },
   {
     file: 'core/day/rackPlans.ts',
-    within: '(sum, { ranking }) => sum + ranking.sets.length',
-    changes: ['+ -> -'],
-    why: 'When hopeless sets are dropped changes how long the search takes: none of them is in a better allocation.',
-  },
-  {
-    file: 'core/day/rackPlans.ts',
-    within: 'value < most ? 1 : 0',
-    changes: ['< -> <='],
-    why: 'When hopeless sets are dropped changes how long the search takes: none of them is in a better allocation.',
-  },
-  {
-    file: 'core/day/rackPlans.ts',
-    within: 'left > WORTH_REBUILDING * listed',
-    changes: ['> -> >=', '* -> /', 'left > WORTH_REBUILDING * listed -> false'],
-    why: 'When hopeless sets are dropped changes how long the search takes: none of them is in a better allocation.',
-  },
-  {
-    file: 'core/day/rackPlans.ts',
     within: 'for (let item = 0; item < counts.length; item++)',
     changes: ['< -> <='],
     why: 'Beyond the last item stands no count, and nothing compares as larger.',
@@ -267,12 +267,6 @@ export const untoldOfSharing: readonly Untold[] = [
     within: 'before.cost <= plan.cost',
     changes: ['<= -> <'],
     why: 'Of two plans that cost alike either may hang.',
-  },
-  {
-    file: 'core/day/rackPlans.ts',
-    within: 'sum + ranking.sets.length, 0)',
-    changes: ['0 -> 1'],
-    why: 'When hopeless sets are dropped changes how long the search takes: none of them is in a better allocation.',
   },
   {
     file: 'core/day/branch.ts',
