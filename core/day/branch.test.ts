@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Branch, split } from './branch.ts';
-import type { RackPlan } from './rackPlans.ts';
+import { type Branch, split, wholeBranch } from './branch.ts';
+import type { RackPlan, RackPlans } from './rackPlans.ts';
 import type { SharedItem } from './sharedStock.ts';
 
 const [RACKS, ITEMS] = [3, 2];
@@ -55,6 +55,25 @@ it('parts all ways to share the gear out: each is in one of the two branches, an
       },
     ),
   );
+});
+
+it('starts where each rack may hang all there is of what it lists, promised nothing and charged nothing', () => {
+  const racks = [{ turns: [0, 1] }, { turns: [2] }, { turns: [] }] as unknown as RackPlans[];
+  const items = [
+    { capacity: 2, users: [{ rack: 0 }, { rack: 2 }] },
+    { capacity: 1, users: [{ rack: 1 }, { rack: 2 }] },
+  ] as unknown as SharedItem[];
+  const nothing = [0, 0];
+  expect(wholeBranch(racks, items)).toEqual({
+    whole: true,
+    allowed: [
+      [2, 0],
+      [0, 1],
+      [2, 1],
+    ],
+    reserved: [nothing, nothing, nothing],
+    charges: [[nothing, nothing], [nothing], []],
+  });
 });
 
 /** Rack and piece at which all allocations are parted: of each piece there is one, and whatever is not said is nought. */
