@@ -197,8 +197,21 @@ export const untoldOfPrices: readonly Untold[] = [
   },
   {
     file: 'core/day/boundBranch.ts',
-    within: '(part, count, item) => part + count * charges[turn]![item]!, 0)',
-    changes: ['+ -> -', '0 -> 1'],
+    within: 'const EPSILON = 1e-9;',
+    changes: ['1e-9 -> 1.5000000000000002e-9'],
+    why: 'Costs that differ by no more than rounding are the same cost.',
+  },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: 'charged > cost + paid - EPSILON',
+    changes: ['> -> >=', '> -> <', '- -> +', '+ -> -'],
+    why: 'A walk taken for closed, or closed once more, makes a bound lower or the same, never wrong.',
+  },
+  {
+    file: 'core/day/boundBranch.ts',
+    within: `sum + counts.reduce((part, count, item) => part + count * charges[turn]![item]!, 0),
+    0,`,
+    changes: ['+ -> -', '+ -> -', '* -> /', '0 -> 1', '0 -> 1'],
     why: 'A walk taken for closed, or closed once more, makes a bound lower or the same, never wrong.',
   },
 ];

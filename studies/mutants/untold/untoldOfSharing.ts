@@ -40,6 +40,12 @@ export const untoldOfSharing: readonly Untold[] = [
   },
   {
     file: 'core/day/branch.ts',
+    within: 'other === rack',
+    changes: ['=== -> !=='],
+    why: 'More than others leave is refused where the stock is counted: only time is spent on it.',
+  },
+  {
+    file: 'core/day/branch.ts',
     within: '(branch.reserved[rack]![item]! > 0 ? -1e6 : 0)',
     changes: ['1e6 -> 1500000'],
     why: 'Either is more than a thousand pieces, so that the rack comes last.',
@@ -273,5 +279,23 @@ export const untoldOfSharing: readonly Untold[] = [
     within: 'plans[rack]!.most[item]! * 1000',
     changes: ['* -> /'],
     why: 'Whichever rack is asked to go without first, the two branches cover all.',
+  },
+  {
+    file: 'core/day/improve.ts',
+    within: 'const EPSILON = 1e-9;',
+    changes: ['1e-9 -> 1.5000000000000002e-9'],
+    why: 'Costs that differ by no more than rounding are the same cost.',
+  },
+  {
+    file: 'core/day/sale.ts',
+    within: 'const EPSILON = 1e-9;',
+    changes: ['1e-9 -> 1.5000000000000002e-9'],
+    why: 'Costs that differ by no more than rounding are the same cost.',
+  },
+  {
+    file: 'core/day/sale.ts',
+    within: 'lifted(count) >= least - EPSILON',
+    changes: ['>= -> >', '- -> +'],
+    why: 'What no better allocation has may be left to a rack for a while: only time is spent on it.',
   },
 ];
