@@ -89,11 +89,15 @@ function placeOfSplit(
   return [rack, allowed[rack]!.findIndex((count, item) => count !== less!.allowed[rack]![item])];
 }
 
+/** The piece alone. */
+function pieceOf(most: number[][], ...prices: number[][][]): number {
+  return placeOfSplit(most, prices)[1];
+}
+
 describe('a branch is split', () => {
   const free = [[[0, 0]], [[0, 0]], [[0, 0]]];
 
   it('at the piece that costs most over all racks and turns, what is wanted beyond its stock counting double', () => {
-    const pieceOf = (most: number[][], ...prices: number[][][]) => placeOfSplit(most, prices)[1];
     const [once, twice] = [
       [
         [1, 1],
