@@ -40,6 +40,12 @@ export const untoldOfSharing: readonly Untold[] = [
   },
   {
     file: 'core/day/branch.ts',
+    within: '-1e6 : 0)',
+    changes: ['0 -> 1'],
+    why: 'The same is added for every rack that was promised nothing, and one piece never outweighs a promise.',
+  },
+  {
+    file: 'core/day/branch.ts',
     within: 'other === rack',
     changes: ['=== -> !=='],
     why: 'More than others leave is refused where the stock is counted: only time is spent on it.',
@@ -277,7 +283,7 @@ export const untoldOfSharing: readonly Untold[] = [
   {
     file: 'core/day/branch.ts',
     within: 'plans[rack]!.most[item]! * 1000',
-    changes: ['* -> /'],
+    changes: ['* -> /', '1000 -> 1500'],
     why: 'Whichever rack is asked to go without first, the two branches cover all.',
   },
   {
