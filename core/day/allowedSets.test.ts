@@ -103,6 +103,28 @@ describe('what may be proposed', () => {
     );
   });
 
+  it('lets bands hang that pull just the least or just the most that may be proposed, and none beyond', () => {
+    // 500 N are 50 kg, a quarter of 200.
+    const gear = { ...twoOnOnePeg(RATED_N), hookups: [band(500)] };
+    const aim = { by: 'speed' as const, fromMps: 0.5, toMps: 0.6 };
+    const task = { capability, travel: { ...travel, gravityMps2: 10 }, aim, referenceKg: 200 };
+    const isAllowed = (bounds: Partial<SearchRules['bounds']>) =>
+      allowedGear(gear, task, { ...freeSearch, bounds: { ...noBounds, ...bounds } }, 20).isAllowed({
+        hookups: [0],
+        chainPairs: [],
+      });
+    expect([0.2499, 0.25, 0.2501].map((leastBandShare) => isAllowed({ leastBandShare }))).toEqual([
+      true,
+      true,
+      false,
+    ]);
+    expect([0.2499, 0.25, 0.2501].map((mostBandShare) => isAllowed({ mostBandShare }))).toEqual([
+      false,
+      true,
+      true,
+    ]);
+  });
+
   it('hangs no bands for a share or a speed that together do most of their work above the way that is judged', () => {
     // In straight lines from 0.9 m and from 1.26 m on, the bottom and 0.6 of the way: up to 300 N at lockout they take 90 and 36 N m,
     // of which 1 - 0.85^2 and 1 - (0.25 / 0.4)^2 lie above 0.85: 25 and 22 N m, more than half of the late pair's alone.

@@ -48,13 +48,15 @@ export function misfitPlanes(
     { row: barRow, cost: 0, least: bar.leastKg, most: bar.mostKg },
   ];
   const amounts = parts.map(({ least }) => least);
-  const curvatures = parts.map(({ row }) => (2 * dot(row, row)) / size);
+  /** By how much the mean square of residuals `at` rises with each `row` that is added. */
+  const slopeAt = (at: Float64Array, row: Float64Array) => (2 * dot(at, row)) / size;
+  const curvatures = parts.map(({ row }) => slopeAt(row, row));
   parts.forEach(({ row }, part) => addTo(z, row, amounts[part]!));
   for (let round = 0; round < ROUNDS; round++) {
     parts.forEach(({ row, cost, least, most }, part) => {
       const curvature = curvatures[part]!;
       if (curvature === 0) return;
-      const free = amounts[part]! - ((2 * dot(z, row)) / size + cost) / curvature;
+      const free = amounts[part]! - (slopeAt(z, row) + cost) / curvature;
       const amount = Math.min(most, Math.max(least, free));
       if (amount === amounts[part]) return;
       addTo(z, row, amount - amounts[part]!);
@@ -63,13 +65,12 @@ export function misfitPlanes(
   }
   return TOUCHES.map((share) => {
     const y = z.map((value) => share * value);
-    const slopeOf = (row: Float64Array) => (2 * dot(y, row)) / size;
-    const barSlope = slopeOf(barRow);
+    const barSlope = slopeAt(y, barRow);
     const ofBar = Math.min(barSlope * bar.leastKg, barSlope * bar.mostKg);
     return {
-      base: slopeOf(empty) - dot(y, y) / size + ofBar,
-      hookups: hookups.map(({ row, cost }) => cost + slopeOf(row)),
-      chains: chains.map(({ row, cost }) => cost + slopeOf(row)),
+      base: slopeAt(y, empty) - dot(y, y) / size + ofBar,
+      hookups: hookups.map(({ row, cost }) => cost + slopeAt(y, row)),
+      chains: chains.map(({ row, cost }) => cost + slopeAt(y, row)),
     };
   });
 }

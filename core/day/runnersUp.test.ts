@@ -55,8 +55,8 @@ describe('what speaks for it', () => {
 
   it('is always how little worse it is, and what is better about it', () => {
     expect(codes([2], [3])).toEqual([little]);
-    expect(codes([2], [3], 5)).toEqual([{ code: 'heavierBar', kg: 5 }, little]);
-    expect(codes([2], [3], -5)).toEqual([{ code: 'lighterBar', kg: 5 }, little]);
+    expect(codes([2], [3], 0.5)).toEqual([{ code: 'heavierBar', kg: 0.5 }, little]);
+    expect(codes([2], [3], -0.5)).toEqual([{ code: 'lighterBar', kg: 0.5 }, little]);
     expect(codes([2], [0, 3])).toEqual([{ code: 'fewerPieces', pieces: 1 }, little]);
     expect(codes([2, 3], [0])).toEqual([little]);
     expect(codes([1], [0])).toEqual([{ code: 'samePairs' }, little]);

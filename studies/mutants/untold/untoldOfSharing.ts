@@ -288,6 +288,12 @@ export const untoldOfSharing: readonly Untold[] = [
   },
   {
     file: 'core/day/improve.ts',
+    within: 'if (plans[giver]!.most[item] === 0) continue;',
+    changes: ['plans[giver]!.most[item] === 0 -> false'],
+    why: 'Where nothing is given both racks are only asked once more for what is best for them.',
+  },
+  {
+    file: 'core/day/improve.ts',
     within: 'const EPSILON = 1e-9;',
     changes: ['1e-9 -> 1.5000000000000002e-9'],
     why: 'Costs that differ by no more than rounding are the same cost.',
