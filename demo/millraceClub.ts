@@ -1,6 +1,7 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { dayFrom } from './dayFrom.ts';
 import { millraceBands } from './millraceBands.ts';
+import { millraceComparison } from './millraceComparison.ts';
 import { millraceDays } from './millraceDays.ts';
 import { millraceGear } from './millraceGear.ts';
 import { millraceGymBests } from './millraceGymBests.ts';
@@ -54,6 +55,7 @@ export function millraceClub(today: string): ClubRecords {
     day: millraceDays(today),
     workTemplate: millraceTemplates(),
     ...millraceSeasons(today),
+    ...millraceComparison(today),
   };
 }
 

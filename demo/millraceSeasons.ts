@@ -25,6 +25,13 @@ const ENTRIES = {
   },
 } as const;
 
+/** The Monday six weeks before that of `today`, on which both seasons began. */
+export function startOfSeasons(today: string): string {
+  return dateOfDay(dayNumber(mondayOf(today)) - 7 * WEEKS_DONE);
+}
+
+const WEEKS_DONE = 6;
+
 /**
  * The club's season under way: six weeks of it are done, one meet is nine weeks ahead and one sixteen, both on a Saturday. Weeks count from that of
  * `today`. Everything is invented, the meets too.
@@ -50,14 +57,14 @@ export function millraceSeasons(today: string): Seasons {
         id: 'season-early',
         title: 'Early crew',
         methodId: 'method-raw-with-bands',
-        fromOn: on(-6, MONDAY),
+        fromOn: startOfSeasons(today),
         note: '',
       },
       {
         id: 'season-late',
         title: 'Late crew, equipped',
         methodId: 'method-equipped-with-bands',
-        fromOn: on(-6, MONDAY),
+        fromOn: startOfSeasons(today),
         note: 'Suits from the second wave on.',
       },
     ],

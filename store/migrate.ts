@@ -12,6 +12,7 @@ import { up as labels } from './migrations/0010-labels.ts';
 import { up as trainingHour } from './migrations/0011-training-hour.ts';
 import { up as pages } from './migrations/0012-pages.ts';
 import { up as season } from './migrations/0013-season.ts';
+import { up as comparison } from './migrations/0014-comparison.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -29,6 +30,7 @@ export const migrations: Record<string, Migration> = {
   '0011-training-hour': { up: trainingHour },
   '0012-pages': { up: pages },
   '0013-season': { up: season },
+  '0014-comparison': { up: comparison },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { dayNumber } from '#contract/calendar/dayNumber.ts';
+import { LEAST_WEEKS, MOST_WEEKS } from '#contract/comparison/planProblem.ts';
 import { mass } from './fields.ts';
 
 /** What plan and report of a comparison share: names, days, tests. */
 export const label = z.string().trim().min(1).max(80);
 export const day = z.iso.date();
-export const weeks = z.int().min(4).max(104);
+export const weeks = z.int().min(LEAST_WEEKS).max(MOST_WEEKS);
 export const ways = z
   .array(label)
   .length(2)

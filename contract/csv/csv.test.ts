@@ -22,11 +22,12 @@ function clubOf(lists: { [K in KindName]?: object[] }): ClubRecords {
   return { ...emptyClub(), ...lists } as unknown as ClubRecords;
 }
 
-/** A club with nothing but the records that these refer to. */
+/** A club with nothing but the records that these refer to: of lifters all of age, of comparisons all who are named. */
 function clubReferredBy<K extends KindName>(kind: K, records: RecordOf<K>[]): ClubRecords {
   const club: Record<KindName, object[]> = clubOf({});
+  const drawn = records.filter((record) => 'lifterId' in record);
   for (const { reference, id } of records.flatMap((record) => referredBy(kind, record))) {
-    club[reference.to].push({ id, label: id });
+    club[reference.to].push({ id, label: id, bornOn: '1950-01-01', planDocument: { drawn } });
   }
   return club as ClubRecords;
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { lift } from '#contract/records/lift.ts';
+import { lift, setupFamily } from '#contract/records/lift.ts';
 
 const n = z.number();
 const count = z.number().int();
@@ -10,12 +10,8 @@ export type EffectRange = z.infer<typeof effect>;
 const question = z.enum(['carryOver', 'boxHeight', 'variants', 'bandShare', 'equipped']);
 export type Question = z.infer<typeof question>;
 
-/** A start and what hangs on the bar: the family that an assistance lift belongs to. */
-const variant = z.strictObject({
-  lift,
-  way: z.enum(['free', 'paused', 'box', 'pins', 'boards', 'blocks', 'deficit']),
-  hung: z.enum(['straight', 'bands', 'chains', 'bandsAndChains', 'lightened']),
-});
+/** A family of setups in one lift: what an assistance lift belongs to. */
+const variant = z.strictObject({ lift, ...setupFamily.shape });
 export type Variant = z.infer<typeof variant>;
 
 /** One row of an answer. With every part null it is the club as a whole. */

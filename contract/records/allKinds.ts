@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { club } from './club.ts';
+import { comparison, takenOut } from './comparison.ts';
 import { day } from './day.ts';
 import {
   anchor,
@@ -46,6 +47,8 @@ const listed = {
   seasonEntry,
   absence,
   plannedByHand,
+  comparison,
+  takenOut,
 } as const;
 
 export type KindName = keyof typeof listed;

@@ -1,4 +1,5 @@
 import { allKinds, type ClubRecords, type KindName, type RecordOf } from './allKinds.ts';
+import { drawnFault } from './drawnFault.ts';
 import type { Fault } from './Fault.ts';
 import { labelKey } from './labels.ts';
 import type { ReaderWrites } from './ReaderWrites.ts';
@@ -10,11 +11,17 @@ import { wrongDate } from './wrongDate.ts';
 /** The club's records as they will stand, of the kinds that `kindsBeside` names at least. */
 export type Beside = Readonly<Partial<ClubRecords>>;
 
-/** The kinds that a record is judged against: its own, those that it names, and for bands what was read of them. */
+/** The kinds that a record is judged against: its own, those that it names, for bands what was read of them, for lifters what they were drawn for. */
 export function kindsBeside(kind: KindName): ReadonlySet<KindName> {
   const named = references.filter(({ from }) => from === kind).map(({ to }) => to);
-  return new Set<KindName>([kind, ...named, ...(kind === 'bandPair' ? (['bandReading'] as const) : [])]);
+  return new Set<KindName>([kind, ...named, ...(judgedBy[kind] ?? [])]);
 }
+
+/** Kinds of which the record is not a part and which it does not name. */
+const judgedBy: Partial<Record<KindName, readonly KindName[]>> = {
+  bandPair: ['bandReading'],
+  lifter: ['comparison'],
+};
 
 /**
  * Everything that a record of the right shape cannot be: by itself, as a change of what it was (`before`; null: it is new), and
@@ -35,6 +42,7 @@ export function faultsOf<K extends KindName>(
     ...namesNobody(kind, record, club),
     sameLabel(kind, record, club),
     twin(kind, record, club),
+    drawnFault(kind, record, club),
     slackFault(
       record,
       before,
@@ -58,10 +66,14 @@ function againstChange<K extends KindName>(
       message: 'A club has exactly one record of itself; change that one, by its id.',
       isClash: true,
     };
-  if (before === null || !facts.isFixed || JSON.stringify(before) === JSON.stringify(record)) return null;
+  const mayChange: readonly string[] = facts.mayChange ?? [];
+  const fixed = (state: object) =>
+    JSON.stringify(Object.entries(state).filter(([field]) => !mayChange.includes(field)));
+  if (before === null || !facts.isFixed || fixed(before) === fixed(record)) return null;
+  const but = mayChange.length === 0 ? '' : ` but for its ${mayChange.join(' and ')}`;
   return {
     field: 'id',
-    message: `A ${word} is never changed; remove it and enter a new one.`,
+    message: `A ${word} is never changed${but}; remove it and enter a new one.`,
     isClash: true,
   };
 }

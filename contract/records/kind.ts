@@ -29,6 +29,8 @@ export interface KindFacts<
   } | null;
   /** A mistaken one is removed and entered anew, never changed. */
   isFixed: boolean;
+  /** Of a kind that is fixed, what may be changed nevertheless. */
+  mayChange?: readonly Field[];
   /** Fields that no two of the kind have alike, all of them together. */
   onlyOneOf?: readonly Field[];
   /** Version of the archive that first held it: in an older one there are none. */

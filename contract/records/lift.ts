@@ -34,3 +34,10 @@ export const setup = z.strictObject({
     .default([]),
 });
 export type Setup = z.infer<typeof setup>;
+
+/** A start and what hangs on the bar. */
+export const setupFamily = z.strictObject({
+  way: start.shape.way,
+  hung: z.enum(['straight', 'bands', 'chains', 'bandsAndChains', 'lightened']),
+});
+export type SetupFamily = z.infer<typeof setupFamily>;

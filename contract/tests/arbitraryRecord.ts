@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { z } from 'zod';
+import { comparisonPlan } from '#contract/comparison/comparisonPlan.ts';
 import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
 import { method } from '#contract/records/method.ts';
 import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
@@ -24,12 +25,35 @@ function anyMethod(): fc.Arbitrary<unknown> {
     .map(([shipped, said]) => ({ ...shipped, ...Object(said) }));
 }
 
+/** One lifter of one way, after every day that is made up; other figures and notes. */
+function anyComparison(): fc.Arbitrary<unknown> {
+  const { scatter, foretold } = comparisonPlan.shape;
+  return arbitrary(schemaOf(z.strictObject({ scatter, foretold }))).map((figures) => ({
+    outcome: 'platform',
+    ways: ['first', 'second'],
+    startsOn: '2100-01-04',
+    endsOn: '2100-02-01',
+    weeks: 4,
+    testOn: ['2100-01-04', '2100-02-01'],
+    seed: 7,
+    drawn: [{ lifterId: 'anybody', name: 'Anybody', way: 'first', pair: null }],
+    notDrawn: [{ lifterId: 'other', name: 'Other', reason: 'minor' }],
+    ...Object(figures),
+  }));
+}
+
+/** Documents within a record of which the parts belong together. */
+const wholeDocuments: Readonly<Record<string, () => fc.Arbitrary<unknown>>> = {
+  methodDocument: anyMethod,
+  planDocument: anyComparison,
+};
+
 function schemaOf(shape: z.ZodType): Schema {
   return z.toJSONSchema(shape, { io: 'output' }) as Schema;
 }
 
 interface Schema {
-  type?: string;
+  type?: string | string[];
   const?: unknown;
   enum?: unknown[];
   anyOf?: Schema[];
@@ -49,6 +73,8 @@ interface Schema {
 function arbitrary(schema: Schema): fc.Arbitrary<unknown> {
   const choices = schema.anyOf ?? schema.oneOf;
   if (choices) return fc.oneof(...choices.map(arbitrary));
+  if (Array.isArray(schema.type))
+    return fc.oneof(...schema.type.map((type) => arbitrary({ ...schema, type })));
   if (schema.enum) return fc.constantFrom(...schema.enum);
   if ('const' in schema) return fc.constant(schema.const);
   switch (schema.type) {
@@ -57,7 +83,7 @@ function arbitrary(schema: Schema): fc.Arbitrary<unknown> {
         Object.fromEntries(
           Object.entries(schema.properties ?? {}).map(([name, inner]) => [
             name,
-            name === 'methodDocument' ? anyMethod() : arbitrary(inner),
+            wholeDocuments[name]?.() ?? arbitrary(inner),
           ]),
         ),
       );

@@ -1,6 +1,5 @@
-import type { Variant } from '#contract/evidence/evidenceReport.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Lift } from '#contract/records/lift.ts';
+import type { Lift, SetupFamily } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { grouped } from '#core/evidence/grouped.ts';
@@ -17,7 +16,7 @@ export type TestRecords = LoadRecords & Pick<ClubRecords, 'best' | 'lifter'>;
 export type LookedAt =
   | { outcome: 'strength'; lift: Lift }
   | { outcome: 'platform'; lift: Lift }
-  | { outcome: 'setup'; lift: Lift; family: Pick<Variant, 'way' | 'hung'> };
+  | { outcome: 'setup'; lift: Lift; family: SetupFamily };
 
 export interface ClubTest {
   lifterId: string;

@@ -124,7 +124,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
         const records = {
           ...smallClub(),
           ...given,
-          ...Object.fromEntries([...kindsOwnedBy('lifter'), 'day'].map((kind) => [kind, []])),
+          ...Object.fromEntries([...kindsOwnedBy('lifter'), 'day', 'comparison'].map((kind) => [kind, []])),
         };
         fc.pre(takesNul || !JSON.stringify(given).includes('\\u0000'));
         const text = await writeArchive({ records, ...nothingBeside });

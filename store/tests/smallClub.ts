@@ -252,6 +252,22 @@ export function smallClub(): ClubRecords {
         note: '',
       },
     ],
+    comparison: [
+      {
+        id: 'comparison-1',
+        title: 'Waves of three or four weeks',
+        lift: 'squat',
+        family: { way: 'box', hung: 'bands' },
+        firstMethodId: 'method-1',
+        secondMethodId: 'method-1',
+        drawnOn: '2026-11-20',
+        planDocument: ofOne,
+        note: 'first one',
+      },
+    ],
+    takenOut: [
+      { id: 'out-1', comparisonId: 'comparison-1', lifterId: 'lifter-1', fromOn: '2026-12-20', why: 'away' },
+    ],
   };
 }
 
@@ -303,6 +319,31 @@ const singles: RecordOf<'method'>['methodDocument'] = {
       ],
     },
   ],
+};
+
+/** A comparison with nobody to compare with. */
+const ofOne: RecordOf<'comparison'>['planDocument'] = {
+  outcome: 'setup',
+  ways: ['Singles', 'four weeks'],
+  startsOn: '2026-11-30',
+  endsOn: '2027-01-25',
+  weeks: 8,
+  testOn: ['2026-11-30', '2026-12-28', '2027-01-25'],
+  seed: 5,
+  drawn: [{ lifterId: 'lifter-1', name: 'Ida Quill', way: 'Singles', pair: null }],
+  notDrawn: [{ lifterId: 'gone', name: 'Somebody Gone', reason: 'takenOut' }],
+  scatter: { known: 'assumed', gainSd_percentAWeek: 0.2, testSd_percent: 2, lifters: 0, tests: 0 },
+  foretold: {
+    detectable_percent: null,
+    error_percent: null,
+    plays: 400,
+    leaving_percent: 10,
+    usualGain_percent: 1.6,
+    usualGainKnown: 'published',
+    chanceToSeeHalf: 0,
+    outlook: 'cannotBeSeen',
+    liftersNeeded: null,
+  },
 };
 
 /** The small club as an older file or archive holds it: without kinds and parts of a day that came later. */

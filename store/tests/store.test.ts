@@ -173,6 +173,7 @@ describe.each(databases)('on $name', ({ open }) => {
   test('what belongs to a removed owner goes with it, and comes back with it', async () => {
     await store.importRecords(smallClub());
     await store.remove('day', 'day-1');
+    await store.remove('comparison', 'comparison-1');
     const before = (await store.records()).records;
     const { seq } = await store.remove('lifter', 'lifter-1');
     const { records } = await store.records();

@@ -31,6 +31,7 @@ export function SeasonSection({ id, own, today }: { id: string; own: LifterRecor
         />
       )}
       <Seasons own={own} />
+      <Comparisons own={own} />
       {own.absence.length === 0 ? (
         <p className="quiet">No absences. Enter a holiday or an illness, and the season plans around it.</p>
       ) : (
@@ -46,6 +47,29 @@ export function SeasonSection({ id, own, today }: { id: string; own: LifterRecor
         </ul>
       )}
     </section>
+  );
+}
+
+/** The comparisons of two ways that this lifter was drawn for. */
+function Comparisons({ own }: { own: LifterRecords }) {
+  const { comparison } = useClub();
+  const { id, name } = own.lifter;
+  const ofLifter = comparison.flatMap((one) => {
+    const drawn = one.planDocument.drawn.find(({ lifterId }) => lifterId === id);
+    const out = own.takenOut.find(({ comparisonId }) => comparisonId === one.id);
+    return drawn ? [{ ...one, way: drawn.way, out }] : [];
+  });
+  if (ofLifter.length === 0) return null;
+  return (
+    <ul className="stack">
+      {ofLifter.map(({ id: comparisonId, title, way, planDocument: { startsOn, endsOn }, out }) => (
+        <li key={comparisonId}>
+          <Link href={`~/season/compare/${comparisonId}`}>{title}</Link>: {name} drew "{way}",{' '}
+          {dateText(startsOn)} to {dateText(endsOn)}.
+          {out && ` Taken out from ${dateText(out.fromOn)} on${out.why === '' ? '' : `: ${out.why}`}.`}
+        </li>
+      ))}
+    </ul>
   );
 }
 
