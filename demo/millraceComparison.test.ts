@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { ageOn } from '#contract/calendar/ageOn.ts';
-import type { ComparisonPlan } from '#contract/comparison/comparisonPlan.ts';
 import { planComparisonOperation } from '#contract/compute/planComparisonOperation.ts';
 import { runOperation } from '#contract/compute/runOperation.ts';
+import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import { askedPlan } from '#reckon/comparison/askedPlan.ts';
 import { millraceClub } from './millraceClub.ts';
 

@@ -1,5 +1,5 @@
-import type { ComparisonPlan } from '#contract/comparison/comparisonPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import { dayFrom } from './dayFrom.ts';
 import { startOfSeasons } from './millraceSeasons.ts';
 

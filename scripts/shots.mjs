@@ -57,7 +57,7 @@ try {
 }
 
 /** The screens, each with a member of the club where it shows one. */
-function places({ lifter, day, bandPair, season, seasonEntry }) {
+function places({ lifter, day, bandPair, season, seasonEntry, comparison }) {
   const newestDay = day.toSorted((a, b) => b.date.localeCompare(a.date))[0];
   const byStature = lifter.filter((l) => l.statureM).toSorted((a, b) => a.statureM - b.statureM);
   return {
@@ -84,6 +84,9 @@ function places({ lifter, day, bandPair, season, seasonEntry }) {
     ...(seasonEntry[0] && {
       'season-lifter': `/season/${seasonEntry[0].seasonId}/lifter/${seasonEntry[0].lifterId}`,
     }),
+    comparisons: '/comparison',
+    'comparison-new': `/comparison/new?who=${lifter.map(({ id }) => id).join(',')}`,
+    ...(comparison[0] && { 'comparison-one': `/comparison/${comparison[0].id}` }),
     gear: '/gear',
     'gear-club': '/gear/club',
     evidence: '/evidence',

@@ -21,6 +21,7 @@ import { backtestRoutes } from './routes/backtest.ts';
 import { calendarRoutes } from './routes/calendar.ts';
 import { changeRoutes } from './routes/changes.ts';
 import { clubRoutes } from './routes/club.ts';
+import { comparisonRoutes } from './routes/comparisons.ts';
 import { computeRoutes } from './routes/compute.ts';
 import { copyRoutes } from './routes/copies.ts';
 import { csvRoutes } from './routes/csv.ts';
@@ -97,6 +98,7 @@ export function createApp({
     .route('/api', estimateRoutes(store, run, estimator, keepIn))
     .route('/api', evidenceRoutes(store, run, keepIn, news))
     .route('/api', gearAheadRoutes(store, run))
+    .route('/api', comparisonRoutes(store, run, estimator))
     .route('/api', projectionRoutes(store, estimator))
     .route('/api', backtestRoutes(store, run, keepIn))
     .route('/api/compute', computeRoutes)

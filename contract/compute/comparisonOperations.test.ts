@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { ComparisonPlan } from '#contract/comparison/comparisonPlan.ts';
 import type { ComparisonReport } from '#contract/comparison/comparisonReport.ts';
+import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import { InputError } from './InputError.ts';
 import { planComparisonOperation } from './planComparisonOperation.ts';
 import { runOperation } from './runOperation.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { dayNumber } from '#contract/calendar/dayNumber.ts';
-import { LEAST_WEEKS, MOST_WEEKS } from '#contract/comparison/planProblem.ts';
+import { LEAST_WEEKS, MOST_WEEKS } from '#contract/records/planProblem.ts';
 import { mass } from './fields.ts';
 
 /** What plan and report of a comparison share: names, days, tests. */

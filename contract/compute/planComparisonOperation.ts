@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { ageOn } from '#contract/calendar/ageOn.ts';
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
-import { adultAge, comparisonPlan, type NotDrawnReason } from '#contract/comparison/comparisonPlan.ts';
-import { outcome } from '#contract/comparison/outcome.ts';
+import { adultAge, comparisonPlan, type NotDrawnReason } from '#contract/records/comparisonPlan.ts';
+import { outcome } from '#contract/records/outcome.ts';
 import { comparisonCautions } from '#contract/words/comparisonCautions.ts';
 import { foretoldSentences } from '#contract/words/foretoldSentences.ts';
 import { notDrawnSentence } from '#contract/words/notDrawnSentence.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import { comparisonReport } from '#contract/comparison/comparisonReport.ts';
-import { baselineDays, outcome } from '#contract/comparison/outcome.ts';
+import { baselineDays, outcome } from '#contract/records/outcome.ts';
 import { comparedSentences } from '#contract/words/comparedSentences.ts';
 import type { Way } from '#core/comparison/drawWays.ts';
 import { tellingOf, type WayTest, wayDifference } from '#core/comparison/wayDifference.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { ComparisonPlan } from '#contract/comparison/comparisonPlan.ts';
 import { smallClub } from '#store/tests/smallClub.ts';
 import type { RecordOf } from './allKinds.ts';
 import { comparison, takenOut } from './comparison.ts';
+import type { ComparisonPlan } from './comparisonPlan.ts';
 import { faultsOf } from './faultsOf.ts';
 
 // Everybody here is made up.

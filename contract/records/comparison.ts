@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { comparisonPlan } from '#contract/comparison/comparisonPlan.ts';
-import { planProblem } from '#contract/comparison/planProblem.ts';
+import { comparisonPlan } from './comparisonPlan.ts';
 import { kind, localDate, note, recordId } from './kind.ts';
 import { lift, setupFamily } from './lift.ts';
+import { planProblem } from './planProblem.ts';
 
 /** It feeds no day and no estimate: who trains by which way is the coach's to carry out. */
 const ofComparison = {

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { z } from 'zod';
-import { comparisonPlan } from '#contract/comparison/comparisonPlan.ts';
 import { allKinds, type KindName, type RecordOf } from '#contract/records/allKinds.ts';
+import { comparisonPlan } from '#contract/records/comparisonPlan.ts';
 import { method } from '#contract/records/method.ts';
 import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
 

@@ -1,4 +1,4 @@
-import type { ComparisonPlan } from '#contract/comparison/comparisonPlan.ts';
+import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import { counted } from './counted.ts';
 import { percentToTenth } from './percent.ts';
 

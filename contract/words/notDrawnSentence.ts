@@ -1,4 +1,4 @@
-import type { ComparisonPlan, NotDrawnReason } from '#contract/comparison/comparisonPlan.ts';
+import type { ComparisonPlan, NotDrawnReason } from '#contract/records/comparisonPlan.ts';
 
 /** Who is not drawn for a comparison, and why. */
 export function notDrawnSentence({ name, reason }: ComparisonPlan['notDrawn'][number]): string {

@@ -6,13 +6,14 @@ import { holdsOn, type Lifter } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { bodyMassOf } from '#reckon/lifter/assembleCapability.ts';
-import { clubTests, type LookedAt, type TestRecords } from './clubTests.ts';
+import { clubTests, type TestRecords } from './clubTests.ts';
+import type { LookedAt } from './lookedAt.ts';
 
 type PlanAsked = z.input<typeof planComparisonOperation.inputSchema>;
 type AskedLifter = PlanAsked['lifters'][number];
 
 /** A comparison as the coach thinks of it. */
-export interface ComparisonWish extends Pick<PlanAsked, 'ways' | 'startsOn' | 'weeks' | 'seed'> {
+export interface AskedComparison extends Pick<PlanAsked, 'ways' | 'startsOn' | 'weeks' | 'seed'> {
   of: LookedAt;
   /** Whom the coach would let take part. */
   lifterIds: readonly string[];
@@ -27,7 +28,7 @@ export function askedPlan(
   records: PlanRecords,
   sets: readonly LoggedSet[],
   estimates: readonly StrengthEstimate[],
-  { of, lifterIds, takenOutIds, ...wish }: ComparisonWish,
+  { of, lifterIds, takenOutIds, ...wish }: AskedComparison,
 ): PlanAsked {
   const { startsOn, weeks } = wish;
   const lookedBackTo = dateOfDay(dayNumber(startsOn) - 7 * weeks);

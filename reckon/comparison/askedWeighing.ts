@@ -1,11 +1,12 @@
 import type { z } from 'zod';
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
-import type { ComparisonPlan } from '#contract/comparison/comparisonPlan.ts';
-import { baselineDays } from '#contract/comparison/outcome.ts';
 import type { weighComparisonOperation } from '#contract/compute/weighComparisonOperation.ts';
+import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { baselineDays } from '#contract/records/outcome.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import { clubTests, type LookedAt, type TestRecords } from './clubTests.ts';
+import { clubTests, type TestRecords } from './clubTests.ts';
+import type { LookedAt } from './lookedAt.ts';
 
 type WeighingAsked = z.input<typeof weighComparisonOperation.inputSchema>;
 

@@ -1,5 +1,5 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { Lift, SetupFamily } from '#contract/records/lift.ts';
+import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { grouped } from '#core/evidence/grouped.ts';
@@ -9,14 +9,9 @@ import { type MeanPull, meanPull } from '#reckon/evidence/meanPull.ts';
 import { meetLifts } from '#reckon/evidence/meetLifts.ts';
 import { variantOf } from '#reckon/evidence/variantOf.ts';
 import type { LoadRecords } from '#reckon/lifter/assembleLoad.ts';
+import type { LookedAt } from './lookedAt.ts';
 
 export type TestRecords = LoadRecords & Pick<ClubRecords, 'best' | 'lifter'>;
-
-/** What a comparison looks at: the estimate, meets, or a start with what hangs on the bar, each lifter with the own exact setup. */
-export type LookedAt =
-  | { outcome: 'strength'; lift: Lift }
-  | { outcome: 'platform'; lift: Lift }
-  | { outcome: 'setup'; lift: Lift; family: SetupFamily };
 
 export interface ClubTest {
   lifterId: string;

@@ -1,14 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import type { ComparisonPlan } from '#contract/comparison/comparisonPlan.ts';
 import type { ComparisonReport } from '#contract/comparison/comparisonReport.ts';
 import { planComparisonOperation } from '#contract/compute/planComparisonOperation.ts';
 import { runOperation } from '#contract/compute/runOperation.ts';
 import { weighComparisonOperation } from '#contract/compute/weighComparisonOperation.ts';
+import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import { askedPlan, type ComparisonWish } from './askedPlan.ts';
+import { type AskedComparison, askedPlan } from './askedPlan.ts';
 import { askedWeighing } from './askedWeighing.ts';
-import { clubTests, type LookedAt } from './clubTests.ts';
+import { clubTests } from './clubTests.ts';
+import type { LookedAt } from './lookedAt.ts';
 
 // Everybody and every set here is made up.
 
@@ -44,7 +45,7 @@ const records = {
     },
   ],
 };
-const wish: ComparisonWish = {
+const wish: AskedComparison = {
   ways: ['early', 'late'],
   startsOn: '2026-03-02',
   weeks: 12,
@@ -53,7 +54,7 @@ const wish: ComparisonWish = {
   lifterIds: ids,
   takenOutIds: ['l4'],
 };
-const planned = async (of: Partial<ComparisonWish> = {}) =>
+const planned = async (of: Partial<AskedComparison> = {}) =>
   (await runOperation(planComparisonOperation, {
     ...askedPlan(records, [], [], { ...wish, ...of }),
     plays: 50,

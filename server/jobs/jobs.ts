@@ -1,5 +1,7 @@
+import type { ComparisonWish } from '#contract/comparison/comparisonWish.ts';
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import type { Comparison } from '#contract/records/comparison.ts';
 import type { Day } from '#contract/records/day.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { AnewAsked } from '#reckon/strength/believeAnew.ts';
@@ -45,6 +47,8 @@ export const work = jobTable({
     pastMeets: { threads: 1, keepWarmMs: 10 * aMinuteMs },
     evidence: { threads: 1, keepWarmMs: aMinuteMs },
     seasons: { threads: 1, keepWarmMs: aMinuteMs },
+    /** A comparison that is being planned is simulated anew with each change of its weeks or lifters. */
+    comparisons: { threads: 1, keepWarmMs: 10 * aMinuteMs },
     /** A file is looked at, mended and sent again. */
     files: { threads: 1, keepWarmMs: aMinuteMs },
     /** Once after a start: nobody waits for it, and it stands in nobody's way. */
@@ -167,6 +171,43 @@ export const work = jobTable({
       run: async ({ records, today }: { records: ClubRecords; today: string }) => {
         const { gearAhead } = await import('#reckon/season/gearAhead.ts');
         return gearAhead(records, today);
+      },
+    },
+    /** Pairs, draw and simulation of a comparison that is wished for. */
+    planComparison: {
+      lane: 'comparisons',
+      run: async (
+        asked: {
+          door: ClubDoor;
+          wish: ComparisonWish;
+          estimates: readonly StrengthEstimate[];
+          seed: number;
+          plays: number;
+        },
+        { throughDoor }: Workplace,
+      ) => {
+        const { plannedComparison } = await import('#reckon/comparison/plannedComparison.ts');
+        const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
+        const { records, log } = await throughDoor(asked.door, (store) => clubWithFormerGear(store));
+        return plannedComparison(records, log, asked.estimates, asked.wish, asked.seed, asked.plays);
+      },
+    },
+    /** What a drawn comparison shows by now. */
+    tellComparison: {
+      lane: 'comparisons',
+      run: async (
+        asked: {
+          door: ClubDoor;
+          comparison: Comparison;
+          estimates: readonly StrengthEstimate[];
+          today: string;
+        },
+        { throughDoor }: Workplace,
+      ) => {
+        const { toldComparison } = await import('#reckon/comparison/toldComparison.ts');
+        const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
+        const { records, log } = await throughDoor(asked.door, (store) => clubWithFormerGear(store));
+        return toldComparison(records, log, asked.estimates, asked.comparison, asked.today);
       },
     },
     countBandReps: {

@@ -3,6 +3,7 @@ import { operations } from '#reckon/operations.ts';
 import { errorSchema, refusal } from './answers.ts';
 import { calendarPaths } from './calendarPaths.ts';
 import { clubPaths } from './clubPaths.ts';
+import { comparisonPaths } from './comparisonPaths.ts';
 import { copyPaths } from './copyPaths.ts';
 import { dayPaths } from './dayPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
@@ -36,6 +37,7 @@ export function openApiDocument() {
         ...setPaths(),
         ...estimatePaths(),
         ...evidencePaths(),
+        ...comparisonPaths(),
         ...gearAheadPaths(),
         ...projectionPaths(),
       }),

@@ -1,11 +1,12 @@
 import type { EvidenceAnswer, EvidenceLine } from '#contract/evidence/evidenceReport.ts';
 import { evidenceSentence, spokenEffect } from '#contract/words/evidenceSentence.ts';
 import { trapSentence } from '#contract/words/trapSentence.ts';
+import { variantText } from '#contract/words/variantText.ts';
 import { RangeRows } from '#web/charts/RangeRows.tsx';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { AnswerTable } from './AnswerTable.tsx';
-import { lineName, measureText, questionText, variantText } from './evidenceWords.ts';
+import { lineName, measureText, questionText } from './evidenceWords.ts';
 import { sharedSentence } from './sharedSentence.ts';
 import { type NamedLine, shownLines } from './shownLines.ts';
 

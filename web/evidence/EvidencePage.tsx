@@ -40,6 +40,7 @@ export function EvidencePage({ lifterId }: { lifterId: string | null }) {
         <h1>{of === '' ? 'Evidence' : `Evidence for ${of}`}</h1>
       </div>
       <Link href="/backtest">Forecasts of past meets, beside what was lifted</Link>
+      <Link href="~/comparison">Two ways of training, compared by lot</Link>
       {error && <p role="alert">{error.message}</p>}
       {report === undefined && !error && !isAsked && (
         <p className="row">

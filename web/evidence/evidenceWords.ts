@@ -1,6 +1,7 @@
-import type { EvidenceLine, Question, Variant } from '#contract/evidence/evidenceReport.ts';
+import type { EvidenceLine, Question } from '#contract/evidence/evidenceReport.ts';
 import { capital } from '#contract/words/capital.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
+import { variantText } from '#contract/words/variantText.ts';
 import type { Units } from '#web/parts/ViewUnits.tsx';
 
 type ViewUnits = Pick<Units, 'mass' | 'length'>;
@@ -37,29 +38,6 @@ export function countedText(question: Question): string {
     boxHeight: 'Lifts',
     bandShare: 'Blocks',
   }[question];
-}
-
-const starts: Record<Variant['way'], string> = {
-  free: '',
-  paused: 'paused ',
-  box: 'box ',
-  pins: 'pin ',
-  boards: 'board ',
-  blocks: 'block ',
-  deficit: 'deficit ',
-};
-
-const hung: Record<Variant['hung'], string> = {
-  straight: ' with straight weight',
-  bands: ' with bands',
-  chains: ' with chains',
-  bandsAndChains: ' with bands and chains',
-  lightened: ' with bands from above',
-};
-
-/** "box squat with bands" */
-export function variantText(variant: Variant): string {
-  return `${starts[variant.way]}${liftWord(variant.lift)}${hung[variant.hung]}`;
 }
 
 /** Whose line it is, as picture and table name it. */

@@ -64,7 +64,7 @@ function Comparisons({ own }: { own: LifterRecords }) {
     <ul className="stack">
       {ofLifter.map(({ id: comparisonId, title, way, planDocument: { startsOn, endsOn }, out }) => (
         <li key={comparisonId}>
-          <Link href={`~/season/compare/${comparisonId}`}>{title}</Link>: {name} drew "{way}",{' '}
+          <Link href={`~/comparison/${comparisonId}`}>{title}</Link>: {name} drew "{way}",{' '}
           {dateText(startsOn)} to {dateText(endsOn)}.
           {out && ` Taken out from ${dateText(out.fromOn)} on${out.why === '' ? '' : `: ${out.why}`}.`}
         </li>

@@ -10,7 +10,7 @@ import { localToday } from '#web/parts/localToday.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
-import { LifterTicks } from './LifterTicks.tsx';
+import { LifterTicks } from '#web/setup/LifterTicks.tsx';
 import { type MeetDraft, MeetFields } from './MeetFields.tsx';
 import { MeetTicks } from './MeetTicks.tsx';
 import { methodChoices } from './methodChoices.ts';

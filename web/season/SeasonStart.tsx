@@ -41,7 +41,8 @@ export function SeasonStart() {
         }
       />
       <p>
-        <Link href="/methods">Methods</Link>: read what each asks for before you choose.
+        <Link href="/methods">Methods</Link>: read what each asks for before you choose.{' '}
+        <Link href="~/comparison">Two ways compared</Link>: plan it before anybody starts.
       </p>
     </div>
   );

@@ -17,12 +17,14 @@ const places = {
   gear: () => import('#web/gear/GearScreen.tsx'),
   log: () => import('#web/log/LogScreen.tsx'),
   evidence: () => import('#web/evidence/EvidenceScreen.tsx'),
+  comparison: () => import('#web/comparison/ComparisonScreen.tsx'),
 };
 const SeasonScreen = lazy(() => places.season().then((m) => ({ default: m.SeasonScreen })));
 const LiftersScreen = lazy(() => places.lifters().then((m) => ({ default: m.LiftersScreen })));
 const GearScreen = lazy(() => places.gear().then((m) => ({ default: m.GearScreen })));
 const LogScreen = lazy(() => places.log().then((m) => ({ default: m.LogScreen })));
 const EvidenceScreen = lazy(() => places.evidence().then((m) => ({ default: m.EvidenceScreen })));
+const ComparisonScreen = lazy(() => places.comparison().then((m) => ({ default: m.ComparisonScreen })));
 // The place in the address comes together with the club, not after it.
 const asked = Object.entries(places).find(([place]) => location.pathname.startsWith(`/${place}`));
 void asked?.[1]().catch(() => {});
@@ -66,6 +68,9 @@ export function App() {
                 </Route>
                 <Route path="/evidence" nest>
                   <EvidenceScreen />
+                </Route>
+                <Route path="/comparison" nest>
+                  <ComparisonScreen />
                 </Route>
                 <Route>
                   <p>There is no page here. Day, Season, Lifters, Gear, Log and Evidence are above.</p>

@@ -3,7 +3,7 @@ import type { Meet } from '#contract/records/season.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useJoinSeason } from '#web/api/useFoundSeason.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
-import { LifterTicks } from '../LifterTicks.tsx';
+import { LifterTicks } from '#web/setup/LifterTicks.tsx';
 import { MeetTicks } from '../MeetTicks.tsx';
 import type { SeasonView } from '../SeasonView.ts';
 

@@ -15,7 +15,7 @@ export function LifterTicks(props: {
     onChange(isIn ? [...new Set([...ticked, ...ids])] : ticked.filter((id) => !ids.includes(id)));
   const idsOf = (label: string) => sorted.filter((one) => hasLabel(one, label)).map(({ id }) => id);
   return (
-    <fieldset className="season-whole stack tight season-ticks">
+    <fieldset className="whole-line stack tight lifter-ticks">
       <legend className="field-label">Lifters</legend>
       <div className="row">
         {labelsOf(lifters).map((label) => {
@@ -29,7 +29,7 @@ export function LifterTicks(props: {
         })}
       </div>
       {sorted.length === 0 && <p>Nobody lifts here yet. Add lifters first, on the Lifters screen.</p>}
-      <div className="season-lifters">
+      <div className="lifter-ticks-each">
         {sorted.map(({ id, name }) => (
           <CheckField
             key={id}

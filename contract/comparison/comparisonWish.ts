@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import { comparison } from '#contract/records/comparison.ts';
+import { localDate, recordId } from '#contract/records/kind.ts';
+import { lift, setupFamily } from '#contract/records/lift.ts';
+import { outcome } from '#contract/records/outcome.ts';
+import { LEAST_WEEKS, MOST_WEEKS } from '#contract/records/planProblem.ts';
+
+const wayName = z.string().trim().min(1).max(80);
+
+const wish = z.strictObject({
+  outcome,
+  lift,
+  /** Start and what hangs on the bar; null where no setup is looked at. */
+  family: setupFamily.nullable().default(null),
+  ways: z.tuple([wayName, wayName]),
+  startsOn: localDate,
+  weeks: z.int().min(LEAST_WEEKS).max(MOST_WEEKS),
+  /** Who was asked and is willing. */
+  lifterIds: z.array(recordId).max(200),
+});
+
+/** A comparison of two ways as the coach wishes for it, before anything is drawn. */
+export const comparisonWish = wish.check(refuseTogether);
+export type ComparisonWish = z.output<typeof comparisonWish>;
+
+const kept = comparison.shape.shape;
+
+/** The same with all that the record holds beside the draw. */
+export const newComparison = wish
+  .extend({
+    title: kept.title,
+    firstMethodId: kept.firstMethodId,
+    secondMethodId: kept.secondMethodId,
+    note: kept.note,
+    /** What the draw goes by, where the coach has thrown it before witnesses; null: chance. */
+    seed: z.int().min(0).max(2_147_483_647).nullable().default(null),
+  })
+  .check(refuseTogether);
+export type NewComparison = z.output<typeof newComparison>;
+
+function refuseTogether({ value, issues }: z.core.ParsePayload<z.output<typeof wish>>): void {
+  const { outcome: of, family, ways } = value;
+  if ((family === null) === (of === 'setup'))
+    issues.push({
+      code: 'custom',
+      path: ['family'],
+      input: family,
+      message:
+        of === 'setup'
+          ? 'it must say the start and what hangs on the bar'
+          : 'it must be empty where no setup is looked at',
+    });
+  if (ways[0].toLowerCase() === ways[1].toLowerCase())
+    issues.push({
+      code: 'custom',
+      path: ['ways'],
+      input: ways,
+      message: 'it must be two ways with different names',
+    });
+}

@@ -1,0 +1,32 @@
+import type { ComparisonReport } from '#contract/comparison/comparisonReport.ts';
+import { RangeRows } from '#web/charts/RangeRows.tsx';
+import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
+
+/** What each way gained and the difference, with their ranges, on one axis; nothing where there is too little to say. */
+export function DifferencePicture({ report }: { report: ComparisonReport }) {
+  const { ways, difference_percent: difference } = report;
+  if (difference === null) return null;
+  const [first, second] = ways.map(({ way }) => way);
+  const gains = ways.flatMap(({ way, gain_percent: gain }) =>
+    gain === null ? [] : [{ key: way, name: `"${way}"`, isClub: false, ...gain }],
+  );
+  const name = `"${second}" less "${first}"`;
+  return (
+    <figure className="comparison-picture stack tight">
+      <MeasuredWidth>
+        {(widthPx) => (
+          <RangeRows
+            label="Gain up to the last day, in % of the load"
+            rows={[...gains, { key: 'difference', name, isClub: true, ...difference }]}
+            axis="gain up to the last day, % of the load"
+            widthPx={widthPx}
+          />
+        )}
+      </MeasuredWidth>
+      <figcaption className="small quiet">
+        Circles: what each way gained; square: the difference. The thick line holds the truth 80 % of the
+        time, the thin one 95 %.
+      </figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,53 @@
+import type { ComparisonWish } from '#contract/comparison/comparisonWish.ts';
+import { useOutlook } from '#web/api/useComparison.ts';
+
+/** What could be seen, the plain answer first, before anybody starts; and who with whom. */
+export function OutlookView({ wish, wrong }: { wish: ComparisonWish | null; wrong: string | null }) {
+  const { outlook, error, isBehind } = useOutlook(wish);
+  return (
+    <section className="whole-line stack comparison-outlook" aria-label="What could be seen">
+      <h3>What could be seen</h3>
+      {error ? (
+        <p className="caution">{error.message}</p>
+      ) : wish === null ? (
+        <p className="quiet">{wrong ?? 'Fill in what is above, and it is told here.'}</p>
+      ) : outlook === undefined ? (
+        <p className="quiet" aria-busy="true">
+          Playing such comparisons through.
+        </p>
+      ) : (
+        <div className={isBehind ? 'stack tight comparison-behind' : 'stack tight'} aria-busy={isBehind}>
+          <p
+            className={
+              outlook.foretold.outlook === 'canBeSeen' ? 'comparison-answer' : 'comparison-answer caution'
+            }
+            role="status"
+          >
+            {outlook.sentences[0]}
+          </p>
+          {outlook.sentences.slice(1).map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+          <p>
+            {outlook.pairs.length > 0 &&
+              `Pairs of alike lifters, a coin each: ${outlook.pairs.map((pair) => pair.map(({ name }) => name).join(' and ')).join('; ')}. `}
+            {outlook.alone.length > 0 &&
+              `Without one who is alike: ${outlook.alone.map(({ name }) => name).join(', ')}.`}
+          </p>
+          <Cautions cautions={outlook.cautions} />
+        </div>
+      )}
+    </section>
+  );
+}
+
+/** What is said wherever people are trained by lot. */
+export function Cautions({ cautions }: { cautions: readonly string[] }) {
+  return (
+    <ul className="caution stack tight">
+      {cautions.map((caution) => (
+        <li key={caution}>{caution}</li>
+      ))}
+    </ul>
+  );
+}
