@@ -8,14 +8,14 @@ type Comparisons = Pick<ClubRecords, 'comparison' | 'takenOut'>;
 const WAYS = ['waves of three weeks', 'waves of four weeks'] as const;
 const WEEKS = 16;
 
-/** Who drew what, by seed 17: the early crew, all of them of age and raw. Lifters of one pair have its number. */
+/** Who drew what, by seed 8: the early crew, all of them of age and raw. Lifters of one pair have its number. */
 const DRAWN = [
   ['bastien', 'Bastien Corvellou', 1, 1],
   ['lars', 'Lars Østermark', 0, 1],
   ['ilse', 'Ilse Vandermolen', 1, 2],
   ['tereza', 'Tereza Holoubková', 0, 2],
-  ['kwabena', 'Kwabena Ofosu-Tandoh', 0, 3],
-  ['odhran', 'Odhrán McGillacuddy', 1, 3],
+  ['kwabena', 'Kwabena Ofosu-Tandoh', 1, 3],
+  ['odhran', 'Odhrán McGillacuddy', 0, 3],
   ['emre', 'Emre Karataylı', 0, null],
   ['maribel', 'Maribel Ancajas', 1, null],
 ] as const;
@@ -60,7 +60,7 @@ export function millraceComparison(today: string): Comparisons {
           endsOn: after(WEEKS),
           weeks: WEEKS,
           testOn: [0, 4, 8, 12, WEEKS].map(after),
-          seed: 17,
+          seed: 8,
           drawn: DRAWN.map(([id, name, way, pair]) => ({
             lifterId: `lifter-${id}`,
             name,

@@ -14,13 +14,15 @@ export const comparisonReport = z.strictObject({
   endsOn: date,
   /** The newest test that counts; null: none. */
   lastTestOn: date.nullable(),
+  /** Up to which day gains and difference are told: the last one, or of a comparison that goes on that of the newest test. */
+  toldTo: date,
   ways: z.array(
     z.strictObject({
       way: z.string(),
       drawn: count,
       /** Lifters with tests on different days, who tell of a gain. */
       telling: count,
-      /** Mean gain up to the end; null where there is too little to say. */
+      /** Mean gain up to then; null where there is too little to say. */
       gain_percent: percentRange.nullable(),
     }),
   ),

@@ -159,9 +159,16 @@ describe('weigh-comparison', () => {
     );
   });
 
-  it('says before its end that it is not over', async () => {
+  it('says before its end that it is not over, and tells no more than was seen by then', async () => {
     const half = testsOf(6).filter(({ on }) => on < '2026-04-01');
-    expect((await weigh(twelve, half)).sentences).toContainEqual(expect.stringMatching(/^It is not over/));
+    const { toldTo, difference_percent, sentences } = await weigh(twelve, half);
+    expect(sentences).toContainEqual(expect.stringMatching(/^It is not over/));
+    // A third of the difference is there by the second test; what comes after it is not foretold.
+    expect(toldTo).toBe('2026-03-30');
+    expect(sentences[0]).toContain('from 2 Mar 2026 to 30 Mar 2026');
+    expect(difference_percent!.low95).toBeLessThan(2);
+    expect(difference_percent!.high95).toBeGreaterThan(2);
+    expect(difference_percent!.high95).toBeLessThan(4);
   });
 
   it('gives no range where no test scatters, and says why', async () => {

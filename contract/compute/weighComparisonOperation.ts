@@ -75,13 +75,15 @@ export const weighComparisonOperation = operation({
         lnValue: Math.log(value_kg),
       }),
     );
-    const found = wayDifference(rows, weeks);
-    const telling = tellingOf(rows);
     const newest = newestOf(counting);
+    const toldTo = isAtEnd(newest, endsOn) ? endsOn : latest(newest, startsOn);
+    const found = wayDifference(rows, weeksFrom(startsOn, toldTo));
+    const telling = tellingOf(rows);
     const report = {
       startsOn,
       endsOn,
       lastTestOn: newest,
+      toldTo,
       ways: ways.map((way, i) => ({
         way,
         drawn: drawn.filter((one) => one.way === way).length,
@@ -101,6 +103,15 @@ export const weighComparisonOperation = operation({
     return { ...report, sentences: comparedSentences(report) };
   },
 });
+
+/** Nobody knows how the rest of one that goes on will go. */
+function isAtEnd(newest: string | null, endsOn: string): boolean {
+  return newest !== null && dayNumber(endsOn) - dayNumber(newest) <= LEFT_DAYS;
+}
+
+function latest(newest: string | null, startsOn: string): string {
+  return newest === null || newest < startsOn ? startsOn : newest;
+}
 
 function newestOf(tests: readonly { on: string }[]): string | null {
   return tests.reduce<string | null>(

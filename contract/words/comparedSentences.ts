@@ -12,11 +12,11 @@ export function comparedSentences(report: ComparisonReport): string[] {
   return [answer(report), ...few(report), ...notOver(report), ...leftEarly(report)];
 }
 
-function answer({ ways, difference_percent, startsOn, endsOn }: ComparisonReport): string {
+function answer({ ways, difference_percent, startsOn, toldTo }: ComparisonReport): string {
   const [first, second] = ways as [Side, Side];
   if (difference_percent === null)
     return `Too little to say: it takes 3 lifters of each way with tests on different days; so far there are ${first.telling} of "${first.way}" and ${second.telling} of "${second.way}".`;
-  const time = `from ${dateText(startsOn)} to ${dateText(endsOn)}`;
+  const time = `from ${dateText(startsOn)} to ${dateText(toldTo)}`;
   const verdict = verdictOf({ effect: difference_percent });
   if (verdict === 'cannotTell')
     return `The comparison cannot tell the two ways apart: ${time}, anything from ${leaning(difference_percent.low95, first, second)} to ${leaning(difference_percent.high95, first, second)} would fit what was lifted.`;
@@ -48,12 +48,8 @@ function few({ ways, difference_percent }: ComparisonReport): string[] {
   ];
 }
 
-/** Without a test in the last four weeks it is not at its end. */
-const NEAR_END_MS = 28 * 86_400_000;
-
-function notOver({ lastTestOn, endsOn, difference_percent }: ComparisonReport): string[] {
-  if (difference_percent === null || lastTestOn === null) return [];
-  if (Date.parse(endsOn) - Date.parse(lastTestOn) <= NEAR_END_MS) return [];
+function notOver({ lastTestOn, toldTo, endsOn, difference_percent }: ComparisonReport): string[] {
+  if (difference_percent === null || lastTestOn === null || toldTo === endsOn) return [];
   return [
     `It is not over: the newest test is of ${dateText(lastTestOn)}. Stopping as soon as an answer pleases makes differences out of chance.`,
   ];

@@ -1,10 +1,11 @@
 import type { ComparisonReport } from '#contract/comparison/comparisonReport.ts';
+import { dateText } from '#contract/words/dateText.ts';
 import { RangeRows } from '#web/charts/RangeRows.tsx';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 
 /** What each way gained and the difference, with their ranges, on one axis; nothing where there is too little to say. */
 export function DifferencePicture({ report }: { report: ComparisonReport }) {
-  const { ways, difference_percent: difference } = report;
+  const { ways, difference_percent: difference, toldTo } = report;
   if (difference === null) return null;
   const [first, second] = ways.map(({ way }) => way);
   const gains = ways.flatMap(({ way, gain_percent: gain }) =>
@@ -16,9 +17,9 @@ export function DifferencePicture({ report }: { report: ComparisonReport }) {
       <MeasuredWidth>
         {(widthPx) => (
           <RangeRows
-            label="Gain up to the last day, in % of the load"
+            label={`Gain up to ${dateText(toldTo)}, in % of the load`}
             rows={[...gains, { key: 'difference', name, isClub: true, ...difference }]}
-            axis="gain up to the last day, % of the load"
+            axis={`% of the load, gained up to ${dateText(toldTo)}`}
             widthPx={widthPx}
           />
         )}
