@@ -4,6 +4,7 @@ import { CliError } from './CliError.ts';
 import { backtestCommand } from './commands/backtest.ts';
 import { bandCommand } from './commands/band.ts';
 import { calendarCommand } from './commands/calendar.ts';
+import { comparisonCommand } from './commands/comparison.ts';
 import { computeCommand } from './commands/compute.ts';
 import { dayCommand } from './commands/day.ts';
 import { estimateCommand } from './commands/estimate.ts';
@@ -46,6 +47,7 @@ first. This program does not replace qualified coaching.`,
     serveCommand,
     dayCommand,
     seasonCommand,
+    comparisonCommand,
     calendarCommand,
     bandCommand,
     estimateCommand,

@@ -79,7 +79,7 @@ export function millraceComparison(today: string): Comparisons {
         comparisonId: 'comparison-waves',
         lifterId: 'lifter-maribel',
         fromOn: dayFrom(today, -9),
-        why: 'Left knee; she trains by what it allows.',
+        why: 'left knee; she trains by what it allows',
       },
     ],
   };

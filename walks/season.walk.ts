@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import { expect, type Page } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { eachSizeAndLight } from './eachSizeAndLight.ts';
 import { test } from './walk.ts';
 
 const MS_A_DAY = 86_400_000;
@@ -148,20 +148,4 @@ function fileOf(document: object) {
     mimeType: 'application/json',
     buffer: Buffer.from(JSON.stringify(document)),
   };
-}
-
-/** No page is wider than its screen, and a screen reader finds nothing wrong, in both lights and three sizes. */
-async function eachSizeAndLight(page: Page): Promise<void> {
-  for (const [width, height] of [
-    [1440, 900],
-    [1024, 768],
-    [390, 844],
-  ] as const) {
-    await page.setViewportSize({ width, height });
-    for (const light of ['day', 'night'] as const) {
-      await page.getByRole('radio', { name: light, exact: true }).check();
-      expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
-    }
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
-  }
 }

@@ -3,11 +3,10 @@ import { lastDayAhead } from '#contract/projection/lastDayAhead.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import type { ClubStore } from '#store/ClubStore.ts';
 import { CliError } from '../CliError.ts';
 import { clubOption, withClub } from '../clubFile.ts';
+import { estimatedLifts } from '../estimatedLifts.ts';
 import { liftersNamed } from '../liftersNamed.ts';
-import { showProgress } from '../showProgress.ts';
 import { todayOfClub } from '../todayOfClub.ts';
 
 interface EstimateOptions {
@@ -42,7 +41,7 @@ async function writeEstimates(options: EstimateOptions): Promise<void> {
     const { records } = await store.records();
     const on = dayAskedFor(options.on, todayOfClub(records));
     const lifters = askedFor(records.lifter, options.lifter, on);
-    const estimates = await estimated(store, lifters, on);
+    const estimates = await estimatedLifts(store, lifters, on);
     process.stdout.write(
       options.json
         ? `${JSON.stringify(estimates, null, 2)}\n`
@@ -69,22 +68,6 @@ function askedFor(lifters: readonly Lifter[], name: string | undefined, on: stri
       .toSorted((a, b) => a.name.localeCompare(b.name));
   }
   return liftersNamed(lifters, name);
-}
-
-async function estimated(store: ClubStore, lifters: readonly Lifter[], on: string) {
-  const { work } = await import('#server/jobs/jobs.ts');
-  const { workThreads } = await import('#server/jobs/threads.ts');
-  const { strengthEstimator } = await import('#server/strength/strengthEstimator.ts');
-  const threads = workThreads(work);
-  const estimator = strengthEstimator(store, threads.run);
-  const hideProgress = showProgress(estimator);
-  try {
-    await estimator.ofClub(on);
-    return (await Promise.all(lifters.map(({ id }) => estimator.ofLifter(id, on)))).flat();
-  } finally {
-    hideProgress();
-    await threads.close();
-  }
 }
 
 async function inWords(

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { ageOn } from '#contract/calendar/ageOn.ts';
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
-import { adultAge, comparisonPlan, type NotDrawnReason } from '#contract/records/comparisonPlan.ts';
+import { comparisonPlan, type NotDrawnReason } from '#contract/records/comparisonPlan.ts';
+import { notOfAge } from '#contract/records/notOfAge.ts';
 import { outcome } from '#contract/records/outcome.ts';
 import { comparisonCautions } from '#contract/words/comparisonCautions.ts';
 import { foretoldSentences } from '#contract/words/foretoldSentences.ts';
@@ -143,9 +143,7 @@ export const planComparisonOperation = operation({
 
 function whyNot({ takenOut, bornOn, restricted }: Candidate, startsOn: string): NotDrawnReason | null {
   if (takenOut) return 'takenOut';
-  if (bornOn === null) return 'ageNotKnown';
-  if (ageOn(bornOn, startsOn) < adultAge) return 'minor';
-  return restricted ? 'restricted' : null;
+  return notOfAge(bornOn, startsOn) ?? (restricted ? 'restricted' : null);
 }
 
 /** Strength and body mass count by their ratios. */

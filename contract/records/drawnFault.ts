@@ -4,6 +4,7 @@ import type { Comparison, TakenOut } from './comparison.ts';
 import { adultAge } from './comparisonPlan.ts';
 import type { Fault } from './Fault.ts';
 import type { Lifter } from './lifters.ts';
+import { notOfAge } from './notOfAge.ts';
 
 type LifterAge = Pick<Lifter, 'id' | 'name' | 'bornOn'>;
 
@@ -68,7 +69,6 @@ function takenOutUndrawn(
 }
 
 function whyNotOfAge({ bornOn }: LifterAge, startsOn: string): string | null {
-  if (bornOn === null) return 'the date of birth is not known';
-  const age = ageOn(bornOn, startsOn);
-  return age < adultAge ? `${age} years old then` : null;
+  if (notOfAge(bornOn, startsOn) === null) return null;
+  return bornOn === null ? 'the date of birth is not known' : `${ageOn(bornOn, startsOn)} years old then`;
 }

@@ -5,15 +5,13 @@ import { variantText } from './variantText.ts';
 
 /** What a comparison can look at, in the order of a choice. */
 export const outcomeWords = [
-  { value: 'strength', word: 'the estimate of strength' },
+  { value: 'strength', word: 'estimated strength' },
   { value: 'setup', word: 'a gym setup' },
   { value: 'platform', word: 'lifts at meets' },
 ] as const satisfies readonly { value: Outcome; word: string }[];
 
-/** "squat, by the estimate of strength"; "box squat with bands". */
+/** "squat, by estimated strength"; "box squat with bands". */
 export function outcomeText(outcome: Outcome, lift: Lift, family: SetupFamily | null): string {
   if (family !== null) return variantText({ lift, ...family });
-  return outcome === 'platform'
-    ? `${liftWord(lift)} at meets`
-    : `${liftWord(lift)}, by the estimate of strength`;
+  return outcome === 'platform' ? `${liftWord(lift)} at meets` : `${liftWord(lift)}, by estimated strength`;
 }

@@ -11,22 +11,21 @@ export function DifferencePicture({ report }: { report: ComparisonReport }) {
   const gains = ways.flatMap(({ way, gain_percent: gain }) =>
     gain === null ? [] : [{ key: way, name: `"${way}"`, isClub: false, ...gain }],
   );
-  const name = `"${second}" less "${first}"`;
   return (
     <figure className="comparison-picture stack tight">
       <MeasuredWidth>
         {(widthPx) => (
           <RangeRows
             label={`Gain up to ${dateText(toldTo)}, in % of the load`}
-            rows={[...gains, { key: 'difference', name, isClub: true, ...difference }]}
+            rows={[...gains, { key: 'difference', name: 'Difference', isClub: true, ...difference }]}
             axis={`% of the load, gained up to ${dateText(toldTo)}`}
             widthPx={widthPx}
           />
         )}
       </MeasuredWidth>
       <figcaption className="small quiet">
-        Circles: what each way gained; square: the difference. The thick line holds the truth 80 % of the
-        time, the thin one 95 %.
+        Circles: what each way gained; square: the difference, "{second}" less "{first}". The thick line holds
+        the truth 80 % of the time, the thin one 95 %.
       </figcaption>
     </figure>
   );

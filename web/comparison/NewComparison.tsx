@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { ageOn } from '#contract/calendar/ageOn.ts';
 import { type ComparisonWish, comparisonWish } from '#contract/comparison/comparisonWish.ts';
-import { adultAge, type NotDrawnReason } from '#contract/records/comparisonPlan.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
+import { notOfAge } from '#contract/records/notOfAge.ts';
 import { LEAST_WEEKS, MOST_WEEKS } from '#contract/records/planProblem.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { liftWords, startWords } from '#contract/words/liftWords.ts';
@@ -35,8 +34,10 @@ export function NewComparison() {
   const [firstMethodId, setFirstMethod] = useState<string | null>(null);
   const [secondMethodId, setSecondMethod] = useState<string | null>(null);
   const { outcome, lift, way, hung, first, second, startsOn, weeks } = chosen;
-  const here = club.lifter.filter(({ leftOn }) => leftOn === null || leftOn > startsOn);
-  const offered = here.filter((one) => whyNot(one, startsOn) === null);
+  // While the day is being typed, everybody is judged by today.
+  const judgedOn = startsOn === '' ? today : startsOn;
+  const here = club.lifter.filter(({ leftOn }) => leftOn === null || leftOn > judgedOn);
+  const offered = here.filter(({ bornOn }) => notOfAge(bornOn, judgedOn) === null);
   const lifterIds = chosen.lifterIds.filter((id) => offered.some((one) => one.id === id));
   const family = outcome === 'setup' ? { way, hung } : null;
   const wish = { outcome, lift, family, ways: [first, second], startsOn, weeks, lifterIds };
@@ -125,7 +126,7 @@ export function NewComparison() {
           onChange={chosen.setWeeks}
         />
         <LifterTicks lifters={offered} ticked={lifterIds} onChange={chosen.setLifterIds} />
-        <NotOffered lifters={here} startsOn={startsOn} />
+        <NotOffered lifters={here} startsOn={judgedOn} />
         <OutlookView wish={wrong === null ? readyWish(wish) : null} wrong={wrong} />
       </RecordForm>
     </div>
@@ -152,14 +153,9 @@ function wrongWith(
 
 /** Who cannot be ticked, and why. */
 function NotOffered({ lifters, startsOn }: { lifters: readonly Lifter[]; startsOn: string }) {
-  const told = lifters.flatMap(({ id, name, ...one }) => {
-    const reason = whyNot(one, startsOn);
+  const told = lifters.flatMap(({ id, name, bornOn }) => {
+    const reason = notOfAge(bornOn, startsOn);
     return reason === null ? [] : [notDrawnSentence({ lifterId: id, name, reason })];
   });
   return told.length === 0 ? null : <p className="whole-line small quiet">{told.join(' ')}</p>;
-}
-
-function whyNot({ bornOn }: Pick<Lifter, 'bornOn'>, startsOn: string): NotDrawnReason | null {
-  if (bornOn === null) return 'ageNotKnown';
-  return startsOn !== '' && ageOn(bornOn, startsOn) < adultAge ? 'minor' : null;
 }

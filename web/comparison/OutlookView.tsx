@@ -16,7 +16,7 @@ export function OutlookView({ wish, wrong }: { wish: ComparisonWish | null; wron
           Playing such comparisons through.
         </p>
       ) : (
-        <div className={isBehind ? 'stack tight comparison-behind' : 'stack tight'} aria-busy={isBehind}>
+        <div className={isBehind ? 'stack comparison-behind' : 'stack'} aria-busy={isBehind}>
           <p
             className={
               outlook.foretold.outlook === 'canBeSeen' ? 'comparison-answer' : 'comparison-answer caution'
@@ -32,7 +32,7 @@ export function OutlookView({ wish, wrong }: { wish: ComparisonWish | null; wron
             {outlook.pairs.length > 0 &&
               `Pairs of alike lifters, a coin each: ${outlook.pairs.map((pair) => pair.map(({ name }) => name).join(' and ')).join('; ')}. `}
             {outlook.alone.length > 0 &&
-              `Without one who is alike: ${outlook.alone.map(({ name }) => name).join(', ')}.`}
+              `Without one who is alike, two to a coin: ${outlook.alone.map(({ name }) => name).join(', ')}.`}
           </p>
           <Cautions cautions={outlook.cautions} />
         </div>

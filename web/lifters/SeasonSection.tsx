@@ -66,7 +66,7 @@ function Comparisons({ own }: { own: LifterRecords }) {
         <li key={comparisonId}>
           <Link href={`~/comparison/${comparisonId}`}>{title}</Link>: {name} drew "{way}",{' '}
           {dateText(startsOn)} to {dateText(endsOn)}.
-          {out && ` Taken out from ${dateText(out.fromOn)} on${out.why === '' ? '' : `: ${out.why}`}.`}
+          {out && ` Taken out from ${dateText(out.fromOn)} on${out.why === '' ? '' : ` (${out.why})`}.`}
         </li>
       ))}
     </ul>

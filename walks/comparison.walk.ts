@@ -1,0 +1,75 @@
+import { expect } from '@playwright/test';
+import { eachSizeAndLight } from './eachSizeAndLight.ts';
+import { test } from './walk.ts';
+
+// Everybody here is made up.
+const adults = ['Ana', 'Bo', 'Cid', 'Dora', 'Ema', 'Finn', 'Gus', 'Hedy'];
+
+test.use({ startsWith: 'nothing' });
+
+test('a comparison is told to be too small before anybody starts, drawn nevertheless, and one is taken out', async ({
+  page,
+  address,
+}) => {
+  const headers = { origin: address };
+  const lifter = async (name: string, bornOn: string) =>
+    (
+      await page.request.post('/api/records/lifter', { headers, data: { name, bornOn, category: 'other' } })
+    ).json();
+  for (const name of adults) await lifter(name, '1990-06-01');
+  const year = new Date().getUTCFullYear();
+  await lifter('Young One', `${year - 16}-01-01`);
+
+  await page.goto('/season');
+  await page.getByRole('link', { name: 'Two ways compared' }).click();
+  await expect(page.getByRole('heading', { name: 'No comparison is planned yet' })).toBeVisible();
+  await page.getByRole('link', { name: 'Plan a comparison' }).click();
+  await expect(page.getByText('Young One is not drawn: not of age on the first day.')).toBeVisible();
+  await expect(page.getByLabel('Young One')).toHaveCount(0);
+  await page.getByLabel('First way').fill('waves of three weeks');
+  await page.getByLabel('Second way').fill('waves of four weeks');
+  await page.getByLabel('Looked at').selectOption({ label: 'lifts at meets' });
+  for (const name of adults) await page.getByLabel(name, { exact: true }).check();
+  const seen = page.getByRole('region', { name: 'What could be seen' });
+  await expect(seen.getByRole('status')).toContainText('This cannot be seen: of 8 lifters over 16 weeks');
+  await expect(seen).toContainText('Anybody may say no, and leave at any time without a reason');
+  await page.reload();
+  await expect(page.getByLabel('Second way')).toHaveValue('waves of four weeks');
+  await expect(seen.getByRole('status')).toContainText('of 8 lifters over 16 weeks');
+  await page.getByLabel('Lasts').fill('40');
+  await expect(seen.getByRole('status')).toContainText('of 8 lifters over 40 weeks');
+  await eachSizeAndLight(page);
+
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.getByRole('button', { name: 'Draw who gets which' }).click();
+  await expect(page.getByText('Title is needed.')).toBeVisible();
+  await page.getByLabel('Title').fill('Three or four weeks');
+  await page.getByRole('button', { name: 'Draw who gets which' }).click();
+  await expect(page.getByRole('heading', { name: 'Three or four weeks', level: 1 })).toBeVisible();
+  await expect(page.getByText(/^It begins on /)).toBeVisible();
+  await expect(page.getByText(/^This cannot be seen: of 8 lifters over 40 weeks/)).toBeVisible();
+  const table = page.getByRole('table', { name: 'Who trains by which' });
+  for (const way of ['waves of three weeks', 'waves of four weeks'])
+    await expect(table.getByRole('cell', { name: way })).toHaveCount(4);
+
+  // By the keyboard alone, without a reason.
+  const first = table.locator('tbody tr').first();
+  const name = await first.getByRole('cell').nth(1).innerText();
+  await first.focus();
+  await page.keyboard.press('Enter');
+  const form = page.getByRole('form', { name: `Take ${name} out` });
+  await form.getByRole('button', { name: 'Take out' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(first.getByRole('cell').last()).toContainText(/^from /);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(first.getByRole('cell').last()).toHaveText('');
+  await eachSizeAndLight(page);
+
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.getByRole('button', { name: 'Change the note' }).click();
+  await page.getByRole('textbox', { name: 'Note' }).fill('Everybody was asked.');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('Everybody was asked.')).toBeVisible();
+  await page.getByRole('link', { name: 'All comparisons' }).click();
+  await expect(page.getByRole('listitem')).toContainText('not begun');
+});
