@@ -17,14 +17,13 @@ export function OutlookView({ wish, wrong }: { wish: ComparisonWish | null; wron
         </p>
       ) : (
         <div className={isBehind ? 'stack comparison-behind' : 'stack'} aria-busy={isBehind}>
-          <p
+          <output
             className={
               outlook.foretold.outlook === 'canBeSeen' ? 'comparison-answer' : 'comparison-answer caution'
             }
-            role="status"
           >
             {outlook.sentences[0]}
-          </p>
+          </output>
           {outlook.sentences.slice(1).map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
