@@ -161,6 +161,8 @@ export const method = z
       .max(20),
     /** By how much the zones of the volume table are moved up for work with bands: 0.05 is five points. */
     zoneShift: z.number().min(-0.2).max(0.2).default(0),
+    /** So many weeks from today on are worked out to bar and bands; left out: two. */
+    nearWeeks: z.number().int().min(0).max(8).optional(),
     limits,
     phases: z.array(phaseAsked).min(1).max(20),
   })

@@ -1,6 +1,7 @@
 import type { Method } from '#contract/records/method.ts';
 import { percent } from '#contract/words/percent.ts';
 import type { PlannedWeek } from './seasonPlan.ts';
+import { workText } from './workSentence.ts';
 
 /** One figure of what a week comes to: what it is, the number as it is written, and what has to be known of it. */
 export interface LoadFigure {
@@ -40,10 +41,8 @@ export function loadFigures(
   if (sledWorkJ > 0)
     figures.push({
       word: 'sled',
-      figure: `${Math.round(sledWorkJ / J_A_KJ)} kJ`,
+      figure: workText(sledWorkJ),
       says: 'mechanical work: friction times weight times way',
     });
   return figures;
 }
-
-const J_A_KJ = 1000;

@@ -63,6 +63,7 @@ const words: Readonly<Record<string, string>> = {
   leastChance: 'least chance of a rep',
   leastTimesBodyMass: 'from so many body masses on',
   zoneShift: 'zones of the volume table moved by',
+  nearWeeks: 'weeks worked out to bar and bands',
   mostHeavyLiftsAWeek: 'heavy lifts of a week at most',
   mostRise: 'rise from week to week at most',
   mostWeeksOnOneBandShare: 'weeks on one band share at most',

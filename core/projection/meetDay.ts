@@ -1,6 +1,7 @@
 import { chanceToSpare, driftOver, strengthIn } from '../strength/askDraws.ts';
 import type { Draw } from '../strength/Draw.ts';
 import type { EquipmentName } from '../strength/parameters.ts';
+import { lnBelow } from './lnBelow.ts';
 
 /** The competition lift on a day ahead. */
 export interface MeetAsked {
@@ -23,7 +24,6 @@ export interface MeetDay {
 
 /** Beyond so much of ln total mass about the draws the chance is nought or one. */
 const FAR_LN = 1;
-const HALVINGS = 34;
 
 /**
  * Meet day of the straight competition lift. For each draw ln of the total mass that goes up once is
@@ -52,13 +52,7 @@ export function meetDay(
   return {
     chanceAt: (barKg) => chanceOfLn(Math.log(barKg + movedBodyKg)),
     barAt(probability) {
-      let [low, high] = [from, to];
-      for (let i = 0; i < HALVINGS; i++) {
-        const middle = (low + high) / 2;
-        if (1 - chanceOfLn(middle) < probability) low = middle;
-        else high = middle;
-      }
-      return Math.max(0, Math.exp((low + high) / 2) - movedBodyKg);
+      return Math.max(0, Math.exp(lnBelow(probability, chanceOfLn, { from, to })) - movedBodyKg);
     },
   };
 }

@@ -5,6 +5,7 @@ import { openDraws } from '../strength/openDraws.ts';
 import { DAY_SD, parameterNames, populationPrior, WEEK_SD } from '../strength/parameters.ts';
 import { coverage, transformBins } from './censoredScore.ts';
 import { brierScore, chanceBins } from './chanceScore.ts';
+import { maximumAhead } from './maximumAhead.ts';
 import { meetDay } from './meetDay.ts';
 
 const { mean } = populationPrior('squat');
@@ -41,6 +42,24 @@ test('the bar of a probability is where the chance is what is left of it', () =>
   const day = meetDay([draw, { ...draw, lnTotal: Math.log(240) }], { ...raw, weeks: 3 });
   for (const share of [0.025, 0.1, 0.5, 0.9, 0.975])
     expect(day.chanceAt(day.barAt(share))).toBeCloseTo(1 - share, 8);
+});
+
+test('the maximum ahead of one answer is lognormal: the gain of each week in the middle, the spread of the drift about it', () => {
+  // 1.2816 standard deviations hold the middle 80 % of a normal.
+  for (const weeks of [0, 9, 36]) {
+    const barAt = maximumAhead([{ ...draw, platform: 0.03, singlePly: 0.2 }], {
+      equipment: 'single-ply',
+      movedBodyKg: 60,
+      weeks,
+    });
+    const middle = 260 * Math.exp(0.2 + 0.002 * weeks);
+    expect(barAt(0.5) + 60).toBeCloseTo(middle, 6);
+    for (const [probability, z] of [
+      [0.1, -1.2816],
+      [0.9, 1.2816],
+    ] as const)
+      expect(barAt(probability) + 60).toBeCloseTo(middle * Math.exp(z * WEEK_SD * Math.sqrt(weeks)), 2);
+  }
 });
 
 test('a parameter that no set told of gets the spread it had before; what was learned stays', () => {

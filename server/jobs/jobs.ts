@@ -3,6 +3,7 @@ import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Comparison } from '#contract/records/comparison.ts';
 import type { Day } from '#contract/records/day.ts';
+import type { Equipment } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { AnewAsked } from '#reckon/strength/believeAnew.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
@@ -34,6 +35,19 @@ interface OfCopy {
   copy: CopyFile;
 }
 
+async function solve(
+  asked: {
+    records: ClubRecords;
+    day: Day;
+    estimates: readonly StrengthEstimate[];
+    awaited: string[];
+  },
+  { tell }: Workplace,
+) {
+  const { solveDay } = await import('#reckon/day/solveDay.ts');
+  return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now, tell);
+}
+
 /** All that takes long, each by its name. A thread reads the code of a job when it is first asked for it. */
 export const work = jobTable({
   module: new URL('./jobs.ts', import.meta.url).href,
@@ -60,18 +74,12 @@ export const work = jobTable({
     /** The loads of a day; `awaited`: whose estimate was not there in time. */
     solveDay: {
       lane: 'days',
-      run: async (
-        asked: {
-          records: ClubRecords;
-          day: Day;
-          estimates: readonly StrengthEstimate[];
-          awaited: string[];
-        },
-        { tell }: Workplace,
-      ) => {
-        const { solveDay } = await import('#reckon/day/solveDay.ts');
-        return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now, tell);
-      },
+      run: solve,
+    },
+    /** The same of a day that nobody stands before yet. */
+    solveDayAhead: {
+      lane: 'seasons',
+      run: solve,
     },
     /** A plan of before the log was worked out, told anew by it as another plan; null where there is nothing to add. */
     planByLog: {
@@ -208,6 +216,14 @@ export const work = jobTable({
         const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
         const { records, log } = await throughDoor(asked.door, (store) => clubWithFormerGear(store));
         return toldComparison(records, log, asked.estimates, asked.comparison, asked.today);
+      },
+    },
+    /** Between what a lifter's maxima lie in the weeks ahead. */
+    foretellMaxima: {
+      lane: 'seasons',
+      run: async (asked: { estimates: readonly StrengthEstimate[]; equipment: Equipment; until: string }) => {
+        const { maximaAhead } = await import('#reckon/season/maximaAhead.ts');
+        return maximaAhead(asked.estimates, asked.equipment, asked.until);
       },
     },
     countBandReps: {

@@ -9,6 +9,7 @@ import { dayPaths } from './dayPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
 import { evidencePaths } from './evidencePaths.ts';
 import { gearAheadPaths } from './gearAheadPaths.ts';
+import { nearWeekPaths } from './nearWeekPaths.ts';
 import { newSeasonPaths } from './newSeasonPaths.ts';
 import { projectionPaths } from './projectionPaths.ts';
 import { recordPaths } from './recordPaths.ts';
@@ -34,6 +35,7 @@ export function openApiDocument() {
         ...dayPaths(),
         ...calendarPaths(),
         ...seasonPaths(),
+        ...nearWeekPaths(),
         ...setPaths(),
         ...estimatePaths(),
         ...evidencePaths(),

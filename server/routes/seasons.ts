@@ -1,14 +1,14 @@
 import { Hono } from 'hono';
-import { mondayOf } from '#contract/calendar/isoWeek.ts';
 import { beyondBounds } from '#contract/json/beyondBounds.ts';
-import { localDate } from '#contract/records/kind.ts';
 import { mostTakenValues } from '#contract/records/takenPlan.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
 import { takingAsked } from '#contract/season/seasonOffer.ts';
 import { weekIntoDays } from '#reckon/season/weekIntoDays.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
-import { seasonPlans } from '#server/season/seasonPlans.ts';
+import { loggedDays } from '#server/season/loggedDays.ts';
+import { refuseNoMonday } from '#server/season/refuseNoMonday.ts';
+import type { SeasonPlans } from '#server/season/seasonPlans.ts';
 import { asShaped } from '#store/asShaped.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { momentAfter } from '#store/moment.ts';
@@ -16,16 +16,12 @@ import { newId } from '#store/newId.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** A season's plan, what was taken of it, and its weeks on the training days. */
-export function seasonRoutes(store: ClubStore) {
-  const { offer, again, takenUnder, held } = seasonPlans(store);
-
+export function seasonRoutes(store: ClubStore, { offer, again, takenUnder, held }: SeasonPlans) {
   /** What taking a week would do to the training days. */
   async function week(seasonId: string, monday: string) {
     refuseNoMonday(monday);
     const { season, records, today } = await held(seasonId);
-    const logged = new Set<string>();
-    for (const { id, date } of records.day)
-      if (mondayOf(date) === monday && (await store.hasSets(id))) logged.add(id);
+    const logged = await loggedDays(store, records, monday);
     return weekIntoDays(season, monday, { records, today, logged, newId });
   }
 
@@ -56,12 +52,6 @@ export function seasonRoutes(store: ClubStore) {
       const { seq } = await store.putAll('day', days);
       return c.json({ ...taking, days: made, seq });
     });
-}
-
-function refuseNoMonday(monday: string): void {
-  if (localDate.safeParse(monday).success && mondayOf(monday) === monday) return;
-  const sentence = `monday is "${monday}"; it must be the date of a Monday, as 2026-11-30.`;
-  throw new Refusal('invalid', 'monday', sentence);
 }
 
 /** What an archive would not take back must not be kept. */

@@ -13,6 +13,8 @@ import { newestKept } from '#server/jobs/newestKept.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
+export type SeasonPlans = ReturnType<typeof seasonPlans>;
+
 /** The plans of a season: as the records ask for it now, as it was taken, how the two differ. */
 export function seasonPlans(store: ClubStore) {
   const planOf = keptPlans();
@@ -63,6 +65,11 @@ export function seasonPlans(store: ClubStore) {
     offer,
     again,
     takenUnder,
+    /** The season as it would be taken now. */
+    async now(seasonId: string) {
+      const { records, today, withPast } = await standing(seasonId);
+      return { season: withPast(planOf(records, seasonId, today)), records, today };
+    },
     /** The plan that holds: the last one taken, else what the records ask for. */
     async held(seasonId: string) {
       const { records, today, last } = await standing(seasonId);

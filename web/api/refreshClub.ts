@@ -16,7 +16,15 @@ function setsAreComing(query: Query): boolean {
 }
 
 /** First words of the keys of queries that are answered from estimates. */
-const fromEstimates = ['estimates', 'estimates-in-short', 'projection', 'capacity', 'moved', 'retelling'];
+const fromEstimates = [
+  'estimates',
+  'estimates-in-short',
+  'projection',
+  'capacity',
+  'moved',
+  'retelling',
+  'ahead',
+];
 
 /** Fetches again what rests on estimates. */
 export function refreshEstimates(client: QueryClient): void {

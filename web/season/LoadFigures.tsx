@@ -1,12 +1,10 @@
-import type { Method } from '#contract/records/method.ts';
-import { loadFigures } from '#contract/season/loadFigures.ts';
-import type { PlannedWeek } from '#contract/season/seasonPlan.ts';
+import type { LoadFigure } from '#contract/season/loadFigures.ts';
 
 /** What a week comes to, number by number, each with what it is. */
-export function LoadFigures({ load, limits }: { load: PlannedWeek['load']; limits: Method['limits'] }) {
+export function LoadFigures({ figures }: { figures: readonly LoadFigure[] }) {
   return (
     <dl className="season-figures">
-      {loadFigures(load, limits).map(({ word, figure, says }) => (
+      {figures.map(({ word, figure, says }) => (
         <div key={word}>
           <dt>{word}</dt>
           <dd className="season-figure">{figure}</dd>

@@ -3,8 +3,13 @@ import { groupSummary } from '#contract/paper/groupSummary.ts';
 import type { PlannedByHand } from '#contract/records/season.ts';
 import { besideSentences } from '#contract/season/besideSentences.ts';
 import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { SessionWork } from '#contract/season/sessionWork.ts';
+import { workSentence } from '#contract/season/workSentence.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { NearBar } from './ahead/NearBar.tsx';
+import type { GroupAhead, WeekAhead } from './ahead/useWeekAhead.ts';
+import { workOfDays } from './ahead/workOfDays.ts';
 import { HandForm } from './HandForm.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
 
@@ -14,13 +19,17 @@ export function PlannedDayView(props: {
   season: SeasonView;
   isKept: boolean;
   of: LifterSeason;
+  /** What is known of its bars today. */
+  ahead: WeekAhead;
+  estimates: ReadonlyMap<PlannedGroup, SessionWork | null>;
   /** What the coach set by hand on that day, for this lifter or for everybody. */
   byHand: readonly PlannedByHand[];
 }) {
-  const { day, byHand } = props;
+  const { day, byHand, ahead } = props;
   const { mass } = useUnits();
   const beside = besideSentences(day, mass);
   const isThere = (askedId: string) => day.groups.some((group) => group.askedId === askedId);
+  const { work, workedOut, unknown } = workOfDays([day], ahead, props.estimates);
   const leftOut = new Set(byHand.map(({ askedId }) => askedId).filter((askedId) => !isThere(askedId)));
   return (
     <article className="stack season-day">
@@ -35,6 +44,7 @@ export function PlannedDayView(props: {
           asked={{ id: group.askedId, title: group.title }}
           group={group}
           hand={handOf(byHand, group.askedId)}
+          ahead={ahead.of(day, group)}
         />
       ))}
       {[...leftOut].map((id) => (
@@ -44,8 +54,15 @@ export function PlannedDayView(props: {
           asked={{ id, title: askedTitle(props.season, id) }}
           group={null}
           hand={handOf(byHand, id)}
+          ahead={null}
         />
       ))}
+      {work.workJ > 0 && (
+        <p className="small quiet">
+          {workSentence(work, mass)} {workedOut > 0 ? 'The time is estimated.' : 'All estimated.'}
+          {unknown > 0 && ' What cannot be said is not in it.'}
+        </p>
+      )}
       {beside.length > 0 && <p className="small quiet">{beside.join(' ')}</p>}
     </article>
   );
@@ -66,8 +83,9 @@ function Work(props: {
   season: SeasonView;
   isKept: boolean;
   of: LifterSeason;
+  ahead: GroupAhead | null;
 }) {
-  const { asked, group, hand, season, of } = props;
+  const { asked, group, hand, season, of, ahead } = props;
   const { date } = props.day;
   const { length } = useUnits();
   const [editing, setEditing] = useState(false);
@@ -79,6 +97,7 @@ function Work(props: {
         {(hand !== null || group?.byHand) && <span className="mark">set by hand</span>}{' '}
         {group === null ? 'Left out.' : groupSummary(group, length)}
       </p>
+      {ahead && ('work' in ahead ? <NearBar {...ahead} /> : <p className="small">{ahead.says}</p>)}
       {hand?.note && <p className="small quiet">{hand.note}</p>}
       {editing && (
         <HandForm {...{ date, group, asked, season, of }} kept={hand} onLeave={() => setEditing(false)} />

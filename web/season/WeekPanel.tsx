@@ -1,10 +1,18 @@
 import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import type { PlannedByHand } from '#contract/records/season.ts';
+import { aheadSentence } from '#contract/season/aheadSentence.ts';
+import { loadFigures } from '#contract/season/loadFigures.ts';
+import { nearUntil } from '#contract/season/nearUntil.ts';
 import { seasonWarningSentence } from '#contract/season/seasonWarningSentence.ts';
 import { weekSentences } from '#contract/season/weekSentences.ts';
+import { workFigures } from '#contract/season/workFigures.ts';
 import { daysLater, longDate } from '#contract/words/dayWords.ts';
 import { firstAndMore } from '#contract/words/firstAndMore.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { useEstimatedWork } from './ahead/useEstimatedWork.ts';
+import { nothingAhead, useWeekAhead } from './ahead/useWeekAhead.ts';
+import { workOfDays } from './ahead/workOfDays.ts';
 import { LoadFigures } from './LoadFigures.tsx';
 import { PlannedDayView } from './PlannedDayView.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
@@ -31,6 +39,11 @@ export function WeekPanel(props: {
   const byHand = props.byHand.filter(({ date }) => date >= week.monday && date <= sunday);
   const warnings = warningsOfWeek(plan, week.monday);
   const alike = season.lifters.filter((one) => one !== of && one.plan.weeks[at] === week);
+  const { mass } = useUnits();
+  const worked = useWeekAhead(season, lifter.id, week);
+  const ahead = isKept ? nothingAhead : worked;
+  const whence = aheadSentence(week.days, season.today, nearUntil(season.method, season.today));
+  const estimates = useEstimatedWork(lifter.id, week, season.today);
   const head = useRef<HTMLHeadingElement>(null);
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -67,6 +80,7 @@ export function WeekPanel(props: {
         {weekSentences(season.method, plan, at).map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}
+        {whence !== null && !isKept && <p className="small">{whence}</p>}
         <p className="small quiet">
           {week.isoWeek} in the calendar.{' '}
           {alike.length > 0 && `The same: ${firstAndMore(alike.map((one) => one.lifter.name))}. `}
@@ -91,6 +105,8 @@ export function WeekPanel(props: {
               season={season}
               isKept={isKept}
               of={of}
+              ahead={ahead}
+              estimates={estimates}
               byHand={byHand.filter(
                 ({ date, lifterId }) => date === day.date && (lifterId === null || lifterId === lifter.id),
               )}
@@ -98,7 +114,12 @@ export function WeekPanel(props: {
           ))}
         </div>
       )}
-      <LoadFigures load={week.load} limits={season.method.limits} />
+      <LoadFigures
+        figures={[
+          ...loadFigures(week.load, season.method.limits),
+          ...workFigures(workOfDays(week.days, ahead, estimates), mass),
+        ]}
+      />
     </section>
   );
 }

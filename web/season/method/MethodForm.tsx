@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Method, PhaseOfMethod } from '#contract/records/method.ts';
+import { usualNearWeeks } from '#contract/season/nearUntil.ts';
 import { judgedMethod } from '#contract/season/readMethod.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
@@ -60,6 +61,16 @@ export function MethodForm({ method, onLeave }: { method: Method; onLeave: () =>
         whole
         hint="At 90 % or more at lockout, all lifts together."
         onChange={(most) => setDraft({ ...draft, limits: { ...draft.limits, mostHeavyLiftsAWeek: most } })}
+      />
+      <FigureField
+        label="Worked out to bar and bands"
+        word="weeks from today on"
+        value={draft.nearWeeks ?? usualNearWeeks}
+        min={0}
+        max={8}
+        whole
+        hint="Later weeks are ranges. More weeks take longer to work out."
+        onChange={(nearWeeks) => setDraft({ ...draft, nearWeeks })}
       />
       <SelectField
         label="Phase"

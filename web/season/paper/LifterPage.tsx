@@ -1,15 +1,21 @@
 import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import { massRange } from '#contract/season/farSentence.ts';
 import type { PlannedWeek } from '#contract/season/seasonPlan.ts';
+import type { MaximumInWeek } from '#contract/season/strengthAhead.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
+import type { MassUnit } from '#contract/words/viewUnits.ts';
+import { useStrengthAhead } from '#web/api/useWeeksAhead.ts';
 import { PhaseSwatch } from '#web/charts/PhaseSwatch.tsx';
 import { SeasonHead } from '#web/charts/SeasonHead.tsx';
 import { SeasonRow } from '#web/charts/SeasonRow.tsx';
 import { screenRowPx } from '#web/charts/SeasonScene.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { LifterSeason, SeasonView } from '../SeasonView.ts';
 import { awayOf, seasonScene } from '../seasonRows.ts';
-import { weekShares } from '../weekShares.ts';
+import { type WeekShares, weekShares } from '../weekShares.ts';
 import { SeasonPaperHead } from './SeasonPaperHead.tsx';
 
 const wideMm = { a4: 193, letter: 198 };
@@ -33,6 +39,10 @@ export function LifterPage(props: {
     rowPx: screenRowPx,
     todayAt: scene.todayAt,
   };
+  const { mass } = useUnits();
+  const { data: strength } = useStrengthAhead(season.id, of.lifter.id);
+  const aheadOf = ({ monday }: PlannedWeek, lift: Lift) =>
+    strength?.lifts.find((one) => one.lift === lift)?.weeks.find((one) => one.monday === monday);
   return (
     <section
       className={`paper season-paper ${paper}`}
@@ -62,7 +72,7 @@ export function LifterPage(props: {
                 <PhaseOf week={week} season={season} of={of} />
               </td>
               {liftWords.map(({ value }) => (
-                <td key={value}>{liftText(weekShares(week, value))}</td>
+                <td key={value}>{liftText(weekShares(week, value), aheadOf(week, value), mass)}</td>
               ))}
               <td>
                 <span className="ticks">
@@ -79,8 +89,9 @@ export function LifterPage(props: {
       </table>
       <p className="fine">
         Each lift: lifts of the week, what they hold at lockout on average with bands counted, the heaviest.
-        Shares are of the maximum that percentages refer to; a box for each training day. Planned, not
-        permitted: local rules and whoever coaches come first.
+        From this week on: lifts, the heaviest, and between what it may come to, 80 times of 100 as far as
+        today can tell. Shares are of the maximum that percentages refer to; a box for each training day.
+        Planned, not permitted: local rules and whoever coaches come first.
       </p>
     </section>
   );
@@ -102,8 +113,15 @@ function PhaseOf({ week, season, of }: { week: PlannedWeek; season: SeasonView; 
   );
 }
 
-function liftText({ lifts, lockoutShare, peakShare }: ReturnType<typeof weekShares>): string {
+/** "12: 70 %, 80 %"; of a week ahead "12: 80 %, 110 to 120 kg". */
+function liftText(
+  { lifts, lockoutShare, peakShare }: WeekShares,
+  maximum: MaximumInWeek | undefined,
+  mass: MassUnit,
+): string {
   if (lifts === 0) return '';
   if (lockoutShare === null || peakShare === null) return String(lifts);
-  return `${lifts}: ${percent(lockoutShare)}, ${percent(peakShare)}`;
+  return maximum === undefined
+    ? `${lifts}: ${percent(lockoutShare)}, ${percent(peakShare)}`
+    : `${lifts}: ${percent(peakShare)}, ${massRange(maximum, peakShare, mass)}`;
 }

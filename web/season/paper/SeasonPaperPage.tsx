@@ -13,12 +13,13 @@ import type { SeasonView } from '../SeasonView.ts';
 import { ClubPage } from './ClubPage.tsx';
 import { inPages } from './inPages.ts';
 import { LifterPage } from './LifterPage.tsx';
+import { NearPage } from './NearPage.tsx';
 
 /** Most lifters on a page of the club, and most weeks on a page of one lifter: letters would become too small. */
 const mostRows = 40;
 const mostWeeks = 44;
 
-/** A season on paper: a page for the club, a page for a lifter, or one for each of them. */
+/** A season on paper: a page for the club, or for a lifter the season and the near days with their bars, or those of each lifter. */
 export function SeasonPaperPage({ season }: { season: SeasonView }) {
   const club = useClubSettings();
   const [paper, setPaper] = usePaper();
@@ -42,7 +43,7 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
             value={asked}
             options={[
               { value: '', word: 'the club, one page' },
-              { value: 'each', word: 'each lifter, a page each' },
+              { value: 'each', word: 'each lifter, two pages each' },
               ...season.lifters.map(({ lifter }) => ({ value: lifter.id, word: lifter.name })),
             ]}
             onChange={setAsked}
@@ -61,8 +62,8 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
                 pages={all.length}
               />
             ))
-          : printed.flatMap((of) =>
-              inPages(of.plan.weeks, mostWeeks).map((weeks, page, all) => (
+          : printed.flatMap((of) => [
+              ...inPages(of.plan.weeks, mostWeeks).map((weeks, page, all) => (
                 <LifterPage
                   key={`${of.lifter.id} ${page}`}
                   {...head}
@@ -72,7 +73,8 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
                   pages={all.length}
                 />
               )),
-            )}
+              <NearPage key={`${of.lifter.id} near`} {...head} of={of} />,
+            ])}
       </div>
     </div>
   );

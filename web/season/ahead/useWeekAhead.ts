@@ -1,0 +1,58 @@
+import { farSentence } from '#contract/season/farSentence.ts';
+import { nearUntil } from '#contract/season/nearUntil.ts';
+import type { NearDay, NearWork } from '#contract/season/nearWeek.ts';
+import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
+import { useNearWeek, useStrengthAhead } from '#web/api/useWeeksAhead.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
+import type { SeasonView } from '../SeasonView.ts';
+
+/** What is known today of a group of a day ahead: bar and bands, or what can be said instead. */
+export type GroupAhead = { day: NearDay; work: NearWork } | { says: string };
+
+export interface WeekAhead {
+  /** Null: it is past, or there is no training. */
+  of(day: Pick<PlannedDay, 'date' | 'closed'>, group: PlannedGroup): GroupAhead | null;
+}
+
+/** Of a plan that is only looked at. */
+export const nothingAhead: WeekAhead = { of: () => null };
+
+/** What is known today of a week of one lifter: its near days to bar and bands, the others as ranges. */
+export function useWeekAhead(
+  { id, method, today }: Pick<SeasonView, 'id' | 'method' | 'today'>,
+  lifterId: string,
+  { monday, days }: Pick<PlannedWeek, 'monday' | 'days'>,
+): WeekAhead {
+  const { mass } = useUnits();
+  const last = nearUntil(method, today);
+  const isNear = ({ date, closed }: Pick<PlannedDay, 'date' | 'closed'>) =>
+    last !== null && date >= today && date <= last && closed === null;
+  const near = useNearWeek(id, lifterId, monday, days.some(isNear));
+  const strength = useStrengthAhead(id, lifterId);
+  return {
+    of(day, group) {
+      if (day.date < today || day.closed !== null) return null;
+      if (isNear(day)) {
+        if (near.error) return { says: near.error.message };
+        return near.data
+          ? nearOf(near.data.days, day.date, group)
+          : { says: 'Being worked out to bar and bands.' };
+      }
+      if (strength.error) return { says: strength.error.message };
+      return strength.data ? { says: farSentence(group, monday, strength.data, mass) } : null;
+    },
+  };
+}
+
+function nearOf(days: readonly NearDay[], date: string, { askedId, title }: PlannedGroup): GroupAhead {
+  const day = days.find((one) => one.date === date);
+  if (day === undefined)
+    return { says: 'Sets of that day are logged already; it is not worked out any more.' };
+  const work = day.works.find((one) => one.askedId === askedId);
+  if (work !== undefined) return { day, work };
+  return {
+    says: day.noRack.includes(title)
+      ? 'No rack of the club takes this lift, so no bar can be worked out.'
+      : 'On the Day screen this lifter is not in this group any more.',
+  };
+}
