@@ -42,7 +42,7 @@ module.exports = {
     contractRoom('projection', ['strength', 'records', 'calendar']),
     contractRoom('day', ['strength', 'records']),
     contractRoom('words', ['changes', 'comparison', 'day', 'evidence', 'strength', 'records']),
-    contractRoom('season', ['paper', 'json', 'words', 'day', 'records', 'calendar']),
+    contractRoom('season', ['paper', 'json', 'words', 'evidence', 'day', 'records', 'calendar']),
     contractRoom('paper', ['words', 'day', 'records']),
     contractRoom('calendarFile', ['paper', 'words', 'records', 'calendar']),
     contractRoom('json', []),

@@ -147,6 +147,15 @@ export const seasonWarning = z.discriminatedUnion('code', [
     most: z.number(),
     ...inWeek,
   }),
+  /** A start that comes again before it has rested as long as the method says: the coach chose it so. */
+  z.strictObject({
+    code: z.literal('tooSoon'),
+    group: z.string(),
+    variant: z.string(),
+    weeks: z.number(),
+    restWeeks: z.number(),
+    ...onDay,
+  }),
   /** What the coach set of a group that the plan does not have on that day any more. */
   z.strictObject({ code: z.literal('strayByHand'), date: localDate, askedId: z.string() }),
   /** A meet that nothing can be planned for from the first day of the season. */

@@ -35,6 +35,11 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
       const { monday, group, bandShare, weeks, most } = warning;
       return `Week of ${shortDate(monday)}, ${group}: ${percentToTenth(bandShare)} in bands for the ${ordinal(weeks)} week; after ${most} a lifter is used to it. Step the bands.`;
     }
+    case 'tooSoon': {
+      const { date, group, variant, weeks, restWeeks } = warning;
+      const after = weeks === 0 ? 'in the same week' : `after ${counted(weeks, 'week')}`;
+      return `${shortDate(date)}, ${group}: ${variant} comes again ${after}, and the method lets ${counted(restWeeks, 'week')} pass in between. Choose another start on one of the two days.`;
+    }
     case 'strayByHand':
       return `${shortDate(warning.date)}: what you set by hand (${warning.askedId}) has no place any more, since the plan has no such work on that day. Set it on another day, or remove it.`;
     case 'meetLeftOut':

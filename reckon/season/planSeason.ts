@@ -13,7 +13,7 @@ import { sledWorkJ } from '#core/season/sledWork.ts';
 import { type LiftsAtShare, weekLoad } from '#core/season/weekLoad.ts';
 import { aimByHand, aimsOfWeek, inTurn, type WeekAt } from './dayAim.ts';
 import { isHeldFree, layWeeks, type WeekLaid } from './layWeeks.ts';
-import { rotation } from './rotation.ts';
+import { rotation, type StartChosen } from './rotation.ts';
 import { seasonWarnings } from './seasonWarnings.ts';
 
 /**
@@ -28,7 +28,8 @@ export function planSeason(
 ): SeasonPlan {
   const { weeks: laid, warnings } = layWeeks(method, ask);
   const hand = handOf(byHand);
-  const filling = { ask, gravity, nextVariant: rotation(), takeByHand: hand.take };
+  const nextVariant = rotation(startsChosen(byHand, laid));
+  const filling = { ask, gravity, nextVariant, takeByHand: hand.take };
   const weeks = laid.map((week, at) => plannedWeek(week, at, filling));
   return {
     methodId: method.id,
@@ -48,6 +49,15 @@ interface Filling {
   gravity: number;
   nextVariant: ReturnType<typeof rotation>;
   takeByHand: (date: string, askedId: string) => SetByHand | undefined;
+}
+
+/** The starts that the coach chose, by the week that they lie in. */
+function startsChosen(byHand: readonly SetByHand[], laid: readonly WeekLaid[]): StartChosen[] {
+  const first = dayNumber(laid[0]!.monday);
+  return byHand.flatMap(({ date, askedId, instead }) => {
+    const start = instead?.start ?? null;
+    return start === null ? [] : [{ askedId, start, week: Math.floor((dayNumber(date) - first) / 7) }];
+  });
 }
 
 /** What was set by hand, each to be taken once; `left` tells what had no place. */

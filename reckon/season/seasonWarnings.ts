@@ -10,6 +10,7 @@ export function seasonWarnings(method: Method, weeks: readonly PlannedWeek[]): S
     ...heavyWeeks(method, weeks),
     ...rises(method, weeks),
     ...sameBands(method, weeks),
+    ...startsTooSoon(method, weeks),
   ];
 }
 
@@ -80,4 +81,28 @@ function sameBands(
       }),
     ),
   );
+}
+
+/** Told on the later of the two days. */
+function startsTooSoon({ phases }: Method, weeks: readonly PlannedWeek[]): SeasonWarning[] {
+  const last = new Map<string, number>();
+  return weeks.flatMap(({ phaseId, days }, week) => {
+    const asked = phases.find(({ id }) => id === phaseId)?.days.flatMap(({ groups }) => groups) ?? [];
+    return days.flatMap(({ date, title, groups }) =>
+      groups.flatMap(({ askedId, title: group, variantId, leastTimesBodyMass }): SeasonWarning[] => {
+        const method = asked.find(({ id }) => id === askedId);
+        const variant = method?.variants.find(({ id }) => id === variantId);
+        // Levels of strength are the same work; a group with one start has nothing else to do.
+        if (method === undefined || variant === undefined) return [];
+        if (leastTimesBodyMass !== null || method.variants.length === 1) return [];
+        const key = `${askedId} ${variantId}`;
+        const weeksAgo = week - (last.get(key) ?? Number.NEGATIVE_INFINITY);
+        last.set(key, week);
+        const { restWeeks } = method;
+        return restWeeks === 0 || weeksAgo > restWeeks
+          ? []
+          : [{ code: 'tooSoon', group, variant: variant.title, weeks: weeksAgo, restWeeks, date, title }];
+      }),
+    );
+  });
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { groupSummary } from '#contract/paper/groupSummary.ts';
+import type { GroupAsked } from '#contract/records/method.ts';
 import type { PlannedByHand } from '#contract/records/season.ts';
 import { besideSentences } from '#contract/season/besideSentences.ts';
 import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
@@ -12,6 +13,7 @@ import type { GroupAhead, WeekAhead } from './ahead/useWeekAhead.ts';
 import { workOfDays } from './ahead/workOfDays.ts';
 import { HandForm } from './HandForm.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
+import { StartChoice } from './StartChoice.tsx';
 
 /** A planned day of one lifter: its groups as the day screen words them, and what comes beside. */
 export function PlannedDayView(props: {
@@ -51,7 +53,7 @@ export function PlannedDayView(props: {
         <Work
           key={id}
           {...props}
-          asked={{ id, title: askedTitle(props.season, id) }}
+          asked={{ id, title: askedOf(props.season, props.of, day.date, id)?.title ?? id }}
           group={null}
           hand={handOf(byHand, id)}
           ahead={null}
@@ -89,7 +91,9 @@ function Work(props: {
   const { date } = props.day;
   const { length } = useUnits();
   const [editing, setEditing] = useState(false);
+  const [choosing, setChoosing] = useState(false);
   const isOpen = !props.isKept && date >= season.today;
+  const method = askedOf(season, of, date, asked.id);
   return (
     <div className="stack tight">
       <p>
@@ -103,7 +107,7 @@ function Work(props: {
         <HandForm {...{ date, group, asked, season, of }} kept={hand} onLeave={() => setEditing(false)} />
       )}
       {isOpen && !editing && (
-        <div className="screen-only">
+        <div className="row screen-only">
           <button
             type="button"
             className="plain"
@@ -112,13 +116,34 @@ function Work(props: {
           >
             Set by hand
           </button>
+          {group !== null && method !== undefined && method.variants.length > 1 && (
+            <button
+              type="button"
+              className="plain"
+              aria-expanded={choosing}
+              aria-label={`Which start: ${asked.title}, ${shortDate(date)}`}
+              onClick={() => setChoosing(!choosing)}
+            >
+              Which start
+            </button>
+          )}
         </div>
+      )}
+      {choosing && isOpen && group !== null && method !== undefined && (
+        <StartChoice {...{ date, group, method, hand, season, of }} />
       )}
     </div>
   );
 }
 
-function askedTitle({ method }: SeasonView, askedId: string): string {
-  const groups = method.phases.flatMap(({ days }) => days.flatMap(({ groups: asked }) => asked));
-  return groups.find(({ id }) => id === askedId)?.title ?? askedId;
+/** As its method asks for it in the phase of that day. */
+function askedOf(
+  { method }: SeasonView,
+  { plan }: LifterSeason,
+  date: string,
+  askedId: string,
+): GroupAsked | undefined {
+  const week = plan.weeks.find(({ days }) => days.some((day) => day.date === date));
+  const phase = method.phases.find(({ id }) => id === week?.phaseId);
+  return phase?.days.flatMap(({ groups }) => groups).find(({ id }) => id === askedId);
 }
