@@ -142,6 +142,31 @@ test('a group is set by hand and put back, and a method is changed in a figure, 
   await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
 });
 
+test('near days have bars, far weeks ranges, and a start that is proposed for one lifter is set by one tap', async ({
+  page,
+}) => {
+  // The first near week is worked out from nothing.
+  test.setTimeout(300_000);
+  const today = await page.evaluate(() => new Date().toISOString().slice(0, 10));
+  const monday = (weeks: number) => daysLater(today, 7 * weeks + 1 - (new Date(today).getUTCDay() || 7));
+  const open = (weeks: number) =>
+    page.goto(`/season/season-early?week=${monday(weeks)}&lifter=lifter-odhran`);
+  await open(1);
+  const week = page.getByRole('region', { name: /^Week of / });
+  await expect(week.getByText('are worked out to bar and bands by what is known today')).toBeVisible();
+  await expect(week.getByText(/on the bar, .* a side\./).first()).toBeVisible({ timeout: 240_000 });
+  await expect(week.getByText(/kg lifted, \d+ kJ of work, .* under the bar\./).first()).toBeVisible();
+  await eachSizeAndLight(page);
+
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await open(6);
+  await expect(week.getByText(/^About \d+ to \d+ kg at lockout/).first()).toBeVisible();
+  await week.getByRole('button', { name: /^Which start: Heavy single, bench press/ }).click();
+  await expect(week.getByText(/^Proposed for this lifter: /)).toBeVisible();
+  await expect(week.getByText('is still being weighed')).toBeHidden({ timeout: 120_000 });
+  await eachSizeAndLight(page);
+});
+
 function fileOf(document: object) {
   return {
     name: 'method.json',

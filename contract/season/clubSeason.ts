@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { localDate, recordId } from '#contract/records/kind.ts';
+import { equipment } from '#contract/records/lift.ts';
 import { method } from '#contract/records/method.ts';
 import { seasonAsk, seasonPlan, seasonWarning, setByHand } from './seasonPlan.ts';
 
@@ -12,6 +13,8 @@ export const lifterOfSeason = z.strictObject({
   lifterId: recordId,
   /** Which of the plans is theirs, by its place; null: there is nothing to plan for. */
   plan: z.number().int().nullable(),
+  /** Left out in plans that were taken before it was kept. */
+  equipment: equipment.optional(),
   timesBodyMass: z.strictObject({ squat: timesBodyMass, bench: timesBodyMass, deadlift: timesBodyMass }),
   /** Of this lifter alone; those of the plan stand with it. */
   warnings: z.array(seasonWarning),
@@ -22,6 +25,8 @@ export type LifterOfSeason = z.infer<typeof lifterOfSeason>;
 export const askedPlan = seasonPlan.extend({
   closed: seasonAsk.shape.closed.removeDefault(),
   byHand: z.array(setByHand),
+  /** None in plans that were taken before plans went by it. */
+  held: seasonAsk.shape.held,
 });
 export type AskedPlan = z.infer<typeof askedPlan>;
 

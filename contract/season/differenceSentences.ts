@@ -1,6 +1,7 @@
 import { counted } from '#contract/words/counted.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
-import { liftWord } from '#contract/words/liftWords.ts';
+import { equipmentWord, liftWord } from '#contract/words/liftWords.ts';
+import type { HeldTo } from './heldTo.ts';
 import type { DayDifference, DifferenceReason, GroupDifference, WeekDifference } from './planDifferences.ts';
 
 /** Why a plan differs from the one that was taken. */
@@ -24,11 +25,21 @@ export function reasonSentence(reason: DifferenceReason): string {
       return `No training ${span(reason.closed)}: ${reason.closed.why}.`;
     case 'closedGone':
       return `There is training again ${span(reason.closed)}: not any more ${reason.closed.why}.`;
+    case 'heldNew':
+      return `Restricted in the ${liftWord(reason.held.lift)} ${heldSpan(reason.held)}: starts and loads of those days keep to it. Do as the physician or physiotherapist says.`;
+    case 'heldGone':
+      return `Not restricted in the ${liftWord(reason.held.lift)} any more as it was ${heldSpan(reason.held)}.`;
+    case 'equipment':
+      return `Lifts ${equipmentWord(reason.now)} instead of ${equipmentWord(reason.before)}: percentages refer to that maximum, and every bar ahead is another.`;
     case 'byHand':
       return `You changed what is set by hand on ${shortDate(reason.date)}.`;
     case 'strength':
       return `The strength in the ${liftWord(reason.lift)} asks for other bands.`;
   }
+}
+
+function heldSpan({ from, until }: HeldTo): string {
+  return until === null ? `from ${shortDate(from)} until further notice` : span({ from, until });
 }
 
 function span({ from, until }: { from: string; until: string }): string {

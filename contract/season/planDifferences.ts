@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { localDate, recordId } from '#contract/records/kind.ts';
-import { lift } from '#contract/records/lift.ts';
+import { equipment, lift } from '#contract/records/lift.ts';
+import { heldTo } from './heldTo.ts';
 import { seasonAsk } from './seasonPlan.ts';
 
 const meet = seasonAsk.shape.meets.element;
@@ -16,6 +17,10 @@ export const differenceReason = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('meetGone'), meet }),
   z.strictObject({ code: z.literal('closedNew'), closed }),
   z.strictObject({ code: z.literal('closedGone'), closed }),
+  z.strictObject({ code: z.literal('heldNew'), held: heldTo }),
+  z.strictObject({ code: z.literal('heldGone'), held: heldTo }),
+  /** What the lifter lifts in: percentages refer to another maximum. */
+  z.strictObject({ code: z.literal('equipment'), before: equipment, now: equipment }),
   z.strictObject({ code: z.literal('byHand'), date: localDate, askedId: z.string() }),
   z.strictObject({ code: z.literal('strength'), lift }),
 ]);

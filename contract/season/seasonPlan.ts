@@ -4,6 +4,7 @@ import { localDate } from '#contract/records/kind.ts';
 import { lift } from '#contract/records/lift.ts';
 import { accessory, hold, sled } from '#contract/records/method.ts';
 import { plannedByHand } from '#contract/records/season.ts';
+import { heldTo } from './heldTo.ts';
 
 /** What a season is planned from, beside its method. */
 export const seasonAsk = z
@@ -19,6 +20,8 @@ export const seasonAsk = z
       .array(z.strictObject({ from: localDate, until: localDate, why: z.string().trim().min(1).max(80) }))
       .max(60)
       .default([]),
+    /** What the lifter is held to on the way: starts and shares keep to it. */
+    held: z.array(heldTo).max(20).default([]),
   })
   .check(({ value: { from, meets, closed }, issues }) => {
     const wrong = (path: (string | number)[], message: string) =>

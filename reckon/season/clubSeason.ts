@@ -1,8 +1,9 @@
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
-import { lift as anyLift, type Lift } from '#contract/records/lift.ts';
-import { holdsOn } from '#contract/records/lifters.ts';
+import { lift as anyLift, type Lift, type Start } from '#contract/records/lift.ts';
+import { holdsOn, type Restriction } from '#contract/records/lifters.ts';
 import type { Method } from '#contract/records/method.ts';
 import type { AskedPlan, ClubSeason, LifterOfSeason } from '#contract/season/clubSeason.ts';
+import type { HeldTo } from '#contract/season/heldTo.ts';
 import {
   type SeasonAsk,
   type SeasonPlan,
@@ -12,7 +13,11 @@ import {
 } from '#contract/season/seasonPlan.ts';
 import { compareText } from '#core/numeric/compareText.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
+import { tooDeep } from '#reckon/day/restricted.ts';
+import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
+import { recordById } from '#reckon/gear/recordById.ts';
+import { assembleHeights } from '#reckon/lifter/assembleHeights.ts';
 import { groupsFor } from './groupsFor.ts';
 import { planSeason } from './planSeason.ts';
 import { timesBodyMassOf } from './timesBodyMassOf.ts';
@@ -40,7 +45,12 @@ export function clubSeason(
   const methodMark = fingerprint([method, gravity]);
   const planOf = (ask: SeasonAsk, byHand: SetByHand[]): number => {
     const key = JSON.stringify([methodMark, ask, byHand]);
-    const make = () => ({ ...planSeason(method, ask, gravity, byHand), closed: ask.closed, byHand });
+    const make = () => ({
+      ...planSeason(method, ask, gravity, byHand),
+      closed: ask.closed,
+      byHand,
+      held: ask.held,
+    });
     const plan = known.get(key) ?? plans.push(recall(key, make)) - 1;
     known.set(key, plan);
     return plan;
@@ -50,10 +60,14 @@ export function clubSeason(
     .map((entry): LifterOfSeason => {
       const { meets, leftOut } = meetsOf(records, season, entry);
       const closed = closedFor(records, season, entry);
+      const held = heldFor(records, method, season, entry, today);
       const plan =
-        meets.length === 0 ? null : planOf({ from: season.fromOn, meets, closed }, byHandOf(records, entry));
+        meets.length === 0
+          ? null
+          : planOf({ from: season.fromOn, meets, closed, held }, byHandOf(records, entry));
       const timesBodyMass = timesBodyMassOf(records, entry.lifterId, today);
-      const lifter = { entryId: entry.id, lifterId: entry.lifterId, plan, timesBodyMass };
+      const { equipment } = recordById(records, 'lifter', entry.lifterId);
+      const lifter = { entryId: entry.id, lifterId: entry.lifterId, plan, equipment, timesBodyMass };
       const own = plan === null ? [] : ownWarnings(records, method, plans[plan]!, lifter, today);
       return { ...lifter, warnings: [...leftOut, ...own] };
     });
@@ -89,6 +103,41 @@ function closedFor(
     .toSorted(
       (a, b) => compareText(a.from, b.from) || compareText(a.until, b.until) || compareText(a.why, b.why),
     );
+}
+
+/** What the lifter is held to from the first day on, in its order, with the starts of the method that are too deep for it. */
+function heldFor(
+  records: ClubRecords,
+  { phases }: Method,
+  { fromOn }: RecordOf<'season'>,
+  { lifterId }: Entry,
+  today: string,
+): HeldTo[] {
+  const own = records.restriction.filter(
+    (one) => one.lifterId === lifterId && (one.untilOn === null || one.untilOn >= fromOn),
+  );
+  return own
+    .map((one): HeldTo => {
+      const { lift, fromOn: from, untilOn: until, leastBoxM, mostShare, shareOf } = one;
+      const starts = phases.flatMap(({ days }) =>
+        days.flatMap(({ groups }) =>
+          groups.filter((group) => group.lift === lift).flatMap(({ variants }) => variants),
+        ),
+      );
+      const each = new Map(starts.map(({ start }) => [JSON.stringify(start), start]));
+      const tooDeep = [...each.values()].filter((start) => isTooDeep(records, one, start, today));
+      return { lift, from, until, tooDeep, leastBoxM, mostShare, shareOf };
+    })
+    .toSorted((a, b) => compareText(JSON.stringify(a), JSON.stringify(b)));
+}
+
+/** A start of which nothing can be told is left to the day, which refuses it where it must. */
+function isTooDeep(records: ClubRecords, one: Restriction, start: Start, on: string): boolean {
+  const bottomM = (of: Start) => assembleHeights(records, one.lifterId, one.lift, of, on).bottomM;
+  const why = assembledOrNull(() =>
+    tooDeep([one], start, bottomM(start), (heightM) => bottomM({ way: 'box', heightM })),
+  );
+  return why !== null;
 }
 
 /** What was set of everybody's groups and of this lifter's own, which goes before. */

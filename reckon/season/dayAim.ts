@@ -58,6 +58,18 @@ export function aimByHand(aim: Aim): AimOfWeek {
   return { aim, leastTimesBodyMass: null, bandShare, ...shares };
 }
 
+/** A sum in floating point may miss a whole thousandth by this. */
+const ROUNDING = 1e-9;
+
+/** The same with all shares less in one proportion, down to whole thousandths; an aim at none stays. */
+export function scaledAim(of: AimOfWeek, factor: number): AimOfWeek {
+  if (of.aim.by !== 'percent') return of;
+  const less = (share: number) => Math.floor(1000 * share * factor + ROUNDING) / 1000;
+  const targets = of.aim.targets.map(({ basis, share }) => ({ basis, share: less(share) }));
+  const bandShare = of.bandShare && less(of.bandShare);
+  return { ...of, aim: { by: 'percent', targets }, bandShare, ...sharesOf(targets) };
+}
+
 type Targets = Extract<Aim, { by: 'percent' }>['targets'];
 
 /** Before anything hangs: of what bands add at lockout `LEFT_AT_BOTTOM` is taken to be left at the bottom, and the way between to be straight. */

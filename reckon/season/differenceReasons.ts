@@ -1,5 +1,6 @@
 import { isSame } from '#contract/changes/mergeFields.ts';
 import { lift as anyLift } from '#contract/records/lift.ts';
+import type { AskedPlan } from '#contract/season/clubSeason.ts';
 import type { DifferenceReason } from '#contract/season/planDifferences.ts';
 import type { SeasonAsk, SetByHand } from '#contract/season/seasonPlan.ts';
 import { groupsFor } from './groupsFor.ts';
@@ -12,6 +13,8 @@ export function differenceReasons(before: Side, now: Side, from: string): Differ
     ...ofSeason(before, now),
     ...ofMeets(was?.meets ?? [], is?.meets ?? []),
     ...ofClosed(was?.closed ?? [], is?.closed ?? [], from),
+    ...ofHeld(was?.held ?? [], is?.held ?? [], from),
+    ...ofEquipment(before, now),
     ...ofHand(was?.byHand ?? [], is?.byHand ?? [], from),
     ...ofStrength(before, now),
   ];
@@ -53,6 +56,25 @@ function ofClosed(was: SeasonAsk['closed'], is: SeasonAsk['closed'], from: strin
       .filter(isAhead)
       .map((closed) => ({ code: 'closedGone' as const, closed })),
   ];
+}
+
+function ofHeld(was: AskedPlan['held'], is: AskedPlan['held'], from: string): DifferenceReason[] {
+  const isAhead = ({ until }: AskedPlan['held'][number]) => until === null || until >= from;
+  return [
+    ...without(is, was)
+      .filter(isAhead)
+      .map((held) => ({ code: 'heldNew' as const, held })),
+    ...without(was, is)
+      .filter(isAhead)
+      .map((held) => ({ code: 'heldGone' as const, held })),
+  ];
+}
+
+/** Told where the plan that was taken knew of it. */
+export function ofEquipment({ lifter: was }: Side, { lifter: is }: Side): DifferenceReason[] {
+  return was.equipment === undefined || is.equipment === undefined || was.equipment === is.equipment
+    ? []
+    : [{ code: 'equipment', before: was.equipment, now: is.equipment }];
 }
 
 function ofHand(was: readonly SetByHand[], is: readonly SetByHand[], from: string): DifferenceReason[] {

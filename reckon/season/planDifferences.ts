@@ -8,7 +8,7 @@ import type {
   WeekDifference,
 } from '#contract/season/planDifferences.ts';
 import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
-import { differenceReasons } from './differenceReasons.ts';
+import { differenceReasons, ofEquipment } from './differenceReasons.ts';
 import { groupsFor } from './groupsFor.ts';
 import { planOf, type Side } from './Side.ts';
 
@@ -34,7 +34,8 @@ function whole({ lifterId }: LifterOfSeason, what: 'new' | 'gone'): LifterDiffer
 
 function changed(before: Side, now: Side, from: string): LifterDifference[] {
   const weeks = weekDifferences(before, now, from);
-  if (weeks.length === 0) return [];
+  // Other equipment leaves the shares as they are, and changes every bar.
+  if (weeks.length === 0 && ofEquipment(before, now).length === 0) return [];
   const why: DifferenceReason[] = differenceReasons(before, now, from);
   return [{ lifterId: now.lifter.lifterId, what: 'changed', why, weeks }];
 }

@@ -1,6 +1,7 @@
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import { isoWeek } from '#contract/calendar/isoWeek.ts';
 import type { GroupAsked, Method } from '#contract/records/method.ts';
+import type { HeldTo } from '#contract/season/heldTo.ts';
 import type {
   PlannedDay,
   PlannedGroup,
@@ -12,6 +13,7 @@ import type {
 import { sledWorkJ } from '#core/season/sledWork.ts';
 import { type LiftsAtShare, weekLoad } from '#core/season/weekLoad.ts';
 import { aimByHand, aimsOfWeek, inTurn, type WeekAt } from './dayAim.ts';
+import { aimKeptTo, heldOn, startsKeptTo } from './keptTo.ts';
 import { isHeldFree, layWeeks, type WeekLaid } from './layWeeks.ts';
 import { rotation, type StartChosen } from './rotation.ts';
 import { seasonWarnings } from './seasonWarnings.ts';
@@ -89,7 +91,11 @@ function plannedWeek(
       // What is left out is not done, and its variant stays due.
       if (set?.instead === null) return [];
       const instead = set?.instead ?? null;
-      return plannedGroups(group, within!, nextVariant(group, at, instead?.start ?? null), instead);
+      const held = heldOn(ask.held, group.lift, date);
+      const start = instead?.start ?? null;
+      // What the coach chose stands, too deep as it may be: the day says so.
+      const open = held.length === 0 || start !== null ? group : startsKeptTo(group, held);
+      return plannedGroups(group, within!, nextVariant(open, at, start), instead, held);
     });
     return [{ date, title, closed, groups: planned, ...beside }];
   });
@@ -118,10 +124,14 @@ function plannedGroups(
   at: WeekAt,
   { id: variantId, start }: GroupAsked['variants'][number],
   instead: SetByHand['instead'],
+  held: readonly HeldTo[],
 ): PlannedGroup[] {
   const { id: askedId, title, work, lift, leastChance, bounds } = asked;
   const blocks = instead?.blocks ?? inTurn(asked.blocks, at.weekOfWave);
-  const aims = instead?.aim ? [aimByHand(instead.aim)] : aimsOfWeek(asked.aim, at);
+  // What the coach set stands; the day keeps to the restriction when it is worked out.
+  const aims = instead?.aim
+    ? [aimByHand(instead.aim)]
+    : aimsOfWeek(asked.aim, at).map((aim) => aimKeptTo(aim, blocks, held));
   return aims.map((aimed) => ({
     askedId,
     title,

@@ -85,21 +85,24 @@ function sameBands(
 
 /** Told on the later of the two days. */
 function startsTooSoon({ phases }: Method, weeks: readonly PlannedWeek[]): SeasonWarning[] {
-  const last = new Map<string, number>();
+  const last = new Map<string, { week: number; byHand: boolean }>();
   return weeks.flatMap(({ phaseId, days }, week) => {
     const asked = phases.find(({ id }) => id === phaseId)?.days.flatMap(({ groups }) => groups) ?? [];
     return days.flatMap(({ date, title, groups }) =>
-      groups.flatMap(({ askedId, title: group, variantId, leastTimesBodyMass }): SeasonWarning[] => {
+      groups.flatMap(({ askedId, title: group, variantId, leastTimesBodyMass, byHand }): SeasonWarning[] => {
         const method = asked.find(({ id }) => id === askedId);
         const variant = method?.variants.find(({ id }) => id === variantId);
         // Levels of strength are the same work; a group with one start has nothing else to do.
         if (method === undefined || variant === undefined) return [];
         if (leastTimesBodyMass !== null || method.variants.length === 1) return [];
         const key = `${askedId} ${variantId}`;
-        const weeksAgo = week - (last.get(key) ?? Number.NEGATIVE_INFINITY);
-        last.set(key, week);
+        const before = last.get(key);
+        last.set(key, { week, byHand });
         const { restWeeks } = method;
-        return restWeeks === 0 || weeksAgo > restWeeks
+        // Where a restriction leaves few starts, nobody chose that they come so often.
+        if (before === undefined || restWeeks === 0 || !(byHand || before.byHand)) return [];
+        const weeksAgo = week - before.week;
+        return weeksAgo > restWeeks
           ? []
           : [{ code: 'tooSoon', group, variant: variant.title, weeks: weeksAgo, restWeeks, date, title }];
       }),

@@ -12,6 +12,7 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
+import { askedOf } from './askedOf.ts';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
 
 const labels = { lifterId: 'For whom', instead: 'What is done', note: 'Note' };
@@ -36,7 +37,7 @@ export function HandForm(props: {
   const [blocks, setBlocks] = useState<Block[] | null>(kept?.instead?.blocks ?? null);
   const [aim, setAim] = useState<Aim | null>(kept?.instead?.aim ?? null);
   const [note, setNote] = useState(kept?.note ?? '');
-  const variants = variantsOf(season, asked.id);
+  const variants = askedOf(season, of, date, asked.id)?.variants ?? [];
   const start: Start | null =
     variants.find(({ id }) => id === startId)?.start ?? kept?.instead?.start ?? null;
   const called = `${asked.title} on ${shortDate(date)}`;
@@ -157,9 +158,4 @@ export function HandForm(props: {
       <TextField {...fields.text('note')} value={note} onChange={setNote} />
     </RecordForm>
   );
-}
-
-function variantsOf({ method }: SeasonView, askedId: string) {
-  const groups = method.phases.flatMap(({ days }) => days.flatMap(({ groups: asked }) => asked));
-  return groups.find(({ id }) => id === askedId)?.variants ?? [];
 }

@@ -1,17 +1,21 @@
 import { useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
+import { massRange } from '#contract/season/farSentence.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord, liftWords } from '#contract/words/liftWords.ts';
 import { referenceMaximum } from '#reckon/day/referenceMaximum.ts';
 import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { endsOfSet } from '#reckon/log/endsOfSet.ts';
+import { workOfSet } from '#reckon/season/workOfSet.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useLifterSets } from '#web/api/useLifterSets.ts';
+import { useStrengthAhead } from '#web/api/useWeeksAhead.ts';
 import { SeasonLegend } from '#web/charts/SeasonLegend.tsx';
 import { Choice } from '#web/parts/Choice.tsx';
 import { DataTable } from '#web/parts/DataTable.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
+import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { doneByWeek } from './doneByWeek.ts';
 import { lifterWeekColumns } from './lifterWeekColumns.tsx';
 import { phasesIn } from './phasesIn.ts';
@@ -30,11 +34,17 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
   const { data: sets } = useLifterSets(lifter.id);
   const done = useMemo(() => {
     const referenceKg = assembledOrNull(() => referenceMaximum(club, lifter.id, lift, season.today).kg);
-    return doneByWeek(sets ?? [], lift, {
+    const first = plan.weeks[0]?.monday ?? season.today;
+    const ofSeason = (sets ?? []).filter(({ doneOn }) => doneOn >= first);
+    return doneByWeek(ofSeason, lift, {
       referenceKg,
       lockoutKg: (set) => endsOfSet(club, set)?.lockoutKg ?? null,
+      workJ: (set) => workOfSet(club, set)?.workJ ?? null,
     });
-  }, [club, sets, lifter.id, lift, season.today]);
+  }, [club, sets, plan, lifter.id, lift, season.today]);
+  const { mass } = useUnits();
+  const { data: strength } = useStrengthAhead(season.id, lifter.id);
+  const maxima = strength?.lifts.find((one) => one.lift === lift)?.weeks;
   const scene = useMemo(() => seasonScene({ ...season, lifters: [of] }, lift), [season, of, lift]);
   const openWeek = (monday: string | undefined) => {
     if (monday) go(`/${season.id}?${new URLSearchParams({ week: monday, lifter: lifter.id, lift })}`);
@@ -63,7 +73,10 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
       <SeasonLegend phases={phasesIn(season, [of])} />
       <DataTable
         label={`Weeks of ${lifter.name}, ${liftWord(lift)}`}
-        columns={lifterWeekColumns(season, of, lift, done)}
+        columns={lifterWeekColumns(season, of, lift, done, (monday, share) => {
+          const maximum = maxima?.find((week) => week.monday === monday);
+          return maximum === undefined ? '' : massRange(maximum, share, mass);
+        })}
         rows={plan.weeks}
         keyOf={({ monday }) => monday}
         nameOf={({ monday }) => shortDate(monday)}
@@ -73,7 +86,8 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
       <p className="small quiet">
         Shares are of the maximum that percentages refer to, for done sets as it is known today. Planned:
         work-up sets included, bands as the aim asks for them. Done: every logged set of that lift that was
-        made, with what bands and chains truly gave at lockout.{' '}
+        made, with what bands and chains truly gave at lockout, and the work on the way up. Ranges hold 80
+        times of 100 as far as today can tell.{' '}
         <span className="with-keys">Arrows move, Enter opens a week.</span>
       </p>
       {of.warnings.length > 0 && (

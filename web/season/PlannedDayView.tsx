@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { groupSummary } from '#contract/paper/groupSummary.ts';
-import type { GroupAsked } from '#contract/records/method.ts';
 import type { PlannedByHand } from '#contract/records/season.ts';
 import { besideSentences } from '#contract/season/besideSentences.ts';
 import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
@@ -11,6 +10,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { NearBar } from './ahead/NearBar.tsx';
 import type { GroupAhead, WeekAhead } from './ahead/useWeekAhead.ts';
 import { workOfDays } from './ahead/workOfDays.ts';
+import { askedOf } from './askedOf.ts';
 import { HandForm } from './HandForm.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
 import { StartChoice } from './StartChoice.tsx';
@@ -134,16 +134,4 @@ function Work(props: {
       )}
     </div>
   );
-}
-
-/** As its method asks for it in the phase of that day. */
-function askedOf(
-  { method }: SeasonView,
-  { plan }: LifterSeason,
-  date: string,
-  askedId: string,
-): GroupAsked | undefined {
-  const week = plan.weeks.find(({ days }) => days.some((day) => day.date === date));
-  const phase = method.phases.find(({ id }) => id === week?.phaseId);
-  return phase?.days.flatMap(({ groups }) => groups).find(({ id }) => id === askedId);
 }

@@ -16,7 +16,11 @@ const set = (given: Partial<LoggedSet>): LoggedSet =>
     loggedAt: '2026-12-31T18:00:00Z',
     ...given,
   });
-const tell = { lockoutKg: ({ setup }: LoggedSet) => setup.barKg, referenceKg: 200 };
+const tell = {
+  lockoutKg: ({ setup }: LoggedSet) => setup.barKg,
+  workJ: ({ setup, made }: LoggedSet) => 5 * setup.barKg * made,
+  referenceKg: 200,
+};
 const bar = (barKg: number) => ({ ...set({}).setup, barKg });
 
 test('made lifts of one week count together across the turn of the year; struck sets and misses do not', () => {
@@ -30,14 +34,18 @@ test('made lifts of one week count together across the turn of the year; struck 
   ];
   // 28 December 2026 is the Monday of ISO week 2026-W53.
   expect([...doneByWeek(sets, 'squat', tell)]).toEqual([
-    ['2026-12-28', { lifts: 4, peakShare: 0.75 }],
-    ['2027-01-04', { lifts: 3, peakShare: 0.5 }],
+    ['2026-12-28', { lifts: 4, peakShare: 0.75, workJ: 5 * (3 * 100 + 150) }],
+    ['2027-01-04', { lifts: 3, peakShare: 0.5, workJ: 5 * 300 }],
   ]);
 });
 
 test('a load that cannot be told any more leaves the lifts and no share', () => {
-  const untold = doneByWeek([set({})], 'squat', { lockoutKg: () => null, referenceKg: 200 });
-  expect(untold.get('2026-12-28')).toEqual({ lifts: 3, peakShare: null });
+  const untold = doneByWeek([set({})], 'squat', {
+    lockoutKg: () => null,
+    workJ: () => null,
+    referenceKg: 200,
+  });
+  expect(untold.get('2026-12-28')).toEqual({ lifts: 3, peakShare: null, workJ: null });
   const nothingToShare = doneByWeek([set({})], 'squat', { ...tell, referenceKg: null });
-  expect(nothingToShare.get('2026-12-28')).toEqual({ lifts: 3, peakShare: null });
+  expect(nothingToShare.get('2026-12-28')).toEqual({ lifts: 3, peakShare: null, workJ: 1500 });
 });

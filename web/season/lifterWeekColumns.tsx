@@ -1,6 +1,7 @@
 import type { Lift } from '#contract/records/lift.ts';
 import type { Method } from '#contract/records/method.ts';
 import type { PlannedWeek, SeasonPlan } from '#contract/season/seasonPlan.ts';
+import { workText } from '#contract/season/workSentence.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { percent } from '#contract/words/percent.ts';
 import { PhaseSwatch } from '#web/charts/PhaseSwatch.tsx';
@@ -15,6 +16,8 @@ export function lifterWeekColumns(
   { plan }: LifterSeason,
   lift: Lift,
   done: ReadonlyMap<string, DoneInWeek>,
+  /** What a share of the maximum may come to in a week ahead; empty: nothing can be said. */
+  rangeOf: (monday: string, share: number) => string,
 ): Column<PlannedWeek>[] {
   const most = method.limits.mostHeavyLiftsAWeek;
   return [
@@ -63,7 +66,16 @@ export function lifterWeekColumns(
       key: 'peak',
       head: 'heaviest',
       numeric: true,
-      cell: (week) => shareText(weekShares(week, lift).peakShare),
+      cell: (week) => {
+        const { peakShare } = weekShares(week, lift);
+        const range = peakShare === null ? '' : rangeOf(week.monday, peakShare);
+        return (
+          <>
+            {shareText(peakShare)}
+            {range !== '' && <span className="season-about">{range}</span>}
+          </>
+        );
+      },
     },
     {
       key: 'doneLifts',
@@ -78,6 +90,16 @@ export function lifterWeekColumns(
       cell: ({ monday }) => shareText(done.get(monday)?.peakShare ?? null),
     },
     {
+      key: 'doneWork',
+      head: 'work',
+      numeric: true,
+      wideOnly: true,
+      cell: ({ monday }) => {
+        const workJ = done.get(monday)?.workJ ?? null;
+        return workJ === null ? '' : workText(workJ);
+      },
+    },
+    {
       key: 'all',
       head: 'All lifts planned',
       numeric: true,
@@ -86,7 +108,7 @@ export function lifterWeekColumns(
     },
     {
       key: 'heavy',
-      head: most === null ? 'of 90 % or more' : `of 90 % or more (${most} at most)`,
+      head: most === null ? '90 % or more' : `90 % or more (at most ${most})`,
       numeric: true,
       wideOnly: true,
       cell: ({ load: { heavyLifts } }) =>

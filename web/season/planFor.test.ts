@@ -4,7 +4,7 @@ import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
 import { planSeason } from '#reckon/season/planSeason.ts';
 import { planFor } from './planFor.ts';
 
-const ask = { from: '2027-01-04', meets: [{ title: 'Meet', date: '2027-05-08' }], closed: [] };
+const ask = { from: '2027-01-04', meets: [{ title: 'Meet', date: '2027-05-08' }], closed: [], held: [] };
 const strengthOf = (times: number | null) => ({
   timesBodyMass: { squat: times, bench: times, deadlift: times },
 });
@@ -13,6 +13,7 @@ function plans(): AskedPlan[] {
   return shippedMethods.map((method) => ({
     ...planSeason(method, ask, 9.81),
     closed: [],
+    held: [],
     byHand: [],
   }));
 }

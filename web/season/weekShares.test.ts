@@ -7,7 +7,7 @@ import { weekShares } from './weekShares.ts';
 const plans = shippedMethods.map((method) =>
   planSeason(
     method,
-    { from: '2027-01-04', meets: [{ title: 'Meet', date: '2027-07-10' }], closed: [] },
+    { from: '2027-01-04', meets: [{ title: 'Meet', date: '2027-07-10' }], closed: [], held: [] },
     9.81,
   ),
 );

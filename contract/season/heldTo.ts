@@ -1,0 +1,20 @@
+import { z } from 'zod';
+import { group } from '#contract/records/day.ts';
+import { localDate } from '#contract/records/kind.ts';
+import { restriction } from '#contract/records/lifters.ts';
+
+const { lift, leastBoxM, mostShare, shareOf } = restriction.shape.shape;
+
+/** What a lifter is held to in a lift for a while, as far as a plan goes by it. */
+export const heldTo = z.strictObject({
+  lift,
+  from: localDate,
+  /** Null: until further notice. */
+  until: localDate.nullable(),
+  /** Starts of the method that are too deep for this lifter. */
+  tooDeep: z.array(group.shape.start),
+  leastBoxM: leastBoxM.removeDefault(),
+  mostShare: mostShare.removeDefault(),
+  shareOf: shareOf.removeDefault(),
+});
+export type HeldTo = z.infer<typeof heldTo>;
