@@ -6,7 +6,7 @@ import { HUNG_PAIR } from './costTable.ts';
 import { handlingWeight, rotationChanges } from './handling.ts';
 import { improve } from './improve.ts';
 import { TIE } from './nextProposals.ts';
-import { type RackPlan, type RackPlans, rackPlans } from './rackPlans.ts';
+import { costOf, type RackPlan, type RackPlans, rackPlans } from './rackPlans.ts';
 import { settle } from './settle.ts';
 import { type SharedItem, sharedStock } from './sharedStock.ts';
 
@@ -64,10 +64,6 @@ export function allocate(input: AllocationInput): Allocation {
   }
   if (best === null) throw new RangeError('no sets exist that all lifters could hang at once');
   return describe(input, racks, best, stock, Math.min(bound, least));
-}
-
-function costOf(plans: readonly RackPlan[]): number {
-  return plans.reduce((sum, plan) => sum + plan.cost, 0);
 }
 
 function describe(

@@ -1,4 +1,4 @@
-import type { RackPlan, RackPlans } from './rackPlans.ts';
+import { costOf, type RackPlan, type RackPlans } from './rackPlans.ts';
 import { leftFor } from './settle.ts';
 import type { SharedItem } from './sharedStock.ts';
 
@@ -79,8 +79,4 @@ function afterMove(
     moved[rack] = plan;
   }
   return moved;
-}
-
-function costOf(plans: readonly RackPlan[]): number {
-  return plans.reduce((sum, plan) => sum + plan.cost, 0);
 }

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { rackPlans } from './rackPlans.ts';
+import { costOf, rackPlans } from './rackPlans.ts';
 import { sharedStock } from './sharedStock.ts';
 import { costByRules, crowded } from './tests/allocationByRules.ts';
 
@@ -37,6 +37,7 @@ it("finds a rack's cheapest rotation within whatever is allowed, asked again or 
           const least = Math.min(...costsWithin(input, allowed));
           const plan = plans.own(allowed)!;
           expect(plan.cost).toBeCloseTo(least, 9);
+          expect(costOf([plan, plan])).toBeCloseTo(2 * least, 9);
           expect(plan.most.every((count, item) => count <= allowed[item]!)).toBe(true);
           // A charge for every piece makes the cheapest dearer by no more than what it takes, and never cheaper.
           const charges = input.lifters.map(() => items.map(() => charge));

@@ -114,6 +114,11 @@ export function rackPlans(input: AllocationInput, rack: number, items: readonly 
   }
 }
 
+/** What plans cost together, without charges. */
+export function costOf(plans: readonly RackPlan[]): number {
+  return plans.reduce((sum, plan) => sum + plan.cost, 0);
+}
+
 /** Item by item; a loop of its own, since plans are looked up more often than made. */
 function isWithin(counts: readonly number[], most: readonly number[]): boolean {
   for (let item = 0; item < counts.length; item++) if (counts[item]! > most[item]!) return false;

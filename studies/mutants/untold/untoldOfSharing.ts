@@ -310,4 +310,46 @@ export const untoldOfSharing: readonly Untold[] = [
     changes: ['>= -> >', '- -> +'],
     why: 'What no better allocation has may be left to a rack for a while: only time is spent on it.',
   },
+  {
+    file: 'core/day/setLattice.ts',
+    within: 'if (found.has(key)) return;',
+    changes: ['found.has(key) -> false'],
+    why: 'A set that is found again is only looked at once more.',
+  },
+  {
+    file: 'core/day/setLattice.ts',
+    within: 'new Int32Array(sets.length + 1)',
+    changes: ['1 -> 2'],
+    why: 'A place more than is read.',
+  },
+  {
+    file: 'core/day/setLattice.ts',
+    within: 'let set = kept.length - 1; set >= 0;',
+    changes: ['- -> +', '>= -> >', '0 -> 1'],
+    why: 'The bare bar stands first and has nothing to take off, and beyond the last set stand no edges.',
+  },
+  {
+    file: 'core/day/setLattice.ts',
+    within: 'set < kept.length; set++) if',
+    changes: ['< -> <='],
+    why: 'Beyond the last set stands no mark.',
+  },
+  {
+    file: 'core/day/settle.ts',
+    within: 'round < MOST_ROUNDS',
+    changes: ['< -> <='],
+    why: 'Who has gained in four rounds may in a fifth: how good the first answer is, not the last.',
+  },
+  {
+    file: 'core/day/setLattice.ts',
+    within: 'new Int32Array(from.length + 1)',
+    changes: ['1 -> 2'],
+    why: 'A place more than is read.',
+  },
+  {
+    file: 'core/day/setLattice.ts',
+    within: 'edge < edgesOf[set + 1]!; edge++)\n      partEdges',
+    changes: ['< -> <='],
+    why: 'What is written one too far is written over by the next set, and past the end of a typed array nothing is.',
+  },
 ];
