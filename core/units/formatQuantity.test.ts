@@ -14,6 +14,13 @@ describe('formatQuantity', () => {
     [35.68, 'kgf', '35.7 kgf'],
     [78.66, 'lbf', '78.7 lbf'],
     [-0.001, 'kg', '0 kg'],
+    [102.256, 'kg', '102.26 kg'],
+    [225.444, 'lb', '225.44 lb'],
+    [1.0446, 'm', '1.045 m'],
+    [104.46, 'cm', '104.5 cm'],
+    [41.4, 'mm', '41 mm'],
+    [14.256, 'in', '14.26 in'],
+    [5.834, 'ft', '5.83 ft'],
   ])('%s in %s reads "%s"', (value, unit, text) => {
     expect(formatQuantity(toSi(value, unit), unit)).toBe(text);
   });

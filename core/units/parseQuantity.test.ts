@@ -32,6 +32,7 @@ describe('parseQuantity', () => {
     ['5 ft 10 in', 'cm', 70 * INCH_M],
     ["6'", 'cm', 72 * INCH_M],
     ['-0.15 m', 'cm', -0.15],
+    ['-5\'10"', 'cm', -70 * INCH_M],
     ['350', 'N', 350],
     ['35 kg', 'N', 35 * 9.80665],
     ['78 lb', 'N', 78 * LB_KG * 9.80665],
@@ -59,6 +60,18 @@ describe('parseQuantity', () => {
     expect(message).toContain(why);
     expect(message).toMatch(/\.$/);
     expect(message).not.toMatch(/[.!?] [A-Z]/);
+  });
+
+  it.each<[Unit, number]>([
+    ['kg', 2],
+    ['cm', 4],
+    ['N', 3],
+  ])('names examples that it reads itself where %s are asked for', (unit, count) => {
+    const parsed = parseQuantity('heavy', unit);
+    const { message } = parsed as { message: string };
+    const examples = message.slice(message.indexOf('for example ') + 12, -1).split(/, | or /);
+    expect(examples).toHaveLength(count);
+    for (const example of examples) expect(valueOf(example, unit)).toBeGreaterThan(0);
   });
 
   const anyUnit = fc.constantFrom(...(Object.keys(units) as Unit[]));
