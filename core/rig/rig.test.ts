@@ -49,6 +49,14 @@ describe('a band between anchor and bar', () => {
     expect(pullAtN({ way: 'choked', spentM: 0.12 }, 1.6)).toBeCloseTo(2 * neoHookeanN(1.5 / 0.92), 9);
   });
 
+  it('pulls a bar that goes straight up down by its share of the path from an anchor in front and to the side', () => {
+    // 0.3 m in front, 0.4 m to the side and 1.2 m below: 1.3 m of path, of which 12 / 13 point down.
+    const aside = { anchor: { xM: 0.3, yM: 0.4, zM: 0.1 } };
+    const pull = bandPull(band({ way: 'single' }, 0.1, aside), [], 0.2, 3);
+    expect(pull.downN(1.3)).toBeCloseTo((2 * neoHookeanN(1.3 / REST_M) * 12) / 13, 9);
+    expect(pull.foreAftN(1.3)).toBeCloseTo((2 * neoHookeanN(1.3 / REST_M) * 3) / 13, 9);
+  });
+
   it('hung from above it lifts the bar, most at the bottom, along its unloading curve', () => {
     const pull = bandPull(band({ way: 'single' }, 2.6), [], 0.7, 2.4);
     expect(pull.downN(0.8)).toBeCloseTo(-2 * 0.9 * neoHookeanN(1.8 / REST_M), 9);
