@@ -1,6 +1,7 @@
 import { relative } from 'node:path';
 import type { Mutant } from './mutantsOf.ts';
 import type { Untold } from './untold/Untold.ts';
+import { untoldOfMotion } from './untold/untoldOfMotion.ts';
 import { untoldOfPrices } from './untold/untoldOfPrices.ts';
 import { untoldOfRanking } from './untold/untoldOfRanking.ts';
 import { untoldOfSharing } from './untold/untoldOfSharing.ts';
@@ -11,6 +12,7 @@ import { untoldOfStrength } from './untold/untoldOfStrength.ts';
  * first, or nothing at all. A change that is tuned, or that no test happens to see, does not belong here.
  */
 export const untold: readonly Untold[] = [
+  ...untoldOfMotion,
   ...untoldOfPrices,
   ...untoldOfRanking,
   ...untoldOfSharing,
