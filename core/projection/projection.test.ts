@@ -62,6 +62,15 @@ test('the maximum ahead of one answer is lognormal: the gain of each week in the
   }
 });
 
+test('the bar of a probability is found where draws lie far apart, and is none where the body alone is too heavy', () => {
+  const apart = meetDay(
+    [100, 400].map((totalKg) => ({ ...draw, lnTotal: Math.log(totalKg) })),
+    raw,
+  );
+  for (const share of [0.025, 0.975]) expect(apart.chanceAt(apart.barAt(share))).toBeCloseTo(1 - share, 8);
+  expect(meetDay([{ ...draw, lnTotal: Math.log(50) }], raw).barAt(0.5)).toBe(0);
+});
+
 test('a parameter that no set told of gets the spread it had before; what was learned stays', () => {
   const prior = populationPrior('squat');
   const draws = Array.from({ length: 400 }, () => draw);
@@ -102,13 +111,35 @@ test('a truth within the interval, without it, and one that may be either', () =
   expect(coverage([{ low: 0.4, high: 1 }], 0.8)).toMatchObject({ least: 0, most: 1 });
 });
 
+test('a truth that is known to the point lies in one bin alone, and bounds that are just those of the interval are within it', () => {
+  const binOf = (at: number) => transformBins([{ low: at, high: at }], 4);
+  expect([0, 0.3, 0.5, 1].map(binOf)).toEqual([
+    [1, 0, 0, 0],
+    [0, 1, 0, 0],
+    [0, 0, 1, 0],
+    [0, 0, 0, 1],
+  ]);
+  expect(coverage([{ low: 0.25, high: 0.75 }], 0.5)).toMatchObject({ held: 1, least: 1, most: 1 });
+  for (const beside of [
+    { low: 0, high: 0.25 },
+    { low: 0.75, high: 1 },
+  ])
+    expect(coverage([beside], 0.5)).toMatchObject({ held: 0, least: 0, most: 1 });
+  expect(coverage([], 0.5)).toMatchObject({ held: 0, least: 0, most: 0 });
+});
+
 test('chances are counted where they fall, and the score is nought only for a prophet', () => {
   const tried = [
     { chance: 0.95, made: true },
     { chance: 0.9, made: false },
     { chance: 0.2, made: false },
   ];
-  const last = chanceBins(tried).at(-1)!;
+  const bins = chanceBins(tried);
+  // They go on from one another, from nought to one.
+  const ends = [...bins.map(({ from }) => from), 1];
+  expect(ends.toSorted((a, b) => a - b)).toEqual(ends);
+  expect([0, ...bins.map(({ to }) => to)]).toEqual(ends);
+  const last = bins.at(-1)!;
   expect([last.count, last.made]).toEqual([2, 1]);
   expect(last.expected).toBeCloseTo(1.85, 12);
   expect(brierScore(tried)).toBeCloseTo((0.0025 + 0.81 + 0.04) / 3, 12);
