@@ -27,7 +27,7 @@ module.exports = {
     only('core', 'core', 'core'),
     only('contract', 'contract', 'contract|core'),
     only('reckon', 'reckon', 'reckon|contract|core'),
-    only('store', 'store', 'store|contract|core/units'),
+    only('store', 'store', 'store|contract|core/units|core/numeric'),
     only('server', 'server', 'server|store|reckon|contract|core|demo'),
     only('cli', 'cli', 'cli|server|store|reckon|contract|core|demo'),
     only('web', 'web', 'web|reckon|contract|core'),

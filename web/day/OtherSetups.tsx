@@ -1,4 +1,4 @@
-import type { DayPlan, PlanPlace } from '#contract/day/dayPlan.ts';
+import type { PlanPlace } from '#contract/day/dayPlan.ts';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import { raisedAim } from '#contract/day/raisedAim.ts';
 import type { SignedPrescription } from '#contract/day/signedPrescription.ts';
