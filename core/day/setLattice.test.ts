@@ -21,7 +21,7 @@ function expectLattice({ sets, edges, edgesOf }: SetLattice, wanted: readonly Ge
   expect(sets.map(named).toSorted()).toEqual(held.map(named).toSorted());
   expect(sets.map(piecesOf)).toEqual(sets.map(piecesOf).toSorted((a, b) => a - b));
   sets.forEach((set, i) => {
-    const below = [...edges.slice(edgesOf[i], edgesOf[i + 1])].map((at) => named(sets[at]!));
+    const below = Array.from(edges.slice(edgesOf[i], edgesOf[i + 1]), (at) => named(sets[at]!));
     const oneLess = held.filter((one) => isPartOf(one, set) && piecesOf(one) === piecesOf(set) - 1);
     expect(below.toSorted()).toEqual(oneLess.map(named).toSorted());
   });

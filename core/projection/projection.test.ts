@@ -111,8 +111,9 @@ test('a truth within the interval, without it, and one that may be either', () =
   expect(coverage([{ low: 0.4, high: 1 }], 0.8)).toMatchObject({ least: 0, most: 1 });
 });
 
+const binOf = (at: number) => transformBins([{ low: at, high: at }], 4);
+
 test('a truth that is known to the point lies in one bin alone, and bounds that are just those of the interval are within it', () => {
-  const binOf = (at: number) => transformBins([{ low: at, high: at }], 4);
   expect([0, 0.3, 0.5, 1].map(binOf)).toEqual([
     [1, 0, 0, 0],
     [0, 1, 0, 0],

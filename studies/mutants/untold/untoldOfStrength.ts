@@ -1,6 +1,6 @@
 import type { Untold } from './Untold.ts';
 
-/** Where strength is estimated. */
+/** Where strength is estimated and carried to a meet. */
 export const untoldOfStrength: readonly Untold[] = [
   {
     file: 'core/strength/kalmanPass.ts',
@@ -61,5 +61,29 @@ export const untoldOfStrength: readonly Untold[] = [
     within: 'i < ABREAST; i++)',
     changes: ['< -> <='],
     why: 'Writing one past the end of a typed array does nothing.',
+  },
+  {
+    file: 'core/strength/straightTotals.ts',
+    within: 'let i = 0; i < 30; i++',
+    changes: ['30 -> 45'],
+    why: 'Thirty halvings find it to a billionth already.',
+  },
+  {
+    file: 'core/projection/meetDay.ts',
+    within: 'const HALVINGS = 34;',
+    changes: ['34 -> 51'],
+    why: 'Thirty-four halvings find it to a billionth already.',
+  },
+  {
+    file: 'core/projection/meetDay.ts',
+    within: '1 - chanceOfLn(middle) < probability',
+    changes: ['< -> <='],
+    why: 'No middle has just the wanted chance to the last digit, and either half would do.',
+  },
+  {
+    file: 'core/projection/censoredScore.ts',
+    within: 'high - low < 1e-12',
+    changes: ['< -> <='],
+    why: 'No two bounds lie just so far apart to the last digit.',
   },
 ];
