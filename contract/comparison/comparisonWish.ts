@@ -12,7 +12,7 @@ const wish = z.strictObject({
   lift,
   /** Start and what hangs on the bar; null where no setup is looked at. */
   family: setupFamily.nullable().default(null),
-  ways: z.tuple([wayName, wayName]),
+  ways: z.array(wayName).length(2),
   startsOn: localDate,
   weeks: z.int().min(LEAST_WEEKS).max(MOST_WEEKS),
   /** Who was asked and is willing. */
@@ -50,7 +50,8 @@ function refuseTogether({ value, issues }: z.core.ParsePayload<z.output<typeof w
           ? 'it must say the start and what hangs on the bar'
           : 'it must be empty where no setup is looked at',
     });
-  if (ways[0].toLowerCase() === ways[1].toLowerCase())
+  const [first, second] = ways.map((name) => name.toLowerCase());
+  if (first === second)
     issues.push({
       code: 'custom',
       path: ['ways'],
