@@ -1,6 +1,5 @@
 import type { Kysely } from 'kysely';
 import type { Prescription } from '#contract/records/prescription.ts';
-import { compareText } from '#core/numeric/compareText.ts';
 import { newId } from './newId.ts';
 import { parseKept } from './parseKept.ts';
 import type { PrescriptionRow, Tables } from './schema.ts';
@@ -91,8 +90,9 @@ export async function* allPrescriptions(
     .select(['prescription.dayId', 'prescription.number'])
     .where('prescription.clubId', '=', clubId)
     .where('day.removedSeq', 'is', null)
+    .orderBy('prescription.dayId')
+    .orderBy('prescription.number')
     .execute();
-  heads.sort((a, b) => compareText(a.dayId, b.dayId) || a.number - b.number);
   for (const { dayId, number } of heads) {
     const one = await prescriptionOf(db, clubId, dayId, number);
     if (one) yield one;

@@ -6,7 +6,6 @@ import { namedByRecord, namedBySet } from '#contract/log/namedBySet.ts';
 import type { KindName } from '#contract/records/allKinds.ts';
 import { shapeFields } from '#contract/records/fields.ts';
 import { type LoggedSet, loggedSet } from '#contract/records/loggedSet.ts';
-import { compareText } from '#core/numeric/compareText.ts';
 import { latestSeq } from './changeLog.ts';
 import { kindTable } from './kindTable.ts';
 import { logQuery, type SetFilter } from './logQuery.ts';
@@ -99,7 +98,7 @@ export async function* archivedSets(
 }
 
 /** As an archive writes them, which then has nothing to sort. */
-const fieldsByName = setFields.toSorted((a, b) => compareText(a.name, b.name));
+const fieldsByName = setFields.toSorted((a, b) => (a.name < b.name ? -1 : 1));
 
 async function dateAfter(
   db: Kysely<Tables>,

@@ -1,7 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { TakenPlan } from '#contract/records/takenPlan.ts';
 import type { TakenHead } from '#contract/season/seasonOffer.ts';
-import { compareText } from '#core/numeric/compareText.ts';
 import { newId } from './newId.ts';
 import { parseKept } from './parseKept.ts';
 import type { Tables, TakenPlanRow } from './schema.ts';
@@ -55,8 +54,9 @@ export async function* allTakenPlans(db: Kysely<Tables>, clubId: string): AsyncG
     .select(['takenPlan.seasonId', 'takenPlan.number'])
     .where('takenPlan.clubId', '=', clubId)
     .where('season.removedSeq', 'is', null)
+    .orderBy('takenPlan.seasonId')
+    .orderBy('takenPlan.number')
     .execute();
-  heads.sort((a, b) => compareText(a.seasonId, b.seasonId) || a.number - b.number);
   for (const { seasonId, number } of heads) {
     const one = await takenPlanOf(db, clubId, seasonId, number);
     if (one) yield one;

@@ -2,7 +2,6 @@ import { readdir, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { expect, onTestFinished, test } from 'vitest';
-import { doorOf } from '#server/jobs/clubDoor.ts';
 import { work } from '#server/jobs/jobs.ts';
 import { runHere } from '#server/jobs/runHere.ts';
 import { workThreads } from '#server/jobs/threads.ts';
