@@ -134,6 +134,21 @@ describe('allocate', () => {
     }
   });
 
+  it('hangs one set for everybody but for whom the coach fixed the bare bar', () => {
+    const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(1) };
+    const [bare, pair] = enumerateSetups(gear);
+    const fixed = { rack: 0, weight: 1, setFixed: true, ranking: rankingOf([bare!], [0.1]) };
+    const free = { rack: 0, weight: 1, setFixed: false, ranking: rankingOf([bare!, pair!], [0.5, 0.1]) };
+    const { chosen } = allocate({
+      racks: [gear],
+      lifters: [fixed, free, free],
+      bandChangeMinutes: 0.01,
+      oneSetPull: 1,
+      outOfTime: () => false,
+    });
+    expect(chosen.map((setup) => setup.set)).toEqual([bare, pair, pair]);
+  });
+
   it('says that nothing can hang where a lifter has no allowed set', () => {
     const gear: RackGear = { barKg: 20, collarsKg: 0, discs: [], chains: [], hookups: pairs(1) };
     const sets = enumerateSetups(gear);
