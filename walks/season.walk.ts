@@ -142,7 +142,7 @@ test('a group is set by hand and put back, and a method is changed in a figure, 
   await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
 });
 
-test('near days have bars, far weeks ranges, and a start that is proposed for one lifter is set by one tap', async ({
+test('near days have bars, far weeks ranges, and a start is proposed for one lifter with its reason', async ({
   page,
 }) => {
   // The first near week is worked out from nothing.

@@ -10,9 +10,9 @@ export interface StartChosen {
 }
 
 /**
- * Takes the next variant of a group in each week: the one that was done longest ago, the first of the list among those never done, of those that have
- * rested as long as the method says and that the coach has not chosen for a week before they would have rested again; of all of them where the
- * coach's choices leave none. Where the coach chose a start, that one is done, and rests afterwards if it is one of the list.
+ * Takes the next variant of a group in each week: the one that was done longest ago, the first of the list among those never done, without those that
+ * the coach has chosen for a week before they would have rested again, unless that leaves none. The longest ago has rested as long as the
+ * method says where any has. Where the coach chose a start, that one is done, and rests afterwards if it is one of the list.
  */
 export function rotation(chosenAhead: readonly StartChosen[] = []) {
   const done = new Map<string, number>();
@@ -26,9 +26,8 @@ export function rotation(chosenAhead: readonly StartChosen[] = []) {
           one.week - week <= group.restWeeks &&
           isSameStart(one.start, variant.start),
       );
-    const hasRested = (variant: Variant) => week - since(variant) > group.restWeeks;
-    const rested = group.variants.filter((variant) => hasRested(variant) && !comesTooSoon(variant));
-    const open = rested.length > 0 ? rested : group.variants;
+    const free = group.variants.filter((variant) => !comesTooSoon(variant));
+    const open = free.length > 0 ? free : group.variants;
     const due = chosen
       ? variantOf(group, chosen)
       : open.reduce((best, each) => (since(each) < since(best) ? each : best));
