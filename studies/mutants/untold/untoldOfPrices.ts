@@ -86,12 +86,6 @@ export const untoldOfPrices: readonly Untold[] = [
   },
   {
     file: 'core/day/boundBranch.ts',
-    within: `isLeaf ? 'cheapest' : 'promising'`,
-    changes: [`isLeaf ? 'cheapest' : 'promising' -> isLeaf ? ('promising') : ('cheapest')`],
-    why: 'Plans are settled one rack after another, each exactly, before they count: a walk left open only lowers a bound.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
     within: '(isLeaf || (branch.whole &&',
     changes: ['|| -> &&', '&& -> ||'],
     why: 'How often plans are offered changes how soon the best is found, not which it is: those of the best bound are offered at the end.',
@@ -143,12 +137,6 @@ export const untoldOfPrices: readonly Untold[] = [
   },
   {
     file: 'core/day/boundBranch.ts',
-    within: 'const MOMENTUM = 0.5;',
-    changes: ['0.5 -> 0.75'],
-    why: 'How prices are sought changes how long the search takes: a bound holds at any prices.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
     within: 'direction.flat(2).reduce((sum, value) => sum + value * value, 0)',
     changes: ['2 -> 3', '0 -> 1'],
     why: 'How prices are sought changes how long the search takes: a bound holds at any prices.',
@@ -188,12 +176,6 @@ export const untoldOfPrices: readonly Untold[] = [
     within: 'least() - bound))',
     changes: ['- -> +'],
     why: 'How far prices step at a time changes how long the search takes: a bound holds at any prices.',
-  },
-  {
-    file: 'core/day/boundBranch.ts',
-    within: '(needed[item] ? price : 0)',
-    changes: ['needed[item] ? price : 0 -> needed[item] ? (0) : (price)'],
-    why: 'Which prices are set back to nought changes how long the search takes: a bound holds at any prices.',
   },
   {
     file: 'core/day/boundBranch.ts',
