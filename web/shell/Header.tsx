@@ -15,7 +15,9 @@ export function Header() {
         </p>
         <nav className="shell-places" aria-label="Places">
           <Place to="/day">Day</Place>
-          <Place to="/season">Season</Place>
+          <Place to="/season" also="/comparison">
+            Season
+          </Place>
           <Place to="/lifters">Lifters</Place>
           <Place to="/gear">Gear</Place>
           <Place to="/log">Log</Place>
@@ -28,8 +30,11 @@ export function Header() {
   );
 }
 
-function Place({ to, children }: { to: string; children: string }) {
-  const [here] = useRoute(`${to}/*?`);
+/** `also`: where what is reached from that place alone stands. */
+function Place({ to, also = to, children }: { to: string; also?: string; children: string }) {
+  const [isThere] = useRoute(`${to}/*?`);
+  const [isAlso] = useRoute(`${also}/*?`);
+  const here = isThere || isAlso;
   return (
     <Link href={to} aria-current={here ? 'page' : undefined}>
       {children}
