@@ -69,13 +69,13 @@ export const untoldOfStrength: readonly Untold[] = [
     why: 'Thirty halvings find it to a billionth already.',
   },
   {
-    file: 'core/projection/meetDay.ts',
+    file: 'core/projection/lnBelow.ts',
     within: 'const HALVINGS = 34;',
     changes: ['34 -> 51'],
     why: 'Thirty-four halvings find it to a billionth already.',
   },
   {
-    file: 'core/projection/meetDay.ts',
+    file: 'core/projection/lnBelow.ts',
     within: '1 - chanceOfLn(middle) < probability',
     changes: ['< -> <='],
     why: 'No middle has just the wanted chance to the last digit, and either half would do.',
