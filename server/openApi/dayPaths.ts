@@ -7,8 +7,9 @@ import { answer, body, inPath, object, refusal } from './answers.ts';
 
 /** The routes that are about a training day's loads. */
 export function dayPaths() {
-  const solvedDay = z.toJSONSchema(standingPrescription, { io: 'output' });
-  const solved = answer('What was solved', solvedDay);
+  const now = standingPrescription.extend({ document: dayPlan });
+  const solved = answer('What was solved', z.toJSONSchema(now, { io: 'output' }));
+  const last = z.toJSONSchema(standingPrescription, { io: 'output' });
   return {
     '/api/days/{id}/solve': {
       parameters: [inPath('id', 'string')],
@@ -58,7 +59,7 @@ export function dayPaths() {
         summary: 'What was solved last for a training day',
         tags: ['day'],
         responses: {
-          200: answer('What was solved; null: nothing yet', { anyOf: [solvedDay, { type: 'null' }] }),
+          200: answer('What was solved; null: nothing yet', { anyOf: [last, { type: 'null' }] }),
           404: refusal('There is no such day'),
         },
       },

@@ -197,6 +197,7 @@ describe.each(databases)('the log on $name', ({ open }) => {
   test('goes and comes back with its lifter, and outlives the gear that it names', async () => {
     const { sets } = await store.logSets([squatSet()]);
     await store.remove('day', 'day-1');
+    await store.remove('comparison', 'comparison-1');
     const { seq } = await store.remove('lifter', 'lifter-1');
     expect(await store.loggedSets()).toEqual([]);
     await store.undo(seq);

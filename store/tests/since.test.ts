@@ -194,6 +194,7 @@ describe.each(databases)('what changed since on $name', ({ open }) => {
       expect(await told()).toBeUndefined();
       await store.undo(seq);
       expect(await told()).toBeUndefined();
+      await store.remove('comparison', 'comparison-1');
       const gone = await store.remove('lifter', 'lifter-1');
       expect(await told()).toBeUndefined();
       await store.undo(gone.seq);
@@ -217,6 +218,7 @@ describe.each(databases)('what changed since on $name', ({ open }) => {
       await store.correctSets([{ id: second!.id, set: squatSet({ reps: 4, made: 4 }) }]);
       expect(await touched()).toBeNull();
       await store.remove('day', 'day-1');
+      await store.remove('comparison', 'comparison-1');
       await store.remove('lifter', first!.lifterId);
       const without = await store.records();
       await store.strikeSet(more[0]!.id);

@@ -31,6 +31,7 @@ test('two clubs in one database, alike to the last id, never touch each other', 
   const { id: barId, ...bar } = smallClub().bar[1]!;
   await here.update('bar', barId, { ...bar, massKg: 17 });
   const gone = await here.remove('day', 'day-1');
+  await here.remove('comparison', 'comparison-1');
   await here.remove('lifter', 'lifter-1');
   await expect(here.undo(gone.seq)).rejects.toMatchObject({ reason: 'invalid' });
   await expect(here.strikeSet(logged.sets[0]!.id)).rejects.toMatchObject({ reason: 'missing' });
