@@ -51,6 +51,9 @@ export function bigClub(
       ...Object.fromEntries(
         kindsOwnedBy('lifter').map((kind) => [kind, ownOf<OfLifter>(club[kind]).map(({ own }) => own)]),
       ),
+      // Its people are known by other ids here.
+      comparison: [],
+      takenOut: [],
       liftHeights: ownOf(club.liftHeights).map(({ own, taller }) => ({
         ...own,
         bottomM: taller * own.bottomM,
