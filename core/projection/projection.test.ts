@@ -71,6 +71,20 @@ test('the bar of a probability is found where draws lie far apart, and is none w
   expect(meetDay([{ ...draw, lnTotal: Math.log(50) }], raw).barAt(0.5)).toBe(0);
 });
 
+test('so is the maximum ahead: of two answers far apart a quarter lies below the middle of the lower, three quarters below that of the higher', () => {
+  const asked = { equipment: 'raw', movedBodyKg: 60, weeks: 9 } as const;
+  const barAt = maximumAhead(
+    [100, 400].map((totalKg) => ({ ...draw, lnTotal: Math.log(totalKg) })),
+    asked,
+  );
+  for (const [share, totalKg] of [
+    [0.25, 100],
+    [0.75, 400],
+  ] as const)
+    expect(barAt(share) + 60).toBeCloseTo(totalKg * Math.exp(0.002 * 9), 5);
+  expect(maximumAhead([{ ...draw, lnTotal: Math.log(50) }], asked)(0.5)).toBe(0);
+});
+
 test('a parameter that no set told of gets the spread it had before; what was learned stays', () => {
   const prior = populationPrior('squat');
   const draws = Array.from({ length: 400 }, () => draw);
