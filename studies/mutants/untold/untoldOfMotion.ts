@@ -27,6 +27,24 @@ export const untoldOfMotion: readonly Untold[] = [
     why: 'No step ends just at a stop to the last digit.',
   },
   {
+    file: 'core/rep/ascend.ts',
+    within: 'const FIRST_STEP_S = 1e-2;',
+    changes: ['1e-2 -> 0.015'],
+    why: 'The error control finds the step from any first one.',
+  },
+  {
+    file: 'core/rep/ascend.ts',
+    within: 'const SHORTEST_TIMES = 0.2;',
+    changes: ['0.2 -> 0.30000000000000004'],
+    why: 'How fast steps get shorter changes their number; each is as right.',
+  },
+  {
+    file: 'core/rep/pushForce.ts',
+    within: 'lacking > 0 && tS < builtUpS',
+    changes: ['> -> >='],
+    why: 'Nothing is lacking then, so that nothing is taken off.',
+  },
+  {
     file: 'core/rep/maxBar.ts',
     within: 'repOf(heaviest, capability, 0)',
     changes: ['0 -> 1'],
