@@ -68,6 +68,10 @@ test('the bar of a probability is found where draws lie far apart, and is none w
     raw,
   );
   for (const share of [0.025, 0.975]) expect(apart.chanceAt(apart.barAt(share))).toBeCloseTo(1 - share, 8);
+  // Over both answers the chance is the mean of what each gives.
+  const [low, high] = [100, 400].map((totalKg) => meetDay([{ ...draw, lnTotal: Math.log(totalKg) }], raw));
+  for (const barKg of [40, 140, 340])
+    expect(apart.chanceAt(barKg)).toBeCloseTo((low!.chanceAt(barKg) + high!.chanceAt(barKg)) / 2, 12);
   expect(meetDay([{ ...draw, lnTotal: Math.log(50) }], raw).barAt(0.5)).toBe(0);
 });
 
@@ -82,6 +86,17 @@ test('so is the maximum ahead: of two answers far apart a quarter lies below the
     [0.75, 400],
   ] as const)
     expect(barAt(share) + 60).toBeCloseTo(totalKg * Math.exp(0.002 * 9), 5);
+  // Today nothing has drifted: a step at each answer.
+  const today = maximumAhead(
+    [100, 200, 400].map((totalKg) => ({ ...draw, lnTotal: Math.log(totalKg) })),
+    { ...asked, weeks: 0 },
+  );
+  for (const [share, totalKg] of [
+    [0.2, 100],
+    [0.5, 200],
+    [0.8, 400],
+  ] as const)
+    expect(today(share) + 60).toBeCloseTo(totalKg, 5);
   expect(maximumAhead([{ ...draw, lnTotal: Math.log(50) }], asked)(0.5)).toBe(0);
 });
 
