@@ -1,15 +1,16 @@
 import { Hono } from 'hono';
-import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import { markedJson } from '#server/guard/markedJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
+import { oncePerState } from '#server/jobs/oncePerState.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 
 /** Whether racks and bands do for what the seasons of the club ask, from today on. Worked out once for each state of the records, whoever asks. */
 export function gearAheadRoutes(store: ClubStore, run: RunWork) {
-  const markOfRecords = keptMark();
+  // Days and kept works change all the time, and nothing of them is asked here.
+  const markOfRecords = oncePerState(({ day: _day, workTemplate: _works, ...asked }) => fingerprint(asked));
   const checks = keptWork({
     most: 1,
     width: 1,
@@ -24,16 +25,4 @@ export function gearAheadRoutes(store: ClubStore, run: RunWork) {
   return new Hono().get('/seasons/gear', noQuery, async (c) =>
     markedJson(c, { warnings: await checks.ask(null, { signal: c.req.raw.signal }) }),
   );
-}
-
-/** What tells one state of what is asked from another, worked out once for each state of the records. */
-function keptMark() {
-  const known = new WeakMap<ClubRecords, string>();
-  return (records: ClubRecords): string => {
-    // Days and kept works change all the time, and nothing of them is asked here.
-    const { day: _day, workTemplate: _works, ...asked } = records;
-    const mark = known.get(records) ?? fingerprint(asked);
-    known.set(records, mark);
-    return mark;
-  };
 }

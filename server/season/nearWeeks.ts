@@ -13,6 +13,7 @@ import { nearDays } from '#reckon/season/nearDays.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
+import { oncePerState } from '#server/jobs/oncePerState.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -42,7 +43,10 @@ export function nearWeeks(
   keepIn: KeptAnswers,
   plans: SeasonPlans,
 ) {
-  const gearMark = keptGearMark();
+  // How gear and racks are called, which a plan says in words.
+  const gearMark = oncePerState(({ bandPair, hookup, chainPair, box, rack, bar, lifter }) =>
+    fingerprint([bandPair, hookup, chainPair, box, rack, bar, lifter]),
+  );
   const days = keptWork({
     most: mostDays,
     width: 1,
@@ -113,15 +117,4 @@ export function nearWeeks(
 
 function trains({ groups }: Day, lifterId: string): boolean {
   return groups.some(({ places }) => places.some((place) => place.lifterId === lifterId));
-}
-
-/** How gear and racks are called, which a plan says in words, once for each state of the records. */
-function keptGearMark() {
-  const known = new WeakMap<ClubRecords, string>();
-  return (records: ClubRecords): string => {
-    const { bandPair, hookup, chainPair, box, rack, bar, lifter } = records;
-    const mark = known.get(records) ?? fingerprint([bandPair, hookup, chainPair, box, rack, bar, lifter]);
-    known.set(records, mark);
-    return mark;
-  };
 }

@@ -10,6 +10,7 @@ import { clubSeason, type RecallPlan } from '#reckon/season/clubSeason.ts';
 import { keepPast } from '#reckon/season/keepPast.ts';
 import { planDifferences } from '#reckon/season/planDifferences.ts';
 import { newestKept } from '#server/jobs/newestKept.ts';
+import { oncePerState } from '#server/jobs/oncePerState.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
@@ -83,11 +84,10 @@ export function seasonPlans(store: ClubStore) {
  * lifters one change plans one anew.
  */
 function keptPlans() {
-  const known = new WeakMap<ClubRecords, Map<string, ClubSeason>>();
+  const known = oncePerState(() => new Map<string, ClubSeason>());
   const before = new Map<string, Map<string, AskedPlan>>();
   return (records: ClubRecords, seasonId: string, today: string): ClubSeason => {
-    const of = known.get(records) ?? new Map<string, ClubSeason>();
-    known.set(records, of);
+    const of = known(records);
     const key = `${today} ${seasonId}`;
     const found = of.get(key);
     if (found) return found;
