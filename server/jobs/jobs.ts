@@ -35,6 +35,12 @@ interface OfCopy {
   copy: CopyFile;
 }
 
+/** The club and its log with the gear that the log names, through a door of its own. */
+async function wholeClub(door: ClubDoor, throughDoor: Workplace['throughDoor']) {
+  const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
+  return throughDoor(door, (store) => clubWithFormerGear(store));
+}
+
 async function solve(
   asked: {
     records: ClubRecords;
@@ -167,8 +173,7 @@ export const work = jobTable({
       ) => {
         const { clubEvidence } = await import('#reckon/evidence/clubEvidence.ts');
         const { ofLabel } = await import('#reckon/evidence/ofLabel.ts');
-        const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
-        const club = await throughDoor(door, (store) => clubWithFormerGear(store));
+        const club = await wholeClub(door, throughDoor);
         const { records, log } = label === null ? club : ofLabel(club, label);
         return clubEvidence(records, log, tell);
       },
@@ -195,8 +200,7 @@ export const work = jobTable({
         { throughDoor }: Workplace,
       ) => {
         const { plannedComparison } = await import('#reckon/comparison/plannedComparison.ts');
-        const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
-        const { records, log } = await throughDoor(asked.door, (store) => clubWithFormerGear(store));
+        const { records, log } = await wholeClub(asked.door, throughDoor);
         return plannedComparison(records, log, asked.estimates, asked.wish, asked.seed, asked.plays);
       },
     },
@@ -213,8 +217,7 @@ export const work = jobTable({
         { throughDoor }: Workplace,
       ) => {
         const { toldComparison } = await import('#reckon/comparison/toldComparison.ts');
-        const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
-        const { records, log } = await throughDoor(asked.door, (store) => clubWithFormerGear(store));
+        const { records, log } = await wholeClub(asked.door, throughDoor);
         return toldComparison(records, log, asked.estimates, asked.comparison, asked.today);
       },
     },
@@ -244,8 +247,7 @@ export const work = jobTable({
       run: async ({ door }: { door: ClubDoor }, { tell, throughDoor }: Workplace) => {
         const { foretellMeets } = await import('#server/backtest/foretellMeets.ts');
         const { runBacktest } = await import('#server/backtest/runBacktest.ts');
-        const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
-        const club = await throughDoor(door, (store) => clubWithFormerGear(store));
+        const club = await wholeClub(door, throughDoor);
         return runBacktest(club, async (asked, toTell) => foretellMeets(asked, toTell), 1, tell);
       },
     },
