@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Comparison, TakenOut } from '#contract/records/comparison.ts';
-import { useRecords } from '#web/api/useRecords.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useKeptForm } from '#web/parts/useKeptForm.ts';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 
 const labels = { fromOn: 'From', why: 'Why' };
@@ -17,31 +17,18 @@ export function TakeOutForm(props: {
   onLeave: () => void;
 }) {
   const { comparison, lifterId, name, kept, today, onLeave } = props;
-  const records = useRecords('takenOut');
   const [fromOn, setFromOn] = useState(kept?.fromOn ?? today);
   const [why, setWhy] = useState(kept?.why ?? '');
   const record: Omit<TakenOut, 'id'> = { comparisonId: comparison.id, lifterId, fromOn, why };
   const fields = useRecordFields('takenOut', record, kept, labels);
   const called = `that ${name} was taken out`;
-  const save = async () => {
-    await (kept ? records.update({ ...record, id: kept.id }, called) : records.create(record, called));
-    onLeave();
-  };
+  const ends = useKeptForm('takenOut', { record, kept, called, onLeave });
   return (
     <RecordForm
       title={kept ? `${name} was taken out` : `Take ${name} out`}
-      onSave={save}
-      onLeave={onLeave}
+      {...ends}
       saveWord={kept ? 'Save' : 'Take out'}
       wrong={fields.wrong}
-      onRemove={
-        kept
-          ? () => {
-              onLeave();
-              void records.remove(kept.id, called);
-            }
-          : undefined
-      }
     >
       <TextField {...fields.text('fromOn')} type="date" value={fromOn} onChange={setFromOn} />
       <TextField {...fields.text('why')} value={why} hint="May stay empty." onChange={setWhy} />

@@ -4,12 +4,12 @@ import type { Restriction } from '#contract/records/lifters.ts';
 import { liftWord, liftWords } from '#contract/words/liftWords.ts';
 import { usualQuestion } from '#contract/words/usualQuestion.ts';
 import { useClub } from '#web/api/useClub.ts';
-import { useRecords } from '#web/api/useRecords.ts';
 import { NumberField } from '#web/parts/NumberField.tsx';
 import { PercentField } from '#web/parts/PercentField.tsx';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useKeptForm } from '#web/parts/useKeptForm.ts';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { BoxPick } from '#web/setup/BoxPick.tsx';
@@ -43,7 +43,6 @@ export function RestrictionForm(props: {
   const { restriction: kept, lifterId } = props;
   const units = useUnits();
   const { box: boxes } = useClub();
-  const records = useRecords('restriction');
   const [lift, setLift] = useState<Lift>(kept?.lift ?? 'squat');
   const [boxM, setBoxM] = useState(kept?.leastBoxM ?? null);
   const [load, setLoad] = useState(kept?.mostShare == null ? 'any' : kept.shareOf);
@@ -63,25 +62,13 @@ export function RestrictionForm(props: {
     note,
   };
   const fields = useRecordFields('restriction', record, kept, labels);
-  const save = async () => {
-    await (kept ? records.update({ ...record, id: kept.id }, called) : records.create(record, called));
-    props.onLeave();
-  };
+  const ends = useKeptForm('restriction', { record, kept, called, onLeave: props.onLeave });
   return (
     <RecordForm
       title={kept ? 'Change a restriction' : 'Restrict this lifter'}
-      onSave={save}
-      onLeave={props.onLeave}
+      {...ends}
       leaveWord={kept ? 'Leave unchanged' : 'Not now'}
       wrong={fields.wrong}
-      onRemove={
-        kept
-          ? () => {
-              props.onLeave();
-              void records.remove(kept.id, called);
-            }
-          : undefined
-      }
     >
       <SelectField {...fields.choice('lift')} value={lift} options={liftWords} onChange={setLift} />
       {lift === 'squat' && (

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { Lifter } from '#contract/records/lifters.ts';
 import type { Absence } from '#contract/records/season.ts';
-import { useRecords } from '#web/api/useRecords.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { useKeptForm } from '#web/parts/useKeptForm.ts';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
 
 const labels = { lifterId: 'Who', fromOn: 'First day away', untilOn: 'Last day away', why: 'Why' };
@@ -21,32 +21,19 @@ export function AbsenceForm(props: {
   onLeave: () => void;
 }) {
   const { absence: kept, of, today, onLeave } = props;
-  const records = useRecords('absence');
   const [lifterId, setLifterId] = useState(kept ? kept.lifterId : 'lifterId' in of ? of.lifterId : null);
   const [fromOn, setFromOn] = useState(kept?.fromOn ?? today);
   const [untilOn, setUntilOn] = useState(kept?.untilOn ?? today);
   const [why, setWhy] = useState(kept?.why ?? '');
   const record: Omit<Absence, 'id'> = { lifterId, fromOn, untilOn, why };
   const fields = useRecordFields('absence', record, kept, labels);
-  const save = async () => {
-    await (kept ? records.update({ ...record, id: kept.id }, called) : records.create(record, called));
-    onLeave();
-  };
+  const ends = useKeptForm('absence', { record, kept, called, onLeave });
   return (
     <RecordForm
       title={kept ? 'Change an absence' : 'Enter an absence'}
-      onSave={save}
-      onLeave={onLeave}
+      {...ends}
       leaveWord={kept ? 'Leave unchanged' : 'Not now'}
       wrong={fields.wrong}
-      onRemove={
-        kept
-          ? () => {
-              onLeave();
-              void records.remove(kept.id, called);
-            }
-          : undefined
-      }
     >
       {'lifters' in of && (
         <SelectField
