@@ -1,14 +1,11 @@
-import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { ClubState } from '#contract/changes/clubState.ts';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
 import { RequestError } from './request.ts';
-import { clubKey } from './useClub.ts';
+import { useRecordsNow } from './useRecordsNow.ts';
 
 /** The records of a kind as they were when a screen or a form was first there. */
 export function useFoundRecords<K extends KindName>(kind: K): (id: string) => RecordOf<K> {
-  const client = useQueryClient();
-  const now = (): readonly RecordOf<K>[] => client.getQueryData<ClubState>(clubKey)?.records[kind] ?? [];
+  const now = useRecordsNow(kind);
   const [found] = useState(() => new Map(now().map((record) => [record.id, record])));
   return (id) => {
     // One that came since was found as it now is.

@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
+import { mergeFields } from '#contract/changes/mergeFields.ts';
 import type { Day } from '#contract/records/day.ts';
 import { useRecords } from '#web/api/useRecords.ts';
+import { useRecordsNow } from '#web/api/useRecordsNow.ts';
 import { useNewest } from '#web/parts/useNewest.ts';
 
 export interface DayDraft {
@@ -20,6 +22,9 @@ const typedPauseMs = 500;
 /** A training day that is saved by itself: what is typed shows at once, the record follows. */
 export function useDayDraft(kept: Day): DayDraft {
   const { update } = useRecords('day');
+  const daysNow = useRecordsNow('day');
+  // What was just saved is known here a moment before the page is given it; whoever types in that moment goes on from it.
+  const keptNow = () => daysNow().find(({ id }) => id === kept.id) ?? kept;
   const [draft, setDraft] = useState<Day | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   const unsaved = useRef<Day | null>(null);
@@ -32,12 +37,12 @@ export function useDayDraft(kept: Day): DayDraft {
     const next = unsaved.current;
     if (next === null) return;
     try {
-      await update(next, undefined, found.current);
+      const saved = await update(next, undefined, found.current);
       setWrong(null);
-      found.current = next;
-      if (unsaved.current !== next) return;
-      unsaved.current = null;
-      setDraft(null);
+      const since = unsaved.current;
+      unsaved.current = since === null || since === next ? null : withSince(next, saved, since);
+      found.current = saved;
+      setDraft(unsaved.current);
     } catch (error) {
       setWrong(error instanceof Error ? error.message : String(error));
     }
@@ -49,8 +54,8 @@ export function useDayDraft(kept: Day): DayDraft {
     return unsaved.current === null;
   };
   const change = (how: (day: Day) => Day) => {
-    if (unsaved.current === null) found.current = kept;
-    unsaved.current = how(unsaved.current ?? kept);
+    if (unsaved.current === null) found.current = keptNow();
+    unsaved.current = how(unsaved.current ?? found.current);
     setDraft(unsaved.current);
     clearTimeout(timer.current);
     timer.current = setTimeout(() => void settle(), somebodyTypes() ? typedPauseMs : 0);
@@ -65,7 +70,15 @@ export function useDayDraft(kept: Day): DayDraft {
       leaveNow();
     };
   }, [leave]);
-  return { day: draft ?? kept, change, settle, wrong };
+  return { day: draft ?? keptNow(), change, settle, wrong };
+}
+
+/**
+ * A day that was changed on from `sent` while that was saved, brought to begin from what was saved: there the space at the end of a note
+ * is gone, and changes of others are in it.
+ */
+function withSince(sent: Day, saved: Day, since: Day): Day {
+  return { ...since, ...mergeFields({ ...sent }, { ...saved }, { ...since }, 'yours').merged };
 }
 
 function somebodyTypes(): boolean {
