@@ -27,7 +27,7 @@ export function seasonText(
   });
   const ahead =
     gear.length === 0
-      ? 'Racks and bands do for every day that is planned.'
+      ? 'Racks and bands are enough for every day that is planned.'
       : lines(gear.map(gearWarningSentence));
   return `${[...parts, `Racks and bands ahead\n\n${ahead}`].join('\n\n').replace(/\n{3,}/g, '\n\n')}\n`;
 }

@@ -31,7 +31,7 @@ test('a comparison is told to be too small before anybody starts, drawn neverthe
   await page.getByLabel('Looked at').selectOption({ label: 'lifts at meets' });
   for (const name of adults) await page.getByLabel(name, { exact: true }).check();
   const seen = page.getByRole('region', { name: 'What could be seen' });
-  await expect(seen.getByRole('status')).toContainText('This cannot be seen: of 8 lifters over 16 weeks');
+  await expect(seen.getByRole('status')).toContainText('This cannot be seen: with 8 lifters over 16 weeks');
   await expect(seen).toContainText('Anybody may say no, and leave at any time without a reason');
   await page.reload();
   await expect(page.getByLabel('Second way')).toHaveValue('waves of four weeks');
@@ -47,7 +47,7 @@ test('a comparison is told to be too small before anybody starts, drawn neverthe
   await page.getByRole('button', { name: 'Draw who gets which' }).click();
   await expect(page.getByRole('heading', { name: 'Three or four weeks', level: 1 })).toBeVisible();
   await expect(page.getByText(/^It begins on /)).toBeVisible();
-  await expect(page.getByText(/^This cannot be seen: of 8 lifters over 40 weeks/)).toBeVisible();
+  await expect(page.getByText(/^This cannot be seen: with 8 lifters over 40 weeks/)).toBeVisible();
   const table = page.getByRole('table', { name: 'Who trains by which' });
   for (const way of ['waves of three weeks', 'waves of four weeks'])
     await expect(table.getByRole('cell', { name: way })).toHaveCount(4);

@@ -163,7 +163,7 @@ test('near days have bars, far weeks ranges, and a start is proposed for one lif
   await expect(week.getByText(/^About \d+ to \d+ kg at lockout/).first()).toBeVisible();
   await week.getByRole('button', { name: /^Which start: Heavy single, bench press/ }).click();
   await expect(week.getByText(/^Proposed for this lifter: /)).toBeVisible();
-  await expect(week.getByText('is still being weighed')).toBeHidden({ timeout: 120_000 });
+  await expect(week.getByText('is still being worked out')).toBeHidden({ timeout: 120_000 });
   await eachSizeAndLight(page);
 });
 

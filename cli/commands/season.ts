@@ -12,15 +12,15 @@ export function seasonCommand(): Command {
   return new Command('season')
     .summary("the club's seasons, week by week, and what to look at")
     .description(
-      'Lays every season of the club backwards from its meets, as the records are now: weeks with their phase and what they come to, warnings with what mends them, and where racks and bands do not do for all seasons together.',
+      'Lays every season of the club backwards from its meets, as the records are now: weeks with their phase and what they come to, warnings with what would put them right, and where racks and bands are not enough for all seasons together.',
     )
     .option('--json', 'every week, day and group, and all warnings, as JSON in SI units')
     .addOption(clubOption())
     .addHelpText(
       'after',
       `
-Shares are of the maximum that percentages refer to; weeks ahead are aims and no bars. Limits on volume and on rises are rules of thumb.
-A season is no permission for a lift.`,
+Shares are of the maximum that percentages refer to; weeks ahead are aims, not bars. Limits on volume and on rises are rules of thumb.
+A plan is not a permission: local rules and the coach come first.`,
     )
     .action(writeSeasons);
 }

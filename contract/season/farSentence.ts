@@ -22,7 +22,7 @@ export function farSentence(
   const maximum = known.weeks.find((week) => week.monday === monday);
   if (maximum === undefined) return `More than a year ahead nothing can be said in ${mass}.`;
   const share = lockoutShare ?? meanShare;
-  if (share === null) return `What that is in ${mass} is said when the day is near.`;
+  if (share === null) return `What that is in ${mass} appears once the day is near.`;
   const where = lockoutShare === null ? 'on average over the range' : 'at lockout';
   const bands = bandShare ? `, of it ${massRange(maximum, bandShare, mass)} in bands` : '';
   return `About ${massRange(maximum, share, mass)} ${where}${bands}, by how strong this lifter may be then.`;

@@ -10,10 +10,10 @@ export function OutlookView({ wish, wrong }: { wish: ComparisonWish | null; wron
       {error ? (
         <p className="caution">{error.message}</p>
       ) : wish === null ? (
-        <p className="quiet">{wrong ?? 'Fill in what is above, and it is told here.'}</p>
+        <p className="quiet">{wrong ?? 'Fill in the fields above, and it is said here.'}</p>
       ) : outlook === undefined ? (
         <p className="quiet" aria-busy="true">
-          Playing such comparisons through.
+          Simulating such comparisons.
         </p>
       ) : (
         <div className={isBehind ? 'stack comparison-behind' : 'stack'} aria-busy={isBehind}>
@@ -29,9 +29,9 @@ export function OutlookView({ wish, wrong }: { wish: ComparisonWish | null; wron
           ))}
           <p>
             {outlook.pairs.length > 0 &&
-              `Pairs of alike lifters, a coin each: ${outlook.pairs.map((pair) => pair.map(({ name }) => name).join(' and ')).join('; ')}. `}
+              `Pairs of similar lifters, a coin each: ${outlook.pairs.map((pair) => pair.map(({ name }) => name).join(' and ')).join('; ')}. `}
             {outlook.alone.length > 0 &&
-              `Without one who is alike, two to a coin: ${outlook.alone.map(({ name }) => name).join(', ')}.`}
+              `Without a similar partner, two to a coin: ${outlook.alone.map(({ name }) => name).join(', ')}.`}
           </p>
           <Cautions cautions={outlook.cautions} />
         </div>

@@ -34,9 +34,7 @@ export function useWeekAhead(
       if (day.date < today || day.closed !== null) return null;
       if (isNear(day)) {
         if (near.error) return { says: near.error.message };
-        return near.data
-          ? nearOf(near.data.days, day.date, group)
-          : { says: 'Being worked out to bar and bands.' };
+        return near.data ? nearOf(near.data.days, day.date, group) : { says: 'Working out bar and bands.' };
       }
       if (strength.error) return { says: strength.error.message };
       return strength.data ? { says: farSentence(group, monday, strength.data, mass) } : null;
@@ -47,12 +45,12 @@ export function useWeekAhead(
 function nearOf(days: readonly NearDay[], date: string, { askedId, title }: PlannedGroup): GroupAhead {
   const day = days.find((one) => one.date === date);
   if (day === undefined)
-    return { says: 'Sets of that day are logged already; it is not worked out any more.' };
+    return { says: 'Sets of that day are already logged, so it is no longer worked out.' };
   const work = day.works.find((one) => one.askedId === askedId);
   if (work !== undefined) return { day, work };
   return {
     says: day.noRack.includes(title)
       ? 'No rack of the club takes this lift, so no bar can be worked out.'
-      : 'On the Day screen this lifter is not in this group any more.',
+      : 'On the Day screen this lifter is no longer in this group.',
   };
 }

@@ -44,7 +44,7 @@ export function MethodForm({ method, onLeave }: { method: Method; onLeave: () =>
       onSave={save}
       onLeave={onLeave}
       saveWord="Keep as the next version"
-      wrong={problems.length === 0 ? null : 'Something in the method does not go together; see below.'}
+      wrong={problems.length === 0 ? null : 'Some figures of the method do not fit together; see below.'}
     >
       <TextField
         label="Title"
