@@ -65,6 +65,13 @@ test('eight lifters with bar and true loads stand on the first screen of a lapto
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   }
+  await page.setViewportSize({ width: 1024, height: 768 });
+  const bands = page.getByRole('columnheader', { name: 'Bands' }).first();
+  const asBefore = await bands.boundingBox();
+  await page.getByRole('button', { name: /^\d Emre/ }).click();
+  await expect(page.getByLabel('Note for the sheet')).toBeVisible();
+  expect(await bands.boundingBox()).toEqual(asBefore);
+  await page.keyboard.press('Escape');
   await page.setViewportSize({ width: 390, height: 844 });
   const first = rows.first();
   for (const told of ['kg', 'At the bottom', 'At lockout'])
