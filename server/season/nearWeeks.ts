@@ -71,9 +71,9 @@ export function nearWeeks(
       const until = of.plan === null ? today : season.plans[of.plan]!.meets.at(-1)!.date;
       const { equipment } = recordById(records, 'lifter', lifterId);
       const estimates = await estimator.ofLifter(lifterId, today);
-      return { basis: [until, equipment, ...estimates], until, equipment, estimates };
+      return { basis: [until, equipment, ...estimates], records, until, equipment, estimates };
     },
-    work: (_of, { until, equipment, estimates }) => run('foretellMaxima', { until, equipment, estimates }),
+    work: (_of, { basis: _, ...asked }) => run('foretellMaxima', asked),
   });
 
   /** The near days of a week for one lifter, to bar and bands. */
