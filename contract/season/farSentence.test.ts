@@ -42,7 +42,7 @@ test('where nothing can be said of a far week, it says why', () => {
   expect(nothing).toMatch(/^Nothing is known of the squat of this lifter/);
   expect(farSentence(of, '2028-01-03', { lifts }, 'lb')).toMatch(/^More than a year ahead .* in lb\.$/);
   const bySpeed = { ...of, ...noShares, aim: { by: 'speed', fromMps: 0.6, toMps: 0.8 } } as const;
-  expect(farSentence(bySpeed, '2027-01-04', { lifts }, 'kg')).toMatch(/how fast .* when the day is near\.$/);
+  expect(farSentence(bySpeed, '2027-01-04', { lifts }, 'kg')).toMatch(/how fast .* once the day is near\.$/);
 });
 
 test('shares of strength are ranges at both ends; of a start that stops short of the full range lockout alone is told', () => {

@@ -18,7 +18,7 @@ export function farSentence(
   const maximum = known.weeks.find((week) => week.monday === monday);
   if (maximum === undefined) return `More than a year ahead nothing can be said in ${mass}.`;
   if (aim.by === 'speed')
-    return `What has that speed hangs on the bands and on how fast this lifter is then, so that it is said in ${mass} when the day is near.`;
+    return `What that is in ${mass} depends on the bands and on how fast this lifter is then; it appears once the day is near.`;
   if (aim.by === 'capability') return ofHeld(aim, group.start, maximum, mass);
   const share = lockoutShare ?? meanShare;
   if (share === null) return `What that is in ${mass} appears once the day is near.`;
