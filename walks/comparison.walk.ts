@@ -35,9 +35,9 @@ test('a comparison is told to be too small before anybody starts, drawn neverthe
   await expect(seen).toContainText('Anybody may say no, and leave at any time without a reason');
   await page.reload();
   await expect(page.getByLabel('Second way')).toHaveValue('waves of four weeks');
-  await expect(seen.getByRole('status')).toContainText('of 8 lifters over 16 weeks');
+  await expect(seen.getByRole('status')).toContainText('with 8 lifters over 16 weeks');
   await page.getByLabel('Lasts').fill('40');
-  await expect(seen.getByRole('status')).toContainText('of 8 lifters over 40 weeks');
+  await expect(seen.getByRole('status')).toContainText('with 8 lifters over 40 weeks');
   await eachSizeAndLight(page);
 
   await page.setViewportSize({ width: 1440, height: 900 });
