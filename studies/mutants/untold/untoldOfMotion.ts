@@ -52,6 +52,12 @@ export const untoldOfMotion: readonly Untold[] = [
   },
   {
     file: 'core/rep/ascend.ts',
+    within: 'return { t: 0, z: 0, v: 0, a: 0 };',
+    changes: ['0 -> 1', '0 -> 1', '0 -> 1', '0 -> 1'],
+    why: 'A step writes all four before anything reads them.',
+  },
+  {
+    file: 'core/rep/ascend.ts',
     within: 'const FINE = 1e-8;',
     changes: ['1e-8 -> 1.5000000000000002e-8'],
     why: 'Half as much error again is still far within what is promised, and claimed of closed forms.',
