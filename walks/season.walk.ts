@@ -117,7 +117,7 @@ test('a group is set by hand and put back, and a method is changed in a figure, 
 
   await page.getByRole('link', { name: /, version 1$/ }).click();
   await page.getByRole('button', { name: 'Change its figures' }).click();
-  await page.getByLabel('Phase').selectOption('Speed waves');
+  await page.getByLabel('Phase', { exact: true }).selectOption('Speed waves');
   const least = page.getByLabel('At least');
   await least.fill('4');
   await expect(page.getByRole('alert')).toContainText(
@@ -171,6 +171,7 @@ test('the phases of a method and its speeds are changed on its page: copied, mov
   await page.getByLabel('Always').fill('4');
   await expect(page.getByRole('alert')).toHaveCount(0);
   await eachSizeAndLight(page);
+  await page.setViewportSize({ width: 1440, height: 900 });
   await page.getByRole('button', { name: 'Keep as the next version' }).click();
   await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
   const titles = page.getByRole('heading', { level: 2 });

@@ -66,12 +66,12 @@ export function MethodForm({ method, onLeave }: { method: Method; onLeave: () =>
       />
       <FigureField
         label="Worked out to bar and bands"
-        word="weeks from today on"
+        word="weeks"
         value={draft.nearWeeks ?? usualNearWeeks}
         min={0}
         max={8}
         whole
-        hint="Later weeks are ranges. More weeks take longer to work out."
+        hint="From today on. Later weeks are ranges; more weeks take longer to work out."
         onChange={(nearWeeks) => setDraft({ ...draft, nearWeeks })}
       />
       <SelectField

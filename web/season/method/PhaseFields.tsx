@@ -26,13 +26,6 @@ export function PhaseFields(props: {
         maxLength={60}
         onChange={(title) => onChange({ title })}
       />
-      <TextField
-        label="What it is for"
-        value={phase.goal}
-        required
-        maxLength={600}
-        onChange={(goal) => onChange({ goal })}
-      />
       <SelectField
         label="A wave"
         value={String(phase.waveWeeks)}
@@ -93,16 +86,27 @@ export function PhaseFields(props: {
         hint="The lowest number first."
         onChange={(keepsBefore) => onChange({ keepsBefore })}
       />
-      <CheckField
-        label="Gone through again where there is more time"
-        checked={phase.isRound}
-        onChange={(isRound) => onChange({ isRound })}
-      />
-      <CheckField
-        label="Only where a meet was just before"
-        checked={phase.onlyAfterMeet}
-        onChange={(onlyAfterMeet) => onChange({ onlyAfterMeet })}
-      />
+      <div className="row season-whole">
+        <CheckField
+          label="Gone through again where there is more time"
+          checked={phase.isRound}
+          onChange={(isRound) => onChange({ isRound })}
+        />
+        <CheckField
+          label="Only where a meet was just before"
+          checked={phase.onlyAfterMeet}
+          onChange={(onlyAfterMeet) => onChange({ onlyAfterMeet })}
+        />
+      </div>
+      <div className="season-whole">
+        <TextField
+          label="What it is for"
+          value={phase.goal}
+          required
+          maxLength={600}
+          onChange={(goal) => onChange({ goal })}
+        />
+      </div>
     </>
   );
 }
