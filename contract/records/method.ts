@@ -193,7 +193,7 @@ function wrongInMethod({ phases }: Pick<Method, 'phases'>): Wrong[] {
     if (phase.mostWeeks < phase.leastWeeks)
       wrongs.push({
         path: [...here, 'mostWeeks'],
-        allowed: `it must be at least leastWeeks, ${phase.leastWeeks}`,
+        allowed: `it must be at least the fewest weeks of the phase, ${phase.leastWeeks}`,
       });
     const weekdays = phase.days.map(({ weekday }) => weekday);
     const again = weekdays.findIndex((weekday, day) => weekday <= (weekdays[day - 1] ?? 0));
@@ -256,7 +256,7 @@ function wrongInGroup(
         if (toMps <= fromMps)
           wrongs.push({
             path: [...here, 'aim', 'zones', at, 'toMps'],
-            allowed: `it must be above fromMps, ${fromMps}`,
+            allowed: `it must be above the speed that the zone begins at, ${fromMps}`,
           });
   }
   return wrongs;
