@@ -89,7 +89,7 @@ test('of two tablets that keep the same next version of a method at once, one is
     ask('POST', '/api/records/method', { methodDocument: { ...methodDocument, says, version } });
   const next = methodDocument.version + 1;
   const answers = await Promise.all([keep('By the first.', next), keep('By the second.', next)]);
-  expect(answers.map(({ status }) => status).toSorted()).toEqual([201, 409]);
+  expect(answers.map(({ status }) => status).toSorted((a, b) => a - b)).toEqual([201, 409]);
   const refused = answers.find(({ status }) => status === 409)!;
   expect(refused.json.error.message).toContain(`must be version ${next + 1}`);
   expect((await keep('By the second.', next + 1)).status).toBe(201);

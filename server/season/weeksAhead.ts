@@ -74,7 +74,8 @@ export function weeksAhead(
       const estimates = await estimator.ofLifter(lifterId, today);
       return { basis: [until, equipment, ...estimates], records, until, equipment, estimates };
     },
-    work: (_of, { basis: _, ...asked }) => run('foretellMaxima', asked),
+    work: (_of, { records, until, equipment, estimates }) =>
+      run('foretellMaxima', { records, until, equipment, estimates }),
   });
 
   /** One lifter's part of a day, to bar and bands; null: nobody trains then, it is not near, or it is lifted already. */
