@@ -17,6 +17,7 @@ import {
   label,
   mostLifters,
   mostTests,
+  refuseLate,
   refuseTwice,
   test,
   ways,
@@ -74,7 +75,8 @@ export const planComparisonOperation = operation({
       .max(mostTests)
       .default([])
       .describe('Tests before the start, from which the scatter of the club is taken'),
-  }).superRefine(({ lifters, past, startsOn }, context) => {
+  }).superRefine(({ lifters, past, startsOn, weeks }, context) => {
+    refuseLate({ startsOn, weeks }, context);
     refuseTwice(lifters, 'lifters', context);
     past.forEach(({ on }, i) => {
       if (on > startsOn)

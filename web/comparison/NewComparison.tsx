@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import { type ComparisonWish, comparisonWish } from '#contract/comparison/comparisonWish.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { notOfAge } from '#contract/records/notOfAge.ts';
-import { LEAST_WEEKS, MOST_WEEKS } from '#contract/records/planProblem.ts';
+import { LEAST_WEEKS, MOST_WEEKS, startProblem } from '#contract/records/planProblem.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { liftWords, startWords } from '#contract/words/liftWords.ts';
 import { notDrawnSentence } from '#contract/words/notDrawnSentence.ts';
@@ -41,7 +41,7 @@ export function NewComparison() {
   const lifterIds = chosen.lifterIds.filter((id) => offered.some((one) => one.id === id));
   const family = outcome === 'setup' ? { way, hung } : null;
   const wish = { outcome, lift, family, ways: [first, second], startsOn, weeks, lifterIds };
-  const wrong = wrongWith({ startsOn, lifterIds, ways: [first, second] }, today);
+  const wrong = wrongWith({ startsOn, weeks, lifterIds, ways: [first, second] }, today);
   const methods = [
     { value: NO_METHOD, word: 'none: the name says it' },
     ...club.method.map(({ id, methodDocument: of }) => ({
@@ -141,11 +141,14 @@ function readyWish(wish: object): ComparisonWish | null {
 }
 
 function wrongWith(
-  { startsOn, lifterIds, ways }: { startsOn: string; lifterIds: readonly string[]; ways: readonly string[] },
+  wish: { startsOn: string; weeks: number; lifterIds: readonly string[]; ways: readonly string[] },
   today: string,
 ): string | null {
+  const { startsOn, weeks, lifterIds, ways } = wish;
   if (startsOn !== '' && startsOn < today)
     return `First day is ${dateText(startsOn)}; a comparison begins today or later, since it is planned before anybody starts.`;
+  const late = startProblem(startsOn, weeks);
+  if (late !== null) return `First day is ${startsOn}; ${late}.`;
   const [first, second] = ways.map((name) => name.trim().toLowerCase());
   if (first !== '' && first === second) return 'Second way: give it another name than the first.';
   return lifterIds.length < 2 ? 'Lifters: tick at least two.' : null;
