@@ -165,6 +165,8 @@ describe('a drawn comparison weighed by the log since', () => {
   });
 });
 
+const believed = (kg: number) => ({ median: kg, low80: kg, high80: kg, low95: kg, high95: kg });
+
 describe('a club of two hundred lifters over two years', () => {
   const [startsOn, weeks] = ['2026-03-02', 104];
   const many = Array.from({ length: 200 }, (_, i) => ({ ...tall, id: `m${i}`, name: `Lifter ${i}` }));
@@ -173,7 +175,6 @@ describe('a club of two hundred lifters over two years', () => {
   /** A point a week, which rises by one way in thousandths and by the other not at all. */
   const estimatesFrom = (day: string, gainOf: (id: string) => number) =>
     many.map(({ id }, i): StrengthEstimate => {
-      const believed = (kg: number) => ({ median: kg, low80: kg, high80: kg, low95: kg, high95: kg });
       const history = Array.from({ length: weeks + 1 }, (_, week) => ({
         on: dateOfDay(dayNumber(day) + 7 * week),
         ...believed((120 + i) * Math.exp(gainOf(id) * week + Math.sin(7 * i + week) / 200)),

@@ -11,11 +11,13 @@ import { outcomeWords } from '#contract/words/outcomeText.ts';
 import { hungWords } from '#contract/words/variantText.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useDraw } from '#web/api/useComparison.ts';
+import { useWorkTold } from '#web/api/useWorkTold.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { Waiting } from '#web/parts/Waiting.tsx';
 import { LifterTicks } from '#web/setup/LifterTicks.tsx';
 import { OutlookView } from './OutlookView.tsx';
 import { useWishInAddress } from './useWishInAddress.ts';
@@ -30,6 +32,8 @@ export function NewComparison() {
   const [, go] = useLocation();
   const draw = useDraw();
   const chosen = useWishInAddress(today);
+  const told = useWorkTold('comparison');
+  const [isDrawing, setDrawing] = useState(false);
   const [title, setTitle] = useState('');
   const [firstMethodId, setFirstMethod] = useState<string | null>(null);
   const [secondMethodId, setSecondMethod] = useState<string | null>(null);
@@ -50,15 +54,20 @@ export function NewComparison() {
     })),
   ];
   const save = async () => {
-    const id = await draw({
-      ...comparisonWish.parse(wish),
-      title,
-      firstMethodId,
-      secondMethodId,
-      note: '',
-      seed: null,
-    });
-    go(`/${id}`);
+    setDrawing(true);
+    try {
+      const id = await draw({
+        ...comparisonWish.parse(wish),
+        title,
+        firstMethodId,
+        secondMethodId,
+        note: '',
+        seed: null,
+      });
+      go(`/${id}`);
+    } finally {
+      setDrawing(false);
+    }
   };
   return (
     <div className="stack loose comparison">
@@ -127,7 +136,13 @@ export function NewComparison() {
         />
         <LifterTicks lifters={offered} ticked={lifterIds} onChange={chosen.setLifterIds} />
         <NotOffered lifters={here} startsOn={judgedOn} />
-        <OutlookView wish={wrong === null ? readyWish(wish) : null} wrong={wrong} />
+        {isDrawing ? (
+          <section className="whole-line comparison-outlook" aria-label="The draw">
+            <Waiting what="Drawing, and playing what was drawn through:" told={told} />
+          </section>
+        ) : (
+          <OutlookView wish={wrong === null ? readyWish(wish) : null} wrong={wrong} />
+        )}
       </RecordForm>
     </div>
   );
