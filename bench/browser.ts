@@ -6,33 +6,46 @@ import { build } from 'esbuild';
 import { buildScreensWhenStale } from '#cli/buildScreens.ts';
 import { fillWithDemo } from '#cli/fillWithDemo.ts';
 import { openOneClub } from '#server/oneClub.ts';
-import { serve } from '#server/serve.ts';
 import playwrightConfig from '../playwright.config.ts';
+import { untilWeighed } from './crowd/untilWeighed.ts';
+import { watchedServer } from './crowd/watchedServer.ts';
 
 const SLOWER = 4;
 const OPENINGS = 7;
 const LIFTERS = 8;
 const FRAMES = 300;
 
-/** What the browser does on the demo club: the first page on a processor four times slower, and one frame of a drag. */
+/**
+ * What the browser does on the demo club: the first page on a processor four times slower, and one frame of a drag. The server has a
+ * process of its own, as with a coach, and has nothing left to work out.
+ */
 export async function run(): Promise<void> {
   await buildScreensWhenStale(console.log);
   const folder = mkdtempSync(join(tmpdir(), 'rackwright-bench-'));
-  const store = await openOneClub(join(folder, 'club.sqlite'), { name: 'the bench' });
-  await fillWithDemo(store);
-  const day = (await store.list('day')).find(({ groups }) =>
-    groups.some(({ places }) => places.length === LIFTERS),
-  )!;
-  const { url, close } = await serve({ store, port: 0 });
+  const path = join(folder, 'club.sqlite');
+  const dayId = await demoClub(path);
+  const { url, close } = await watchedServer(path);
   const browser = await chromium.launch(playwrightConfig.use!.launchOptions);
   try {
-    await firstPage(browser, `${url}/day/${day.id}`);
+    await untilWeighed(url);
+    await firstPage(browser, `${url}/day/${dayId}`);
     await dragFrame(browser, url);
   } finally {
     await browser.close();
     await close();
-    await store.close();
     rmSync(folder, { recursive: true });
+  }
+}
+
+/** Writes the demo club and answers with its day of as many lifters as are looked for. */
+async function demoClub(path: string): Promise<string> {
+  const store = await openOneClub(path, { name: 'the bench' });
+  try {
+    await fillWithDemo(store);
+    const days = await store.list('day');
+    return days.find(({ groups }) => groups.some(({ places }) => places.length === LIFTERS))!.id;
+  } finally {
+    await store.close();
   }
 }
 

@@ -10,6 +10,7 @@ import type { Told } from './crowd/people.ts';
 import { people } from './crowd/peopleAside.ts';
 import { quantile } from './crowd/quantiles.ts';
 import type { ScreenName } from './crowd/screen.ts';
+import { untilWeighed } from './crowd/untilWeighed.ts';
 import { type Watched, type WatchedServer, watchedServer } from './crowd/watchedServer.ts';
 
 const PEOPLE = 60;
@@ -77,16 +78,6 @@ async function makeClub(path: string, today: string): Promise<void> {
   await untilWeighed(server.url);
   await server.close();
   await cp(join(path, '..'), kept, { recursive: true });
-}
-
-/** Everybody's strength is worked out behind the first start; that is measured elsewhere. */
-async function untilWeighed(url: string): Promise<void> {
-  for (let quiet = 0; quiet < 3; ) {
-    await pause(1000);
-    const answer = await fetch(`${url}/api/estimates/all`);
-    const { progress } = (await answer.json()) as { progress: { running: boolean } };
-    quiet = progress.running ? 0 : quiet + 1;
-  }
 }
 
 /** What the people saw who log a set a second each, beside so many screens. */

@@ -54,7 +54,7 @@ static double step(const state *from, double h, state *out) {
   out->a = acceleration(out->t, out->z, out->v);
   double ev = h * (71.0 / 57600 * a - 71.0 / 16695 * a3 + 71.0 / 1920 * a4 - 17253.0 / 339200 * a5 + 22.0 / 525 * a6 - out->a / 40);
   double ez = h * (71.0 / 57600 * v - 71.0 / 16695 * v3 + 71.0 / 1920 * v4 - 17253.0 / 339200 * v5 + 22.0 / 525 * v6 - out->v / 40);
-  return fmax(fabs(ez) / (TOLERANCE * (LOCKOUT - BOTTOM)), fabs(ev) / TOLERANCE);
+  return fmax(fabs(ez), fabs(ev)) / TOLERANCE;
 }
 
 /* Which quantity a step is to end on: the turn of the speed, standstill or lockout. */

@@ -5,16 +5,20 @@ import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
+import type { LifterNearDay } from './nearDaysOf.ts';
+import { nearDaysText } from './nearDaysText.ts';
 import { table } from './table.ts';
 
-/** Seasons for the terminal: each plan with whose it is, its weeks, and what to look at. */
+/** Seasons for the terminal: each plan with whose it is, its weeks, and what to look at; the near days by their seasons, null where none were asked for. */
 export function seasonText(
-  { lifter }: Pick<ClubRecords, 'lifter'>,
+  records: Pick<ClubRecords, 'club' | 'lifter'>,
   seasons: readonly ClubSeason[],
   gear: readonly GearWarning[],
+  near: readonly LifterNearDay[] | null,
+  today: string,
 ): string {
   if (seasons.length === 0) return 'The club has no season yet: make one on the page Season.\n';
-  const nameOf = (lifterId: string) => lifter.find(({ id }) => id === lifterId)!.name;
+  const nameOf = (lifterId: string) => records.lifter.find(({ id }) => id === lifterId)!.name;
   const parts = seasons.map((season) => {
     const plans = season.plans.map((plan, at) => {
       const whose = season.lifters.filter((one) => one.plan === at).map((one) => nameOf(one.lifterId));
@@ -23,11 +27,13 @@ export function seasonText(
     const own = season.lifters.flatMap(({ lifterId, warnings }) =>
       warningSentences(warnings).map(({ sentence }) => `${nameOf(lifterId)}: ${sentence}`),
     );
-    return [`${season.title}, by "${season.method.title}"`, ...plans, lines(own)].join('\n\n');
+    const days = near?.filter(({ seasonId }) => seasonId === season.seasonId);
+    const ahead = days ? [nearDaysText(records, days, today)] : [];
+    return [`${season.title}, by "${season.method.title}"`, ...plans, lines(own), ...ahead].join('\n\n');
   });
   const ahead =
     gear.length === 0
-      ? 'Racks and bands do for every day that is planned.'
+      ? 'Racks and bands are enough for every day that is planned.'
       : lines(gear.map(gearWarningSentence));
   return `${[...parts, `Racks and bands ahead\n\n${ahead}`].join('\n\n').replace(/\n{3,}/g, '\n\n')}\n`;
 }

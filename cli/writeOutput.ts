@@ -22,7 +22,7 @@ export async function writeOutput(
     const there = await lstat(file).catch(() => null);
     if (there !== null && !there.isFile() && !there.isDirectory())
       throw new Error(
-        'it is a link or no ordinary file; name an ordinary one, or leave --out away and redirect.',
+        'it is a link or not an ordinary file; name an ordinary one, or leave --out off and redirect.',
       );
     await writeKept(beside, pieces);
     await rename(beside, file);

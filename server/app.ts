@@ -30,7 +30,7 @@ import { estimateRoutes } from './routes/estimates.ts';
 import { evidenceRoutes } from './routes/evidence.ts';
 import { gearAheadRoutes } from './routes/gearAhead.ts';
 import { logFileRoutes } from './routes/logFile.ts';
-import { nearWeekRoutes } from './routes/nearWeeks.ts';
+import { nearDayRoutes } from './routes/nearDays.ts';
 import { newSeasonRoutes } from './routes/newSeason.ts';
 import { openApiRoutes } from './routes/openApi.ts';
 import { projectionRoutes } from './routes/projection.ts';
@@ -38,8 +38,8 @@ import { recordRoutes } from './routes/records.ts';
 import { screenRoutes } from './routes/screens.ts';
 import { seasonRoutes } from './routes/seasons.ts';
 import { setRoutes } from './routes/sets.ts';
-import { nearWeeks } from './season/nearWeeks.ts';
 import { seasonPlans } from './season/seasonPlans.ts';
+import { weeksAhead } from './season/weeksAhead.ts';
 import { type StrengthEstimator, strengthEstimator } from './strength/strengthEstimator.ts';
 
 export interface AppParts {
@@ -97,7 +97,7 @@ export function createApp({
     .route('/api', dayRoutes(store, run, estimator, keepIn, news))
     .route('/api', calendarRoutes(store, calendar, telephones))
     .route('/api', seasonRoutes(store, plans))
-    .route('/api', nearWeekRoutes(nearWeeks(store, run, estimator, keepIn, plans)))
+    .route('/api', nearDayRoutes(weeksAhead(store, run, estimator, keepIn, plans)))
     .route('/api', setRoutes(store, run))
     .route('/api', logFileRoutes(store, run, takeIn))
     .route('/api', estimateRoutes(store, run, estimator, keepIn))

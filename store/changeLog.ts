@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Standing } from '#contract/changes/clubState.ts';
 import type { Who } from '#contract/changes/who.ts';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import { askedOften } from './askedOften.ts';
 import { momentAfter } from './moment.ts';
 import { parseKept } from './parseKept.ts';
 import type { ChangeRow, Tables } from './schema.ts';
@@ -57,31 +58,36 @@ export async function appendChange(
     ...done,
   };
   const { entries, sets, replaced, ...rest } = change;
-  await db
-    .insertInto('change')
-    .values({
-      ...rest,
-      clubId,
-      who: JSON.stringify(who),
-      replaced: Number(replaced),
-      entries: JSON.stringify(entries),
-      sets: sets && JSON.stringify(sets),
-    })
-    .execute();
+  await insertChange(db, {
+    ...rest,
+    clubId,
+    who: JSON.stringify(who),
+    replaced: Number(replaced),
+    entries: JSON.stringify(entries),
+    sets: sets && JSON.stringify(sets),
+  });
   return change;
 }
 
+const insertChange = askedOften(
+  (db, { clubId, seq, madeAt, who, undoes, replaced, entries, sets }: ChangeRow) =>
+    db.insertInto('change').values({ clubId, seq, madeAt, who, undoes, replaced, entries, sets }),
+);
+
 /** The club's last change. */
 export async function latestStanding(db: Kysely<Tables>, clubId: string): Promise<Standing> {
-  const row = await db
+  const [row] = await lastStanding(db, { clubId });
+  return row ?? { seq: 0, madeAt: null };
+}
+
+const lastStanding = askedOften((db, { clubId }: { clubId: string }) =>
+  db
     .selectFrom('change')
     .select(['seq', 'madeAt'])
     .where('clubId', '=', clubId)
     .orderBy('seq', 'desc')
-    .limit(1)
-    .executeTakeFirst();
-  return row ?? { seq: 0, madeAt: null };
-}
+    .limit(1),
+);
 
 /** Number of the club's last change; 0 before the first. */
 export async function latestSeq(db: Kysely<Tables>, clubId: string): Promise<number> {
@@ -140,16 +146,18 @@ export async function changesTouching(
 
 /** Whether a change after a number touched any record or replaced the whole club. */
 export async function touchesRecords(db: Kysely<Tables>, clubId: string, seq: number): Promise<boolean> {
-  const found = await db
+  return (await touchingRecords(db, { clubId, seq })).length > 0;
+}
+
+const touchingRecords = askedOften((db, { clubId, seq }: Pick<ChangeRow, 'clubId' | 'seq'>) =>
+  db
     .selectFrom('change')
     .select('seq')
     .where('clubId', '=', clubId)
     .where('seq', '>', seq)
     .where((eb) => eb.or([eb('entries', '!=', '[]'), eb('replaced', '=', 1)]))
-    .limit(1)
-    .executeTakeFirst();
-  return found !== undefined;
-}
+    .limit(1),
+);
 
 /** The changes made after an instant, oldest first. */
 export async function changesMadeAfter(

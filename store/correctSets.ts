@@ -63,7 +63,7 @@ async function addInPlace(
   const newlyNamed = namedBySet(corrected).filter(
     (one) => !named.some(({ kind, id }) => kind === one.kind && id === one.id),
   );
-  await checkThere(newlyNamed, (kind, ids) => kindTable(db, clubId, kind).among(ids));
+  await checkThere(newlyNamed, (kind, ids) => kindTable(db, clubId, kind).idsAmong(ids));
   const { doneOn } = corrected;
   if (doneOn !== mistaken.doneOn) checkDone('doneOn', doneOn, await clubToday(db, clubId));
   const sameDay = corrected.lifterId === mistaken.lifterId && doneOn === mistaken.doneOn;

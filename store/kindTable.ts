@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import { askedOften } from './askedOften.ts';
 import { recordOf, rowOf } from './rows.ts';
 import type { Cell, RowBase, RowOf, Tables } from './schema.ts';
 
@@ -10,6 +11,8 @@ export interface KindTable<K extends KindName> {
   one(id: string): Promise<RecordOf<K> | null>;
   /** Those among these ids that the club has. */
   among(ids: string[]): Promise<RecordOf<K>[]>;
+  /** The same by their ids alone, for who asks no more than whether they are there. */
+  idsAmong(ids: string[]): Promise<string[]>;
   /** Those among these ids that the club had and removed. */
   removedAmong(ids: string[]): Promise<RecordOf<K>[]>;
   /** Keeps the record; `removedSeq` says by which change it was removed, if it was. */
@@ -39,6 +42,7 @@ export function kindTable<K extends KindName>(
     }
     return found;
   }
+  const there = thereIn(table);
   return {
     async live() {
       return (await live().orderBy('id').execute()).map(toRecord);
@@ -48,6 +52,11 @@ export function kindTable<K extends KindName>(
       return row ? toRecord(row) : null;
     },
     among: (ids) => among(live(), ids),
+    async idsAmong(ids) {
+      const found: string[] = [];
+      for (const id of ids) if ((await there(tables, { clubId, id })).length > 0) found.push(id);
+      return found;
+    },
     removedAmong: (ids) => among(removed(), ids),
     async put(record, removedSeq) {
       const row = rowOf(clubId, kindName, record, removedSeq ?? null) as unknown as AnyRow;
@@ -72,6 +81,26 @@ export function kindTable<K extends KindName>(
 }
 
 type AnyRow = RowBase & { [column: string]: Cell };
+
+/** Asked for each record that a set names: the queries of `idsAmong` by kind. */
+const spelled = new Map<KindName, ReturnType<typeof askedForOne>>();
+
+function thereIn(kind: KindName) {
+  const known = spelled.get(kind) ?? askedForOne(kind);
+  spelled.set(kind, known);
+  return known;
+}
+
+function askedForOne(kind: KindName) {
+  return askedOften((db, { clubId, id }: Pick<RowBase, 'clubId' | 'id'>) =>
+    (db as unknown as Kysely<Record<KindName, AnyRow>>)
+      .selectFrom(kind)
+      .select('id')
+      .where('clubId', '=', clubId)
+      .where('id', '=', id)
+      .where('removedSeq', 'is', null),
+  );
+}
 
 /** Well below what any database allows as parameters of one query. */
 const idsInOneQuery = 500;

@@ -4,6 +4,7 @@ import { type Named, namedBySet } from '#contract/log/namedBySet.ts';
 import { allKinds } from '#contract/records/allKinds.ts';
 import { type GivenSet, givenSet, type LoggedSet, mostInDay } from '#contract/records/loggedSet.ts';
 import { wrongDateSentence } from '#contract/records/wrongDateSentence.ts';
+import { askedOften } from './askedOften.ts';
 import { asShaped } from './asShaped.ts';
 import type { Given } from './ClubStore.ts';
 import { appendChange, loggedBy } from './changeLog.ts';
@@ -12,7 +13,7 @@ import { kindTable } from './kindTable.ts';
 import { loggedAgain } from './loggedAgain.ts';
 import { newId } from './newId.ts';
 import { Refusal } from './Refusal.ts';
-import type { Tables } from './schema.ts';
+import type { LoggedSetRow, Tables } from './schema.ts';
 import { setsWriter } from './setsWriter.ts';
 import type { Writer } from './Writer.ts';
 
@@ -40,7 +41,7 @@ export async function logSets(
   const named = given.flatMap((set, i) =>
     there[i] ? [] : namedBySet(set).map((one) => ({ ...one, field: `sets[${i}].${one.field}` })),
   );
-  await checkThere(named, (kind, ids) => kindTable(db, clubId, kind).among(ids));
+  await checkThere(named, (kind, ids) => kindTable(db, clubId, kind).idsAmong(ids));
   const today = await clubToday(db, clubId);
   given.forEach(({ doneOn }, i) => {
     if (there[i] === null) checkDone(`sets[${i}].doneOn`, doneOn, today);
@@ -91,15 +92,15 @@ export async function addSets(
   return sets;
 }
 
-/** Refuses when a record that is named is not among those that `find` gives. */
+/** Refuses when a record that is named is not among those whose ids `find` gives. */
 export async function checkThere(
   named: readonly Named[],
-  find: (kind: Named['kind'], ids: string[]) => Promise<{ id: string }[]>,
+  find: (kind: Named['kind'], ids: string[]) => Promise<string[]>,
 ): Promise<void> {
   for (const kind of new Set(named.map((one) => one.kind))) {
     const ofKind = named.filter((one) => one.kind === kind);
     const ids = [...new Set(ofKind.map(({ id }) => id))];
-    const there = new Set((await find(kind, ids)).map(({ id }) => id));
+    const there = new Set(await find(kind, ids));
     const missing = ofKind.find(({ id }) => !there.has(id));
     if (!missing) continue;
     const { field, id } = missing;
@@ -131,12 +132,16 @@ async function lastOrder(
   clubId: string,
   { lifterId, doneOn }: GivenSet,
 ): Promise<number> {
-  const row = await db
-    .selectFrom('loggedSet')
-    .select((eb) => eb.fn.max('order').as('order'))
-    .where('clubId', '=', clubId)
-    .where('lifterId', '=', lifterId)
-    .where('doneOn', '=', doneOn)
-    .executeTakeFirst();
+  const [row] = await lastOrderOf(db, { clubId, lifterId, doneOn });
   return row?.order ?? 0;
 }
+
+const lastOrderOf = askedOften(
+  (db, { clubId, lifterId, doneOn }: Pick<LoggedSetRow, 'clubId' | 'lifterId' | 'doneOn'>) =>
+    db
+      .selectFrom('loggedSet')
+      .select((eb) => eb.fn.max('order').as('order'))
+      .where('clubId', '=', clubId)
+      .where('lifterId', '=', lifterId)
+      .where('doneOn', '=', doneOn),
+);

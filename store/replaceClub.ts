@@ -75,8 +75,8 @@ async function putLog(
 ): Promise<void> {
   const gone = (kind: KindName) => former.filter((one) => one.kind === kind).map(({ record }) => record);
   const find = async (kind: KindName, ids: string[]) => [
-    ...(await kindTable(db, clubId, kind).among(ids)),
-    ...gone(kind),
+    ...(await kindTable(db, clubId, kind).idsAmong(ids)),
+    ...gone(kind).map(({ id }) => id),
   ];
   await checkThere(
     former.flatMap(({ kind, record }) => namedByRecord(kind, record)),

@@ -5,14 +5,16 @@ import { cellsOf } from './rows.ts';
 import type { LoggedSetRow, Tables } from './schema.ts';
 
 /**
- * Writes sets as they are, and says how many the log had not by their ids: those that it had stay. The words of a query are
- * found once for all lots of the same length.
+ * Writes sets as they are, and says how many the log had not by their ids: those that it had stay. A query is spelled once for all
+ * lots of the same length.
  */
 export function setsWriter(
   db: Kysely<Tables>,
   clubId: string,
 ): (sets: readonly LoggedSet[]) => Promise<number> {
-  const queries = new Map<number, CompiledQuery>();
+  const { adapter } = db.getExecutor();
+  const queries = spelled.get(adapter) ?? new Map<number, CompiledQuery>();
+  spelled.set(adapter, queries);
 
   function queryOf(rows: LoggedSetRow[]): CompiledQuery {
     const known = queries.get(rows.length);
@@ -38,6 +40,9 @@ export function setsWriter(
     return written;
   };
 }
+
+/** By the kind of database, then by how many sets are written at once. */
+const spelled = new WeakMap<object, Map<number, CompiledQuery>>();
 
 /** 24 columns each: well below what SQLite allows as parameters of one query (32,766). */
 export const setsInOneQuery = 200;

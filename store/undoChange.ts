@@ -30,7 +30,7 @@ export async function whyNotUndone(
   { seq, entries, sets, replaced }: Change,
 ): Promise<string | null> {
   if (replaced && entries.length === 0 && !sets)
-    return `Change number ${seq} put another club in the place of all; what was there before, where it was kept, is among the copies of the club.`;
+    return `Change number ${seq} replaced the whole club by another; what was there before, if it was kept, is among the copies of the club.`;
   if (sets) return whySetsNotUndone(db, clubId, seq, sets);
   if (entries.length === 0) return `Change number ${seq} touched no record; there is nothing to undo.`;
   for (const kind of kindNames) {

@@ -33,18 +33,18 @@ test('a comparison is told to be too small before anybody starts, drawn neverthe
   await page.getByLabel('Looked at').selectOption({ label: 'lifts at meets' });
   for (const name of adults) await page.getByLabel(name, { exact: true }).check();
   const seen = page.getByRole('region', { name: 'What could be seen' });
-  await expect(seen.getByRole('status')).toContainText('This cannot be seen: of 8 lifters over 16 weeks');
+  await expect(seen.getByRole('status')).toContainText('This cannot be seen: with 8 lifters over 16 weeks');
   await expect(seen).toContainText('Anybody may say no, and leave at any time without a reason');
   await page.reload();
   await expect(page.getByLabel('Second way')).toHaveValue('waves of four weeks');
-  await expect(seen.getByRole('status')).toContainText('of 8 lifters over 16 weeks');
+  await expect(seen.getByRole('status')).toContainText('with 8 lifters over 16 weeks');
   // While it is played through it can be stopped, and asked for again.
   await page.route('**/api/comparisons/outlook', () => {}, { times: 1 });
   await page.getByLabel('Lasts').fill('40');
   await seen.getByRole('button', { name: 'Stop' }).click();
   await expect(seen).toContainText('Stopped; what could be seen of this is not worked out.');
   await seen.getByRole('button', { name: 'Work it out after all' }).click();
-  await expect(seen.getByRole('status')).toContainText('of 8 lifters over 40 weeks');
+  await expect(seen.getByRole('status')).toContainText('with 8 lifters over 40 weeks');
   await eachSizeAndLight(page);
 
   await page.setViewportSize({ width: 1440, height: 900 });
@@ -54,7 +54,7 @@ test('a comparison is told to be too small before anybody starts, drawn neverthe
   await page.getByRole('button', { name: 'Draw who gets which' }).click();
   await expect(page.getByRole('heading', { name: 'Three or four weeks', level: 1 })).toBeVisible();
   await expect(page.getByText(/^It begins on /)).toBeVisible();
-  await expect(page.getByText(/^This cannot be seen: of 8 lifters over 40 weeks/)).toBeVisible();
+  await expect(page.getByText(/^This cannot be seen: with 8 lifters over 40 weeks/)).toBeVisible();
   const table = page.getByRole('table', { name: 'Who trains by which' });
   for (const way of ['waves of three weeks', 'waves of four weeks'])
     await expect(table.getByRole('cell', { name: way })).toHaveCount(4);
@@ -91,7 +91,7 @@ test.describe('the invented club', () => {
       await page.emulateMedia({ media: 'screen' });
       await page.getByRole('radio', { name: paper }).check();
       const papers = page.locator('.paper');
-      await expect(papers).toContainText([/This cannot be seen: of 8 lifters .* by seed 8:/], {
+      await expect(papers).toContainText([/This cannot be seen: with 8 lifters .* by seed 8:/], {
         timeout: 120_000,
       });
       await expect(papers).toContainText([/Maribel Ancajas \(taken out from .*Anybody may say no/]);

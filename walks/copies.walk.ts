@@ -90,7 +90,7 @@ test('what was done is undone one after the other, named beforehand, and done ag
   await expect(lines.first()).toContainText('Taken back: added the bar "First".');
   // Before that the invented club was put in the place of an empty one.
   await expect(next.getByRole('button', { name: 'Undo' })).toBeDisabled();
-  await expect(next).toContainText('put another club in the place of all');
+  await expect(next).toContainText('replaced the whole club by another');
   await next.getByRole('button', { name: 'Do it again' }).click();
   await expect.poll(() => labels(page)).toContain('First');
   await next.getByRole('button', { name: 'Do it again' }).click();

@@ -1,3 +1,4 @@
+import { EventEmitter, once } from 'node:events';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect } from '@playwright/test';
 import { paperFaults } from './paperFaults.ts';
@@ -125,10 +126,8 @@ test('a note for one lifter is typed on the day, with a pause between words; the
     return day.groups[0].places.map(({ note }: { note: string }) => note).filter(Boolean);
   };
   // The answer to the first save is late: who types on meanwhile loses nothing and is asked nothing.
-  let answer = () => {};
-  const late = new Promise<void>((resolve) => {
-    answer = resolve;
-  });
+  const typedOn = new EventEmitter();
+  const late = once(typedOn, 'typed on');
   await page.route(
     '**/api/records/day/*',
     async (route) => {
@@ -141,7 +140,7 @@ test('a note for one lifter is typed on the day, with a pause between words; the
   await field.pressSequentially('Stop ');
   await expect.poll(kept).toEqual(['Stop']);
   await field.pressSequentially('at the ');
-  answer();
+  typedOn.emit('typed on');
   await field.pressSequentially('first pain');
   await expect.poll(kept).toEqual(['Stop at the first pain']);
   await expect(page.getByRole('dialog')).toHaveCount(0);

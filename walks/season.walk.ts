@@ -160,6 +160,46 @@ test('a group is set by hand and put back, and a method is changed in a figure, 
   await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
 });
 
+test('the phases of a method and its speeds are changed on its page: copied, moved, of another length, told at once where they do not go together', async ({
+  page,
+}) => {
+  await page.goto('/season/methods');
+  const first = page.getByRole('link', { name: /, version 1$/ }).first();
+  await first.click();
+  const saved = await page.getByRole('link', { name: 'Save as a file' }).getAttribute('href');
+  const method = JSON.parse(decodeURIComponent(saved!.slice(saved!.indexOf(',') + 1)));
+  const [phase] = method.phases;
+  phase.days[0].groups[0].aim = { by: 'speed', zones: [{ fromMps: 0.6, toMps: 0.8 }], of: 'firstRep' };
+  await page.goto('/season/methods');
+  await page.getByLabel('Read a method').setInputFiles(fileOf(method));
+  await expect(page.getByRole('heading', { level: 1, name: /, version 2$/ })).toBeVisible();
+
+  await page.getByRole('button', { name: 'Change its figures' }).click();
+  const from = page.getByLabel('From', { exact: true });
+  await from.fill('0.9');
+  await expect(page.getByRole('alert')).toContainText('to (m/s) is 0.8; it must be above');
+  await from.fill('0.65');
+  await page.getByRole('button', { name: 'Copy this phase' }).click();
+  await page.getByLabel('Title of the phase').fill('Speed again');
+  await page.getByRole('button', { name: 'Later' }).click();
+  await page.getByLabel('A wave').selectOption('2 weeks');
+  await page.getByLabel('Length').selectOption('always the same');
+  await page.getByLabel('Always').fill('3');
+  await expect(page.getByRole('alert')).toContainText('it must be whole waves of 2 weeks');
+  await page.getByLabel('Always').fill('4');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await eachSizeAndLight(page);
+  await page.getByRole('button', { name: 'Keep as the next version' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
+  const titles = page.getByRole('heading', { level: 2 });
+  await expect(titles.nth(2)).toHaveText('Speed again');
+  const weeks = page.getByRole('table', { name: 'Weeks of Speed again' });
+  await expect(weeks.getByRole('row')).toHaveCount(3);
+  await expect(weeks.getByText(/0\.65 to 0\.8/).first()).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toHaveCount(0);
+});
+
 test('near days have bars, far weeks ranges, and a start is proposed for one lifter with its reason', async ({
   page,
 }) => {
@@ -181,7 +221,7 @@ test('near days have bars, far weeks ranges, and a start is proposed for one lif
   await expect(week.getByText(/^About \d+ to \d+ kg at lockout/).first()).toBeVisible();
   await week.getByRole('button', { name: /^Which start: Heavy single, bench press/ }).click();
   await expect(week.getByText(/^Proposed for this lifter: /)).toBeVisible();
-  await expect(week.getByText('is still being weighed')).toBeHidden({ timeout: 120_000 });
+  await expect(week.getByText('is still being worked out')).toBeHidden({ timeout: 120_000 });
   await eachSizeAndLight(page);
 });
 

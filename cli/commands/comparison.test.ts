@@ -39,6 +39,6 @@ test('a club that compares nothing is told where to plan it', async () => {
   const club = await clubOf('none.sqlite', { ...smallClub(), comparison: [], takenOut: [] });
   expect(await callCli(['comparison', '--club', club])).toMatchObject({
     status: 0,
-    stdout: 'The club compares no two ways: plan it on the page Season.\n',
+    stdout: 'The club has no comparison of two ways: plan one on the page Season.\n',
   });
 });

@@ -15,14 +15,14 @@ export function comparisonCommand(): Command {
   return new Command('comparison')
     .summary('two ways of training compared by lot: what could be seen, and what shows')
     .description(
-      'Tells of every comparison of the club what could be seen of it before anybody started, and what the log shows by now: the difference with its range, everybody counted by the way drawn, and who was taken out.',
+      'Says of every comparison of the club how large a difference could be seen, as said before anybody started, and what the log shows so far: the difference with its range, everybody counted by the way drawn, and who was taken out.',
     )
     .option('--json', 'the figures, ranges and sentences of each, as JSON')
     .addOption(clubOption())
     .addHelpText(
       'after',
       `
-A comparison is planned and drawn on the page Season, or by POST /api/comparisons. It decides nothing about anybody's training: that is the coach's.`,
+A comparison is planned and drawn on the page Season, or by POST /api/comparisons. It decides nothing about anybody's training: the coach does.`,
     )
     .action(writeComparisons);
 }
@@ -47,9 +47,9 @@ async function toldComparisons(store: ClubStore): Promise<ToldComparison[]> {
 }
 
 function inWords(told: readonly ToldComparison[]): string {
-  if (told.length === 0) return 'The club compares no two ways: plan it on the page Season.\n';
+  if (told.length === 0) return 'The club has no comparison of two ways: plan one on the page Season.\n';
   const parts = told.map(({ title, sentences, foretold }) =>
-    [title, '', ...sentences, '', 'As told before anybody started:', ...foretold].join('\n'),
+    [title, '', ...sentences, '', 'As said before anybody started:', ...foretold].join('\n'),
   );
   return `${[...parts, told[0]!.cautions.join('\n')].join('\n\n')}\n`;
 }

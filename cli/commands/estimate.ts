@@ -30,7 +30,7 @@ export function estimateCommand(): Command {
     .addHelpText(
       'after',
       `
-Everybody is worked out even where one lifter is asked for: what the others showed says what to expect of each.
+Everybody is worked out even if you ask for one lifter, since what the others show says what to expect of each.
 An estimate is no attempt: it may be wrong by its interval and more, and today is not an average day.`,
     )
     .action(writeEstimates);

@@ -12,9 +12,9 @@ export function rebuildCommand(): Command {
   return new Command('rebuild')
     .summary("work everybody's strength out anew")
     .description(
-      "Throws away all that was worked out of a club and kept beside its file, and works everybody's strength out anew from the log. The club itself is not touched.",
+      "Throws away everything that was worked out for a club and kept beside its file, and works everybody's strength out again from the log. The club itself is not touched.",
     )
-    .option('--only-forget', 'throw it away alone; it is worked out when it is asked for next')
+    .option('--only-forget', 'only throw it away; it is worked out again when it is next needed')
     .addOption(clubOption())
     .action(rebuild);
 }

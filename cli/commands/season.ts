@@ -5,6 +5,7 @@ import { todayOfClub } from '../todayOfClub.ts';
 interface SeasonOptions {
   club: string;
   json?: true;
+  bars?: true;
 }
 
 /** `season`: what the club's seasons come to, and what to look at in them. */
@@ -12,28 +13,37 @@ export function seasonCommand(): Command {
   return new Command('season')
     .summary("the club's seasons, week by week, and what to look at")
     .description(
-      'Lays every season of the club backwards from its meets, as the records are now: weeks with their phase and what they come to, warnings with what mends them, and where racks and bands do not do for all seasons together.',
+      'Lays every season of the club backwards from its meets, as the records are now: weeks with their phase and what they come to, warnings with what would put them right, and where racks and bands are not enough for all seasons together.',
+    )
+    .option(
+      '--bars',
+      'the coming days to bar and bands as well, for everybody, by what is known today; that takes a minute or more',
     )
     .option('--json', 'every week, day and group, and all warnings, as JSON in SI units')
     .addOption(clubOption())
     .addHelpText(
       'after',
       `
-Shares are of the maximum that percentages refer to; weeks ahead are aims and no bars. Limits on volume and on rises are rules of thumb.
-A season is no permission for a lift.`,
+Shares are of the maximum that percentages refer to; weeks ahead are aims, not bars, and bars of the coming days stand only until the day is worked out. Limits on volume and on rises are rules of thumb.
+A plan is not a permission: local rules and the coach come first.`,
     )
     .action(writeSeasons);
 }
 
-async function writeSeasons({ club, json }: SeasonOptions): Promise<void> {
-  const { records } = await withClub(club, (store) => store.records());
+async function writeSeasons({ club, json, bars }: SeasonOptions): Promise<void> {
   const { clubSeason } = await import('#reckon/season/clubSeason.ts');
   const { gearAhead } = await import('#reckon/season/gearAhead.ts');
   const { seasonText } = await import('../seasonText.ts');
-  const today = todayOfClub(records);
-  const seasons = records.season.map(({ id }) => clubSeason(records, id, today));
-  const gear = gearAhead(records, today);
-  process.stdout.write(
-    json ? `${JSON.stringify({ seasons, gear }, null, 2)}\n` : seasonText(records, seasons, gear),
-  );
+  const { nearDaysOf } = await import('../nearDaysOf.ts');
+  const text = await withClub(club, async (store) => {
+    const { records } = await store.records();
+    const today = todayOfClub(records);
+    const seasons = records.season.map(({ id }) => clubSeason(records, id, today));
+    const gear = gearAhead(records, today);
+    const near = bars ? await nearDaysOf(store, seasons, today) : null;
+    return json
+      ? `${JSON.stringify({ seasons, gear, ...(near && { near }) }, null, 2)}\n`
+      : seasonText(records, seasons, gear, near, today);
+  });
+  process.stdout.write(text);
 }

@@ -28,7 +28,7 @@ export function serveCommand(): Command {
   return new Command('serve')
     .summary('start the program for the browser')
     .description(
-      'Serves the club at an address of this machine until Ctrl-C. Nothing leaves the machine but, where --calendar-on asks for it, the calendar.',
+      'Serves the club at an address of this machine until Ctrl-C. Nothing leaves the machine, except the calendar if --calendar-on asks for it.',
     )
     .addOption(clubOption())
     .option('--port <number>', 'the port to try first; 0 for any free one', readPort, 4747)

@@ -15,9 +15,9 @@ export function snapshotCommand(): Command {
   return new Command('snapshot')
     .summary('copy the club as it is now, or list the copies')
     .description(
-      'Takes a checked copy of the club as it stands, whoever uses it meanwhile. While the program runs it takes one itself in each hour in which something was changed; the last of each of 24 hours and 14 days stay.',
+      'Takes a checked copy of the club as it stands, even while somebody uses it. While the program runs it takes one itself in each hour in which something was changed; the last of each of 24 hours and 14 days stay.',
     )
-    .option('--list', 'only list the copies, those of clubs that were replaced too')
+    .option('--list', 'only list the copies, with those of clubs that were replaced')
     .addOption(snapshotsOption())
     .addOption(clubOption())
     .addHelpText('after', '\n"rackwright restore <copy>" puts one of them in the place of the club.')

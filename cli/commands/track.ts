@@ -46,7 +46,7 @@ async function findReps(file: string | undefined, options: { json?: true }): Pro
 }
 
 async function inWords({ rateHz, cutoffHz, range, reps }: TrackReading, passedOver: number): Promise<string> {
-  if (range === null) return 'No rep was found: the bar never left the bottom of its way for lockout.\n';
+  if (range === null) return 'No rep was found: the bar never left the bottom towards lockout.\n';
   const { table } = await import('../table.ts');
   const rows = reps.map((rep, i) => [
     i + 1,

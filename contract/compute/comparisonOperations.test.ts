@@ -39,7 +39,7 @@ describe('plan-comparison', () => {
     expect(foretold.outlook).toBe('cannotBeSeen');
     expect(foretold.detectable_percent!).toBeGreaterThan(foretold.usualGain_percent);
     expect(sentences[0]).toMatch(
-      /^This cannot be seen: of 8 lifters over 12 weeks only a difference of \d+(\.\d)? %/,
+      /^This cannot be seen: with 8 lifters over 12 weeks, only a difference of \d+(\.\d)? %/,
     );
     expect(cautions.join(' ')).toMatch(/harder way.*Ask everybody first.*judgement comes first/);
   });
@@ -129,14 +129,14 @@ const testsOf = (percent: number, of = twelve) =>
   );
 
 describe('weigh-comparison', () => {
-  it('finds a difference that is there, says for which way, and that these are few cases', async () => {
+  it('finds a difference that is there, says for which way, and that these are few lifters', async () => {
     const { difference_percent, sentences } = await weigh(twelve, testsOf(6));
     expect(difference_percent!.low95).toBeLessThan(6);
     expect(difference_percent!.high95).toBeGreaterThan(6);
     expect(sentences[0]).toMatch(
       /^"late" gained \d\.?\d? % of the load more than "early" from 2 Mar 2026 to 25 May 2026/,
     );
-    expect(sentences[1]).toMatch(/^These are few cases, 6 and 6/);
+    expect(sentences[1]).toMatch(/^These are few lifters, 6 and 6/);
   });
 
   it('cannot tell where there is none, and says too little of two lifters a way', async () => {

@@ -6,6 +6,7 @@ import type { ReaderWrites } from './ReaderWrites.ts';
 import { recordName } from './recordName.ts';
 import { references, referredBy } from './references.ts';
 import { slackFault } from './slackReading.ts';
+import { versionFault } from './versionFault.ts';
 import { wrongDate } from './wrongDate.ts';
 
 /** The club's records as they will stand, of the kinds that `kindsBeside` names at least. */
@@ -26,7 +27,7 @@ const judgedBy: Partial<Record<KindName, readonly KindName[]>> = {
 /**
  * Everything that a record of the right shape cannot be: by itself, as a change of what it was (`before`; null: it is new), and
  * beside the rest of the club. The one judge of forms, files, archives and the store. `today` null: dates are not looked at,
- * as where something is brought back.
+ * nor versions, as where something is brought back.
  */
 export function faultsOf<K extends KindName>(
   kind: K,
@@ -43,6 +44,7 @@ export function faultsOf<K extends KindName>(
     sameLabel(kind, record, club),
     twin(kind, record, club),
     drawnFault(kind, record, club),
+    today === null || before !== null ? null : versionFault(kind, record, club),
     slackFault(
       record,
       before,

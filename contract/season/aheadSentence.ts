@@ -10,7 +10,7 @@ export function aheadSentence(
   const near = ahead.filter(({ date }) => last !== null && date <= last);
   if (ahead.length === 0) return null;
   const worked = `worked out to bar and bands by what is known today, with the gear of the club; the Day screen works them out again`;
-  const range = `ranges, which hold 80 times of 100 as far as today can tell`;
+  const range = `ranges, which are right 80 times in 100, as far as can be told today`;
   if (near.length === 0) return `Kilograms are ${range}.`;
   return near.length === ahead.length
     ? `These days are ${worked}.`

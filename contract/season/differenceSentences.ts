@@ -18,23 +18,23 @@ export function reasonSentence(reason: DifferenceReason): string {
     case 'meetMoved':
       return `${reason.title} is on ${shortDate(reason.now)} instead of ${shortDate(reason.before)}.`;
     case 'meetNew':
-      return `${reason.meet.title} on ${shortDate(reason.meet.date)} is trained for now.`;
+      return `${reason.meet.title} on ${shortDate(reason.meet.date)} is now trained for.`;
     case 'meetGone':
-      return `${reason.meet.title} on ${shortDate(reason.meet.date)} is not trained for any more.`;
+      return `${reason.meet.title} on ${shortDate(reason.meet.date)} is no longer trained for.`;
     case 'closedNew':
       return `No training ${span(reason.closed)}: ${reason.closed.why}.`;
     case 'closedGone':
-      return `There is training again ${span(reason.closed)}: not any more ${reason.closed.why}.`;
+      return `Training again ${span(reason.closed)}: no longer ${reason.closed.why}.`;
     case 'heldNew':
       return `Restricted in the ${liftWord(reason.held.lift)} ${heldSpan(reason.held)}: starts and loads of those days keep to it. Do as the physician or physiotherapist says.`;
     case 'heldGone':
-      return `Not restricted in the ${liftWord(reason.held.lift)} any more as it was ${heldSpan(reason.held)}.`;
+      return `No longer restricted in the ${liftWord(reason.held.lift)} ${heldSpan(reason.held)}.`;
     case 'equipment':
-      return `Lifts ${equipmentWord(reason.now)} instead of ${equipmentWord(reason.before)}: percentages refer to that maximum, and every bar ahead is another.`;
+      return `Lifts ${equipmentWord(reason.now)} instead of ${equipmentWord(reason.before)}: percentages now refer to that maximum, so every bar ahead changes.`;
     case 'byHand':
       return `You changed what is set by hand on ${shortDate(reason.date)}.`;
     case 'strength':
-      return `The strength in the ${liftWord(reason.lift)} asks for other bands.`;
+      return `Strength in the ${liftWord(reason.lift)} now calls for other bands.`;
   }
 }
 
@@ -52,7 +52,7 @@ export function weekDifferenceSentences({ monday, phase, days }: WeekDifference)
   if (phase === null) return days.map(daySentence);
   const before = phase.before ?? 'no phase';
   const now = phase.now ?? 'no phase';
-  const also = days.length === 0 ? '' : `; ${counted(days.length, 'day')} other than before`;
+  const also = days.length === 0 ? '' : `; ${counted(days.length, 'day')} changed`;
   return [`${week}: ${now} instead of ${before}${also}.`];
 }
 

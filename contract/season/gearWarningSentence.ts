@@ -2,22 +2,24 @@ import { shortDate } from '#contract/words/dayWords.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
 import type { GearMend, GearWarning } from './gearWarning.ts';
 
-/** Where racks and bands do not do, weeks ahead, and what mends it. */
+/** Where racks and bands are not enough, weeks ahead, and what would put it right. */
 export function gearWarningSentence(warning: GearWarning): string {
   const when = `${daysOf(warning)}, ${warning.title}`;
   switch (warning.code) {
     case 'gearShort': {
       const { names, of, bandShares, isMost, mends } = warning;
       const bands = bandShares.most === 0 ? '' : ` at ${rangeOf(bandShares)} in bands`;
-      const found = isMost ? 'racks and bands do not do' : 'no way was found to share racks and bands';
-      return `${when}${bands}: ${found} for all ${of} in one hour; ${names.join(', ')} would be left. ${mendSentence(mends)}`;
+      const found = isMost
+        ? 'racks and bands are not enough for'
+        : 'no way was found to share racks and bands among';
+      return `${when}${bands}: ${found} all ${of} in one hour; ${names.join(', ')} would go without. ${mendSentence(mends)}`;
     }
     case 'outOfReach': {
       const { name, bandShare, nearestShare } = warning;
-      return `${when}: no bands of the club bring ${name} to ${percentToTenth(bandShare)} in bands; the nearest is ${percentToTenth(nearestShare)}. Set it lower for ${name}, hang them otherwise, or measure another pair.`;
+      return `${when}: the club's bands cannot give ${name} ${percentToTenth(bandShare)} in bands; the nearest is ${percentToTenth(nearestShare)}. Set the share lower for ${name}, hang bands another way, or measure another pair.`;
     }
     case 'notJudged':
-      return `${when}: whether the bands do for ${warning.name} cannot be told; heights or a best are missing, or the start does not suit.`;
+      return `${when}: whether the bands are enough for ${warning.name} cannot be said: heights or a best are missing, or the start does not suit.`;
   }
 }
 
@@ -38,7 +40,7 @@ function mendSentence(mends: readonly GearMend[]): string {
 function mendWords(mend: GearMend): string {
   switch (mend.by) {
     case 'anotherHour':
-      return 'another hour for those left';
+      return 'another hour for those who go without';
     case 'hookups':
       return 'the hookups of one rack on the others too';
     case 'onePairMore':

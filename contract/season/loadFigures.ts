@@ -36,7 +36,7 @@ export function loadFigures(
     figures.push({
       word: 'monotony',
       figure: monotony.toFixed(1),
-      says: 'how alike the days are: their mean load over its scatter, days of rest counted (Foster 1998). A rule of thumb: that such ratios foretell who is hurt is disputed (Impellizzeri et al. 2020).',
+      says: 'how alike the days are: their mean load over its spread, rest days counted (Foster 1998). A rule of thumb; whether such ratios foretell injuries is disputed (Impellizzeri et al. 2020).',
     });
   if (sledWorkJ > 0)
     figures.push({

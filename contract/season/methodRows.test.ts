@@ -21,7 +21,7 @@ test('what steps from wave to wave is told in its order, and how long a phase ma
     '25 %, 30 %, 25 %, 30 % from wave to wave',
   );
   expect(lengthWords({ ...waves, leastWeeks: 3, mostWeeks: 12, waveWeeks: 3, isRound: true })).toBe(
-    '3 to 12 weeks, in waves of 3. Gone through again where there is more time.',
+    '3 to 12 weeks, in waves of 3. Repeated where there is more time.',
   );
   expect(lengthWords({ ...waves, leastWeeks: 1, mostWeeks: 1, waveWeeks: 1, isRound: false })).toBe(
     '1 week.',

@@ -47,8 +47,8 @@ export function lengthWords({
     leastWeeks === mostWeeks ? counted(leastWeeks, 'week') : `${leastWeeks} to ${counted(mostWeeks, 'week')}`;
   return [
     waveWeeks === 1 || waveWeeks === mostWeeks ? `${length}.` : `${length}, in waves of ${waveWeeks}.`,
-    ...(isRound ? ['Gone through again where there is more time.'] : []),
-    ...(onlyAfterMeet ? ['Only where a meet was just before.'] : []),
+    ...(isRound ? ['Repeated where there is more time.'] : []),
+    ...(onlyAfterMeet ? ['Only right after a meet.'] : []),
   ].join(' ');
 }
 

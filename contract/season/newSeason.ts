@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import type { KindName, RecordOf } from '#contract/records/allKinds.ts';
+import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
 import { localDate, recordId } from '#contract/records/kind.ts';
-import { method } from '#contract/records/method.ts';
+import { type Method, method } from '#contract/records/method.ts';
 import { meet, season, seasonEntry } from '#contract/records/season.ts';
 
 /** What a season is made from at once: a method that the club keeps or one that comes along, meets that it has and new ones, and who takes part. */
@@ -27,26 +27,37 @@ export type MoreLifters = z.infer<typeof moreLifters>;
 /** A record with its kind. */
 export type OfKind = { [K in KindName]: { kind: K; record: RecordOf<K> } }[KindName];
 
-/** Every record of a new season, the season's own id with them; everybody trains for the same meets. */
+/**
+ * Every record of a new season, the season's own id with them; everybody trains for the same meets. A method that comes along and that the club keeps
+ * already, word for word, is the club's own.
+ */
 export function recordsOfNewSeason(
   { title, fromOn, method: given, meetIds, newMeets, lifterIds }: NewSeason,
+  { method: kept }: Pick<ClubRecords, 'method'>,
   newId: () => string,
 ): { seasonId: string; records: OfKind[] } {
   const seasonId = newId();
   const meets = newMeets.map((one) => ({ ...one, id: newId(), note: '' }));
-  const methodId = 'id' in given ? given.id : newId();
+  const own =
+    'id' in given ? given : kept.find(({ methodDocument }) => isSame(methodDocument, given.document));
+  const methodId = own?.id ?? newId();
   const all = [...meetIds, ...meets.map(({ id }) => id)];
   return {
     seasonId,
     records: [
-      ...('id' in given
-        ? []
-        : [{ kind: 'method' as const, record: { id: methodId, methodDocument: given.document } }]),
+      ...('document' in given && own === undefined
+        ? [{ kind: 'method' as const, record: { id: methodId, methodDocument: given.document } }]
+        : []),
       ...meets.map((record) => ({ kind: 'meet' as const, record })),
       { kind: 'season', record: { id: seasonId, title, methodId, fromOn, note: '' } },
       ...entriesOf(seasonId, { lifterIds, meetIds: all }, newId),
     ],
   };
+}
+
+/** Both as the shape reads them, which puts fields in one order. */
+function isSame(one: Method, other: Method): boolean {
+  return JSON.stringify(method.parse(one)) === JSON.stringify(other);
 }
 
 /** The records by which lifters take part in a season. */

@@ -18,7 +18,7 @@ export function readMethod(text: string): { method: Method } | { problems: Metho
     return judgedMethod(JSON.parse(text));
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error;
-    return { problems: [{ place: whole, message: `The file is no JSON: ${error.message}.` }] };
+    return { problems: [{ place: whole, message: `The file is not JSON: ${error.message}.` }] };
   }
 }
 

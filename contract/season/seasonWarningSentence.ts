@@ -15,21 +15,21 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
     }
     case 'openWeeks': {
       const begins = warning.weeks === 1 ? 'one week is' : `${warning.weeks} weeks are`;
-      return `From ${shortDate(warning.monday)} ${begins} left open, since no phase may be that long. Let a phase grow, or use them as you like.`;
+      return `From ${shortDate(warning.monday)} ${begins} left open, since no phase may be that long. Allow a phase more weeks, or use them as you like.`;
     }
     case 'closedDay':
       return `${shortDate(warning.date)}: no ${lower(warning.title)}, ${warning.why}. Move it by hand if it matters.`;
     case 'volume': {
       const { date, group, reps, mostReps, zoneFrom, zoneTo } = warning;
       const zone =
-        zoneTo === null ? `from ${percent(zoneFrom)} on` : `from ${percent(zoneFrom)} to ${percent(zoneTo)}`;
+        zoneTo === null ? `at ${percent(zoneFrom)} or more` : `at ${percent(zoneFrom)} to ${percent(zoneTo)}`;
       return `${shortDate(date)}, ${group}: ${counted(reps, 'lift')} where the table of Prilepin has at most ${mostReps} ${zone}. Take a set or a rep off, or go lighter.`;
     }
     case 'heavyLifts':
       return `Week of ${shortDate(warning.monday)}: ${counted(warning.lifts, 'lift')} at 90 % or more at lockout; the method allows ${warning.most}. Take a heavy single out.`;
     case 'rise': {
       const { monday, lifts, before, most } = warning;
-      return `Week of ${shortDate(monday)}: ${lifts} lifts after ${before} at most in the four weeks before, more than ${percent(most)} up. Come back over two weeks. Such ratios are a rule of thumb: that they foretell who is hurt is disputed (Impellizzeri et al. 2020).`;
+      return `Week of ${shortDate(monday)}: ${lifts} lifts, after at most ${before} in the four weeks before: a rise of more than ${percent(most)}. Build up over two weeks. Such ratios are a rule of thumb; whether they foretell injuries is disputed (Impellizzeri et al. 2020).`;
     }
     case 'sameBands': {
       const { monday, group, bandShare, weeks, most } = warning;
@@ -38,10 +38,10 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
     case 'tooSoon': {
       const { date, group, variant, weeks, restWeeks } = warning;
       const after = weeks === 0 ? 'in the same week' : `after ${counted(weeks, 'week')}`;
-      return `${shortDate(date)}, ${group}: ${variant} comes again ${after}, and the method lets ${counted(restWeeks, 'week')} pass in between. Choose another start on one of the two days.`;
+      return `${shortDate(date)}, ${group}: ${variant} comes again ${after}, and the method asks for ${counted(restWeeks, 'week')} in between. Choose another start on one of the two days.`;
     }
     case 'strayByHand':
-      return `${shortDate(warning.date)}: what you set by hand (${warning.askedId}) has no place any more, since the plan has no such work on that day. Set it on another day, or remove it.`;
+      return `${shortDate(warning.date)}: what you set by hand (${warning.askedId}) no longer applies, since the plan has no such work on that day. Set it on another day, or remove it.`;
     case 'meetLeftOut':
       return `${warning.title} on ${shortDate(warning.date)} is not planned for: a meet must be after the first day of the season, within two years, and on a day of its own. Change the meet or the season.`;
     case 'levelUnknown':

@@ -7,7 +7,9 @@ import type { StartProposal, StartReason } from './startProposal.ts';
 /** What is proposed of the starts of a group for one lifter on a day, and why. */
 export function startSentences({ proposed }: StartProposal, date: string): string[] {
   if (proposed === null)
-    return ['No start has rested as long as the method says. What the plan has stands; choose by hand.'];
+    return [
+      'No start has rested as long as the method says. The start in the plan stands; choose another by hand if you like.',
+    ];
   return [
     `Proposed for this lifter: ${proposed.variant.title}.`,
     ...proposed.reasons.map((reason) => startReason(reason, date)),
@@ -25,12 +27,12 @@ function startReason(reason: StartReason, date: string): string {
   switch (reason.code) {
     case 'due':
       return reason.lastDoneOn === null
-        ? 'It is due: of those that have rested it is the first one not done yet.'
-        : `It is due: of those that have rested it was done longest ago, ${daysSince(reason.lastDoneOn, date)}.`;
+        ? 'It is due: of the starts that have rested, it is the first one not done yet.'
+        : `It is due: of the starts that have rested, it was done longest ago, ${daysSince(reason.lastDoneOn, date)}.`;
     case 'carriedOver': {
       const { value, low80, high80, whose } = reason;
       const who = whose === 'lifter' ? 'this lifter' : 'the club (too few meets of this lifter to say)';
-      return `It carried over: a kg gained that way was worth ${value.toFixed(1)} kg on the platform for ${who}, ${low80.toFixed(1)} to ${high80.toFixed(1)} in 80 of 100 such answers. No proof: starts were not drawn by lot.`;
+      return `It carried over: a kg gained that way was worth ${value.toFixed(1)} kg on the platform for ${who} (most likely ${low80.toFixed(1)} to ${high80.toFixed(1)}). That is no proof: starts were not drawn by lot.`;
     }
     case 'misses':
       return `It begins just below where the last ${counted(reason.count, 'miss', 'misses')} stopped, ${percent(reason.atS)} of the way up. Common practice, no source.`;

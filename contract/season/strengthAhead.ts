@@ -2,8 +2,18 @@ import { z } from 'zod';
 import { localDate } from '#contract/records/kind.ts';
 import { lift } from '#contract/records/lift.ts';
 
-/** Between what the maximum of a lift lies some week, 80 times of 100: kg, straight, in the lifter's equipment, on an average rested day. */
-export const maximumInWeek = z.strictObject({ monday: localDate, lowKg: z.number(), highKg: z.number() });
+const between = { lowKg: z.number(), highKg: z.number() };
+/** Between what something lies, 80 times of 100 (kg). */
+const kgRange = z.strictObject(between);
+export type KgRange = z.infer<typeof kgRange>;
+
+/** Between what the maximum of a lift lies some week: straight, in the lifter's equipment, on an average rested day. */
+export const maximumInWeek = z.strictObject({
+  monday: localDate,
+  ...between,
+  /** What can just be held on the bar then at both ends of the full range; null: heights are not known. */
+  held: z.strictObject({ bottom: kgRange, lockout: kgRange }).nullable(),
+});
 export type MaximumInWeek = z.infer<typeof maximumInWeek>;
 
 /** How strong one lifter may be in the weeks ahead, by what is known today. */

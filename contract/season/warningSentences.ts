@@ -2,7 +2,7 @@ import { closedDaysSentence } from './closedDaysSentence.ts';
 import type { SeasonWarning } from './seasonPlan.ts';
 import { seasonWarningSentence } from './seasonWarningSentence.ts';
 
-/** Warnings in words, days that fall out for the same reason together. */
+/** Warnings in words, days without training for the same reason together. */
 export function warningSentences(warnings: readonly SeasonWarning[]): { on: string; sentence: string }[] {
   const closed = new Map<string, string[]>();
   for (const warning of warnings)

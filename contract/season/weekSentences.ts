@@ -15,7 +15,7 @@ export function weekSentences(
   const week = weeks[at]!;
   const phase = phases.find(({ id }) => id === week.phaseId);
   return [
-    ...(phase ? [`${phase.title}, ${whichWeek(week)}.`] : ['No phase lies here.']),
+    ...(phase ? [`${phase.title}, ${whichWeek(week)}.`] : ['This week belongs to no phase.']),
     ...(phase && week.weekOfPhase === 1 ? [phase.goal] : changes(weeks[at - 1], week)),
     ...week.meets.map((meet) => `${meets[meet]!.title} on ${longDate(meets[meet]!.date)}.`),
   ];
@@ -39,7 +39,7 @@ function changes(before: PlannedWeek | undefined, week: PlannedWeek): string[] {
       'A new wave: the bar goes back and the bands step up, so that the body meets something it is not used to.',
       ...told,
     ];
-  return told.length === 0 ? ['As the week before.'] : told;
+  return told.length === 0 ? ['The same as the week before.'] : told;
 }
 
 function groupsOf({ days }: PlannedWeek): PlannedGroup[] {

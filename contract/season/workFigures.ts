@@ -12,12 +12,12 @@ export function workFigures(known: WorkKnown, mass: MassUnit): LoadFigure[] {
     {
       word: 'lifted',
       figure: liftedText(liftedKg, mass),
-      says: 'bars times reps: what hangs on them is not in it',
+      says: 'bars times reps, without bands and chains',
     },
     {
       word: 'work',
       figure: workText(workJ),
-      says: `of all ways up, bands counted as they pull; ${howKnown(known)}`,
+      says: `of lifting every rep, bands counted as they pull; ${howKnown(known)}`,
     },
     ...(underBarS === null
       ? []
@@ -25,7 +25,7 @@ export function workFigures(known: WorkKnown, mass: MassUnit): LoadFigure[] {
           {
             word: 'under the bar',
             figure: timeText(underBarS),
-            says: 'ways up and down without the rest between; estimated, by how fast the model takes each bar to go',
+            says: 'up and down, without the rest between; estimated from how fast the model expects each bar to move',
           },
         ]),
   ];
@@ -35,9 +35,7 @@ export function workFigures(known: WorkKnown, mass: MassUnit): LoadFigure[] {
 function howKnown({ workedOut, estimated, unknown }: WorkKnown): string {
   return [
     ...(workedOut > 0 ? [`${counted(workedOut, 'group')} by bar and bands`] : []),
-    ...(estimated > 0
-      ? [`${counted(estimated, 'group')} estimated by the shares of the maximum of today`]
-      : []),
-    ...(unknown > 0 ? [`of ${counted(unknown, 'group')} nothing can be said and they are left out`] : []),
+    ...(estimated > 0 ? [`${counted(estimated, 'group')} estimated from shares of today's maximum`] : []),
+    ...(unknown > 0 ? [`${counted(unknown, 'group')} left out, since nothing can be said of the work`] : []),
   ].join(', ');
 }

@@ -4,7 +4,7 @@
  */
 export function clockBehind(madeAt: string | null, now: Date): string | null {
   if (madeAt === null || Date.parse(madeAt) - now.getTime() <= aMinuteMs) return null;
-  return `The clock of this computer says ${spelt(now.toISOString())}, but the last change to the club was made at ${spelt(madeAt)}: set the clock right, since days and sets would get a wrong date. Nothing that was saved is lost, and until the clock is past that moment changes count on from there, in their order.`;
+  return `The clock of this computer says ${spelt(now.toISOString())}, but the last change to the club was made at ${spelt(madeAt)}: set the clock right, since days and sets would get a wrong date. Nothing that was saved is lost. Until the clock has passed that moment, new changes are dated on from there, in their order.`;
 }
 
 const aMinuteMs = 60_000;

@@ -44,14 +44,14 @@ function few({ ways, difference_percent }: ComparisonReport): string[] {
   const telling = ways.map((side) => side.telling);
   if (difference_percent === null || Math.min(...telling) >= FEW) return [];
   return [
-    `These are few cases, ${telling[0]} and ${telling[1]}: one lifter more or less may turn the answer.`,
+    `These are few lifters, ${telling[0]} and ${telling[1]}: one more or less could change the answer.`,
   ];
 }
 
 function notOver({ lastTestOn, toldTo, endsOn, difference_percent }: ComparisonReport): string[] {
   if (difference_percent === null || lastTestOn === null || toldTo === endsOn) return [];
   return [
-    `It is not over: the newest test is of ${dateText(lastTestOn)}. Stopping as soon as an answer pleases makes differences out of chance.`,
+    `It is not over: the newest test is from ${dateText(lastTestOn)}. If you stop as soon as the answer pleases you, chance looks like a difference.`,
   ];
 }
 

@@ -39,7 +39,7 @@ export function doingSentence(doing: Doing): string {
     case 'weighingLifters':
       return `Weighing the logs of those who are ticked: lifter ${doing.at} of ${doing.of}.`;
     case 'playing':
-      return `Playing such comparisons through: ${doing.at} of ${doing.of}.`;
+      return `Simulating such comparisons: ${doing.at} of ${doing.of}.`;
   }
 }
 

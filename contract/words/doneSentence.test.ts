@@ -62,7 +62,7 @@ test.each<[string, Partial<Told>, string]>([
     { back: { of: 3, again: false }, records: [record('added')] },
     'Taken back: added the bar "Thick".',
   ],
-  ['another club', { replaced: true }, 'Another club put in the place of all.'],
+  ['another club', { replaced: true }, 'The whole club replaced by another.'],
 ])('%s is said in one sentence', (_what, told, sentence) => {
   expect(doneSentence({ ...nothing, ...told })).toBe(sentence);
 });

@@ -9,7 +9,7 @@ type Did = DoneChange['records'][number]['did'];
 /** What a change did, as one sentence: "Changed the bar "Old bar".", "Logged 3 sets: Ida Quill, squat." */
 export function doneSentence(change: Pick<DoneChange, 'back' | 'replaced' | 'records' | 'sets'>): string {
   const { back, replaced } = change;
-  const done = replaced ? 'another club put in the place of all' : whatOf(change);
+  const done = replaced ? 'the whole club replaced by another' : whatOf(change);
   if (back) return `${back.again ? 'Done again' : 'Taken back'}: ${done}.`;
   return `${capital(done)}.`;
 }
@@ -19,7 +19,7 @@ function whatOf({ records, sets }: Pick<DoneChange, 'records' | 'sets'>): string
   const ofSets = setsIn(sets);
   if (ofSets !== null) return ofSets;
   const [first, ...others] = records;
-  if (first === undefined) return 'worked a day out, or saved what was no different';
+  if (first === undefined) return 'worked a day out, or saved without a change';
   const rest = others.reduce((sum, { count }) => sum + count, 0);
   return `${oneOf(first)}${rest === 0 ? '' : `, and ${counted(rest, 'record')} with ${first.count === 1 ? 'it' : 'them'}`}`;
 }

@@ -14,13 +14,13 @@ function answer({ foretold, drawn, weeks }: ComparisonPlan): string {
     return `This cannot be seen: ${crew} are too few to tell any two ways apart.`;
   const least = percent(detectable_percent);
   const usual = `lifters usually gain ${percent(foretold.usualGain_percent)} in that time (${
-    foretold.usualGainKnown === 'club' ? 'as the log of your club shows' : 'published of lifters at meets'
+    foretold.usualGainKnown === 'club' ? 'as the log of your club shows' : 'published for lifters at meets'
   })`;
   if (outlook === 'cannotBeSeen')
-    return `This cannot be seen: of ${crew} only a difference of ${least} or more would show in four of five comparisons, and ${usual}. Even if one way brought all of that and the other nothing, it would most likely not show.`;
+    return `This cannot be seen: with ${crew}, only a difference of ${least} or more would show in four of five comparisons, and ${usual}. Even if one way brought all of that and the other nothing, it would most likely not show.`;
   if (outlook === 'onlyGreat')
-    return `Only a very great difference could be seen: of ${crew}, one of ${least} or more would show in four of five comparisons, and ${usual}. One way would have to bring more than half of that more than the other.`;
-  return `This could be seen: of ${crew} a difference of ${least} or more would show in four of five comparisons, and ${usual}. A smaller one may be there and stay unseen.`;
+    return `Only a very great difference could be seen: with ${crew}, one of ${least} or more would show in four of five comparisons, and ${usual}. One way would have to beat the other by more than half of that.`;
+  return `This could be seen: with ${crew}, a difference of ${least} or more would show in four of five comparisons, and ${usual}. A smaller one may be there and not show.`;
 }
 
 function needed({ foretold: { liftersNeeded, chanceToSeeHalf, outlook } }: ComparisonPlan): string[] {

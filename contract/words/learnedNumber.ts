@@ -38,7 +38,7 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
         ...plain('Strength at the top', '%', 0),
         signed: true,
         meaning:
-          'At lockout, compared with what is usual for the strength at the bottom: the more, the less bands and chains take off the bar. Where misses stop, high or low, counts too.',
+          'At lockout, compared with what is usual for the strength at the bottom: the higher it is, the less weight bands and chains take off the bar. Where misses stop, high or low, counts too.',
         read: percentMore,
       };
     case 'lnRebound':
@@ -55,7 +55,7 @@ export function learnedNumber(lift: Lift, name: ParameterName): LearnedNumber | 
       return {
         ...plain('Strength lost per second', '%', 1),
         meaning:
-          'In all-out effort: the less is lost, the more reps in a set at the same share of the maximum.',
+          'In all-out effort: the less is lost, the more reps a set allows at the same share of the maximum.',
         read: (value) => 100 * tiringOf(lift).perSecond * Math.exp(value),
       };
     case 'tiringBend':

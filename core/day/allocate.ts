@@ -15,7 +15,7 @@ const EPSILON = 1e-9;
 
 /**
  * Hangs bands and chains at several racks at once so that nobody needs a pair that hangs elsewhere, and
- * `sum(weight misfit) + handling` is least (model, "prescribing").
+ * `sum(weight misfit) + handling` is least (model, "day").
  *
  * Branch and bound. Each rack alone is solved exactly over all its sets (`closedWalk`); racks only compete for what
  * they share. Prices on the shared pieces turn the competition into a bound (`boundBranch`), and where racks still want

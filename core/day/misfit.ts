@@ -70,7 +70,10 @@ export function feltSquare(levelSquare: number, perKg: number, stepKg: number): 
   return DAY_SD ** 2 * levelSquare + ((stepKg / 2) * perKg) ** 2;
 }
 
-/** The residuals of the aim; for a speed zone those of the spread alone. `stepKg`: the finest step of the bar's mass. */
+/**
+ * The residuals of the aim; for a speed zone those of the spread alone. `stepKg`: the finest step of the bar's mass. Throws
+ * RangeError where the lifter cannot hold the own body somewhere that matters: no load has a share of strength there.
+ */
 export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, stepKg: number): AimRows {
   const g = travel.gravityMps2;
   if (aim.by === 'percent') {
@@ -89,6 +92,10 @@ export function aimRows({ capability, travel, aim, referenceKg }: LifterTask, st
     };
   }
   const sharePerN = rangeThatMatters.map((s) => shareOfCapability(1, capability, heightAt(travel, s), g));
+  if (!sharePerN.every(Number.isFinite))
+    throw new RangeError(
+      'the own body is more than can be held on this way up, so that no bar has a share of strength',
+    );
   const perKg = sharePerN.map((share) => share * g);
   const shares = (pull: GearPull) => pull.gridN.map((forceN, i) => forceN * sharePerN[i]!);
   const sharePerKg = meanOf(perKg);

@@ -315,6 +315,19 @@ describe('rankSetups', () => {
     expect(rankSetups({ ...task, speedCorrection }, gear).fromBest()()).toEqual(found);
   });
 
+  it('refuses aims of shares and speeds to who cannot hold the own body somewhere; a percentage asks nobody', () => {
+    // 88 kg of body move with the bar: 700 N hold less than them at the bottom, 400 N all the way up.
+    for (const strengthN of [700, 400]) {
+      const weak = { capability: { ...capability, strengthN }, travel, referenceKg: 100 };
+      const ranked = (aim: Aim) => rankSetups({ ...weak, aim }, gearWith([])).fromBest()();
+      expect(() => ranked({ by: 'speed', fromMps: 0.4, toMps: 0.6 })).toThrow(/^the own body/);
+      expect(() => ranked({ by: 'capability', bottomShare: 0.8, lockoutShare: 0.8 })).toThrow(
+        /^the own body/,
+      );
+      expect(ranked({ by: 'percent', targets: [{ basis: 'bar', share: 0.5 }] })!.barKg).toBe(50);
+    }
+  });
+
   it('never hangs a trifle, nor a pair that nobody measured where one that was does as well', () => {
     const low = { xM: 0, yM: 0, zM: 0.2 };
     const loop = (readings: { lengthM: number; forceN: number; direction: 'loading' }[]) => ({

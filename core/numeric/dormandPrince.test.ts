@@ -6,7 +6,7 @@ function errorOf(steps: number): number {
   let state: MotionState = { t: 0, z: 1, v: 0, a: -1 };
   for (let i = 0; i < steps; i++) {
     const out: MotionState = { t: 0, z: 0, v: 0, a: 0 };
-    dormandPrinceStep((_t, z) => -z, state, Math.PI / steps, 1, 1, out);
+    dormandPrinceStep((_t, z) => -z, state, Math.PI / steps, out);
     state = out;
   }
   return Math.hypot(state.z + 1, state.v);

@@ -11,17 +11,10 @@ export interface MotionState {
 
 /**
  * One step of the Dormand-Prince 5(4) pair for `z' = v, v' = a(t, z, v)` (Dormand & Prince 1980, J Comput Appl
- * Math 6:19-26, table 2). Writes the fifth-order result into `out` and returns the error measure: the largest of the
- * two embedded errors over `scaleZ` and `scaleV`; 1 is just good enough.
+ * Math 6:19-26, table 2). Writes the fifth-order result into `out` and returns the larger of its two embedded errors, of
+ * position and of speed.
  */
-export function dormandPrinceStep(
-  f: Acceleration,
-  from: MotionState,
-  h: number,
-  scaleZ: number,
-  scaleV: number,
-  out: MotionState,
-): number {
+export function dormandPrinceStep(f: Acceleration, from: MotionState, h: number, out: MotionState): number {
   const { t, z, v, a } = from;
   const v2 = v + h * (1 / 5) * a;
   const a2 = f(t + h / 5, z + h * (1 / 5) * v, v2);
@@ -66,5 +59,5 @@ export function dormandPrinceStep(
       (17253 / 339200) * v5 +
       (22 / 525) * v6 -
       out.v / 40);
-  return Math.max(Math.abs(errorZ) / scaleZ, Math.abs(errorV) / scaleV);
+  return Math.max(Math.abs(errorZ), Math.abs(errorV));
 }

@@ -1,3 +1,12 @@
+/** Where a search begins, its first step, how near it ends, and the bounds that it keeps within. */
+export interface LimitSearch {
+  guess: number;
+  step: number;
+  tolerance: number;
+  lowest: number;
+  highest: number;
+}
+
 /**
  * The limit between the `x` for which `isBelow` holds and those for which it does not, by doubling steps out from
  * `guess` until both sides are seen and halving down to `tolerance`. Only the answer yes or no is used, so a jump is
@@ -6,7 +15,7 @@
  */
 export function findLimit(
   isBelow: (x: number) => boolean,
-  search: { guess: number; step: number; tolerance: number; lowest: number; highest: number },
+  search: LimitSearch,
 ): { below: number; above: number } | null {
   const { lowest, highest, tolerance } = search;
   if ([search.guess, search.step, tolerance].some(Number.isNaN))

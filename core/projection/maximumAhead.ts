@@ -1,4 +1,5 @@
 import { normalCdf } from '../numeric/normal.ts';
+import type { LnRatio } from '../numeric/quantity.ts';
 import { driftOver, strengthIn } from '../strength/askDraws.ts';
 import type { Draw } from '../strength/Draw.ts';
 import { lnBelow } from './lnBelow.ts';
@@ -10,15 +11,18 @@ const FAR_SD = 8;
 /**
  * The bar (kg) of the straight competition lift below which the maximum of an average rested gym day lies with a probability, some weeks after the day that the
  * draws are of. For each draw ln of the total mass is normal about `lnTotal + equipment + weeks * weekGain` with the drift's own
- * spread, as in `meetDay`, without the form of one day; over all draws it is their mixture.
+ * spread, as in `meetDay`, without the form of one day; over all draws it is their mixture. With `ratiosLn`, one for each draw, the same of what is so much
+ * (ln) of the total mass of the maximum: what can be held at a height.
  */
 export function maximumAhead(
   draws: readonly Draw[],
   { equipment, movedBodyKg, weeks }: Omit<MeetAsked, 'taperLn'>,
+  ratiosLn: readonly LnRatio[] = [],
 ): (probability: number) => number {
-  const each = draws.map((draw) => {
+  const each = draws.map((draw, at) => {
     const { meanLn, sdLn } = driftOver(draw, weeks);
-    return { centreLn: strengthIn({ equipment, platform: false }, draw) + meanLn, sdLn };
+    const totalLn = strengthIn({ equipment, platform: false }, draw) + (ratiosLn[at] ?? 0);
+    return { centreLn: totalLn + meanLn, sdLn };
   });
   const chanceOfLn = (lnTotal: number) =>
     each.reduce((sum, { centreLn, sdLn }) => sum + atLeast(centreLn - lnTotal, sdLn), 0) / each.length;

@@ -169,9 +169,9 @@ test('chances are counted where they fall, and the score is nought only for a pr
   const ends = [...bins.map(({ from }) => from), 1];
   expect(ends.toSorted((a, b) => a - b)).toEqual(ends);
   expect([0, ...bins.map(({ to }) => to)]).toEqual(ends);
-  // What lies just between two counts in the upper one.
-  const between = chanceBins(bins.map(({ from }) => ({ chance: from, made: true })));
-  expect(between.map(({ count }) => count)).toEqual(bins.map(() => 1));
+  // What lies just between two counts in the upper one, and what is certain in the last.
+  const edges = chanceBins(ends.map((chance) => ({ chance, made: true })));
+  expect(edges.map(({ count }) => count)).toEqual(bins.map((_, i) => (i < bins.length - 1 ? 1 : 2)));
   const last = bins.at(-1)!;
   expect([last.count, last.made]).toEqual([2, 1]);
   expect(last.expected).toBeCloseTo(1.85, 12);

@@ -6,12 +6,12 @@ import { accelerationFunction, fullForceFunction } from './pushForce.ts';
 import { strengthCurve } from './strengthCurve.ts';
 
 /**
- * Error allowed in one step: of the height relative to the range, of the speed relative to a brisk 1 m/s. The fine one
- * keeps duration and mean speed right to 1e-6 and better; the coarse one is for the first steps of a search.
+ * Error allowed in one step: of the height (m) and of the speed (m/s). The fine one keeps duration and mean speed right to
+ * 1e-6 and better; the coarse one is for the first steps of a search.
  */
 export const FINE = 1e-8;
 export const COARSE = 1e-4;
-/** Kinks, turns and the end are met so near (s, per second) for an error squared: to rounding by the fine one. */
+/** Kinks, turns and the end are met so near (s) for an error squared: to rounding by the fine one. */
 const LANDED_PER_ERROR = 1e4;
 /** A first step (s); the error control finds its own from there. */
 const FIRST_STEP_S = 1e-2;
@@ -22,7 +22,7 @@ const SHORTEST_TIMES = 0.2;
 const LONGEST_TIMES = 5;
 /** No lifter strains longer: the decline has long taken the force away. */
 const LONGEST_S = 120;
-/** A rep takes some dozens of steps; one that needs this many is no lift (a bar of a gram under a tonne of push). */
+/** A rep takes some dozens of steps; one that tries this many is no lift (a bar of a gram under a tonne of push). */
 const MOST_STEPS = 100_000;
 /** Stands for 'just not zero' in an acceleration. */
 const TINY = 1e-300;
@@ -49,6 +49,7 @@ export function ascend(
 ): Ascent {
   const { load } = compiled;
   const { bottomM, lockoutM, gravityMps2 } = load;
+  const { strainAfterS } = capability;
   const acceleration = accelerationFunction(compiled, capability, curve);
   let now: MotionState = { t: 0, z: bottomM, v: 0, a: acceleration(0, bottomM, 0) };
   const states = [now];
@@ -58,38 +59,37 @@ export function ascend(
   const heldN = massKg * gravityMps2 + compiled.bandN(bottomM);
   if (!(fullForceFunction(capability, curve)(0, bottomM, 0) > heldN)) return { states, made: false, turns };
 
-  const scaleZ = tolerance * (lockoutM - bottomM);
   const stops = [...compiled.breaksM, lockoutM];
   let nextStop = 0;
   let h = FIRST_STEP_S;
-  let out: MotionState = { t: 0, z: 0, v: 0, a: 0 };
-  const landedS = LANDED_PER_ERROR * tolerance ** 2;
-  const tryStep = (size: number) => dormandPrinceStep(acceleration, now, size, scaleZ, tolerance, out);
+  let out = { ...now };
+  const tryStep = (size: number) => dormandPrinceStep(acceleration, now, size, out) / tolerance;
   const landOn = (miss: () => number, slope: () => number) =>
-    landStep(out.t - now.t, landedS * (1 + now.t), tryStep, miss, slope);
+    landStep(out.t - now.t, LANDED_PER_ERROR * tolerance ** 2, tryStep, miss, slope);
 
-  while (now.t < LONGEST_S) {
-    const beforeStrain = now.t < capability.strainAfterS && now.t + h > capability.strainAfterS;
-    const size = beforeStrain ? capability.strainAfterS - now.t : h;
+  for (let tries = 0; now.t < LONGEST_S; tries++) {
+    if (tries > MOST_STEPS) throw new RangeError('the bar is too light for these forces to be followed');
+    const untilS = now.t < strainAfterS && strainAfterS < LONGEST_S ? strainAfterS : LONGEST_S;
+    const isCut = now.t + h > untilS;
+    const size = isCut ? untilS - now.t : h;
     const error = tryStep(size);
     if (!(error <= 1)) {
       h = size * timesLonger(error);
-      if (h < 1e-12) return { states, made: false, turns };
       continue;
     }
     const stopM = stops[nextStop]!;
     let ended: 'made' | 'stopped' | null = null;
-    let landed = beforeStrain;
-    if (now.a > 0 !== out.a > 0 && now.t > 0 && out.z < stopM) {
-      const rising = now.a > 0;
-      const rate = (out.a - now.a) / size;
+    let landed = isCut;
+    const rising = now.a >= 0;
+    if (rising !== out.a >= 0 && out.z < stopM) {
+      const rate = Math.abs(out.a - now.a) / size;
       landOn(
         () => (rising ? -out.a : out.a),
-        () => (rising ? -rate : rate),
+        () => rate,
       );
       // Beyond the turn by a hair, so that the next step does not find the same turn again.
       out.a = rising ? Math.min(out.a, -TINY) : Math.max(out.a, TINY);
-      if (out.v > 0) turns.push({ kind: rising ? 'peak' : 'trough', state: out });
+      turns.push({ kind: rising ? 'peak' : 'trough', state: out });
       landed = true;
     }
     if (out.v <= 0) {
@@ -113,9 +113,7 @@ export function ascend(
     if (!landed) h = size * timesLonger(error);
     now = out;
     states.push(now);
-    if (states.length > MOST_STEPS)
-      throw new RangeError('the bar is too light for these forces to be followed');
-    out = { t: 0, z: 0, v: 0, a: 0 };
+    out = { ...now };
     if (ended !== null) return { states, made: ended === 'made', turns };
   }
   return { states, made: false, turns };

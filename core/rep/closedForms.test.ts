@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { compileLoad } from '../load/compileLoad.ts';
 import type { Load } from '../load/Load.ts';
 import { STANDARD_GRAVITY_MPS2 } from '../load/localGravity.ts';
 import type { Capability } from './Capability.ts';
+import { limitStrengthN } from './expectedSpeed.ts';
+import { fitStrength } from './fitStrength.ts';
+import { maxBar } from './maxBar.ts';
 import { simulateRep } from './simulateRep.ts';
 import { evenCapability } from './tests/capabilities.ts';
 
@@ -29,6 +33,12 @@ const rangeM = 0.6;
 const massKg = 210;
 /** Where the push is eased, the way left counts to 2 mm beyond lockout. */
 const leftM = (zM: number) => 1.5 + 0.002 - zM;
+
+/** The heaviest bar of who pushes just what holds so much. */
+const most = (holdsKg: number) => maxBar(load, { ...steady, movedBodyKg: 0, strengthN: holdsKg * G });
+/** A rep whose constant force would bring the bar up in so long. */
+const takes = (durationS: number) =>
+  simulateRep(load, { ...steady, strengthN: massKg * (G + (2 * rangeM) / durationS ** 2) });
 
 describe('a rep agrees with the closed form', () => {
   it('of a constant force: the height is a parabola in time', () => {
@@ -125,8 +135,78 @@ describe('a rep agrees with the closed form', () => {
     );
   });
 
-  it('of a weight that cannot be held: nothing moves', () => {
-    const rep = simulateRep({ ...load, barKg: 250 }, steady);
+  // Of what is held exactly nothing goes up within the time that anybody can strain: a hundred-thousandth is left for the way.
+  const FOR_THE_WAY = 1e-5;
+
+  it('of a constant force: the heaviest bar is what it holds, from half a kilogram to ten tonnes, to 5 g on the safe side', () => {
+    for (const holdsKg of [0.6, 3, 47.1, 102.3, 208.8, 390.2]) {
+      expect(most(holdsKg)!.barKg).toBeLessThan(holdsKg);
+      expect(most(holdsKg)!.barKg).toBeGreaterThan(holdsKg * (1 - FOR_THE_WAY) - 0.005);
+    }
+    expect([0.45, 0.7, 9_900, 12_000].map((holdsKg) => most(holdsKg) !== null)).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
+  });
+
+  it('of a constant force: the strength of a maximum is its weight, up to a hundred tonnes', () => {
+    const own = { ...steady, movedBodyKg: 0, strengthN: 1 };
+    for (const barKg of [0.05, 150, 99_000]) {
+      const over = fitStrength({ ...load, barKg }, own) / (barKg * G) - 1;
+      expect(over).toBeGreaterThan(0);
+      expect(over).toBeLessThan(FOR_THE_WAY + 1e-6);
+      expect(limitStrengthN(compileLoad({ ...load, barKg }), own)! / (barKg * G)).toBeCloseTo(1, 3);
+    }
+    const tooHeavy = { ...load, barKg: 105_000 };
+    expect(() => fitStrength(tooHeavy, own)).toThrow(/^no strength/);
+    expect(limitStrengthN(compileLoad(tooHeavy), own)).toBeNull();
+  });
+
+  it('of a constant force that declines from an instant on: the speed loses what the decline took', () => {
+    const declining = { ...steady, strainAfterS: 0.35, strainTimeS: 2 };
+    const { samples } = simulateRep(load, declining, { samples: 41 });
+    const fullMps2 = steady.strengthN / massKg;
+    for (const { tS, zM, speedMps } of samples) {
+      const u = Math.max(0, tS - 0.35);
+      const pushedMps = fullMps2 * (tS - u + 2 * (1 - Math.exp(-u / 2)));
+      expect(speedMps).toBeCloseTo(pushedMps - G * tS, 8);
+      const pushedM = fullMps2 * ((tS * tS - u * u) / 2 + 2 * u - 4 * (1 - Math.exp(-u / 2)));
+      expect(zM - 0.9).toBeCloseTo(pushedM - (G * tS * tS) / 2, 8);
+    }
+  });
+
+  it('of a push that rises beyond all bounds past lockout: steps that lead there are made again, shorter', () => {
+    // m v^2 / 2 is the integral of S exp(0.4 s^2), a power series in s.
+    const thrown = { ...steady, movedBodyKg: 0, strengthN: 1e6, curvature: 0.4 };
+    const integral = 1 + 0.4 / 3 + 0.4 ** 2 / 10 + 0.4 ** 3 / 42 + 0.4 ** 4 / 216 + 0.4 ** 5 / 1320;
+    const speedMps = Math.sqrt(2 * rangeM * (1e6 * integral - G));
+    expect(simulateRep({ ...load, barKg: 1 }, thrown).peakSpeedMps / speedMps).toBeCloseTo(1, 5);
+  });
+
+  it('of a constant force that takes 110 s is made; one that would take 130 s or 150 s is longer than anybody strains', () => {
+    expect(takes(110)).toMatchObject({ made: true, durationS: expect.closeTo(110, 5) });
+    for (const longS of [130, 150])
+      expect(takes(longS)).toMatchObject({ made: false, durationS: expect.closeTo(120, 9) });
+  });
+
+  // 265 kg are held: 210 kg with 60 kg of band or of chain at the bottom are not, and just the weight does not move.
+  it.each([
+    ['that cannot be held', { barKg: 250 }, 2600],
+    ['just held', {}, massKg * G],
+    [
+      'held down by a band',
+      { hungBands: [{ verticalAt: [0.9, 1.5].map((zM) => ({ zM, forceN: 60 * G })), count: 1 }] },
+      2600,
+    ],
+    [
+      'with chain that hangs from the start',
+      { chains: [{ massPerMetreKg: 100 / 3, lengthM: 2, attachBelowBarM: 0, count: 2 }] },
+      2600,
+    ],
+  ])('of a weight %s: nothing moves', (_, change, strengthN) => {
+    const rep = simulateRep({ ...load, ...change }, { ...steady, strengthN, buildUpTimeS: 0.1 });
     expect(rep).toMatchObject({ made: false, durationS: 0, meanSpeedMps: 0, stoppedAt: { s: 0, tS: 0 } });
   });
 });

@@ -3,7 +3,7 @@ import { findLimit } from '../numeric/findLimit.ts';
 import type { LnRatio, Newton, Share } from '../numeric/quantity.ts';
 import { ascend, COARSE } from './ascend.ts';
 import type { Capability } from './Capability.ts';
-import { limitPlaces } from './limitGuess.ts';
+import { STRONGEST_N, strengthGuessN } from './limitGuess.ts';
 import { type Rep, repOf } from './simulateRep.ts';
 import { strengthCurve } from './strengthCurve.ts';
 
@@ -69,9 +69,7 @@ export function limitFrom(
   capability: Capability,
   curve: (zM: number) => number,
 ): { limitN: Newton; share: Share } | null {
-  const weightN = compiled.load.barKg * compiled.load.gravityMps2;
-  const places = limitPlaces(compiled, { ...capability, strengthN: 1 });
-  const guess = Math.max(1, ...places.map(({ pushN, otherN }) => (otherN + weightN) / pushN));
+  const guess = strengthGuessN(compiled, capability);
   const isMissed = (strengthN: Newton) =>
     !ascend(compiled, { ...capability, easing: 0, strengthN }, COARSE, curve).made;
   const limit = findLimit(isMissed, {
@@ -79,7 +77,7 @@ export function limitFrom(
     step: step * guess,
     tolerance: tolerance * guess,
     lowest: 0,
-    highest: 100 * guess,
+    highest: STRONGEST_N,
   });
   return limit && { limitN: limit.above, share: limit.above / guess };
 }

@@ -6,8 +6,6 @@ import { heldForceFunction, strengthCurve } from './strengthCurve.ts';
 const LANDING_M = 0.002;
 /** A bar that bands from above all but carry is braked as if at least this share of its weight were there. Assumption. */
 const LEAST_WEIGHT_SHARE = 0.1;
-/** After so many of its time constants what a push still lacks is nothing to any digit. */
-const BUILT_UP_TIMES = 40;
 
 /** Time, bar height and bar speed upward (s, m, m/s >= 0) to a force (N) or an acceleration (m/s^2). */
 type Along = (tS: number, zM: number, vMps: number) => number;
@@ -40,14 +38,13 @@ export function accelerationFunction(
   const hasChains = chains.length > 0;
   const { buildUpTimeS, builtShare, easing } = capability;
   const lacking = buildUpTimeS > 0 ? 1 - builtShare : 0;
-  const builtUpS = BUILT_UP_TIMES * buildUpTimeS;
   const fullN = fullForceFunction(capability, curve);
   return (tS, zM, vMps) => {
     const massKg = hasChains ? baseKg + compiled.hangingKg(zM) : baseKg;
     const pickUpN = hasChains ? compiled.liftedPerMetreKg(zM) * vMps * vMps : 0;
     const bandMps2 = compiled.bandN(zM) / massKg;
     let gain = fullN(tS, zM, vMps) / massKg - bandMps2 - gravityMps2;
-    if (lacking > 0 && tS < builtUpS) gain *= 1 - lacking * Math.exp(-tS / buildUpTimeS);
+    if (lacking > 0) gain *= 1 - lacking * Math.exp(-tS / buildUpTimeS);
     if (easing > 0) {
       const neededMps2 = (vMps * vMps) / (2 * (Math.max(0, lockoutM - zM) + LANDING_M));
       const brakingMps2 = Math.max(gravityMps2 + bandMps2, LEAST_WEIGHT_SHARE * gravityMps2);

@@ -130,24 +130,52 @@ describe('one rep', () => {
     );
   });
 
-  it('is slowest where its speed is least after the first peak, and fastest where it is most', () => {
-    // From a bar that is fastest at lockout to one that all but stands still on its way.
-    for (const barKg of [215, 260, 318]) {
-      const rep = simulateRep({ ...plain, barKg }, squatter, { samples: 2001 });
+  // From a bar that is fastest at lockout to one that all but stands still; a push that builds up from a dead stop; an arrival
+  // that is eased; two bands, of which the one or the other slows the bar more, and one that does so most at lockout.
+  const pulling = (...placesN: [zM: number, forceN: number][]): Load => ({
+    ...plain,
+    hungBands: [{ verticalAt: placesN.map(([zM, forceN]) => ({ zM, forceN })), count: 1 }],
+  });
+  const twice = (lowN: number, highN: number) =>
+    pulling([0.95, 0], [1.1, lowN], [1.2, 0], [1.35, 0], [1.45, highN], [1.55, 0]);
+  const even = { ...squatter, strengthN: 3800, slope: 0, curvature: 0, dip: { ...squatter.dip, depth: 0 } };
+  it.each<[string, Load, Capability]>([
+    ...[215, 260, 318].map((barKg): [string, Load, Capability] => [
+      `${barKg} kg`,
+      { ...plain, barKg },
+      squatter,
+    ]),
+    ['from a dead stop', { ...plain, barKg: 260 }, { ...squatter, buildUpTimeS: 0.15 }],
+    ['eased', { ...plain, barKg: 260 }, { ...squatter, easing: 0.7 }],
+    ['slower low down', twice(1000, 800), even],
+    ['slower high up', twice(700, 1000), even],
+    ['slowest at the end', pulling([0.95, 0], [1.1, 700], [1.2, 0], [1.35, 0], [1.55, 1100]), even],
+  ])(
+    '%s: is slowest where its speed is least after the first peak, and fastest where it is most',
+    (_, load, lifter) => {
+      const rep = simulateRep(load, lifter, { samples: 2001 });
       const speeds = rep.samples.map(({ speedMps }) => speedMps);
+      expect(rep.samples.at(-1)!.zM).toBeCloseTo(1.55, 12);
       // The height goes on as the speed says, between the steps of the scheme too; a difference over 4 ms misses by far less.
       const widthS = rep.samples[2]!.tS - rep.samples[0]!.tS;
       const away = rep.samples
         .slice(1, -1)
         .map((here, i) => (rep.samples[i + 2]!.zM - rep.samples[i]!.zM) / widthS - here.speedMps);
       expect(Math.max(...away.map(Math.abs))).toBeLessThan(2e-4);
-      const peak = speeds.findIndex((speed, i) => speed > speeds[i + 1]!);
-      const least = Math.min(...speeds.slice(peak));
-      expect(rep.slowest.speedMps / least).toBeCloseTo(1, 3);
-      expect(rep.samples[speeds.indexOf(least)]!.s).toBeCloseTo(rep.slowest.s, 2);
+      const lows = rep.samples.filter(({ speedMps }, i) =>
+        i === speeds.length - 1
+          ? lifter.easing === 0
+          : speedMps <= speeds[i - 1]! && speedMps <= speeds[i + 1]!,
+      );
+      const least = lows.reduce((low, at) => (at.speedMps < low.speedMps ? at : low));
+      expect(rep.slowest.speedMps / least.speedMps).toBeCloseTo(1, 3);
+      expect(rep.slowest.s).toBeCloseTo(least.s, 2);
       expect(rep.peakSpeedMps / Math.max(...speeds)).toBeCloseTo(1, 3);
-    }
-  });
+      // Where the speed turns, what is pushed and what is held are in balance.
+      for (const { state } of ascend(compileLoad(load), lifter, FINE).turns)
+        expect(Math.abs(state.a)).toBeLessThan(1e-9);
+    },
+  );
 
   it('is never faster with more on the bar or with more tension', () => {
     fc.assert(
@@ -210,7 +238,7 @@ describe('one rep', () => {
 });
 
 describe('the maximum', () => {
-  it('is a rep that is just made: 0.01 kg more is missed', () => {
+  it('is a rep that is just made: 0.005 kg more is missed', () => {
     fc.assert(
       fc.property(caseArb, ({ lifter, load }) => {
         const most = maxBar(load, lifter);
@@ -221,7 +249,7 @@ describe('the maximum', () => {
         expect(most.slowest).toEqual({ s, speedMps });
         const { bottomN, lockoutN } = loadCurve({ ...load, barKg: most.barKg }, 2);
         expect([most.bottomN, most.lockoutN]).toEqual([bottomN, lockoutN]);
-        expect(simulateRep({ ...load, barKg: most.barKg + 0.01 }, lifter).made).toBe(false);
+        expect(simulateRep({ ...load, barKg: most.barKg + 0.005 }, lifter).made).toBe(false);
       }),
       { numRuns: 150 },
     );
@@ -233,8 +261,16 @@ describe('the maximum', () => {
         const most = maxBar(load, lifter);
         if (most === null || most.barKg < 5) return;
         const strengthN = fitStrength({ ...load, barKg: most.barKg }, { ...lifter, strengthN: 1 });
-        // A maximum is known to 0.01 kg.
-        expect(Math.abs(strengthN / lifter.strengthN - 1)).toBeLessThan(0.01 / most.barKg);
+        // A maximum is known to 0.005 kg, strength to a millionth.
+        expect(Math.abs(strengthN / lifter.strengthN - 1)).toBeLessThan(0.005 / most.barKg);
+        const madeAt = (share: number) =>
+          simulateRep({ ...load, barKg: most.barKg }, { ...lifter, strengthN: share * strengthN }).made;
+        expect([madeAt(1), madeAt(1 - 1.2e-6)]).toEqual([true, false]);
+        // A quick search, of a push that is not eased, comes to it within 2e-4 of its guess, which is seldom a fifth off.
+        const notEased = { ...lifter, easing: 0 };
+        const limitN = limitStrengthN(compileLoad({ ...load, barKg: most.barKg }), notEased)!;
+        const fineN = lifter.easing === 0 ? strengthN : fitStrength({ ...load, barKg: most.barKg }, notEased);
+        expect(Math.abs(limitN / fineN - 1)).toBeLessThan(1.2 * 2e-4);
       }),
       { numRuns: 80 },
     );

@@ -52,17 +52,16 @@ export function repOf(compiled: CompiledLoad, capability: Capability, samples: n
     peakSpeedMps: ascent.turns.reduce((v, turn) => Math.max(v, turn.state.v), end.v),
     slowest: { ...place(slowest), speedMps: ascent.made ? slowest.v : 0 },
     stoppedAt: ascent.made ? null : { ...place(end), tS: end.t },
-    samples: samples === 0 ? [] : sample(ascent, samples, compiled, capability),
+    samples: sample(ascent, samples, compiled, capability),
   };
 }
 
 /** The deepest trough of speed, or lockout: where there is no trough, and where an arrival that is not eased is slower. */
 function slowestOf({ states, turns }: Ascent, eased: boolean): MotionState {
   const end = states[states.length - 1]!;
-  const [first, ...others] = turns.filter(({ kind }) => kind === 'trough').map(({ state }) => state);
-  if (first === undefined) return end;
-  const deepest = others.reduce((slow, state) => (state.v < slow.v ? state : slow), first);
-  return eased || deepest.v < end.v ? deepest : end;
+  const troughs = turns.filter(({ kind }) => kind === 'trough').map(({ state }) => state);
+  const slow = eased && troughs.length > 0 ? troughs : [...troughs, end];
+  return slow.reduce((slowest, state) => (state.v < slowest.v ? state : slowest));
 }
 
 function sample(ascent: Ascent, count: number, compiled: CompiledLoad, capability: Capability): RepSample[] {
@@ -78,7 +77,7 @@ function sample(ascent: Ascent, count: number, compiled: CompiledLoad, capabilit
   let step = 0;
   return Array.from({ length: count }, (_, i) => {
     const tS = (endS * i) / (count - 1);
-    while (step < states.length - 2 && states[step + 1]!.t < tS) step++;
+    while ((states[step + 1]?.t ?? Number.POSITIVE_INFINITY) < tS) step++;
     const { zM, speedMps } = between(states[step]!, states[step + 1] ?? states[step]!, tS);
     const loadN = compiled.totalN(zM);
     return {

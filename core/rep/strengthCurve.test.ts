@@ -10,21 +10,18 @@ const capability = {
   range: { fromM: 0.8, toM: 1.6 },
 };
 
-const dipAt = (s: number) => 0.2 * (Math.exp(-(((s - 0.4) / 0.2) ** 2)) - Math.exp(-4));
+const dipAt = (depth: number, s: number) => depth * (Math.exp(-(((s - 0.4) / 0.2) ** 2)) - Math.exp(-4));
 
 describe('the force that can just be held', () => {
   // ln g(s) = slope s + curvature s^2 - depth (e^(-((s - at) / width)^2) - e^(-(at / width)^2)) (docs/model.md, "rep").
   it('follows slope and curvature over the own range and beyond it, with and without a dip', () => {
     const bent = { ...capability, slope: 1.2, curvature: -0.5 };
-    const dip = { depth: 0.2, at: 0.4, width: 0.2 };
-    for (const s of [-0.1, 0, 0.3, 0.4, 1]) {
-      const zM = 0.8 + 0.8 * s;
-      expect(heldForceN(bent, zM)).toBeCloseTo(4000 * Math.exp(1.2 * s - 0.5 * s * s), 6);
-      expect(heldForceN({ ...bent, dip }, zM)).toBeCloseTo(
-        4000 * Math.exp(1.2 * s - 0.5 * s * s - dipAt(s)),
-        6,
-      );
-    }
+    for (const depth of [0, 0.2, 1])
+      for (const s of [-0.1, 0, 0.3, 0.4, 1]) {
+        const dipped = { ...bent, dip: { depth, at: 0.4, width: 0.2 } };
+        const expected = 4000 * Math.exp(1.2 * s - 0.5 * s * s - dipAt(depth, s));
+        expect(heldForceN(dipped, 0.8 + 0.8 * s)).toBeCloseTo(expected, 6);
+      }
   });
 });
 
@@ -33,6 +30,7 @@ describe('share of capability', () => {
     // At 10 m/s2 the body takes 800 N. Bottom: 4000 - 800 = 3200 N for the bar; lockout, twice as strong: 8000 - 800 = 7200 N.
     expect(shareOfCapability(1600, capability, 0.8, 10)).toBeCloseTo(0.5, 12);
     expect(shareOfCapability(1800, capability, 1.6, 10)).toBeCloseTo(0.25, 12);
+    expect(shareOfCapability(1, { ...capability, strengthN: 800.5 }, 0.8, 10)).toBeCloseTo(2, 9);
   });
 
   it('is infinite where not even the own body can be held', () => {

@@ -72,6 +72,15 @@ describe('gear of one hour shared between racks', () => {
     );
   });
 
+  it('can tell that no more are served than have a turn at the one rack where they can train, whatever another rack has room for', () => {
+    const pairs = [...Array.from({ length: 9 }).keys()];
+    const any = pairs.flatMap((a) => pairs.slice(a + 1).map((b) => (1n << BigInt(a)) | (1n << BigInt(b))));
+    const ways = Array.from({ length: 30 }, (_, lifter) => [[], any.slice(lifter)]);
+    const { rackOf, isMost } = shareGear({ ways, mostARack: 12 });
+    expect(rackOf.filter((rack) => rack !== null)).toHaveLength(12);
+    expect(isMost).toBe(true);
+  });
+
   it('says that it cannot tell where the search was cut off', () => {
     // Two pairs out of twelve, a lifter each at either of six racks: more ways than can be gone through.
     const pairs = Array.from({ length: 12 }, (_, i) => i);

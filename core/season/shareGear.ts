@@ -28,14 +28,16 @@ const MOST_STEPS = 2000;
  */
 export function shareGear({ ways, mostARack, onlyAll = false }: GearAsked): GearShared {
   const racks = Math.max(0, ...ways.map((byRack) => byRack.length));
-  const least = ways.map((byRack) => byRack.map(leastSets));
-  const order = [...ways.keys()].sort((a, b) => countOf(least[a]!) - countOf(least[b]!));
+  const order = [...ways.keys()].sort((a, b) => countOf(ways[a]!) - countOf(ways[b]!));
   const rackOf: (number | null)[] = ways.map(() => null);
   const pairsAt: bigint[] = Array.from({ length: racks }, () => 0n);
   const countAt: number[] = pairsAt.map(() => 0);
   const seen = new Map<string, number>();
-  const able = order.filter((lifter) => countOf(least[lifter]!) > 0).length;
-  const goal = Math.min(able, racks * mostARack);
+  const toCome = order.map((_, at) => countAtEach(ways, order.slice(at), racks));
+  /** No more than these can be served from a place in the order on, whatever hangs where. */
+  const mostFrom = (at: number) =>
+    countAt.reduce((sum, count, rack) => sum + Math.min(mostARack - count, toCome[at]?.[rack] ?? 0), 0);
+  const goal = Math.min(ways.filter((byRack) => countOf(byRack) > 0).length, mostFrom(0));
   let best = { served: onlyAll ? ways.length - 1 : -1, rackOf: [...rackOf], pairsAt: [...pairsAt] };
   let steps = 0;
 
@@ -46,20 +48,17 @@ export function shareGear({ ways, mostARack, onlyAll = false }: GearAsked): Gear
     const used = pairsAt.reduce((all, pairs) => all | pairs, 0n);
     const taken = pairsAt.map((pairs) => used & ~pairs);
     const isFree = (set: bigint, rack: number) => (set & taken[rack]!) === 0n;
-    const room = countAt.reduce((sum, count) => sum + mostARack - count, 0);
     const canBeServed = (lifter: number) =>
-      least[lifter]!.some(
-        (sets, rack) => countAt[rack]! < mostARack && sets.some((set) => isFree(set, rack)),
-      );
+      ways[lifter]!.some((sets, rack) => countAt[rack]! < mostARack && sets.some((set) => isFree(set, rack)));
     const wanted = best.served - served;
-    if (room <= wanted || countUpTo(order, at, canBeServed, wanted + 1) <= wanted) return;
+    if (mostFrom(at) <= wanted || countUpTo(order, at, canBeServed, wanted + 1) <= wanted) return;
     const key = `${at} ${pairsAt.join(' ')} ${countAt.join(' ')}`;
     if ((seen.get(key) ?? -1) >= served) return;
     seen.set(key, served);
     steps += 1;
 
     const lifter = order[at]!;
-    const options = least[lifter]!.flatMap((sets, rack) =>
+    const options = ways[lifter]!.flatMap((sets, rack) =>
       countAt[rack]! < mostARack ? sets.filter((set) => isFree(set, rack)).map((set) => ({ rack, set })) : [],
     );
     // With room there for all who are still to come nothing is lost by hanging no more than hangs already.
@@ -83,12 +82,6 @@ export function shareGear({ ways, mostARack, onlyAll = false }: GearAsked): Gear
   return { rackOf: best.rackOf, pairsAt: best.pairsAt, isMost: steps <= MOST_STEPS };
 }
 
-/** Who can do with fewer of the same pairs never needs more. */
-function leastSets(sets: Ways): bigint[] {
-  const distinct = [...new Set(sets)];
-  return distinct.filter((set) => !distinct.some((other) => other !== set && (other & set) === other));
-}
-
 /** How many from a place on fulfil it; no further than to the number that decides. */
 function countUpTo(
   order: readonly number[],
@@ -99,6 +92,14 @@ function countUpTo(
   let count = 0;
   for (let at = from; at < order.length && count < enough; at++) if (isOne(order[at]!)) count += 1;
   return count;
+}
+
+/** By rack, how many of some lifters can train there if everything were theirs. */
+function countAtEach(ways: GearAsked['ways'], lifters: readonly number[], racks: number): number[] {
+  return Array.from(
+    { length: racks },
+    (_, rack) => lifters.filter((lifter) => (ways[lifter]![rack]?.length ?? 0) > 0).length,
+  );
 }
 
 function countOf(byRack: readonly Ways[]): number {

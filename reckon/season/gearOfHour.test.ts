@@ -19,7 +19,7 @@ function withOnly(pairId: string): ClubRecords {
 
 /** What one pair alone brings a lifter, at any rack. */
 function shareOf(club: ClubRecords, lifterId: string): number {
-  const byRack = bandWays(club)(lifterId, 'squat', start, on)!;
+  const { byRack } = bandWays(club)(lifterId, 'squat', start, on)!;
   return Math.max(...byRack.flat().map(({ share }) => share));
 }
 

@@ -1,9 +1,10 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import type { GearMend } from '#contract/season/gearWarning.ts';
+import { leastSets } from '#core/season/leastSets.ts';
 import { type GearAsked, shareGear } from '#core/season/shareGear.ts';
 import { pairsInUse } from '#reckon/day/assembleRackGear.ts';
-import type { bandWays, LifterWays } from './bandWays.ts';
+import type { bandWays } from './bandWays.ts';
 
 /** Lifters who do one lift in one hour, each with bands of some share of the maximum at lockout. */
 export interface HourAsked {
@@ -23,9 +24,6 @@ export interface HourFound {
   notJudged: string[];
 }
 
-/** A share of bands is reached within so much of the maximum: less than half a step from wave to wave. Judgement. */
-const REACHED_WITHIN = 0.025;
-
 /** Whether racks and bands do for an hour, who is left without, and what would mend it. */
 export function gearOfHour(
   records: ClubRecords,
@@ -34,7 +32,7 @@ export function gearOfHour(
 ): HourFound {
   const judged = lifters.map((lifter) => {
     const found = waysOf(lifter.lifterId, lift, lifter.start, on);
-    return { ...lifter, found, ways: found && waysNear(found, lifter.bandShare) };
+    return { ...lifter, found, ways: found?.near(lifter.bandShare) ?? null };
   });
   const able = judged.flatMap((one) =>
     one.ways?.some((sets) => sets.length > 0) ? [{ ...one, ways: one.ways }] : [],
@@ -54,25 +52,10 @@ export function gearOfHour(
     outOfReach: judged.flatMap(({ lifterId, bandShare, found, ways }) =>
       found === null || ways!.some((sets) => sets.length > 0)
         ? []
-        : [{ lifterId, bandShare, nearestShare: nearestOf(found, bandShare) }],
+        : [{ lifterId, bandShare, nearestShare: found.nearest(bandShare) }],
     ),
     notJudged: judged.flatMap(({ lifterId, found }) => (found === null ? [lifterId] : [])),
   };
-}
-
-function waysNear(byRack: LifterWays, bandShare: number): bigint[][] {
-  return byRack.map((ways) =>
-    ways.flatMap(({ pairs, share }) => (Math.abs(share - bandShare) <= REACHED_WITHIN ? [pairs] : [])),
-  );
-}
-
-function nearestOf(byRack: LifterWays, bandShare: number): number {
-  return byRack
-    .flat()
-    .reduce(
-      (best, { share }) => (Math.abs(share - bandShare) < Math.abs(best - bandShare) ? share : best),
-      0,
-    );
 }
 
 /** What alone would serve everybody; each is tried. */
@@ -86,7 +69,10 @@ function mendsOf(
   const mends: GearMend[] = [];
   if (doesFor({ ways: ways.filter((_, at) => rackOf[at] === null), mostARack }))
     mends.push({ by: 'anotherHour' });
-  const everywhere = ways.map((byRack) => byRack.map(() => byRack.flat()));
+  const everywhere = ways.map((byRack) => {
+    const anywhere = leastSets(byRack.flat());
+    return byRack.map(() => anywhere);
+  });
   if (doesFor({ ways: everywhere, mostARack })) mends.push({ by: 'hookups' });
   const inUse = pairsInUse(records, on);
   const onePair = inUse.flatMap(({ widthMm }, at) =>

@@ -63,6 +63,8 @@ describe('gear over a season', () => {
     expect(others).toEqual([]);
     expect(short).toMatchObject({ code: 'gearShort', of: 8, isMost: true, mends: [{ by: 'anotherHour' }] });
     expect(short).toHaveProperty('names.length', 2);
-    expect(gearWarningSentence(short!)).toMatch(/for all 8 in one hour; .* would be left\. Another hour/);
+    expect(gearWarningSentence(short!)).toMatch(
+      /not enough for all 8 in one hour; .* would go without\. Another hour/,
+    );
   });
 });

@@ -84,6 +84,6 @@ test('other equipment is told though no share changes, since every bar does', ()
   const [lars, ...others] = planDifferences(season, early({ ...club, lifter }), TODAY);
   expect(others).toEqual([]);
   expect(lars!.why.map(reasonSentence)[0]).toMatch(
-    /^Lifts .* instead of raw: percentages refer to that maximum/,
+    /^Lifts .* instead of raw: percentages now refer to that maximum/,
   );
 });

@@ -1,6 +1,6 @@
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { NearDay, NearWork } from '#contract/season/nearWeek.ts';
+import type { NearDay, NearWork } from '#contract/season/nearDay.ts';
 import { wordsNow } from '#reckon/day/wordsOf.ts';
 import type { DayAhead } from './nearDays.ts';
 

@@ -10,13 +10,12 @@ export interface DayAhead {
 }
 
 /**
- * The days of a week of a season up to a day, as taking the week now would put them on the Day screen: those that stand there already
+ * The days of a week of a season, as taking the week now would put them on the Day screen: those that stand there already
  * with what the coach changed in them. Days with logged sets are left out.
  */
 export function nearDays(
   season: ClubSeason,
   monday: string,
-  until: string,
   { records, today, logged }: Omit<TakingBeside, 'newId'>,
 ): DayAhead[] {
   const { days, taking } = weekIntoDays(season, monday, {
@@ -25,15 +24,13 @@ export function nearDays(
     logged,
     newId: () => season.seasonId,
   });
-  return taking.days
-    .filter(({ date }) => date <= until)
-    .flatMap(({ date, dayId }): DayAhead[] => {
-      const day = days.find((one) => one.date === date) ?? records.day.find(({ id }) => id === dayId);
-      if (day === undefined) return [];
-      const groups = day.groups.filter(({ planned }) => planned?.seasonId === season.seasonId);
-      const noRack = taking.left.flatMap((left) =>
-        left.date === date && left.why === 'noRack' && left.group !== null ? [left.group] : [],
-      );
-      return [{ day: { ...day, groups }, noRack }];
-    });
+  return taking.days.flatMap(({ date, dayId }): DayAhead[] => {
+    const day = days.find((one) => one.date === date) ?? records.day.find(({ id }) => id === dayId);
+    if (day === undefined) return [];
+    const groups = day.groups.filter(({ planned }) => planned?.seasonId === season.seasonId);
+    const noRack = taking.left.flatMap((left) =>
+      left.date === date && left.why === 'noRack' && left.group !== null ? [left.group] : [],
+    );
+    return [{ day: { ...day, groups }, noRack }];
+  });
 }

@@ -59,7 +59,7 @@ test('what was done longest ago is due, the first of the list among those never 
   expect(all.proposed!.variant).toBe(variants[1]);
   expect(startSentences(all, asked.date)).toEqual([
     'Proposed for this lifter: off a box of 0.4 m.',
-    'It is due: of those that have rested it was done longest ago, 91 days before, on Mon 2 Mar.',
+    'It is due: of the starts that have rested, it was done longest ago, 91 days before, on Mon 2 Mar.',
   ]);
 });
 

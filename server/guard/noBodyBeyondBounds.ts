@@ -16,12 +16,17 @@ function limitAt(path: string) {
 const takesTable = /^\/api\/(sets\/import|records\/[^/]*\/csv)$/;
 
 /** An archive of a million sets has half a gigabyte and is never held as a whole; a table is. A season of sets, typed or calculated with, fits into 16 MB. */
-const [ofArchives, ofTables, ofForms] = [4096, 256, 16].map((mostMb) =>
-  bodyLimit({
-    maxSize: mostMb * 1024 * 1024,
-    onError: (c: Context) =>
-      c.json(errorBody('', `The body is larger than ${mostMb} MB, more than this address takes.`), 413),
-  }),
-) as [BodyLimit, BodyLimit, BodyLimit];
+const [ofArchives, ofTables, ofForms] = [4096, 256, 16].map((mostMb) => {
+  const maxSize = mostMb * 1024 * 1024;
+  const onError = (c: Context) =>
+    c.json(errorBody('', `The body is larger than ${mostMb} MB, more than this address takes.`), 413);
+  const counted = bodyLimit({ maxSize, onError });
+  return createMiddleware(async (c, next) => {
+    const announced = c.req.header('content-length');
+    // One that comes piece by piece is counted as it comes. To look at the stream of any other would only slow the answer.
+    if (announced === undefined || c.req.header('transfer-encoding') !== undefined) return counted(c, next);
+    return Number(announced) > maxSize ? onError(c) : next();
+  });
+}) as [BodyLimit, BodyLimit, BodyLimit];
 
 type BodyLimit = ReturnType<typeof bodyLimit>;

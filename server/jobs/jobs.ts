@@ -225,9 +225,14 @@ export const work = jobTable({
     /** Between what a lifter's maxima lie in the weeks ahead. */
     foretellMaxima: {
       lane: 'seasons',
-      run: async (asked: { estimates: readonly StrengthEstimate[]; equipment: Equipment; until: string }) => {
+      run: async (asked: {
+        records: ClubRecords;
+        estimates: readonly StrengthEstimate[];
+        equipment: Equipment;
+        until: string;
+      }) => {
         const { maximaAhead } = await import('#reckon/season/maximaAhead.ts');
-        return maximaAhead(asked.estimates, asked.equipment, asked.until);
+        return maximaAhead(asked.records, asked.estimates, asked.equipment, asked.until);
       },
     },
     countBandReps: {

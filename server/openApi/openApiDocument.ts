@@ -9,7 +9,7 @@ import { dayPaths } from './dayPaths.ts';
 import { estimatePaths } from './estimatePaths.ts';
 import { evidencePaths } from './evidencePaths.ts';
 import { gearAheadPaths } from './gearAheadPaths.ts';
-import { nearWeekPaths } from './nearWeekPaths.ts';
+import { nearDayPaths } from './nearDayPaths.ts';
 import { newSeasonPaths } from './newSeasonPaths.ts';
 import { projectionPaths } from './projectionPaths.ts';
 import { recordPaths } from './recordPaths.ts';
@@ -35,7 +35,7 @@ export function openApiDocument() {
         ...dayPaths(),
         ...calendarPaths(),
         ...seasonPaths(),
-        ...nearWeekPaths(),
+        ...nearDayPaths(),
         ...setPaths(),
         ...estimatePaths(),
         ...evidencePaths(),

@@ -64,3 +64,33 @@ test('lifters join a season together, and leave it by one undo; where one of the
   expect((await join([...others, 'nobody'])).status).toBe(400);
   expect(await inSeason()).toEqual([first!.id]);
 });
+
+test('two seasons from the same method that comes along follow one and the same; a method of that version with another word in it is refused with the next number', async () => {
+  const { ask } = await testApp(smallClub());
+  const kept = (await ask('GET', '/api/club')).json.records.method.length;
+  for (const title of ['Spring', 'Summer'])
+    expect((await ask('POST', '/api/seasons', { ...asked, title })).status).toBe(201);
+  const { method, season } = (await ask('GET', '/api/club')).json.records;
+  expect(method).toHaveLength(kept + 1);
+  const ids = season.flatMap((one: { title: string; methodId: string }) =>
+    ['Spring', 'Summer'].includes(one.title) ? [one.methodId] : [],
+  );
+  expect(new Set(ids).size).toBe(1);
+  const other = { ...shippedMethods[3], says: 'Otherwise.' };
+  const { status, json } = await ask('POST', '/api/seasons', { ...asked, method: { document: other } });
+  expect(status).toBe(409);
+  expect(json.error.message).toContain(`must be version ${other.version! + 1}`);
+});
+
+test('of two tablets that keep the same next version of a method at once, one is refused with the number it can have', async () => {
+  const { ask } = await testApp(smallClub());
+  const { methodDocument } = smallClub().method[0]!;
+  const keep = (says: string, version: number) =>
+    ask('POST', '/api/records/method', { methodDocument: { ...methodDocument, says, version } });
+  const next = methodDocument.version + 1;
+  const answers = await Promise.all([keep('By the first.', next), keep('By the second.', next)]);
+  expect(answers.map(({ status }) => status).toSorted()).toEqual([201, 409]);
+  const refused = answers.find(({ status }) => status === 409)!;
+  expect(refused.json.error.message).toContain(`must be version ${next + 1}`);
+  expect((await keep('By the second.', next + 1)).status).toBe(201);
+});

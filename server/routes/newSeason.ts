@@ -10,7 +10,9 @@ import { newId } from '#store/newId.ts';
 export function newSeasonRoutes(store: ClubStore) {
   return new Hono()
     .post('/seasons', noQuery, async (c) => {
-      const { seasonId, records } = recordsOfNewSeason(asShaped(newSeason, await readJson(c)), newId);
+      const asked = asShaped(newSeason, await readJson(c));
+      const { records: club } = await store.records();
+      const { seasonId, records } = recordsOfNewSeason(asked, club, newId);
       const { seq } = await store.putTogether(records);
       return c.json({ seasonId, seq }, 201);
     })

@@ -1,5 +1,5 @@
-import { useQuery } from '@tanstack/react-query';
-import type { NearWeek } from '#contract/season/nearWeek.ts';
+import { type UseQueryResult, useQueries, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { NearDay } from '#contract/season/nearDay.ts';
 import type { StrengthAhead } from '#contract/season/strengthAhead.ts';
 import { requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
@@ -15,11 +15,25 @@ export function useStrengthAhead(seasonId: string, lifterId: string) {
   });
 }
 
-/** The near days of a week to bar and bands, which takes a while when nobody asked before; `isNear` false: none is asked for. */
-export function useNearWeek(seasonId: string, lifterId: string, monday: string, isNear: boolean) {
-  return useQuery({
-    queryKey: [...clubKey, 'ahead', 'near', seasonId, lifterId, monday],
-    queryFn: ({ signal }) => requestAgain<NearWeek>(`${pathOf(seasonId, lifterId)}/weeks/${monday}`, signal),
-    enabled: isNear,
+/**
+ * Near days to bar and bands, which take a while when nobody asked before: one is asked for when the day before it is there, so that the first
+ * comes first.
+ */
+export function useNearDays(
+  seasonId: string,
+  lifterId: string,
+  dates: readonly string[],
+): (date: string) => UseQueryResult<NearDay | null> | undefined {
+  const known = useQueryClient();
+  const keyOf = (date: string) => [...clubKey, 'ahead', 'near', seasonId, lifterId, date];
+  const isAnswered = (date: string) => (known.getQueryState(keyOf(date))?.status ?? 'pending') !== 'pending';
+  const found = useQueries({
+    queries: dates.map((date, at) => ({
+      queryKey: keyOf(date),
+      queryFn: ({ signal }: { signal: AbortSignal }) =>
+        requestAgain<NearDay | null>(`${pathOf(seasonId, lifterId)}/days/${date}`, signal),
+      enabled: at === 0 || isAnswered(dates[at - 1]!),
+    })),
   });
+  return (date) => found[dates.indexOf(date)];
 }

@@ -109,14 +109,14 @@ export function SeasonStrengthLegend() {
           <path d="M0 2H28V16H0Z" fill={paint.ink} fillOpacity="0.2" />
           <path d="M0 9H28" stroke={paint.ink} strokeWidth="2.5" />
         </svg>
-        maximum as estimated, between what it lay 80 times of 100
+        estimated maximum, with the range it lies in 80 times in 100
       </span>
       <span>
         <svg width="28" height="18" aria-hidden="true">
           <path d="M0 2H28V16H0Z" fill={paint.ink} fillOpacity="0.1" />
           <path d="M0 2H28M0 16H28" stroke={paint.ink} strokeDasharray="2 3" />
         </svg>
-        what it may come to, 80 times of 100
+        the range ahead, 80 times in 100
       </span>
       {[false, true].map((atMeet) => (
         <span key={String(atMeet)}>

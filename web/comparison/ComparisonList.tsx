@@ -31,10 +31,10 @@ export function ComparisonList() {
         <EmptyState
           title="No comparison is planned yet"
           steps={[
-            'Two crews train by different waves, and afterwards one was better. Whether it was the wave can only be told if lots decided who got which, before anybody started.',
+            'Two crews train by different waves, and afterwards one is better. You can only tell whether it was the wave if lots decided beforehand who got which.',
             'Choose two ways that you would give to each of these lifters anyway, and say what you will look at: strength, a gym setup, or the platform.',
-            'You are told at once how large a difference could be seen with so many lifters over so many weeks. With eight it is often none.',
-            'Alike lifters are paired, and a coin says who of each pair gets which. Minors are never drawn, and anybody can be taken out at any time.',
+            'You see at once how large a difference must be to show, with so many lifters over so many weeks. With eight it is often more than anybody gains.',
+            'Similar lifters are paired, and a coin says who of each pair gets which. Minors are never drawn, and anybody can be taken out at any time.',
           ]}
           action={plan}
         />

@@ -40,8 +40,8 @@ export function ComparisonPage({ comparison }: { comparison: Comparison }) {
           <Methods of={comparison} />
         </p>
         <p className="small quiet">
-          Drawn on {dateText(drawnOn)} by seed {plan.seed}: whoever draws these lifters again by it gets the
-          same. Nothing of it can be changed but the note, and who was taken out.
+          Drawn on {dateText(drawnOn)} with seed {plan.seed}: drawing these lifters again with it gives the
+          same result. Only the note and who was taken out can still be changed.
         </p>
       </div>
       <section className="stack paper-whole" aria-labelledby="comparison-shows">
@@ -49,13 +49,13 @@ export function ComparisonPage({ comparison }: { comparison: Comparison }) {
         {error && <p role="alert">{error.message}</p>}
         {told === undefined && !error && (
           <p className="quiet" aria-busy="true">
-            Weighing what was lifted since.
+            Working out what was lifted since.
           </p>
         )}
         {told && <Shown told={told} />}
       </section>
       <section className="stack paper-whole" aria-labelledby="comparison-seen">
-        <h2 id="comparison-seen">What could be seen, as told before anybody started</h2>
+        <h2 id="comparison-seen">What could be seen, as said before anybody started</h2>
         {told?.foretold.map((sentence, at) => (
           <p key={sentence} className={at === 0 ? 'comparison-answer' : undefined}>
             {sentence}

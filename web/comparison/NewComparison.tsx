@@ -138,7 +138,7 @@ export function NewComparison() {
         <NotOffered lifters={here} startsOn={judgedOn} />
         {isDrawing ? (
           <section className="whole-line comparison-outlook" aria-label="The draw">
-            <Waiting what="Drawing, and playing what was drawn through:" told={told} />
+            <Waiting what="Drawing, and simulating what was drawn:" told={told} />
           </section>
         ) : (
           <OutlookView wish={wrong === null ? readyWish(wish) : null} wrong={wrong} />

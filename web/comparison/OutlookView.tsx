@@ -12,10 +12,10 @@ export function OutlookView({ wish, wrong }: { wish: ComparisonWish | null; wron
     <section className="whole-line stack comparison-outlook" aria-label="What could be seen">
       <h3>What could be seen</h3>
       {error && <p className="caution">{error.message}</p>}
-      {wish === null && <p className="quiet">{wrong ?? 'Fill in what is above, and it is told here.'}</p>}
+      {wish === null && <p className="quiet">{wrong ?? 'Fill in the fields above, and it is said here.'}</p>}
       {isMissing && isAsked && (
         <Waiting
-          what="Playing such comparisons through:"
+          what="Simulating such comparisons:"
           usually="Twenty lifters take a few seconds."
           told={told}
           onStop={stop}
@@ -43,9 +43,9 @@ export function OutlookView({ wish, wrong }: { wish: ComparisonWish | null; wron
           ))}
           <p>
             {outlook.pairs.length > 0 &&
-              `Pairs of alike lifters, a coin each: ${outlook.pairs.map((pair) => pair.map(({ name }) => name).join(' and ')).join('; ')}. `}
+              `Pairs of similar lifters, a coin each: ${outlook.pairs.map((pair) => pair.map(({ name }) => name).join(' and ')).join('; ')}. `}
             {outlook.alone.length > 0 &&
-              `Without one who is alike, two to a coin: ${outlook.alone.map(({ name }) => name).join(', ')}.`}
+              `Without a similar partner, two to a coin: ${outlook.alone.map(({ name }) => name).join(', ')}.`}
           </p>
           <Cautions cautions={outlook.cautions} />
         </div>

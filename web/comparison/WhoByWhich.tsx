@@ -51,8 +51,8 @@ export function WhoByWhich({ comparison, today }: { comparison: Comparison; toda
         onOpen={({ lifterId }) => setOpen(lifterId)}
       />
       <p className="small quiet">
-        A row opens: take that lifter out, at any time and without a reason. Whoever goes over to the other
-        way still counts by the one drawn.
+        Open a row to take that lifter out, at any time and without a reason. A lifter who goes over to the
+        other way still counts by the one drawn.
       </p>
     </section>
   );

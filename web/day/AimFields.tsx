@@ -58,12 +58,12 @@ export function AimFields(props: {
             onChange={(lockoutShare) => onChange({ ...aim, lockoutShare })}
           />
           <p className="field-hint wide">
-            Of what the lifter could just hold still at that height, in a straight line from bottom to
-            lockout; the last 15 % of the way, where far more can be held, do not count. It starts from what
-            the present plan comes to, so work out percentages first. Going by a best alone, 50 % on the bar
-            and 25 % in bands come to {percent(shareByBests.bottomShare)} and{' '}
+            A share of what the lifter could just hold still at that height, in a straight line from bottom to
+            lockout. The last 15 % of the way do not count, since far more can be held there. It starts from
+            what the present plan comes to, so work out percentages first. Going by a best alone, 50 % on the
+            bar and 25 % in bands come to {percent(shareByBests.bottomShare)} and{' '}
             {percent(shareByBests.lockoutShare)}: where logs are missing, less at the bottom and more at
-            lockout hangs more band. The same share all the way up asks for far more band than is usual.
+            lockout brings more band. The same share all the way up asks for far more band than is usual.
           </p>
         </div>
       )}
@@ -95,8 +95,8 @@ export function AimFields(props: {
             />
           </div>
           <p className="field-hint wide">
-            Mean speed of the bar on the way up, by this lifter's own measured speeds; without a log, as most
-            lifters move. A whole set counts all its reps alike.
+            Mean speed of the bar on the way up, going by this lifter's own measured speeds, or without a log
+            by those of most lifters. In a whole set all reps count alike.
           </p>
         </div>
       )}

@@ -49,7 +49,9 @@ export function GroupPlan(props: {
   const pickLift = (lift: Lift) => {
     const fresh = startingGroup(group.id, group.work, lift, group.start.heightM);
     put({ lift, start: fresh.start, places: freed(group.places), away: freed(group.away) });
-    say('Another lift: own starts and whatever was set by hand are gone.', () => onChange(group));
+    say("The lift was changed: lifters' own starts and whatever was set by hand are gone.", () =>
+      onChange(group),
+    );
   };
   return (
     <div className="group-plan">

@@ -55,8 +55,8 @@ export function HandSettings(props: {
         </p>
         {triedStart !== null && (
           <p>
-            Set to {startText(group.lift, triedStart, units.length)}. Its loads are worked out when you keep
-            it.
+            Tried: {startText(group.lift, triedStart, units.length)}. The picture shows it; the table follows
+            when you keep it.
           </p>
         )}
       </div>

@@ -24,7 +24,7 @@ export function Solved({ draft, solving }: { draft: DayDraft; solving: Solving }
   return (
     <>
       <p className={stale && isLatest ? '' : 'quiet'}>
-        {!isLatest && <strong>You are looking at an earlier one; paper shows the last. </strong>}
+        {!isLatest && <strong>You are looking at an earlier number; paper shows the newest. </strong>}
         {numberLine(prescription, club.timeZone)}.{' '}
         <span className="solve-how">{solvedSentence(prescription)}</span>
       </p>

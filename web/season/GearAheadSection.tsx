@@ -10,9 +10,9 @@ export function GearAheadSection() {
       {error ? (
         <p className="caution">{error.message}</p>
       ) : warnings === undefined ? (
-        <p className="quiet">Being held against every day of all seasons.</p>
+        <p className="quiet">Checking every day of all seasons.</p>
       ) : warnings.length === 0 ? (
-        <p className="quiet">They do for every day that is planned, all seasons together.</p>
+        <p className="quiet">They are enough for every day that is planned, all seasons together.</p>
       ) : (
         <ul className="stack tight">
           {warnings.map((warning) => (

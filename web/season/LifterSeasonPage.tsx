@@ -97,9 +97,9 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
       <p className="small quiet">
         Shares are of the maximum that percentages refer to, for done sets as it is known today. Planned:
         work-up sets included, bands as the aim asks for them. Done: every logged set of that lift that was
-        made, with what bands and chains truly gave at lockout, and the work on the way up. Ranges hold 80
-        times of 100 as far as today can tell; the maximum is straight weight in the lifter's own equipment,
-        of weeks before today as the whole log has it now.{' '}
+        made, with what bands and chains truly gave at lockout, and the work on the way up. Ranges are right
+        80 times in 100, as far as can be told today. The maximum is straight weight in the lifter's own
+        equipment; for past weeks it is what the whole log says now.{' '}
         <span className="with-keys">Arrows move, Enter opens a week.</span>
       </p>
       {of.warnings.length > 0 && (

@@ -62,7 +62,7 @@ export function PlannedDayView(props: {
       {work.workJ > 0 && (
         <p className="small quiet">
           {workSentence(work, mass)} {workedOut > 0 ? 'The time is estimated.' : 'All estimated.'}
-          {unknown > 0 && ' What cannot be said is not in it.'}
+          {unknown > 0 && ' Work of which nothing can be said is left out.'}
         </p>
       )}
       {beside.length > 0 && <p className="small quiet">{beside.join(' ')}</p>}

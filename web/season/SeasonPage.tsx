@@ -121,8 +121,8 @@ function ChangedLine({ offer: { plan, taken, differences } }: { offer: SeasonOff
   return (
     <p className="season-changed">
       {holds === undefined
-        ? 'This plan was not taken yet. '
-        : `This is not plan ${holds.number}, which holds: it differs for ${counted(differences.length, 'lifter')}. `}
+        ? 'This plan has not been taken yet. '
+        : `Plan ${holds.number} still holds; this one differs from it for ${counted(differences.length, 'lifter')}. `}
       <Link href={`/${plan.seasonId}/taken`}>
         {holds === undefined ? 'Take it' : 'See what changes, and why'}
       </Link>

@@ -74,18 +74,18 @@ export function StartChoice(props: {
           <li key={variant.id}>
             {isSameStart(variant.start, group.start) ? <strong>{variant.title}</strong> : variant.title}:{' '}
             {daysSince(lastDoneOn, date)}
-            {!hasRested && ', has not rested'}
+            {!hasRested && ', has not rested long enough'}
           </li>
         ))}
       </ul>
-      {chosen !== null && <p>You chose the start of this day; it stands.</p>}
+      {chosen !== null && <p>You chose the start of this day, and it stands.</p>}
       {startSentences(proposal, date).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
       {error !== null ? (
         <p>{error.message}</p>
       ) : (
-        report === undefined && <p className="quiet">What carried over is still being weighed.</p>
+        report === undefined && <p className="quiet">What carried over is still being worked out.</p>
       )}
       {proposed !== null && isOther && (
         <button type="button" disabled={records.busy} onClick={() => void take()}>

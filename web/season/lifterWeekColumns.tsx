@@ -32,6 +32,7 @@ export function lifterWeekColumns(
         <>
           <span className="season-date">{shortDate(week.monday)}</span>
           <span className="phone-only small quiet">{phaseText(week, method, plan)}</span>
+          <span className="phone-only small quiet">{strength.maximumOf(week.monday)}</span>
         </>
       ),
     },

@@ -70,8 +70,8 @@ test('the past ends where the projection begins, raw and in equipment, and each 
     history: [believed('2026-10-19', 150), believed('2026-11-11', 155), believed('2026-11-25', 160)],
   };
   const maxima = [
-    { monday: '2026-11-23', lowKg: 180, highKg: 320 },
-    { monday: '2026-11-30', lowKg: 175, highKg: 330 },
+    { monday: '2026-11-23', lowKg: 180, highKg: 320, held: null },
+    { monday: '2026-11-30', lowKg: 175, highKg: 330, held: null },
   ];
   const known = { equipment: 'single-ply' as const, estimate, maxima, sets: [] };
   const { past, ahead } = strengthInSeason(known, season);
@@ -88,7 +88,7 @@ test('a week of which nothing was logged has in words what the line between its 
   const known = {
     equipment: 'raw' as const,
     estimate,
-    maxima: [{ monday: '2026-11-23', lowKg: 151, highKg: 163 }],
+    maxima: [{ monday: '2026-11-23', lowKg: 151, highKg: 163, held: null }],
     sets: [],
   };
   // Thursday 5 November is a third of the way from one to the other.

@@ -77,8 +77,8 @@ export const untoldOfStrength: readonly Untold[] = [
   {
     file: 'core/projection/lnBelow.ts',
     within: 'let i = 0; i < HALVINGS; i++',
-    changes: ['0 -> 1'],
-    why: 'One halving less finds it as well.',
+    changes: ['0 -> 1', '< -> <='],
+    why: 'One halving less or more finds it as well.',
   },
   {
     file: 'core/projection/chanceScore.ts',
@@ -103,5 +103,29 @@ export const untoldOfStrength: readonly Untold[] = [
     within: 'high - low < 1e-12',
     changes: ['< -> <='],
     why: 'No two bounds lie just so far apart to the last digit.',
+  },
+  {
+    file: 'core/projection/maximumAhead.ts',
+    within: 'const FAR_SD = 8;',
+    changes: ['8 -> 9'],
+    why: 'Less than a billionth of a billionth lies beyond eight standard deviations already.',
+  },
+  {
+    file: 'core/projection/maximumAhead.ts',
+    within: 'sdLn === 0',
+    changes: ['0 -> 1'],
+    why: 'A distance over no spread at all is infinite, which is as sure.',
+  },
+  {
+    file: 'core/projection/maximumAhead.ts',
+    within: 'spareLn >= 0',
+    changes: ['>= -> >'],
+    why: 'The halving ends beside an answer whichever side of it the answer itself is on.',
+  },
+  {
+    file: 'core/projection/meetDay.ts',
+    within: 'const FAR_LN = 1;',
+    changes: ['1 -> 2'],
+    why: 'Wider bounds cost two halvings of thirty-four.',
   },
 ];

@@ -1,7 +1,7 @@
-import type { NearDay, NearWork } from '#contract/season/nearWeek.ts';
+import type { NearDay, NearWork } from '#contract/season/nearDay.ts';
+import { nearLine } from '#contract/season/nearLine.ts';
 import { Known } from '#web/parts/Known.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { nearLine } from './nearLine.ts';
 
 /** One lifter's bar of a near day: what hangs on it, what it truly is at both ends, its steps and cautions. */
 export function NearBar({ day, work }: { day: NearDay; work: NearWork }) {

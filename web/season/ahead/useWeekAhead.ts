@@ -1,8 +1,8 @@
 import { farSentence } from '#contract/season/farSentence.ts';
+import type { NearDay, NearWork } from '#contract/season/nearDay.ts';
 import { nearUntil } from '#contract/season/nearUntil.ts';
-import type { NearDay, NearWork } from '#contract/season/nearWeek.ts';
 import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
-import { useNearWeek, useStrengthAhead } from '#web/api/useWeeksAhead.ts';
+import { useNearDays, useStrengthAhead } from '#web/api/useWeeksAhead.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { SeasonView } from '../SeasonView.ts';
 
@@ -27,16 +27,19 @@ export function useWeekAhead(
   const last = nearUntil(method, today);
   const isNear = ({ date, closed }: Pick<PlannedDay, 'date' | 'closed'>) =>
     last !== null && date >= today && date <= last && closed === null;
-  const near = useNearWeek(id, lifterId, monday, days.some(isNear));
+  const near = useNearDays(
+    id,
+    lifterId,
+    days.filter(isNear).map(({ date }) => date),
+  );
   const strength = useStrengthAhead(id, lifterId);
   return {
     of(day, group) {
       if (day.date < today || day.closed !== null) return null;
       if (isNear(day)) {
-        if (near.error) return { says: near.error.message };
-        return near.data
-          ? nearOf(near.data.days, day.date, group)
-          : { says: 'Being worked out to bar and bands.' };
+        const { error, data } = near(day.date) ?? {};
+        if (error) return { says: error.message };
+        return data === undefined ? { says: 'Working out bar and bands.' } : nearOf(data, group);
       }
       if (strength.error) return { says: strength.error.message };
       return strength.data ? { says: farSentence(group, monday, strength.data, mass) } : null;
@@ -44,15 +47,13 @@ export function useWeekAhead(
   };
 }
 
-function nearOf(days: readonly NearDay[], date: string, { askedId, title }: PlannedGroup): GroupAhead {
-  const day = days.find((one) => one.date === date);
-  if (day === undefined)
-    return { says: 'Sets of that day are logged already; it is not worked out any more.' };
+function nearOf(day: NearDay | null, { askedId, title }: PlannedGroup): GroupAhead {
+  if (day === null) return { says: 'Sets of that day are already logged, so it is no longer worked out.' };
   const work = day.works.find((one) => one.askedId === askedId);
   if (work !== undefined) return { day, work };
   return {
     says: day.noRack.includes(title)
       ? 'No rack of the club takes this lift, so no bar can be worked out.'
-      : 'On the Day screen this lifter is not in this group any more.',
+      : 'On the Day screen this lifter is no longer in this group.',
   };
 }

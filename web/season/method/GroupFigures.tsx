@@ -3,7 +3,7 @@ import { basisWords } from '#contract/words/basisWords.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { PercentField } from '#web/parts/PercentField.tsx';
 
-/** The figures of one group: sets, reps and shares by week of the wave, band shares by wave. */
+/** The figures of one group: sets, reps, shares and speeds by week of the wave, band shares by wave. */
 export function GroupFigures(props: {
   group: GroupAsked;
   dayTitle: string;
@@ -67,6 +67,28 @@ export function GroupFigures(props: {
             />
           )),
         )}
+        {aim.by === 'speed' &&
+          aim.zones.map((zone, at) =>
+            (['fromMps', 'toMps'] as const).map((end) => (
+              <FigureField
+                key={`${end} ${at}`}
+                label={`${end === 'fromMps' ? 'From' : 'To'}${aim.zones.length === 1 ? '' : `, week ${at + 1}`}`}
+                word="m/s"
+                value={zone[end]}
+                min={0.05}
+                max={2.5}
+                onChange={(next) =>
+                  onChange({
+                    ...group,
+                    aim: {
+                      ...aim,
+                      zones: aim.zones.map((one, place) => (place === at ? { ...one, [end]: next } : one)),
+                    },
+                  })
+                }
+              />
+            )),
+          )}
       </div>
     </fieldset>
   );
@@ -88,7 +110,6 @@ interface ShareList {
   withShares: (shares: number[]) => AimInTurn;
 }
 
-/** Speed zones and the shares of the strong are changed in a file. */
 function shareLists(aim: AimInTurn): ShareList[] {
   switch (aim.by) {
     case 'percent':
@@ -121,6 +142,21 @@ function shareLists(aim: AimInTurn): ShareList[] {
           max: 1,
           withShares: (bandShares) => ({ ...aim, bandShares }),
         },
+        ...aim.levels.map(
+          ({ leastTimesBodyMass, bandShares }, at): ShareList => ({
+            word: `Bands from ${leastTimesBodyMass} body masses on`,
+            per: 'wave',
+            shares: bandShares,
+            min: 0,
+            max: 1,
+            withShares: (next) => ({
+              ...aim,
+              levels: aim.levels.map((level, place) =>
+                place === at ? { ...level, bandShares: next } : level,
+              ),
+            }),
+          }),
+        ),
       ];
     case 'capability':
       return [

@@ -6,7 +6,7 @@ import type { MethodChoice } from '../methodChoices.ts';
 /** What differs between two methods, field by field, in words. */
 export function MethodBeside({ method, other }: { method: Method; other: MethodChoice }) {
   const found = methodDifferences(other.method, method);
-  if (found.length === 0) return <p>Nothing differs but the version.</p>;
+  if (found.length === 0) return <p>Only the version is different.</p>;
   return (
     <section className="stack">
       <h2>{counted(found.length, 'difference')}</h2>

@@ -12,9 +12,11 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { GroupFigures } from './GroupFigures.tsx';
 import { nextVersion } from './nextVersion.ts';
+import { PhaseFields } from './PhaseFields.tsx';
+import { PhaseOrder } from './PhaseOrder.tsx';
 import { MethodProblems } from './ReadMethod.tsx';
 
-/** The figures of a method, phase by phase; what is wrong with the whole is told as it is typed. Saved, it is the next version. */
+/** The phases of a method and their figures; what is wrong with the whole is told as it is typed. Saved, it is the next version. */
 export function MethodForm({ method, onLeave }: { method: Method; onLeave: () => void }) {
   const { method: kept } = useClub();
   const today = localToday(useClubSettings().timeZone);
@@ -44,7 +46,7 @@ export function MethodForm({ method, onLeave }: { method: Method; onLeave: () =>
       onSave={save}
       onLeave={onLeave}
       saveWord="Keep as the next version"
-      wrong={problems.length === 0 ? null : 'Something in the method does not go together; see below.'}
+      wrong={problems.length === 0 ? null : 'Some figures of the method do not fit together; see below.'}
     >
       <TextField
         label="Title"
@@ -78,34 +80,15 @@ export function MethodForm({ method, onLeave }: { method: Method; onLeave: () =>
         options={draft.phases.map(({ id, title }) => ({ value: id, word: title }))}
         onChange={setPhaseId}
       />
-      <FigureField
-        key={`least ${phaseId}`}
-        label="At least"
-        word="weeks"
-        value={phase.leastWeeks}
-        min={1}
-        max={52}
-        whole
-        hint={phase.waveWeeks > 1 ? `Whole waves of ${phase.waveWeeks} weeks.` : undefined}
-        onChange={(leastWeeks) => setPhase({ leastWeeks })}
+      <PhaseOrder
+        phases={draft.phases}
+        phaseId={phaseId}
+        onChange={(phases, shown) => {
+          setDraft({ ...draft, phases });
+          setPhaseId(shown);
+        }}
       />
-      <FigureField
-        key={`most ${phaseId}`}
-        label="At most"
-        word="weeks"
-        value={phase.mostWeeks}
-        min={1}
-        max={52}
-        whole
-        onChange={(mostWeeks) => setPhase({ mostWeeks })}
-      />
-      <TextField
-        label="What it is for"
-        value={phase.goal}
-        required
-        maxLength={600}
-        onChange={(goal) => setPhase({ goal })}
-      />
+      <PhaseFields key={phaseId} phase={phase} onChange={setPhase} />
       {phase.days.map((day, at) =>
         day.groups.map((group) => (
           <GroupFigures

@@ -15,8 +15,8 @@ export function MethodsPage() {
       </div>
       <p>
         A method says what each phase before a meet asks for: days, groups, shares, sets and reps. A season
-        follows one version of it. Changing a method makes its next version; seasons go on by theirs until you
-        choose another.
+        follows one version of it. Changing a method makes a new version of it; each season keeps its own
+        until you choose another.
       </p>
       <ul className="stack">
         {choices.map(({ value, word, method, keptId }) => (

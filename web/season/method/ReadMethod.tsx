@@ -41,7 +41,7 @@ export function ReadMethod() {
       {wrong && (
         <div className="stack" role="alert">
           <p>
-            <strong>{wrong.name} was not taken in.</strong> Nothing was changed.
+            <strong>{wrong.name} was not read in.</strong> Nothing was changed.
           </p>
           <MethodProblems problems={wrong.problems} />
         </div>

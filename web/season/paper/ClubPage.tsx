@@ -49,8 +49,8 @@ export function ClubPage(props: {
       </div>
       <SeasonLegend phases={phasesIn(season, season.lifters)} />
       <p className="fine">
-        All lifts together. Shares are of the maximum that percentages refer to. Planned, not permitted: local
-        rules and whoever coaches come first.
+        All lifts together. Shares are of the maximum that percentages refer to. A plan, not a permission:
+        local rules and the coach come first.
       </p>
     </section>
   );

@@ -90,12 +90,12 @@ export function LifterPage(props: {
         </tbody>
       </table>
       <p className="fine">
-        Each lift: lifts of the week, what they hold at lockout on average with bands counted, the heaviest.
-        From this week on: lifts, the heaviest, and between what it may come to, 80 times of 100 as far as
-        today can tell. Maximum of each lift: the line as estimated, dark its range, light what it may come
-        to, 80 times of 100; triangles are straight bests, filled at a meet. Shares are of the maximum that
-        percentages refer to; a box for each training day. Planned, not permitted: local rules and whoever
-        coaches come first.
+        For each lift: how many lifts, their average at lockout with bands counted, and the heaviest. From
+        this week on: how many, the heaviest, and the range that it falls in 80 times in 100, as far as can be
+        told today. Maximum of each lift: the line is the estimate, dark its range, light the range ahead, 80
+        times in 100; triangles are straight bests, filled at a meet. Shares are of the maximum that
+        percentages refer to; a box for each training day. A plan, not a permission: local rules and the coach
+        come first.
       </p>
     </section>
   );

@@ -1,13 +1,13 @@
 import type { Paper } from '#contract/paper/paperSize.ts';
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import { aheadSentence } from '#contract/season/aheadSentence.ts';
+import { nearLine } from '#contract/season/nearLine.ts';
 import { nearUntil } from '#contract/season/nearUntil.ts';
 import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
 import { capital } from '#contract/words/capital.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord, startText } from '#contract/words/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { nearLine } from '../ahead/nearLine.ts';
 import { type GroupAhead, useWeekAhead } from '../ahead/useWeekAhead.ts';
 import type { LifterSeason, SeasonView } from '../SeasonView.ts';
 import { SeasonPaperHead } from './SeasonPaperHead.tsx';

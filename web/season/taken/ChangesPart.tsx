@@ -22,16 +22,16 @@ export function ChangesPart({ offer }: { offer: SeasonOffer }) {
       <section className="stack">
         <h2>
           {holds === undefined
-            ? 'No plan was taken yet'
+            ? 'No plan has been taken yet'
             : differences.length === 0
               ? 'Nothing differs from the plan that holds'
               : `${counted(differences.length, 'lifter')} with changes`}
         </h2>
         <p>
           {holds === undefined
-            ? 'Take the plan as it stands. Whatever changes later, a meet, an absence, the method, is told against it, lifter by lifter, before it holds.'
+            ? 'Take the plan as it stands. When a meet, an absence or the method changes later, you see lifter by lifter what would be different, before it holds.'
             : differences.length === 0
-              ? 'When a meet moves, somebody is away or the method changes, what follows is told here before it holds.'
+              ? 'When a meet moves, somebody is away or the method changes, you see here what follows, before it holds.'
               : `Until you take them, plan ${holds.number} holds. What is past stays as it was.`}
         </p>
         {(holds === undefined || differences.length > 0) && (

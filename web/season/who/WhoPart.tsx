@@ -91,7 +91,7 @@ export function WhoPart({ season }: { season: SeasonView }) {
                   <strong>{meet.title}</strong>, {longDate(meet.date)}.{' '}
                   <span className="quiet">
                     {names.length === 0
-                      ? 'Nobody of this season trains for it.'
+                      ? 'Nobody in this season trains for it.'
                       : `${counted(names.length, 'lifter')}: ${firstAndMore(names)}.`}
                   </span>
                 </span>
@@ -133,7 +133,7 @@ export function WhoPart({ season }: { season: SeasonView }) {
           nameOf={({ lifterId }) => nameOf.get(lifterId) ?? ''}
           onOpen={(entry) => setOpen({ what: 'entry', entry })}
         />
-        <p className="small quiet">A row opens: give that lifter another meet, or take them out.</p>
+        <p className="small quiet">Open a row to give that lifter another meet, or to take them out.</p>
       </section>
       <section className="stack ruled">
         <div className="row ends base">

@@ -1,7 +1,7 @@
 import { type LineWords, lifterLine } from '#contract/paper/lifterLine.ts';
 import { lineWords } from '#contract/paper/lineWords.ts';
 import type { LifterLine } from '#contract/paper/RackSheetModel.ts';
-import type { NearDay, NearWork } from '#contract/season/nearWeek.ts';
+import type { NearDay, NearWork } from '#contract/season/nearDay.ts';
 
 type Units = Parameters<typeof lineWords>[2];
 

@@ -1,10 +1,10 @@
 import { z } from 'zod';
-import { nearWeek } from '#contract/season/nearWeek.ts';
+import { nearDay } from '#contract/season/nearDay.ts';
 import { strengthAhead } from '#contract/season/strengthAhead.ts';
 import { answer, inPath, refusal } from './answers.ts';
 
 /** What is known today of the weeks ahead of a lifter. */
-export function nearWeekPaths() {
+export function nearDayPaths() {
   const of = [inPath('id', 'string'), inPath('lifterId', 'string')];
   return {
     '/api/seasons/{id}/lifters/{lifterId}/ahead': {
@@ -19,15 +19,18 @@ export function nearWeekPaths() {
         },
       },
     },
-    '/api/seasons/{id}/lifters/{lifterId}/weeks/{monday}': {
-      parameters: [...of, inPath('monday', 'string')],
+    '/api/seasons/{id}/lifters/{lifterId}/days/{date}': {
+      parameters: [...of, inPath('date', 'string')],
       get: {
-        operationId: 'season.nearWeek',
-        summary: 'The near days of a week for one lifter, worked out to bar and bands on what is known today',
+        operationId: 'season.nearDay',
+        summary: 'A near day for one lifter, worked out to bar and bands on what is known today',
         tags,
         responses: {
-          200: answer('Day by day; none of a week that is past or far ahead', shape(nearWeek)),
-          400: refusal('That is no Monday'),
+          200: answer(
+            'Null: it is not near, past, lifted already, or that lifter does not train',
+            shape(nearDay.nullable()),
+          ),
+          400: refusal('That is no date'),
           404: refusal('There is no such season'),
         },
       },

@@ -1,8 +1,9 @@
+import { mondayOf } from '#contract/calendar/isoWeek.ts';
 import type { DayPlan } from '#contract/day/dayPlan.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Day } from '#contract/records/day.ts';
+import type { NearDay } from '#contract/season/nearDay.ts';
 import { nearUntil } from '#contract/season/nearUntil.ts';
-import type { NearWeek } from '#contract/season/nearWeek.ts';
 import type { StrengthAhead } from '#contract/season/strengthAhead.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
@@ -36,7 +37,7 @@ interface DayToSolve {
  * What is known today of the weeks ahead of a season: near days worked out to bar and bands as the Day screen would, and how strong a lifter may be later. A near day
  * is worked out once for each state of what it rests on, whoever asks; nobody's day of today waits for it.
  */
-export function nearWeeks(
+export function weeksAhead(
   store: ClubStore,
   run: RunWork,
   estimator: StrengthEstimator,
@@ -71,28 +72,26 @@ export function nearWeeks(
       const until = of.plan === null ? today : season.plans[of.plan]!.meets.at(-1)!.date;
       const { equipment } = recordById(records, 'lifter', lifterId);
       const estimates = await estimator.ofLifter(lifterId, today);
-      return { basis: [until, equipment, ...estimates], until, equipment, estimates };
+      return { basis: [until, equipment, ...estimates], records, until, equipment, estimates };
     },
-    work: (_of, { until, equipment, estimates }) => run('foretellMaxima', { until, equipment, estimates }),
+    work: (_of, { basis: _, ...asked }) => run('foretellMaxima', asked),
   });
 
-  /** The near days of a week for one lifter, to bar and bands. */
-  async function week(
-    { seasonId, lifterId, monday }: { seasonId: string; lifterId: string; monday: string },
-    signal: AbortSignal,
-  ): Promise<NearWeek> {
+  /** One lifter's part of a day, to bar and bands; null: nobody trains then, it is not near, or it is lifted already. */
+  async function day(
+    { seasonId, lifterId, date }: { seasonId: string; lifterId: string; date: string },
+    signal?: AbortSignal,
+  ): Promise<NearDay | null> {
     const { season, records, today } = await plans.now(seasonId);
     const until = nearUntil(season.method, today);
-    if (until === null) return { monday, days: [] };
+    if (until === null || date < today || date > until) return null;
+    const monday = mondayOf(date);
     const logged = await loggedDays(store, records, monday);
-    const ahead = nearDays(season, monday, until, { records, today, logged });
-    const own = ahead.filter(({ day, noRack }) => noRack.length > 0 || trains(day, lifterId));
-    const solved = own.map(async (one) => {
-      const estimates = await estimatesOf(one.day, today);
-      const plan = await days.ask({ seasonId, day: one.day, records, estimates }, { signal });
-      return nearDayOf(records, one, plan, lifterId);
-    });
-    return { monday, days: await Promise.all(solved) };
+    const one = nearDays(season, monday, { records, today, logged }).find(({ day }) => day.date === date);
+    if (one === undefined || (one.noRack.length === 0 && !trains(one.day, lifterId))) return null;
+    const estimates = await estimatesOf(one.day, today);
+    const plan = await days.ask({ seasonId, day: one.day, records, estimates }, { signal });
+    return nearDayOf(records, one, plan, lifterId);
   }
 
   /** What is known today of the lifts of a day; whoever has no log goes by a best. */
@@ -112,7 +111,7 @@ export function nearWeeks(
     return { lifterId, lifts: await maxima.ask({ seasonId, lifterId }, { signal }) };
   }
 
-  return { week, ahead };
+  return { day, ahead };
 }
 
 function trains({ groups }: Day, lifterId: string): boolean {

@@ -22,7 +22,3 @@ export const nearDay = z.strictObject({
   noRack: z.array(z.string()),
 });
 export type NearDay = z.infer<typeof nearDay>;
-
-/** The near days of a week for one lifter; a day that is past, far ahead or lifted already is not among them. */
-export const nearWeek = z.strictObject({ monday: localDate, days: z.array(nearDay) });
-export type NearWeek = z.infer<typeof nearWeek>;
