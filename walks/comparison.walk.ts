@@ -106,4 +106,14 @@ test.describe('the invented club', () => {
     await page.emulateMedia({ media: 'screen' });
     await eachSizeAndLight(page);
   });
+
+  test('an address with a day that is none says so, and plans nothing', async ({ page }) => {
+    await page.goto('/comparison/new?from=12026-01-01');
+    const seen = page.getByRole('region', { name: 'What could be seen' });
+    await expect(seen).toContainText(
+      'First day is "12026-01-01"; it must be a date whose year has four digits.',
+    );
+    await page.goto('/season/season-early/paper?lifter=nobody');
+    await expect(page.locator('.paper').getByRole('heading', { name: 'Season' })).toBeVisible();
+  });
 });

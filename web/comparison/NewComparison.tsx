@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { type ComparisonWish, comparisonWish } from '#contract/comparison/comparisonWish.ts';
+import { localDate } from '#contract/records/kind.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { notOfAge } from '#contract/records/notOfAge.ts';
 import { LEAST_WEEKS, MOST_WEEKS, startProblem } from '#contract/records/planProblem.ts';
@@ -39,7 +40,7 @@ export function NewComparison() {
   const [secondMethodId, setSecondMethod] = useState<string | null>(null);
   const { outcome, lift, way, hung, first, second, startsOn, weeks } = chosen;
   // While the day is being typed, everybody is judged by today.
-  const judgedOn = startsOn === '' ? today : startsOn;
+  const judgedOn = localDate.safeParse(startsOn).success ? startsOn : today;
   const here = club.lifter.filter(({ leftOn }) => leftOn === null || leftOn > judgedOn);
   const offered = here.filter(({ bornOn }) => notOfAge(bornOn, judgedOn) === null);
   const lifterIds = chosen.lifterIds.filter((id) => offered.some((one) => one.id === id));
@@ -160,6 +161,8 @@ function wrongWith(
   today: string,
 ): string | null {
   const { startsOn, weeks, lifterIds, ways } = wish;
+  if (startsOn !== '' && !localDate.safeParse(startsOn).success)
+    return `First day is "${startsOn}"; it must be a date whose year has four digits.`;
   if (startsOn !== '' && startsOn < today)
     return `First day is ${dateText(startsOn)}; a comparison begins today or later, since it is planned before anybody starts.`;
   const late = startProblem(startsOn, weeks);

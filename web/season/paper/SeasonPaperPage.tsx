@@ -23,7 +23,9 @@ const mostWeeks = { a4: 32, letter: 28 };
 export function SeasonPaperPage({ season }: { season: SeasonView }) {
   const club = useClubSettings();
   const [paper, setPaper] = usePaper();
-  const [asked, setAsked] = useInAddress('lifter');
+  const [named, setAsked] = useInAddress('lifter');
+  const isSomebody = named === 'each' || season.lifters.some(({ lifter }) => lifter.id === named);
+  const asked = isSomebody ? named : '';
   const printed = season.lifters.filter(({ lifter }) => asked === 'each' || lifter.id === asked);
   const head = { season, paper, clubName: club.name, isInvented: club.invented };
   return (
