@@ -44,6 +44,8 @@ const FROM_BOX: readonly (readonly [
   ['odhran', 73, 'raw', 0.36, 130, []],
   ['odhran', 38, 'raw', 0.385, 117.5, ['22-B south doubled']],
   ['emre', 59, 'wraps', 0.4, 155, ['22-A north doubled']],
+  // On the way to Harrowmere, with what he goes by now: an approach that a meet has followed.
+  ['kwabena', 228, 'raw', 0.36, 130, ['29-B south doubled']],
   ['kwabena', 101, 'raw', 0.4, 190, []],
   ['kwabena', 31, 'raw', 0.36, 135, ['29-B south doubled']],
   ['lars', 94, 'raw', 0.425, 200, []],

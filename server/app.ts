@@ -103,7 +103,7 @@ export function createApp({
     .route('/api', estimateRoutes(store, run, estimator, keepIn))
     .route('/api', evidenceRoutes(store, run, keepIn, news))
     .route('/api', gearAheadRoutes(store, run))
-    .route('/api', comparisonRoutes(store, run, estimator))
+    .route('/api', comparisonRoutes(store, run, estimator, news))
     .route('/api', projectionRoutes(store, estimator))
     .route('/api', backtestRoutes(store, run, keepIn))
     .route('/api/compute', computeRoutes)

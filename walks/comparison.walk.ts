@@ -1,5 +1,7 @@
 import { expect } from '@playwright/test';
+import { leastReadPt } from '#web/print/letterSizes.ts';
 import { eachSizeAndLight } from './eachSizeAndLight.ts';
+import { paperFaults } from './paperFaults.ts';
 import { test } from './walk.ts';
 
 // Everybody here is made up.
@@ -36,7 +38,12 @@ test('a comparison is told to be too small before anybody starts, drawn neverthe
   await page.reload();
   await expect(page.getByLabel('Second way')).toHaveValue('waves of four weeks');
   await expect(seen.getByRole('status')).toContainText('with 8 lifters over 16 weeks');
+  // While it is played through it can be stopped, and asked for again.
+  await page.route('**/api/comparisons/outlook', () => {}, { times: 1 });
   await page.getByLabel('Lasts').fill('40');
+  await seen.getByRole('button', { name: 'Stop' }).click();
+  await expect(seen).toContainText('Stopped; what could be seen of this is not worked out.');
+  await seen.getByRole('button', { name: 'Work it out after all' }).click();
   await expect(seen.getByRole('status')).toContainText('with 8 lifters over 40 weeks');
   await eachSizeAndLight(page);
 
@@ -72,4 +79,41 @@ test('a comparison is told to be too small before anybody starts, drawn neverthe
   await expect(page.getByText('Everybody was asked.')).toBeVisible();
   await page.getByRole('link', { name: 'All comparisons' }).click();
   await expect(page.getByRole('listitem')).toContainText('not begun');
+});
+
+test.describe('the invented club', () => {
+  test.use({ startsWith: 'demo' });
+
+  test('a comparison stands on one page of either paper, nothing cut or covered', async ({ page }) => {
+    await page.goto('/comparison/comparison-waves');
+    await page.getByRole('link', { name: 'On paper' }).click();
+    for (const paper of ['A4', 'Letter']) {
+      await page.emulateMedia({ media: 'screen' });
+      await page.getByRole('radio', { name: paper }).check();
+      const papers = page.locator('.paper');
+      await expect(papers).toContainText([/This cannot be seen: with 8 lifters .* by seed 8:/], {
+        timeout: 120_000,
+      });
+      await expect(papers).toContainText([/Maribel Ancajas \(taken out from .*Anybody may say no/]);
+      await page.emulateMedia({ media: 'print' });
+      const { faults, leastReadPt: least } = await papers.evaluateAll(paperFaults);
+      // The letters of the picture lie on it.
+      expect(faults.filter((fault) => !fault.includes('Gain up to'))).toEqual([]);
+      expect(least).toBeGreaterThanOrEqual(leastReadPt - 0.01);
+      const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+      expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    }
+    await page.emulateMedia({ media: 'screen' });
+    await eachSizeAndLight(page);
+  });
+
+  test('an address with a day that is none says so, and plans nothing', async ({ page }) => {
+    await page.goto('/comparison/new?from=12026-01-01');
+    const seen = page.getByRole('region', { name: 'What could be seen' });
+    await expect(seen).toContainText(
+      'First day is "12026-01-01"; it must be a date whose year has four digits.',
+    );
+    await page.goto('/season/season-early/paper?lifter=nobody');
+    await expect(page.locator('.paper').getByRole('heading', { name: 'Season' })).toBeVisible();
+  });
 });

@@ -55,6 +55,24 @@ test('a season is read with the keyboard alone, from the year to a day and back'
   await eachSizeAndLight(page);
 });
 
+test("a lifter's season shows strength under its weeks, and the same in the table and on paper", async ({
+  page,
+}) => {
+  await page.goto('/season/season-early/lifter/lifter-odhran');
+  const drawn = page.getByRole('img', { name: /^Maximum of Odhrán McGillacuddy, squat: / });
+  await expect(drawn).toBeVisible({ timeout: 120_000 });
+  const weeks = page.getByRole('table', { name: 'Weeks of Odhrán McGillacuddy, squat' });
+  await expect(weeks.getByRole('cell', { name: /^\d+ \(\d+ to \d+\) kg$/ }).first()).toBeVisible();
+  await expect(weeks.getByRole('cell', { name: /^\d+ to \d+ kg$/ }).first()).toBeVisible();
+  await eachSizeAndLight(page);
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.getByRole('link', { name: 'On paper' }).click();
+  for (const lift of ['squat', 'bench press', 'deadlift'])
+    await expect(page.getByRole('img', { name: `Maximum of Odhrán McGillacuddy, ${lift}: ` })).toBeVisible({
+      timeout: 120_000,
+    });
+});
+
 test('a meet is moved by two weeks: what changes is told with why, taken, and next week goes to the Day screen', async ({
   page,
   address,

@@ -3,7 +3,7 @@ import { comparison } from '#contract/records/comparison.ts';
 import { localDate, recordId } from '#contract/records/kind.ts';
 import { lift, setupFamily } from '#contract/records/lift.ts';
 import { outcome } from '#contract/records/outcome.ts';
-import { LEAST_WEEKS, MOST_WEEKS } from '#contract/records/planProblem.ts';
+import { LEAST_WEEKS, MOST_WEEKS, startProblem } from '#contract/records/planProblem.ts';
 
 const wayName = z.string().trim().min(1).max(80);
 
@@ -39,7 +39,9 @@ export const newComparison = wish
 export type NewComparison = z.output<typeof newComparison>;
 
 function refuseTogether({ value, issues }: z.core.ParsePayload<z.output<typeof wish>>): void {
-  const { outcome: of, family, ways } = value;
+  const { outcome: of, family, ways, startsOn, weeks } = value;
+  const late = startProblem(startsOn, weeks);
+  if (late !== null) issues.push({ code: 'custom', path: ['startsOn'], input: startsOn, message: late });
   if ((family === null) === (of === 'setup'))
     issues.push({
       code: 'custom',

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ComparisonReport } from '#contract/comparison/comparisonReport.ts';
 import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
+import { noClock } from '#core/day/timeSpent.ts';
 import { InputError } from './InputError.ts';
 import { planComparisonOperation } from './planComparisonOperation.ts';
 import { runOperation } from './runOperation.ts';
@@ -41,6 +42,13 @@ describe('plan-comparison', () => {
       /^This cannot be seen: with 8 lifters over 12 weeks, only a difference of \d+(\.\d)? %/,
     );
     expect(cautions.join(' ')).toMatch(/harder way.*Ask everybody first.*judgement comes first/);
+  });
+
+  it('tells how far its simulation is, play by play', async () => {
+    const told: [number, number][] = [];
+    const document = { ...asked, seed: 7, plays: 50, lifters: adults(8) };
+    await runOperation(planComparisonOperation, document, noClock, (done, total) => told.push([done, total]));
+    expect(told).toEqual(Array.from({ length: 50 }, (_, done) => [done, 50]));
   });
 
   it('says otherwise of a hundred whose gains and tests hardly scatter, and goes by what the club showed', async () => {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { dayNumber } from '#contract/calendar/dayNumber.ts';
-import { LEAST_WEEKS, MOST_WEEKS } from '#contract/records/planProblem.ts';
+import { baselineDays } from '#contract/records/outcome.ts';
+import { LEAST_WEEKS, MOST_WEEKS, startProblem } from '#contract/records/planProblem.ts';
 import { mass } from './fields.ts';
 
 /** What plan and report of a comparison share: names, days, tests. */
@@ -17,7 +18,17 @@ export const test = {
   value_kg: mass.describe('What was lifted, or the estimate of that day'),
 };
 export const mostLifters = 200;
-export const mostTests = 20_000;
+/** Everybody tested every day of the longest comparison and of the time before it that counts: no club's log holds more. */
+export const mostTests = mostLifters * (7 * MOST_WEEKS + Math.max(...Object.values(baselineDays)) + 1);
+
+/** Refuses a first day after which there is no date for the last. */
+export function refuseLate(
+  { startsOn, weeks }: { startsOn: string; weeks: number },
+  context: z.core.$RefinementCtx,
+): void {
+  const message = startProblem(startsOn, weeks);
+  if (message !== null) context.addIssue({ code: 'custom', path: ['startsOn'], message });
+}
 
 /** Refuses a lifter who is named twice. */
 export function refuseTwice(

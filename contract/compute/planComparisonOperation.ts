@@ -4,6 +4,7 @@ import { comparisonPlan, type NotDrawnReason } from '#contract/records/compariso
 import { notOfAge } from '#contract/records/notOfAge.ts';
 import { outcome } from '#contract/records/outcome.ts';
 import { comparisonCautions } from '#contract/words/comparisonCautions.ts';
+import type { Tell } from '#contract/words/doing.ts';
 import { foretoldSentences } from '#contract/words/foretoldSentences.ts';
 import { notDrawnSentence } from '#contract/words/notDrawnSentence.ts';
 import { drawWays } from '#core/comparison/drawWays.ts';
@@ -17,6 +18,7 @@ import {
   label,
   mostLifters,
   mostTests,
+  refuseLate,
   refuseTwice,
   test,
   ways,
@@ -74,7 +76,8 @@ export const planComparisonOperation = operation({
       .max(mostTests)
       .default([])
       .describe('Tests before the start, from which the scatter of the club is taken'),
-  }).superRefine(({ lifters, past, startsOn }, context) => {
+  }).superRefine(({ lifters, past, startsOn, weeks }, context) => {
+    refuseLate({ startsOn, weeks }, context);
     refuseTwice(lifters, 'lifters', context);
     past.forEach(({ on }, i) => {
       if (on > startsOn)
@@ -86,7 +89,11 @@ export const planComparisonOperation = operation({
     });
   }),
   outputSchema: comparisonPlan.extend({ sentences: z.array(z.string()), cautions: z.array(z.string()) }),
-  run({ outcome, ways, startsOn, weeks, testEvery_weeks, seed, leavingShare, plays, lifters, past }) {
+  run(
+    { outcome, ways, startsOn, weeks, testEvery_weeks, seed, leavingShare, plays, lifters, past },
+    _clock,
+    tell,
+  ) {
     const nameOf = new Map(lifters.map(({ lifterId, name }) => [lifterId, name ?? lifterId]));
     const judged = lifters.map((one) => ({ one, reason: whyNot(one, startsOn) }));
     const paired = pairAlike(judged.flatMap(({ one, reason }) => (reason === null ? [asAlike(one)] : [])));
@@ -131,7 +138,7 @@ export const planComparisonOperation = operation({
         lifters: scatter.lifters,
         tests: scatter.tests,
       },
-      foretold: foretold([drawn.size - second, second], testWeeks, scatter, leavingShare, plays),
+      foretold: foretold([drawn.size - second, second], testWeeks, scatter, leavingShare, plays, tell),
     };
     return {
       ...plan,
@@ -167,6 +174,7 @@ function foretold(
   scatter: Scatter,
   leavingShare: number,
   plays: number,
+  tell: Tell,
 ) {
   const hope = hopeFor(testWeeks.at(-1)!, scatter.gainPerWeek);
   const { detectableLn, errorLn, chanceToSee } = foretellDifference({
@@ -176,6 +184,7 @@ function foretold(
     leavingShare,
     seed: SIMULATION_SEED,
     plays,
+    told: (done) => tell(done, plays, { code: 'playing', at: done + 1, of: plays }),
   });
   return {
     detectable_percent: detectableLn === null ? null : asPercent(detectableLn),

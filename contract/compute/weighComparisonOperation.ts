@@ -12,6 +12,7 @@ import {
   label,
   mostLifters,
   mostTests,
+  refuseLate,
   refuseTwice,
   test,
   ways,
@@ -44,7 +45,8 @@ export const weighComparisonOperation = operation({
     weeks,
     drawn: z.array(drawn).max(mostLifters),
     tests: z.array(fields(test)).max(mostTests),
-  }).superRefine(({ ways, drawn, tests }, context) => {
+  }).superRefine(({ startsOn, weeks, ways, drawn, tests }, context) => {
+    refuseLate({ startsOn, weeks }, context);
     refuseTwice(drawn, 'drawn', context);
     const refuse = (path: (string | number)[], message: string) =>
       context.addIssue({ code: 'custom', path, message });

@@ -23,6 +23,14 @@ export function planProblem(plan: ComparisonPlan): string | null {
   return null;
 }
 
+/** What is allowed of a first day whose last would have no date any more: "it must ..."; null: nothing is wrong. */
+export function startProblem(startsOn: string, weeks: number): string | null {
+  const latest = dateOfDay(dayNumber(LAST_DATE) - 7 * weeks);
+  return startsOn > latest ? `it must be no later than ${latest}, to last ${weeks} weeks` : null;
+}
+
+const LAST_DATE = '9999-12-31';
+
 /** The least and the most that a comparison lasts. */
 export const LEAST_WEEKS = 4;
 export const MOST_WEEKS = 104;

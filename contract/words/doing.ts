@@ -5,7 +5,9 @@ export type Doing =
   | { code: 'ranking'; at: number; of: number }
   | { code: 'sharing'; group: string }
   | { code: 'readingLog'; at: number; of: number }
-  | { code: 'question'; at: number; of: number; question: Question };
+  | { code: 'question'; at: number; of: number; question: Question }
+  | { code: 'weighingLifters'; at: number; of: number }
+  | { code: 'playing'; at: number; of: number };
 
 /** Hears how far long work is: parts done of all, which take about the same time each, and what it is at. */
 export type Tell = (done: number, total: number, doing?: Doing) => void;
@@ -18,7 +20,7 @@ export interface Told {
 
 /** How far one long work is: which, and of what. */
 export interface WorkTold extends Told {
-  work: 'day' | 'evidence';
+  work: 'day' | 'evidence' | 'comparison';
   /** Of a day its id; of the club empty. */
   of: string;
 }
@@ -34,6 +36,10 @@ export function doingSentence(doing: Doing): string {
       return `Reading the log for hard lifts: ${Math.floor((100 * doing.at) / Math.max(1, doing.of))} %.`;
     case 'question':
       return `Question ${doing.at} of ${doing.of}: ${asked[doing.question]}.`;
+    case 'weighingLifters':
+      return `Weighing the logs of those who are ticked: lifter ${doing.at} of ${doing.of}.`;
+    case 'playing':
+      return `Simulating such comparisons: ${doing.at} of ${doing.of}.`;
   }
 }
 

@@ -20,6 +20,8 @@ export interface Foreseen {
   seed: number;
   /** How often it is played through. */
   plays: number;
+  /** Hears how many of the plays are done. */
+  told?: (done: number) => void;
 }
 
 /** What could be seen of it. */
@@ -47,7 +49,10 @@ const LEVEL_SD = 0.2;
  */
 export function foretellDifference(foreseen: Foreseen): Foretold {
   const chance = seededChance(foreseen.seed);
-  const plays = Array.from({ length: foreseen.plays }, () => playOnce(foreseen, chance));
+  const plays = Array.from({ length: foreseen.plays }, (_, done) => {
+    foreseen.told?.(done);
+    return playOnce(foreseen, chance);
+  });
   const chances = (d: number) =>
     plays.map((play) =>
       play === null ? 0 : normalCdf((d - play.half) / play.sd) + normalCdf((-d - play.half) / play.sd),

@@ -1,15 +1,19 @@
 import { describe, expect, it } from 'vitest';
+import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import type { ComparisonReport } from '#contract/comparison/comparisonReport.ts';
 import { planComparisonOperation } from '#contract/compute/planComparisonOperation.ts';
 import { runOperation } from '#contract/compute/runOperation.ts';
 import { weighComparisonOperation } from '#contract/compute/weighComparisonOperation.ts';
 import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
+import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { type AskedComparison, askedPlan } from './askedPlan.ts';
 import { askedWeighing } from './askedWeighing.ts';
 import { clubTests } from './clubTests.ts';
 import type { LookedAt } from './lookedAt.ts';
+import { plannedComparison } from './plannedComparison.ts';
+import { toldComparison } from './toldComparison.ts';
 
 // Everybody and every set here is made up.
 
@@ -158,5 +162,62 @@ describe('a drawn comparison weighed by the log since', () => {
       l5: '2026-03-25',
       l6: '2026-04-25',
     });
+  });
+});
+
+const believed = (kg: number) => ({ median: kg, low80: kg, high80: kg, low95: kg, high95: kg });
+
+describe('a club of two hundred lifters over two years', () => {
+  const [startsOn, weeks] = ['2026-03-02', 104];
+  const many = Array.from({ length: 200 }, (_, i) => ({ ...tall, id: `m${i}`, name: `Lifter ${i}` }));
+  const crowd = { ...club, lifter: many.map((one) => ({ ...one, bornOn: '1990-06-01', leftOn: null })) };
+  const of = { outcome: 'strength', lift: 'squat', family: null } as const;
+  /** A point a week, which rises by one way in thousandths and by the other not at all. */
+  const estimatesFrom = (day: string, gainOf: (id: string) => number) =>
+    many.map(({ id }, i): StrengthEstimate => {
+      const history = Array.from({ length: weeks + 1 }, (_, week) => ({
+        on: dateOfDay(dayNumber(day) + 7 * week),
+        ...believed((120 + i) * Math.exp(gainOf(id) * week + Math.sin(7 * i + week) / 200)),
+      }));
+      const { on } = history.at(-1)!;
+      return {
+        lifterId: id,
+        lift: 'squat',
+        on,
+        setCount: 500,
+        takenIn: 0,
+        lastSetOn: on,
+        bodyMassKg: 90,
+        bodyMassKnown: 'measured',
+        maxKg: believed(120 + i),
+        inEquipment: [],
+        parameters: [],
+        history,
+        rise: [],
+        observations: [],
+        slips: [],
+        leftOut: [],
+        draws: [],
+      };
+    });
+
+  it('is foretold, and told at its end, by every week of everybody', async () => {
+    const wishes = { ...of, ways: ['early', 'late'], startsOn, weeks, lifterIds: many.map(({ id }) => id) };
+    const before = estimatesFrom('2024-03-04', () => 0);
+    const { plan } = await plannedComparison(crowd, [], before, wishes, 3, 50);
+    expect(plan.drawn).toHaveLength(200);
+    expect(plan.scatter).toMatchObject({ known: 'measured', lifters: 200, tests: 200 * 105 });
+    const wayOf = new Map(plan.drawn.map(({ lifterId, way }) => [lifterId, way]));
+    const after = estimatesFrom(startsOn, (id) => (wayOf.get(id) === 'late' ? 0.001 : 0));
+    const kept = { ...of, id: 'c', title: 'Early or late', planDocument: plan, drawnOn: startsOn, note: '' };
+    const told = await toldComparison(
+      crowd,
+      [],
+      after,
+      { ...kept, firstMethodId: null, secondMethodId: null },
+      plan.endsOn,
+    );
+    // A thousandth a week of ln over 104 weeks.
+    expect(told.report!.difference_percent!.value).toBeCloseTo(100 * Math.expm1(0.104), 0);
   });
 });

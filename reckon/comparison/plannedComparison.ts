@@ -5,6 +5,8 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { Tell } from '#contract/words/doing.ts';
+import { noClock } from '#core/day/timeSpent.ts';
 import { askedPlan } from './askedPlan.ts';
 import { lookedAt } from './lookedAt.ts';
 
@@ -16,7 +18,7 @@ export interface PlannedComparison {
 }
 
 /**
- * A comparison as the club's records and log plan it, drawn by this seed; `plays`: how often it is simulated. `records` with the gear that the log
+ * A comparison as the club's records and log plan it, drawn by this seed; `plays`: how often it is simulated; `tell` hears how far that is. `records` with the gear that the log
  * names. Throws an `InputError` where there are more lifters or tests than are taken.
  */
 export async function plannedComparison(
@@ -26,10 +28,11 @@ export async function plannedComparison(
   { outcome, lift, family, ...wish }: ComparisonWish,
   seed: number,
   plays: number,
+  tell: Tell = () => {},
 ): Promise<PlannedComparison> {
   const of = lookedAt({ outcome, lift, family });
   const asked = askedPlan(records, log, estimates, { ...wish, of, seed, takenOutIds: [] });
-  const answer = await runOperation(planComparisonOperation, { ...asked, plays });
+  const answer = await runOperation(planComparisonOperation, { ...asked, plays }, noClock, tell);
   const { sentences, cautions, ...plan } = planComparisonOperation.outputSchema.parse(answer);
   return { plan, sentences, cautions };
 }

@@ -85,7 +85,7 @@ export function bestToGoBy(
 }
 
 /** Straight weight from a free start. */
-export function isStraight({ setup }: RecordOf<'best'>): boolean {
+export function isStraight({ setup }: Pick<RecordOf<'best'>, 'setup'>): boolean {
   const { start, bands, chains } = setup;
   return (start.way === 'free' || start.way === 'paused') && bands.length === 0 && chains.length === 0;
 }

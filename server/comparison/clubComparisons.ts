@@ -5,30 +5,59 @@ import type { ToldComparison } from '#contract/comparison/toldComparison.ts';
 import type { Comparison } from '#contract/records/comparison.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
+import type { Tell, Told } from '#contract/words/doing.ts';
 import { comparisonOutlook } from '#reckon/comparison/comparisonOutlook.ts';
 import { recordNamed } from '#server/guard/recordNamed.ts';
 import { readingDoorOf } from '#server/jobs/clubDoor.ts';
+import type { HowRun } from '#server/jobs/job.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
+import type { WorkNews } from '#server/jobs/workNews.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** Comparisons of two ways: what could be seen of one that is wished for, its draw, and what one that was drawn shows by now. */
-export function clubComparisons(store: ClubStore, run: RunWork, estimator: StrengthEstimator) {
+export function clubComparisons(
+  store: ClubStore,
+  run: RunWork,
+  estimator: StrengthEstimator,
+  news: WorkNews,
+) {
   async function restsOn() {
     const [{ seq, madeAt }, today] = await Promise.all([store.standing(), store.today()]);
     return { basis: [seq, madeAt, today], today };
   }
 
-  async function estimatesOf(lifterIds: readonly string[], lift: Lift, today: string) {
-    const each = await Promise.all(lifterIds.map((id) => estimator.ofLifter(id, today, { lift })));
+  async function estimatesOf(lifterIds: readonly string[], lift: Lift, today: string, tell: Tell = () => {}) {
+    let weighed = 0;
+    const each = await Promise.all(
+      lifterIds.map(async (id) => {
+        const estimates = await estimator.ofLifter(id, today, { lift });
+        weighed += 1;
+        tell(0, 0, { code: 'weighingLifters', at: weighed, of: lifterIds.length });
+        return estimates;
+      }),
+    );
     return each.flat().map(briefly);
   }
 
-  async function planned(wish: ComparisonWish, today: string, seed: number, plays: number) {
-    const estimates = await estimatesOf(wish.lifterIds, wish.lift, today);
-    return run('planComparison', { door: readingDoorOf(store), wish, estimates, seed, plays });
+  async function planned(
+    wish: ComparisonWish,
+    today: string,
+    { seed, plays }: { seed: number; plays: number },
+    { signal, tell }: HowRun & { tell: Tell },
+  ) {
+    const estimates = await estimatesOf(wish.lifterIds, wish.lift, today, tell);
+    const asked = { door: readingDoorOf(store), wish, estimates, seed, plays };
+    return run('planComparison', asked, { signal, tell });
+  }
+
+  const tellDraw: Tell = (done, total, doing) => hear({ done, total, doing: doing ?? null });
+
+  /** Whoever plans hears it: one is played through at a time. */
+  function hear(told: Told): void {
+    news.tell({ work: 'comparison', of: '', ...told });
   }
 
   const outlooks = keptWork({
@@ -36,8 +65,10 @@ export function clubComparisons(store: ClubStore, run: RunWork, estimator: Stren
     width: 1,
     keyOf: (wish: ComparisonWish) => JSON.stringify(wish),
     restsOn,
-    work: async (wish, { today }): Promise<ComparisonOutlook> =>
-      comparisonOutlook(await planned(wish, today, NO_SEED, LOOKING_PLAYS)),
+    endsWhenLeft: true,
+    onTold: (_wish, told) => hear(told),
+    work: async (wish, { today }, how): Promise<ComparisonOutlook> =>
+      comparisonOutlook(await planned(wish, today, { seed: NO_SEED, plays: LOOKING_PLAYS }, how)),
   });
 
   const reports = keptWork({
@@ -82,7 +113,8 @@ export function clubComparisons(store: ClubStore, run: RunWork, estimator: Stren
     async draw({ title, firstMethodId, secondMethodId, note, seed, ...wish }: NewComparison) {
       await refuseImpossible(wish);
       const today = await store.today();
-      const { plan } = await planned(wish, today, seed ?? randomInt(SEEDS), DRAWN_PLAYS);
+      const lots = { seed: seed ?? randomInt(SEEDS), plays: DRAWN_PLAYS };
+      const { plan } = await planned(wish, today, lots, { tell: tellDraw });
       if (plan.drawn.length < 2)
         throw new Refusal(
           'conflict',

@@ -197,11 +197,12 @@ export const work = jobTable({
           seed: number;
           plays: number;
         },
-        { throughDoor }: Workplace,
+        { throughDoor, tell }: Workplace,
       ) => {
         const { plannedComparison } = await import('#reckon/comparison/plannedComparison.ts');
         const { records, log } = await wholeClub(asked.door, throughDoor);
-        return plannedComparison(records, log, asked.estimates, asked.wish, asked.seed, asked.plays);
+        const { estimates, wish, seed, plays } = asked;
+        return plannedComparison(records, log, estimates, wish, seed, plays, tell);
       },
     },
     /** What a drawn comparison shows by now. */

@@ -8,12 +8,22 @@ import { refreshClub } from './refreshClub.ts';
 import { request, requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 import { useUndo } from './useUndo.ts';
+import { forgetWork } from './useWorkTold.ts';
 
-/** What could be seen of a comparison that is wished for; null: too little is chosen yet. What was told before stays until the next answer is there. */
+/**
+ * What could be seen of a comparison that is wished for; null: too little is chosen yet. What was told before stays until the next answer is
+ * there. Whoever ticks one lifter after the other asks once.
+ */
 export function useOutlook(wish: ComparisonWish | null) {
+  const client = useQueryClient();
+  const queryKey = [...clubKey, 'outlook', wish];
   const query = useQuery({
-    queryKey: [...clubKey, 'outlook', wish],
-    queryFn: ({ signal }) => request<ComparisonOutlook>('POST', '/api/comparisons/outlook', wish, signal),
+    queryKey,
+    queryFn: async ({ signal }) => {
+      await chosen(signal);
+      forgetWork(client, 'comparison');
+      return request<ComparisonOutlook>('POST', '/api/comparisons/outlook', wish, signal);
+    },
     enabled: wish !== null,
     placeholderData: keepPreviousData,
   });
@@ -22,7 +32,25 @@ export function useOutlook(wish: ComparisonWish | null) {
     error: query.error,
     /** What is shown is of what was chosen before. */
     isBehind: query.isPlaceholderData,
+    isAsked: query.isFetching,
+    /** Ends the work under way where nobody else waits for it; what was told before stays. */
+    stop: () => void client.cancelQueries({ queryKey }),
+    askAgain: () => void query.refetch(),
   };
+}
+
+/** A next tick follows within this, or none does (ms). */
+const betweenTicksMs = 300;
+
+/** When nothing else was chosen for a moment; fails as soon as something is. */
+function chosen(signal: AbortSignal): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(resolve, betweenTicksMs);
+    signal.addEventListener('abort', () => {
+      clearTimeout(timer);
+      reject(signal.reason);
+    });
+  });
 }
 
 /** What was foretold of a comparison, and what it shows by now; asked again whenever the club changes. */
@@ -41,6 +69,7 @@ export function useDraw(): (asked: NewComparison) => Promise<string> {
   const say = useToast();
   const undo = useUndo();
   return async (asked) => {
+    forgetWork(client, 'comparison');
     const { comparison, seq } = await request<{ comparison: Comparison; seq: number }>(
       'POST',
       '/api/comparisons',

@@ -29,9 +29,10 @@ export function ComparisonPage({ comparison }: { comparison: Comparison }) {
       <div className="stack tight">
         <div className="row ends base">
           <h1>{title}</h1>
-          <Link href="/" className="screen-only">
-            All comparisons
-          </Link>
+          <p className="row screen-only">
+            <Link href={`/${id}/paper`}>On paper</Link>
+            <Link href="/">All comparisons</Link>
+          </p>
         </div>
         <p>
           "{plan.ways[0]}" or "{plan.ways[1]}": {outcomeText(plan.outcome, lift, family)}, from{' '}

@@ -1,13 +1,23 @@
 import './comparison.css';
+import { lazy, type ReactNode } from 'react';
 import { Link, Route, Switch } from 'wouter';
+import type { Comparison } from '#contract/records/comparison.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { ComparisonList } from './ComparisonList.tsx';
 import { ComparisonPage } from './ComparisonPage.tsx';
 import { NewComparison } from './NewComparison.tsx';
 
+const ComparisonPaperPage = lazy(() =>
+  import('./paper/ComparisonPaperPage.tsx').then((m) => ({ default: m.ComparisonPaperPage })),
+);
+
 /** Two ways of training compared by lot: those of the club, one that is being planned, one that was drawn. */
 export function ComparisonScreen() {
   const { comparison } = useClub();
+  const comparisonOf = (id: string, show: (one: Comparison) => ReactNode) => {
+    const one = comparison.find((kept) => kept.id === id);
+    return one ? show(one) : <Nothing />;
+  };
   return (
     <Switch>
       <Route path="/">
@@ -17,17 +27,22 @@ export function ComparisonScreen() {
         <NewComparison />
       </Route>
       <Route path="/:id">
-        {({ id }) => {
-          const one = comparison.find((kept) => kept.id === id);
-          return one ? (
-            <ComparisonPage key={id} comparison={one} />
-          ) : (
-            <p>
-              There is no such comparison; it may have been removed. <Link href="/">Comparisons</Link>
-            </p>
-          );
-        }}
+        {({ id }) => comparisonOf(id, (one) => <ComparisonPage key={id} comparison={one} />)}
+      </Route>
+      <Route path="/:id/paper">
+        {({ id }) => comparisonOf(id, (one) => <ComparisonPaperPage key={id} comparison={one} />)}
+      </Route>
+      <Route>
+        <Nothing />
       </Route>
     </Switch>
+  );
+}
+
+function Nothing() {
+  return (
+    <p>
+      There is no such comparison; it may have been removed. <Link href="/">Comparisons</Link>
+    </p>
   );
 }

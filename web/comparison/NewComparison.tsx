@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { type ComparisonWish, comparisonWish } from '#contract/comparison/comparisonWish.ts';
+import { localDate } from '#contract/records/kind.ts';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { notOfAge } from '#contract/records/notOfAge.ts';
-import { LEAST_WEEKS, MOST_WEEKS } from '#contract/records/planProblem.ts';
+import { LEAST_WEEKS, MOST_WEEKS, startProblem } from '#contract/records/planProblem.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { liftWords, startWords } from '#contract/words/liftWords.ts';
 import { notDrawnSentence } from '#contract/words/notDrawnSentence.ts';
@@ -11,11 +12,13 @@ import { outcomeWords } from '#contract/words/outcomeText.ts';
 import { hungWords } from '#contract/words/variantText.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useDraw } from '#web/api/useComparison.ts';
+import { useWorkTold } from '#web/api/useWorkTold.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { Waiting } from '#web/parts/Waiting.tsx';
 import { LifterTicks } from '#web/setup/LifterTicks.tsx';
 import { OutlookView } from './OutlookView.tsx';
 import { useWishInAddress } from './useWishInAddress.ts';
@@ -30,18 +33,20 @@ export function NewComparison() {
   const [, go] = useLocation();
   const draw = useDraw();
   const chosen = useWishInAddress(today);
+  const told = useWorkTold('comparison');
+  const [isDrawing, setDrawing] = useState(false);
   const [title, setTitle] = useState('');
   const [firstMethodId, setFirstMethod] = useState<string | null>(null);
   const [secondMethodId, setSecondMethod] = useState<string | null>(null);
   const { outcome, lift, way, hung, first, second, startsOn, weeks } = chosen;
   // While the day is being typed, everybody is judged by today.
-  const judgedOn = startsOn === '' ? today : startsOn;
+  const judgedOn = localDate.safeParse(startsOn).success ? startsOn : today;
   const here = club.lifter.filter(({ leftOn }) => leftOn === null || leftOn > judgedOn);
   const offered = here.filter(({ bornOn }) => notOfAge(bornOn, judgedOn) === null);
   const lifterIds = chosen.lifterIds.filter((id) => offered.some((one) => one.id === id));
   const family = outcome === 'setup' ? { way, hung } : null;
   const wish = { outcome, lift, family, ways: [first, second], startsOn, weeks, lifterIds };
-  const wrong = wrongWith({ startsOn, lifterIds, ways: [first, second] }, today);
+  const wrong = wrongWith({ startsOn, weeks, lifterIds, ways: [first, second] }, today);
   const methods = [
     { value: NO_METHOD, word: 'none: the name says it' },
     ...club.method.map(({ id, methodDocument: of }) => ({
@@ -50,15 +55,20 @@ export function NewComparison() {
     })),
   ];
   const save = async () => {
-    const id = await draw({
-      ...comparisonWish.parse(wish),
-      title,
-      firstMethodId,
-      secondMethodId,
-      note: '',
-      seed: null,
-    });
-    go(`/${id}`);
+    setDrawing(true);
+    try {
+      const id = await draw({
+        ...comparisonWish.parse(wish),
+        title,
+        firstMethodId,
+        secondMethodId,
+        note: '',
+        seed: null,
+      });
+      go(`/${id}`);
+    } finally {
+      setDrawing(false);
+    }
   };
   return (
     <div className="stack loose comparison">
@@ -127,7 +137,13 @@ export function NewComparison() {
         />
         <LifterTicks lifters={offered} ticked={lifterIds} onChange={chosen.setLifterIds} />
         <NotOffered lifters={here} startsOn={judgedOn} />
-        <OutlookView wish={wrong === null ? readyWish(wish) : null} wrong={wrong} />
+        {isDrawing ? (
+          <section className="whole-line comparison-outlook" aria-label="The draw">
+            <Waiting what="Drawing, and simulating what was drawn:" told={told} />
+          </section>
+        ) : (
+          <OutlookView wish={wrong === null ? readyWish(wish) : null} wrong={wrong} />
+        )}
       </RecordForm>
     </div>
   );
@@ -141,11 +157,16 @@ function readyWish(wish: object): ComparisonWish | null {
 }
 
 function wrongWith(
-  { startsOn, lifterIds, ways }: { startsOn: string; lifterIds: readonly string[]; ways: readonly string[] },
+  wish: { startsOn: string; weeks: number; lifterIds: readonly string[]; ways: readonly string[] },
   today: string,
 ): string | null {
+  const { startsOn, weeks, lifterIds, ways } = wish;
+  if (startsOn !== '' && !localDate.safeParse(startsOn).success)
+    return `First day is "${startsOn}"; it must be a date whose year has four digits.`;
   if (startsOn !== '' && startsOn < today)
     return `First day is ${dateText(startsOn)}; a comparison begins today or later, since it is planned before anybody starts.`;
+  const late = startProblem(startsOn, weeks);
+  if (late !== null) return `First day is ${startsOn}; ${late}.`;
   const [first, second] = ways.map((name) => name.trim().toLowerCase());
   if (first !== '' && first === second) return 'Second way: give it another name than the first.';
   return lifterIds.length < 2 ? 'Lifters: tick at least two.' : null;

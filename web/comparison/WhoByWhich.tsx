@@ -1,21 +1,15 @@
 import { useState } from 'react';
 import type { Comparison } from '#contract/records/comparison.ts';
-import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import { dateText } from '#contract/words/dateText.ts';
-import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { TakeOutForm } from './TakeOutForm.tsx';
-
-type Drawn = ComparisonPlan['drawn'][number];
+import { type Drawn, useDrawn } from './useDrawn.ts';
 
 /** Who trains by which way, pair by pair; a row opens, and takes that lifter out. */
 export function WhoByWhich({ comparison, today }: { comparison: Comparison; today: string }) {
-  const club = useClub();
+  const { nameOf, outOf } = useDrawn(comparison);
   const [openId, setOpen] = useState<string | null>(null);
-  const { id, planDocument: plan } = comparison;
-  const outOf = (lifterId: string) =>
-    club.takenOut.find((one) => one.comparisonId === id && one.lifterId === lifterId) ?? null;
-  const nameOf = ({ lifterId, name }: Drawn) => club.lifter.find((one) => one.id === lifterId)?.name ?? name;
+  const { planDocument: plan } = comparison;
   const byPair = plan.drawn.toSorted(
     (a, b) => (a.pair ?? plan.drawn.length) - (b.pair ?? plan.drawn.length) || a.way.localeCompare(b.way),
   );
@@ -27,8 +21,8 @@ export function WhoByWhich({ comparison, today }: { comparison: Comparison; toda
     {
       key: 'out',
       head: 'Taken out',
-      cell: ({ lifterId }) => {
-        const out = outOf(lifterId);
+      cell: (one) => {
+        const out = outOf(one);
         return out ? `from ${dateText(out.fromOn)}${out.why === '' ? '' : `: ${out.why}`}` : '';
       },
     },
@@ -42,7 +36,7 @@ export function WhoByWhich({ comparison, today }: { comparison: Comparison; toda
           comparison={comparison}
           lifterId={open.lifterId}
           name={nameOf(open)}
-          kept={outOf(open.lifterId)}
+          kept={outOf(open)}
           today={today}
           onLeave={() => setOpen(null)}
         />

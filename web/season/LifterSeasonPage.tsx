@@ -10,8 +10,9 @@ import { endsOfSet } from '#reckon/log/endsOfSet.ts';
 import { workOfSet } from '#reckon/season/workOfSet.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useLifterSets } from '#web/api/useLifterSets.ts';
-import { useStrengthAhead } from '#web/api/useWeeksAhead.ts';
 import { SeasonLegend } from '#web/charts/SeasonLegend.tsx';
+import { SeasonStrengthLegend } from '#web/charts/SeasonStrength.tsx';
+import { strengthSpan } from '#web/charts/SeasonStrengthScene.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { DataTable } from '#web/parts/DataTable.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
@@ -22,6 +23,8 @@ import { phasesIn } from './phasesIn.ts';
 import { SeasonPicture } from './SeasonPicture.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
 import { seasonScene } from './seasonRows.ts';
+import { maximumText, strengthInSeason, weeksOfScene } from './strengthInSeason.ts';
+import { useKnownStrength } from './useKnownStrength.ts';
 import { weekWords } from './weekWords.ts';
 
 /** One lifter's season, a week a row: what is planned, beside it what was done. */
@@ -43,9 +46,12 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
     });
   }, [club, sets, plan, lifter.id, lift, season.today]);
   const { mass } = useUnits();
-  const { data: strength } = useStrengthAhead(season.id, lifter.id);
-  const maxima = strength?.lifts.find((one) => one.lift === lift)?.weeks;
+  const known = useKnownStrength(season, of, lift);
   const scene = useMemo(() => seasonScene({ ...season, lifters: [of] }, lift), [season, of, lift]);
+  const strength = useMemo(
+    () => strengthInSeason(known, weeksOfScene(scene, { season, of, lift, mass })),
+    [known, scene, season, of, lift, mass],
+  );
   const openWeek = (monday: string | undefined) => {
     if (monday) go(`/${season.id}?${new URLSearchParams({ week: monday, lifter: lifter.id, lift })}`);
   };
@@ -64,6 +70,7 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
       </div>
       <SeasonPicture
         scene={scene}
+        strength={strength}
         open={null}
         wordsOf={({ week }) => weekWords(season, of, week)}
         hrefOf={() => `~/lifters/${lifter.id}`}
@@ -71,11 +78,15 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
         onLeave={() => go(`/${season.id}`)}
       />
       <SeasonLegend phases={phasesIn(season, [of])} />
+      {strengthSpan(strength) !== null && <SeasonStrengthLegend />}
       <DataTable
         label={`Weeks of ${lifter.name}, ${liftWord(lift)}`}
-        columns={lifterWeekColumns(season, of, lift, done, (monday, share) => {
-          const maximum = maxima?.find((week) => week.monday === monday);
-          return maximum === undefined ? '' : massRange(maximum, share, mass);
+        columns={lifterWeekColumns(season, of, lift, done, {
+          rangeOf(monday, share) {
+            const maximum = known.maxima?.find((week) => week.monday === monday);
+            return maximum === undefined ? '' : massRange(maximum, share, mass);
+          },
+          maximumOf: (monday) => maximumText(known, monday, mass),
         })}
         rows={plan.weeks}
         keyOf={({ monday }) => monday}
@@ -86,8 +97,9 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
       <p className="small quiet">
         Shares are of the maximum that percentages refer to, for done sets as it is known today. Planned:
         work-up sets included, bands as the aim asks for them. Done: every logged set of that lift that was
-        made, with what bands and chains truly gave at lockout, and the work on the way up. Ranges hold 80
-        times of 100 as far as today can tell.{' '}
+        made, with what bands and chains truly gave at lockout, and the work on the way up. Ranges are right
+        80 times in 100, as far as can be told today. The maximum is straight weight in the lifter's own
+        equipment; for past weeks it is what the whole log says now.{' '}
         <span className="with-keys">Arrows move, Enter opens a week.</span>
       </p>
       {of.warnings.length > 0 && (

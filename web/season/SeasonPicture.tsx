@@ -4,16 +4,22 @@ import { SeasonHead } from '#web/charts/SeasonHead.tsx';
 import { SeasonPatterns } from '#web/charts/SeasonPatterns.tsx';
 import { insidePicture, rulePx, type SeasonCell, SeasonRows } from '#web/charts/SeasonRows.tsx';
 import { type SeasonFrame, screenRowPx } from '#web/charts/SeasonScene.ts';
+import { SeasonStrength, SeasonStrengthAxis } from '#web/charts/SeasonStrength.tsx';
+import { type SeasonStrengthScene, strengthSpan } from '#web/charts/SeasonStrengthScene.ts';
 import { MeasuredWidth } from '#web/parts/MeasuredWidth.tsx';
 import type { SeasonScene } from './seasonRows.ts';
 
 /** Narrower than this a week cannot be hit; the picture then goes on beyond the edge (px). */
 const LEAST_WEEK_PX = 15;
 const rowPx = screenRowPx + rulePx;
+/** Strength under the weeks of one lifter. */
+const strengthPx = 3 * screenRowPx;
 
 /** The whole season: time across, lifters down, their names at the left, the months above. */
 export function SeasonPicture(props: {
   scene: SeasonScene;
+  /** Of one lifter, in one lift: strength under the weeks. */
+  strength?: SeasonStrengthScene;
   open: SeasonCell | null;
   wordsOf: (cell: SeasonCell) => string;
   /** Where a lifter's name leads. */
@@ -30,7 +36,7 @@ export function SeasonPicture(props: {
 }
 
 function Drawn(props: Parameters<typeof SeasonPicture>[0] & { widthPx: number }) {
-  const { scene, open, widthPx, onOpen } = props;
+  const { scene, strength, open, widthPx, onOpen } = props;
   const { rows, mondays, todayAt } = scene;
   const namesPx = widthPx < 640 ? 92 : 168;
   const weekPx = Math.max(LEAST_WEEK_PX, Math.floor((widthPx - namesPx - 1) / Math.max(1, mondays.length)));
@@ -74,6 +80,14 @@ function Drawn(props: Parameters<typeof SeasonPicture>[0] & { widthPx: number })
             props.onLeave();
           }}
         />
+        {strength && strengthSpan(strength) !== null && (
+          <>
+            <div className="season-axis">
+              <SeasonStrengthAxis scene={strength} widthPx={namesPx - 1} heightPx={strengthPx} />
+            </div>
+            <SeasonStrength scene={strength} frame={{ ...frame, rowPx: strengthPx }} />
+          </>
+        )}
       </div>
       <p className="season-reading screen-only" aria-hidden="true">
         {words}

@@ -16,8 +16,12 @@ export function lifterWeekColumns(
   { plan }: LifterSeason,
   lift: Lift,
   done: ReadonlyMap<string, DoneInWeek>,
-  /** What a share of the maximum may come to in a week ahead; empty: nothing can be said. */
-  rangeOf: (monday: string, share: number) => string,
+  strength: {
+    /** What a share of the maximum may come to in a week ahead; empty: nothing can be said. */
+    rangeOf: (monday: string, share: number) => string;
+    /** The maximum of a week; empty: nothing can be said. */
+    maximumOf: (monday: string) => string;
+  },
 ): Column<PlannedWeek>[] {
   const most = method.limits.mostHeavyLiftsAWeek;
   return [
@@ -28,6 +32,7 @@ export function lifterWeekColumns(
         <>
           <span className="season-date">{shortDate(week.monday)}</span>
           <span className="phone-only small quiet">{phaseText(week, method, plan)}</span>
+          <span className="phone-only small quiet">{strength.maximumOf(week.monday)}</span>
         </>
       ),
     },
@@ -41,6 +46,13 @@ export function lifterWeekColumns(
           {phaseText(week, method, plan)}
         </span>
       ),
+    },
+    {
+      key: 'maximum',
+      head: 'Maximum',
+      numeric: true,
+      wideOnly: true,
+      cell: ({ monday }) => <span className="season-date">{strength.maximumOf(monday)}</span>,
     },
     {
       key: 'lifts',
@@ -68,7 +80,7 @@ export function lifterWeekColumns(
       numeric: true,
       cell: (week) => {
         const { peakShare } = weekShares(week, lift);
-        const range = peakShare === null ? '' : rangeOf(week.monday, peakShare);
+        const range = peakShare === null ? '' : strength.rangeOf(week.monday, peakShare);
         return (
           <>
             {shareText(peakShare)}

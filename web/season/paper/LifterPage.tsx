@@ -17,10 +17,11 @@ import type { LifterSeason, SeasonView } from '../SeasonView.ts';
 import { awayOf, seasonScene } from '../seasonRows.ts';
 import { type WeekShares, weekShares } from '../weekShares.ts';
 import { SeasonPaperHead } from './SeasonPaperHead.tsx';
+import { StrengthOnPaper } from './StrengthOnPaper.tsx';
 
 const wideMm = { a4: 193, letter: 198 };
 
-/** One lifter's season on a page: the picture, and a week a row with each lift's share at lockout. */
+/** One lifter's season on a page: the picture, strength under it, and a week a row with each lift's share at lockout. */
 export function LifterPage(props: {
   season: SeasonView;
   of: LifterSeason;
@@ -51,6 +52,7 @@ export function LifterPage(props: {
       <SeasonPaperHead {...props} title={of.lifter.name} />
       <SeasonHead firstMonday={scene.mondays[0]!} meets={scene.meets} frame={frame} />
       <SeasonRow row={scene.rows[0]!} frame={frame} />
+      {props.page === 1 && <StrengthOnPaper {...{ season, of, scene }} wideMm={wideMm[paper]} />}
       <table className="season-paper-weeks">
         <thead>
           <tr>
@@ -90,8 +92,10 @@ export function LifterPage(props: {
       <p className="fine">
         For each lift: how many lifts, their average at lockout with bands counted, and the heaviest. From
         this week on: how many, the heaviest, and the range that it falls in 80 times in 100, as far as can be
-        told today. Shares are of the maximum that percentages refer to; a box for each training day. A plan,
-        not a permission: local rules and the coach come first.
+        told today. Maximum of each lift: the line is the estimate, dark its range, light the range ahead, 80
+        times in 100; triangles are straight bests, filled at a meet. Shares are of the maximum that
+        percentages refer to; a box for each training day. A plan, not a permission: local rules and the coach
+        come first.
       </p>
     </section>
   );

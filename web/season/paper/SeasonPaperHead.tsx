@@ -1,4 +1,4 @@
-import { longDate } from '#contract/words/dayWords.ts';
+import { PlainHead } from '#web/print/PlainHead.tsx';
 import type { SeasonView } from '../SeasonView.ts';
 
 /** Above each page: whose it is, by which method, when it was printed. */
@@ -10,31 +10,9 @@ export function SeasonPaperHead(props: {
   page: number;
   pages: number;
 }) {
-  const { title, season, clubName, isInvented, page, pages } = props;
-  const { method, today } = season;
+  const { season, ...head } = props;
+  const { title, method, today } = season;
   return (
-    <header className="sheet-head">
-      <div>
-        <h1>{title}</h1>
-        <p>
-          {season.title}, by {method.title}, version {method.version}.
-        </p>
-      </div>
-      <div />
-      <div className="sheet-date">
-        <p>
-          <strong>{longDate(today)}</strong>
-        </p>
-        <p>
-          {clubName}
-          {isInvented && ' (invented)'}
-        </p>
-        {pages > 1 && (
-          <p>
-            Page {page} of {pages}
-          </p>
-        )}
-      </div>
-    </header>
+    <PlainHead {...head} today={today} says={`${title}, by ${method.title}, version ${method.version}.`} />
   );
 }

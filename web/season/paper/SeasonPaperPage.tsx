@@ -7,23 +7,25 @@ import { SeasonPatterns } from '#web/charts/SeasonPatterns.tsx';
 import { Choice } from '#web/parts/Choice.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
+import { inPages } from '#web/print/inPages.ts';
 import { letterSizes } from '#web/print/letterSizes.ts';
 import { usePaper } from '#web/print/PaperBar.tsx';
 import type { SeasonView } from '../SeasonView.ts';
 import { ClubPage } from './ClubPage.tsx';
-import { inPages } from './inPages.ts';
 import { LifterPage } from './LifterPage.tsx';
 import { NearPage } from './NearPage.tsx';
 
 /** Most lifters on a page of the club, and most weeks on a page of one lifter: letters would become too small. */
 const mostRows = 40;
-const mostWeeks = 44;
+const mostWeeks = { a4: 32, letter: 28 };
 
 /** A season on paper: a page for the club, or for a lifter the season and the near days with their bars, or those of each lifter. */
 export function SeasonPaperPage({ season }: { season: SeasonView }) {
   const club = useClubSettings();
   const [paper, setPaper] = usePaper();
-  const [asked, setAsked] = useInAddress('lifter');
+  const [named, setAsked] = useInAddress('lifter');
+  const isSomebody = named === 'each' || season.lifters.some(({ lifter }) => lifter.id === named);
+  const asked = isSomebody ? named : '';
   const printed = season.lifters.filter(({ lifter }) => asked === 'each' || lifter.id === asked);
   const head = { season, paper, clubName: club.name, isInvented: club.invented };
   return (
@@ -63,7 +65,7 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
               />
             ))
           : printed.flatMap((of) => [
-              ...inPages(of.plan.weeks, mostWeeks).map((weeks, page, all) => (
+              ...inPages(of.plan.weeks, mostWeeks[paper]).map((weeks, page, all) => (
                 <LifterPage
                   key={`${of.lifter.id} ${page}`}
                   {...head}
