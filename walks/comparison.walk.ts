@@ -40,7 +40,9 @@ test('a comparison is told to be too small before anybody starts, drawn neverthe
   await expect(seen.getByRole('status')).toContainText('with 8 lifters over 16 weeks');
   // While it is played through it can be stopped, and asked for again.
   await page.route('**/api/comparisons/outlook', () => {}, { times: 1 });
+  const asked = page.waitForRequest('**/api/comparisons/outlook');
   await page.getByLabel('Lasts').fill('40');
+  await asked;
   await seen.getByRole('button', { name: 'Stop' }).click();
   await expect(seen).toContainText('Stopped; what could be seen of this is not worked out.');
   await seen.getByRole('button', { name: 'Work it out after all' }).click();
