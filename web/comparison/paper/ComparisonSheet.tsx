@@ -56,7 +56,7 @@ export function ComparisonSheet(props: {
         <PairTable ways={plan.ways} rows={rows} now={now} />
       </div>
       <div className="comparison-paper-foot">
-        <h2>Of the draw</h2>
+        <h2>The draw, and cautions</h2>
         <p>
           Drawn on {dateText(drawnOn)} by seed {plan.seed}: whoever draws these lifters again by it gets the
           same. Everybody counts by the way drawn.
