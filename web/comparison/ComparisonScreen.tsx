@@ -1,14 +1,15 @@
 import './comparison.css';
-import { lazy, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import type { Comparison } from '#contract/records/comparison.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { comesLater } from '#web/parts/comesLater.ts';
 import { ComparisonList } from './ComparisonList.tsx';
 import { ComparisonPage } from './ComparisonPage.tsx';
 import { NewComparison } from './NewComparison.tsx';
 
-const ComparisonPaperPage = lazy(() =>
-  import('./paper/ComparisonPaperPage.tsx').then((m) => ({ default: m.ComparisonPaperPage })),
+const ComparisonPaperPage = comesLater(() =>
+  import('./paper/ComparisonPaperPage.tsx').then((m) => m.ComparisonPaperPage),
 );
 
 /** Two ways of training compared by lot: those of the club, one that is being planned, one that was drawn. */

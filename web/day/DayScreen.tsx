@@ -6,26 +6,26 @@ import './placeDetail.css';
 import './here/here.css';
 import './log/log.css';
 import './fromPaper/fromPaper.css';
-import { lazy } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useClub } from '#web/api/useClub.ts';
+import { comesLater } from '#web/parts/comesLater.ts';
 import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { DayList } from './DayList.tsx';
 import { DayPage } from './DayPage.tsx';
 import { allPanels } from './onDemand.tsx';
 
 const pages = {
-  new: () => import('./NewDay.tsx'),
-  sheet: () => import('#web/print/SheetPage.tsx'),
-  cards: () => import('#web/print/CardsPage.tsx'),
-  fromPaper: () => import('./fromPaper/FromPaper.tsx'),
-  blank: () => import('#web/print/BlankSheetsPage.tsx'),
+  new: () => import('./NewDay.tsx').then((m) => m.NewDay),
+  sheet: () => import('#web/print/SheetPage.tsx').then((m) => m.SheetPage),
+  cards: () => import('#web/print/CardsPage.tsx').then((m) => m.CardsPage),
+  fromPaper: () => import('./fromPaper/FromPaper.tsx').then((m) => m.FromPaper),
+  blank: () => import('#web/print/BlankSheetsPage.tsx').then((m) => m.BlankSheetsPage),
 };
-const NewDay = lazy(() => pages.new().then((m) => ({ default: m.NewDay })));
-const SheetPage = lazy(() => pages.sheet().then((m) => ({ default: m.SheetPage })));
-const CardsPage = lazy(() => pages.cards().then((m) => ({ default: m.CardsPage })));
-const BlankSheetsPage = lazy(() => pages.blank().then((m) => ({ default: m.BlankSheetsPage })));
-const FromPaper = lazy(() => pages.fromPaper().then((m) => ({ default: m.FromPaper })));
+const NewDay = comesLater(pages.new);
+const SheetPage = comesLater(pages.sheet);
+const CardsPage = comesLater(pages.cards);
+const BlankSheetsPage = comesLater(pages.blank);
+const FromPaper = comesLater(pages.fromPaper);
 const allPages = () => Promise.all([allPanels(), ...Object.values(pages).map((load) => load())]);
 
 /** Day: the list, one day with its loads, its papers, and what was written on them. List and day, which open first, come with the frame. */

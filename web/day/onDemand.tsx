@@ -1,4 +1,5 @@
-import { type ComponentType, lazy, Suspense } from 'react';
+import { type ComponentType, Suspense } from 'react';
+import { comesLater } from '#web/parts/comesLater.ts';
 
 const panels = {
   plan: () => import('./GroupPlan.tsx').then((m) => m.GroupPlan),
@@ -15,7 +16,7 @@ export const allPanels = () => Promise.all(Object.values(panels).map((load) => l
 
 /** The page stays in sight while the panel's code comes. */
 function onDemand<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
-  const Panel = lazy(() => load().then((panel) => ({ default: panel as ComponentType<object> })));
+  const Panel = comesLater(load);
   return (props) => (
     <Suspense>
       <Panel {...props} />

@@ -1,12 +1,13 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { createContext, lazy, type ReactNode, use, useCallback, useState } from 'react';
+import { createContext, type ReactNode, use, useCallback, useState } from 'react';
 import type { ClubState } from '#contract/changes/clubState.ts';
 import type { AskClash } from '#web/api/changeRecord.ts';
 import { clubKey } from '#web/api/useClub.ts';
 import type { Question } from './ClashQuestion.tsx';
+import { comesLater } from './comesLater.ts';
 
 /** Two people seldom change the same. */
-const ClashQuestion = lazy(() => import('./ClashQuestion.tsx').then((m) => ({ default: m.ClashQuestion })));
+const ClashQuestion = comesLater(() => import('./ClashQuestion.tsx').then((m) => m.ClashQuestion));
 
 const ClashContext = createContext<AskClash>(async () => null);
 

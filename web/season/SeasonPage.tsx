@@ -1,9 +1,10 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { Link } from 'wouter';
 import type { Season } from '#contract/records/season.ts';
 import type { SeasonOffer } from '#contract/season/seasonOffer.ts';
 import { counted } from '#contract/words/counted.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { comesLater } from '#web/parts/comesLater.ts';
 import { LifterSeasonPage } from './LifterSeasonPage.tsx';
 import { methodWord } from './methodChoices.ts';
 import { SeasonPlanPart } from './SeasonPlanPart.tsx';
@@ -13,8 +14,8 @@ import { TakenPlanPage } from './taken/TakenPlanPage.tsx';
 import { useSeasonView } from './useSeasonView.ts';
 import { WhoPart } from './who/WhoPart.tsx';
 
-const SeasonPaperPage = lazy(() =>
-  import('./paper/SeasonPaperPage.tsx').then((m) => ({ default: m.SeasonPaperPage })),
+const SeasonPaperPage = comesLater(() =>
+  import('./paper/SeasonPaperPage.tsx').then((m) => m.SeasonPaperPage),
 );
 
 /** The parts of a season, each under an address of its own. */

@@ -1,8 +1,9 @@
 import './season.css';
-import { Fragment, lazy, type ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import { Link, Redirect, Route, Switch } from 'wouter';
 import type { Season } from '#contract/records/season.ts';
 import { useClub } from '#web/api/useClub.ts';
+import { comesLater } from '#web/parts/comesLater.ts';
 import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { everyMethod } from './methodChoices.ts';
 import { newestSeason } from './newestSeason.ts';
@@ -10,13 +11,13 @@ import { SeasonPage } from './SeasonPage.tsx';
 import { SeasonStart } from './SeasonStart.tsx';
 
 const pages = {
-  new: () => import('./NewSeason.tsx'),
-  methods: () => import('./method/MethodsPage.tsx'),
-  method: () => import('./method/MethodPage.tsx'),
+  new: () => import('./NewSeason.tsx').then((m) => m.NewSeason),
+  methods: () => import('./method/MethodsPage.tsx').then((m) => m.MethodsPage),
+  method: () => import('./method/MethodPage.tsx').then((m) => m.MethodPage),
 };
-const NewSeason = lazy(() => pages.new().then((m) => ({ default: m.NewSeason })));
-const MethodsPage = lazy(() => pages.methods().then((m) => ({ default: m.MethodsPage })));
-const MethodPage = lazy(() => pages.method().then((m) => ({ default: m.MethodPage })));
+const NewSeason = comesLater(pages.new);
+const MethodsPage = comesLater(pages.methods);
+const MethodPage = comesLater(pages.method);
 const allPages = () => Promise.all(Object.values(pages).map((load) => load()));
 
 /** Season: the newest that is planned opens first; beside it the others, a new one, and the methods. */

@@ -1,8 +1,9 @@
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { Redirect, Route, Switch } from 'wouter';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { useClubEvents } from '#web/api/useClubEvents.ts';
 import { DayScreen } from '#web/day/DayScreen.tsx';
+import { comesLater } from '#web/parts/comesLater.ts';
 import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
 import { ViewUnits } from '#web/parts/ViewUnits.tsx';
 import { ClockBehind } from './ClockBehind.tsx';
@@ -12,19 +13,19 @@ import { NotSaving } from './NotSaving.tsx';
 import { ScreenError } from './ScreenError.tsx';
 
 const places = {
-  season: () => import('#web/season/SeasonScreen.tsx'),
-  lifters: () => import('#web/lifters/LiftersScreen.tsx'),
-  gear: () => import('#web/gear/GearScreen.tsx'),
-  log: () => import('#web/log/LogScreen.tsx'),
-  evidence: () => import('#web/evidence/EvidenceScreen.tsx'),
-  comparison: () => import('#web/comparison/ComparisonScreen.tsx'),
+  season: () => import('#web/season/SeasonScreen.tsx').then((m) => m.SeasonScreen),
+  lifters: () => import('#web/lifters/LiftersScreen.tsx').then((m) => m.LiftersScreen),
+  gear: () => import('#web/gear/GearScreen.tsx').then((m) => m.GearScreen),
+  log: () => import('#web/log/LogScreen.tsx').then((m) => m.LogScreen),
+  evidence: () => import('#web/evidence/EvidenceScreen.tsx').then((m) => m.EvidenceScreen),
+  comparison: () => import('#web/comparison/ComparisonScreen.tsx').then((m) => m.ComparisonScreen),
 };
-const SeasonScreen = lazy(() => places.season().then((m) => ({ default: m.SeasonScreen })));
-const LiftersScreen = lazy(() => places.lifters().then((m) => ({ default: m.LiftersScreen })));
-const GearScreen = lazy(() => places.gear().then((m) => ({ default: m.GearScreen })));
-const LogScreen = lazy(() => places.log().then((m) => ({ default: m.LogScreen })));
-const EvidenceScreen = lazy(() => places.evidence().then((m) => ({ default: m.EvidenceScreen })));
-const ComparisonScreen = lazy(() => places.comparison().then((m) => ({ default: m.ComparisonScreen })));
+const SeasonScreen = comesLater(places.season);
+const LiftersScreen = comesLater(places.lifters);
+const GearScreen = comesLater(places.gear);
+const LogScreen = comesLater(places.log);
+const EvidenceScreen = comesLater(places.evidence);
+const ComparisonScreen = comesLater(places.comparison);
 // The place in the address comes together with the club, not after it.
 const asked = Object.entries(places).find(([place]) => location.pathname.startsWith(`/${place}`));
 void asked?.[1]().catch(() => {});
