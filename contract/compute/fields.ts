@@ -1,8 +1,11 @@
 import { z } from 'zod';
 
+/** How the refusal of an unknown field goes on where it names the known ones. */
+export const namesKnown = 'The known fields are ';
+
 /** An object that takes these fields and no other; the refusal of another names the known ones. */
 export function fields<Shape extends z.ZodRawShape>(shape: Shape) {
-  const known = `The known fields are ${Object.keys(shape).join(', ')}.`;
+  const known = `${namesKnown}${Object.keys(shape).join(', ')}.`;
   return z.strictObject(shape, {
     error: (issue) => (issue.code === 'unrecognized_keys' ? known : undefined),
   });

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { beyondBounds } from '#contract/json/beyondBounds.ts';
 import { shapeProblem } from '#contract/words/shapeProblem.ts';
+import { namesKnown } from './fields.ts';
 import { InputError } from './InputError.ts';
 import type { Operation } from './Operation.ts';
 
@@ -35,6 +36,7 @@ export function readInput<Input extends z.ZodType>(
   if (result.success) return result.data;
   const { field, message } = shapeProblem(result.error, document);
   const [issue] = result.error.issues;
-  const known = issue?.code === 'unrecognized_keys' ? ` ${issue.message}` : '';
+  // The shape of a record says nothing of its own there.
+  const known = issue?.message.startsWith(namesKnown) ? ` ${issue.message}` : '';
   throw new InputError({ field, message: message + known });
 }

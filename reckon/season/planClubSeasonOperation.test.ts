@@ -5,6 +5,7 @@ import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { clubSeason } from './clubSeason.ts';
 import { planClubSeasonOperation } from './planClubSeasonOperation.ts';
+import { planSeasonOperation } from './planSeasonOperation.ts';
 
 const today = '2026-11-25';
 const records = millraceClub(today);
@@ -61,4 +62,11 @@ test.each([
   const refused = runOperation(planClubSeasonOperation, { ...asked, ...change });
   await expect(refused).rejects.toThrow(InputError);
   await expect(refused).rejects.toThrow(sentence);
+});
+
+test('a field that nobody knows, within what the records know, is refused in one sentence', async () => {
+  const season = { from: '2027-01-04', meets: [{ title: 'Regional', date: '2027-05-08' }], id: null };
+  await expect(runOperation(planSeasonOperation, { shipped: 'without-bands', season })).rejects.toThrow(
+    /^season\.id is not a field that is known here\.$/,
+  );
 });
