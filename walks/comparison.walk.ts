@@ -117,5 +117,7 @@ test.describe('the invented club', () => {
     );
     await page.goto('/season/season-early/paper?lifter=nobody');
     await expect(page.locator('.paper').getByRole('heading', { name: 'Season' })).toBeVisible();
+    await page.goto('/season/season-early/taken/99');
+    await expect(page.getByText('This season has no plan 99.')).toBeVisible();
   });
 });

@@ -10,6 +10,7 @@ import { endsOfSet } from '#reckon/log/endsOfSet.ts';
 import { workOfSet } from '#reckon/season/workOfSet.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useLifterSets } from '#web/api/useLifterSets.ts';
+import { useStrengthAhead } from '#web/api/useWeeksAhead.ts';
 import { SeasonLegend } from '#web/charts/SeasonLegend.tsx';
 import { SeasonStrengthLegend } from '#web/charts/SeasonStrength.tsx';
 import { strengthSpan } from '#web/charts/SeasonStrengthScene.ts';
@@ -47,6 +48,7 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
   }, [club, sets, plan, lifter.id, lift, season.today]);
   const { mass } = useUnits();
   const known = useKnownStrength(season, of, lift);
+  const ahead = useStrengthAhead(season.id, lifter.id);
   const scene = useMemo(() => seasonScene({ ...season, lifters: [of] }, lift), [season, of, lift]);
   const strength = useMemo(
     () => strengthInSeason(known, weeksOfScene(scene, { season, of, lift, mass })),
@@ -79,6 +81,8 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
       />
       <SeasonLegend phases={phasesIn(season, [of])} />
       {strengthSpan(strength) !== null && <SeasonStrengthLegend />}
+      {ahead.isPending && <p className="quiet">Working out the maximum from the log.</p>}
+      {ahead.error && <p className="stop">The maximum could not be worked out: {ahead.error.message}</p>}
       <DataTable
         label={`Weeks of ${lifter.name}, ${liftWord(lift)}`}
         columns={lifterWeekColumns(season, of, lift, done, {

@@ -104,7 +104,15 @@ export function SeasonPage(props: { season: Season; part: string | undefined; of
 function Taken(props: { number: string | undefined; season: SeasonView; offer: SeasonOffer }) {
   const { number, season, offer } = props;
   const head = offer.taken.find((one) => String(one.number) === number);
-  if (head === undefined) return <ChangesPart offer={offer} />;
+  if (head === undefined)
+    return (
+      <div className="stack">
+        {number !== undefined && (
+          <p className="stop">This season has no plan {number}. Those it has are below.</p>
+        )}
+        <ChangesPart offer={offer} />
+      </div>
+    );
   return (
     <TakenPlanPage
       seasonId={season.id}

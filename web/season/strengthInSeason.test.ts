@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { type LoggedSet, loggedSet } from '#contract/records/loggedSet.ts';
-import { bestsSoFar, maximumText, strengthInSeason } from './strengthInSeason.ts';
+import { bestsSoFar, maximumText, maximumThen, strengthInSeason } from './strengthInSeason.ts';
 
 // Everything here is made up.
 
@@ -95,4 +95,10 @@ test('a week of which nothing was logged has in words what the line between its 
   expect(maximumText(known, '2026-11-02', 'kg')).toBe('152 (147 to 157) kg');
   expect(maximumText(known, '2026-11-23', 'kg')).toBe('150 to 165 kg');
   expect(maximumText(known, '2026-10-19', 'kg')).toBe('');
+});
+
+test('in equipment the past is shown once it is known what the equipment adds, and not as raw before', () => {
+  const known = { equipment: 'wraps', estimate: { history: [believed('2026-11-10', 150)] } } as const;
+  expect(maximumThen({ ...known, maxima: undefined })).toEqual([]);
+  expect(maximumText({ ...known, maxima: undefined, sets: [] }, '2026-11-09', 'kg')).toBe('');
 });

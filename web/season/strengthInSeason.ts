@@ -34,15 +34,14 @@ export interface MaximumThen {
 
 /**
  * The course of the estimate up to today. It is kept for the raw bar; in equipment it is carried over by what the equipment adds to it today, as the
- * projection has it (assumption: it added as much then).
+ * projection has it (assumption: it added as much then). Nothing until that is known: a raw figure would be taken for one in equipment.
  */
 export function maximumThen({ equipment, estimate, maxima }: Omit<KnownStrength, 'sets'>): MaximumThen[] {
   const history = estimate?.history ?? [];
   const [last, now] = [history.at(-1), maxima?.[0]];
+  if (last === undefined || (equipment !== 'raw' && now === undefined)) return [];
   const carry =
-    equipment === 'raw' || last === undefined || now === undefined
-      ? 1
-      : Math.sqrt(now.lowKg * now.highKg) / last.median;
+    equipment === 'raw' || now === undefined ? 1 : Math.sqrt(now.lowKg * now.highKg) / last.median;
   return history.map(({ on, low80, median, high80 }) => ({
     on,
     lowKg: carry * low80,
