@@ -98,7 +98,7 @@ test('a week of which nothing was logged has in words what the line between its 
 });
 
 test('in equipment the past is shown once it is known what the equipment adds, and not as raw before', () => {
-  const known = { equipment: 'wraps', estimate: { history: [believed('2026-11-10', 150)] } } as const;
+  const known = { equipment: 'wraps' as const, estimate: { history: [believed('2026-11-10', 150)] } };
   expect(maximumThen({ ...known, maxima: undefined })).toEqual([]);
   expect(maximumText({ ...known, maxima: undefined, sets: [] }, '2026-11-09', 'kg')).toBe('');
 });
