@@ -78,22 +78,22 @@ export function PhaseFields(props: {
         </>
       )}
       <FigureField
-        label="Where weeks lack, keeps its own as number"
+        label="If weeks run short, kept as number"
         value={phase.keepsBefore}
         min={0}
         max={99}
         whole
-        hint="The lowest number first."
+        hint="The phase with the lowest number keeps its weeks first."
         onChange={(keepsBefore) => onChange({ keepsBefore })}
       />
       <div className="row season-whole">
         <CheckField
-          label="Gone through again where there is more time"
+          label="Repeated where there is more time"
           checked={phase.isRound}
           onChange={(isRound) => onChange({ isRound })}
         />
         <CheckField
-          label="Only where a meet was just before"
+          label="Only right after a meet"
           checked={phase.onlyAfterMeet}
           onChange={(onlyAfterMeet) => onChange({ onlyAfterMeet })}
         />
