@@ -13,8 +13,10 @@ test('who is here is ticked in one list: who goes keeps the place, and a crew co
   await list.getByRole('checkbox', { name: 'Lars Østermark' }).uncheck();
   await expect(list.getByRole('heading')).toHaveText('7 here, 1 away');
   await expect(seatOf(page, 'Lars Østermark')).toHaveCount(0);
+  // What was not saved yet is saved on leaving, and may come a moment after the page is back.
   await page.reload();
   await page.getByRole('button', { name: 'Who is here' }).click();
+  await expect(list.getByRole('heading')).toHaveText('7 here, 1 away');
   await list.getByRole('checkbox', { name: 'Lars Østermark' }).check();
   // His box is 38.5 cm where the group's is 36: the place was kept.
   await expect(seatOf(page, 'Lars Østermark')).toContainText('box 38.5 cm, own start');
@@ -109,7 +111,7 @@ test('a box turned in the picture is only tried: it is there after a look elsewh
   await expect(ilse).toContainText('m/s', { timeout: 60_000 });
   await ilse.getByRole('button', { expanded: false }).first().click();
   await page.getByRole('slider', { name: 'Box of Ilse Vandermolen' }).press('ArrowUp');
-  await expect(page.getByText(/^Set to box /)).toBeVisible();
+  await expect(page.getByText(/^Tried: box /)).toBeVisible();
   await expect(ilse).toContainText('box 33 cm');
   await expect(ilse).toContainText('tried, not kept');
 
@@ -117,7 +119,7 @@ test('a box turned in the picture is only tried: it is there after a look elsewh
   await page.goBack();
   await expect(ilse).toContainText('tried, not kept');
   await ilse.getByRole('button', { expanded: false }).first().click();
-  await expect(page.getByText(/^Set to box /)).toBeVisible();
+  await expect(page.getByText(/^Tried: box /)).toBeVisible();
   for (const light of ['day', 'night']) {
     await page.getByRole('radio', { name: light, exact: true }).check();
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
