@@ -36,6 +36,19 @@ test('a set of the day is on record in three taps, stands in the log, and is str
   await panel.getByRole('button', { name: 'Save' }).click();
   await expect(panel.getByRole('button', { name: 'Set 1: made' })).toBeVisible();
 
+  // A miss is on record even where the panel is closed, or another set picked, before it is said where it stopped.
+  for (const [number, leave] of [
+    [2, 'Close'],
+    [4, 'Set 5: not done yet'],
+  ] as const) {
+    await panel.getByRole('button', { name: `Set ${number}: not done yet` }).click();
+    await panel.getByRole('button', { name: 'Made 1', exact: true }).click();
+    await panel.getByRole('button', { name: leave }).click();
+    if (leave === 'Close') await page.getByRole('button', { name: `Log sets of ${lifter}` }).click();
+    await expect(panel.getByRole('button', { name: `Set ${number}: 1 of 2` })).toBeVisible();
+  }
+  await expect(panel).toContainText('Set 5 of');
+
   await page.getByRole('link', { name: 'Log', exact: true }).click();
   const third = page.getByRole('listitem').filter({ hasText: bar!.replace(/\s*kg.*/, ' kg, 2 reps') });
   await expect(third).toHaveCount(1);

@@ -4,6 +4,7 @@ import { dateText } from '#contract/words/dateText.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useSetWriter } from '#web/api/useSets.ts';
 import { useToast } from '#web/parts/Toast.tsx';
+import { useNewest } from '#web/parts/useNewest.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { SetForm } from '#web/setup/SetForm.tsx';
 import { givenAgain, type SetDraft } from '#web/setup/setDraft.ts';
@@ -51,22 +52,32 @@ export function LogPanel(props: {
   const draft = draftOf({ log, planned, dayId, lifterId });
 
   const fail = (error: Error) => say(`Nothing was written: ${error.message}`);
-  const record = async (set: SetDraft & { setup: { barKg: number } }) => {
+  type WholeSet = SetDraft & { setup: { barKg: number } };
+  const write = async (set: WholeSet) => {
     const logged = await writer.log({ ...set, lifterId });
-    setPicked(null);
-    setForm(false);
-    setMissedAfter(null);
-    panel.current?.scrollIntoView({ block: 'nearest' });
     say(`${name}: ${repsWords(logged, units)}, on record.`, () => {
       writer.strike(logged.id).catch(fail);
     });
   };
-  const made = (count: number, meanSpeedsMps: number[], stoppedAtS: number | null) => {
-    const { barKg } = draft.setup;
-    if (barKg === null) return;
-    const seen = { made: count, meanSpeedsMps, stoppedAtS };
-    record({ ...draft, setup: { ...draft.setup, barKg }, ...seen }).catch(fail);
+  const record = async (set: WholeSet) => {
+    await write(set);
+    setPicked(null);
+    setForm(false);
+    setMissedAfter(null);
+    panel.current?.scrollIntoView({ block: 'nearest' });
   };
+  const made = (
+    seen: Pick<SetDraft, 'made' | 'meanSpeedsMps' | 'stoppedAtS'>,
+    keep: (set: WholeSet) => Promise<void>,
+  ) => {
+    const { barKg } = draft.setup;
+    if (barKg !== null) keep({ ...draft, setup: { ...draft.setup, barKg }, ...seen }).catch(fail);
+  };
+  // A miss that was tapped is on record even if nobody says where it stopped.
+  const unanswered = useNewest(() => {
+    if (missedAfter !== null) made({ ...missedAfter, stoppedAtS: null }, write);
+  });
+  useEffect(() => () => unanswered.current(), [unanswered]);
   const strike = () => {
     if (done === null) return;
     writer
@@ -78,6 +89,7 @@ export function LogPanel(props: {
       );
   };
   const pick = (index: number) => {
+    unanswered.current();
     setPicked(index);
     setForm(false);
     setMissedAfter(null);
@@ -126,7 +138,7 @@ export function LogPanel(props: {
           made={missedAfter.made}
           start={startOnRange(club, draft)}
           busy={writer.busy}
-          onAnswer={(stoppedAtS) => made(missedAfter.made, missedAfter.meanSpeedsMps, stoppedAtS)}
+          onAnswer={(stoppedAtS) => made({ ...missedAfter, stoppedAtS }, record)}
           onBack={() => setMissedAfter(null)}
         />
       ) : (
@@ -137,7 +149,7 @@ export function LogPanel(props: {
           busy={writer.busy}
           onMade={(count, meanSpeedsMps) =>
             count === draft.reps
-              ? made(count, meanSpeedsMps, null)
+              ? made({ made: count, meanSpeedsMps, stoppedAtS: null }, record)
               : setMissedAfter({ made: count, meanSpeedsMps })
           }
           onDetails={() => setForm(true)}

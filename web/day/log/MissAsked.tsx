@@ -26,7 +26,9 @@ export function MissAsked(props: {
         ))}
       </div>
       <div className="row">
-        <p className="small quiet">The set is written down with your answer.</p>
+        <p className="small quiet">
+          The set is written down with your answer; if you go on without one, as seen by nobody.
+        </p>
         <button type="button" className="plain" onClick={props.onBack}>
           Back
         </button>
