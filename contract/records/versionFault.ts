@@ -1,5 +1,6 @@
 import type { ClubRecords, KindName, RecordOf } from './allKinds.ts';
 import type { Fault } from './Fault.ts';
+import { nextVersion } from './nextVersion.ts';
 import type { KeptMethod } from './season.ts';
 
 /**
@@ -12,13 +13,11 @@ export function versionFault(
   club: Readonly<Partial<ClubRecords>>,
 ): Fault | null {
   if (kind !== 'method') return null;
-  const {
-    id: own,
-    methodDocument: { id, title, version },
-  } = record as KeptMethod;
+  const { id: own, methodDocument } = record as KeptMethod;
+  const { id, title, version } = methodDocument;
   const others = club.method!.filter((one) => one.id !== own && one.methodDocument.id === id);
-  if (others.every(({ methodDocument }) => methodDocument.version !== version)) return null;
-  const next = 1 + Math.max(...others.map(({ methodDocument }) => methodDocument.version));
+  if (others.every((one) => one.methodDocument.version !== version)) return null;
+  const next = nextVersion(others, methodDocument);
   return {
     field: 'methodDocument.version',
     message: `methodDocument.version is ${version}; the club keeps another version ${version} of "${title}" already, so that this one must be version ${next}.`,

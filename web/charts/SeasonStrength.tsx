@@ -1,5 +1,6 @@
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { area, line } from 'd3-shape';
+import { Plot } from './Plot.tsx';
 import { letters, paint } from './paint.ts';
 import type { SeasonFrame } from './SeasonScene.ts';
 import { type SeasonStrengthScene, strengthSpan } from './SeasonStrengthScene.ts';
@@ -33,13 +34,7 @@ export function SeasonStrength({ scene, frame }: { scene: SeasonStrengthScene; f
   const edge = (of: 'low' | 'high') =>
     line<SeasonStrengthScene['ahead'][number]>(x, (one) => y(one[of]))(scene.ahead) ?? '';
   return (
-    <svg
-      width={widthPx}
-      height={heightPx}
-      viewBox={`0 0 ${widthPx} ${heightPx}`}
-      role="img"
-      aria-label={`${scene.title}: figures week by week in the table.`}
-    >
+    <Plot label={`${scene.title}: figures week by week in the table.`} {...{ widthPx, heightPx }}>
       {figuresOf(y, heightPx).map((tick) => (
         <path key={tick} d={`M0 ${y(tick)}H${widthPx}`} stroke={paint.rule} />
       ))}
@@ -64,7 +59,7 @@ export function SeasonStrength({ scene, frame }: { scene: SeasonStrengthScene; f
       {scene.bests.map((best) => (
         <BestMark key={`${best.at} ${best.load}`} x={x(best)} y={y(best.load)} atMeet={best.atMeet} />
       ))}
-    </svg>
+    </Plot>
   );
 }
 

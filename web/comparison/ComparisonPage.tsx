@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { ToldComparison } from '#contract/comparison/toldComparison.ts';
 import type { Comparison } from '#contract/records/comparison.ts';
-import { dateText } from '#contract/words/dateText.ts';
 import { longDate } from '#contract/words/dayWords.ts';
+import { drawnSentence } from '#contract/words/drawnSentence.ts';
 import { notDrawnSentence } from '#contract/words/notDrawnSentence.ts';
 import { outcomeText } from '#contract/words/outcomeText.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
@@ -18,7 +18,7 @@ import { WhoByWhich } from './WhoByWhich.tsx';
 
 /** A comparison that was drawn: what it shows by now, what could be seen of it, who trains by which way, and who was taken out. */
 export function ComparisonPage({ comparison }: { comparison: Comparison }) {
-  const { id, title, lift, family, drawnOn, planDocument: plan, note } = comparison;
+  const { id, title, lift, family, planDocument: plan, note } = comparison;
   const { told, error } = useToldComparison(id);
   const today = localToday(useClubSettings().timeZone);
   const [, go] = useLocation();
@@ -40,8 +40,7 @@ export function ComparisonPage({ comparison }: { comparison: Comparison }) {
           <Methods of={comparison} />
         </p>
         <p className="small quiet">
-          Drawn on {dateText(drawnOn)} with seed {plan.seed}: drawing these lifters again with it gives the
-          same result. Only the note and who was taken out can still be changed.
+          {drawnSentence(comparison)} Only the note and who was taken out can still be changed.
         </p>
       </div>
       <section className="stack paper-whole" aria-labelledby="comparison-shows">

@@ -1,17 +1,16 @@
 import '#web/print/paper.css';
 import './comparisonPaper.css';
 import { useState } from 'react';
-import { Link } from 'wouter';
 import type { ToldComparison } from '#contract/comparison/toldComparison.ts';
-import { type Paper, paperWords } from '#contract/paper/paperSize.ts';
+import type { Paper } from '#contract/paper/paperSize.ts';
 import type { Comparison } from '#contract/records/comparison.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { useToldComparison } from '#web/api/useComparison.ts';
-import { Choice } from '#web/parts/Choice.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { inPages } from '#web/print/inPages.ts';
 import { letterSizes } from '#web/print/letterSizes.ts';
 import { usePaper } from '#web/print/PaperBar.tsx';
+import { PaperPageHead } from '#web/print/PaperPageHead.tsx';
 import { PlainHead } from '#web/print/PlainHead.tsx';
 import { useDrawn } from '../useDrawn.ts';
 import { ComparisonSheet } from './ComparisonSheet.tsx';
@@ -27,22 +26,12 @@ export function ComparisonPaperPage({ comparison }: { comparison: Comparison }) 
   const [paper, setPaper] = usePaper();
   return (
     <div className="stack loose">
-      <header className="stack screen-only">
-        <p className="small">
-          <Link href={`/${comparison.id}`}>{comparison.title}</Link>
-        </p>
-        <h1>Comparison on paper</h1>
-        <div className="row base">
-          <button
-            type="button"
-            className="strong"
-            disabled={told === undefined}
-            onClick={() => window.print()}
-          >
-            Print
-          </button>
-          <Choice label="Paper" options={paperWords} value={paper} onChange={setPaper} />
-        </div>
+      <PaperPageHead
+        back={{ href: `/${comparison.id}`, word: comparison.title }}
+        title="Comparison on paper"
+        {...{ paper, setPaper }}
+        isReady={told !== undefined}
+      >
         <p className="quiet">
           It names lifters and what they are drawn for: ask before it hangs where others see it. Why somebody
           was not drawn or taken out is not on it.
@@ -53,7 +42,7 @@ export function ComparisonPaperPage({ comparison }: { comparison: Comparison }) 
             Weighing what was lifted since.
           </p>
         )}
-      </header>
+      </PaperPageHead>
       {told && <Pages key={paper} comparison={comparison} told={told} paper={paper} />}
     </div>
   );

@@ -2,6 +2,7 @@ import type { ToldComparison } from '#contract/comparison/toldComparison.ts';
 import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
 import type { Comparison } from '#contract/records/comparison.ts';
 import { dateText } from '#contract/words/dateText.ts';
+import { drawnSentence } from '#contract/words/drawnSentence.ts';
 import { outcomeText } from '#contract/words/outcomeText.ts';
 import { PlainHead } from '#web/print/PlainHead.tsx';
 import { useFitting } from '#web/print/useFitting.ts';
@@ -28,7 +29,7 @@ export function ComparisonSheet(props: {
   onTooFull: (() => void) | null;
 }) {
   const { comparison, told, rows, now, today, paper } = props;
-  const { title, lift, family, drawnOn, planDocument: plan } = comparison;
+  const { title, lift, family, planDocument: plan } = comparison;
   const page = useFitting<HTMLElement>(0, props.onTooFull ?? undefined);
   return (
     <section ref={page} className={`paper comparison-paper ${paper}`} aria-label={`${title}, page 1`}>
@@ -48,7 +49,7 @@ export function ComparisonSheet(props: {
         </div>
       </div>
       <div>
-        <h2>What could be seen, as told before anybody started</h2>
+        <h2>What could be seen, as said before anybody started</h2>
         <p>{told.foretold.join(' ')}</p>
       </div>
       <div>
@@ -57,10 +58,7 @@ export function ComparisonSheet(props: {
       </div>
       <div className="comparison-paper-foot">
         <h2>The draw, and cautions</h2>
-        <p>
-          Drawn on {dateText(drawnOn)} by seed {plan.seed}: whoever draws these lifters again by it gets the
-          same. Everybody counts by the way drawn.
-        </p>
+        <p>{drawnSentence(comparison)} Everybody counts by the way drawn.</p>
         <ul>
           {told.cautions.map((caution) => (
             <li key={caution}>{caution}</li>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Method, PhaseOfMethod } from '#contract/records/method.ts';
+import { nextVersion } from '#contract/records/nextVersion.ts';
 import { usualNearWeeks } from '#contract/season/nearUntil.ts';
 import { judgedMethod } from '#contract/season/readMethod.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
@@ -11,7 +12,6 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { GroupFigures } from './GroupFigures.tsx';
-import { nextVersion } from './nextVersion.ts';
 import { PhaseFields } from './PhaseFields.tsx';
 import { PhaseOrder } from './PhaseOrder.tsx';
 import { MethodProblems } from './ReadMethod.tsx';

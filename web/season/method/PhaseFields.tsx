@@ -46,35 +46,19 @@ export function PhaseFields(props: {
         }}
       />
       {isFixed ? (
-        <FigureField
+        <Weeks
           label="Always"
-          word="weeks"
           value={phase.leastWeeks}
-          min={1}
-          max={52}
-          whole
           onChange={(weeks) => onChange({ leastWeeks: weeks, mostWeeks: weeks })}
         />
       ) : (
         <>
-          <FigureField
+          <Weeks
             label="At least"
-            word="weeks"
             value={phase.leastWeeks}
-            min={1}
-            max={52}
-            whole
             onChange={(leastWeeks) => onChange({ leastWeeks })}
           />
-          <FigureField
-            label="At most"
-            word="weeks"
-            value={phase.mostWeeks}
-            min={1}
-            max={52}
-            whole
-            onChange={(mostWeeks) => onChange({ mostWeeks })}
-          />
+          <Weeks label="At most" value={phase.mostWeeks} onChange={(mostWeeks) => onChange({ mostWeeks })} />
         </>
       )}
       <FigureField
@@ -109,4 +93,8 @@ export function PhaseFields(props: {
       </div>
     </>
   );
+}
+
+function Weeks(props: { label: string; value: number; onChange: (weeks: number) => void }) {
+  return <FigureField {...props} word="weeks" min={1} max={52} whole />;
 }

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Method } from '#contract/records/method.ts';
+import { nextVersion } from '#contract/records/nextVersion.ts';
 import { type MethodProblem, readMethod } from '#contract/season/readMethod.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { FilePick } from '#web/parts/FilePick.tsx';
-import { nextVersion } from './nextVersion.ts';
 
 /** A method from a file: refused with each wrong place and its reason, or kept as the next version of its name. */
 export function ReadMethod() {

@@ -1,15 +1,13 @@
 import '#web/print/paper.css';
 import './seasonPaper.css';
-import { Link } from 'wouter';
-import { paperWords } from '#contract/paper/paperSize.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
 import { SeasonPatterns } from '#web/charts/SeasonPatterns.tsx';
-import { Choice } from '#web/parts/Choice.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { inPages } from '#web/print/inPages.ts';
 import { letterSizes } from '#web/print/letterSizes.ts';
 import { usePaper } from '#web/print/PaperBar.tsx';
+import { PaperPageHead } from '#web/print/PaperPageHead.tsx';
 import type { SeasonView } from '../SeasonView.ts';
 import { ClubPage } from './ClubPage.tsx';
 import { LifterPage } from './LifterPage.tsx';
@@ -30,16 +28,12 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
   const head = { season, paper, clubName: club.name, isInvented: club.invented };
   return (
     <div className="stack loose">
-      <header className="stack screen-only">
-        <p className="small">
-          <Link href={`/${season.id}`}>{season.title}</Link>
-        </p>
-        <h1>Season on paper</h1>
-        <div className="row base">
-          <button type="button" className="strong" onClick={() => window.print()}>
-            Print
-          </button>
-          <Choice label="Paper" options={paperWords} value={paper} onChange={setPaper} />
+      <PaperPageHead
+        back={{ href: `/${season.id}`, word: season.title }}
+        title="Season on paper"
+        {...{ paper, setPaper }}
+        isReady
+        choices={
           <SelectField
             label="For"
             value={asked}
@@ -50,8 +44,8 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
             ]}
             onChange={setAsked}
           />
-        </div>
-      </header>
+        }
+      />
       <SeasonPatterns />
       <div className="papers" style={letterSizes}>
         {asked === ''

@@ -1,5 +1,5 @@
-import type { Method } from '#contract/records/method.ts';
-import type { KeptMethod } from '#contract/records/season.ts';
+import type { Method } from './method.ts';
+import type { KeptMethod } from './season.ts';
 
 /** The version that a changed or read method gets: its own where the club has none so high yet, else one more than the highest. */
 export function nextVersion(
