@@ -31,7 +31,7 @@ process.once('message', async ({ url, screens, clients, seconds }: Asked) => {
     if (status === 304) told.answers[kind].same += 1;
   };
   for (const { name, dayId, lifterId, today } of screens)
-    await openScreen(url, shownBy(dayId, lifterId, today)[name], heard);
+    await openScreen(url, shownBy(dayId, lifterId, today)[name], today, heard);
   process.send!('ready');
   process.once('message', async () => {
     told.answers = {};

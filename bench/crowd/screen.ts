@@ -1,11 +1,14 @@
-import { oneAtATime } from '#web/api/oneAtATime.ts';
+import { newsTogether } from '#web/api/newsTogether.ts';
 import { type Answered, type Line, line } from './line.ts';
 
 /** One address that a screen shows an answer of, and when it asks again. */
 interface Shown {
   path: string;
-  /** It tells of sets of the log alone: asked again where any was touched ('sums'), or where the news do not bring these with them ('sets'). */
-  ofLog?: 'sums' | 'sets';
+  /**
+   * It tells of sets of the log alone: asked again where any was touched ('sums'), one of a day before today ('earlier'), or where the news
+   * do not bring these with them ('sets').
+   */
+  ofLog?: 'sums' | 'earlier' | 'sets';
   /** An earlier question is let go when it is asked again; else the browser reads both answers. */
   letsGo?: boolean;
   /** Asked again after so long while an answer says that more will come. */
@@ -14,13 +17,12 @@ interface Shown {
 
 /** The addresses of each of our screens, as `web/api` asks for them. `dayId` and `lifterId`: which one is looked at. */
 export function shownBy(dayId: string, lifterId: string, today: string) {
-  const awaits = { ms: 1000, while: (body: string) => !body.includes('"awaited":[]') };
   const day = `/api/days/${dayId}`;
   return {
     day: [
-      { path: `${day}/retelling`, again: awaits },
-      { path: `${day}/moved`, again: awaits },
-      { path: `${day}/last-time` },
+      { path: `${day}/retelling` },
+      { path: `${day}/moved` },
+      { path: `${day}/last-time`, ofLog: 'earlier' },
       { path: `/api/sets?dayId=${dayId}`, ofLog: 'sets' },
     ],
     lifter: [
@@ -33,7 +35,7 @@ export function shownBy(dayId: string, lifterId: string, today: string) {
     everybody: [
       {
         path: '/api/estimates/all',
-        again: { ms: 800, while: (body: string) => body.includes('"running":true') },
+        again: { ms: 2000, while: (body: string) => body.includes('"running":true') },
       },
     ],
     log: [
@@ -59,31 +61,37 @@ const CONNECTIONS = 6;
 export async function openScreen(
   url: string,
   shown: readonly Shown[],
+  today: string,
   heard: (path: string, answer: Answered) => void,
 ) {
   const server = line(url, CONNECTIONS);
   const club = JSON.parse((await server.ask('/api/club')).body.toString()) as { seq: number; madeAt: string };
   const questions = shown.map((one) => question(server, one, heard));
-  for (const ask of questions) void ask();
-  const refresh = oneAtATime(async () => {
+  const isOfEstimates = ({ path }: Shown) => /estimates|moved|retelling/.test(path);
+  const ask = (isAsked: (one: Shown) => boolean) => {
+    for (const [i, again] of questions.entries()) if (isAsked(shown[i]!)) void again();
+  };
+  ask(() => true);
+  const hear = newsTogether<string>(async (named) => {
+    const isOfNews = (one: Shown) => named.has('estimates') && isOfEstimates(one);
+    if (!named.has('change')) return ask(isOfNews);
     const path = `/api/club/changes?after=${club.seq}&madeAt=${club.madeAt}`;
     const answer = await server.ask(path);
     heard('/api/club/changes', answer);
     const news = JSON.parse(answer.body.toString());
-    if (news.seq <= club.seq) return;
+    if (news.seq <= club.seq) return ask(isOfNews);
     Object.assign(club, { seq: news.seq, madeAt: news.madeAt });
-    const touched = 'records' in news ? null : news.sets;
+    const touched: { doneOn: string }[] | null = 'records' in news ? null : news.sets;
     const isTold = ({ ofLog }: Shown) =>
-      touched !== null && (ofLog === 'sets' || (ofLog === 'sums' && touched.length === 0));
-    const asked = questions.filter((_, i) => !isTold(shown[i]!));
-    await Promise.all(asked.map((ask) => ask()));
+      touched !== null &&
+      (ofLog === 'sets' ||
+        (ofLog === 'sums' && touched.length === 0) ||
+        (ofLog === 'earlier' && touched.every(({ doneOn }) => doneOn >= today)));
+    ask((one) => !isTold(one));
   });
 
   await server.listen((event) => {
-    if (event === 'change') refresh();
-    if (event === 'estimates')
-      for (const [i, ask] of questions.entries())
-        if (/estimates|moved|retelling/.test(shown[i]!.path)) void ask();
+    if (event === 'change' || event === 'estimates') hear(event);
   });
 }
 

@@ -35,8 +35,9 @@ export interface StrengthEstimator {
   summaries(): Promise<StrengthSummary[]>;
   progress(): EstimateProgress;
   /**
-   * Calls back when estimates became better without any change of the club: the whole log was weighed after sets had been
-   * taken in alone, or everybody was weighed anew by what the club had shown. Until the returned function is called.
+   * Calls back when estimates became better without any change of the club: one came that a training day had awaited, the whole
+   * log was weighed after sets had been taken in alone, or everybody was weighed anew by what the club had shown. Until the
+   * returned function is called.
    */
   onNews(listener: () => void): () => void;
   /** What is under way fails in silence from now on. */
@@ -81,10 +82,13 @@ export function strengthEstimator(
       const once = new Map(asks.map((ask) => [`${ask.lifterId} ${ask.lift}`, ask]));
       const patience = waitFor(patienceMs);
       const answers = await Promise.all(
-        [...once.values()].map(async (ask) => ({
-          lifterId: ask.lifterId,
-          estimate: await Promise.race([estimateOf(ask), patience.over]),
-        })),
+        [...once.values()].map(async (ask) => {
+          const underWay = estimateOf(ask);
+          const estimate = await Promise.race([underWay, patience.over]);
+          // Who went away without it asks again when it is there.
+          if (estimate === 'late') underWay.then(tell, () => {});
+          return { lifterId: ask.lifterId, estimate };
+        }),
       );
       patience.end();
       const late = answers.filter(({ estimate }) => estimate === 'late');

@@ -1,6 +1,7 @@
 import type { Query, QueryFunctionContext } from '@tanstack/react-query';
 import type { ClubChanges, ClubState } from '#contract/changes/clubState.ts';
 import { withChanges } from '#contract/changes/withChanges.ts';
+import { lastTimesStand } from './lastTimesStand.ts';
 import { request } from './request.ts';
 import { takeSetsIn } from './takeSetsIn.ts';
 
@@ -20,8 +21,12 @@ export async function fetchClub({ client, queryKey, signal }: Context): Promise<
   const isWhole = 'records' in news;
   if (!isWhole && news.changes.length === 0) return held;
   const touched = isWhole ? null : news.sets;
-  const isTold = (query: Query) =>
-    showsLog(query) && touched !== null && (touched.length === 0 || takeSetsIn(client, query, touched));
+  const areSetsAlone = !isWhole && [...Object.keys(news.put), ...Object.keys(news.removed)].length === 0;
+  const isTold = (query: Query) => {
+    if (touched === null) return false;
+    if (showsLog(query)) return touched.length === 0 || takeSetsIn(client, query, touched);
+    return areSetsAlone && touched.length > 0 && lastTimesStand(query, held, touched);
+  };
   const follows = (query: Query) => query.queryKey.length > queryKey.length;
   const told = new Set(client.getQueryCache().findAll({ queryKey, predicate: follows }).filter(isTold));
   const mayDiffer = (query: Query) => follows(query) && !told.has(query);

@@ -9,7 +9,7 @@ import { request } from './request.ts';
 import { clubKey } from './useClub.ts';
 
 /** A screen that shows the club, its sets and an estimate, before the real server without a socket. */
-async function screen() {
+async function screen({ moved = false } = {}) {
   const { app, store } = await testApp(smallClub());
   const asked: string[] = [];
   vi.stubGlobal('fetch', async (path: string, options: RequestInit) => {
@@ -24,6 +24,9 @@ async function screen() {
     { queryKey: clubKey, queryFn: fetchClub },
     { queryKey: [...clubKey, 'sets', {}], queryFn: () => request('GET', '/api/sets') },
     { queryKey: [...clubKey, 'evidence'], queryFn: () => request('GET', '/api/records/best') },
+    ...(moved
+      ? [{ queryKey: [...clubKey, 'moved', 'day-1'], queryFn: () => request('GET', '/api/records/day') }]
+      : []),
   ].map((options) => {
     const observer = new QueryObserver<unknown>(client, options);
     onTestFinished(observer.subscribe(() => {}));
@@ -37,10 +40,13 @@ async function screen() {
     });
   await allThere();
   /** What is asked for when something was done, in any order. */
-  async function askedAfter(doing: () => Promise<unknown>): Promise<string[]> {
+  async function askedAfter(
+    doing: () => Promise<unknown>,
+    how?: Parameters<typeof refreshClub>[1],
+  ): Promise<string[]> {
     asked.length = 0;
     await doing();
-    await refreshClub(client);
+    await refreshClub(client, how);
     await allThere();
     return asked.toSorted();
   }
@@ -81,6 +87,19 @@ test('sets are there again when the log has others, before whoever wrote is told
   const correct = () => store.correctSets([{ id: mistaken!.id, set: squatSet({ reps: 4, made: 4 }) }]);
   expect(await askedAfter(correct)).toEqual([changes, evidence, '/api/sets']);
   expect(sets()).toMatchObject({ sets: await store.loggedSets() });
+});
+
+test('estimates that became better besides are asked for once, with a change and without one', async () => {
+  const { store, askedAfter } = await screen({ moved: true });
+  const moved = '/api/records/day';
+  const withEstimates = { withEstimates: true };
+  expect(await askedAfter(() => store.logSets([squatSet()]), withEstimates)).toEqual([
+    changes,
+    evidence,
+    moved,
+  ]);
+  expect(await askedAfter(async () => {}, withEstimates)).toEqual([changes, moved]);
+  expect(await askedAfter(async () => {})).toEqual([changes]);
 });
 
 test('a club that was replaced comes whole, and all that follows from it', async () => {

@@ -18,5 +18,6 @@ export function useClubEstimates(): ClubEstimates {
   return data ?? nothingYet;
 }
 
-const lookEveryMs = 800;
+/** Beside the news of better estimates: how many of everybody's are done by now. */
+const lookEveryMs = 2000;
 const nothingYet: ClubEstimates = { estimates: [], progress: { done: 0, total: 0, running: false } };

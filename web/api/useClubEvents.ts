@@ -2,7 +2,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import type { ClubState } from '#contract/changes/clubState.ts';
 import type { WorkTold } from '#contract/words/doing.ts';
-import { oneAtATime } from './oneAtATime.ts';
+import { newsTogether } from './newsTogether.ts';
 import { refreshClub, refreshEstimates } from './refreshClub.ts';
 import { clubKey } from './useClub.ts';
 import { copiesKey } from './useCopies.ts';
@@ -17,13 +17,22 @@ export function useClubEvents(): string | null {
   const client = useQueryClient();
   const [trouble, setTrouble] = useState<string | null>(null);
   useEffect(() => {
-    const refresh = oneAtATime(() => refreshClub(client));
+    const hear = newsTogether<'change' | 'estimates'>(async (named) => {
+      const withEstimates = named.has('estimates');
+      if (named.has('change')) await refreshClub(client, { withEstimates });
+      else refreshEstimates(client);
+    });
+    const hearAll = () => {
+      hear('change');
+      hear('estimates');
+    };
     const listen = () =>
       document.hidden
         ? null
         : listenTo(client.getQueryData<ClubState>(clubKey), {
-            change: refresh,
-            estimates: () => refreshEstimates(client),
+            change: () => hear('change'),
+            estimates: () => hear('estimates'),
+            joinedAgain: hearAll,
             copies: () => void client.invalidateQueries({ queryKey: copiesKey }),
             work: (told) => hearWork(client, told),
             trouble: setTrouble,
@@ -33,7 +42,7 @@ export function useClubEvents(): string | null {
       events?.close();
       events = listen();
       // What changed while nobody looked was not heard.
-      if (!document.hidden) refresh();
+      if (!document.hidden) hearAll();
     };
     document.addEventListener('visibilitychange', turn);
     return () => {
@@ -48,6 +57,8 @@ export function useClubEvents(): string | null {
 interface Hearing {
   change: () => void;
   estimates: () => void;
+  /** The line was cut off meanwhile; what became better in that time was not told. */
+  joinedAgain: () => void;
   copies: () => void;
   work: (told: WorkTold) => void;
   trouble: (trouble: string | null) => void;
@@ -56,6 +67,7 @@ interface Hearing {
 /** From the change on at which the club stands that is held: what was done since is told at once. */
 function listenTo(held: ClubState | undefined, hearing: Hearing): EventSource {
   const events = new EventSource(held ? `/api/events?after=${held.seq}` : '/api/events');
+  events.addEventListener('open', () => events.addEventListener('open', hearing.joinedAgain), { once: true });
   events.addEventListener('change', hearing.change);
   events.addEventListener('estimates', hearing.estimates);
   events.addEventListener('copies', hearing.copies);

@@ -54,28 +54,24 @@ interface Retelling {
   awaited: string[];
 }
 
-/** Asked again whenever the club changes or estimates become better, and until nobody is awaited. */
+/** Asked again whenever the club changes or estimates become better: also when one comes that was awaited. */
 export function useRetelling(dayId: string): Retelling | undefined {
   const { data } = useQuery({
     queryKey: retellingKey(dayId),
     queryFn: () => request<Retelling>('GET', `/api/days/${encodeURIComponent(dayId)}/retelling`),
-    refetchInterval: ({ state }) => ((state.data?.awaited.length ?? 0) > 0 ? askAgainMs : false),
   });
   return data;
 }
 
-/** Whose strength the log has moved since a day was solved that has not begun; asked again whenever the club changes. */
+/** Whose strength the log has moved since a day was solved that has not begun; asked again as above. */
 export function useMoved(dayId: string): string[] {
   const { data } = useQuery({
     queryKey: [...clubKey, 'moved', dayId],
     queryFn: () =>
       request<{ moved: string[]; awaited: string[] }>('GET', `/api/days/${encodeURIComponent(dayId)}/moved`),
-    refetchInterval: ({ state }) => ((state.data?.awaited.length ?? 0) > 0 ? askAgainMs : false),
   });
   return data?.moved ?? [];
 }
-
-const askAgainMs = 1000;
 
 /** Which records were changed since a day was solved last; asked while that is wanted, and again whenever the club changes. */
 export function useChanged(dayId: string, wanted: boolean): ChangedRecord[] {
