@@ -4,9 +4,9 @@ import type { ClubChanges, Standing } from '#contract/changes/clubState.ts';
 import { byDayAndOrder } from '#contract/log/byDayAndOrder.ts';
 import { type KindName, kindNames } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { type Change, changeAt, changesAfter, latestSeq } from './changeLog.ts';
+import { type Change, changeAt, latestSeq } from './changeLog.ts';
 import { kindTable } from './kindTable.ts';
-import { setsByIds } from './readSets.ts';
+import type { NewestChanges } from './newestChanges.ts';
 import type { Tables } from './schema.ts';
 
 /**
@@ -16,12 +16,13 @@ import type { Tables } from './schema.ts';
 export async function changesSince(
   db: Kysely<Tables>,
   clubId: string,
+  newest: NewestChanges,
   known: Standing,
 ): Promise<ClubChanges | null> {
   const from = await changeAt(db, clubId, known.seq);
   if (!from || from.madeAt !== known.madeAt) return null;
   if ((await latestSeq(db, clubId)) - known.seq > mostChanges) return null;
-  const changes = await changesAfter(db, clubId, known.seq);
+  const changes = await newest.after(db, known.seq);
   const ids = idsByKind(changes);
   const count = [...ids.values()].reduce((sum, { size }) => sum + size, 0);
   if (count > mostRecords || changes.some(({ replaced }) => replaced)) return null;
@@ -39,7 +40,7 @@ export async function changesSince(
     madeAt,
     put: put as ClubChanges['put'],
     removed,
-    sets: await touched(db, clubId, changes),
+    sets: await touched(db, clubId, newest, changes),
     changes: changes.map((change) => ({
       seq: change.seq,
       madeAt: change.madeAt,
@@ -65,12 +66,13 @@ function idsByKind(changes: readonly Change[]): Map<KindName, Set<string>> {
 async function touched(
   db: Kysely<Tables>,
   clubId: string,
+  newest: NewestChanges,
   changes: readonly Change[],
 ): Promise<LoggedSet[] | null> {
   if (changes.some(changesOthers)) return null;
   const ids = new Set(changes.flatMap(({ sets }) => (sets ? [...sets.struck, ...sets.counts] : [])));
   if (ids.size > mostSets) return null;
-  const sets = await setsByIds(db, clubId, [...ids]);
+  const sets = await newest.setsOf(db, changes);
   const lifters = await kindTable(db, clubId, 'lifter').among([
     ...new Set(sets.map(({ lifterId }) => lifterId)),
   ]);

@@ -32,6 +32,7 @@ import { logDays, setsPage } from './logPages.ts';
 import type { SetFilter } from './logQuery.ts';
 import { checkSets, logSets } from './logSets.ts';
 import type { MayRead } from './mayRead.ts';
+import { newestChanges } from './newestChanges.ts';
 import { newId } from './newId.ts';
 import type { Database } from './open/Database.ts';
 import { allPrescriptions, appendPrescription, keptPrescriptions, prescriptionOf } from './prescriptions.ts';
@@ -87,6 +88,7 @@ export function storeOfClub(
   }
 
   const lastOfDay = keptPrescriptions(clubId);
+  const newest = newestChanges(clubId);
   const whole = keptRecords(clubId, async (trx) => seen.club(await allRecords(trx, clubId)));
 
   /** To be used within the transaction: lists that may be long are read when they are gone through. */
@@ -147,7 +149,7 @@ export function storeOfClub(
     records: () => read(whole),
     since: (known) =>
       read(async (trx) => {
-        const changes = await changesSince(trx, clubId, known);
+        const changes = await changesSince(trx, clubId, newest, known);
         return changes ? seen.changes(changes) : whole(trx);
       }),
     importRecords: (records, rest = {}) =>
@@ -184,7 +186,7 @@ export function storeOfClub(
     logDays: (filter, page) => logDays(db, clubId, filter, page),
     logMarks: (lifterId) => logMarks(db, clubId, lifterId),
     async touchedSets(seq) {
-      const touched = await read((trx) => touchedSets(trx, clubId, seq));
+      const touched = await read((trx) => touchedSets(trx, clubId, newest, seq));
       return touched && { ...touched, sets: touched.sets.flatMap(seenTouched) };
     },
     hasSets: (dayId) => hasSets(db, clubId, dayId),

@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { changesAfter, latestSeq } from './changeLog.ts';
-import { setsByIds } from './readSets.ts';
+import { latestSeq } from './changeLog.ts';
+import type { NewestChanges } from './newestChanges.ts';
 import type { Tables } from './schema.ts';
 
 /** A set that was logged, struck or restored since a change. */
@@ -20,10 +20,11 @@ export interface TouchedSet {
 export async function touchedSets(
   db: Kysely<Tables>,
   clubId: string,
+  newest: NewestChanges,
   seq: number,
 ): Promise<{ seq: number; sets: TouchedSet[] } | null> {
   if ((await latestSeq(db, clubId)) - seq > mostChanges) return null;
-  const changes = await changesAfter(db, clubId, seq);
+  const changes = await newest.after(db, seq);
   if (changes.some(({ replaced }) => replaced)) return null;
   // What a change struck counted until then, and the other way round: the first that touched a set tells how it stood.
   const counted = new Map<string, boolean>();
@@ -32,7 +33,7 @@ export async function touchedSets(
     for (const id of sets?.counts ?? []) if (!counted.has(id)) counted.set(id, false);
   }
   if (counted.size > mostSets) return null;
-  const sets = await setsByIds(db, clubId, [...counted.keys()]);
+  const sets = await newest.setsOf(db, changes);
   return {
     seq: changes.at(-1)?.seq ?? seq,
     sets: sets.map((set) => ({ set, counted: counted.get(set.id)! })),

@@ -6,7 +6,15 @@ export const unchanged = createMiddleware((c, next) =>
   c.req.method !== 'GET' || unmarked.has(c.req.path) ? next() : marked(c, next),
 );
 
-/** The line of news has no end that could be marked, and an archive or the table of the log would have to be held in memory for it. */
-const unmarked: ReadonlySet<string> = new Set(['/api/events', '/api/archive', '/api/sets/csv']);
+/**
+ * The line of news has no end that could be marked, and an archive or the table of the log would have to be held in memory for it. Nobody
+ * asks twice what was done since the same change.
+ */
+const unmarked: ReadonlySet<string> = new Set([
+  '/api/events',
+  '/api/archive',
+  '/api/sets/csv',
+  '/api/club/changes',
+]);
 
 const marked = etag();

@@ -14,7 +14,7 @@ export function clubRoutes(store: ClubStore, news: Record<string, OnNews>, work:
     .get('/club', noQuery, async (c) => markedJson(c, await store.records()))
     .get('/club/changes', async (c) => {
       const { after, madeAt } = readQuery(c, change);
-      return markedJson(c, await store.since({ seq: after, madeAt }));
+      return c.json(await store.since({ seq: after, madeAt }));
     })
     .get('/events', async (c) => {
       const asked = readQuery(c, changeHeard);
