@@ -98,6 +98,7 @@ function yearOf(lifters: number, weeks: number): ClubRecords {
       seasonId: 'year',
       lifterId: `lifter-${at}`,
       meetIds: at % 4 === 0 ? ['meet-0', 'meet-1'] : ['meet-1'],
+      classes: [],
     })),
     absence: names.map((_, at) => ({
       id: `away-${at}`,

@@ -1,4 +1,5 @@
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
+import type { Club } from '#contract/records/club.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
 import type { NearDay } from '#contract/season/nearDay.ts';
 import { nearUntil } from '#contract/season/nearUntil.ts';
@@ -15,6 +16,7 @@ export interface LifterNearDay {
 /** The near days of everybody in these seasons, to bar and bands by what is known today; day by day. */
 export async function nearDaysOf(
   store: ClubStore,
+  club: Club | undefined,
   seasons: readonly ClubSeason[],
   today: string,
 ): Promise<LifterNearDay[]> {
@@ -29,7 +31,7 @@ export async function nearDaysOf(
   const hideProgress = showProgress(estimator);
   const found: LifterNearDay[] = [];
   for (const { seasonId, method, lifters } of seasons)
-    for (const date of datesUntil(today, nearUntil(method, today)))
+    for (const date of datesUntil(today, nearUntil(club, method, today)))
       for (const { lifterId } of lifters) {
         const day = await dayOf({ seasonId, lifterId, date });
         if (day !== null) found.push({ seasonId, lifterId, day });

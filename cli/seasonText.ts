@@ -2,6 +2,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { AskedPlan, ClubSeason } from '#contract/season/clubSeason.ts';
 import type { GearWarning } from '#contract/season/gearWarning.ts';
 import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
+import { nearWeeksSentence } from '#contract/season/nearUntil.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
@@ -29,7 +30,10 @@ export function seasonText(
     );
     const days = near?.filter(({ seasonId }) => seasonId === season.seasonId);
     const ahead = days ? [nearDaysText(records, days, today)] : [];
-    return [`${season.title}, by "${season.method.title}"`, ...plans, lines(own), ...ahead].join('\n\n');
+    const weeks = nearWeeksSentence(records.club[0], season.method);
+    return [`${season.title}, by "${season.method.title}"\n\n${weeks}`, ...plans, lines(own), ...ahead].join(
+      '\n\n',
+    );
   });
   const ahead =
     gear.length === 0

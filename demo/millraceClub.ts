@@ -42,6 +42,7 @@ export function millraceClub(today: string): ClubRecords {
         strengthChance: 0.75,
         remeasureAfterDays: 180,
         remeasureAfterCycles: 5000,
+        nearWeeks: null,
         note: 'An invented club to look around in. Replace it with your own whenever you like.',
       },
     ],

@@ -74,6 +74,7 @@ export function millraceSeasons(today: string): Seasons {
         seasonId: `season-${season}`,
         lifterId: `lifter-${lifter}`,
         meetIds: meets.map((meet) => MEET_IDS[meet]),
+        classes: [],
       })),
     ),
     absence: [

@@ -13,6 +13,7 @@ import { up as trainingHour } from './migrations/0011-training-hour.ts';
 import { up as pages } from './migrations/0012-pages.ts';
 import { up as season } from './migrations/0013-season.ts';
 import { up as comparison } from './migrations/0014-comparison.ts';
+import { up as nearWeeksAndClasses } from './migrations/0015-near-weeks-and-classes.ts';
 import type { Tables } from './schema.ts';
 
 /** Every step from an empty file to today's tables, in order. A landed step is never edited; the next one mends it. */
@@ -31,6 +32,7 @@ export const migrations: Record<string, Migration> = {
   '0012-pages': { up: pages },
   '0013-season': { up: season },
   '0014-comparison': { up: comparison },
+  '0015-near-weeks-and-classes': { up: nearWeeksAndClasses },
 };
 
 /** Brings the file to today's tables in one go, all steps or none; what has run is recorded in the file itself. */

@@ -40,7 +40,7 @@ async function writeSeasons({ club, json, bars }: SeasonOptions): Promise<void> 
     const today = todayOfClub(records);
     const seasons = records.season.map(({ id }) => clubSeason(records, id, today));
     const gear = gearAhead(records, today);
-    const near = bars ? await nearDaysOf(store, seasons, today) : null;
+    const near = bars ? await nearDaysOf(store, records.club[0], seasons, today) : null;
     return json
       ? `${JSON.stringify({ seasons, gear, ...(near && { near }) }, null, 2)}\n`
       : seasonText(records, seasons, gear, near, today);

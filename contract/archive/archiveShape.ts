@@ -13,11 +13,14 @@ export const withLog = 2;
 const withTrainingHour = 5;
 /** The version in which it got the plans of seasons that were taken. */
 export const withTakenPlans = 6;
+/** The version in which the club got its near weeks and lifters in seasons their classes; an older one is read without. */
+const withNearWeeksAndClasses = 8;
 /** The version that this program writes: that of the newest kind or field, as they say themselves. It reads all up to that. */
 export const archiveVersion = Math.max(
   withLog,
   withTrainingHour,
   withTakenPlans,
+  withNearWeeksAndClasses,
   ...Object.values(allKinds).map(({ facts }) => facts.sinceArchive),
 );
 

@@ -164,6 +164,7 @@ const goes = (lifterId: string, meetIds: string[]) => ({
   seasonId: 'season',
   lifterId,
   meetIds,
+  classes: [],
 });
 
 const ofCup = (given: Parameters<typeof read>[0], changes: ToldChange[], lifterId?: string) =>

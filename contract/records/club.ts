@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type Bounds, bounds } from './bounds.ts';
 import { kind, note, timeOfDay } from './kind.ts';
+import { weeksToBars } from './method.ts';
 
 const boundNames = Object.keys(bounds.shape) as (keyof Bounds)[];
 
@@ -41,6 +42,8 @@ export const club = kind(
     ...bounds.shape,
     remeasureAfterDays: z.number().int().min(1).max(3650).default(180),
     remeasureAfterCycles: z.number().int().min(1).max(1_000_000).default(5000),
+    /** So many weeks of every season from today on are worked out to bar and bands; null: as many as its method says. */
+    nearWeeks: weeksToBars.nullable().default(null),
     note,
   },
   {

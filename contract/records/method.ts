@@ -9,6 +9,8 @@ const title = z.string().trim().min(1).max(60);
 const says = z.string().trim().max(600).default('');
 const share = z.number().min(0.05).max(2);
 const mps = z.number().min(0.05).max(2.5);
+/** Weeks from today on that are worked out to bar and bands; 0: none. */
+export const weeksToBars = z.number().int().min(0).max(8);
 
 /** One entry for each week of a wave, or for each wave of a phase; the last one stands for those that follow. */
 const inTurn = <Each extends z.ZodType>(each: Each) => z.array(each).min(1).max(12);
@@ -161,8 +163,8 @@ export const method = z
       .max(20),
     /** By how much the zones of the volume table are moved up for work with bands: 0.05 is five points. */
     zoneShift: z.number().min(-0.2).max(0.2).default(0),
-    /** So many weeks from today on are worked out to bar and bands; left out: two. */
-    nearWeeks: z.number().int().min(0).max(8).optional(),
+    /** Left out: two. Where the club says how many, that leads. */
+    nearWeeks: weeksToBars.optional(),
     limits,
     phases: z.array(phaseAsked).min(1).max(20),
   })

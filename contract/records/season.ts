@@ -58,11 +58,20 @@ export const season = kind(
 );
 export type Season = z.infer<typeof season.shape>;
 
-/** One lifter in one season, and the meets that this lifter trains for. Whoever goes to another meet changes this alone. */
+/** The class of body mass that a lifter means to be in at a meet: up to so much and no more; null: the heaviest, which has no upper limit. */
+const classAtMeet = z.strictObject({ meetId: recordId, upToKg: z.number().min(20).max(300).nullable() });
+
+/** One lifter in one season, and the meets that this lifter trains for. Whoever goes to another meet or in another class changes this alone. */
 export const seasonEntry = kind(
   'seasonEntry',
   'lifter in a season',
-  { seasonId: recordId, lifterId: recordId, meetIds: z.array(recordId).min(1).max(4) },
+  {
+    seasonId: recordId,
+    lifterId: recordId,
+    meetIds: z.array(recordId).min(1).max(4),
+    /** Of a meet that is not named here nobody has said it. */
+    classes: z.array(classAtMeet).max(4).default([]),
+  },
   {
     ...ofSeason,
     many: 'lifters in seasons',
@@ -70,10 +79,14 @@ export const seasonEntry = kind(
     uses: { 'meetIds[]': 'meet' },
     onlyOneOf: ['seasonId', 'lifterId'],
   },
-  ({ meetIds }) =>
-    new Set(meetIds).size === meetIds.length
+  ({ meetIds, classes }) => {
+    if (new Set(meetIds).size < meetIds.length)
+      return { field: 'meetIds', allowed: 'it must name each meet once' };
+    const inClass = classes.map(({ meetId }) => meetId);
+    return new Set(inClass).size === inClass.length && inClass.every((id) => meetIds.includes(id))
       ? null
-      : { field: 'meetIds', allowed: 'it must name each meet once' },
+      : { field: 'classes', allowed: 'it must name meets of this lifter alone, and each once' };
+  },
 );
 export type SeasonEntry = z.infer<typeof seasonEntry.shape>;
 

@@ -68,6 +68,6 @@ export function entriesOf(
 ): OfKind[] {
   return lifterIds.map((lifterId) => ({
     kind: 'seasonEntry' as const,
-    record: { id: newId(), seasonId, lifterId, meetIds },
+    record: { id: newId(), seasonId, lifterId, meetIds, classes: [] },
   }));
 }

@@ -31,6 +31,7 @@ export function twoLifters(): ClubRecords {
         strengthChance: 0.75,
         remeasureAfterDays: 180,
         remeasureAfterCycles: 5000,
+        nearWeeks: null,
         note: '',
       },
     ],

@@ -84,7 +84,7 @@ export function weeksAhead(
     signal?: AbortSignal,
   ): Promise<NearDay | null> {
     const { season, records, today } = await plans.now(seasonId);
-    const until = nearUntil(season.method, today);
+    const until = nearUntil(records.club[0], season.method, today);
     if (until === null || date < today || date > until) return null;
     const monday = mondayOf(date);
     const logged = await loggedDays(store, records, monday);

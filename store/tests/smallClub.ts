@@ -34,6 +34,7 @@ export function smallClub(): ClubRecords {
         strengthChance: 0.75,
         remeasureAfterDays: 180,
         remeasureAfterCycles: 5000,
+        nearWeeks: 3,
         note: '=1+1, "quoted"\nsecond line',
       },
     ],
@@ -237,7 +238,15 @@ export function smallClub(): ClubRecords {
     season: [
       { id: 'season-1', title: 'Winter', methodId: 'method-1', fromOn: '2026-11-30', note: 'first one' },
     ],
-    seasonEntry: [{ id: 'entry-1', seasonId: 'season-1', lifterId: 'lifter-1', meetIds: ['meet-1'] }],
+    seasonEntry: [
+      {
+        id: 'entry-1',
+        seasonId: 'season-1',
+        lifterId: 'lifter-1',
+        meetIds: ['meet-1'],
+        classes: [{ meetId: 'meet-1', upToKg: 82.5 }],
+      },
+    ],
     absence: [
       { id: 'absence-1', lifterId: 'lifter-1', fromOn: '2026-12-24', untilOn: '2027-01-02', why: 'away' },
     ],
@@ -346,9 +355,9 @@ const ofOne: RecordOf<'comparison'>['planDocument'] = {
   },
 };
 
-/** The small club as an older file or archive holds it: without kinds and parts of a day that came later. */
+/** The small club as an older file or archive holds it: without kinds, fields and parts of a day that came later. */
 export function smallClubKept(text: string, hasKind: (kind: string) => boolean): ClubRecords {
-  const club = smallClub();
+  const club = text.includes('nearWeeks') ? smallClub() : beforeNearWeeks(smallClub());
   const none = Object.fromEntries(kindNames.filter((kind) => !hasKind(kind)).map((kind) => [kind, []]));
   if (text.includes('"away":')) return { ...club, ...none };
   const [day] = club.day;
@@ -358,4 +367,13 @@ export function smallClubKept(text: string, hasKind: (kind: string) => boolean):
     places: group.places.map((place) => ({ ...place, moreShare: 0, note: '' })),
   }));
   return { ...club, day: [{ ...day!, groups }], ...none };
+}
+
+/** Neither club nor lifters said of their seasons what they may say since. */
+function beforeNearWeeks(club: ClubRecords): ClubRecords {
+  return {
+    ...club,
+    club: club.club.map((settings) => ({ ...settings, nearWeeks: null })),
+    seasonEntry: club.seasonEntry.map((entry) => ({ ...entry, classes: [] })),
+  };
 }

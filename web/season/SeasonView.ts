@@ -19,5 +19,7 @@ export interface SeasonView {
   title: string;
   method: Method;
   today: string;
+  /** The last day that is worked out to bar and bands by itself; null: none is. */
+  nearUntil: string | null;
   lifters: readonly LifterSeason[];
 }

@@ -3,7 +3,6 @@ import { Link } from 'wouter';
 import type { PlannedByHand } from '#contract/records/season.ts';
 import { aheadSentence } from '#contract/season/aheadSentence.ts';
 import { loadFigures } from '#contract/season/loadFigures.ts';
-import { nearUntil } from '#contract/season/nearUntil.ts';
 import { seasonWarningSentence } from '#contract/season/seasonWarningSentence.ts';
 import { weekSentences } from '#contract/season/weekSentences.ts';
 import { workFigures } from '#contract/season/workFigures.ts';
@@ -42,7 +41,7 @@ export function WeekPanel(props: {
   const { mass } = useUnits();
   const worked = useWeekAhead(season, lifter.id, week);
   const ahead = isKept ? nothingAhead : worked;
-  const whence = aheadSentence(week.days, season.today, nearUntil(season.method, season.today));
+  const whence = aheadSentence(week.days, season.today, season.nearUntil);
   const estimates = useEstimatedWork(lifter.id, week, season.today);
   const head = useRef<HTMLHeadingElement>(null);
   const panel = useRef<HTMLElement>(null);

@@ -1,5 +1,6 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
+import { nearUntil } from '#contract/season/nearUntil.ts';
 import { planFor } from './planFor.ts';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
 
@@ -26,6 +27,7 @@ export function viewOfSeason(club: ClubRecords, worked: ClubSeason, today: strin
     title,
     method,
     today,
+    nearUntil: nearUntil(club.club[0], method, today),
     lifters: lifters.toSorted((a, b) => a.lifter.name.localeCompare(b.lifter.name)),
   };
 }

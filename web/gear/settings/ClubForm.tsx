@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import { isSame, mergeFields } from '#contract/changes/mergeFields.ts';
 import type { Club } from '#contract/records/club.ts';
+import { weeksToBars } from '#contract/records/method.ts';
+import { counted } from '#contract/words/counted.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { gravityOf, isGravityAssumed } from '#reckon/gear/gravityOf.ts';
 import { useRecords } from '#web/api/useRecords.ts';
@@ -33,7 +35,17 @@ const labels = {
   safeStretchRatio: 'Longest stretch',
   remeasureAfterDays: 'Measure again after',
   remeasureAfterCycles: 'or after',
+  nearWeeks: 'Worked out to bar and bands',
 };
+
+const nearWeeksOptions = [
+  { value: '', word: 'as many weeks as the method says' },
+  { value: '0', word: 'no week before its day' },
+  ...Array.from({ length: weeksToBars.maxValue! }, (_, at) => ({
+    value: String(at + 1),
+    word: counted(at + 1, 'week'),
+  })),
+];
 
 /** Name, units, place on earth and the club's rules for its bands. */
 export function ClubForm({ club }: { club: Club }) {
@@ -199,6 +211,18 @@ export function ClubForm({ club }: { club: Club }) {
             unit={draft.massUnit}
             hint="On sheet, card and screen, with discs by their faces and the true mass beside it. Empty: the true mass."
             onChange={(wallStepKg) => put({ wallStepKg })}
+          />
+        </div>
+      </fieldset>
+      <fieldset className="part-of-form">
+        <legend>Seasons ahead</legend>
+        <div className="fields">
+          <SelectField
+            {...fields.choice('nearWeeks')}
+            value={draft.nearWeeks === null ? '' : String(draft.nearWeeks)}
+            options={nearWeeksOptions}
+            hint="From today on, of every season. A number here goes before the method's. Later weeks are ranges; more weeks take longer to work out."
+            onChange={(weeks) => put({ nearWeeks: weeks === '' ? null : Number(weeks) })}
           />
         </div>
       </fieldset>

@@ -1,6 +1,5 @@
 import { farSentence } from '#contract/season/farSentence.ts';
 import type { NearDay, NearWork } from '#contract/season/nearDay.ts';
-import { nearUntil } from '#contract/season/nearUntil.ts';
 import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
 import { useNearDays, useStrengthAhead } from '#web/api/useWeeksAhead.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -19,12 +18,11 @@ export const nothingAhead: WeekAhead = { of: () => null };
 
 /** What is known today of a week of one lifter: its near days to bar and bands, the others as ranges. */
 export function useWeekAhead(
-  { id, method, today }: Pick<SeasonView, 'id' | 'method' | 'today'>,
+  { id, today, nearUntil: last }: Pick<SeasonView, 'id' | 'today' | 'nearUntil'>,
   lifterId: string,
   { monday, days }: Pick<PlannedWeek, 'monday' | 'days'>,
 ): WeekAhead {
   const { mass } = useUnits();
-  const last = nearUntil(method, today);
   const isNear = ({ date, closed }: Pick<PlannedDay, 'date' | 'closed'>) =>
     last !== null && date >= today && date <= last && closed === null;
   const near = useNearDays(

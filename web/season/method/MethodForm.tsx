@@ -4,6 +4,7 @@ import type { Method, PhaseOfMethod } from '#contract/records/method.ts';
 import { nextVersion } from '#contract/records/nextVersion.ts';
 import { usualNearWeeks } from '#contract/season/nearUntil.ts';
 import { judgedMethod } from '#contract/season/readMethod.ts';
+import { counted } from '#contract/words/counted.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
@@ -19,7 +20,8 @@ import { MethodProblems } from './ReadMethod.tsx';
 /** The phases of a method and their figures; what is wrong with the whole is told as it is typed. Saved, it is the next version. */
 export function MethodForm({ method, onLeave }: { method: Method; onLeave: () => void }) {
   const { method: kept } = useClub();
-  const today = localToday(useClubSettings().timeZone);
+  const { timeZone, nearWeeks: clubWeeks } = useClubSettings();
+  const today = localToday(timeZone);
   const records = useRecords('method');
   const [, go] = useLocation();
   const [draft, setDraft] = useState(method);
@@ -71,7 +73,11 @@ export function MethodForm({ method, onLeave }: { method: Method; onLeave: () =>
         min={0}
         max={8}
         whole
-        hint="From today on. Later weeks are ranges; more weeks take longer to work out."
+        hint={
+          clubWeeks === null
+            ? 'From today on. Later weeks are ranges; more weeks take longer to work out.'
+            : `From today on. The club's settings say ${counted(clubWeeks, 'week')}, and that leads.`
+        }
         onChange={(nearWeeks) => setDraft({ ...draft, nearWeeks })}
       />
       <SelectField

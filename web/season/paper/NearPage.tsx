@@ -2,7 +2,6 @@ import type { Paper } from '#contract/paper/paperSize.ts';
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import { aheadSentence } from '#contract/season/aheadSentence.ts';
 import { nearLine } from '#contract/season/nearLine.ts';
-import { nearUntil } from '#contract/season/nearUntil.ts';
 import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
 import { capital } from '#contract/words/capital.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
@@ -21,7 +20,7 @@ export function NearPage(props: {
   isInvented: boolean;
 }) {
   const { season, of, paper } = props;
-  const last = nearUntil(season.method, season.today);
+  const last = season.nearUntil;
   const isNear = ({ date, closed }: PlannedDay) =>
     last !== null && date >= season.today && date <= last && closed === null;
   const weeks = of.plan.weeks

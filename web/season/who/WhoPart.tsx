@@ -1,5 +1,7 @@
 import { useState } from 'react';
+import { Link } from 'wouter';
 import type { Absence, Meet, SeasonEntry } from '#contract/records/season.ts';
+import { nearWeeksSentence } from '#contract/season/nearUntil.ts';
 import { counted } from '#contract/words/counted.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { longDate } from '#contract/words/dayWords.ts';
@@ -71,6 +73,12 @@ export function WhoPart({ season }: { season: SeasonView }) {
           From {longDate(kept.fromOn)}, by {method ? methodWord(method) : 'a method that is not here'}.{' '}
           {kept.note}
         </p>
+        {method && (
+          <p className="small">
+            {nearWeeksSentence(club.club[0], method.methodDocument)}{' '}
+            <Link href="~/gear/club">Change it for the club</Link>
+          </p>
+        )}
       </section>
       <section className="stack ruled">
         <div className="row ends base">
