@@ -1,4 +1,5 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
+import { classSentences } from '#contract/season/classSentences.ts';
 import type { AskedPlan, ClubSeason } from '#contract/season/clubSeason.ts';
 import type { GearWarning } from '#contract/season/gearWarning.ts';
 import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
@@ -6,13 +7,14 @@ import { nearWeeksSentence } from '#contract/season/nearUntil.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
+import { classesAhead } from '#reckon/season/classesAhead.ts';
 import type { LifterNearDay } from './nearDaysOf.ts';
 import { nearDaysText } from './nearDaysText.ts';
 import { table } from './table.ts';
 
 /** Seasons for the terminal: each plan with whose it is, its weeks, and what to look at; the near days by their seasons, null where none were asked for. */
 export function seasonText(
-  records: Pick<ClubRecords, 'club' | 'lifter'>,
+  records: Pick<ClubRecords, 'club' | 'lifter' | 'bodyMass' | 'meet' | 'seasonEntry'>,
   seasons: readonly ClubSeason[],
   gear: readonly GearWarning[],
   near: readonly LifterNearDay[] | null,
@@ -28,12 +30,25 @@ export function seasonText(
     const own = season.lifters.flatMap(({ lifterId, warnings }) =>
       warningSentences(warnings).map(({ sentence }) => `${nameOf(lifterId)}: ${sentence}`),
     );
+    const classes = season.lifters.flatMap(({ entryId, lifterId }) =>
+      classesAhead(
+        records,
+        records.seasonEntry.filter(({ id }) => id === entryId),
+        today,
+      )
+        .map((one) => classSentences(one, records.club[0]?.massUnit ?? 'kg'))
+        .map(({ says, caution }) => `${nameOf(lifterId)}: ${says}${caution === null ? '' : ` ${caution}`}`),
+    );
     const days = near?.filter(({ seasonId }) => seasonId === season.seasonId);
     const ahead = days ? [nearDaysText(records, days, today)] : [];
     const weeks = nearWeeksSentence(records.club[0], season.method);
-    return [`${season.title}, by "${season.method.title}"\n\n${weeks}`, ...plans, lines(own), ...ahead].join(
-      '\n\n',
-    );
+    return [
+      `${season.title}, by "${season.method.title}"\n\n${weeks}`,
+      ...plans,
+      lines(classes),
+      lines(own),
+      ...ahead,
+    ].join('\n\n');
   });
   const ahead =
     gear.length === 0

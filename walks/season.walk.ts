@@ -116,6 +116,44 @@ test('a meet is moved by two weeks: what changes is told with why, taken, and ne
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
 });
 
+test('a lifter goes in another class, which is told among the changes and beside the last weighing; the club says how many weeks are near', async ({
+  page,
+  address,
+}) => {
+  const headers = { origin: address };
+  await page.request.post('/api/seasons/season-early/taken', { headers, data: {} });
+  await page.goto('/season/season-early/who');
+  const row = page.getByRole('row', { name: /^Emre Karataylı/ });
+  await expect(row).toContainText('(83 kg)');
+  await row.click();
+  const form = page.getByRole('form', { name: 'Meets and classes of Emre Karataylı' });
+  await form.getByLabel(/^Class at Tollbridge Open/).selectOption('up to a body mass');
+  await form.getByLabel('Up to, at Tollbridge Open').fill('');
+  await form.getByRole('button', { name: 'Save' }).click();
+  await expect(form.getByText('Up to, at Tollbridge Open is needed.')).toBeVisible();
+  await form.getByLabel('Up to, at Tollbridge Open').fill('74');
+  await eachSizeAndLight(page);
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await form.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('link', { name: 'Changes' }).click();
+  await expect(page.getByText('Class at Tollbridge Open: 74 kg instead of 83 kg.')).toBeVisible();
+
+  for (const place of ['/season/season-early/lifter/lifter-emre', '/lifters/lifter-emre/meet']) {
+    await page.goto(place);
+    const classes = page.getByRole('list', { name: 'Classes at meets' });
+    await expect(classes).toContainText(/the class up to 74 kg\. Weighed 81\.6 kg on .*, 7\.6 kg above it\./);
+    await expect(page.getByText('The program plans no cut of weight.')).toBeVisible();
+  }
+
+  await page.goto('/gear/club');
+  await page.getByLabel('Worked out to bar and bands').selectOption('3 weeks');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.goto('/season/season-early/who');
+  await expect(
+    page.getByText("From today, 3 weeks are worked out to bar and bands, as the club's settings say."),
+  ).toBeVisible();
+});
+
 test('a group is set by hand and put back, and a method is changed in a figure, compared and read from a file', async ({
   page,
 }) => {

@@ -59,7 +59,10 @@ export const season = kind(
 export type Season = z.infer<typeof season.shape>;
 
 /** The class of body mass that a lifter means to be in at a meet: up to so much and no more; null: the heaviest, which has no upper limit. */
-const classAtMeet = z.strictObject({ meetId: recordId, upToKg: z.number().min(20).max(300).nullable() });
+export const classAtMeet = z.strictObject({
+  meetId: recordId,
+  upToKg: z.number().min(20).max(300).nullable(),
+});
 
 /** One lifter in one season, and the meets that this lifter trains for. Whoever goes to another meet or in another class changes this alone. */
 export const seasonEntry = kind(

@@ -7,6 +7,15 @@ import { seasonAsk, seasonPlan, seasonWarning, setByHand } from './seasonPlan.ts
 /** How strong a lifter is: the maximum that percentages refer to over body mass; null where either is not known. */
 const timesBodyMass = z.number().nullable();
 
+/** The class of body mass that a lifter means to be in at a meet; null: the heaviest, which has no upper limit. */
+export const classOfLifter = z.strictObject({
+  meetId: recordId,
+  title: z.string(),
+  date: localDate,
+  upToKg: z.number().nullable(),
+});
+export type ClassOfLifter = z.infer<typeof classOfLifter>;
+
 /** One lifter of a season. */
 export const lifterOfSeason = z.strictObject({
   entryId: recordId,
@@ -15,6 +24,8 @@ export const lifterOfSeason = z.strictObject({
   plan: z.number().int().nullable(),
   /** Left out in plans that were taken before it was kept. */
   equipment: equipment.optional(),
+  /** Where it was said, in the order of the meets; left out in plans that were taken before lifters had it. */
+  classes: z.array(classOfLifter).optional(),
   timesBodyMass: z.strictObject({ squat: timesBodyMass, bench: timesBodyMass, deadlift: timesBodyMass }),
   /** Of this lifter alone; those of the plan stand with it. */
   warnings: z.array(seasonWarning),

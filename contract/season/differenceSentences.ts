@@ -1,6 +1,7 @@
 import { counted } from '#contract/words/counted.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { equipmentWord, liftWord } from '#contract/words/liftWords.ts';
+import { className } from './classSentences.ts';
 import type { HeldTo } from './heldTo.ts';
 import type { DayDifference, DifferenceReason, GroupDifference, WeekDifference } from './planDifferences.ts';
 
@@ -31,11 +32,20 @@ export function reasonSentence(reason: DifferenceReason): string {
       return `No longer restricted in the ${liftWord(reason.held.lift)} ${heldSpan(reason.held)}.`;
     case 'equipment':
       return `Lifts ${equipmentWord(reason.now)} instead of ${equipmentWord(reason.before)}: percentages now refer to that maximum, so every bar ahead changes.`;
+    case 'class':
+      return classSentence(reason);
     case 'byHand':
       return `You changed what is set by hand on ${shortDate(reason.date)}.`;
     case 'strength':
       return `Strength in the ${liftWord(reason.lift)} now calls for other bands.`;
   }
+}
+
+function classSentence({ title, before, now }: Extract<DifferenceReason, { code: 'class' }>): string {
+  if (now === null) return `Class at ${title}: no longer said; it was ${className(before!.upToKg)}.`;
+  return before === null
+    ? `Class at ${title}: ${className(now.upToKg)}, which nobody had said before.`
+    : `Class at ${title}: ${className(now.upToKg)} instead of ${className(before.upToKg)}.`;
 }
 
 function heldSpan({ from, until }: HeldTo): string {

@@ -22,7 +22,7 @@ export function nearWeeksSentence(club: Says, method: MethodSays): string {
   const whence = ofClub(club) === null && method.nearWeeks === undefined ? 'as is usual' : `as ${who}`;
   return weeks === 0
     ? `No week is worked out to bar and bands before its day, ${whence}.`
-    : `From today ${counted(weeks, 'week')} ${weeks === 1 ? 'is' : 'are'} worked out to bar and bands, ${whence}.`;
+    : `From today, ${counted(weeks, 'week')} ${weeks === 1 ? 'is' : 'are'} worked out to bar and bands, ${whence}.`;
 }
 
 function nearWeeks(club: Says, method: MethodSays): number {

@@ -6,6 +6,7 @@ import { seasonAsk } from './seasonPlan.ts';
 
 const meet = seasonAsk.shape.meets.element;
 const closed = seasonAsk.shape.closed.removeDefault().element;
+const upTo = z.strictObject({ upToKg: z.number().nullable() });
 const versioned = z.strictObject({ title: z.string(), version: z.number() });
 
 /** Why a lifter's plan differs from the one that was taken. */
@@ -21,6 +22,13 @@ export const differenceReason = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('heldGone'), held: heldTo }),
   /** What the lifter lifts in: percentages refer to another maximum. */
   z.strictObject({ code: z.literal('equipment'), before: equipment, now: equipment }),
+  /** Which class of body mass the lifter means to be in at a meet; null: nobody said. */
+  z.strictObject({
+    code: z.literal('class'),
+    title: z.string(),
+    before: upTo.nullable(),
+    now: upTo.nullable(),
+  }),
   z.strictObject({ code: z.literal('byHand'), date: localDate, askedId: z.string() }),
   z.strictObject({ code: z.literal('strength'), lift }),
 ]);

@@ -193,6 +193,42 @@ describe('differences from a plan that was taken', () => {
   });
 });
 
+const inClass = (entryClasses: RecordOf<'seasonEntry'>['classes'], meetIds?: string[]) => ({
+  ...club,
+  seasonEntry: club.seasonEntry.map((entry) =>
+    entry.lifterId === 'lifter-emre'
+      ? { ...entry, classes: entryClasses, meetIds: meetIds ?? entry.meetIds }
+      : entry,
+  ),
+});
+
+test('another class is told of that lifter alone, and changes no week of the plan', () => {
+  const meetId = 'meet-tollbridge';
+  const told = (records: ClubRecords) =>
+    changedBy(records).map(({ lifterId, why, weeks }) => [lifterId, why.map(reasonSentence), weeks.length]);
+  expect(told(inClass([{ meetId, upToKg: 93 }]))).toEqual([
+    ['lifter-emre', ['Class at Tollbridge Open: 93 kg instead of 83 kg.'], 0],
+  ]);
+  expect(told(inClass([]))).toEqual([
+    ['lifter-emre', ['Class at Tollbridge Open: no longer said; it was 83 kg.'], 0],
+  ]);
+  // Whoever no longer goes there is told that alone.
+  const elsewhere = changedBy(inClass([], ['meet-lower-weir']));
+  expect(elsewhere[0]!.why.map(({ code }) => code)).not.toContain('class');
+  // A plan that was taken before classes were kept knew of none.
+  const before: ClubSeason = {
+    ...season,
+    lifters: season.lifters.map(({ classes: _none, ...lifter }) => lifter),
+  };
+  expect(
+    planDifferences(before, season, TODAY).find(({ lifterId }) => lifterId === 'lifter-emre'),
+  ).toMatchObject({
+    why: [{ code: 'class', before: null, now: { upToKg: 83 } }],
+    weeks: [],
+  });
+  expect(planDifferences(before, season, later(tollbridge.date, 200))).toEqual([]);
+});
+
 test('what lies before today stays as it was taken when a meet moves', () => {
   const moved = early(withMeet('meet-tollbridge', later(tollbridge.date, 14)));
   const kept = keepPast(season, moved, TODAY, G);

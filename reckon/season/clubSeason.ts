@@ -18,8 +18,9 @@ import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
 import { assembleHeights } from '#reckon/lifter/assembleHeights.ts';
+import { classesOf } from './classesAhead.ts';
 import { groupsFor } from './groupsFor.ts';
-import { planSeason } from './planSeason.ts';
+import { groupsAsAsked, planSeason } from './planSeason.ts';
 import { timesBodyMassOf } from './timesBodyMassOf.ts';
 
 type Entry = RecordOf<'seasonEntry'>;
@@ -42,11 +43,12 @@ export function clubSeason(
   const gravity = gravityOf(records);
   const plans: AskedPlan[] = [];
   const known = new Map<string, number>();
+  const asAsked = groupsAsAsked();
   const methodMark = fingerprint([method, gravity]);
   const planOf = (ask: SeasonAsk, byHand: SetByHand[]): number => {
     const key = JSON.stringify([methodMark, ask, byHand]);
     const make = () => ({
-      ...planSeason(method, ask, gravity, byHand),
+      ...planSeason(method, ask, gravity, byHand, asAsked),
       closed: ask.closed,
       byHand,
       held: ask.held,
@@ -67,7 +69,14 @@ export function clubSeason(
           : planOf({ from: season.fromOn, meets, closed, held }, byHandOf(records, entry));
       const timesBodyMass = timesBodyMassOf(records, entry.lifterId, today);
       const { equipment } = recordById(records, 'lifter', entry.lifterId);
-      const lifter = { entryId: entry.id, lifterId: entry.lifterId, plan, equipment, timesBodyMass };
+      const lifter = {
+        entryId: entry.id,
+        lifterId: entry.lifterId,
+        plan,
+        equipment,
+        classes: classesOf(records, entry),
+        timesBodyMass,
+      };
       const own = plan === null ? [] : ownWarnings(records, method, plans[plan]!, lifter, today);
       return { ...lifter, warnings: [...leftOut, ...own] };
     });

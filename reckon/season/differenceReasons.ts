@@ -1,26 +1,27 @@
 import { isSame } from '#contract/changes/mergeFields.ts';
 import { lift as anyLift } from '#contract/records/lift.ts';
-import type { AskedPlan } from '#contract/season/clubSeason.ts';
+import type { AskedPlan, ClubSeason } from '#contract/season/clubSeason.ts';
 import type { DifferenceReason } from '#contract/season/planDifferences.ts';
 import type { SeasonAsk, SetByHand } from '#contract/season/seasonPlan.ts';
 import { groupsFor } from './groupsFor.ts';
 import { planOf, type Side } from './Side.ts';
 
-/** What was asked otherwise than when the plan was taken, of the season and of one lifter, as far as it tells of days from `from` on. */
+/** What was asked of one lifter otherwise than when the plan was taken, as far as it tells of days from `from` on. */
 export function differenceReasons(before: Side, now: Side, from: string): DifferenceReason[] {
   const [was, is] = [planOf(before), planOf(now)];
   return [
-    ...ofSeason(before, now),
     ...ofMeets(was?.meets ?? [], is?.meets ?? []),
     ...ofClosed(was?.closed ?? [], is?.closed ?? [], from),
     ...ofHeld(was?.held ?? [], is?.held ?? [], from),
     ...ofEquipment(before, now),
+    ...ofClasses(before, now, from),
     ...ofHand(was?.byHand ?? [], is?.byHand ?? [], from),
     ...ofStrength(before, now),
   ];
 }
 
-function ofSeason({ season: was }: Side, { season: is }: Side): DifferenceReason[] {
+/** What was asked otherwise of everybody in the season. */
+export function ofSeason(was: ClubSeason, is: ClubSeason): DifferenceReason[] {
   return [
     ...(isSame(was.method, is.method)
       ? []
@@ -77,6 +78,23 @@ export function ofEquipment({ lifter: was }: Side, { lifter: is }: Side): Differ
     : [{ code: 'equipment', before: was.equipment, now: is.equipment }];
 }
 
+/** At meets that are still trained for; in a plan of before anybody could say it, nobody had. */
+export function ofClasses(before: Side, now: Side, from: string): DifferenceReason[] {
+  const [was, is] = [before.lifter.classes ?? [], now.lifter.classes ?? []];
+  const gone = was.filter(({ meetId }) => is.every((one) => one.meetId !== meetId));
+  const staysIn = new Set(planOf(now)?.meets.map(({ title }) => title));
+  return [
+    ...gone
+      .filter(({ title, date }) => date >= from && staysIn.has(title))
+      .map(({ title, upToKg }) => ({ code: 'class' as const, title, before: { upToKg }, now: null })),
+    ...is.flatMap(({ meetId, title, date, upToKg }): DifferenceReason[] => {
+      const old = was.find((one) => one.meetId === meetId);
+      if (date < from || old?.upToKg === upToKg) return [];
+      return [{ code: 'class', title, before: old ? { upToKg: old.upToKg } : null, now: { upToKg } }];
+    }),
+  ];
+}
+
 function ofHand(was: readonly SetByHand[], is: readonly SetByHand[], from: string): DifferenceReason[] {
   const changed = [...without(was, is), ...without(is, was)].filter(({ date }) => date >= from);
   const cells = new Map(changed.map(({ date, askedId }) => [`${date} ${askedId}`, { date, askedId }]));
@@ -87,6 +105,7 @@ function ofHand(was: readonly SetByHand[], is: readonly SetByHand[], from: strin
 
 /** Lifts in which the lifter's own strength leads to other groups of the plan as it is now. */
 function ofStrength(before: Side, now: Side): DifferenceReason[] {
+  if (isSame(before.lifter.timesBodyMass, now.lifter.timesBodyMass)) return [];
   const days = planOf(now)?.weeks.flatMap((week) => week.days) ?? [];
   return anyLift.options.flatMap((lift): DifferenceReason[] => {
     const groups = (side: Side) =>

@@ -21,10 +21,11 @@ export interface WeekLaid {
 export function layWeeks(method: Method, { from, meets }: Pick<SeasonAsk, 'from' | 'meets'>) {
   const first = dayNumber(mondayOf(from));
   const weekOf = (date: string) => Math.floor((dayNumber(date) - first) / 7);
-  const weeks: WeekLaid[] = Array.from({ length: weekOf(meets.at(-1)!.date) + 1 }, (_, week) => ({
+  const meetWeeks = meets.map(({ date }) => weekOf(date));
+  const weeks: WeekLaid[] = Array.from({ length: meetWeeks.at(-1)! + 1 }, (_, week) => ({
     monday: dateOfDay(first + 7 * week),
     in: null,
-    meets: meets.flatMap(({ date }, at) => (weekOf(date) === week ? [at] : [])),
+    meets: meetWeeks.flatMap((of, at) => (of === week ? [at] : [])),
   }));
   const warnings: SeasonWarning[] = [];
   let begins = 0;
@@ -54,12 +55,9 @@ export function layWeeks(method: Method, { from, meets }: Pick<SeasonAsk, 'from'
   return { weeks, warnings };
 }
 
-/** Whether a meet leaves that day without training: its own, those after it in the same week, those since the last week before it. */
-export function isHeldFree(date: string, meets: SeasonAsk['meets']): boolean {
-  return meets.some((meet) => {
-    if (date >= meet.date) return mondayOf(date) === mondayOf(meet.date);
-    return mondayOf(date) === mondayOf(meet.date) && isoWeekday(meet.date) <= DAYS_BEFORE;
-  });
+/** Whether one of the meets of its week leaves a day without training: its own, those after it, those since the last week before it. */
+export function isHeldFree(date: string, meetsOfWeek: SeasonAsk['meets']): boolean {
+  return meetsOfWeek.some((meet) => date >= meet.date || isoWeekday(meet.date) <= DAYS_BEFORE);
 }
 
 const DAYS_BEFORE = 3;

@@ -8,7 +8,7 @@ import type {
   WeekDifference,
 } from '#contract/season/planDifferences.ts';
 import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
-import { differenceReasons, ofEquipment } from './differenceReasons.ts';
+import { differenceReasons, ofClasses, ofEquipment, ofSeason } from './differenceReasons.ts';
 import { groupsFor } from './groupsFor.ts';
 import { planOf, type Side } from './Side.ts';
 
@@ -16,12 +16,13 @@ import { planOf, type Side } from './Side.ts';
 export function planDifferences(taken: ClubSeason, now: ClubSeason, from: string): LifterDifference[] {
   const before = new Map(taken.lifters.map((lifter) => [lifter.lifterId, lifter]));
   const stays = new Set(now.lifters.map(({ lifterId }) => lifterId));
+  const ofAll = ofSeason(taken, now);
   const gone = taken.lifters.filter(({ lifterId }) => !stays.has(lifterId));
   return [
     ...now.lifters.flatMap((lifter) => {
       const was = before.get(lifter.lifterId);
       return was
-        ? changed({ season: taken, lifter: was }, { season: now, lifter }, from)
+        ? changed({ season: taken, lifter: was }, { season: now, lifter }, { from, ofAll })
         : whole(lifter, 'new');
     }),
     ...gone.flatMap((lifter) => whole(lifter, 'gone')),
@@ -32,11 +33,16 @@ function whole({ lifterId }: LifterOfSeason, what: 'new' | 'gone'): LifterDiffer
   return [{ lifterId, what, why: [], weeks: [] }];
 }
 
-function changed(before: Side, now: Side, from: string): LifterDifference[] {
+function changed(
+  before: Side,
+  now: Side,
+  { from, ofAll }: { from: string; ofAll: readonly DifferenceReason[] },
+): LifterDifference[] {
   const weeks = weekDifferences(before, now, from);
-  // Other equipment leaves the shares as they are, and changes every bar.
-  if (weeks.length === 0 && ofEquipment(before, now).length === 0) return [];
-  const why: DifferenceReason[] = differenceReasons(before, now, from);
+  // Other equipment leaves the shares as they are and changes every bar; another class changes none and is told all the same.
+  const beside = [...ofEquipment(before, now), ...ofClasses(before, now, from)];
+  if (weeks.length === 0 && beside.length === 0) return [];
+  const why = [...ofAll, ...differenceReasons(before, now, from)];
   return [{ lifterId: now.lifter.lifterId, what: 'changed', why, weeks }];
 }
 
@@ -47,8 +53,8 @@ function weekDifferences(before: Side, now: Side, from: string): WeekDifference[
   return mondays.flatMap((monday): WeekDifference[] => {
     const [a, b] = [was.get(monday), is.get(monday)];
     const [phaseBefore, phaseNow] = [phaseTitle(before.season, a), phaseTitle(now.season, b)];
-    // Most weeks are as they were; the whole text is told faster than its parts.
-    if (hasSameLevels && phaseBefore === phaseNow && a && b && textOf(a) === textOf(b)) return [];
+    // Most weeks are as they were; their text is held against the other faster than their parts.
+    if (hasSameLevels && phaseBefore === phaseNow && a && b && textOfWeek(a) === textOfWeek(b)) return [];
     const days = dayDifferences(daysOf(a, before, from), daysOf(b, now, from));
     const isAhead = monday >= from || (b ?? a)!.days.some(({ date }) => date >= from);
     const phase = phaseBefore === phaseNow || !isAhead ? null : { before: phaseBefore, now: phaseNow };
@@ -56,12 +62,23 @@ function weekDifferences(before: Side, now: Side, from: string): WeekDifference[
   });
 }
 
-/** Weeks are never changed once they are planned: each is written once. */
-const texts = new WeakMap<PlannedWeek, string>();
+/** Weeks and groups are never changed once they are planned, and many weeks have the same groups: each is written once. */
+const texts = new WeakMap<PlannedWeek | PlannedGroup, string>();
 
-function textOf(week: PlannedWeek): string {
-  const text = texts.get(week) ?? JSON.stringify(week);
+/** All of a week that its days can differ in. */
+function textOfWeek(week: PlannedWeek): string {
+  const text =
+    texts.get(week) ??
+    week.days
+      .map(({ date, closed, groups }) => `${date} ${closed} ${groups.map(textOfGroup).join(' ')}`)
+      .join(' ');
   texts.set(week, text);
+  return text;
+}
+
+function textOfGroup(group: PlannedGroup): string {
+  const text = texts.get(group) ?? JSON.stringify(group);
+  texts.set(group, text);
   return text;
 }
 

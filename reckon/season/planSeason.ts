@@ -1,6 +1,6 @@
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import { isoWeek } from '#contract/calendar/isoWeek.ts';
-import type { GroupAsked, Method } from '#contract/records/method.ts';
+import type { GroupAsked, Method, Variant } from '#contract/records/method.ts';
 import type { HeldTo } from '#contract/season/heldTo.ts';
 import type {
   PlannedDay,
@@ -20,18 +20,19 @@ import { seasonWarnings } from './seasonWarnings.ts';
 
 /**
  * A season by a method: phases backwards from each meet, weeks and days filled, each group an aim and blocks as the day screen has them, or as the
- * coach set it. The same question has the same answer; nothing of the records is read.
+ * coach set it. The same question has the same answer; nothing of the records is read. Plans by one method may share what they ask alike (`asAsked`).
  */
 export function planSeason(
   method: Method,
   ask: SeasonAsk,
   gravity: number,
   byHand: readonly SetByHand[] = [],
+  asAsked = groupsAsAsked(),
 ): SeasonPlan {
   const { weeks: laid, warnings } = layWeeks(method, ask);
   const hand = handOf(byHand);
   const nextVariant = rotation(startsChosen(byHand, laid));
-  const filling = { ask, gravity, nextVariant, takeByHand: hand.take };
+  const filling = { ask, gravity, nextVariant, takeByHand: hand.take, asAsked };
   const weeks = laid.map((week, at) => plannedWeek(week, at, filling));
   return {
     methodId: method.id,
@@ -51,6 +52,20 @@ interface Filling {
   gravity: number;
   nextVariant: ReturnType<typeof rotation>;
   takeByHand: (date: string, askedId: string) => SetByHand | undefined;
+  asAsked: ReturnType<typeof groupsAsAsked>;
+}
+
+/** The groups of whoever is held to nothing and has nothing set by hand: they follow from week and start alone, and are made once for all such weeks and lifters. */
+export function groupsAsAsked() {
+  const made = new Map<GroupAsked, Map<string, PlannedGroup[]>>();
+  return (group: GroupAsked, at: WeekAt, variant: Variant): PlannedGroup[] => {
+    const ofGroup = made.get(group) ?? new Map<string, PlannedGroup[]>();
+    made.set(group, ofGroup);
+    const key = `${at.wave} ${at.weekOfWave} ${variant.id}`;
+    const groups = ofGroup.get(key) ?? plannedGroups(group, at, variant, null, []);
+    ofGroup.set(key, groups);
+    return groups;
+  };
 }
 
 /** The starts that the coach chose, by the week that they lie in. */
@@ -79,11 +94,13 @@ function handOf(byHand: readonly SetByHand[]) {
 function plannedWeek(
   { monday, in: within, meets }: WeekLaid,
   at: number,
-  { ask, gravity, nextVariant, takeByHand }: Filling,
+  { ask, gravity, nextVariant, takeByHand, asAsked }: Filling,
 ): PlannedWeek {
+  const first = dayNumber(monday);
+  const meetsOfWeek = meets.map((meet) => ask.meets[meet]!);
   const days = (within?.phase.days ?? []).flatMap(({ weekday, title, groups, ...beside }): PlannedDay[] => {
-    const date = dateOfDay(dayNumber(monday) + weekday - 1);
-    if (date < ask.from || isHeldFree(date, ask.meets)) return [];
+    const date = dateOfDay(first + weekday - 1);
+    if (date < ask.from || isHeldFree(date, meetsOfWeek)) return [];
     const closed = ask.closed.find(({ from, until }) => date >= from && date <= until)?.why ?? null;
     if (closed !== null) return [{ date, title, closed, groups: [], accessories: [], sleds: [], holds: [] }];
     const planned = groups.flatMap((group) => {
@@ -95,7 +112,10 @@ function plannedWeek(
       const start = instead?.start ?? null;
       // What the coach chose stands, too deep as it may be: the day says so.
       const open = held.length === 0 || start !== null ? group : startsKeptTo(group, held);
-      return plannedGroups(group, within!, nextVariant(open, at, start), instead, held);
+      const variant = nextVariant(open, at, start);
+      return instead === null && held.length === 0
+        ? asAsked(group, within!, variant)
+        : plannedGroups(group, within!, variant, instead, held);
     });
     return [{ date, title, closed, groups: planned, ...beside }];
   });
@@ -122,7 +142,7 @@ export function loadOf(days: readonly PlannedDay[], gravity: number): PlannedWee
 function plannedGroups(
   asked: GroupAsked,
   at: WeekAt,
-  { id: variantId, start }: GroupAsked['variants'][number],
+  { id: variantId, start }: Variant,
   instead: SetByHand['instead'],
   held: readonly HeldTo[],
 ): PlannedGroup[] {

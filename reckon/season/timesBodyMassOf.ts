@@ -4,6 +4,7 @@ import type { LifterOfSeason } from '#contract/season/clubSeason.ts';
 import { referenceMaximum } from '#reckon/day/referenceMaximum.ts';
 import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { bestToGoBy } from '#reckon/lifter/assembleCapability.ts';
+import { lastWeighing } from '#reckon/lifter/lastWeighing.ts';
 
 /** How many body masses a lifter's reference maximum is in each lift, by bests and weighings up to a day. */
 export function timesBodyMassOf(
@@ -11,12 +12,7 @@ export function timesBodyMassOf(
   lifterId: string,
   on: string,
 ): LifterOfSeason['timesBodyMass'] {
-  const weighed = records.bodyMass
-    .filter((one) => one.lifterId === lifterId && one.takenOn <= on)
-    .reduce<{ takenOn: string; massKg: number } | null>(
-      (last, one) => (last && last.takenOn > one.takenOn ? last : one),
-      null,
-    );
+  const weighed = lastWeighing(records, lifterId, on);
   const times = (lift: Lift) => {
     // Without a best the model has only most lifters to go by.
     if (weighed === null || bestToGoBy(records, lifterId, lift, on) === null) return null;

@@ -15,9 +15,10 @@ const next = mondayOf(later(7));
 const whole = millraceClub(today);
 
 /** One of the invented club's early crew, whose log is not there: he goes by his bests. */
-async function club(nearWeeks?: number) {
+async function club(nearWeeks?: number, ofClub: number | null = null) {
   const app = await testApp({
     ...whole,
+    club: whole.club.map((settings) => ({ ...settings, nearWeeks: ofClub })),
     day: [],
     seasonEntry: whole.seasonEntry.filter(({ lifterId }) => lifterId === 'lifter-lars'),
     method: whole.method.map(({ methodDocument, ...one }) => ({
@@ -58,12 +59,15 @@ test('a near day is what the day solving makes of the same day once it is taken,
   );
 }, 60_000);
 
-test('beyond the weeks that the method names nothing is worked out, and none where it names none', async () => {
+test('beyond the weeks that method or club name nothing is worked out, and none where they name none', async () => {
   const two = await club();
   const far = mondayOf(later(21));
   expect(await two.near('lifter-lars', far)).toEqual([]);
   const none = await club(0);
   expect(await none.near('lifter-lars', next)).toEqual([]);
+  // The club's own number leads.
+  const noneByClub = await club(4, 0);
+  expect(await noneByClub.near('lifter-lars', next)).toEqual([]);
 });
 
 test('the weeks ahead of a lifter are ranges that widen, up to the last meet', async () => {

@@ -4,12 +4,15 @@ import type { Absence } from '#contract/records/season.ts';
 import { capital } from '#contract/words/capital.ts';
 import { counted } from '#contract/words/counted.ts';
 import { dateText } from '#contract/words/dateText.ts';
+import { classesAhead } from '#reckon/season/classesAhead.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { AbsenceForm } from '#web/setup/AbsenceForm.tsx';
+import { ClassLines } from '#web/setup/ClassLines.tsx';
 import type { LifterRecords } from './lifterRecords.ts';
 
 /** What this lifter trains for, and when not. */
 export function SeasonSection({ id, own, today }: { id: string; own: LifterRecords; today: string }) {
+  const club = useClub();
   const [editing, setEditing] = useState<Absence | 'new' | null>(null);
   const ahead = own.absence.filter(({ untilOn }) => untilOn >= today);
   const past = own.absence.filter(({ untilOn }) => untilOn < today);
@@ -31,6 +34,7 @@ export function SeasonSection({ id, own, today }: { id: string; own: LifterRecor
         />
       )}
       <Seasons own={own} />
+      <ClassLines ahead={classesAhead(club, own.seasonEntry, today)} />
       <Comparisons own={own} />
       {own.absence.length === 0 ? (
         <p className="quiet">No absences. Enter a holiday or an illness, and the season plans around it.</p>

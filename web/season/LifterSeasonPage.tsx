@@ -18,6 +18,7 @@ import { Choice } from '#web/parts/Choice.tsx';
 import { DataTable } from '#web/parts/DataTable.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { ClassLines } from '#web/setup/ClassLines.tsx';
 import { doneByWeek } from './doneByWeek.ts';
 import { lifterWeekColumns } from './lifterWeekColumns.tsx';
 import { phasesIn } from './phasesIn.ts';
@@ -67,6 +68,7 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
           <Link href={`~/lifters/${lifter.id}/meet`}>What the meet may bring, by the log</Link>
         </p>
       </div>
+      <ClassLines ahead={of.classes} />
       <div className="screen-only">
         <Choice label="Lift" options={liftWords} value={lift} onChange={setLift} />
       </div>

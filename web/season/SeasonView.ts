@@ -1,5 +1,6 @@
 import type { Lifter, Restriction } from '#contract/records/lifters.ts';
 import type { Method } from '#contract/records/method.ts';
+import type { ClassAhead } from '#contract/season/classAhead.ts';
 import type { SeasonPlan, SeasonWarning } from '#contract/season/seasonPlan.ts';
 
 /** One lifter in a season, as far as it is shown. */
@@ -8,6 +9,8 @@ export interface LifterSeason {
   plan: Pick<SeasonPlan, 'meets' | 'weeks' | 'warnings'>;
   /** Those of the plan, and those of this lifter alone. */
   warnings: readonly SeasonWarning[];
+  /** At meets that are still to come. */
+  classes: readonly ClassAhead[];
   restrictions: readonly Restriction[];
   /** Days on which the coach set something by hand. */
   byHandOn: readonly string[];

@@ -1,11 +1,13 @@
 import { useMemo } from 'react';
 import { equipmentWord, liftWords } from '#contract/words/liftWords.ts';
 import { approachesOf } from '#reckon/season/approaches.ts';
+import { classesAhead } from '#reckon/season/classesAhead.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useProjection } from '#web/api/useProjection.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { ClassLines } from '#web/setup/ClassLines.tsx';
 import type { InPart } from '../LifterView.ts';
 import { MinorCaution } from '../MinorCaution.tsx';
 import { setupNames } from '../setupNames.ts';
@@ -42,6 +44,7 @@ export function ApproachPart({ id, own, today, sets, hasSets, hasEstimates }: In
         <Choice label="Lift" options={liftWords} value={lift} onChange={setLift} />
       </div>
       <MinorCaution lifter={lifter} today={next?.date ?? today} />
+      <ClassLines ahead={classesAhead(club, entered, today).filter(({ meetId }) => meetId === next?.id)} />
       {!hasSets ? (
         <p>Fetching the log.</p>
       ) : approaches.length === 0 ? (

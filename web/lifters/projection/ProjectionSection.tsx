@@ -1,10 +1,13 @@
 import type { LiftProjection } from '#contract/projection/liftProjection.ts';
 import { equipmentWords, liftWords } from '#contract/words/liftWords.ts';
+import { classesAhead } from '#reckon/season/classesAhead.ts';
+import { useClub } from '#web/api/useClub.ts';
 import { useProjection } from '#web/api/useProjection.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
+import { ClassLines } from '#web/setup/ClassLines.tsx';
 import type { LifterRecords } from '../lifterRecords.ts';
 import { MinorCaution } from '../MinorCaution.tsx';
 import { MeetDayView } from './MeetDayView.tsx';
@@ -27,7 +30,8 @@ export function ProjectionSection(props: {
   hasEstimates: boolean;
 }) {
   const { today, hasEstimates } = props;
-  const { lifter } = props.own;
+  const { lifter, seasonEntry } = props.own;
+  const club = useClub();
   const [on, setOn] = useInAddress('on', usualMeetDay(today));
   const [equipmentAsked, setEquipment] = useInAddress('equipment', lifter.equipment);
   const equipment = equipmentWords.find(({ value }) => value === equipmentAsked)?.value ?? lifter.equipment;
@@ -59,6 +63,7 @@ export function ProjectionSection(props: {
         <Choice label="Taper adds" showLabel options={tapers} value={taperPercent} onChange={setTaper} />
       </div>
       <MinorCaution lifter={lifter} today={wrong === null ? on : today} />
+      <ClassLines ahead={classesAhead(club, seasonEntry, today)} />
       {error && <p role="alert">{error.message}</p>}
       {wrong === null && error === null && <Shown shown={shown} isPending={isPending} />}
     </section>

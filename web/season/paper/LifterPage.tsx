@@ -13,6 +13,7 @@ import { SeasonHead } from '#web/charts/SeasonHead.tsx';
 import { SeasonRow } from '#web/charts/SeasonRow.tsx';
 import { screenRowPx } from '#web/charts/SeasonScene.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { ClassLines } from '#web/setup/ClassLines.tsx';
 import type { LifterSeason, SeasonView } from '../SeasonView.ts';
 import { awayOf, seasonScene } from '../seasonRows.ts';
 import { type WeekShares, weekShares } from '../weekShares.ts';
@@ -50,6 +51,7 @@ export function LifterPage(props: {
       aria-label={`Season of ${of.lifter.name}, page ${props.page}`}
     >
       <SeasonPaperHead {...props} title={of.lifter.name} />
+      {props.page === 1 && <ClassLines ahead={of.classes} />}
       <SeasonHead firstMonday={scene.mondays[0]!} meets={scene.meets} frame={frame} />
       <SeasonRow row={scene.rows[0]!} frame={frame} />
       {props.page === 1 && <StrengthOnPaper {...{ season, of, scene }} wideMm={wideMm[paper]} />}

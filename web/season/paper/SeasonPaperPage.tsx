@@ -8,7 +8,7 @@ import { inPages } from '#web/print/inPages.ts';
 import { letterSizes } from '#web/print/letterSizes.ts';
 import { usePaper } from '#web/print/PaperBar.tsx';
 import { PaperPageHead } from '#web/print/PaperPageHead.tsx';
-import type { SeasonView } from '../SeasonView.ts';
+import type { LifterSeason, SeasonView } from '../SeasonView.ts';
 import { ClubPage } from './ClubPage.tsx';
 import { LifterPage } from './LifterPage.tsx';
 import { NearPage } from './NearPage.tsx';
@@ -16,6 +16,8 @@ import { NearPage } from './NearPage.tsx';
 /** Most lifters on a page of the club, and most weeks on a page of one lifter: letters would become too small. */
 const mostRows = 40;
 const mostWeeks = { a4: 32, letter: 28 };
+/** Weeks that the caution on a class takes the room of. */
+const cautionWeeks = 4;
 
 /** A season on paper: a page for the club, or for a lifter the season and the near days with their bars, or those of each lifter. */
 export function SeasonPaperPage({ season }: { season: SeasonView }) {
@@ -59,7 +61,7 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
               />
             ))
           : printed.flatMap((of) => [
-              ...inPages(of.plan.weeks, mostWeeks[paper]).map((weeks, page, all) => (
+              ...inPages(of.plan.weeks, mostWeeks[paper] - classWeeks(of)).map((weeks, page, all) => (
                 <LifterPage
                   key={`${of.lifter.id} ${page}`}
                   {...head}
@@ -74,4 +76,9 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
       </div>
     </div>
   );
+}
+
+/** Weeks that the lines of classes take the room of. */
+function classWeeks({ classes }: LifterSeason): number {
+  return classes.length === 0 ? 0 : classes.length + cautionWeeks;
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Absence, Meet, SeasonEntry } from '#contract/records/season.ts';
+import { className } from '#contract/season/classSentences.ts';
 import { nearWeeksSentence } from '#contract/season/nearUntil.ts';
 import { counted } from '#contract/words/counted.ts';
 import { dateText } from '#contract/words/dateText.ts';
@@ -52,10 +53,13 @@ export function WhoPart({ season }: { season: SeasonView }) {
     {
       key: 'meets',
       head: 'Trains for',
-      cell: ({ meetIds }) =>
+      cell: ({ meetIds, classes }) =>
         meets
           .filter(({ id }) => meetIds.includes(id))
-          .map(({ title, date }) => `${title}, ${dateText(date)}`)
+          .map(({ id, title, date }) => {
+            const said = classes.find(({ meetId }) => meetId === id);
+            return `${title}, ${dateText(date)}${said ? ` (${className(said.upToKg)})` : ''}`;
+          })
           .join('; '),
     },
   ];
@@ -141,7 +145,9 @@ export function WhoPart({ season }: { season: SeasonView }) {
           nameOf={({ lifterId }) => nameOf.get(lifterId) ?? ''}
           onOpen={(entry) => setOpen({ what: 'entry', entry })}
         />
-        <p className="small quiet">Open a row to give that lifter another meet, or to take them out.</p>
+        <p className="small quiet">
+          Open a row to give that lifter another meet or class, or to take them out.
+        </p>
       </section>
       <section className="stack ruled">
         <div className="row ends base">
