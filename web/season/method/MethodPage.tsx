@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { twinSentence } from '#contract/season/twinSentence.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
@@ -12,7 +13,9 @@ import { PhaseWeeks } from './PhaseWeeks.tsx';
 /** One version of a method: whom it suits, its phases with their weeks as rows, and beside another version what differs. */
 export function MethodPage({ choice }: { choice: MethodChoice }) {
   const { method } = choice;
-  const others = everyMethod(useClub()).filter(({ value }) => value !== choice.value);
+  const club = useClub();
+  const twin = twinSentence(club, choice.keptId);
+  const others = everyMethod(club).filter(({ value }) => value !== choice.value);
   const [editing, setEditing] = useState(false);
   const [withAsked, setWith] = useInAddress('with');
   const other = others.find(({ value }) => value === withAsked);
@@ -26,6 +29,7 @@ export function MethodPage({ choice }: { choice: MethodChoice }) {
         </p>
       </div>
       <div className="stack tight">
+        {twin !== null && <p className="caution">{twin}</p>}
         <p>{method.says}</p>
         <p>
           <strong>For whom.</strong> {method.forWhom}
