@@ -67,6 +67,9 @@ export function paperFaults(papers: readonly Element[]): PaperFaults {
       for (const other of boxes.slice(i + 1)) {
         const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
         const down = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+        // What is written in a drawing lies on it.
+        const isWithin = other.of instanceof SVGSVGElement && other.of.contains(one.of);
+        if (isWithin) continue;
         if (across > slackPx && down > slackPx && !(one.of === other.of && one.said === other.said))
           faults.push(`"${one.said}" and "${other.said}" lie over one another`);
       }

@@ -110,7 +110,12 @@ export function GroupSection(props: {
         </div>
       </div>
       {open && <GroupPlan group={group} boxes={records.box} plan={lines.plan} onChange={onChange} />}
-      {whoOpen && <WhoIsHere {...{ day, group, racks, onChange }} />}
+      {whoOpen && (
+        <WhoIsHere
+          {...{ day, group, racks, onChange }}
+          planned={lines.plan?.places.map(({ lifterId }) => lifterId) ?? null}
+        />
+      )}
       <OnlyLabel places={group.places} />
       {lines.cautions.map((caution) => (
         <p key={caution} className="caution small">

@@ -18,9 +18,14 @@ export function WhoIsHere(props: {
   day: Day;
   group: Group;
   racks: readonly { id: string; label: string }[];
+  /** In whose order the loads were worked out; null: not yet. */
+  planned: readonly string[] | null;
   onChange: (group: Group) => void;
 }) {
   const { day, group, racks, onChange } = props;
+  const [opened] = useState(() => group.places.map(({ lifterId }) => lifterId));
+  // Who is ticked off by mistake stands where they stood, so that the loads still hold.
+  const earlier = props.planned ?? opened;
   const records = useClub();
   const say = useToast();
   const [asked, setAsked] = useState('');
@@ -29,7 +34,7 @@ export function WhoIsHere(props: {
   const joinedBy = (lifterIds: readonly string[]) =>
     lifterIds.reduce((now, id) => {
       const rackId = rackFor(now, id, rackIds, before?.group ?? null);
-      return rackId === null ? now : comesTo(now, id, rackId);
+      return rackId === null ? now : comesTo(now, id, rackId, earlier);
     }, group);
   const isHere = (id: string) => group.places.some((place) => place.lifterId === id);
   const belongs = (id: string) => isHere(id) || group.away.some((place) => place.lifterId === id);

@@ -48,6 +48,19 @@ test('who goes and comes back has everything that was set for them, and nobody i
   expect(comesTo({ ...group([]), away: [set] }, 'b', 'north').places).toEqual([set]);
 });
 
+test('who is ticked off and on again stands where they stood, though another came meanwhile and one of another rack left', () => {
+  const before = group([
+    ['a', 'north'],
+    ['b', 'north'],
+    ['c', 'south'],
+    ['d', 'north'],
+  ]);
+  const earlier = ids(before);
+  expect(comesTo(isAway(before, 'b'), 'b', 'north', earlier)).toEqual(before);
+  const since = isAway(comesTo(isAway(before, 'b'), 'e', 'north', earlier), 'c');
+  expect(ids(comesTo(since, 'b', 'north', earlier))).toEqual(['a', 'b', 'd', 'e']);
+});
+
 test('who was away is expected again on a copy of the day', () => {
   expect(ids(everybodyBack({ ...group([['a', 'south']]), away: [freshPlace('b', 'north')] }))).toEqual([
     'a',
