@@ -1,16 +1,23 @@
-import { type UseQueryResult, useQueries, useQuery, useQueryClient } from '@tanstack/react-query';
+import {
+  type UseQueryResult,
+  useIsFetching,
+  useQueries,
+  useQuery,
+  useQueryClient,
+} from '@tanstack/react-query';
 import type { NearDay } from '#contract/season/nearDay.ts';
 import type { StrengthAhead } from '#contract/season/strengthAhead.ts';
 import { requestAgain } from './request.ts';
 import { clubKey } from './useClub.ts';
 
+const aheadKey = [...clubKey, 'ahead'];
 const pathOf = (seasonId: string, lifterId: string) =>
   `/api/seasons/${encodeURIComponent(seasonId)}/lifters/${encodeURIComponent(lifterId)}`;
 
 /** How strong a lifter of a season may be in the weeks ahead; asked again whenever the club changes. */
 export function useStrengthAhead(seasonId: string, lifterId: string) {
   return useQuery({
-    queryKey: [...clubKey, 'ahead', 'strength', seasonId, lifterId],
+    queryKey: [...aheadKey, 'strength', seasonId, lifterId],
     queryFn: ({ signal }) => requestAgain<StrengthAhead>(`${pathOf(seasonId, lifterId)}/ahead`, signal),
   });
 }
@@ -25,7 +32,7 @@ export function useNearDays(
   dates: readonly string[],
 ): (date: string) => UseQueryResult<NearDay | null> | undefined {
   const known = useQueryClient();
-  const keyOf = (date: string) => [...clubKey, 'ahead', 'near', seasonId, lifterId, date];
+  const keyOf = (date: string) => [...aheadKey, 'near', seasonId, lifterId, date];
   const isAnswered = (date: string) => (known.getQueryState(keyOf(date))?.status ?? 'pending') !== 'pending';
   const found = useQueries({
     queries: dates.map((date, at) => ({
@@ -36,4 +43,9 @@ export function useNearDays(
     })),
   });
   return (date) => found[dates.indexOf(date)];
+}
+
+/** Whether anything of the weeks ahead that this screen asked for is still on its way. */
+export function useWorkingAhead(): boolean {
+  return useIsFetching({ queryKey: aheadKey }) > 0;
 }

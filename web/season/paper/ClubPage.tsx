@@ -1,11 +1,10 @@
-import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
+import { pxPerMm } from '#contract/paper/paperSize.ts';
 import { SeasonHead } from '#web/charts/SeasonHead.tsx';
 import { SeasonLegend } from '#web/charts/SeasonLegend.tsx';
 import { SeasonRow } from '#web/charts/SeasonRow.tsx';
 import { phasesIn } from '../phasesIn.ts';
-import type { SeasonView } from '../SeasonView.ts';
 import { seasonScene } from '../seasonRows.ts';
-import { SeasonPaperHead } from './SeasonPaperHead.tsx';
+import { type ClubPaper, SeasonPaperHead } from './SeasonPaperHead.tsx';
 
 /** Room of a page for the picture, head and legend of the page taken off (mm), as paper.css has its pages. */
 const roomMm = { a4: { wide: 193, high: 212 }, letter: { wide: 198, high: 194 } };
@@ -14,14 +13,7 @@ const namesMm = 38;
 const mostRowPx = 84;
 
 /** The season of everybody on a page: time across, lifters down, all lifts together. */
-export function ClubPage(props: {
-  season: SeasonView;
-  paper: Paper;
-  clubName: string;
-  isInvented: boolean;
-  page: number;
-  pages: number;
-}) {
+export function ClubPage(props: ClubPaper & { page: number; pages: number }) {
   const { season, paper } = props;
   const scene = seasonScene(season, null);
   const { wide, high } = roomMm[paper];

@@ -1,18 +1,24 @@
+import type { Paper } from '#contract/paper/paperSize.ts';
 import { PlainHead } from '#web/print/PlainHead.tsx';
-import type { SeasonView } from '../SeasonView.ts';
+import type { LifterSeason, SeasonView } from '../SeasonView.ts';
 
-/** Above each page: whose it is, by which method, when it was printed. */
-export function SeasonPaperHead(props: {
-  title: string;
+/** What every page of a season is told. */
+export interface ClubPaper {
   season: SeasonView;
+  paper: Paper;
   clubName: string;
   isInvented: boolean;
-  page: number;
-  pages: number;
-}) {
-  const { season, ...head } = props;
-  const { title, method, today } = season;
+}
+
+/** What every page of one lifter's season is told. */
+export interface SeasonPaper extends ClubPaper {
+  of: LifterSeason;
+}
+
+/** Above each page: whose it is, by which method, when it was printed. */
+export function SeasonPaperHead(props: ClubPaper & { title: string; page: number; pages: number }) {
+  const { title, method, today } = props.season;
   return (
-    <PlainHead {...head} today={today} says={`${title}, by ${method.title}, version ${method.version}.`} />
+    <PlainHead {...props} today={today} says={`${title}, by ${method.title}, version ${method.version}.`} />
   );
 }

@@ -1,6 +1,8 @@
 import '#web/print/paper.css';
 import './seasonPaper.css';
+import { Fragment } from 'react';
 import { useClubSettings } from '#web/api/useClub.ts';
+import { useWorkingAhead } from '#web/api/useWeeksAhead.ts';
 import { SeasonPatterns } from '#web/charts/SeasonPatterns.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
@@ -8,16 +10,13 @@ import { inPages } from '#web/print/inPages.ts';
 import { letterSizes } from '#web/print/letterSizes.ts';
 import { usePaper } from '#web/print/PaperBar.tsx';
 import { PaperPageHead } from '#web/print/PaperPageHead.tsx';
-import type { LifterSeason, SeasonView } from '../SeasonView.ts';
+import type { SeasonView } from '../SeasonView.ts';
 import { ClubPage } from './ClubPage.tsx';
-import { LifterPage } from './LifterPage.tsx';
-import { NearPage } from './NearPage.tsx';
+import { LifterPages } from './LifterPages.tsx';
+import { NearPages } from './NearPages.tsx';
 
-/** Most lifters on a page of the club, and most weeks on a page of one lifter: letters would become too small. */
+/** Most lifters on a page of the club: letters would become too small. */
 const mostRows = 40;
-const mostWeeks = { a4: 32, letter: 28 };
-/** Weeks that the caution on a class takes the room of. */
-const cautionWeeks = 4;
 
 /** A season on paper: a page for the club, or for a lifter the season and the near days with their bars, or those of each lifter. */
 export function SeasonPaperPage({ season }: { season: SeasonView }) {
@@ -26,6 +25,7 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
   const [named, setAsked] = useInAddress('lifter');
   const isSomebody = named === 'each' || season.lifters.some(({ lifter }) => lifter.id === named);
   const asked = isSomebody ? named : '';
+  const isWorking = useWorkingAhead();
   const printed = season.lifters.filter(({ lifter }) => asked === 'each' || lifter.id === asked);
   const head = { season, paper, clubName: club.name, isInvented: club.invented };
   return (
@@ -41,13 +41,19 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
             value={asked}
             options={[
               { value: '', word: 'the club, one page' },
-              { value: 'each', word: 'each lifter, two pages each' },
+              { value: 'each', word: 'each lifter' },
               ...season.lifters.map(({ lifter }) => ({ value: lifter.id, word: lifter.name })),
             ]}
             onChange={setAsked}
           />
         }
-      />
+      >
+        {isWorking && (
+          <p className="quiet" aria-busy="true">
+            Bars of the coming days are still being worked out. What is printed now lacks them.
+          </p>
+        )}
+      </PaperPageHead>
       <SeasonPatterns />
       <div className="papers" style={letterSizes}>
         {asked === ''
@@ -60,25 +66,13 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
                 pages={all.length}
               />
             ))
-          : printed.flatMap((of) => [
-              ...inPages(of.plan.weeks, mostWeeks[paper] - classWeeks(of)).map((weeks, page, all) => (
-                <LifterPage
-                  key={`${of.lifter.id} ${page}`}
-                  {...head}
-                  of={of}
-                  weeks={weeks}
-                  page={page + 1}
-                  pages={all.length}
-                />
-              )),
-              <NearPage key={`${of.lifter.id} near`} {...head} of={of} />,
-            ])}
+          : printed.map((of) => (
+              <Fragment key={`${of.lifter.id} ${paper}`}>
+                <LifterPages {...head} of={of} />
+                <NearPages {...head} of={of} />
+              </Fragment>
+            ))}
       </div>
     </div>
   );
-}
-
-/** Weeks that the lines of classes take the room of. */
-function classWeeks({ classes }: LifterSeason): number {
-  return classes.length === 0 ? 0 : classes.length + cautionWeeks;
 }

@@ -1,4 +1,4 @@
-import { type Paper, pxPerMm } from '#contract/paper/paperSize.ts';
+import { pxPerMm } from '#contract/paper/paperSize.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { massRange } from '#contract/season/farSentence.ts';
 import type { PlannedWeek } from '#contract/season/seasonPlan.ts';
@@ -13,27 +13,29 @@ import { SeasonHead } from '#web/charts/SeasonHead.tsx';
 import { SeasonRow } from '#web/charts/SeasonRow.tsx';
 import { screenRowPx } from '#web/charts/SeasonScene.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
+import { type FittedPage, FittedPages } from '#web/print/FittedPages.tsx';
+import { useFitting } from '#web/print/useFitting.ts';
 import { ClassLines } from '#web/setup/ClassLines.tsx';
 import type { LifterSeason, SeasonView } from '../SeasonView.ts';
 import { awayOf, seasonScene } from '../seasonRows.ts';
 import { type WeekShares, weekShares } from '../weekShares.ts';
-import { SeasonPaperHead } from './SeasonPaperHead.tsx';
+import { type SeasonPaper, SeasonPaperHead } from './SeasonPaperHead.tsx';
 import { StrengthOnPaper } from './StrengthOnPaper.tsx';
 
 const wideMm = { a4: 193, letter: 198 };
 
-/** One lifter's season on a page: the picture, strength under it, and a week a row with each lift's share at lockout. */
-export function LifterPage(props: {
-  season: SeasonView;
-  of: LifterSeason;
-  weeks: readonly PlannedWeek[];
-  paper: Paper;
-  clubName: string;
-  isInvented: boolean;
-  page: number;
-  pages: number;
-}) {
-  const { season, of, weeks, paper } = props;
+/** One lifter's season on as many pages as its weeks need: the picture, strength under it, and a week a row with each lift's share at lockout. */
+export function LifterPages(props: SeasonPaper) {
+  return (
+    <FittedPages rows={props.of.plan.weeks}>
+      {(page) => <LifterPage key={page.page} {...props} {...page} />}
+    </FittedPages>
+  );
+}
+
+function LifterPage(props: SeasonPaper & FittedPage<PlannedWeek>) {
+  const { season, of, rows: weeks, paper } = props;
+  const page = useFitting<HTMLElement>(0, props.onTooFull);
   const scene = seasonScene({ ...season, lifters: [of] }, null);
   const frame = {
     weekPx: (wideMm[paper] * pxPerMm) / scene.mondays.length,
@@ -47,6 +49,7 @@ export function LifterPage(props: {
     strength?.lifts.find((one) => one.lift === lift)?.weeks.find((one) => one.monday === monday);
   return (
     <section
+      ref={page}
       className={`paper season-paper ${paper}`}
       aria-label={`Season of ${of.lifter.name}, page ${props.page}`}
     >

@@ -1,38 +1,52 @@
-import type { Paper } from '#contract/paper/paperSize.ts';
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import { aheadSentence } from '#contract/season/aheadSentence.ts';
 import { nearLine } from '#contract/season/nearLine.ts';
-import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
+import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
 import { capital } from '#contract/words/capital.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord, startText } from '#contract/words/liftWords.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { type GroupAhead, useWeekAhead } from '../ahead/useWeekAhead.ts';
-import type { LifterSeason, SeasonView } from '../SeasonView.ts';
-import { SeasonPaperHead } from './SeasonPaperHead.tsx';
+import { type FittedPage, FittedPages } from '#web/print/FittedPages.tsx';
+import { useFitting } from '#web/print/useFitting.ts';
+import { type GroupAhead, useWeekAhead, type WeekAhead } from '../ahead/useWeekAhead.ts';
+import { type SeasonPaper, SeasonPaperHead } from './SeasonPaperHead.tsx';
 
-/** One lifter's near days on a page, to bar and bands; nothing where no day is near. */
-export function NearPage(props: {
-  season: SeasonView;
-  of: LifterSeason;
-  paper: Paper;
-  clubName: string;
-  isInvented: boolean;
-}) {
-  const { season, of, paper } = props;
+interface NearRow {
+  day: PlannedDay;
+  group: PlannedGroup;
+}
+
+/** One lifter's near days to bar and bands, on as many pages as they need; nothing where no day is near. */
+export function NearPages(props: SeasonPaper) {
+  const { season, of } = props;
   const last = season.nearUntil;
   const isNear = ({ date, closed }: PlannedDay) =>
     last !== null && date >= season.today && date <= last && closed === null;
-  const weeks = of.plan.weeks
-    .map((week) => ({ ...week, days: week.days.filter(isNear) }))
-    .filter(({ days }) => days.length > 0);
-  if (weeks.length === 0) return null;
-  const days = weeks.flatMap((week) => week.days);
+  const days = of.plan.weeks.flatMap((week) => week.days.filter(isNear));
+  const monday = of.plan.weeks[0]?.monday ?? season.today;
+  const ahead = useWeekAhead(season, of.lifter.id, { monday, days });
+  if (last === null || days.length === 0) return null;
   return (
-    <section className={`paper season-paper ${paper}`} aria-label={`Near days of ${of.lifter.name}`}>
-      <SeasonPaperHead {...props} title={of.lifter.name} page={1} pages={1} />
+    <FittedPages rows={days.flatMap((day) => day.groups.map((group): NearRow => ({ day, group })))}>
+      {(page) => <NearPage key={page.page} {...props} {...page} {...{ days, last, ahead }} />}
+    </FittedPages>
+  );
+}
+
+function NearPage(
+  props: SeasonPaper & FittedPage<NearRow> & { days: readonly PlannedDay[]; last: string; ahead: WeekAhead },
+) {
+  const { season, of, rows, days, last, ahead } = props;
+  const paper = useFitting<HTMLElement>(0, props.onTooFull);
+  return (
+    <section
+      ref={paper}
+      className={`paper season-paper ${props.paper}`}
+      aria-label={`Near days of ${of.lifter.name}, page ${props.page}`}
+    >
+      <SeasonPaperHead {...props} title={of.lifter.name} />
       <p>
-        <strong>Bars up to {shortDate(last!)}</strong>
+        <strong>Bars up to {shortDate(last)}</strong>
       </p>
       <table className="season-paper-weeks season-paper-near">
         <thead>
@@ -46,8 +60,11 @@ export function NearPage(props: {
           </tr>
         </thead>
         <tbody>
-          {weeks.map((week) => (
-            <NearRows key={week.monday} season={season} of={of} week={week} />
+          {rows.map(({ day, group }, at) => (
+            <tr key={`${day.date} ${group.askedId}`}>
+              <th scope="row">{rows[at - 1]?.day !== day && shortDate(day.date)}</th>
+              <NearCells group={group} ahead={ahead.of(day, group)} />
+            </tr>
           ))}
         </tbody>
       </table>
@@ -57,18 +74,6 @@ export function NearPage(props: {
         rules and whoever coaches come first.
       </p>
     </section>
-  );
-}
-
-function NearRows({ season, of, week }: { season: SeasonView; of: LifterSeason; week: PlannedWeek }) {
-  const ahead = useWeekAhead(season, of.lifter.id, week);
-  return week.days.flatMap((day) =>
-    day.groups.map((group, at) => (
-      <tr key={`${day.date} ${group.askedId}`}>
-        <th scope="row">{at === 0 && shortDate(day.date)}</th>
-        <NearCells group={group} ahead={ahead.of(day, group)} />
-      </tr>
-    )),
   );
 }
 
