@@ -1,4 +1,5 @@
 import type { ArchiveContent } from '#contract/archive/archiveContent.ts';
+import type { ArchiveLook } from '#contract/archive/archiveLook.ts';
 import type { FormerRecord } from '#contract/archive/formerRecord.ts';
 import type { ClubChanges, ClubState, Standing } from '#contract/changes/clubState.ts';
 import type { DoneChanges } from '#contract/changes/doneChange.ts';
@@ -76,16 +77,16 @@ export interface ClubStore {
     records: ClubRecords,
     rest?: Partial<Omit<ArchiveContent, 'records'>>,
   ): Promise<{ seq: number }>;
-  /**
-   * The same, once `keep` has put away all that was there, which lasts as long as it does: nobody writes between the two. Where somebody wrote
-   * meanwhile it is called once more, and what it is given then counts. Where it fails, nothing is replaced. `file`: where the same content
-   * stands as a club of the same id, from which it comes in a tenth of the time that others wait for.
-   */
+  /** The same, once `keep` has put away all that was there, which lasts as long as it does: nobody writes between the two. Where it fails, nothing is replaced. */
   replaceAll(
     content: ArchiveContent,
     keep: (before: ArchiveContent) => Promise<void>,
-    file?: string,
   ): Promise<{ seq: number }>;
+  /**
+   * The same by what stands in another file (`beside`) as a club of the same id, in a small part of the time that others wait for. All that was there
+   * is first kept as a club's file at `keptAs`. Null where the club is kept in no file.
+   */
+  swapAll: ((files: { beside: string; keptAs: string }) => Promise<{ seq: number }>) | null;
 
   /** Adds sets at the end of the log, all of them as one change or none. */
   logSets(given: readonly Given[]): Promise<{ sets: LoggedSet[]; seq: number }>;
@@ -149,4 +150,6 @@ export interface ClubStore {
   takenPlan(seasonId: string, number: number): Promise<TakenPlan | null>;
   /** Everything that an archive holds, of the log what is asked for, as it stood at one moment. Its long lists last as long as `use`. */
   snapshot<Result>(use: (content: ArchiveContent) => Promise<Result>, filter?: SetFilter): Promise<Result>;
+  /** What the club holds, counted and not read. */
+  look(): Promise<ArchiveLook>;
 }

@@ -16,8 +16,8 @@ export function exportArchive(store: ClubStore): Promise<string> {
 }
 
 /**
- * Replaces the whole club by an archive, all or nothing. What the club was until that moment is kept as an archive in a file beside
- * the club's own, which is on the disk before the club is another.
+ * Replaces the whole club by an archive, all or nothing. What the club was until that moment is kept in a file beside the club's own,
+ * which is on the disk before the club is another: a club's file, or an archive where the database is none.
  */
 export async function restoreArchive(
   store: ClubStore,
@@ -25,17 +25,15 @@ export async function restoreArchive(
 ): Promise<{ seq: number; keptAs: string }> {
   const read = readArchive(pieces);
   if ('problems' in read) throw new Refusal('invalid', read.problems[0].field, read.problems[0].message);
-  return inOwnFile(store, read.content, async (file) => {
-    let keptAs = '';
-    const { seq } = await store.replaceAll(
-      read.content,
-      async (before) => {
-        // Asked once more, since somebody wrote meanwhile: nothing was replaced since it was first kept.
-        if (keptAs !== '') await rm(keptAs);
-        keptAs = `${store.path}.before-restore-${new Date().toISOString().replaceAll(/[:.]/g, '-')}.json`;
-        await writeKept(keptAs, archivePieces(before));
-      },
-      file,
+  return inOwnFile(store, read.content, async (beside) => {
+    const kept = `${store.path}.before-restore-${new Date().toISOString().replaceAll(/[:.]/g, '-')}`;
+    if (store.swapAll) {
+      const keptAs = `${kept}.sqlite`;
+      return { ...(await store.swapAll({ beside, keptAs })), keptAs };
+    }
+    const keptAs = `${kept}.json`;
+    const { seq } = await store.replaceAll(read.content, (before) =>
+      writeKept(keptAs, archivePieces(before)),
     );
     return { seq, keptAs };
   });

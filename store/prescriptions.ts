@@ -77,19 +77,24 @@ export async function prescriptionOf(
   return row ? toPrescription(row) : null;
 }
 
+/** The prescriptions of the days that the club has, for who says what is asked of them. */
+export function prescriptionsThere(db: Kysely<Tables>, clubId: string) {
+  return db
+    .selectFrom('prescription')
+    .innerJoin('day', (join) =>
+      join.onRef('day.clubId', '=', 'prescription.clubId').onRef('day.id', '=', 'prescription.dayId'),
+    )
+    .where('prescription.clubId', '=', clubId)
+    .where('day.removedSeq', 'is', null);
+}
+
 /** Every prescription of the days that the club has, oldest of each day first. */
 export async function* allPrescriptions(
   db: Kysely<Tables>,
   clubId: string,
 ): AsyncGenerator<Prescription, void> {
-  const heads = await db
-    .selectFrom('prescription')
-    .innerJoin('day', (join) =>
-      join.onRef('day.clubId', '=', 'prescription.clubId').onRef('day.id', '=', 'prescription.dayId'),
-    )
+  const heads = await prescriptionsThere(db, clubId)
     .select(['prescription.dayId', 'prescription.number'])
-    .where('prescription.clubId', '=', clubId)
-    .where('day.removedSeq', 'is', null)
     .orderBy('prescription.dayId')
     .orderBy('prescription.number')
     .execute();

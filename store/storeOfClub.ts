@@ -1,6 +1,7 @@
 import type { EventEmitter } from 'node:events';
 import type { Kysely, Transaction } from 'kysely';
 import { type ArchiveContent, nothingBeside } from '#contract/archive/archiveContent.ts';
+import { lookOf } from '#contract/archive/archiveLook.ts';
 import {
   allKinds,
   type ClubRecords,
@@ -25,6 +26,7 @@ import { checkShape } from './checks.ts';
 import { clubToday } from './clubToday.ts';
 import { commitChange } from './commitChange.ts';
 import { correctSets } from './correctSets.ts';
+import { countLists } from './countLists.ts';
 import { keptRecords } from './keptRecords.ts';
 import { kindTable } from './kindTable.ts';
 import { logMarks } from './logMarks.ts';
@@ -154,22 +156,18 @@ export function storeOfClub(
       }),
     importRecords: (records, rest = {}) =>
       write((trx) => replaceClub(trx, writer, { ...nothingBeside, ...rest, records })),
-    async replaceAll(by, keep, file) {
-      const keepNow = async (trx: Transaction<Tables>) => {
+    replaceAll: (by, keep) =>
+      write(async (trx) => {
         await keep(await content(trx));
-        return latestSeq(trx, clubId);
-      };
-      const swaps = writeBeside !== null && file !== undefined;
-      // While others write, so that they do not wait for it; what they wrote meanwhile is kept below.
-      const keptSeq = swaps ? await read(keepNow) : null;
-      const replace = async (trx: Transaction<Tables>) => {
-        if ((await latestSeq(trx, clubId)) !== keptSeq) await keepNow(trx);
-        return swaps ? swapClub(trx, writer) : replaceClub(trx, writer, by);
-      };
-      const done = await (swaps ? writeBeside(file, clubId, replace) : writeAlone(clubId, replace));
-      news.emit('change', clubId, done.seq);
-      return done;
-    },
+        return replaceClub(trx, writer, by);
+      }),
+    swapAll:
+      writeBeside &&
+      (async (files) => {
+        const done = await writeBeside(files, clubId, (trx) => swapClub(trx, writer));
+        news.emit('change', clubId, done.seq);
+        return done;
+      }),
 
     logSets: async (given) => {
       const sets = checkSets(given);
@@ -244,6 +242,8 @@ export function storeOfClub(
     takenPlan: async (seasonId, number) =>
       seen.one('takenPlan', await takenPlanOf(db, clubId, seasonId, number)),
     snapshot: (use, filter) => read(async (trx) => use(await content(trx, filter))),
+    look: () =>
+      read(async (trx) => lookOf(seen.club(await allRecords(trx, clubId)), await countLists(trx, clubId))),
   };
 }
 

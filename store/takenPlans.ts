@@ -44,16 +44,21 @@ export async function takenPlanOf(
   return row ? toTakenPlan(row) : null;
 }
 
-/** Every one of the seasons that the club has, oldest of each season first. */
-export async function* allTakenPlans(db: Kysely<Tables>, clubId: string): AsyncGenerator<TakenPlan, void> {
-  const heads = await db
+/** Those of the seasons that the club has, for who says what is asked of them. */
+export function takenPlansThere(db: Kysely<Tables>, clubId: string) {
+  return db
     .selectFrom('takenPlan')
     .innerJoin('season', (join) =>
       join.onRef('season.clubId', '=', 'takenPlan.clubId').onRef('season.id', '=', 'takenPlan.seasonId'),
     )
-    .select(['takenPlan.seasonId', 'takenPlan.number'])
     .where('takenPlan.clubId', '=', clubId)
-    .where('season.removedSeq', 'is', null)
+    .where('season.removedSeq', 'is', null);
+}
+
+/** Every one of the seasons that the club has, oldest of each season first. */
+export async function* allTakenPlans(db: Kysely<Tables>, clubId: string): AsyncGenerator<TakenPlan, void> {
+  const heads = await takenPlansThere(db, clubId)
+    .select(['takenPlan.seasonId', 'takenPlan.number'])
     .orderBy('takenPlan.seasonId')
     .orderBy('takenPlan.number')
     .execute();

@@ -18,7 +18,6 @@ export function addressesOf(
   const { fromOn } = records.season.find(({ id }) => id === seasonId)!;
   const season = `/api/seasons/${seasonId}`;
   const crowd = shownBy(dayId, lifterId, today);
-  const paths = (shown: readonly { path: string }[]) => shown.map(({ path }) => path);
   return {
     'every screen': ['/api/club', `/api/club/changes?after=${seq}&madeAt=${madeAt}`],
     day: [...paths(crowd.day), `/api/days/${dayId}/prescription`, `/api/days/${dayId}/changed`],
@@ -39,4 +38,8 @@ export function addressesOf(
     ],
     copies: ['/api/copies'],
   };
+}
+
+function paths(shown: readonly { path: string }[]): string[] {
+  return shown.map(({ path }) => path);
 }

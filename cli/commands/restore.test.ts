@@ -40,7 +40,7 @@ test('a snapshot is taken, listed and restored by one command each, and what it 
   expect(restored.stdout).toContain('What was there until now is kept in');
   expect(await bars()).toEqual(before);
   const { stdout } = await call('snapshot', '--list');
-  const replaced = /until it was replaced.*?(\S+\.json)/.exec(stdout)![1]!;
+  const replaced = /until it was replaced.*?(\S+\.sqlite)/.exec(stdout)![1]!;
   expect((await call('restore', replaced)).status).toBe(0);
   expect(await bars()).toContain('Later');
   expect(await call('restore', 'another')).toMatchObject({

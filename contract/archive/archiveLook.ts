@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { allKinds, type KindName, kindNames } from '#contract/records/allKinds.ts';
+import { allKinds, type ClubRecords, type KindName, kindNames } from '#contract/records/allKinds.ts';
 import { dateOf } from '#contract/records/dateOf.ts';
 import { localDate } from '#contract/records/kind.ts';
 import type { Long } from '#contract/records/long.ts';
@@ -17,28 +17,40 @@ export const archiveLook = z.strictObject({
 });
 export type ArchiveLook = z.infer<typeof archiveLook>;
 
-/** Looks at what an archive, or the club as it is, holds. */
+/** How many there are in each of the lists that may be long, and the last moment that any of them names; null: none. */
+export type CountedLists = Record<
+  'prescriptions' | 'takenPlans' | 'sets',
+  { count: number; newestAt: string | null }
+>;
+
+/** Looks at what an archive holds, all of which is read for that. */
 export async function lookAt({
   records,
   prescriptions,
   takenPlans,
   sets,
 }: ArchiveContent): Promise<ArchiveLook> {
-  const plans = await counted(prescriptions, ({ solvedAt }) => solvedAt);
-  const taken = await counted(takenPlans, ({ takenAt }) => takenAt);
-  const log = await counted(sets, ({ loggedAt }) => loggedAt);
+  return lookOf(records, {
+    prescriptions: await counted(prescriptions, ({ solvedAt }) => solvedAt),
+    takenPlans: await counted(takenPlans, ({ takenAt }) => takenAt),
+    sets: await counted(sets, ({ loggedAt }) => loggedAt),
+  });
+}
+
+/** The same of whoever has counted already. */
+export function lookOf(records: ClubRecords, lists: CountedLists): ArchiveLook {
   const dates = [
     ...kindNames.flatMap((kind) => datesOf(kind, records[kind])),
-    ...[plans, taken, log].flatMap(({ newestAt }) => newestAt?.slice(0, dayLength) ?? []),
+    ...Object.values(lists).flatMap(({ newestAt }) => newestAt?.slice(0, dayLength) ?? []),
   ];
   const numbers = Object.fromEntries(kindNames.map((kind) => [kind, records[kind].length]));
   return {
     name: records.club[0]?.name ?? '',
     counts: {
       ...(numbers as Record<KindName, number>),
-      prescriptions: plans.count,
-      takenPlans: taken.count,
-      sets: log.count,
+      prescriptions: lists.prescriptions.count,
+      takenPlans: lists.takenPlans.count,
+      sets: lists.sets.count,
     },
     newestOn: dates.reduce<string | null>(
       (newest, on) => (newest !== null && newest > on ? newest : on),
@@ -47,7 +59,6 @@ export async function lookAt({
   };
 }
 
-/** How many there are, and the last moment that any of them names. */
 async function counted<Item>(list: Long<Item>, at: (item: Item) => string) {
   let [count, newestAt]: [number, string | null] = [0, null];
   for await (const item of list) {

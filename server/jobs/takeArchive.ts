@@ -25,5 +25,5 @@ export async function tryArchive(store: ClubStore, pieces: TextPieces): Promise<
     const { field, message } = error;
     return { problems: [{ field, message, line: null }] };
   }
-  return { archive: await lookAt(read.content), here: await store.snapshot(lookAt) };
+  return { archive: await lookAt(read.content), here: await store.look() };
 }

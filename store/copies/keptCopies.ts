@@ -10,6 +10,11 @@ export interface CopyFile extends KeptCopy {
   seq: number | null;
 }
 
+/** Clubs that were replaced were once kept as archives; every other copy is a file as a club's own. */
+export function isArchive({ path }: Pick<CopyFile, 'path'>): boolean {
+  return path.endsWith('.json');
+}
+
 /** Where snapshots of a club are put if nobody says otherwise. */
 export function snapshotFolderOf(clubPath: string): string {
   return `${clubPath}.snapshots`;
@@ -19,7 +24,7 @@ export function snapshotName(clubPath: string, at: Date, seq: number): string {
   return `${basename(clubPath)}.snapshot-${at.toISOString().replaceAll(/[:.]/g, '-')}-${seq}.sqlite`;
 }
 
-/** Every copy of a club, the newest first: snapshots in `folder`, archives of clubs that were replaced beside the club's file. */
+/** Every copy of a club, the newest first: snapshots in `folder`, clubs that were replaced beside the club's file. */
 export async function keptCopies(clubPath: string, folder: string): Promise<CopyFile[]> {
   const [snapshots, replaced] = await Promise.all([
     copiesIn(folder, `${basename(clubPath)}.snapshot-`, snapshotEnd),
@@ -38,7 +43,7 @@ export async function copyNamed(clubPath: string, folder: string, name: string):
 /** 2026-11-30T05-00-00-000Z, as a file may be called on every machine. */
 const moment = String.raw`(\d{4}-\d\d-\d\dT\d\d)-(\d\d)-(\d\d)-(\d{3}Z)`;
 const snapshotEnd = new RegExp(`^${moment}-(\\d+)\\.sqlite$`);
-const replacedEnd = new RegExp(`^${moment}\\.json$`);
+const replacedEnd = new RegExp(`^${moment}\\.(?:sqlite|json)$`);
 
 async function copiesIn(folder: string, beginning: string, end: RegExp): Promise<CopyFile[]> {
   const names = await readdir(folder).catch(() => []);

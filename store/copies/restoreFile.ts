@@ -9,7 +9,7 @@ import { syncToDisk } from '../open/syncToDisk.ts';
 import { openStore } from '../openStore.ts';
 import { Refusal } from '../Refusal.ts';
 import type { Writer } from '../Writer.ts';
-import type { CopyFile } from './keptCopies.ts';
+import { type CopyFile, isArchive } from './keptCopies.ts';
 
 /** Whether a club's file is there, can be opened and is whole page by page. */
 export function isWholeFile(path: string): boolean {
@@ -25,19 +25,19 @@ export function isWholeFile(path: string): boolean {
 }
 
 /**
- * Puts a copy where the club's file is damaged or gone: a snapshot whole, log of changes and all. The damaged file is moved aside, with what SQLite
+ * Puts a copy where the club's file is damaged or gone: one that is a club's file whole, log of changes and all. The damaged file is moved aside, with what SQLite
  * keeps beside it, and not deleted; says where to, null where there was none. Whoever is killed meanwhile leaves either what was there or a restoring
  * that the next who opens the club brings to its end. Refused while a server has the file.
  */
 export async function restoreFile(
   path: string,
-  copy: Pick<CopyFile, 'name' | 'kind' | 'path'>,
+  copy: Pick<CopyFile, 'name' | 'path'>,
   writer: Writer,
 ): Promise<string | null> {
   return holding(path, async () => {
     await makeWhole(waitingFor(path), async (beside) => {
-      if (copy.kind === 'snapshot') copyFileSync(copy.path, beside);
-      else await clubOfArchive(beside, copy, writer);
+      if (isArchive(copy)) await clubOfArchive(beside, copy, writer);
+      else copyFileSync(copy.path, beside);
       if (!isWholeFile(beside)) throw unusable(copy, 'it is damaged');
     });
     return takePlace(path);

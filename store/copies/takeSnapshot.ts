@@ -1,15 +1,6 @@
-import {
-  closeSync,
-  existsSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  renameSync,
-  rmSync,
-  statSync,
-} from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import SqliteFile from 'better-sqlite3';
+import { copyClub } from '../open/copyClub.ts';
 import { syncToDisk } from '../open/syncToDisk.ts';
 import { Refusal } from '../Refusal.ts';
 import { keptCopies, snapshotName } from './keptCopies.ts';
@@ -29,8 +20,7 @@ export async function takeSnapshot(clubPath: string, folder: string): Promise<{ 
     // Not the folders above it: where a second disk is not there, the first must not be filled in its place.
     if (!existsSync(folder)) mkdirSync(folder, { mode: 0o700 });
     removeHalves(folder);
-    const before = copyTo(half, clubPath);
-    const seq = checkCopy(half, before);
+    const { seq } = copyClub(clubPath, half);
     const name = snapshotName(clubPath, new Date(), seq);
     renameSync(half, join(folder, name));
     syncToDisk(folder);
@@ -56,59 +46,12 @@ const halfName = /^\.\d+-\d+\.half/;
 /** No copy takes so long. */
 const longestMs = 3_600_000;
 
-/** What a club holds, counted; every one of them only grows, but for a club that is replaced. */
-interface Counts {
-  seq: number;
-  changes: number;
-  replaced: number;
-}
-
-function copyTo(half: string, clubPath: string): Counts {
-  // People's bodies and birth dates: for the owner's eyes only, from the first byte.
-  closeSync(openSync(half, 'wx', 0o600));
-  const club = new SqliteFile(clubPath, { readonly: true, fileMustExist: true, timeout: patienceMs });
-  try {
-    const before = countsOf(club);
-    club.prepare('vacuum into ?').run(half);
-    return before;
-  } finally {
-    club.close();
-  }
-}
-
-/** The number of the last change in it. */
-function checkCopy(half: string, before: Counts): number {
-  syncToDisk(half);
-  const copy = new SqliteFile(half, { readonly: true, fileMustExist: true });
-  try {
-    const said = copy.pragma('integrity_check', { simple: true });
-    if (said !== 'ok') throw new Error(`The copy is damaged: ${String(said)}.`);
-    if ((copy.pragma('foreign_key_check') as unknown[]).length > 0)
-      throw new Error('In the copy something names what is not there.');
-    const counts = countsOf(copy);
-    if (counts.seq < before.seq || counts.changes < before.changes || counts.replaced < before.replaced)
-      throw new Error('The copy holds less than the club.');
-    return counts.seq;
-  } finally {
-    copy.close();
-  }
-}
-
-function countsOf(file: SqliteFile.Database): Counts {
-  const counts =
-    'select coalesce(max(seq), 0) as seq, count(*) as changes, coalesce(sum(replaced), 0) as replaced from "change"';
-  return file.prepare(counts).get() as Counts;
-}
-
 /** Of the newest the youngest days and hours stay; the one that was just taken always does. */
 async function removeOld(clubPath: string, folder: string): Promise<void> {
   const snapshots = (await keptCopies(clubPath, folder)).filter(({ kind }) => kind === 'snapshot');
   const stay = snapshotsToKeep(snapshots.map(({ takenAt }) => takenAt));
   for (const { path, takenAt } of snapshots) if (!stay.has(takenAt)) rmSync(path, { force: true });
 }
-
-/** An import holds the file for a while; a snapshot has time. */
-const patienceMs = 60_000;
 
 function whyNot(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';

@@ -16,9 +16,16 @@ export interface Database {
   patiently<T>(work: () => T | Promise<T>): Promise<T>;
   /** Runs a write as one transaction, alone among the writes to its club and in the order in which they come; on the disk when the promise resolves, refused in trouble. */
   write<T>(clubId: string, work: (trx: Transaction<Tables>) => Promise<T>): Promise<T>;
-  /** The same, with the tables of another file at hand as those of the schema `beside`; null: this database cannot do that. */
+  /**
+   * The same once all that is there just then stands in a copy at `keptAs`, with the tables of another file at hand as those of the schema
+   * `beside`. Others write while the copy is made. Null: this database cannot do that.
+   */
   writeBeside:
-    | (<T>(file: string, clubId: string, work: (trx: Transaction<Tables>) => Promise<T>) => Promise<T>)
+    | (<T>(
+        files: { beside: string; keptAs: string },
+        clubId: string,
+        work: (trx: Transaction<Tables>) => Promise<T>,
+      ) => Promise<T>)
     | null;
   /** Does what holds the database for long through another door of this program, behind every write that was asked for before: who writes meanwhile waits for its end, however long. */
   behindWrites<T>(work: () => Promise<T>): Promise<T>;

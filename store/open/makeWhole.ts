@@ -4,17 +4,27 @@ import { syncToDisk } from './syncToDisk.ts';
 
 /**
  * Makes a file under a name beside its own, and gives it that when it is whole and on the disk: whoever is killed meanwhile leaves
- * nothing that could be taken for the file. One that came to stand at `path` meanwhile stays.
+ * nothing that could be taken for the file. One that came to stand at `path` meanwhile stays. Whoever still has something to do that the
+ * file must be there for calls `finish` before that.
  */
-export async function makeWhole(path: string, make: (beside: string) => Promise<void>): Promise<void> {
+export async function makeWhole<Result>(
+  path: string,
+  make: (beside: string, finish: () => void) => Promise<Result>,
+): Promise<Result> {
   const folder = dirname(resolve(path));
   sweepAway(folder);
   const beside = `${path}.making-${process.pid}-${++made}`;
-  try {
-    await make(beside);
+  let isNamed = false;
+  const finish = () => {
     syncToDisk(beside);
     name(beside, path);
     syncToDisk(folder);
+    isNamed = true;
+  };
+  try {
+    const result = await make(beside, finish);
+    if (!isNamed) finish();
+    return result;
   } finally {
     removeAll(beside);
   }

@@ -10,13 +10,17 @@ import {
   SqliteAdapter,
   SqliteDialect,
   SqliteDriver,
+  type Transaction,
   type TransactionSettings,
 } from 'kysely';
 import { Refusal } from '../Refusal.ts';
 import type { Tables } from '../schema.ts';
+import { catchUp } from './catchUp.ts';
+import { copyClub } from './copyClub.ts';
 import type { Database } from './Database.ts';
 import { fileFault, isDamage, notOnDisk } from './fileFault.ts';
 import { lookAtFile } from './lookAtFile.ts';
+import { makeWhole } from './makeWhole.ts';
 import { noFile, ownFile, refuseOther } from './ownFile.ts';
 import { patienceWith } from './patience.ts';
 import { preparedOnce } from './preparedOnce.ts';
@@ -92,6 +96,22 @@ export async function openSqlite(
     }
   }
 
+  const writeBeside: Database['writeBeside'] = ({ beside, keptAs }, _clubId, work) =>
+    makeWhole(keptAs, async (copy, finish) => {
+      try {
+        refuseInTrouble();
+        copyClub(path, copy);
+      } catch (error) {
+        throw told(error);
+      }
+      const replace = (trx: Transaction<Tables>) => {
+        catchUp(copy, path);
+        finish();
+        return work(trx);
+      };
+      return write(() => attached(beside, () => db.transaction().execute(replace)));
+    });
+
   return {
     db,
     path,
@@ -102,7 +122,7 @@ export async function openSqlite(
     },
     patiently,
     write: (_clubId, work) => write(() => db.transaction().execute(work)),
-    writeBeside: (other, _clubId, work) => write(() => attached(other, () => db.transaction().execute(work))),
+    writeBeside: path === inMemory ? null : writeBeside,
     behindWrites,
     read: (work) => db.transaction().setAccessMode('read only').execute(work),
   };

@@ -10,7 +10,9 @@ import { kindsOwnedBy } from '#contract/records/ownRecords.ts';
 import { arbitraryRecord } from '#contract/tests/arbitraryRecord.ts';
 import { exportArchive, restoreArchive } from '../archive.ts';
 import type { ClubStore } from '../ClubStore.ts';
+import { readCopy } from '../copies/readCopy.ts';
 import { databases } from './databases.ts';
+import { tester } from './openClub.ts';
 import { smallClub, smallClubKept } from './smallClub.ts';
 import { squatSet } from './squatSet.ts';
 
@@ -21,6 +23,9 @@ const good = JSON.parse(await writeArchive({ records: smallClub(), ...nothingBes
 
 const idsIn = (archive: string): string[] =>
   JSON.parse(archive).records.bar.map(({ id }: { id: string }) => id);
+/** What was there before, as an archive. */
+const keptText = (path: string) =>
+  readCopy({ path }, 'club', tester, async (archive) => [...archive].join(''));
 const full = async () => {
   throw new Error('The disk is full.');
 };
@@ -150,12 +155,12 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
     expect([records.day, records.box, prescriptions]).toEqual([[], [], []]);
   });
 
-  test('keeps what it replaces as an archive beside the file', async () => {
+  test('keeps what it replaces in a file beside the club’s', async () => {
     await store.create('bar', { label: 'Old bar', massKg: 20 });
     const before = await exportArchive(store);
     const text = await writeArchive({ records: smallClub(), ...nothingBeside });
     const { keptAs, seq } = await restoreArchive(store, [text]);
-    expect(await readFile(keptAs, 'utf8')).toBe(before);
+    expect(await keptText(keptAs)).toBe(before);
     expect(await exportArchive(store)).toBe(text);
     expect(seq).toBe(await store.latestSeq());
   });
@@ -171,7 +176,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
       await new Promise((resolve) => setImmediate(resolve));
     }
     const { keptAs } = await restoring;
-    const kept = [...idsIn(await readFile(keptAs, 'utf8')), ...idsIn(await exportArchive(store))];
+    const kept = [...idsIn(await keptText(keptAs)), ...idsIn(await exportArchive(store))];
     expect(written.filter((id) => !kept.includes(id))).toEqual([]);
   });
 
@@ -184,7 +189,7 @@ describe.each(databases)('an archive on $name', ({ open, takesNul }) => {
     const { keptAs } = await restoreArchive(store, [
       await writeArchive({ records: smallClub(), ...nothingBeside }),
     ]);
-    expect(await readFile(keptAs, 'utf8')).toBe(before);
+    expect(await keptText(keptAs)).toBe(before);
     expect(await throughAnEmptyFile(before)).toBe(before);
   });
 

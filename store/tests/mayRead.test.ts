@@ -60,6 +60,7 @@ type Way = Exclude<
       | 'hasSets'
       | 'logDays'
       | 'bandReps'
+      | 'swapAll'
     )
   | (
       | 'create'
@@ -94,6 +95,7 @@ function waysOf({ open, from, lifterId, sets }: Awaited<ReturnType<typeof clubWi
     takenPlans: (store) => store.takenPlans('season-1'),
     takenPlan: (store) => store.takenPlan('season-1', 1),
     snapshot: (store) => wholeOf(store),
+    look: (store) => store.look(),
     change: async (store) => {
       const how = { found: { name: 'Ida', note: '' }, wanted: { name: 'Ada', note: 'mine' } };
       return store.change('lifter', lifterId, how).catch(({ message, clash }) => ({ message, clash }));
