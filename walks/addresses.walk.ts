@@ -23,6 +23,16 @@ test('any number of addresses typed one after another open, though each page lis
   }
 });
 
+test('an address of a season that leads nowhere says so, and shows no plan in its place', async ({
+  page,
+}) => {
+  await page.goto('/season/season-early/nothing');
+  await expect(page.getByText('There is no such part of a season.')).toBeVisible();
+  await expect(page.getByRole('slider')).toHaveCount(0);
+  await page.goto('/season/season-early/lifter/lifter-emre/nothing');
+  await expect(page.getByText('There is no such page; it may have been removed.')).toBeVisible();
+});
+
 test('units are chosen once, for this device: at the head of a wide screen, at the foot of a phone, and stay after a reload', async ({
   page,
 }) => {

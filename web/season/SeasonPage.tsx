@@ -90,6 +90,8 @@ export function SeasonPage(props: { season: Season; part: string | undefined; of
         <WhoPart season={season} />
       ) : part === 'taken' ? (
         <Taken number={of} season={season} offer={offer} />
+      ) : part !== undefined ? (
+        <p>There is no such part of a season.</p>
       ) : (
         <>
           <ChangedLine offer={offer} />

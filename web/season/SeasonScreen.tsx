@@ -53,11 +53,14 @@ export function SeasonScreen() {
       <Route path="/:id/:part?">
         {({ id, part }) => seasonOf(id, (season) => <SeasonPage season={season} part={part} />)}
       </Route>
+      <Route>
+        <Nothing what="page" />
+      </Route>
     </Switch>
   );
 }
 
-function Nothing({ what }: { what: 'season' | 'method' }) {
+function Nothing({ what }: { what: 'season' | 'method' | 'page' }) {
   return (
     <p>
       There is no such {what}; it may have been removed. <Link href="/">Season</Link>
