@@ -129,7 +129,8 @@ async function whole(
   at: Parameters<Whole['does']>[0],
 ): Promise<void> {
   const seen = await server.watch(name);
-  const logged = somebodyLogs(server.url, some);
+  const lifterIds = at.records.lifter.map(({ id }) => id);
+  const logged = somebodyLogs(server.url, some, lifterIds);
   const from = performance.now();
   const outcome = await does(at).catch(String);
   const lastedS = (performance.now() - from) / 1000;
