@@ -1,3 +1,4 @@
+import { setImmediate as othersFirst } from 'node:timers/promises';
 import { Hono } from 'hono';
 import { z } from 'zod';
 import type { DayPlan } from '#contract/day/dayPlan.ts';
@@ -89,6 +90,8 @@ export function dayRoutes(
         });
         const [first] = sets;
         if (first === undefined) continue;
+        // Curves of bands that were never asked for are fitted here: others are answered between two lifters.
+        await othersFirst();
         const ends = endsOfSet(records, first);
         const [bottomKg, lockoutKg] = [ends?.bottomKg ?? null, ends?.lockoutKg ?? null];
         told.push({ groupId: group.id, lifterId, sets, bottomKg, lockoutKg });
