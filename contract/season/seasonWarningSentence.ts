@@ -1,6 +1,6 @@
 import { capital } from '#contract/words/capital.ts';
 import { counted } from '#contract/words/counted.ts';
-import { shortDate } from '#contract/words/dayWords.ts';
+import { longDate, shortDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { percent, percentToTenth } from '#contract/words/percent.ts';
 import type { SeasonWarning } from './seasonPlan.ts';
@@ -43,7 +43,7 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
     case 'strayByHand':
       return `${shortDate(warning.date)}: what you set by hand (${warning.askedId}) no longer applies, since the plan has no such work on that day. Set it on another day, or remove it.`;
     case 'meetLeftOut':
-      return `${warning.title} on ${shortDate(warning.date)} is not planned for: a meet must be after the first day of the season, within two years, and on a day of its own. Change the meet or the season.`;
+      return `${warning.title} on ${longDate(warning.date)} is not planned for: a meet must be after the first day of the season, within two years, and on a day of its own. Change the meet or the season.`;
     case 'levelUnknown':
       return `How strong this lifter is in the ${liftWord(warning.lift)} is not known, so the bands are those for the least strong. Enter a best and a body mass.`;
     case 'restricted': {

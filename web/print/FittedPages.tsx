@@ -17,7 +17,7 @@ export function FittedPages<Row>(props: {
   const { rows } = props;
   const [parts, setParts] = useState(1);
   const onTooFull = parts < rows.length ? () => setParts(parts + 1) : undefined;
-  return inPages(rows, Math.ceil(rows.length / parts)).map((some, at, all) =>
+  return inPages(rows, Math.max(1, Math.ceil(rows.length / parts))).map((some, at, all) =>
     props.children({ rows: some, page: at + 1, pages: all.length, onTooFull }),
   );
 }

@@ -1,4 +1,5 @@
 import { dayNumber } from '#contract/calendar/dayNumber.ts';
+import { mondayOf } from '#contract/calendar/isoWeek.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Restriction } from '#contract/records/lifters.ts';
 import type { PlannedWeek } from '#contract/season/seasonPlan.ts';
@@ -16,10 +17,15 @@ export interface SeasonScene {
   todayAt: number | null;
 }
 
-/** `lift` null: all lifts together. Lifters with the same plan have their weeks worked out once. */
+/**
+ * `lift` null: all lifts together. Lifters with the same plan have their weeks worked out once. Where nothing is planned for anybody, since all
+ * meets are left out, it is the week of today alone.
+ */
 export function seasonScene({ method, lifters, today }: SeasonView, lift: Lift | null): SeasonScene {
-  const mondays = [...new Set(lifters.flatMap(({ plan }) => plan.weeks.map(({ monday }) => monday)))].sort();
-  const first = mondays[0] ?? today;
+  const planned = new Set(lifters.flatMap(({ plan }) => plan.weeks.map(({ monday }) => monday)));
+  if (planned.size === 0) planned.add(mondayOf(today));
+  const mondays = [...planned].sort();
+  const first = mondays[0]!;
   const at = (date: string) => (dayNumber(date) - dayNumber(first) + 0.5) / 7;
   const patternOf = new Map(method.phases.map(({ id }, place) => [id, place]));
   const sharesOf = new Map<PlannedWeek, WeekShares>();
