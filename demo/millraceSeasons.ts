@@ -25,7 +25,7 @@ const ENTRIES = {
   },
 } as const;
 
-/** The class that each means to be in, by the limits of 2024 as member federations of the IPF publish them; who is not named is in the heaviest. */
+/** The class that each means to be in, by the limits of 2024 as member federations of the IPF publish them (the year from memory); who is not named is in the heaviest. */
 const CLASS_LIMIT_KG: Readonly<Record<string, number>> = {
   ilse: 52,
   tereza: 63,
