@@ -29,7 +29,8 @@ export async function restoreArchive(
     const kept = `${store.path}.before-restore-${new Date().toISOString().replaceAll(/[:.]/g, '-')}`;
     if (store.swapAll) {
       const keptAs = `${kept}.sqlite`;
-      return { ...(await store.swapAll({ beside, keptAs })), keptAs };
+      const { seq } = await store.swapAll({ beside, keptAs });
+      return { seq, keptAs };
     }
     const keptAs = `${kept}.json`;
     const { seq } = await store.replaceAll(read.content, (before) =>
