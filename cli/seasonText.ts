@@ -1,5 +1,4 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import { classSentences } from '#contract/season/classSentences.ts';
 import type { AskedPlan, ClubSeason } from '#contract/season/clubSeason.ts';
 import type { GearWarning } from '#contract/season/gearWarning.ts';
 import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
@@ -7,7 +6,7 @@ import { nearWeeksSentence } from '#contract/season/nearUntil.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
-import { classesAhead } from '#reckon/season/classesAhead.ts';
+import { classTexts } from '#reckon/season/classesAhead.ts';
 import type { LifterNearDay } from './nearDaysOf.ts';
 import { nearDaysText } from './nearDaysText.ts';
 import { table } from './table.ts';
@@ -31,13 +30,7 @@ export function seasonText(
       warningSentences(warnings).map(({ sentence }) => `${nameOf(lifterId)}: ${sentence}`),
     );
     const classes = season.lifters.flatMap(({ entryId, lifterId }) =>
-      classesAhead(
-        records,
-        records.seasonEntry.filter(({ id }) => id === entryId),
-        today,
-      )
-        .map((one) => classSentences(one, records.club[0]?.massUnit ?? 'kg'))
-        .map(({ says, caution }) => `${nameOf(lifterId)}: ${says}${caution === null ? '' : ` ${caution}`}`),
+      classTexts(records, entryId, today).map((says) => `${nameOf(lifterId)}: ${says}`),
     );
     const days = near?.filter(({ seasonId }) => seasonId === season.seasonId);
     const ahead = days ? [nearDaysText(records, days, today)] : [];

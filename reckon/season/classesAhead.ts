@@ -1,6 +1,7 @@
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import { notOfAge } from '#contract/records/notOfAge.ts';
 import type { ClassAhead } from '#contract/season/classAhead.ts';
+import { classSentences } from '#contract/season/classSentences.ts';
 import type { ClassOfLifter } from '#contract/season/clubSeason.ts';
 import { compareText } from '#core/numeric/compareText.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
@@ -41,4 +42,17 @@ export function classesAhead(
       }),
   );
   return [...new Map(ahead.map((one) => [`${one.meetId} ${one.upToKg}`, one])).values()];
+}
+
+/** The same of one entry, each as a text for who has no screen: in the unit that the club weighs in. */
+export function classTexts(
+  records: Pick<ClubRecords, 'club' | 'meet' | 'bodyMass' | 'lifter' | 'seasonEntry'>,
+  entryId: string,
+  today: string,
+): string[] {
+  const entries = records.seasonEntry.filter(({ id }) => id === entryId);
+  return classesAhead(records, entries, today).map((ahead) => {
+    const { says, caution } = classSentences(ahead, records.club[0]?.massUnit ?? 'kg');
+    return caution === null ? says : `${says} ${caution}`;
+  });
 }

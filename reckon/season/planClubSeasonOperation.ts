@@ -4,12 +4,11 @@ import { allKinds, type ClubRecords, type KindName, kindNames } from '#contract/
 import { faultsOf } from '#contract/records/faultsOf.ts';
 import { localDate, recordId } from '#contract/records/kind.ts';
 import { method } from '#contract/records/method.ts';
-import { classSentences } from '#contract/season/classSentences.ts';
 import { clubSeason as clubSeasonShape } from '#contract/season/clubSeason.ts';
 import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
 import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
-import { classesAhead } from './classesAhead.ts';
+import { classTexts } from './classesAhead.ts';
 import { clubSeason } from './clubSeason.ts';
 import { gearAhead } from './gearAhead.ts';
 
@@ -71,13 +70,9 @@ export const planClubSeasonOperation = operation({
         ...season.plans.flatMap(({ warnings }, plan) =>
           warningSentences(warnings).map(({ sentence }) => ({ plan, lifterId: null, says: sentence })),
         ),
-        ...season.lifters.flatMap(({ entryId, lifterId }) => {
-          const entry = records.seasonEntry.filter(({ id }) => id === entryId);
-          return classesAhead(records, entry, today).map((ahead) => {
-            const { says, caution } = classSentences(ahead, records.club[0]!.massUnit);
-            return { plan: null, lifterId, says: caution === null ? says : `${says} ${caution}` };
-          });
-        }),
+        ...season.lifters.flatMap(({ entryId, lifterId }) =>
+          classTexts(records, entryId, today).map((says) => ({ plan: null, lifterId, says })),
+        ),
         ...season.lifters.flatMap(({ lifterId, warnings }) =>
           warningSentences(warnings).map(({ sentence }) => ({ plan: null, lifterId, says: sentence })),
         ),
