@@ -87,7 +87,10 @@ export function SeasonPage(props: { season: Season; part: string | undefined; of
           Nobody is in this season yet. <Link href={`/${kept.id}/who`}>Add lifters</Link>
         </p>
       ) : part === 'who' ? (
-        <WhoPart season={season} />
+        <>
+          {season.lifters.length > 0 && <ChangedLine offer={offer} />}
+          <WhoPart season={season} />
+        </>
       ) : part === 'taken' ? (
         <Taken number={of} season={season} offer={offer} />
       ) : part !== undefined ? (
@@ -125,7 +128,7 @@ function Taken(props: { number: string | undefined; season: SeasonView; offer: S
   );
 }
 
-/** Says above the picture that it is not what holds. */
+/** Says above the picture, and where the meets are changed, that what is planned now is not what holds. */
 function ChangedLine({ offer: { plan, taken, differences } }: { offer: SeasonOffer }) {
   const holds = taken.at(-1);
   if (holds !== undefined && differences.length === 0) return null;
@@ -133,7 +136,7 @@ function ChangedLine({ offer: { plan, taken, differences } }: { offer: SeasonOff
     <p className="season-changed">
       {holds === undefined
         ? 'This plan has not been taken yet. '
-        : `Plan ${holds.number} still holds; this one differs from it for ${counted(differences.length, 'lifter')}. `}
+        : `Plan ${holds.number} still holds; what is planned now differs from it for ${counted(differences.length, 'lifter')}. `}
       <Link href={`/${plan.seasonId}/taken`}>
         {holds === undefined ? 'Take it' : 'See what changes, and why'}
       </Link>
