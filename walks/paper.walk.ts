@@ -203,3 +203,23 @@ test("a lifter's page on paper keeps its figures and shows nothing to press", as
   await expect(chosen).toBeVisible();
   await expect(other).toBeHidden();
 });
+
+test('the Day screen itself, printed, gives each lifter a line of the table', async ({ page, address }) => {
+  const solve = await page.request.post('/api/days/day-speed-squat/solve', { headers: { origin: address } });
+  expect(solve.ok()).toBe(true);
+  await page.goto('/day/day-speed-squat');
+  await expect(page.locator('.allocation .at-bar').first()).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  // As wide as A4 between the margins that browsers leave, CSS Values and Units 4, 6.2: 190 mm at 96 px an inch.
+  await page.setViewportSize({ width: 718, height: 1000 });
+  const names = page.locator('.allocation .lifter-name');
+  const lines = await names.evaluateAll((all) =>
+    all.map(
+      (one) => one.getBoundingClientRect().height / Number.parseFloat(getComputedStyle(one).lineHeight),
+    ),
+  );
+  expect(lines.length).toBeGreaterThan(4);
+  expect(Math.max(...lines)).toBeLessThan(3);
+  await expect(page.getByRole('columnheader', { name: 'At lockout' }).first()).toBeVisible();
+  await expect(page.getByRole('columnheader', { name: 'Log' })).toHaveCount(0);
+});
