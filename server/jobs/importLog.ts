@@ -5,7 +5,8 @@ import { meantBars, withMeantBar } from '#contract/log/meantBar.ts';
 import { readLog } from '#contract/log/readLog.ts';
 import type { SlipAsked, SlipTaking } from '#contract/log/slipAsked.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import type { GivenSet } from '#contract/records/loggedSet.ts';
+import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
+import { grouped } from '#core/evidence/grouped.ts';
 import { type SlipInFile, slipsInFile } from '#reckon/log/slipsInFile.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';
@@ -49,15 +50,37 @@ export async function importLog(
   };
 }
 
-/** What the log does not have, and which of it looks slipped. What was taken in earlier as it was meant is there already. */
+/** What the log does not have, and which of it looks slipped. One lifter after the other: of a long log one lifter's is held at a time. */
 async function newIn(
   store: ClubStore,
   sets: readonly GivenSet[],
 ): Promise<{ fresh: NewSet[]; slips: SlipInFile[] }> {
-  if (sets.length === 0) return { fresh: [], slips: [] };
-  const { records, log } = await clubWithFormerGear(store);
+  const today = await store.today();
+  const placesOf = grouped([...sets.keys()], (at) => sets[at]!.lifterId);
+  const all: { fresh: NewSet[]; slips: SlipInFile[] } = { fresh: [], slips: [] };
+  for (const [lifterId, places] of placesOf) {
+    const { records, log } = await clubWithFormerGear(store, { lifterId });
+    const own = newOfLifter(
+      places.map((at) => sets[at]!),
+      log,
+      records,
+      today,
+    );
+    for (const { set, at } of own.fresh) all.fresh.push({ set, at: places[at]! });
+    for (const slip of own.slips) all.slips.push({ ...slip, at: slip.at.map((at) => places[at]!) });
+  }
+  return { ...all, fresh: all.fresh.toSorted((a, b) => a.at - b.at) };
+}
+
+/** The same of one lifter, whose log this is. What was taken in earlier as it was meant is there already. */
+function newOfLifter(
+  sets: readonly GivenSet[],
+  log: readonly LoggedSet[],
+  records: ClubRecords,
+  today: string,
+): { fresh: NewSet[]; slips: SlipInFile[] } {
   const asWritten = againstLog(sets, log);
-  const found = slipsInFile(asWritten, log, records, await store.today());
+  const found = slipsInFile(asWritten, log, records, today);
   const meant = [...sets];
   for (const { looksLike, at } of found) for (const i of at) meant[i] = withMeantBar(sets[i]!, looksLike);
   const fresh = againstLog(meant, log);
