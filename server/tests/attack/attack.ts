@@ -64,8 +64,8 @@ async function found(path: string): Promise<void> {
   await store.close();
 }
 
-/** What the last life, which nobody kills, sees at least. */
-const replacementsInLife = 1;
+/** What the last life, which nobody kills, sees at least: an archive and a snapshot come by turns. */
+const replacementsInLife = 2;
 const lastWrites = 60;
 
 async function oneLife(
