@@ -17,6 +17,7 @@ import type { Change } from './changeLog.ts';
 import type { LogMark } from './logMarks.ts';
 import type { PageEnd, SetsPage } from './logPages.ts';
 import type { SetFilter } from './logQuery.ts';
+import type { FileSet } from './takeSetsIn.ts';
 import type { TouchedSet } from './touchedSets.ts';
 
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
@@ -90,6 +91,8 @@ export interface ClubStore {
 
   /** Adds sets at the end of the log, all of them as one change or none. */
   logSets(given: readonly Given[]): Promise<{ sets: LoggedSet[]; seq: number }>;
+  /** The same of many new sets, for which nobody who writes waits long. */
+  takeSetsIn(given: readonly FileSet[]): Promise<{ seq: number }>;
   /** Marks a set as a mistake; it stays readable and no longer counts. */
   strikeSet(id: string): Promise<{ seq: number }>;
   restoreSet(id: string): Promise<{ seq: number }>;

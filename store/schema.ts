@@ -57,4 +57,6 @@ export type Tables = { [K in KindName]: RowOf<K> } & {
   prescription: PrescriptionRow;
   takenPlan: TakenPlanRow;
   loggedSet: LoggedSetRow;
+  /** Sets of a file that is taken in: `clubId` is their name there. No table of the file, see setsAside.ts. */
+  setAside: LoggedSetRow;
 };

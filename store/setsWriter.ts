@@ -5,26 +5,28 @@ import { cellsOf } from './rows.ts';
 import type { LoggedSetRow, Tables } from './schema.ts';
 
 /**
- * Writes sets as they are, and says how many the log had not by their ids: those that it had stay. A query is spelled once for all
+ * Writes sets as they are, and says how many `into` had not by their ids: those that it had stay. A query is spelled once for all
  * lots of the same length.
  */
 export function setsWriter(
   db: Kysely<Tables>,
   clubId: string,
+  into: 'loggedSet' | 'setAside' = 'loggedSet',
 ): (sets: readonly LoggedSet[]) => Promise<number> {
   const { adapter } = db.getExecutor();
-  const queries = spelled.get(adapter) ?? new Map<number, CompiledQuery>();
+  const queries = spelled.get(adapter) ?? new Map<string, CompiledQuery>();
   spelled.set(adapter, queries);
 
   function queryOf(rows: LoggedSetRow[]): CompiledQuery {
-    const known = queries.get(rows.length);
+    const key = `${into} ${rows.length}`;
+    const known = queries.get(key);
     if (known) return { ...known, parameters: rows.flatMap((row) => Object.values(row)) };
     const query = db
-      .insertInto('loggedSet')
+      .insertInto(into)
       .values(rows)
       .onConflict((conflict) => conflict.columns(['clubId', 'id']).doNothing())
       .compile();
-    queries.set(rows.length, query);
+    queries.set(key, query);
     return query;
   }
 
@@ -41,8 +43,8 @@ export function setsWriter(
   };
 }
 
-/** By the kind of database, then by how many sets are written at once. */
-const spelled = new WeakMap<object, Map<number, CompiledQuery>>();
+/** By the kind of database, then by where and how many sets are written at once. */
+const spelled = new WeakMap<object, Map<string, CompiledQuery>>();
 
 /** 24 columns each: well below what SQLite allows as parameters of one query (32,766). */
 export const setsInOneQuery = 200;

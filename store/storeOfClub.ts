@@ -47,6 +47,7 @@ import { seenBy } from './seenBy.ts';
 import { markSet } from './strikeSets.ts';
 import { swapClub } from './swapClub.ts';
 import { allTakenPlans, appendTakenPlan, takenHeads, takenPlanOf } from './takenPlans.ts';
+import { takeSetsIn } from './takeSetsIn.ts';
 import { type TouchedSet, touchedSets } from './touchedSets.ts';
 import { undoChange } from './undoChange.ts';
 import type { Writer } from './Writer.ts';
@@ -56,23 +57,21 @@ import { whatWasDone } from './whatWasDone.ts';
 export type ChangeNews = EventEmitter<{ change: [clubId: string, seq: number] }>;
 
 /** One club of a database as one person keeps it. What it gives out of what is kept has passed `rule`. */
-export function storeOfClub(
-  { db, path, mark, trouble, stopWriting, behindWrites, read, write: writeAlone, writeBeside }: Database,
-  writer: Writer,
-  news: ChangeNews,
-  rule: MayRead,
-): ClubStore {
+export function storeOfClub(database: Database, writer: Writer, news: ChangeNews, rule: MayRead): ClubStore {
+  const { db, path, mark, trouble, stopWriting, behindWrites, read, writeBeside } = database;
   const { clubId, who } = writer;
   const seen = seenBy(who, rule);
 
-  /** Runs a write in a transaction of its own and tells the listeners once it is on the disk. */
-  async function write<T extends { seq: number }>(
-    work: (trx: Transaction<Tables>) => Promise<T>,
-  ): Promise<T> {
-    const done = await writeAlone(clubId, work);
+  /** Tells the listeners of a change once it is on the disk. */
+  async function told<T extends { seq: number }>(change: Promise<T>): Promise<T> {
+    const done = await change;
     news.emit('change', clubId, done.seq);
     return done;
   }
+
+  /** Runs a write in a transaction of its own. */
+  const write = <T extends { seq: number }>(work: (trx: Transaction<Tables>) => Promise<T>) =>
+    told(database.write(clubId, work));
 
   async function put<K extends KindName>(
     trx: Transaction<Tables>,
@@ -161,17 +160,16 @@ export function storeOfClub(
         await keep(await content(trx));
         return replaceClub(trx, writer, by);
       }),
-    swapAll:
-      writeBeside &&
-      (async (files) => {
-        const done = await writeBeside(files, clubId, (trx) => swapClub(trx, writer));
-        news.emit('change', clubId, done.seq);
-        return done;
-      }),
+    swapAll: writeBeside && ((files) => told(writeBeside(files, clubId, (trx) => swapClub(trx, writer)))),
 
     logSets: async (given) => {
       const sets = checkSets(given);
       return write((trx) => logSets(trx, writer, sets));
+    },
+    async takeSetsIn(given) {
+      checkSets(given);
+      const { seq } = await told(takeSetsIn(database, writer, given));
+      return { seq };
     },
     strikeSet: (id) => markOne(id, 'struck'),
     restoreSet: (id) => markOne(id, 'restored'),

@@ -46,7 +46,7 @@ export async function importLog(
     lastOn: dates.at(-1) ?? null,
     lifters: records.lifter.filter(({ id }) => ids.has(id)).map(({ name }) => name),
     dryRun,
-    seq: takes ? (await store.logSets(taken)).seq : seq,
+    seq: takes ? (await store.takeSetsIn(taken)).seq : seq,
   };
 }
 

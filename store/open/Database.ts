@@ -4,6 +4,8 @@ import type { Tables } from '../schema.ts';
 /** An open database. The queries are the same for every one; what each does in its own way is behind this door. */
 export interface Database {
   db: Kysely<Tables>;
+  /** Whether all that is asked of it goes through one connection, in a transaction or not. */
+  isOneConnection: boolean;
   /** The file that holds it, or beside which files about it are kept. */
   path: string;
   /** What tells its file from another at the same path; null where there is none. */

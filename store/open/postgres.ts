@@ -20,6 +20,7 @@ export async function openPostgres(pool: PostgresPool, path: string): Promise<Da
   let stopped: string | null = null;
   return {
     db,
+    isOneConnection: false,
     path,
     mark: null,
     trouble: () => stopped,

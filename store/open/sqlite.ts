@@ -114,6 +114,7 @@ export async function openSqlite(
 
   return {
     db,
+    isOneConnection: true,
     path,
     mark: file.mark,
     trouble,

@@ -30,16 +30,8 @@ export const cutShort: Record<string, (path: string) => Promise<Look>> = {
     };
   },
 
-  async log(path) {
-    await clubIn(path);
-    return async (left) => {
-      const store = await openClub(left);
-      const sets = await store.loggedSets();
-      await store.close();
-      assert([0, 40].includes(sets.length), `${sets.length} sets`);
-      return sets.length === 0 ? 'old' : 'new';
-    };
-  },
+  log: fortySets,
+  takeIn: fortySets,
 
   /** What is replaced is kept, whole. */
   async replace(path) {
@@ -100,6 +92,18 @@ export const cutShort: Record<string, (path: string) => Promise<Look>> = {
 
   ...Object.fromEntries(dumps.map((dump) => [`open ${dump}`, (path: string) => older(path, dump)])),
 };
+
+/** All forty or none. */
+async function fortySets(path: string): Promise<Look> {
+  await clubIn(path);
+  return async (left) => {
+    const store = await openClub(left);
+    const sets = await store.loggedSets();
+    await store.close();
+    assert([0, 40].includes(sets.length), `${sets.length} sets`);
+    return sets.length === 0 ? 'old' : 'new';
+  };
+}
 
 /** All steps of a migration or none, and all that the club had. */
 async function older(path: string, dump: string): Promise<Look> {

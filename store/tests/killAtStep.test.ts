@@ -30,6 +30,7 @@ function last(count: number): Which {
 test.each<[what: string, how: string, which: Which]>([
   ['found', 'a club is made', spread(6)],
   ['log', 'sets are logged', spread(4)],
+  ['takeIn', 'a file of sets is taken in', spread(6)],
   ['replace', 'an archive replaces the club', spread(8)],
   ['snapshot', 'a snapshot is taken', spread(10)],
   ['restore', 'a copy takes the place of a damaged file', last(9)],

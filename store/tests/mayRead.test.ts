@@ -70,6 +70,7 @@ type Way = Exclude<
       | 'putTogether'
       | 'importRecords'
       | 'logSets'
+      | 'takeSetsIn'
       | 'addPrescription'
       | 'addTakenPlan'
     )
