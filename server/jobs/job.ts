@@ -20,6 +20,8 @@ export interface Lane {
   threads: number;
   /** So long a thread stays that nothing is asked of; a new one has to read and translate its code first. */
   keepWarmMs: number;
+  /** Whoever writes to the club waits for what its jobs hold: so they do not give way to what else goes on. */
+  isWaitedFor?: boolean;
 }
 
 /** Jobs by their names. */

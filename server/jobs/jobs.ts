@@ -69,8 +69,9 @@ export const work = jobTable({
     seasons: { threads: 1, keepWarmMs: aMinuteMs },
     /** A comparison that is being planned is simulated anew with each change of its weeks or lifters. */
     comparisons: { threads: 1, keepWarmMs: 10 * aMinuteMs },
-    /** A file is looked at, mended and sent again. */
     files: { threads: 1, keepWarmMs: aMinuteMs },
+    /** What comes into the club from a file, which is looked at, mended and sent again. */
+    takenIn: { threads: 1, keepWarmMs: aMinuteMs, isWaitedFor: true },
     /** Once after a start: nobody waits for it, and it stands in nobody's way. */
     wholeFile: { threads: 1, keepWarmMs: 0 },
     /** Now and then as long as anybody writes. */
@@ -259,7 +260,7 @@ export const work = jobTable({
     },
     /** Through a door of its own to the club's file: the whole file of sets is one transaction there. */
     importLog: {
-      lane: 'files',
+      lane: 'takenIn',
       run: async ({ door, asked }: { door: ClubDoor; asked: ImportAsked }, { throughDoor }: Workplace) => {
         const { importLog } = await import('./importLog.ts');
         return throughDoor(door, (store) => importLog(store, asked));
@@ -267,7 +268,7 @@ export const work = jobTable({
     },
     /** A file of records of one kind likewise. */
     importRecords: {
-      lane: 'files',
+      lane: 'takenIn',
       run: async ({ door, asked }: { door: ClubDoor; asked: RecordsAsked }, { throughDoor }: Workplace) => {
         const { importRecords } = await import('./importRecords.ts');
         return throughDoor(door, (store) => importRecords(store, asked));
@@ -312,7 +313,7 @@ export const work = jobTable({
     },
     /** Puts an archive in the place of the club, as one transaction likewise. */
     restoreArchive: {
-      lane: 'files',
+      lane: 'takenIn',
       run: async ({ door, path }: { door: ClubDoor; path: string }, { throughDoor }: Workplace) => {
         const { restoreArchive } = await import('#store/archive.ts');
         const { filePieces } = await import('#store/filePieces.ts');
@@ -358,7 +359,7 @@ export const work = jobTable({
       },
     },
     restoreCopy: {
-      lane: 'files',
+      lane: 'takenIn',
       run: async ({ door, copy }: OfCopy, { throughDoor }: Workplace) => {
         const { restoreCopy } = await import('#server/copies/restoreCopy.ts');
         return throughDoor(door, (store) => restoreCopy(store, copy));

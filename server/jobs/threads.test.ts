@@ -1,3 +1,4 @@
+import { getPriority } from 'node:os';
 import { expect, onTestFinished, test } from 'vitest';
 import { Refusal } from '#store/Refusal.ts';
 import { newGate, open, work } from './tests/testJobs.ts';
@@ -30,6 +31,15 @@ test('the jobs of a lane are done in the order in which they were asked for', as
   await Promise.all([first, ...others]);
   expect(ended).toEqual(['first', 'second', 'third', 'fourth']);
 });
+
+test.runIf(process.platform === 'linux')(
+  'a thread gives way to the one that answers, but for a lane that is waited for',
+  async () => {
+    const run = begun();
+    expect(await run('rankOfNarrow', undefined)).toBeGreaterThan(getPriority());
+    expect(await run('rankOfWaitedFor', undefined)).toBe(getPriority());
+  },
+);
 
 test('a job that is cancelled ends though it would never, and frees its thread for the next', async () => {
   const run = begun();

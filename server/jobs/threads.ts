@@ -4,7 +4,7 @@ import type { Tell } from '#contract/words/doing.ts';
 import { faultOf } from './carriedFault.ts';
 import { inTurn } from './inTurn.ts';
 import type { AnswerIn, AskedIn, HowRun, JobTable, Lane, NameIn, RunIn } from './job.ts';
-import type { Reply, Sent } from './runInThread.ts';
+import type { Begun, Reply, Sent } from './runInThread.ts';
 import { threadCode } from './threadCode.ts';
 import { AskerLeft } from './waiting.ts';
 
@@ -66,14 +66,14 @@ export function workThreads<Table extends JobTable>(
 
 const never = new Promise<never>(() => {});
 
-function lazyPool(module: string, { threads, keepWarmMs }: Lane) {
+function lazyPool(module: string, { threads, keepWarmMs, isWaitedFor = false }: Lane) {
   let pool: Promise<Piscina<Sent, Reply>> | undefined;
   async function begun() {
     const { entry, table } = await threadCode(module);
     return new Piscina<Sent, Reply>({
       filename: entry,
       name: 'runInThread' satisfies keyof typeof import('./runInThread.ts'),
-      workerData: table,
+      workerData: { table, isWaitedFor } satisfies Begun,
       minThreads: 0,
       maxThreads: threads,
       idleTimeout: keepWarmMs,

@@ -1,3 +1,6 @@
+import { readlinkSync } from 'node:fs';
+import { getPriority } from 'node:os';
+import { basename } from 'node:path';
 import { Refusal } from '#store/Refusal.ts';
 import { jobTable, type Workplace } from '../job.ts';
 
@@ -21,11 +24,14 @@ export const work = jobTable({
   module: new URL('./testJobs.ts', import.meta.url).href,
   lanes: {
     narrow: { threads: 1, keepWarmMs: aMinuteMs },
+    waitedFor: { threads: 1, keepWarmMs: aMinuteMs, isWaitedFor: true },
     wide: { threads: 2, keepWarmMs: aMinuteMs },
   },
   jobs: {
     waitAtNarrow: { lane: 'narrow', run: waitAt },
     waitAtWide: { lane: 'wide', run: waitAt },
+    rankOfNarrow: { lane: 'narrow', run: rank },
+    rankOfWaitedFor: { lane: 'waitedFor', run: rank },
     echo: { lane: 'narrow', run: async (word: string) => word },
     count: {
       lane: 'narrow',
@@ -60,6 +66,11 @@ export const work = jobTable({
     },
   },
 });
+
+/** How far this thread gives way. */
+async function rank(): Promise<number> {
+  return getPriority(Number(basename(readlinkSync('/proc/thread-self'))));
+}
 
 async function waitAt({ gate, answer }: { gate: Gate; answer: string }): Promise<string> {
   Atomics.wait(new Int32Array(gate), 0, 0);
