@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { setTimeout as pause } from 'node:timers/promises';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { line } from '../crowd/line.ts';
@@ -15,10 +16,16 @@ export function somebodyLogs(url: string, { doneOn, lift, setup }: LoggedSet, li
   const logging = (async () => {
     for (let i = 0; !end.signal.aborted; i += 1) {
       const lifterId = lifterIds[i % lifterIds.length];
-      const sent = { lifterId, doneOn, lift, setup, reps: 1, made: 1, bodyMassKg: null, note: 'bench' };
-      const answer = await asked.send('/api/sets', { sets: [sent] }).catch(() => null);
+      const id = `bench-${randomUUID()}`;
+      const set = { id, lifterId, doneOn, lift, setup, reps: 1, made: 1, bodyMassKg: null, note: 'bench' };
+      const send = () => asked.send('/api/sets', { sets: [set] });
+      const from = performance.now();
+      // A server that stood still for longer than it keeps an idle connection (5 s) closes it unread; sent again it is the same set.
+      const answer = await send()
+        .catch(send)
+        .catch(() => null);
       if (answer === null || answer.status >= 400) seen.refused += 1;
-      else seen.mostMs = Math.max(seen.mostMs, answer.ms);
+      else seen.mostMs = Math.max(seen.mostMs, performance.now() - from);
       await pause(PAUSE_MS);
     }
   })();
