@@ -20,7 +20,8 @@ import { recordById } from '#reckon/gear/recordById.ts';
 import { assembleHeights } from '#reckon/lifter/assembleHeights.ts';
 import { classesOf } from './classesAhead.ts';
 import { groupsFor } from './groupsFor.ts';
-import { groupsAsAsked, planSeason } from './planSeason.ts';
+import { madeAsAsked } from './madeAsAsked.ts';
+import { planSeason } from './planSeason.ts';
 import { timesBodyMassOf } from './timesBodyMassOf.ts';
 
 type Entry = RecordOf<'seasonEntry'>;
@@ -43,7 +44,7 @@ export function clubSeason(
   const gravity = gravityOf(records);
   const plans: AskedPlan[] = [];
   const known = new Map<string, number>();
-  const asAsked = groupsAsAsked();
+  const asAsked = madeAsAsked();
   const methodMark = fingerprint([method, gravity]);
   const planOf = (ask: SeasonAsk, byHand: SetByHand[]): number => {
     const key = JSON.stringify([methodMark, ask, byHand]);

@@ -6,10 +6,18 @@ export function groupsFor(
   { groups }: Pick<PlannedDay, 'groups'>,
   { timesBodyMass }: Pick<LifterOfSeason, 'timesBodyMass'>,
 ): PlannedGroup[] {
-  const reaches = ({ lift, leastTimesBodyMass }: PlannedGroup) =>
-    (leastTimesBodyMass ?? 0) <= (timesBodyMass[lift] ?? 0);
   // The levels of a group follow one another, the least strong first.
-  return groups.filter(
-    (group, at) => reaches(group) && !(groups[at + 1]?.askedId === group.askedId && reaches(groups[at + 1]!)),
-  );
+  return groups.filter((group, at) => {
+    const next = groups[at + 1];
+    return (
+      reaches(timesBodyMass, group) && !(next?.askedId === group.askedId && reaches(timesBodyMass, next))
+    );
+  });
+}
+
+function reaches(
+  timesBodyMass: LifterOfSeason['timesBodyMass'],
+  { lift, leastTimesBodyMass }: PlannedGroup,
+): boolean {
+  return (leastTimesBodyMass ?? 0) <= (timesBodyMass[lift] ?? 0);
 }

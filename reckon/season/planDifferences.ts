@@ -17,12 +17,13 @@ export function planDifferences(taken: ClubSeason, now: ClubSeason, from: string
   const before = new Map(taken.lifters.map((lifter) => [lifter.lifterId, lifter]));
   const stays = new Set(now.lifters.map(({ lifterId }) => lifterId));
   const ofAll = ofSeason(taken, now);
+  const fieldsOf = fieldsOfPairs();
   const gone = taken.lifters.filter(({ lifterId }) => !stays.has(lifterId));
   return [
     ...now.lifters.flatMap((lifter) => {
       const was = before.get(lifter.lifterId);
       return was
-        ? changed({ season: taken, lifter: was }, { season: now, lifter }, { from, ofAll })
+        ? changed({ season: taken, lifter: was }, { season: now, lifter }, { from, ofAll, fieldsOf })
         : whole(lifter, 'new');
     }),
     ...gone.flatMap((lifter) => whole(lifter, 'gone')),
@@ -36,9 +37,9 @@ function whole({ lifterId }: LifterOfSeason, what: 'new' | 'gone'): LifterDiffer
 function changed(
   before: Side,
   now: Side,
-  { from, ofAll }: { from: string; ofAll: readonly DifferenceReason[] },
+  { from, ofAll, fieldsOf }: { from: string; ofAll: readonly DifferenceReason[]; fieldsOf: FieldsOf },
 ): LifterDifference[] {
-  const weeks = weekDifferences(before, now, from);
+  const weeks = weekDifferences(before, now, from, fieldsOf);
   // Other equipment leaves the shares as they are and changes every bar; another class changes none and is told all the same.
   const beside = [...ofEquipment(before, now), ...ofClasses(before, now, from)];
   if (weeks.length === 0 && beside.length === 0) return [];
@@ -46,7 +47,7 @@ function changed(
   return [{ lifterId: now.lifter.lifterId, what: 'changed', why, weeks }];
 }
 
-function weekDifferences(before: Side, now: Side, from: string): WeekDifference[] {
+function weekDifferences(before: Side, now: Side, from: string, fieldsOf: FieldsOf): WeekDifference[] {
   const [was, is] = [weeksOf(before), weeksOf(now)];
   const hasSameLevels = isSame(before.lifter.timesBodyMass, now.lifter.timesBodyMass);
   const mondays = [...new Set([...was.keys(), ...is.keys()])].toSorted();
@@ -55,7 +56,7 @@ function weekDifferences(before: Side, now: Side, from: string): WeekDifference[
     const [phaseBefore, phaseNow] = [phaseTitle(before.season, a), phaseTitle(now.season, b)];
     // Most weeks are as they were; their text is held against the other faster than their parts.
     if (hasSameLevels && phaseBefore === phaseNow && a && b && textOfWeek(a) === textOfWeek(b)) return [];
-    const days = dayDifferences(daysOf(a, before, from), daysOf(b, now, from));
+    const days = dayDifferences(daysOf(a, before, from), daysOf(b, now, from), fieldsOf);
     const isAhead = monday >= from || (b ?? a)!.days.some(({ date }) => date >= from);
     const phase = phaseBefore === phaseNow || !isAhead ? null : { before: phaseBefore, now: phaseNow };
     return days.length === 0 && phase === null ? [] : [{ monday, phase, days }];
@@ -67,18 +68,22 @@ const texts = new WeakMap<PlannedWeek | PlannedGroup, string>();
 
 /** All of a week that its days can differ in. */
 function textOfWeek(week: PlannedWeek): string {
-  const text =
-    texts.get(week) ??
-    week.days
+  return textOf(week, ({ days }) =>
+    days
       .map(({ date, closed, groups }) => `${date} ${closed} ${groups.map(textOfGroup).join(' ')}`)
-      .join(' ');
-  texts.set(week, text);
-  return text;
+      .join(' '),
+  );
 }
 
 function textOfGroup(group: PlannedGroup): string {
-  const text = texts.get(group) ?? JSON.stringify(group);
-  texts.set(group, text);
+  return textOf(group, JSON.stringify);
+}
+
+function textOf<Of extends PlannedWeek | PlannedGroup>(of: Of, write: (of: Of) => string): string {
+  const known = texts.get(of);
+  if (known !== undefined) return known;
+  const text = write(of);
+  texts.set(of, text);
   return text;
 }
 
@@ -99,19 +104,23 @@ function daysOf(week: PlannedWeek | undefined, { lifter }: Side, from: string): 
     .map((day) => ({ date: day.date, title: day.title, groups: groupsFor(day, lifter) }));
 }
 
-function dayDifferences(before: readonly Day[], now: readonly Day[]): DayDifference[] {
+function dayDifferences(before: readonly Day[], now: readonly Day[], fieldsOf: FieldsOf): DayDifference[] {
   const dates = [...new Set([...before, ...now].map(({ date }) => date))].toSorted();
   return dates.flatMap((date): DayDifference[] => {
     const was = before.find((day) => day.date === date);
     const is = now.find((day) => day.date === date);
     if (!is) return [{ date, title: was!.title, what: 'gone', groups: [] }];
     if (!was) return [{ date, title: is.title, what: 'new', groups: [] }];
-    const groups = groupDifferences(was.groups, is.groups);
+    const groups = groupDifferences(was.groups, is.groups, fieldsOf);
     return groups.length === 0 ? [] : [{ date, title: is.title, what: 'changed', groups }];
   });
 }
 
-function groupDifferences(before: readonly PlannedGroup[], now: readonly PlannedGroup[]): GroupDifference[] {
+function groupDifferences(
+  before: readonly PlannedGroup[],
+  now: readonly PlannedGroup[],
+  fieldsOf: FieldsOf,
+): GroupDifference[] {
   const asked = [...new Set([...before, ...now].map(({ askedId }) => askedId))];
   return asked.flatMap((askedId): GroupDifference[] => {
     const was = before.find((group) => group.askedId === askedId);
@@ -119,9 +128,25 @@ function groupDifferences(before: readonly PlannedGroup[], now: readonly Planned
     const title = (is ?? was)!.title;
     if (!is) return [{ askedId, title, what: 'gone', in: [] }];
     if (!was) return [{ askedId, title, what: 'new', in: [] }];
-    const fields = fieldsThatDiffer(was, is);
+    const fields = fieldsOf(was, is);
     return fields.length === 0 ? [] : [{ askedId, title, what: 'changed', in: fields }];
   });
+}
+
+type FieldsOf = typeof fieldsThatDiffer;
+
+/** The fields that two groups differ in: many weeks of many lifters have the same two, which are held against each other once. */
+function fieldsOfPairs(): FieldsOf {
+  const known = new Map<string, Map<string, GroupDifference['in']>>();
+  return (a, b) => {
+    const [was, is] = [textOfGroup(a), textOfGroup(b)];
+    if (was === is) return [];
+    const against = known.get(was) ?? new Map<string, GroupDifference['in']>();
+    known.set(was, against);
+    const fields = against.get(is) ?? fieldsThatDiffer(a, b);
+    against.set(is, fields);
+    return fields;
+  };
 }
 
 function fieldsThatDiffer(a: PlannedGroup, b: PlannedGroup): GroupDifference['in'] {

@@ -1,7 +1,6 @@
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import { isoWeek } from '#contract/calendar/isoWeek.ts';
-import type { GroupAsked, Method, Variant } from '#contract/records/method.ts';
-import type { HeldTo } from '#contract/season/heldTo.ts';
+import type { Method } from '#contract/records/method.ts';
 import type {
   PlannedDay,
   PlannedGroup,
@@ -15,25 +14,29 @@ import { type LiftsAtShare, weekLoad } from '#core/season/weekLoad.ts';
 import { aimByHand, aimsOfWeek, inTurn, type WeekAt } from './dayAim.ts';
 import { aimKeptTo, heldOn, startsKeptTo } from './keptTo.ts';
 import { isHeldFree, layWeeks, type WeekLaid } from './layWeeks.ts';
+import { type DayChosen, type GroupChosen, madeAsAsked, type WeekMade } from './madeAsAsked.ts';
 import { rotation, type StartChosen } from './rotation.ts';
-import { seasonWarnings } from './seasonWarnings.ts';
+import { dayWarnings, seasonWarnings } from './seasonWarnings.ts';
 
 /**
  * A season by a method: phases backwards from each meet, weeks and days filled, each group an aim and blocks as the day screen has them, or as the
- * coach set it. The same question has the same answer; nothing of the records is read. Plans by one method may share what they ask alike (`asAsked`).
+ * coach set it. The same question has the same answer; nothing of the records is read. Plans by one method under one gravity may share what they ask alike (`asAsked`).
  */
 export function planSeason(
   method: Method,
   ask: SeasonAsk,
   gravity: number,
   byHand: readonly SetByHand[] = [],
-  asAsked = groupsAsAsked(),
+  asAsked = madeAsAsked(),
 ): SeasonPlan {
   const { weeks: laid, warnings } = layWeeks(method, ask);
   const hand = handOf(byHand);
   const nextVariant = rotation(startsChosen(byHand, laid));
-  const filling = { ask, gravity, nextVariant, takeByHand: hand.take, asAsked };
-  const weeks = laid.map((week, at) => plannedWeek(week, at, filling));
+  const made = laid.map((week, at) => {
+    const days = chosenDays(week, at, { ask, nextVariant, takeByHand: hand.take });
+    return asAsked.week(week, days, () => madeWeek(method, week, days, gravity, asAsked));
+  });
+  const weeks = made.map(({ week }) => week);
   return {
     methodId: method.id,
     methodVersion: method.version,
@@ -41,31 +44,17 @@ export function planSeason(
     weeks,
     warnings: [
       ...warnings,
+      ...made.flatMap(({ told }) => told),
       ...seasonWarnings(method, weeks),
       ...hand.left().map(({ date, askedId }) => ({ code: 'strayByHand' as const, date, askedId })),
     ],
   };
 }
 
-interface Filling {
+interface Choosing {
   ask: SeasonAsk;
-  gravity: number;
   nextVariant: ReturnType<typeof rotation>;
   takeByHand: (date: string, askedId: string) => SetByHand | undefined;
-  asAsked: ReturnType<typeof groupsAsAsked>;
-}
-
-/** The groups of whoever is held to nothing and has nothing set by hand: they follow from week and start alone, and are made once for all such weeks and lifters. */
-export function groupsAsAsked() {
-  const made = new Map<GroupAsked, Map<string, PlannedGroup[]>>();
-  return (group: GroupAsked, at: WeekAt, variant: Variant): PlannedGroup[] => {
-    const ofGroup = made.get(group) ?? new Map<string, PlannedGroup[]>();
-    made.set(group, ofGroup);
-    const key = `${at.wave} ${at.weekOfWave} ${variant.id}`;
-    const groups = ofGroup.get(key) ?? plannedGroups(group, at, variant, null, []);
-    ofGroup.set(key, groups);
-    return groups;
-  };
 }
 
 /** The starts that the coach chose, by the week that they lie in. */
@@ -91,19 +80,20 @@ function handOf(byHand: readonly SetByHand[]) {
   };
 }
 
-function plannedWeek(
+/** Each start is the next in its group's turn: weeks are to be asked in their order, each once. */
+function chosenDays(
   { monday, in: within, meets }: WeekLaid,
   at: number,
-  { ask, gravity, nextVariant, takeByHand, asAsked }: Filling,
-): PlannedWeek {
+  { ask, nextVariant, takeByHand }: Choosing,
+): DayChosen[] {
   const first = dayNumber(monday);
   const meetsOfWeek = meets.map((meet) => ask.meets[meet]!);
-  const days = (within?.phase.days ?? []).flatMap(({ weekday, title, groups, ...beside }): PlannedDay[] => {
-    const date = dateOfDay(first + weekday - 1);
+  return (within?.phase.days ?? []).flatMap((day): DayChosen[] => {
+    const date = dateOfDay(first + day.weekday - 1);
     if (date < ask.from || isHeldFree(date, meetsOfWeek)) return [];
     const closed = ask.closed.find(({ from, until }) => date >= from && date <= until)?.why ?? null;
-    if (closed !== null) return [{ date, title, closed, groups: [], accessories: [], sleds: [], holds: [] }];
-    const planned = groups.flatMap((group) => {
+    if (closed !== null) return [{ date, day, closed, chosen: [] }];
+    const chosen = day.groups.flatMap((group): GroupChosen[] => {
       const set = takeByHand(date, group.id);
       // What is left out is not done, and its variant stays due.
       if (set?.instead === null) return [];
@@ -112,23 +102,43 @@ function plannedWeek(
       const start = instead?.start ?? null;
       // What the coach chose stands, too deep as it may be: the day says so.
       const open = held.length === 0 || start !== null ? group : startsKeptTo(group, held);
-      const variant = nextVariant(open, at, start);
-      return instead === null && held.length === 0
-        ? asAsked(group, within!, variant)
-        : plannedGroups(group, within!, variant, instead, held);
+      return [{ group, variant: nextVariant(open, at, start), instead, held }];
     });
-    return [{ date, title, closed, groups: planned, ...beside }];
+    return [{ date, day, closed, chosen }];
+  });
+}
+
+function madeWeek(
+  method: Method,
+  { monday, in: within, meets }: WeekLaid,
+  chosen: readonly DayChosen[],
+  gravity: number,
+  asAsked: ReturnType<typeof madeAsAsked>,
+): WeekMade {
+  const days = chosen.map(({ date, day, closed, chosen: groups }): PlannedDay => {
+    const { weekday: _, title, groups: __, ...beside } = day;
+    if (closed !== null) return { date, title, closed, groups: [], accessories: [], sleds: [], holds: [] };
+    return {
+      date,
+      title,
+      closed,
+      groups: groups.flatMap((each) => asAsked.groups(each, within!, () => plannedGroups(each, within!))),
+      ...beside,
+    };
   });
   return {
-    monday,
-    isoWeek: isoWeek(monday),
-    phaseId: within?.phase.id ?? null,
-    weekOfPhase: within && within.weekOfPhase + 1,
-    wave: within && within.wave + 1,
-    weekOfWave: within && within.weekOfWave + 1,
-    meets,
-    days,
-    load: loadOf(days, gravity),
+    week: {
+      monday,
+      isoWeek: isoWeek(monday),
+      phaseId: within?.phase.id ?? null,
+      weekOfPhase: within && within.weekOfPhase + 1,
+      wave: within && within.wave + 1,
+      weekOfWave: within && within.weekOfWave + 1,
+      meets,
+      days,
+      load: loadOf(days, gravity),
+    },
+    told: days.flatMap((day) => dayWarnings(method, day)),
   };
 }
 
@@ -140,11 +150,8 @@ export function loadOf(days: readonly PlannedDay[], gravity: number): PlannedWee
 }
 
 function plannedGroups(
-  asked: GroupAsked,
+  { group: asked, variant: { id: variantId, start }, instead, held }: GroupChosen,
   at: WeekAt,
-  { id: variantId, start }: Variant,
-  instead: SetByHand['instead'],
-  held: readonly HeldTo[],
 ): PlannedGroup[] {
   const { id: askedId, title, work, lift, leastChance, bounds } = asked;
   const blocks = instead?.blocks ?? inTurn(asked.blocks, at.weekOfWave);

@@ -16,24 +16,32 @@ export interface StartChosen {
  */
 export function rotation(chosenAhead: readonly StartChosen[] = []) {
   const done = new Map<string, number>();
+  const since = (group: GroupAsked, variant: Variant) =>
+    done.get(`${group.id} ${variant.id}`) ?? Number.NEGATIVE_INFINITY;
   return (group: GroupAsked, week: number, chosen: Start | null): Variant => {
-    const since = (variant: Variant) => done.get(`${group.id} ${variant.id}`) ?? Number.NEGATIVE_INFINITY;
-    const comesTooSoon = (variant: Variant) =>
-      chosenAhead.some(
-        (one) =>
-          one.askedId === group.id &&
-          one.week >= week &&
-          one.week - week <= group.restWeeks &&
-          isSameStart(one.start, variant.start),
-      );
-    const free = group.variants.filter((variant) => !comesTooSoon(variant));
+    const free = group.variants.filter((variant) => !comesTooSoon(chosenAhead, group, week, variant));
     const open = free.length > 0 ? free : group.variants;
     const due = chosen
       ? variantOf(group, chosen)
-      : open.reduce((best, each) => (since(each) < since(best) ? each : best));
+      : open.reduce((best, each) => (since(group, each) < since(group, best) ? each : best));
     done.set(`${group.id} ${due.id}`, week);
     return due;
   };
+}
+
+function comesTooSoon(
+  chosenAhead: readonly StartChosen[],
+  { id, restWeeks }: GroupAsked,
+  week: number,
+  variant: Variant,
+): boolean {
+  return chosenAhead.some(
+    (one) =>
+      one.askedId === id &&
+      one.week >= week &&
+      one.week - week <= restWeeks &&
+      isSameStart(one.start, variant.start),
+  );
 }
 
 function variantOf({ variants }: GroupAsked, start: Start): Variant {

@@ -3,10 +3,9 @@ import type { PlannedDay, PlannedWeek, SeasonWarning } from '#contract/season/se
 import { volumeCautions } from '#core/day/prilepin.ts';
 import { toThousandth } from './dayAim.ts';
 
-/** What a filled plan warns of: closed days, volume against the table, and the method's own limits. */
+/** What the weeks of a filled plan warn of together, beside what each day does: the method's own limits. */
 export function seasonWarnings(method: Method, weeks: readonly PlannedWeek[]): SeasonWarning[] {
   return [
-    ...weeks.flatMap(({ days }) => days.flatMap((day) => dayWarnings(method, day))),
     ...heavyWeeks(method, weeks),
     ...rises(method, weeks),
     ...sameBands(method, weeks),
@@ -14,7 +13,11 @@ export function seasonWarnings(method: Method, weeks: readonly PlannedWeek[]): S
   ];
 }
 
-function dayWarnings({ zoneShift }: Method, { date, title, closed, groups }: PlannedDay): SeasonWarning[] {
+/** What a day warns of by itself: that it is closed, or its volume against the table. */
+export function dayWarnings(
+  { zoneShift }: Method,
+  { date, title, closed, groups }: PlannedDay,
+): SeasonWarning[] {
   if (closed !== null) return [{ code: 'closedDay', why: closed, date, title }];
   return groups.flatMap(({ title: group, blocks, meanShare, leastTimesBodyMass, work }): SeasonWarning[] => {
     // The table is of lifts in straight sets; a work-up to one heavy single is none.
