@@ -1,7 +1,7 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { AskedPlan, ClubSeason } from '#contract/season/clubSeason.ts';
 import type { GearWarning } from '#contract/season/gearWarning.ts';
-import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
+import { gearWarningSentences } from '#contract/season/gearWarningSentences.ts';
 import { nearWeeksSentence } from '#contract/season/nearUntil.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
 import { dateText } from '#contract/words/dateText.ts';
@@ -46,7 +46,7 @@ export function seasonText(
   const ahead =
     gear.length === 0
       ? 'Racks and bands are enough for every day that is planned.'
-      : lines(gear.map(gearWarningSentence));
+      : lines(gearWarningSentences(gear));
   return `${[...parts, `Racks and bands ahead\n\n${ahead}`].join('\n\n').replace(/\n{3,}/g, '\n\n')}\n`;
 }
 

@@ -38,5 +38,7 @@ export const gearWarning = z.discriminatedUnion('code', [
     nearestShare: z.number(),
   }),
   z.strictObject({ code: z.literal('notJudged'), ...onDays, name: z.string() }),
+  /** No rack takes the lift, whoever trains. */
+  z.strictObject({ code: z.literal('noRack'), ...onDays }),
 ]);
 export type GearWarning = z.infer<typeof gearWarning>;

@@ -2,6 +2,7 @@ import { dayNumber } from '#contract/calendar/dayNumber.ts';
 import { counted } from '#contract/words/counted.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { percent } from '#contract/words/percent.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import type { StartProposal, StartReason } from './startProposal.ts';
 
 /** What is proposed of the starts of a group for one lifter on a day, and why. */
@@ -32,7 +33,7 @@ function startReason(reason: StartReason, date: string): string {
     case 'carriedOver': {
       const { value, low80, high80, whose } = reason;
       const who = whose === 'lifter' ? 'this lifter' : 'the club (too few meets of this lifter to say)';
-      return `It carried over: a kg gained that way was worth ${value.toFixed(1)} kg on the platform for ${who} (most likely ${low80.toFixed(1)} to ${high80.toFixed(1)}). That is no proof: starts were not drawn by lot.`;
+      return `It carried over: a kg gained that way was worth ${signedText(value, { decimals: 1 })} kg on the platform for ${who} (most likely ${signedText(low80, { decimals: 1 })} to ${signedText(high80, { decimals: 1 })}). That is no proof: starts were not drawn by lot.`;
     }
     case 'misses':
       return `It begins just below where the last ${counted(reason.count, 'miss', 'misses')} stopped, ${percent(reason.atS)} of the way up. Common practice, no source.`;

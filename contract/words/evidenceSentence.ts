@@ -1,4 +1,5 @@
 import type { EffectRange, EvidenceLine, Question } from '#contract/evidence/evidenceReport.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { capital } from './capital.ts';
 import { counted } from './counted.ts';
 
@@ -156,6 +157,6 @@ function begun(text: string, speaksOf: string | null = null): string {
 
 /** Two figures at most, a true minus. */
 function figure(value: number): string {
-  const rounded = Math.abs(value) >= 9.95 ? value.toFixed(0) : value.toFixed(1);
-  return Number(rounded) === 0 ? '0' : rounded.replace('-', '−');
+  const text = signedText(value, { decimals: Math.abs(value) >= 9.95 ? 0 : 1 });
+  return Number(text) === 0 ? '0' : text;
 }

@@ -1,4 +1,5 @@
 import type { Belief } from '#contract/strength/strengthEstimate.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { repCost } from '#core/effort/repCost.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
 import { reboundShare } from '#core/lifter/lifterCapability.ts';
@@ -149,10 +150,7 @@ export function readBelief(belief: Belief, read: (value: number) => number): Bel
 
 /** "1.42", "+3", "−0.5": as the number is written, without its unit. */
 export function learnedText({ decimals, signed }: LearnedNumber, value: number): string {
-  const digits = Math.abs(value).toFixed(decimals);
-  const nothing = Number(digits) === 0;
-  const sign = value < 0 && !nothing ? '−' : signed && !nothing ? '+' : '';
-  return `${sign}${digits}`;
+  return signedText(value, { decimals, plus: signed });
 }
 
 const WEEKS_A_MONTH = 365.25 / 12 / 7;

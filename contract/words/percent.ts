@@ -1,6 +1,8 @@
+import { signedText } from './signedText.ts';
+
 /** A share in whole per cent: "45 %". */
 export function percent(share: number): string {
-  return `${percentFigure(share)} %`;
+  return `${signedText(percentFigure(share))} %`;
 }
 
 /** The figure alone, where the sign stands elsewhere. */
@@ -10,5 +12,5 @@ export function percentFigure(share: number): number {
 
 /** A share to a tenth of a per cent, without an idle nought: "45 %", "37.5 %". */
 export function percentToTenth(share: number): string {
-  return `${Number((100 * share).toFixed(1))} %`;
+  return `${signedText(Number((100 * share).toFixed(1)))} %`;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
-import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
+import { gearWarningSentences } from '#contract/season/gearWarningSentences.ts';
 import type { PlannedGroup } from '#contract/season/seasonPlan.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { gearOverSeason } from './gearOverSeason.ts';
@@ -50,9 +50,21 @@ describe('gear over a season', () => {
       { code: 'outOfReach', fromOn: third, days: 4, name: 'Emre Karataylı', bandShare: 0.35 },
     ]);
     expect(warnings[0]!.untilOn).toBe(everyWeek(6).at(-1)!.date);
-    expect(gearWarningSentence(warnings[0]!)).toMatch(
+    expect(gearWarningSentences(warnings)[0]).toMatch(
       /^Tue 15 Dec to Tue 5 Jan, Speed squat: .*35 % in bands/,
     );
+  });
+
+  it('says of a lift without a rack that alone, and falls silent once a rack takes it', () => {
+    const lifters = [{ lifterId: 'lifter-emre', days: everyWeek(3, { bandShare: 0 }) }];
+    const racks = club.rack.map((rack) => ({ ...rack, lifts: ['bench' as const] }));
+    const warnings = gearOverSeason({ ...club, rack: racks }, lifters);
+    expect(warnings).toMatchObject([{ code: 'noRack', fromOn: first, days: 3, lift: 'squat' }]);
+    expect(gearWarningSentences(warnings)).toEqual([
+      expect.stringMatching(/^No rack of the club takes the squat.* Add a rack on the gear screen/),
+    ]);
+    expect(gearOverSeason({ ...club, rack: [] }, lifters)).toMatchObject([{ code: 'noRack' }]);
+    expect(gearOverSeason(club, lifters)).toEqual([]);
   });
 
   it('says before the season begins that the hour is too short for all at two racks', () => {
@@ -63,7 +75,7 @@ describe('gear over a season', () => {
     expect(others).toEqual([]);
     expect(short).toMatchObject({ code: 'gearShort', of: 8, isMost: true, mends: [{ by: 'anotherHour' }] });
     expect(short).toHaveProperty('names.length', 2);
-    expect(gearWarningSentence(short!)).toMatch(
+    expect(gearWarningSentences([short!])[0]).toMatch(
       /not enough for all 8 in one hour; .* would go without\. Another hour/,
     );
   });

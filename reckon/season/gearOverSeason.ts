@@ -21,7 +21,9 @@ const TURN_MINUTES = 1;
 export function gearOverSeason(records: ClubRecords, lifters: readonly LifterDays[]): GearWarning[] {
   const waysOf = bandWays(records);
   const known = new Map<string, HourFound>();
-  const found = hoursOf(records, lifters).flatMap(({ asked, title }) => {
+  const found = hoursOf(records, lifters).flatMap(({ asked, title }): GearWarning[] => {
+    if (!records.rack.some(({ lifts }) => lifts.includes(asked.lift)))
+      return [{ code: 'noRack', ...onOneDay(asked, title) }];
     const { on, ...alike } = asked;
     const key = JSON.stringify([alike, retiredBy(records, on)]);
     if (!known.has(key)) known.set(key, gearOfHour(records, asked, waysOf));
@@ -82,11 +84,12 @@ function retiredBy({ bandPair }: ClubRecords, on: string): string[] {
 
 function warningsOf(
   records: ClubRecords,
-  { on, lift, lifters }: HourAsked,
+  asked: HourAsked,
   title: string,
   { short, outOfReach, notJudged }: HourFound,
 ): GearWarning[] {
-  const onDays = { fromOn: on, untilOn: on, days: 1, lift, title };
+  const { lifters } = asked;
+  const onDays = onOneDay(asked, title);
   const nameOf = (lifterId: string) => recordById(records, 'lifter', lifterId).name;
   const shares = lifters.map(({ bandShare }) => bandShare);
   return [
@@ -114,6 +117,10 @@ function warningsOf(
   ];
 }
 
+function onOneDay({ on, lift }: HourAsked, title: string) {
+  return { fromOn: on, untilOn: on, days: 1, lift, title };
+}
+
 /** A fault that the next days of the same work have too is one, over those days. */
 function inARow(warnings: readonly GearWarning[]): GearWarning[] {
   const told: GearWarning[] = [];
@@ -138,7 +145,7 @@ function isOfSame(one: GearWarning, other: GearWarning): boolean {
 }
 
 function whoseOf(warning: GearWarning): string | null {
-  return warning.code === 'gearShort' ? null : warning.name;
+  return 'name' in warning ? warning.name : null;
 }
 
 function faultOf(warning: GearWarning): string {

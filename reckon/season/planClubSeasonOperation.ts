@@ -5,7 +5,7 @@ import { faultsOf } from '#contract/records/faultsOf.ts';
 import { localDate, recordId } from '#contract/records/kind.ts';
 import { method } from '#contract/records/method.ts';
 import { clubSeason as clubSeasonShape } from '#contract/season/clubSeason.ts';
-import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
+import { gearWarningSentences } from '#contract/season/gearWarningSentences.ts';
 import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
 import { warningSentences } from '#contract/season/warningSentences.ts';
 import { classTexts } from './classesAhead.ts';
@@ -76,10 +76,10 @@ export const planClubSeasonOperation = operation({
         ...season.lifters.flatMap(({ lifterId, warnings }) =>
           warningSentences(warnings).map(({ sentence }) => ({ plan: null, lifterId, says: sentence })),
         ),
-        ...gearAhead(records, today).map((warning) => ({
+        ...gearWarningSentences(gearAhead(records, today)).map((says) => ({
           plan: null,
           lifterId: null,
-          says: gearWarningSentence(warning),
+          says,
         })),
       ],
     };

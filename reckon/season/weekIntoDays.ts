@@ -35,13 +35,18 @@ export function weekIntoDays(
       continue;
     }
     if (found === null && wanted.length === 0) continue;
-    const before: Day = found ?? { id: newId(), date, title, groups: [], oneSetPull: 0.5, note: '' };
+    const before = found ?? dayWithout(newId(), date, title);
     const { groups, done, left } = filled(season, before, wanted, records);
     taking.left.push(...left.map((one) => ({ date, ...one })));
     taking.days.push({ date, dayId: found && before.id, title: before.title, groups: done });
     if (done.some(({ what }) => what !== 'same')) days.push({ ...before, groups });
   }
   return { days, taking };
+}
+
+/** A training day on which nothing is done yet. */
+export function dayWithout(id: string, date: string, title: string): Day {
+  return { id, date, title, groups: [], oneSetPull: 0.5, note: '' };
 }
 
 /** The day that a season's groups go to: where they are already, else the first of that date without a set; null: a new one. */

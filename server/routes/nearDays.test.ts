@@ -15,11 +15,12 @@ const next = mondayOf(later(7));
 const whole = millraceClub(today);
 
 /** One of the invented club's early crew, whose log is not there: he goes by his bests. */
-async function club(nearWeeks?: number, ofClub: number | null = null) {
+async function club(nearWeeks?: number, ofClub: number | null = null, rack = whole.rack) {
   const app = await testApp({
     ...whole,
     club: whole.club.map((settings) => ({ ...settings, nearWeeks: ofClub })),
     day: [],
+    rack,
     seasonEntry: whole.seasonEntry.filter(({ lifterId }) => lifterId === 'lifter-lars'),
     method: whole.method.map(({ methodDocument, ...one }) => ({
       ...one,
@@ -68,6 +69,14 @@ test('beyond the weeks that method or club name nothing is worked out, and none 
   // The club's own number leads.
   const noneByClub = await club(4, 0);
   expect(await noneByClub.near('lifter-lars', next)).toEqual([]);
+});
+
+test('a day of which no rack takes anything says so, and is not taken for one that was lifted', async () => {
+  const forBenchAlone = whole.rack.map((rack) => ({ ...rack, lifts: ['bench' as const] }));
+  const { near } = await club(undefined, null, forBenchAlone);
+  const without = (await near('lifter-lars', next)).filter(({ works }) => works.length === 0);
+  expect(without.length).toBeGreaterThan(0);
+  for (const { noRack } of without) expect(noRack).not.toEqual([]);
 });
 
 test('the weeks ahead of a lifter are ranges that widen, up to the last meet', async () => {

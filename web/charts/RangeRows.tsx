@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import { signedText } from '#contract/words/signedText.ts';
 import { Plot } from './Plot.tsx';
 import { firstThatFits, letters, paint, textWidthPx } from './paint.ts';
 
@@ -50,7 +51,7 @@ export function RangeRows(props: {
         <g key={tick}>
           <path d={`M${x(tick)} ${floorY}v5`} stroke={paint.ruleStrong} />
           <text x={x(tick)} y={floorY + 18} textAnchor="middle" fill={paint.quiet}>
-            {written(tick)}
+            {signedText(tick)}
           </text>
         </g>
       ))}
@@ -154,9 +155,9 @@ function ruleWordX(at: number, word: string, from: number, to: number): number {
 }
 
 function spoken({ name, value, low80, high80 }: RangeRow): string {
-  return `${name}: ${value.toFixed(1)}, most likely ${low80.toFixed(1)} to ${high80.toFixed(1)}.`;
+  return `${name}: ${one(value)}, most likely ${one(low80)} to ${one(high80)}.`;
 }
 
-function written(value: number): string {
-  return String(value).replace('-', '−');
+function one(figure: number): string {
+  return signedText(figure, { decimals: 1 });
 }

@@ -1,4 +1,5 @@
 import type { EffectRange, Question } from '#contract/evidence/evidenceReport.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { countedText } from './evidenceWords.ts';
 import type { NamedLine } from './shownLines.ts';
@@ -56,6 +57,5 @@ function range(effect: EffectRange | null, low: 'low80' | 'low95', high: 'high80
 }
 
 function one(value: number): string {
-  const rounded = value.toFixed(1);
-  return Number(rounded) === 0 ? '0.0' : rounded.replace('-', '−');
+  return signedText(value, { decimals: 1 });
 }

@@ -1,5 +1,5 @@
-import { useState } from 'react';
-import type { Setup } from '#contract/records/lift.ts';
+import { useEffect, useRef, useState } from 'react';
+import type { Equipment, Lift, Setup } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { equipmentWords, liftWord, liftWords } from '#contract/words/liftWords.ts';
@@ -28,94 +28,112 @@ const labels = {
   note: 'Note',
 };
 
-/** A maximum with everything that was on the bar. */
+/** A maximum with everything that was on the bar. The next one is of the same day and place, in the next lift of a meet. */
 export function BestForm(props: { lifterId: string; best: Best | null; today: string; onLeave: () => void }) {
   const { best } = props;
   const units = useUnits();
-  const { box: boxes } = useClub();
+  const { box: boxes, lifter } = useClub();
   const records = useRecords('best');
-  const [draft, setDraft] = useState<Draft>(best ?? emptyBest(props.lifterId, props.today));
+  const usual = lifter.find(({ id }) => id === props.lifterId)?.equipment ?? 'raw';
+  const [draft, setDraft] = useState<Draft>(best ?? emptyBest(props.lifterId, props.today, usual));
+  const [added, setAdded] = useState(0);
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (added > 0) place.current?.querySelector('select')?.focus();
+  }, [added]);
   const set = (change: Partial<Draft>) => setDraft({ ...draft, ...change });
   const setSetup = (change: Partial<Draft['setup']>) => set({ setup: { ...draft.setup, ...change } });
   const fields = useRecordFields('best', draft, best, labels);
   const askOfBar = useBarQuestion(props.lifterId, draft.lift, true, best?.id);
-  const save = async () => {
+  const save = async (more: boolean) => {
     const { barKg } = draft.setup;
     if (barKg === null) return;
     const record = { ...draft, setup: { ...draft.setup, barKg } };
     await (best ? records.update({ ...record, id: best.id }) : records.create(record));
-    props.onLeave();
+    if (!more) return props.onLeave();
+    setDraft({ ...draft, lift: liftAfter(draft.lift), setup: { ...bare, barKg: null }, note: '' });
+    setAdded(added + 1);
   };
   return (
-    <RecordForm
-      title={best ? 'Change a best' : 'Write down a best'}
-      onSave={save}
-      onLeave={props.onLeave}
-      wrong={fields.wrong}
-      leaveWord={best ? 'Leave unchanged' : 'Not now'}
-      onRemove={
-        best
-          ? () => {
-              props.onLeave();
-              void records.remove(best.id, `the ${liftWord(best.lift)} best on ${dateText(best.doneOn)}`);
-            }
-          : undefined
-      }
-    >
-      <SelectField
-        {...fields.choice('lift')}
-        value={draft.lift}
-        options={liftWords}
-        onChange={(lift) => set({ lift, setup: { ...draft.setup, ...bare } })}
-      />
-      <StartFields
-        lift={draft.lift}
-        start={draft.setup.start}
-        boxes={boxes}
-        onChange={(start) => setSetup({ start })}
-      />
-      <NumberField
-        label="On the bar"
-        valueSi={draft.setup.barKg}
-        unit={units.mass}
-        {...barLimits}
-        hint="Bar, discs and collars together."
-        ask={askOfBar}
-        onChange={(barKg) => setSetup({ barKg })}
-      />
-      <TextField
-        {...fields.text('doneOn')}
-        type="date"
-        value={draft.doneOn}
-        onChange={(doneOn) => set({ doneOn })}
-      />
-      <TextField {...fields.text('place')} value={draft.place} onChange={(place) => set({ place })} />
-      <SelectField
-        {...fields.choice('equipment')}
-        value={draft.equipment}
-        options={equipmentWords}
-        onChange={(equipment) => set({ equipment })}
-      />
-      <CheckField
-        label={labels.platform}
-        checked={draft.platform}
-        onChange={(platform) => set({ platform })}
-      />
-      <TextField {...fields.text('note')} value={draft.note} onChange={(note) => set({ note })} />
-      <RackFields lift={draft.lift} setup={draft.setup} onChange={setSetup} />
-    </RecordForm>
+    <div ref={place}>
+      <RecordForm
+        key={added}
+        title={best ? 'Change a best' : 'Write down a best'}
+        onSave={save}
+        onLeave={props.onLeave}
+        wrong={fields.wrong}
+        moreWord={best ? undefined : 'Save and add the next'}
+        leaveWord={best ? 'Leave unchanged' : 'Not now'}
+        onRemove={
+          best
+            ? () => {
+                props.onLeave();
+                void records.remove(best.id, `the ${liftWord(best.lift)} best on ${dateText(best.doneOn)}`);
+              }
+            : undefined
+        }
+      >
+        <SelectField
+          {...fields.choice('lift')}
+          value={draft.lift}
+          options={liftWords}
+          onChange={(lift) => set({ lift, setup: { ...draft.setup, ...bare } })}
+        />
+        <StartFields
+          lift={draft.lift}
+          start={draft.setup.start}
+          boxes={boxes}
+          onChange={(start) => setSetup({ start })}
+        />
+        <NumberField
+          label="On the bar"
+          valueSi={draft.setup.barKg}
+          unit={units.mass}
+          {...barLimits}
+          hint="Bar, discs and collars together."
+          ask={askOfBar}
+          onChange={(barKg) => setSetup({ barKg })}
+        />
+        <TextField
+          {...fields.text('doneOn')}
+          type="date"
+          value={draft.doneOn}
+          onChange={(doneOn) => set({ doneOn })}
+        />
+        <TextField {...fields.text('place')} value={draft.place} onChange={(place) => set({ place })} />
+        <SelectField
+          {...fields.choice('equipment')}
+          value={draft.equipment}
+          options={equipmentWords}
+          onChange={(equipment) => set({ equipment })}
+        />
+        <CheckField
+          label={labels.platform}
+          checked={draft.platform}
+          onChange={(platform) => set({ platform })}
+        />
+        <TextField {...fields.text('note')} value={draft.note} onChange={(note) => set({ note })} />
+        <RackFields lift={draft.lift} setup={draft.setup} onChange={setSetup} />
+      </RecordForm>
+    </div>
   );
 }
 
-function emptyBest(lifterId: string, today: string): Draft {
+function emptyBest(lifterId: string, today: string, equipment: Equipment): Draft {
   return {
     lifterId,
     lift: 'squat',
     doneOn: today,
     place: '',
     platform: false,
-    equipment: 'raw',
+    equipment,
     setup: { ...bare, barKg: null },
     note: '',
   };
+}
+
+/** In the order of a meet; after the last the first again. */
+function liftAfter(lift: Lift): Lift {
+  const at = liftWords.findIndex(({ value }) => value === lift);
+  return liftWords[(at + 1) % liftWords.length]!.value;
 }

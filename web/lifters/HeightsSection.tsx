@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { dateText } from '#contract/words/dateText.ts';
 import { liftWord, startText } from '#contract/words/liftWords.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { written } from '#contract/words/written.ts';
 import { NORMAL_95 } from '#core/numeric/normal.ts';
 import { fromSi, type Unit } from '#core/units/units.ts';
@@ -89,7 +90,9 @@ function forward(bottomForwardM: number | null, unit: Unit) {
       'Nobody measured it, so the bar is assumed to go straight up. To measure: film from the side, or hold a plumb line at lockout and read how far in front or behind the bar is at the bottom.';
     return <Known value="straight up" unit="" known="assumed" why={why} />;
   }
-  return <Known value={written(bottomForwardM, unit, 1).replace('-', '−')} unit={unit} known="measured" />;
+  return (
+    <Known value={signedText(fromSi(bottomForwardM, unit), { decimals: 1 })} unit={unit} known="measured" />
+  );
 }
 
 function height(row: HeightRow, end: 'bottom' | 'lockout', unit: Unit) {

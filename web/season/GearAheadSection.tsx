@@ -1,4 +1,5 @@
-import { gearWarningSentence } from '#contract/season/gearWarningSentence.ts';
+import { Link } from 'wouter';
+import { gearWarningSentences } from '#contract/season/gearWarningSentences.ts';
 import { useGearAhead } from '#web/api/useGearAhead.ts';
 
 /** Whether racks and bands do for what is planned, of all seasons together since they share the gear. */
@@ -14,11 +15,16 @@ export function GearAheadSection() {
       ) : warnings.length === 0 ? (
         <p className="quiet">They are enough for every day that is planned, all seasons together.</p>
       ) : (
-        <ul className="stack tight">
-          {warnings.map((warning) => (
-            <li key={gearWarningSentence(warning)}>{gearWarningSentence(warning)}</li>
-          ))}
-        </ul>
+        <>
+          <ul className="stack tight">
+            {gearWarningSentences(warnings).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+          <p className="screen-only">
+            <Link href="~/gear/racks">Racks and hookups</Link> <Link href="~/gear">Bands</Link>
+          </p>
+        </>
       )}
     </section>
   );

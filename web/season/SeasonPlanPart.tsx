@@ -16,6 +16,7 @@ import { seasonScene } from './seasonRows.ts';
 import { seasonWideWarnings } from './seasonWideWarnings.ts';
 import { useWeekInAddress } from './useWeekInAddress.ts';
 import { WeekPanel } from './WeekPanel.tsx';
+import { weekNotThere } from './weekNotThere.ts';
 import { weekWords } from './weekWords.ts';
 
 /** The whole season as a picture, what is to be looked at in it, and the week that is open. `isKept`: it is one that was taken, and only looked at. */
@@ -33,8 +34,8 @@ export function SeasonPlanPart({ season, isKept = false }: { season: SeasonView;
   const picture = useRef<HTMLDivElement>(null);
   // The head of a week that somebody opens takes the focus; one that the address opens does not.
   const [opened, setOpened] = useState(false);
-  const row = shown.lifters.findIndex(({ lifter }) => lifter.id === asked?.lifterId);
-  const week = scene.mondays.indexOf(asked?.monday ?? '');
+  const row = shown.lifters.findIndex(({ lifter }) => lifter.id === asked.lifterId);
+  const week = scene.mondays.indexOf(asked.monday ?? '');
   const of = shown.lifters[row];
   const open: SeasonCell | null =
     of !== undefined && week >= 0 && week < of.plan.weeks.length ? { row, week } : null;
@@ -48,6 +49,7 @@ export function SeasonPlanPart({ season, isKept = false }: { season: SeasonView;
     setOpen(null);
     picture.current?.querySelector<HTMLElement>('[role=slider]')?.focus();
   };
+  const notThere = weekNotThere(asked, season.lifters);
   const warnings = seasonWideWarnings(shown);
   return (
     <div className="stack loose">
@@ -57,6 +59,7 @@ export function SeasonPlanPart({ season, isKept = false }: { season: SeasonView;
           <SelectField label="Label" value={label} options={options} onChange={setLabel} />
         )}
       </div>
+      {notThere !== null && <p className="stop">{notThere}</p>}
       <div ref={picture} className="stack">
         <SeasonPicture
           scene={scene}
@@ -69,7 +72,7 @@ export function SeasonPlanPart({ season, isKept = false }: { season: SeasonView;
       </div>
       {open && of && (
         <WeekPanel
-          key={`${of.lifter.id} ${asked?.monday}`}
+          key={`${of.lifter.id} ${asked.monday}`}
           season={season}
           isKept={isKept}
           of={of}

@@ -1,16 +1,17 @@
 import { useSearchParams } from 'wouter';
 
-/** A week of one lifter, as the address names it. */
+/** A week of one lifter, by its Monday. */
 export interface WeekAsked {
   lifterId: string;
   monday: string;
 }
 
+/** What the address names of it; null: nothing. */
+export type WeekInAddress = { [Word in keyof WeekAsked]: string | null };
+
 /** The open week stands in the address, both its words at once; each opened week is a step that the browser goes back. */
-export function useWeekInAddress(): [WeekAsked | null, (asked: WeekAsked | null) => void] {
+export function useWeekInAddress(): [WeekInAddress, (asked: WeekAsked | null) => void] {
   const [search, setSearch] = useSearchParams();
-  const lifterId = search.get('lifter');
-  const monday = search.get('week');
   const set = (asked: WeekAsked | null) =>
     setSearch((now) => {
       const next = new URLSearchParams(now);
@@ -22,5 +23,5 @@ export function useWeekInAddress(): [WeekAsked | null, (asked: WeekAsked | null)
       }
       return next;
     });
-  return [lifterId !== null && monday !== null ? { lifterId, monday } : null, set];
+  return [{ lifterId: search.get('lifter'), monday: search.get('week') }, set];
 }

@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import type { Lifter } from '#contract/records/lifters.ts';
 import { hasLabel } from '#reckon/evidence/ofLabel.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
@@ -28,7 +29,12 @@ export function LifterTicks(props: {
           );
         })}
       </div>
-      {sorted.length === 0 && <p>Nobody lifts here yet. Add lifters first, on the Lifters screen.</p>}
+      {sorted.length === 0 && (
+        <p>
+          Nobody lifts here yet. <Link href="~/lifters/new">Add lifters first</Link>, each with a best in
+          every lift.
+        </p>
+      )}
       <div className="lifter-ticks-each">
         {sorted.map(({ id, name }) => (
           <CheckField

@@ -1,4 +1,5 @@
 import type { BacktestScore } from '#contract/projection/backtestReport.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { fromSi } from '#core/units/units.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
@@ -14,10 +15,7 @@ const ways = [
 export function ErrorTable({ scores }: { scores: readonly BacktestScore[] }) {
   const { mass } = useUnits();
   const rows = scores.filter(({ errorsTogether }) => errorsTogether.estimate !== null);
-  const signed = (kg: number) => {
-    const text = fromSi(Math.abs(kg), mass).toFixed(1);
-    return `${kg < 0 ? '−' : '+'}${text}`;
-  };
+  const signed = (kg: number) => signedText(fromSi(kg, mass), { decimals: 1, plus: true });
   const columns: Column<BacktestScore>[] = [
     { key: 'of', head: 'Lifts', cell: ({ of }) => scoreWords[of] },
     {

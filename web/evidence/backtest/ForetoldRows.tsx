@@ -2,6 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import type { ForetoldLift } from '#contract/projection/backtestReport.ts';
 import { counted } from '#contract/words/counted.ts';
 import { dateText } from '#contract/words/dateText.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { fromSi } from '#core/units/units.ts';
 import { Plot } from '#web/charts/Plot.tsx';
 import { firstThatFits, letters, paint } from '#web/charts/paint.ts';
@@ -44,7 +45,7 @@ export function ForetoldRows(props: {
         <g key={tick}>
           <path d={`M${x(tick)} ${floor}v5`} stroke={paint.ruleStrong} />
           <text x={x(tick)} y={floor + 18} textAnchor="middle">
-            {tick > 0 ? `+${tick}` : `${tick}`.replace('-', '−')}
+            {signedText(tick, { plus: true })}
           </text>
         </g>
       ))}

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { signedText } from '#contract/words/signedText.ts';
 import { wearWord } from '#contract/words/wearSentence.ts';
 import { fromSi } from '#core/units/units.ts';
 import { lengthText } from '#web/charts/ChartUnits.ts';
@@ -117,8 +118,7 @@ function useBandColumns(gear: Gear): Column<PairState>[] {
       cell: ({ mismatch }) =>
         mismatch.share !== null && (
           <span className={mismatch.flagged ? 'stop' : ''}>
-            {mismatch.share > 0 ? '+' : '−'}
-            {Math.abs(mismatch.share * 100).toFixed(1)} %
+            {signedText(mismatch.share * 100, { decimals: 1, plus: true })} %
           </span>
         ),
     },

@@ -1,4 +1,5 @@
 import { dateText } from '#contract/words/dateText.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { lengthText } from '#web/charts/ChartUnits.ts';
 import type { SideState } from '#web/gear/state/pairState.ts';
 import { weightText } from '#web/gear/state/pullText.ts';
@@ -38,8 +39,7 @@ export function DriftTable(props: { side: SideState; gravityMps2: number; allowe
               <td className="number">
                 {change !== null && (
                   <span className={Math.abs(change) > props.allowedShare ? 'stop' : ''}>
-                    {change > 0 ? '+' : '−'}
-                    {Math.abs(change * 100).toFixed(1)} %
+                    {signedText(change * 100, { decimals: 1, plus: true })} %
                   </span>
                 )}
               </td>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { BandReadingRecord } from '#contract/records/gear.ts';
 import { dateText } from '#contract/words/dateText.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { written } from '#contract/words/written.ts';
 import { bandTension } from '#core/band/bandTension.ts';
 import { fromSi } from '#core/units/units.ts';
@@ -88,6 +89,5 @@ export function ReadingTable({ side }: { side: SideState }) {
 }
 
 function signedPercent(share: number): string {
-  const text = (share * 100).toFixed(1);
-  return Number(text) === 0 ? '0.0 %' : `${share > 0 ? '+' : '−'}${text.replace('-', '')} %`;
+  return `${signedText(share * 100, { decimals: 1, plus: true })} %`;
 }

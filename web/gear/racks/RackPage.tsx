@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import type { AnchorRecord, Rack } from '#contract/records/gear.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { fromSi } from '#core/units/units.ts';
 import { useChosen } from '#web/gear/state/Chosen.tsx';
 import type { Gear } from '#web/gear/state/useGear.ts';
@@ -19,7 +20,7 @@ export function RackPage({ gear, rack }: { gear: Gear; rack: Rack }) {
   const { records } = gear;
   const anchors = records.anchor.filter(({ rackId }) => rackId === rack.id);
   const hookups = records.hookup.filter(({ rackId }) => rackId === rack.id);
-  const inLength = (m: number) => fromSi(m, units.length).toFixed(1).replace('-', '−');
+  const inLength = (m: number) => signedText(fromSi(m, units.length), { decimals: 1 });
   return (
     <article className="stack loose">
       <header className="stack">

@@ -1,5 +1,6 @@
 import type { HookupRecord } from '#contract/records/gear.ts';
 import { dateText } from '#contract/words/dateText.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
 import { fromSi } from '#core/units/units.ts';
 import { pairPull } from '#web/gear/state/pairPull.ts';
@@ -67,8 +68,7 @@ export function ScaleReadings({ gear, hookups }: { gear: Gear; hookups: readonly
           cell: ({ id, pairForceN }) => {
             const predictedN = predictions.get(id)?.predictedN ?? null;
             if (predictedN === null || predictedN === 0) return '';
-            const share = (pairForceN / predictedN - 1) * 100;
-            return `${share < 0 ? '−' : '+'}${Math.abs(share).toFixed(1)} %`;
+            return `${signedText((pairForceN / predictedN - 1) * 100, { decimals: 1, plus: true })} %`;
           },
         },
         { key: 'on', head: 'read on', wideOnly: true, cell: ({ takenOn }) => dateText(takenOn) },

@@ -1,12 +1,12 @@
 import type { KnownHow } from '#contract/records/knownHow.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import type { MassUnit } from '#contract/words/viewUnits.ts';
 import { fromSi } from '#core/units/units.ts';
 import type { PairPull } from './pairPull.ts';
 
 /** A force written as the mass that weighs as much where the club stands, to a tenth. */
 export function weightText(forceN: number, unit: MassUnit, gravityMps2: number): string {
-  const text = fromSi(forceN / gravityMps2, unit).toFixed(1);
-  return text === '-0.0' ? '0.0' : text.replace('-', '−');
+  return signedText(fromSi(forceN / gravityMps2, unit), { decimals: 1 });
 }
 
 /** "43.6 to 46.8" */

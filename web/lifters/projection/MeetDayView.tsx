@@ -4,6 +4,7 @@ import { capital } from '#contract/words/capital.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { equipmentWord, liftWord } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
+import { signedText } from '#contract/words/signedText.ts';
 import { written } from '#contract/words/written.ts';
 import { fromSi } from '#core/units/units.ts';
 import { DataTable } from '#web/parts/DataTable.tsx';
@@ -108,7 +109,7 @@ function RestsOn({ projection }: { projection: LiftProjection }) {
 }
 
 function signedFigure(share: number): string {
-  return `${share < 0 ? '−' : '+'}${Math.abs(100 * share).toFixed(1)}`;
+  return signedText(100 * share, { decimals: 1, plus: true });
 }
 
 /** For each chance asked for the heaviest bar that still has it; each bar once. */

@@ -46,7 +46,10 @@ export function useWeekAhead(
 }
 
 function nearOf(day: NearDay | null, { askedId, title }: PlannedGroup): GroupAhead {
-  if (day === null) return { says: 'Sets of that day are already logged, so it is no longer worked out.' };
+  if (day === null)
+    return {
+      says: 'Nothing is worked out here: sets of that day are logged, or this lifter was taken out of it on the Day screen.',
+    };
   const work = day.works.find((one) => one.askedId === askedId);
   if (work !== undefined) return { day, work };
   return {

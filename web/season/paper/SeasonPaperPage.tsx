@@ -48,6 +48,7 @@ export function SeasonPaperPage({ season }: { season: SeasonView }) {
           />
         }
       >
+        {named !== asked && <p className="stop">The address names a lifter who is not in this season.</p>}
         {isWorking && (
           <p className="quiet" aria-busy="true">
             Bars of the coming days are still being worked out. What is printed now lacks them.

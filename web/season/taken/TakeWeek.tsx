@@ -43,6 +43,11 @@ export function TakeWeek({ seasonId, monday }: { seasonId: string; monday: strin
           </p>
         );
       })}
+      {taking.left.some(({ why }) => why === 'noRack') && (
+        <p className="small">
+          <Link href="~/gear/racks">Racks</Link>
+        </p>
+      )}
       {take.error && (
         <p className="stop" role="alert">
           {take.error.message}

@@ -1,0 +1,79 @@
+import { shortDate } from '#contract/words/dayWords.ts';
+import { liftWord } from '#contract/words/liftWords.ts';
+import { percentToTenth } from '#contract/words/percent.ts';
+import { grouped } from '#core/evidence/grouped.ts';
+import type { GearMend, GearWarning } from './gearWarning.ts';
+
+/**
+ * Where racks and bands are not enough, weeks ahead, and what would put it right, in the order of the warnings. What holds for several lifters of one
+ * work on the same days is one sentence with their names, and a lift without a rack is told once.
+ */
+export function gearWarningSentences(warnings: readonly GearWarning[]): string[] {
+  const alike = grouped(warnings, likeness);
+  return [...alike.values()].map(([first, ...others]) => sentenceOf(first!, others));
+}
+
+/** What several warnings that one sentence can tell have in common. */
+function likeness(warning: GearWarning): string {
+  if (warning.code === 'noRack') return JSON.stringify([warning.code, warning.lift]);
+  if (warning.code === 'gearShort') return JSON.stringify(warning);
+  return JSON.stringify({ ...warning, name: '', nearestShare: 0 });
+}
+
+function sentenceOf(first: GearWarning, others: readonly GearWarning[]): string {
+  const when = `${daysOf(first)}, ${first.title}`;
+  switch (first.code) {
+    case 'gearShort': {
+      const { names, of, bandShares, isMost, mends } = first;
+      const bands = bandShares.most === 0 ? '' : ` at ${rangeOf(bandShares)} in bands`;
+      const found = isMost
+        ? 'racks and bands are not enough for'
+        : 'no way was found to share racks and bands among';
+      return `${when}${bands}: ${found} all ${of} in one hour; ${names.join(', ')} would go without. ${mendSentence(mends)}`;
+    }
+    case 'outOfReach': {
+      const all = [first, ...others.filter(isOutOfReach)];
+      const near = [...grouped(all, ({ nearestShare }) => percentToTenth(nearestShare))].map(
+        ([share, those]) => `${share} for ${namesOf(those)}`,
+      );
+      return `${when}: the club's bands cannot give ${percentToTenth(first.bandShare)} in bands; the nearest is ${near.join('; ')}. Set another share, hang bands another way, or measure another pair.`;
+    }
+    case 'notJudged':
+      return `${when}: whether the bands are enough for ${namesOf([first, ...others])} cannot be said: heights or a best are missing, or the start does not suit.`;
+    case 'noRack':
+      return `No rack of the club takes the ${liftWord(first.lift)}, so none of it can go to the Day screen. Add a rack on the gear screen, or say there which lifts a rack is for.`;
+  }
+}
+
+function isOutOfReach(warning: GearWarning): warning is Extract<GearWarning, { code: 'outOfReach' }> {
+  return warning.code === 'outOfReach';
+}
+
+function namesOf(warnings: readonly GearWarning[]): string {
+  return warnings.flatMap((warning) => ('name' in warning ? [warning.name] : [])).join(', ');
+}
+
+function daysOf({ fromOn, untilOn }: GearWarning): string {
+  return fromOn === untilOn ? shortDate(fromOn) : `${shortDate(fromOn)} to ${shortDate(untilOn)}`;
+}
+
+function rangeOf({ least, most }: { least: number; most: number }): string {
+  return least === most ? percentToTenth(most) : `${percentToTenth(least)} to ${percentToTenth(most)}`;
+}
+
+function mendSentence(mends: readonly GearMend[]): string {
+  if (mends.length === 0) return 'Let some train on another day, or with another share of bands.';
+  const [first, ...others] = mends.map(mendWords);
+  return `${first!.charAt(0).toUpperCase()}${first!.slice(1)}${others.map((mend) => `, or ${mend}`).join('')} would do.`;
+}
+
+function mendWords(mend: GearMend): string {
+  switch (mend.by) {
+    case 'anotherHour':
+      return 'another hour for those who go without';
+    case 'hookups':
+      return 'the hookups of one rack on the others too';
+    case 'onePairMore':
+      return `one more pair of ${mend.widthMm} mm`;
+  }
+}
