@@ -1,6 +1,7 @@
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { curveOf } from '#core/load/loadCurve.ts';
+import { onceFor } from '#core/numeric/onceFor.ts';
 import type { Newton } from '#core/numeric/quantity.ts';
 import type { PairHookup, RackGear } from './Gear.ts';
 import { exactHeights, type HeightSpread, heightEffectN } from './heightSpread.ts';
@@ -42,17 +43,23 @@ export function pairOnBar({ rigged, measured }: PairHookup): Pick<Load, 'bands' 
 }
 
 /** What each hookup, and one pair of each chain kind, pulls over this travel. */
-export function gearPieces(
-  gear: RackGear,
-  travel: Travel,
-  heights: HeightSpread = exactHeights,
-): { hookups: GearPiece[]; chains: GearPiece[] } {
+export function gearPieces(gear: RackGear, travel: Travel, heights: HeightSpread = exactHeights): GearPieces {
+  return piecesOnce(gear, travel, heights);
+}
+
+interface GearPieces {
+  hookups: GearPiece[];
+  chains: GearPiece[];
+}
+
+/** A lifter's sets are ranked under the bounds, and again without them to tell what these hold back. */
+const piecesOnce = onceFor((gear: RackGear, travel: Travel, heights: HeightSpread): GearPieces => {
   const bare: Load = { ...travel, barKg: 0, bands: [], hungBands: [], chains: [] };
   return {
     hookups: gear.hookups.map((hookup) => pieceOf({ ...bare, ...pairOnBar(hookup) }, heights)),
     chains: gear.chains.map(({ chain }) => pieceOf({ ...bare, chains: [chain] }, heights)),
   };
-}
+});
 
 function pieceOf(load: Load, heights: HeightSpread): GearPiece {
   const compiled = compileLoad(load);

@@ -1,4 +1,5 @@
 import { compileLoad } from '#core/load/compileLoad.ts';
+import { onceFor } from '#core/numeric/onceFor.ts';
 import type { Newton } from '#core/numeric/quantity.ts';
 import { bandPull } from '#core/rig/bandPull.ts';
 import { mostOnOneSideN } from './anchorPulls.ts';
@@ -17,7 +18,8 @@ export interface HookupReach {
   ratedLoadN: Newton;
 }
 
-export function hookupReach(hookup: PairHookup, travel: Travel): HookupReach {
+/** A day asks it of the same lifter and hookup up to five times. */
+export const hookupReach = onceFor((hookup: PairHookup, travel: Travel): HookupReach => {
   const { bottomM, lockoutM, path } = travel;
   const { bandN } = compileLoad({ ...travel, barKg: 0, chains: [], ...pairOnBar(hookup) });
   const loops = hookup.rigged.map((band) => bandPull(band, path, bottomM, lockoutM));
@@ -28,7 +30,7 @@ export function hookupReach(hookup: PairHookup, travel: Travel): HookupReach {
     anchorN: mostOnOneSideN(hookup, travel),
     ratedLoadN: hookup.ratedLoadN ?? Number.POSITIVE_INFINITY,
   };
-}
+});
 
 /** Less than this at either end is not worth hanging a band for (N; about half a kilogram). */
 const LEAST_PULL_N = 5;

@@ -32,7 +32,7 @@ type Solved = NonNullable<PlanPlace['solved']>;
 
 /**
  * What was allocated to one lifter, with the whole explanation of every block. A bar that is to stay as it is, is not made lighter. `ranked`: the
- * place's sets where the day has ranked them already.
+ * place's sets where the day has ranked them already. Other proposals are worked out for whoever asks `forOthers`.
  */
 export function describePlace(
   records: ClubRecords,
@@ -44,6 +44,7 @@ export function describePlace(
   chosen: PrescribedSetup,
   ranked: SetupRanking | null = null,
   barIsKept = false,
+  forOthers = true,
 ): Solved {
   const { task, heights, strength, sure, reference } = assembled;
   const { set, barKg: wantedKg, misfit } = chosen;
@@ -125,7 +126,9 @@ export function describePlace(
     },
     blocks,
     cautions,
-    others: otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }, ranking),
+    others: forOthers
+      ? otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }, ranking)
+      : [],
   };
 }
 

@@ -1,9 +1,10 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { dayPlan, type PlanPlace } from '#contract/day/dayPlan.ts';
 import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import { longLog } from '#contract/tests/longLog.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
+import { noClock } from '#core/day/timeSpent.ts';
 import { solveDay } from './solveDay.ts';
 
 type Day = RecordOf<'day'>;
@@ -39,6 +40,16 @@ const heavy = (leastChance: number | null) => {
   const day = dayWith((group) => Object.assign(group, { leastChance, aim }));
   return solveDay(records, day, [longLog(records, 'tall', 200)]).groups[0]!.places[1]!.solved!;
 };
+
+test('a day for which nobody asks for other proposals is the same day without them', () => {
+  const day = dayWith(() => {});
+  const whole = solveDay(records, day);
+  const bare = solveDay(records, day, [], [], noClock, () => {}, false);
+  const solved = whole.groups.flatMap(({ places }) => places.map((place) => place.solved!));
+  expect(solved.flatMap(({ others }) => others).length).toBeGreaterThan(0);
+  for (const one of solved) one.others = [];
+  expect(bare).toEqual(whole);
+});
 
 describe('other proposals of a place', () => {
   it.each(aims)('are other sets than the one that stands and than each other: $by', (aim) => {

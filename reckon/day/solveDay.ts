@@ -12,7 +12,7 @@ import { wordsNow } from './wordsOf.ts';
  * Works a training day out: groups run one after another, each with the whole stock of the club. Lifters with an estimate
  * of the lift are prescribed by it, the others by their best; `awaited` are those
  * whose estimate was not there yet. Each group gets its time by the `clock`; without one it takes what it needs. `tell`
- * hears how far it is.
+ * hears how far it is. Without `forOthers` nobody is proposed anything but the setup that is chosen.
  */
 export function solveDay(
   records: ClubRecords,
@@ -21,6 +21,7 @@ export function solveDay(
   awaited: string[] = [],
   clock: Clock = noClock,
   tell: Tell = () => {},
+  forOthers = true,
 ): DayPlan {
   // To share a group's gear out takes about as long as to rank the sets of its lifters.
   const total = 2 * day.groups.reduce((sum, { places }) => sum + places.length, 0);
@@ -28,7 +29,7 @@ export function solveDay(
   const groups = day.groups.map((group) => {
     const count = group.places.length;
     const tellGroup: Tell = (done, _, doing) => tell(before + done, total, doing);
-    const solved = solveGroup(records, day, group, estimates, clock, tellGroup);
+    const solved = solveGroup(records, day, group, estimates, clock, tellGroup, forOthers);
     before += 2 * count;
     tell(before, total);
     return solved;

@@ -31,9 +31,10 @@ export function solveGroup(
   estimates: readonly StrengthEstimate[],
   clock: Clock,
   tell: Tell = () => {},
+  forOthers = true,
 ): PlanGroup {
   try {
-    return solved(records, day, group, estimates, clock, tell);
+    return solved(records, day, group, estimates, clock, tell, forOthers);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return unsolved(records, group, error.message);
@@ -47,6 +48,7 @@ function solved(
   estimates: readonly StrengthEstimate[],
   clock: Clock,
   tell: Tell,
+  forOthers: boolean,
 ): PlanGroup {
   const { found, racks } = assembleGroup(records, day.date, group, estimates);
   const spent = timeSpent(clock, TIME_LIMIT_MS);
@@ -81,6 +83,8 @@ function solved(
       racks[one.lifter.rack]!,
       allocation!.chosen[lifters.indexOf(one.lifter)]!,
       one.lifter.ranking,
+      false,
+      forOthers,
     );
     return { ...seat, problem: null, solved: described };
   });

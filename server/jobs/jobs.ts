@@ -41,17 +41,19 @@ async function wholeClub(door: ClubDoor, throughDoor: Workplace['throughDoor']) 
   return throughDoor(door, (store) => clubWithFormerGear(store));
 }
 
+interface DayAsked {
+  records: ClubRecords;
+  day: Day;
+  estimates: readonly StrengthEstimate[];
+}
+
 async function solve(
-  asked: {
-    records: ClubRecords;
-    day: Day;
-    estimates: readonly StrengthEstimate[];
-    awaited: string[];
-  },
-  { tell }: Workplace,
+  asked: DayAsked & { awaited: string[] },
+  { tell }: Pick<Workplace, 'tell'>,
+  forOthers = true,
 ) {
   const { solveDay } = await import('#reckon/day/solveDay.ts');
-  return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now, tell);
+  return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now, tell, forOthers);
 }
 
 /** All that takes long, each by its name. A thread reads the code of a job when it is first asked for it. */
@@ -81,12 +83,12 @@ export const work = jobTable({
     /** The loads of a day; `awaited`: whose estimate was not there in time. */
     solveDay: {
       lane: 'days',
-      run: solve,
+      run: (asked: DayAsked & { awaited: string[] }, place) => solve(asked, place),
     },
-    /** The same of a day that nobody stands before yet. */
+    /** The same of a day that nobody stands before yet, without other proposals, which are for the Day screen. */
     solveDayAhead: {
       lane: 'seasons',
-      run: solve,
+      run: (asked: DayAsked, place) => solve({ ...asked, awaited: [] }, place, false),
     },
     /** A plan of before the log was worked out, told anew by it as another plan; null where there is nothing to add. */
     planByLog: {

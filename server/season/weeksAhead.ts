@@ -57,7 +57,7 @@ export function weeksAhead(
       basis: [planBasis(records, day), gearMark(records), ...estimates],
     }),
     work: ({ records, day, estimates }): Promise<DayPlan> =>
-      run('solveDayAhead', { records, day, estimates, awaited: [] }),
+      run('solveDayAhead', { records, day, estimates }),
   });
   const maxima = keptWork({
     most: mostLifters,
