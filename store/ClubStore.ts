@@ -8,7 +8,7 @@ import type { BandReps } from '#contract/log/BandReps.ts';
 import type { LogDays } from '#contract/log/logDay.ts';
 import type { ClubRecords, KindName, RecordOf } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Prescription } from '#contract/records/prescription.ts';
 import type { TakenPlan } from '#contract/records/takenPlan.ts';
 import type { OfKind } from '#contract/season/newSeason.ts';
@@ -17,11 +17,13 @@ import type { Change } from './changeLog.ts';
 import type { LogMark } from './logMarks.ts';
 import type { PageEnd, SetsPage } from './logPages.ts';
 import type { SetFilter } from './logQuery.ts';
-import type { FileSet } from './takeSetsIn.ts';
 import type { TouchedSet } from './touchedSets.ts';
 
 /** The fields of a record that a caller gives; what has a default may be left out. The store makes the id. */
 export type Given = Record<string, unknown>;
+
+/** A set of a file, whose place in the lifter's day is known. */
+export type FileSet = Omit<GivenSet, 'id'> & { order: number };
 
 /** Fields of a record as somebody found them, and the same ones as they want them. */
 export interface FoundAndWanted {

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import { type Named, namedBySet } from '#contract/log/namedBySet.ts';
-import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { FileSet } from './ClubStore.ts';
 import { appendChange } from './changeLog.ts';
 import { clubToday } from './clubToday.ts';
 import { kindTable } from './kindTable.ts';
@@ -10,9 +11,6 @@ import type { Database } from './open/Database.ts';
 import type { Tables } from './schema.ts';
 import { clearAside, moveIn, putAside } from './setsAside.ts';
 import type { Writer } from './Writer.ts';
-
-/** A set of a file, whose place in the lifter's day is known. */
-export type FileSet = Omit<GivenSet, 'id'> & { order: number };
 
 /**
  * Adds many sets at the end of the log, all of them as one change or none. They are put aside first, while others write; what nobody can

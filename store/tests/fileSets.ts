@@ -1,5 +1,5 @@
 import { type GivenSet, givenSet } from '#contract/records/loggedSet.ts';
-import type { FileSet } from '../takeSetsIn.ts';
+import type { FileSet } from '../ClubStore.ts';
 import { squatSet } from './squatSet.ts';
 
 /** Sets of the small club's lifter as a file brings them, one on each of 600 days from a day on, then a second one. */

@@ -1,8 +1,8 @@
 import type { Transaction } from 'kysely';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type { ClubStore } from '../ClubStore.ts';
+import type { ClubStore, FileSet } from '../ClubStore.ts';
 import type { Tables } from '../schema.ts';
-import { type FileSet, takeSetsIn } from '../takeSetsIn.ts';
+import { takeSetsIn } from '../takeSetsIn.ts';
 import { databases, type TestClub } from './databases.ts';
 import { fileSets } from './fileSets.ts';
 import { tester } from './openClub.ts';
@@ -25,7 +25,6 @@ describe.each(databases)('a file of sets on $name', ({ open }) => {
     const { seq } = await store.takeSetsIn(given);
     expect(heard).toEqual([seq]);
     const kept = await store.loggedSets();
-    const byDay = (a: FileSet, b: FileSet) => a.doneOn.localeCompare(b.doneOn) || a.order - b.order;
     expect(kept).toMatchObject(given.toSorted(byDay));
     expect(new Set(kept.map(({ id }) => id)).size).toBe(given.length);
     await store.undo(seq);
@@ -78,3 +77,7 @@ describe.each(databases)('a file of sets on $name', ({ open }) => {
     expect(await askedWhileOthersWait(fileSets(2000))).toBe(ofTwo);
   });
 });
+
+function byDay(a: FileSet, b: FileSet): number {
+  return a.doneOn.localeCompare(b.doneOn) || a.order - b.order;
+}
