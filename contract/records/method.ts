@@ -12,8 +12,23 @@ const mps = z.number().min(0.05).max(2.5);
 /** Weeks from today on that are worked out to bar and bands; 0: none. */
 export const weeksToBars = z.number().int().min(0).max(8);
 
+/** As many as each list may have. */
+export const mostOf = {
+  phases: 20,
+  groups: 8,
+  variants: 12,
+  /** By week of the wave, or by wave. */
+  inTurn: 12,
+  levels: 4,
+  accessories: 12,
+  sleds: 6,
+  holds: 6,
+  places: 5,
+  sources: 20,
+} as const;
+
 /** One entry for each week of a wave, or for each wave of a phase; the last one stands for those that follow. */
-const inTurn = <Each extends z.ZodType>(each: Each) => z.array(each).min(1).max(12);
+const inTurn = <Each extends z.ZodType>(each: Each) => z.array(each).min(1).max(mostOf.inTurn);
 
 /** What the loads of a group aim at, week by week; each comes to an aim of the day screen. */
 export const aimInTurn = z.discriminatedUnion('by', [
@@ -39,7 +54,7 @@ export const aimInTurn = z.discriminatedUnion('by', [
           bandShares: inTurn(z.number().min(0).max(1)),
         }),
       )
-      .max(4)
+      .max(mostOf.levels)
       .default([]),
   }),
   z.strictObject({
@@ -66,7 +81,7 @@ export const groupAsked = z.strictObject({
   work: z.enum(['speed', 'maximal', 'repeated']),
   lift,
   /** One: always the same start. More: rotated through. */
-  variants: z.array(variant).min(1).max(12),
+  variants: z.array(variant).min(1).max(mostOf.variants),
   /** Weeks that pass before the same variant comes again, where there are more than one. */
   restWeeks: z.number().int().min(0).max(12).default(0),
   aim: aimInTurn,
@@ -99,20 +114,23 @@ export const hold = z.strictObject({
   title,
   lift,
   /** Where the bar stands in the lifter's own range: 0 at the bottom, 1 at lockout. */
-  places: z.array(z.number().min(0).max(1)).min(1).max(5),
+  places: z.array(z.number().min(0).max(1)).min(1).max(mostOf.places),
   seconds: z.number().int().min(1).max(15),
   sets: z.number().int().min(1).max(10),
 });
 
+/** A training day of a phase. */
 export const dayAsked = z.strictObject({
   /** ISO 8601: 1 is Monday. */
   weekday: z.number().int().min(1).max(7),
   title,
-  groups: z.array(groupAsked).max(8),
-  accessories: z.array(accessory).max(12).default([]),
-  sleds: z.array(sled).max(6).default([]),
-  holds: z.array(hold).max(6).default([]),
+  groups: z.array(groupAsked).max(mostOf.groups),
+  accessories: z.array(accessory).max(mostOf.accessories).default([]),
+  sleds: z.array(sled).max(mostOf.sleds).default([]),
+  holds: z.array(hold).max(mostOf.holds).default([]),
 });
+
+export type DayAsked = z.infer<typeof dayAsked>;
 
 export const phaseAsked = z.strictObject({
   id,
@@ -160,13 +178,13 @@ export const method = z
       .array(
         z.strictObject({ of: z.string().trim().min(1).max(200), source: z.string().trim().min(1).max(300) }),
       )
-      .max(20),
+      .max(mostOf.sources),
     /** By how much the zones of the volume table are moved up for work with bands: 0.05 is five points. */
     zoneShift: z.number().min(-0.2).max(0.2).default(0),
     /** Left out: two. Where the club says how many, that leads. */
     nearWeeks: weeksToBars.optional(),
     limits,
-    phases: z.array(phaseAsked).min(1).max(20),
+    phases: z.array(phaseAsked).min(1).max(mostOf.phases),
   })
   .check(({ value, issues }) => {
     for (const wrong of wrongInMethod(value))
@@ -186,7 +204,9 @@ function wrongInMethod({ phases }: Pick<Method, 'phases'>): Wrong[] {
     wrongs.push({ path: ['phases'], allowed: 'it must hold one that is laid without a meet before it' });
   for (const [at, phase] of phases.entries()) {
     const here = ['phases', at];
-    for (const field of ['leastWeeks', 'mostWeeks'] as const)
+    // A phase that is always as long has one wrong figure, not two.
+    const isFixed = phase.leastWeeks === phase.mostWeeks;
+    for (const field of isFixed ? (['leastWeeks'] as const) : (['leastWeeks', 'mostWeeks'] as const))
       if (phase[field] % phase.waveWeeks !== 0)
         wrongs.push({
           path: [...here, field],

@@ -5,7 +5,7 @@ import type { MassUnit } from '#contract/words/viewUnits.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
 import type { PlannedDay } from './seasonPlan.ts';
 
-/** What a planned day asks for beside its groups: work on what is weak, sleds, pushing against pins. */
+/** What a day of a plan or a method asks for beside its groups: work on what is weak, sleds, pushing against pins. */
 export function besideSentences(
   { accessories, sleds, holds }: Pick<PlannedDay, 'accessories' | 'sleds' | 'holds'>,
   mass: MassUnit,

@@ -27,6 +27,22 @@ describe('two methods side by side', () => {
     );
   });
 
+  it('another aim, day of the week, lift or kind of work is told in the words of the screen', () => {
+    const changed = structuredClone(method!);
+    const [day] = changed.phases[0]!.days;
+    day!.weekday = 1;
+    Object.assign(day!.groups[0]!, { work: 'speed', lift: 'bench' });
+    const told = methodDifferences(method!, changed).map(({ where, after }) => [
+      where.split(', ').at(-1),
+      after,
+    ]);
+    expect(told).toEqual([
+      ['day of the week', 'Mon'],
+      ['kind of work', 'speed'],
+      ['lift', 'bench press'],
+    ]);
+  });
+
   it('a phase that one of them lacks is one difference, not one for each of its figures', () => {
     const shorter = { ...method!, phases: method!.phases.slice(0, -1) };
     expect(methodDifferences(method!, shorter)).toEqual([

@@ -1,4 +1,8 @@
 import type { Method } from '#contract/records/method.ts';
+import { aimInTurnWords, ofWords } from '#contract/words/aimWords.ts';
+import { basisWords } from '#contract/words/basisWords.ts';
+import { weekdayWord } from '#contract/words/dayWords.ts';
+import { liftWords } from '#contract/words/liftWords.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
 import { entryWord, fieldWord } from './methodPlaces.ts';
 
@@ -55,8 +59,18 @@ function said(value: unknown, field: string): string {
   if (value === null) return 'none';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'number' && shares.includes(field)) return percentToTenth(value);
-  return typeof value === 'string' ? value : JSON.stringify(value);
+  if (typeof value === 'number') return field === 'weekday' ? weekdayWord(value) : String(value);
+  if (typeof value === 'string') return chosen[field]?.find((one) => one.value === value)?.word ?? value;
+  return JSON.stringify(value);
 }
+
+/** What is chosen from a list, as the list says it. */
+const chosen: Readonly<Record<string, readonly { value: string; word: string }[]>> = {
+  by: aimInTurnWords,
+  of: ofWords,
+  basis: basisWords,
+  lift: liftWords,
+};
 
 const untold = ['format', 'id', 'version', 'madeOn'];
 /** Fields whose number is a share. */
@@ -70,4 +84,6 @@ const shares = [
   'leastChance',
   'zoneShift',
   'mostRise',
+  'friction',
+  'places',
 ];

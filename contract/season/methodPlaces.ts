@@ -25,11 +25,11 @@ export function methodPlace(document: unknown, path: readonly PropertyKey[]): st
 /** Phases, days and groups are known by their titles; figures by the week or the wave that they stand for. */
 export function entryWord(each: unknown, field: string, at: number): string {
   if (typeof each === 'object' && each !== null) {
-    if ('title' in each) return String(each.title);
+    if ('title' in each && each.title !== '') return String(each.title);
     if ('basis' in each) return basisWords.find(({ value }) => value === each.basis)?.word ?? '';
   }
   if (perWeek.includes(field)) return `${fieldWord(field)} of week ${at + 1}`;
-  return field === 'bandShares' ? `bands of wave ${at + 1}` : `${fieldWord(field)} ${at + 1}`;
+  return field === 'bandShares' ? `bands of wave ${at + 1}` : `${oneOf[field] ?? fieldWord(field)} ${at + 1}`;
 }
 
 /** What a field is called. */
@@ -40,8 +40,30 @@ export function fieldWord(field: string): string {
 /** Lists with an entry for each week of the wave. */
 const perWeek = ['shares', 'barShares', 'bottomShares', 'lockoutShares', 'zones', 'blocks'];
 
+/** What an entry without a title is called. */
+const oneOf: Readonly<Record<string, string>> = {
+  phases: 'phase',
+  days: 'day',
+  groups: 'group',
+  variants: 'start',
+  targets: 'percentage',
+  levels: 'level of strength',
+  accessories: 'accessory',
+  sleds: 'sled',
+  holds: 'push against pins',
+  places: 'height',
+  sources: 'source',
+};
+
 /** What a field is called where its name is no word of the trade. */
 const words: Readonly<Record<string, string>> = {
+  says: 'what it does, in short',
+  goal: 'what it is for',
+  madeOn: 'made on',
+  work: 'kind of work',
+  by: 'what it goes by',
+  of: 'of what',
+  weekday: 'day of the week',
   leastWeeks: 'weeks at least',
   mostWeeks: 'weeks at most',
   waveWeeks: 'weeks of a wave',
@@ -71,4 +93,5 @@ const words: Readonly<Record<string, string>> = {
   heightM: 'height (m)',
   distanceM: 'way (m)',
   massKg: 'mass (kg)',
+  friction: 'held back by the floor',
 };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { percentToTenth } from '#contract/words/percent.ts';
-import { bandSteps, lengthWords, methodRows } from './methodRows.ts';
+import { bandSteps, lengthWords, methodRows, rotations } from './methodRows.ts';
 import { shippedMethods } from './shipped/shippedMethods.ts';
 
 const waves = shippedMethods[0]!.phases.find(({ id }) => id === 'speed-waves')!;
@@ -26,4 +26,21 @@ test('what steps from wave to wave is told in its order, and how long a phase ma
   expect(lengthWords({ ...waves, leastWeeks: 1, mostWeeks: 1, waveWeeks: 1, isRound: false })).toBe(
     '1 week.',
   );
+});
+
+test('a start that is always the same stands in its rows, and those that are rotated through in one sentence with their rest', () => {
+  const groups = waves.days.flatMap((day) => day.groups);
+  const told = methodRows(waves).map(({ days }) =>
+    days.flatMap((day) => day.groups.map(({ start }) => start)),
+  );
+  const always = groups.map(({ variants }) => (variants.length === 1 ? variants[0]!.title : null));
+  expect(told).toEqual([always, always, always]);
+  const rotating = groups.filter(({ variants }) => variants.length > 1);
+  expect(rotating.length).toBeGreaterThan(0);
+  const sentences = rotations(waves);
+  expect(sentences).toHaveLength(rotating.length);
+  for (const [at, { title, variants, restWeeks }] of rotating.entries()) {
+    for (const one of variants) expect(sentences[at]).toContain(one.title);
+    expect(sentences[at]).toMatch(new RegExp(`^${title}, in turn: .* ${restWeeks} weeks`));
+  }
 });

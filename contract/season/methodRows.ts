@@ -10,6 +10,8 @@ export interface MethodRowGroup {
   title: string;
   aim: string;
   sets: string;
+  /** Null: it rotates through several. */
+  start: string | null;
 }
 
 /** One week of a phase's wave: what each of its days asks for. */
@@ -30,6 +32,7 @@ export function methodRows({ waveWeeks, days }: PhaseOfMethod): MethodRow[] {
         title: group.title,
         aim: aimWords(group.aim, at),
         sets: blocksWords(ofWeek(group.blocks, at)),
+        start: group.variants.length === 1 ? group.variants[0]!.title : null,
       })),
     })),
   }));
@@ -61,7 +64,20 @@ export function bandSteps({ days }: PhaseOfMethod): string[] {
         ({ leastTimesBodyMass, bandShares }) =>
           `; from ${leastTimesBodyMass} body masses on ${shareList(bandShares)}`,
       );
-      return [`${title}: bands at lockout ${shareList(aim.bandShares)} from wave to wave${levels.join('')}.`];
+      const steps = aim.bandShares.length > 1 ? ' from wave to wave' : '';
+      return [`${title}: bands at lockout ${shareList(aim.bandShares)}${steps}${levels.join('')}.`];
+    }),
+  );
+}
+
+/** Which starts a group rotates through, and how long each of them rests. */
+export function rotations({ days }: Pick<PhaseOfMethod, 'days'>): string[] {
+  return days.flatMap(({ groups }) =>
+    groups.flatMap(({ title, variants, restWeeks }) => {
+      if (variants.length === 1) return [];
+      const rest =
+        restWeeks === 0 ? '' : `; each comes again after ${counted(restWeeks, 'week')} at the earliest`;
+      return [`${title}, in turn: ${variants.map((one) => one.title).join(', ')}${rest}.`];
     }),
   );
 }
@@ -70,7 +86,8 @@ function shareList(shares: readonly number[]): string {
   return shares.map(percentToTenth).join(', ');
 }
 
-function aimWords(aim: AimInTurn, week: number): string {
+/** What a group aims at in a week of the wave, from 0. */
+export function aimWords(aim: AimInTurn, week: number): string {
   switch (aim.by) {
     case 'percent':
       return aim.targets

@@ -21,12 +21,36 @@ describe('a method from a file', () => {
     expect('problems' in read && read.problems).toEqual([
       {
         place: `${at}.weekday`,
-        message: `${phase.title}, ${day.title}, weekday is 9; it must be at most 7.`,
+        message: `${phase.title}, ${day.title}, day of the week is 9; it must be at most 7.`,
+        said: 'is 9; it must be at most 7.',
       },
       {
         place: `${at}.groups[0].blocks[0][0].reps`,
         message: `${phase.title}, ${day.title}, ${day.groups[0]!.title}, steps of week 1, step 1, reps is 31; it must be at most 30.`,
+        said: 'is 31; it must be at most 30.',
       },
+    ]);
+  });
+
+  it('tells a phase that is always as long once where its weeks are no whole waves', () => {
+    const odd = structuredClone(shippedMethods[0]!);
+    Object.assign(odd.phases[1]!, { leastWeeks: 4, mostWeeks: 4 });
+    const read = readMethod(JSON.stringify(odd));
+    expect('problems' in read && read.problems.map(({ place }) => place)).toEqual(['phases[1].leastWeeks']);
+    Object.assign(odd.phases[1]!, { mostWeeks: 5 });
+    const stretched = readMethod(JSON.stringify(odd));
+    expect('problems' in stretched && stretched.problems.map(({ place }) => place)).toEqual([
+      'phases[1].leastWeeks',
+      'phases[1].mostWeeks',
+    ]);
+  });
+
+  it('names what has no title by its number', () => {
+    const bare = structuredClone(shippedMethods[0]!);
+    bare.phases[1]!.title = '';
+    const read = readMethod(JSON.stringify(bare));
+    expect('problems' in read && read.problems.map(({ message }) => message)).toEqual([
+      'Phase 2, title is needed.',
     ]);
   });
 

@@ -1,27 +1,16 @@
 import type { PlanGroup } from '#contract/day/dayPlan.ts';
 import type { Aim } from '#contract/records/day.ts';
+import { aimWords, ofWords } from '#contract/words/aimWords.ts';
 import { basisWords } from '#contract/words/basisWords.ts';
 import { percent } from '#contract/words/percent.ts';
 import { Choice } from '#web/parts/Choice.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { PercentField } from '#web/parts/PercentField.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { aimToBegin, shareByBests } from './firstAim.ts';
+import { aimToBegin, shareByBests } from '#web/setup/firstAim.ts';
 
 type PercentAim = Extract<Aim, { by: 'percent' }>;
-type SpeedAim = Extract<Aim, { by: 'speed' }>;
 type Target = PercentAim['targets'][number];
-
-const aimWords = [
-  { value: 'percent', word: 'percentages' },
-  { value: 'capability', word: 'share of strength' },
-  { value: 'speed', word: 'bar speed' },
-] as const satisfies readonly { value: Aim['by']; word: string }[];
-
-const ofWords = [
-  { value: 'firstRep', word: 'first rep' },
-  { value: 'set', word: 'whole set' },
-] as const satisfies readonly { value: NonNullable<SpeedAim['of']>; word: string }[];
 
 /** What the loads aim at, one of three ways; a percentage never stands without its basis. */
 export function AimFields(props: {

@@ -7,8 +7,8 @@ import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { FindFields } from '#web/parts/FindFields.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { asTheyCome, useFound } from '#web/parts/useFound.ts';
+import { workWords } from '#web/setup/startingPoints.ts';
 import { FirstSteps } from './FirstSteps.tsx';
-import { workWords } from './startingPoints.ts';
 
 /** Every training day, the next ones first, in the order they come. */
 export function DayList() {

@@ -6,28 +6,13 @@ import { hasHeight, liftWords } from '#contract/words/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
+import { BlockFields } from '#web/setup/BlockFields.tsx';
+import { GroupBounds } from '#web/setup/GroupBounds.tsx';
 import { StartFields } from '#web/setup/StartFields.tsx';
+import { SureField } from '#web/setup/SureField.tsx';
+import { startingGroup, workWords } from '#web/setup/startingPoints.ts';
 import { AimFields } from './AimFields.tsx';
-import { BlockFields } from './BlockFields.tsx';
-import { GroupBounds } from './GroupBounds.tsx';
 import { KeptWork } from './KeptWork.tsx';
-import { startingGroup, workWords } from './startingPoints.ts';
-
-/** How sure a coach may want to be; the chance itself is kept. */
-const sureWords = [
-  { value: 'asAimed', word: 'No, as aimed' },
-  { value: '0.8', word: 'To 80 %' },
-  { value: '0.9', word: 'To 90 %' },
-  { value: '0.95', word: 'To 95 %' },
-] as const;
-type SureWord = (typeof sureWords)[number]['value'];
-
-/** The nearest of the choices to what is kept. */
-function sureWord(leastChance: number | null): SureWord {
-  if (leastChance === null) return 'asAimed';
-  if (leastChance < 0.85) return '0.8';
-  return leastChance < 0.925 ? '0.9' : '0.95';
-}
 
 /** What a group does: lift, start, aim and steps. Who lifts where stands in the tables below it. */
 export function GroupPlan(props: {
@@ -73,13 +58,7 @@ export function GroupPlan(props: {
       <div className="stack">
         <h3>What the loads aim at</h3>
         <AimFields aim={group.aim} plan={plan} onChange={(aim) => put({ aim })} />
-        <SelectField
-          label="Make bars lighter until all reps are likely"
-          value={sureWord(group.leastChance ?? null)}
-          options={sureWords}
-          onChange={(word) => put({ leastChance: word === 'asAimed' ? null : Number(word) })}
-          hint="Chance that all reps of all sets are made, by each lifter's whole log. Bars set by hand stay."
-        />
+        <SureField leastChance={group.leastChance ?? null} onChange={(leastChance) => put({ leastChance })} />
       </div>
       <div className="stack">
         <h3>Sets and reps, step by step</h3>

@@ -5,7 +5,7 @@ import { useRecords } from '#web/api/useRecords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useToast } from '#web/parts/Toast.tsx';
-import { groupFromWork } from './startingPoints.ts';
+import { groupFromWork } from '#web/setup/startingPoints.ts';
 
 /** The club's store of work: keeps what this group does under a name, or begins the group again from what was kept. */
 export function KeptWork({ group, onChange }: { group: Group; onChange: (group: Group) => void }) {

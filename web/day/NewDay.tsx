@@ -10,8 +10,8 @@ import { useRecords } from '#web/api/useRecords.ts';
 import { localToday } from '#web/parts/localToday.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { groupFromWork, startingGroup, usualBoxM, workWords } from '#web/setup/startingPoints.ts';
 import { everybodyBack } from './here/whoIsHere.ts';
-import { groupFromWork, startingGroup, usualBoxM, workWords } from './startingPoints.ts';
 
 /** A new training day: when, and what it begins from. Everything can be changed afterwards. */
 export function NewDay() {

@@ -16,14 +16,20 @@ export function FigureField(props: {
   whole?: boolean | undefined;
   onChange: (value: number) => void;
   hint?: string | undefined;
+  /** What is wrong with a value that the field itself takes, beside others. */
+  error?: string | null | undefined;
+  /** Where the field must be found again. */
+  id?: string | undefined;
 }) {
   const { value, min, max, whole = false, onChange } = props;
   const per = props.per ?? 1;
-  const id = useId();
+  const ownId = useId();
+  const id = props.id ?? ownId;
   const [typing, setTyping] = useState<string | null>(null);
   const shown = (kept: number) => String(Number((kept * per).toFixed(whole ? 0 : 3)));
   const wrong = typing === null ? null : wrongWith(typing);
-  const input = useWrong(wrong);
+  const error = wrong ?? props.error;
+  const input = useWrong(error ?? null);
 
   function wrongWith(text: string): string | null {
     const figure = read(text);
@@ -36,7 +42,7 @@ export function FigureField(props: {
   }
 
   return (
-    <Field id={id} label={props.label} hint={props.hint} error={wrong}>
+    <Field id={id} label={props.label} hint={props.hint} error={error}>
       <div className="number-input">
         <input
           ref={input}
@@ -45,8 +51,8 @@ export function FigureField(props: {
           inputMode={whole ? 'numeric' : 'decimal'}
           autoComplete="off"
           value={typing ?? shown(value)}
-          aria-invalid={wrong ? true : undefined}
-          aria-describedby={wrong ? `${id}-error` : undefined}
+          aria-invalid={error ? true : undefined}
+          aria-describedby={error ? `${id}-error` : undefined}
           onFocus={(event) => event.target.select()}
           onChange={(event) => {
             setTyping(event.target.value);

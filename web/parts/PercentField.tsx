@@ -9,6 +9,8 @@ export function PercentField(props: {
   max: number;
   onChange: (share: number) => void;
   hint?: string | undefined;
+  error?: string | null | undefined;
+  id?: string | undefined;
 }) {
   return <FigureField {...props} word="%" per={100} />;
 }

@@ -10,8 +10,11 @@ export function SelectField<T extends string>(props: {
   onChange: (value: T) => void;
   hint?: ReactNode;
   error?: string | null | undefined;
+  /** Where the field must be found again. */
+  id?: string | undefined;
 }) {
-  const id = useId();
+  const ownId = useId();
+  const id = props.id ?? ownId;
   const [left, setLeft] = useState(false);
   const missing = props.value === null ? `${props.label}: choose one.` : null;
   const error = (left ? missing : null) ?? props.error;

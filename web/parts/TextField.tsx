@@ -1,8 +1,7 @@
 import { useId, useState } from 'react';
-import { wrongDateSentence } from '#contract/records/wrongDateSentence.ts';
-import { dateText } from '#contract/words/dateText.ts';
 import { Field } from './Field.tsx';
 import { useWrong } from './useWrong.ts';
+import { wrongText } from './wrongText.ts';
 
 /** A line of text, a date or a time of the day. */
 export function TextField(props: {
@@ -16,10 +15,13 @@ export function TextField(props: {
   today?: string | undefined;
   hint?: string | undefined;
   error?: string | null | undefined;
+  /** Where the field must be found again. */
+  id?: string | undefined;
 }) {
-  const id = useId();
+  const ownId = useId();
+  const id = props.id ?? ownId;
   const [left, setLeft] = useState(false);
-  const wrong = wrongWith(props);
+  const wrong = wrongText(props);
   const error = (left ? wrong : null) ?? props.error;
   const input = useWrong(wrong ?? props.error ?? null);
   return (
@@ -38,19 +40,4 @@ export function TextField(props: {
       />
     </Field>
   );
-}
-
-function wrongWith(props: {
-  label: string;
-  value: string;
-  required?: boolean | undefined;
-  maxLength?: number | undefined;
-  today?: string | undefined;
-}): string | null {
-  const { label, value, required, maxLength, today } = props;
-  if (required && value.trim() === '') return `${label} is needed.`;
-  if (maxLength !== undefined && value.length > maxLength) {
-    return `${label} has ${value.length} letters; at most ${maxLength} are kept.`;
-  }
-  return today === undefined || value === '' ? null : wrongDateSentence(label, value, today, dateText);
 }

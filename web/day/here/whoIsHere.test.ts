@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { freshPlace } from '#contract/day/freshPlace.ts';
 import { lastTime, rackFor } from '#contract/day/rackFor.ts';
 import type { Day, Group } from '#contract/records/day.ts';
-import { startingGroup } from '../startingPoints.ts';
+import { startingGroup } from '#web/setup/startingPoints.ts';
 import { backFrom, comesTo, everybodyBack, isAway } from './whoIsHere.ts';
 
 const racks = ['north', 'south'];

@@ -11,7 +11,7 @@ export function MethodBeside({ method, other }: { method: Method; other: MethodC
     <section className="stack">
       <h2>{counted(found.length, 'difference')}</h2>
       <div className="table-scroll">
-        <table className="table" aria-label={`What differs from ${other.word}`}>
+        <table className="table season-differs" aria-label={`What differs from ${other.word}`}>
           <thead>
             <tr>
               <th scope="col">Where</th>

@@ -1,123 +1,94 @@
-import { useState } from 'react';
+import { Fragment, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Method, PhaseOfMethod } from '#contract/records/method.ts';
 import { nextVersion } from '#contract/records/nextVersion.ts';
-import { usualNearWeeks } from '#contract/season/nearUntil.ts';
 import { judgedMethod } from '#contract/season/readMethod.ts';
-import { counted } from '#contract/words/counted.ts';
 import { useClub, useClubSettings } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
-import { FigureField } from '#web/parts/FigureField.tsx';
 import { localToday } from '#web/parts/localToday.ts';
 import { RecordForm } from '#web/parts/RecordForm.tsx';
-import { SelectField } from '#web/parts/SelectField.tsx';
-import { TextField } from '#web/parts/TextField.tsx';
-import { GroupFigures } from './GroupFigures.tsx';
+import { FaultLine } from './FaultLine.tsx';
+import { MethodFaults, placeIn } from './methodFields.ts';
+import { PhaseDays } from './PhaseDays.tsx';
 import { PhaseFields } from './PhaseFields.tsx';
-import { PhaseOrder } from './PhaseOrder.tsx';
-import { MethodProblems } from './ReadMethod.tsx';
+import { PhasePick } from './PhasePick.tsx';
+import { TitleField } from './TitleField.tsx';
+import { useDraft } from './useDraft.ts';
+import { useInView } from './useInView.ts';
+import { WholeFields } from './WholeFields.tsx';
 
-/** The phases of a method and their figures; what is wrong with the whole is told as it is typed. Saved, it is the next version. */
-export function MethodForm({ method, onLeave }: { method: Method; onLeave: () => void }) {
+/**
+ * All that a method says, one phase and one day in view at a time; what is wrong stands beside its field and on top. Saved, it is the
+ * next version, or, `isNew`, the first of a method of its own.
+ */
+export function MethodForm(props: { method: Method; isNew: boolean; onLeave: () => void }) {
+  const { method, isNew, onLeave } = props;
   const { method: kept } = useClub();
-  const { timeZone, nearWeeks: clubWeeks } = useClubSettings();
-  const today = localToday(timeZone);
+  const today = localToday(useClubSettings().timeZone);
   const records = useRecords('method');
   const [, go] = useLocation();
-  const [draft, setDraft] = useState(method);
-  const [phaseId, setPhaseId] = useState(method.phases[0]!.id);
-  const phase = draft.phases.find(({ id }) => id === phaseId)!;
+  const place = useRef<HTMLDivElement>(null);
+  const [asksToLeave, setAsksToLeave] = useState(false);
+  const { draft, change, takeBack, turns } = useDraft(method);
   const judged = judgedMethod(draft);
   const problems = 'problems' in judged ? judged.problems : [];
-  const setPhase = (change: Partial<PhaseOfMethod>) =>
-    setDraft({
-      ...draft,
-      phases: draft.phases.map((one) => (one.id === phaseId ? { ...one, ...change } : one)),
-    });
+  const inView = useInView(draft, problems, place);
+  const { at } = inView;
+  const phase = draft.phases[at]!;
+  const setPhase = (next: Partial<PhaseOfMethod>) =>
+    change({ ...draft, phases: draft.phases.with(at, { ...phase, ...next }) });
   const save = async () => {
     const isKept = kept.some(({ methodDocument: one }) => one.id === method.id);
-    const version = isKept ? nextVersion(kept, method) : method.version + 1;
+    const version = isNew ? 1 : isKept ? nextVersion(kept, method) : method.version + 1;
     const methodDocument: Method = { ...draft, version, madeOn: today };
     const { id } = await records.create({ methodDocument }, `${draft.title}, version ${version}`);
     onLeave();
     go(`/methods/${id}`);
   };
   return (
-    <RecordForm
-      title={`Change ${method.title}`}
-      onSave={save}
-      onLeave={onLeave}
-      saveWord="Keep as the next version"
-      wrong={problems.length === 0 ? null : 'Some figures of the method do not fit together; see below.'}
-    >
-      <TextField
-        label="Title"
-        value={draft.title}
-        required
-        maxLength={60}
-        onChange={(title) => setDraft({ ...draft, title })}
-      />
-      <FigureField
-        label="Heavy lifts of a week, at most"
-        value={draft.limits.mostHeavyLiftsAWeek ?? 0}
-        min={0}
-        max={200}
-        whole
-        hint="At 90 % or more at lockout, all lifts together."
-        onChange={(most) => setDraft({ ...draft, limits: { ...draft.limits, mostHeavyLiftsAWeek: most } })}
-      />
-      <FigureField
-        label="Worked out to bar and bands"
-        word="weeks"
-        value={draft.nearWeeks ?? usualNearWeeks}
-        min={0}
-        max={8}
-        whole
-        hint={
-          clubWeeks === null
-            ? 'From today on. Later weeks are ranges; more weeks take longer to work out.'
-            : `From today on. The club's settings say ${counted(clubWeeks, 'week')}, and that leads.`
-        }
-        onChange={(nearWeeks) => setDraft({ ...draft, nearWeeks })}
-      />
-      <SelectField
-        label="Phase"
-        value={phaseId}
-        options={draft.phases.map(({ id, title }) => ({ value: id, word: title }))}
-        onChange={setPhaseId}
-      />
-      <PhaseOrder
-        phases={draft.phases}
-        phaseId={phaseId}
-        onChange={(phases, shown) => {
-          setDraft({ ...draft, phases });
-          setPhaseId(shown);
-        }}
-      />
-      <PhaseFields key={phaseId} phase={phase} onChange={setPhase} />
-      {phase.days.map((day, at) =>
-        day.groups.map((group) => (
-          <GroupFigures
-            key={`${phaseId} ${day.weekday} ${group.id}`}
-            group={group}
-            dayTitle={day.title}
-            onChange={(next) =>
-              setPhase({
-                days: phase.days.map((one, place) =>
-                  place === at
-                    ? { ...one, groups: one.groups.map((each) => (each.id === group.id ? next : each)) }
-                    : one,
-                ),
-              })
-            }
+    <MethodFaults value={problems}>
+      <div ref={place}>
+        <RecordForm
+          title={isNew ? 'A method of your own' : `Change ${method.title}`}
+          onSave={save}
+          onLeave={takeBack === null ? onLeave : () => setAsksToLeave(true)}
+          saveWord={isNew ? 'Keep as a method of your own' : 'Keep as the next version'}
+          leaveWord={isNew ? 'Leave without a copy' : 'Leave unchanged'}
+          wrong={
+            problems.length === 0 ? null : 'Some of it does not fit together; the line on top leads to it.'
+          }
+        >
+          <FaultLine
+            problems={problems}
+            onLead={inView.lead}
+            takeBack={takeBack}
+            leaving={asksToLeave ? { onLeave, onStay: () => setAsksToLeave(false) } : null}
           />
-        )),
-      )}
-      {problems.length > 0 && (
-        <div className="season-whole" role="alert">
-          <MethodProblems problems={problems} />
-        </div>
-      )}
-    </RecordForm>
+          {/* What a field still shows of a step that was taken back goes with it. */}
+          <Fragment key={turns}>
+            <TitleField title={draft.title} onChange={(title) => change({ ...draft, title })} />
+            <PhasePick
+              phases={draft.phases}
+              at={at}
+              onShow={(id) => inView.leave(() => inView.showPhase(id))}
+              onChange={(phases, shown) => {
+                change({ ...draft, phases });
+                inView.showPhase(phases[shown]!.id);
+              }}
+            />
+            <Fragment key={phase.id}>
+              <PhaseFields at={placeIn('phases', at)} phase={phase} onChange={setPhase} />
+              <PhaseDays
+                at={placeIn('phases', at)}
+                phase={phase}
+                inView={inView}
+                onChange={(days) => setPhase({ days })}
+              />
+            </Fragment>
+            <WholeFields draft={draft} onChange={change} />
+          </Fragment>
+        </RecordForm>
+      </div>
+    </MethodFaults>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import type { Method } from '#contract/records/method.ts';
 import { twinSentence } from '#contract/season/twinSentence.ts';
 import { dateText } from '#contract/words/dateText.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -8,6 +9,7 @@ import { useInAddress } from '#web/parts/useInAddress.ts';
 import { everyMethod, type MethodChoice } from '../methodChoices.ts';
 import { MethodBeside } from './MethodBeside.tsx';
 import { MethodForm } from './MethodForm.tsx';
+import { ownCopy } from './ownCopy.ts';
 import { PhaseWeeks } from './PhaseWeeks.tsx';
 
 /** One version of a method: whom it suits, its phases with their weeks as rows, and beside another version what differs. */
@@ -15,8 +17,10 @@ export function MethodPage({ choice }: { choice: MethodChoice }) {
   const { method } = choice;
   const club = useClub();
   const twin = twinSentence(club, choice.keptId);
-  const others = everyMethod(club).filter(({ value }) => value !== choice.value);
-  const [editing, setEditing] = useState(false);
+  const choices = everyMethod(club);
+  const others = choices.filter(({ value }) => value !== choice.value);
+  const every = choices.map((one) => one.method);
+  const [editing, setEditing] = useState<Method | null>(null);
   const [withAsked, setWith] = useInAddress('with');
   const other = others.find(({ value }) => value === withAsked);
   return (
@@ -36,12 +40,15 @@ export function MethodPage({ choice }: { choice: MethodChoice }) {
         </p>
         <p className="small quiet">Made on {dateText(method.madeOn)}.</p>
       </div>
-      {editing ? (
-        <MethodForm method={method} onLeave={() => setEditing(false)} />
+      {editing !== null ? (
+        <MethodForm method={editing} isNew={editing.id !== method.id} onLeave={() => setEditing(null)} />
       ) : (
         <div className="row screen-only">
-          <button type="button" className="strong" onClick={() => setEditing(true)}>
-            Change its figures
+          <button type="button" className="strong" onClick={() => setEditing(method)}>
+            Change it
+          </button>
+          <button type="button" onClick={() => setEditing(ownCopy(method, every))}>
+            Copy it as your own
           </button>
           <a
             className="button"
@@ -61,7 +68,7 @@ export function MethodPage({ choice }: { choice: MethodChoice }) {
         />
       </div>
       {other && <MethodBeside method={method} other={other} />}
-      {!editing && method.phases.map((phase) => <PhaseWeeks key={phase.id} phase={phase} />)}
+      {editing === null && method.phases.map((phase) => <PhaseWeeks key={phase.id} phase={phase} />)}
       <section className="stack ruled">
         <h2>Where its figures come from</h2>
         <ul className="stack tight">

@@ -1,29 +1,35 @@
 import { useState } from 'react';
-import type { PhaseOfMethod } from '#contract/records/method.ts';
+import { fieldOf } from '#contract/records/fields.ts';
+import { type PhaseOfMethod, phaseAsked } from '#contract/records/method.ts';
 import { counted } from '#contract/words/counted.ts';
 import { CheckField } from '#web/parts/CheckField.tsx';
 import { FigureField } from '#web/parts/FigureField.tsx';
+import { LongTextField } from '#web/parts/LongTextField.tsx';
+import { textLimits } from '#web/parts/limits.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
+import { limitsOf, useMethodFields } from './methodFields.ts';
 import { withWaveWeeks } from './withWaveWeeks.ts';
 
 const waveLengths = Array.from({ length: 12 }, (_, at) => at + 1);
 
 /** A phase itself: what it is called and for, its waves, how long it is, and when it is laid. */
 export function PhaseFields(props: {
+  /** Path of the phase. */
+  at: string;
   phase: PhaseOfMethod;
   onChange: (change: Partial<PhaseOfMethod>) => void;
 }) {
-  const { phase, onChange } = props;
+  const { at, phase, onChange } = props;
+  const field = useMethodFields(at);
   // Not asked of the figures at each letter: two that are the same for a moment would put other fields under the hand.
   const [isFixed, setFixed] = useState(phase.leastWeeks === phase.mostWeeks);
   return (
     <>
       <TextField
-        label="Title of the phase"
+        {...field('title', 'Title of the phase')}
+        {...textLimits(fieldOf('title', phaseAsked.shape.title))}
         value={phase.title}
-        required
-        maxLength={60}
         onChange={(title) => onChange({ title })}
       />
       <SelectField
@@ -38,7 +44,7 @@ export function PhaseFields(props: {
         value={isFixed ? 'fixed' : 'between'}
         options={[
           { value: 'fixed', word: 'always the same' },
-          { value: 'between', word: 'as the time to the meet allows' },
+          { value: 'between', word: 'as time allows' },
         ]}
         onChange={(length) => {
           setFixed(length === 'fixed');
@@ -47,26 +53,28 @@ export function PhaseFields(props: {
       />
       {isFixed ? (
         <Weeks
-          label="Always"
+          {...field('leastWeeks', 'Always')}
           value={phase.leastWeeks}
           onChange={(weeks) => onChange({ leastWeeks: weeks, mostWeeks: weeks })}
         />
       ) : (
         <>
           <Weeks
-            label="At least"
+            {...field('leastWeeks', 'At least')}
             value={phase.leastWeeks}
             onChange={(leastWeeks) => onChange({ leastWeeks })}
           />
-          <Weeks label="At most" value={phase.mostWeeks} onChange={(mostWeeks) => onChange({ mostWeeks })} />
+          <Weeks
+            {...field('mostWeeks', 'At most')}
+            value={phase.mostWeeks}
+            onChange={(mostWeeks) => onChange({ mostWeeks })}
+          />
         </>
       )}
       <FigureField
-        label="If weeks run short, kept as number"
+        {...field('keepsBefore', 'If weeks run short, kept as number')}
+        {...limitsOf(phaseAsked.shape.keepsBefore)}
         value={phase.keepsBefore}
-        min={0}
-        max={99}
-        whole
         hint="The phase with the lowest number keeps its weeks first."
         onChange={(keepsBefore) => onChange({ keepsBefore })}
       />
@@ -83,11 +91,10 @@ export function PhaseFields(props: {
         />
       </div>
       <div className="season-whole">
-        <TextField
-          label="What it is for"
+        <LongTextField
+          {...field('goal', 'What it is for')}
+          {...textLimits(fieldOf('goal', phaseAsked.shape.goal))}
           value={phase.goal}
-          required
-          maxLength={600}
           onChange={(goal) => onChange({ goal })}
         />
       </div>
@@ -95,6 +102,12 @@ export function PhaseFields(props: {
   );
 }
 
-function Weeks(props: { label: string; value: number; onChange: (weeks: number) => void }) {
-  return <FigureField {...props} word="weeks" min={1} max={52} whole />;
+function Weeks(props: {
+  id: string;
+  label: string;
+  error: string | null;
+  value: number;
+  onChange: (weeks: number) => void;
+}) {
+  return <FigureField {...props} {...limitsOf(phaseAsked.shape.leastWeeks)} word="weeks" />;
 }

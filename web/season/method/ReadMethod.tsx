@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Method } from '#contract/records/method.ts';
 import { nextVersion } from '#contract/records/nextVersion.ts';
-import { type MethodProblem, readMethod } from '#contract/season/readMethod.ts';
+import { type MethodProblem, ofWhole, readMethod } from '#contract/season/readMethod.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { useRecords } from '#web/api/useRecords.ts';
 import { FilePick } from '#web/parts/FilePick.tsx';
@@ -33,7 +33,7 @@ export function ReadMethod() {
           accept=".json,application/json"
           onPick={(file) =>
             void take(file).catch((error: Error) =>
-              setWrong({ name: file.name, problems: [{ place: 'the whole', message: error.message }] }),
+              setWrong({ name: file.name, problems: [ofWhole(error.message)] }),
             )
           }
         />
@@ -51,7 +51,7 @@ export function ReadMethod() {
 }
 
 /** Where a method is wrong, and why. */
-export function MethodProblems({ problems }: { problems: readonly MethodProblem[] }) {
+function MethodProblems({ problems }: { problems: readonly MethodProblem[] }) {
   return (
     <ul className="stack tight season-problems">
       {problems.map(({ place, message }) => (

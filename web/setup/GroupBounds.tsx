@@ -1,7 +1,7 @@
 import { type Bounds, bounds as boundsShape } from '#contract/records/bounds.ts';
 import type { Aim } from '#contract/records/day.ts';
 import { useClubSettings } from '#web/api/useClub.ts';
-import { BoundsFields } from '#web/setup/BoundsFields.tsx';
+import { BoundsFields } from './BoundsFields.tsx';
 import { boundsSentence } from './boundsSentence.ts';
 
 /** What the proposals of a group keep to: the club's bounds in a line, or its own to change. */
