@@ -37,6 +37,24 @@ test('an address gives the calendar that the program itself gives, and nothing w
   expect((await fetch(await urlOf(null), { headers })).status).toBe(304);
 });
 
+test('a day that is moved is the same event at the telephone, on its new date and with a higher sequence', async () => {
+  const { store, urlOf } = await servedWithDoor();
+  const url = await urlOf(null);
+  const fetched = async () => {
+    const { events } = readCalendar(await (await fetch(url)).text());
+    return events.filter(({ uid }) => uid.startsWith('day-1'));
+  };
+  const [before, ...others] = await fetched();
+  expect(others).toEqual([]);
+  const { id, ...day } = (await store.list('day'))[0]!;
+  await store.update('day', id, { ...day, date: `${day.date.slice(0, 4)}-12-02` });
+  const [moved, ...twice] = await fetched();
+  expect(twice).toEqual([]);
+  expect(moved).toMatchObject({ uid: before!.uid, status: 'CONFIRMED' });
+  expect(moved!.start).toBe(before!.start.replace('11-25', '12-02'));
+  expect(moved!.sequence).toBeGreaterThan(before!.sequence);
+}, 20_000);
+
 test("a lifter's address gives that lifter's days and meets, and tells nothing of the club's address", async () => {
   const { store, urlOf } = await servedWithDoor();
   const { record } = await store.create('lifter', { name: 'Newly Come', category: 'other' });
