@@ -8,7 +8,7 @@ import { test } from './walk.ts';
 const longest = (last: string) =>
   `${'Invitational of the Whole County at the Lower Mill Race Weir and its Bridges '.slice(0, 79 - last.length).trim()} ${last}`;
 
-test('a year with two meets of the longest names and eight near weeks: nothing is cut or covered on A4 or Letter', async ({
+test('a year with two meets and a lifter of the longest names and eight near weeks: nothing is cut or covered on A4 or Letter', async ({
   page,
   address,
 }) => {
@@ -27,6 +27,12 @@ test('a year with two meets of the longest names and eight near weeks: nothing i
       })),
     })),
   }));
+  const bastien = records.lifter.find(({ id }: Lifter) => id === 'lifter-bastien');
+  const renamed = await page.request.put('/api/records/lifter/lifter-bastien', {
+    headers,
+    data: { ...bastien, name: longest('Corvellou') },
+  });
+  expect(renamed.ok()).toBe(true);
   const today = Date.now();
   const inDays = (days: number) => new Date(today + days * 86_400_000).toISOString().slice(0, 10);
   const data = {

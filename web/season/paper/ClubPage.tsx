@@ -8,7 +8,8 @@ import { type ClubPaper, SeasonPaperHead } from './SeasonPaperHead.tsx';
 
 /** Room of a page for the picture, head and legend of the page taken off (mm), as paper.css has its pages. */
 const roomMm = { a4: { wide: 193, high: 212 }, letter: { wide: 198, high: 194 } };
-const namesMm = 38;
+/** Room for names, as the longest needs it: narrow letters are about so wide; what is longer still takes two lines (mm). */
+const namesRoomMm = { least: 38, most: 58, letter: 1.6 };
 /** Few lifters do not fill a page by growing without end. */
 const mostRowPx = 84;
 
@@ -18,6 +19,8 @@ export function ClubPage(props: ClubPaper & { page: number; pages: number }) {
   const scene = seasonScene(season, null);
   const { wide, high } = roomMm[paper];
   const weeks = Math.max(1, scene.mondays.length);
+  const longest = Math.max(0, ...scene.rows.map(({ name }) => name.length));
+  const namesMm = Math.min(namesRoomMm.most, Math.max(namesRoomMm.least, longest * namesRoomMm.letter));
   const frame = {
     weekPx: ((wide - namesMm) * pxPerMm) / weeks,
     weeks,
