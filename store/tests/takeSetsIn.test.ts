@@ -1,5 +1,5 @@
 import type { Transaction } from 'kysely';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, onTestFinished, test } from 'vitest';
 import type { ClubStore, FileSet } from '../ClubStore.ts';
 import type { Tables } from '../schema.ts';
 import { takeSetsIn } from '../takeSetsIn.ts';
@@ -10,10 +10,9 @@ import { smallClub } from './smallClub.ts';
 
 describe.each(databases)('a file of sets on $name', ({ open }) => {
   let store: ClubStore;
-  let database: TestClub['database'];
   let dispose: TestClub['dispose'];
   beforeEach(async () => {
-    ({ store, database, dispose } = await open());
+    ({ store, dispose } = await open());
     await store.importRecords(smallClub());
   });
   afterEach(() => dispose());
@@ -54,28 +53,31 @@ describe.each(databases)('a file of sets on $name', ({ open }) => {
     expect(counts).toHaveLength(300);
     expect(counts[0]!.doneOn).toBe('2024-01-01');
   });
+});
 
-  test('asks the database as often while others wait, however many sets it has', async ({ skip }) => {
-    if (!database.isOneConnection) skip('Others wait from the first set on.');
-    let asked = 0;
-    const plugin: Parameters<Transaction<Tables>['withPlugin']>[0] = {
-      transformQuery: ({ node }) => node,
-      async transformResult({ result }) {
-        asked += 1;
-        return result;
-      },
-    };
-    async function askedWhileOthersWait(sets: FileSet[]): Promise<number> {
-      asked = 0;
-      const write: typeof database.write = (clubId, work) =>
-        database.write(clubId, (trx) => work(trx.withPlugin(plugin)));
-      await takeSetsIn({ ...database, write }, { clubId: store.clubId, who: tester }, sets);
-      return asked;
-    }
-    const ofTwo = await askedWhileOthersWait(fileSets(2));
-    expect(ofTwo).toBeGreaterThan(0);
-    expect(await askedWhileOthersWait(fileSets(2000))).toBe(ofTwo);
-  });
+test('a file of sets asks the database as often while others wait, however many sets it has, where there is one connection', async () => {
+  const { store, database, dispose } = await databases[0]!.open();
+  onTestFinished(dispose);
+  expect(database.isOneConnection).toBe(true);
+  await store.importRecords(smallClub());
+  let asked = 0;
+  const plugin: Parameters<Transaction<Tables>['withPlugin']>[0] = {
+    transformQuery: ({ node }) => node,
+    async transformResult({ result }) {
+      asked += 1;
+      return result;
+    },
+  };
+  async function askedWhileOthersWait(sets: FileSet[]): Promise<number> {
+    asked = 0;
+    const write: typeof database.write = (clubId, work) =>
+      database.write(clubId, (trx) => work(trx.withPlugin(plugin)));
+    await takeSetsIn({ ...database, write }, { clubId: store.clubId, who: tester }, sets);
+    return asked;
+  }
+  const ofTwo = await askedWhileOthersWait(fileSets(2));
+  expect(ofTwo).toBeGreaterThan(0);
+  expect(await askedWhileOthersWait(fileSets(2000))).toBe(ofTwo);
 });
 
 function byDay(a: FileSet, b: FileSet): number {
