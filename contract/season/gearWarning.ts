@@ -40,5 +40,12 @@ export const gearWarning = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('notJudged'), ...onDays, name: z.string() }),
   /** No rack takes the lift, whoever trains. */
   z.strictObject({ code: z.literal('noRack'), ...onDays }),
+  /** No box of the club has that height, with or without mats; the nearest that one can build, null: the club has none. */
+  z.strictObject({
+    code: z.literal('noBox'),
+    ...onDays,
+    heightM: z.number(),
+    nearestM: z.number().nullable(),
+  }),
 ]);
 export type GearWarning = z.infer<typeof gearWarning>;

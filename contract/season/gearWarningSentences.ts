@@ -2,11 +2,12 @@ import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
 import { grouped } from '#core/evidence/grouped.ts';
+import { formatQuantity } from '#core/units/formatQuantity.ts';
 import type { GearMend, GearWarning } from './gearWarning.ts';
 
 /**
  * Where racks and bands are not enough, weeks ahead, and what would put it right, in the order of the warnings. What holds for several lifters of one
- * work on the same days is one sentence with their names, and a lift without a rack is told once.
+ * work on the same days is one sentence with their names; a lift without a rack and a box that is not there are told once.
  */
 export function gearWarningSentences(warnings: readonly GearWarning[]): string[] {
   const alike = grouped(warnings, likeness);
@@ -16,6 +17,7 @@ export function gearWarningSentences(warnings: readonly GearWarning[]): string[]
 /** What several warnings that one sentence can tell have in common. */
 function likeness(warning: GearWarning): string {
   if (warning.code === 'noRack') return JSON.stringify([warning.code, warning.lift]);
+  if (warning.code === 'noBox') return JSON.stringify([warning.code, warning.heightM]);
   if (warning.code === 'gearShort') return JSON.stringify(warning);
   return JSON.stringify({ ...warning, name: '', nearestShare: 0 });
 }
@@ -42,8 +44,22 @@ function sentenceOf(first: GearWarning, others: readonly GearWarning[]): string 
       return `${when}: whether the bands are enough for ${namesOf([first, ...others])} cannot be said: heights or a best are missing, or the start does not suit.`;
     case 'noRack':
       return `No rack of the club takes the ${liftWord(first.lift)}, so none of it can go to the Day screen. Add a rack on the gear screen, or say there which lifts a rack is for.`;
+    case 'noBox':
+      return noBoxSentence(first, others);
   }
 }
+
+function noBoxSentence(first: NoBox, others: readonly GearWarning[]): string {
+  const works = [...new Set([first, ...others].map(({ title }) => title))].join(', ');
+  const height = formatQuantity(first.heightM, 'cm');
+  const has =
+    first.nearestM === null
+      ? 'The club has no box'
+      : `The club has no box of ${height}, the nearest is ${formatQuantity(first.nearestM, 'cm')}`;
+  return `${has}; ${works}, from ${shortDate(first.fromOn)} on, ${works.includes(', ') ? 'ask' : 'asks'} for ${first.nearestM === null ? `one of ${height}` : 'it'}. Add it on the gear screen, with mats under it if need be, or set another start, by hand or in the method.`;
+}
+
+type NoBox = Extract<GearWarning, { code: 'noBox' }>;
 
 function isOutOfReach(warning: GearWarning): warning is Extract<GearWarning, { code: 'outOfReach' }> {
   return warning.code === 'outOfReach';

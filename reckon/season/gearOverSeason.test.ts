@@ -67,6 +67,23 @@ describe('gear over a season', () => {
     expect(gearOverSeason(club, lifters)).toEqual([]);
   });
 
+  it('says once of a box that nobody can build that it is not there, and falls silent once it is', () => {
+    const lifters = ['lifter-emre', 'lifter-lars'].map((lifterId) => ({ lifterId, days: everyWeek(3) }));
+    const [one] = club.box;
+    const lower = { ...club, box: [{ ...one!, sort: 'box' as const, heightM: 0.33 }] };
+    expect(gearOverSeason(lower, lifters)).toMatchObject([
+      { code: 'noBox', fromOn: first, days: 3, heightM: 0.36, nearestM: 0.33 },
+    ]);
+    expect(gearWarningSentences(gearOverSeason(lower, lifters))).toEqual([
+      expect.stringMatching(/no box of 36 cm, the nearest is 33 cm; Speed squat, .* asks for it\. Add it/),
+    ]);
+    expect(gearWarningSentences(gearOverSeason({ ...club, box: [] }, lifters))).toEqual([
+      expect.stringMatching(/^The club has no box; .* asks for one of 36 cm\./),
+    ]);
+    const mats = { ...one!, id: 'mat', sort: 'mat' as const, heightM: 0.015, pieces: 2 };
+    expect(gearOverSeason({ ...lower, box: [...lower.box, mats] }, lifters)).toEqual([]);
+  });
+
   it('says before the season begins that the hour is too short for all at two racks', () => {
     // Forty sets of a minute in two hours leave three lifters a rack, and there are two racks.
     const long = everyWeek(1, { blocks: [{ sets: 40, reps: 2, restSeconds: 60, shareOfAim: 1 }] });

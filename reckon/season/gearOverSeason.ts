@@ -1,3 +1,4 @@
+import { type BuiltBox, boxHeights, boxOfHeight } from '#contract/day/boxHeights.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { GearWarning } from '#contract/season/gearWarning.ts';
 import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
@@ -20,6 +21,7 @@ const TURN_MINUTES = 1;
  */
 export function gearOverSeason(records: ClubRecords, lifters: readonly LifterDays[]): GearWarning[] {
   const waysOf = bandWays(records);
+  const built = boxHeights(records.box);
   const known = new Map<string, HourFound>();
   const found = hoursOf(records, lifters).flatMap(({ asked, title }): GearWarning[] => {
     if (!records.rack.some(({ lifts }) => lifts.includes(asked.lift)))
@@ -27,7 +29,7 @@ export function gearOverSeason(records: ClubRecords, lifters: readonly LifterDay
     const { on, ...alike } = asked;
     const key = JSON.stringify([alike, retiredBy(records, on)]);
     if (!known.has(key)) known.set(key, gearOfHour(records, asked, waysOf));
-    return warningsOf(records, asked, title, known.get(key)!);
+    return [...boxesNotThere(built, asked, title), ...warningsOf(records, asked, title, known.get(key)!)];
   });
   return inARow(found);
 }
@@ -117,6 +119,26 @@ function warningsOf(
   ];
 }
 
+/** The heights of boxes that the hour asks for and nobody can build. */
+function boxesNotThere(built: readonly BuiltBox[], asked: HourAsked, title: string): GearWarning[] {
+  const heights = asked.lifters.flatMap(({ start }) =>
+    start.way === 'box' && start.heightM !== null ? [start.heightM] : [],
+  );
+  return [...new Set(heights)]
+    .filter((heightM) => boxOfHeight(built, heightM) === undefined)
+    .map((heightM) => {
+      const [nearest] = built.toSorted(
+        (a, b) => Math.abs(a.heightM - heightM) - Math.abs(b.heightM - heightM),
+      );
+      return {
+        code: 'noBox' as const,
+        ...onOneDay(asked, title),
+        heightM,
+        nearestM: nearest?.heightM ?? null,
+      };
+    });
+}
+
 function onOneDay({ on, lift }: HourAsked, title: string) {
   return { fromOn: on, untilOn: on, days: 1, lift, title };
 }
@@ -134,7 +156,7 @@ function inARow(warnings: readonly GearWarning[]): GearWarning[] {
   return told;
 }
 
-/** Whether they tell of the same work, and of the same lifter where they tell of one. */
+/** Whether they tell of the same work, and of the same lifter or box where they tell of one. */
 function isOfSame(one: GearWarning, other: GearWarning): boolean {
   return (
     one.code === other.code &&
@@ -145,6 +167,7 @@ function isOfSame(one: GearWarning, other: GearWarning): boolean {
 }
 
 function whoseOf(warning: GearWarning): string | null {
+  if (warning.code === 'noBox') return String(warning.heightM);
   return 'name' in warning ? warning.name : null;
 }
 

@@ -22,7 +22,8 @@ export function GearAheadSection() {
             ))}
           </ul>
           <p className="screen-only">
-            <Link href="~/gear/racks">Racks and hookups</Link> <Link href="~/gear">Bands</Link>
+            <Link href="~/gear/racks">Racks and hookups</Link> <Link href="~/gear">Bands</Link>{' '}
+            <Link href="~/gear/boxes">Boxes and mats</Link>
           </p>
         </>
       )}
