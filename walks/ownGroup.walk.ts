@@ -30,7 +30,7 @@ test('from an empty club to six lifters with a season, its next week on the Day 
       await hand.follow('All lifters');
       await hand.follow('Add a lifter');
     }
-    await hand.fill({ Name: name, Stature: stature, 'Born on': born });
+    await hand.type({ Name: name, Stature: stature, 'Born on': born });
     await hand.choose({ 'Competes among': among, 'Usually lifts in': suit });
     await hand.press('Save');
     await hand.press('Write down a best');
@@ -41,12 +41,12 @@ test('from an empty club to six lifters with a season, its next week on the Day 
       await expect(form.getByLabel('Lift', { exact: true })).toHaveValue(
         ['squat', 'bench', 'deadlift'][lift]!,
       );
-      await hand.fill({ 'On the bar': String(best) });
+      await hand.type({ 'On the bar': String(best) });
       await hand.press(lift < 2 ? 'Save and add the next' : 'Save');
     }
     await expect(form).toBeHidden();
     await hand.press('Weigh in');
-    await hand.fill({ 'Body mass': String(kg[3]) });
+    await hand.type({ 'Body mass': String(kg[3]) });
     await hand.save();
   }
 
@@ -54,7 +54,7 @@ test('from an empty club to six lifters with a season, its next week on the Day 
   await hand.follow('Plan a season');
   const from = await page.getByLabel('First day').inputValue();
   const meet = new Date(Date.parse(from) + 89 * 86_400_000).toISOString().slice(0, 10);
-  await hand.fill({ Title: 'Winter', 'Meet, name': 'Harbour Open', 'Meet, day': meet });
+  await hand.type({ Title: 'Winter', 'Meet, name': 'Harbour Open', 'Meet, day': meet });
   await hand.choose({ Method: 'Without bands (comes with the program)' });
   for (const [name] of people) await hand.tick(name);
   await hand.press('Plan this season');
@@ -66,7 +66,7 @@ test('from an empty club to six lifters with a season, its next week on the Day 
   await hand.press('Add a rack');
   await hand.follow('Add a bar');
   await hand.press('Add a bar');
-  await hand.fill({ Label: 'Long bar', Mass: '20' });
+  await hand.type({ Label: 'Long bar', Mass: '20' });
   await hand.save();
   await hand.press('Add a disc');
   for (const [mass, pairs] of [
@@ -78,24 +78,24 @@ test('from an empty club to six lifters with a season, its next week on the Day 
     ['20', '2'],
     ['25', '5'],
   ] as const) {
-    await hand.fill({ 'Mass on its face': mass, Pairs: pairs });
+    await hand.type({ 'Mass on its face': mass, Pairs: pairs });
     await hand.press(mass === '25' ? 'Save' : 'Save and add the next', 'A new disc');
     await expect(page.getByRole('cell', { name: `${mass} kg`, exact: true })).toBeVisible();
   }
   await hand.follow('Racks', 'Gear');
   await hand.press('Add a rack');
-  await hand.fill({ Label: 'Rack 1' });
+  await hand.type({ Label: 'Rack 1' });
   await hand.save();
   await hand.follow('Points and hookups of Rack 1');
   await hand.press('Add a point');
-  await hand.fill({ Label: 'Base peg', 'Height above the floor': '12', Sideways: '10' });
+  await hand.type({ Label: 'Base peg', 'Height above the floor': '12', Sideways: '10' });
   await hand.save();
   await hand.press('Add a hookup');
   await hand.save();
   for (const [label, width] of Object.entries({ 'No 1': '13', 'No 2': '29' })) {
     await hand.follow('Bands', 'Gear');
     await page.getByRole('link', { name: /pair/ }).first().click();
-    await hand.fill({ Label: label, Width: width, 'Rest length, band a': '104' });
+    await hand.type({ Label: label, Width: width, 'Rest length, band a': '104' });
     await hand.press('Go on to the scale');
     await expect(page.getByRole('heading', { level: 1, name: new RegExp(label) })).toBeVisible();
   }
@@ -154,7 +154,7 @@ function actionsOn(page: Page) {
       count += 1;
       await label(word).check();
     },
-    async fill(fields: Record<string, string>) {
+    async type(fields: Record<string, string>) {
       for (const [word, value] of Object.entries(fields)) {
         count += 1;
         await label(word).fill(value);
