@@ -15,7 +15,7 @@ export type GearMend = z.infer<typeof gearMend>;
 /** Training days of one kind of work in a row that all have the same fault. */
 const onDays = { fromOn: localDate, untilOn: localDate, days: z.number().int(), lift, title: z.string() };
 
-/** Where racks, bands or the hour do not do for what a season asks; `gearWarningSentence` says it. */
+/** Where racks, bands or the hour do not do for what a season asks; `gearWarningSentences` says them. */
 export const gearWarning = z.discriminatedUnion('code', [
   z.strictObject({
     code: z.literal('gearShort'),

@@ -50,13 +50,15 @@ function sentenceOf(first: GearWarning, others: readonly GearWarning[]): string 
 }
 
 function noBoxSentence(first: NoBox, others: readonly GearWarning[]): string {
-  const works = [...new Set([first, ...others].map(({ title }) => title))].join(', ');
+  const { fromOn, nearestM } = first;
+  const works = [...new Set([first, ...others].map(({ title }) => title))];
   const height = formatQuantity(first.heightM, 'cm');
+  const ask = `${works.join(', ')}, from ${shortDate(fromOn)} on, ${works.length === 1 ? 'asks' : 'ask'} for`;
   const has =
-    first.nearestM === null
-      ? 'The club has no box'
-      : `The club has no box of ${height}, the nearest is ${formatQuantity(first.nearestM, 'cm')}`;
-  return `${has}; ${works}, from ${shortDate(first.fromOn)} on, ${works.includes(', ') ? 'ask' : 'asks'} for ${first.nearestM === null ? `one of ${height}` : 'it'}. Add it on the gear screen, with mats under it if need be, or set another start, by hand or in the method.`;
+    nearestM === null
+      ? `The club has no box; ${ask} one of ${height}.`
+      : `The club has no box of ${height}, the nearest is ${formatQuantity(nearestM, 'cm')}; ${ask} it.`;
+  return `${has} Add it on the gear screen, with mats under it if need be, or set another start, by hand or in the method.`;
 }
 
 type NoBox = Extract<GearWarning, { code: 'noBox' }>;
