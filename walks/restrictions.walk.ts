@@ -12,8 +12,9 @@ test("a restriction is entered on the lifter's page, holds on the day and its sh
   await page.getByRole('button', { name: 'Restrict this lifter' }).click();
   const form = page.getByRole('form', { name: 'Restrict this lifter' });
   await form.getByRole('button', { name: 'Save' }).click();
+  // No field of a share is there yet that could be named.
   await expect(form).toContainText(
-    'At most, of the maximum is empty; say how deep this lifter may go, or how much the load may be.',
+    'The restriction is empty; say how deep this lifter may go, or how much the load may be.',
   );
   // Tomorrow's day sits her on a box of 33 cm; an inch is 2.54 cm by definition.
   const deepest = form.getByLabel('No deeper than on a box of');

@@ -61,7 +61,9 @@ export function RestrictionForm(props: {
     untilOn: untilOn === '' ? null : untilOn,
     note,
   };
-  const fields = useRecordFields('restriction', record, kept, labels);
+  // Without a limit on the load its field is not there to be named.
+  const named = load === 'any' ? { ...labels, mostShare: 'The restriction' } : labels;
+  const fields = useRecordFields('restriction', record, kept, named);
   const ends = useKeptForm('restriction', { record, kept, called, onLeave: props.onLeave });
   return (
     <RecordForm
