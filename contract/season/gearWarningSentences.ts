@@ -1,3 +1,4 @@
+import { capital } from '#contract/words/capital.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
@@ -81,8 +82,7 @@ function rangeOf({ least, most }: { least: number; most: number }): string {
 
 function mendSentence(mends: readonly GearMend[]): string {
   if (mends.length === 0) return 'Let some train on another day, or with another share of bands.';
-  const [first, ...others] = mends.map(mendWords);
-  return `${first!.charAt(0).toUpperCase()}${first!.slice(1)}${others.map((mend) => `, or ${mend}`).join('')} would do.`;
+  return `${capital(mends.map(mendWords).join(', or '))} would do.`;
 }
 
 function mendWords(mend: GearMend): string {

@@ -1,7 +1,5 @@
-import { useId, useState } from 'react';
 import { Field } from './Field.tsx';
-import { useWrong } from './useWrong.ts';
-import { wrongText } from './wrongText.ts';
+import { useText } from './useText.ts';
 
 /** A few sentences, all in sight at once; one paragraph, so that Enter is a space. */
 export function LongTextField(props: {
@@ -14,24 +12,12 @@ export function LongTextField(props: {
   /** Where the field must be found again. */
   id?: string | undefined;
 }) {
-  const ownId = useId();
-  const id = props.id ?? ownId;
-  const [left, setLeft] = useState(false);
-  const wrong = wrongText(props);
-  const error = (left ? wrong : null) ?? props.error;
-  const text = useWrong<HTMLTextAreaElement>(wrong ?? props.error ?? null);
+  const { id, error, element } = useText<HTMLTextAreaElement>(props);
   return (
     <Field id={id} label={props.label} error={error}>
       <textarea
-        ref={text}
-        id={id}
-        className="input"
+        {...element}
         rows={1}
-        autoComplete="off"
-        value={props.value}
-        aria-invalid={error ? true : undefined}
-        aria-describedby={error ? `${id}-error` : undefined}
-        onInvalid={() => setLeft(true)}
         onChange={(event) => props.onChange(event.target.value.replaceAll('\n', ' '))}
       />
     </Field>

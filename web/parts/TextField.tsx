@@ -1,7 +1,5 @@
-import { useId, useState } from 'react';
 import { Field } from './Field.tsx';
-import { useWrong } from './useWrong.ts';
-import { wrongText } from './wrongText.ts';
+import { useText } from './useText.ts';
 
 /** A line of text, a date or a time of the day. */
 export function TextField(props: {
@@ -18,24 +16,12 @@ export function TextField(props: {
   /** Where the field must be found again. */
   id?: string | undefined;
 }) {
-  const ownId = useId();
-  const id = props.id ?? ownId;
-  const [left, setLeft] = useState(false);
-  const wrong = wrongText(props);
-  const error = (left ? wrong : null) ?? props.error;
-  const input = useWrong(wrong ?? props.error ?? null);
+  const { id, error, element } = useText<HTMLInputElement>(props);
   return (
     <Field id={id} label={props.label} hint={props.hint} error={error}>
       <input
-        ref={input}
-        id={id}
-        className="input"
+        {...element}
         type={props.type ?? 'text'}
-        autoComplete="off"
-        value={props.value}
-        aria-invalid={error ? true : undefined}
-        aria-describedby={error ? `${id}-error` : undefined}
-        onInvalid={() => setLeft(true)}
         onChange={(event) => props.onChange(event.target.value)}
       />
     </Field>
