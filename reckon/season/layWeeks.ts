@@ -11,14 +11,23 @@ export interface WeekLaid {
   in: ({ phase: PhaseOfMethod; weekOfPhase: number } & WeekAt) | null;
   /** Meets of this calendar week, by their place in what was asked. */
   meets: number[];
+  /** The days of its phase that the first day and the meets leave. */
+  days: { date: string; day: PhaseOfMethod['days'][number] }[];
 }
+
+export interface SeasonLaid {
+  weeks: WeekLaid[];
+  warnings: SeasonWarning[];
+}
+
+type Asked = Pick<SeasonAsk, 'from' | 'meets'>;
 
 /**
  * The weeks from the first day to the last meet, each with its phase, laid backwards from each meet. The last week before a meet is the one that holds
  * the third day before it: a meet in the middle of a week leaves that week no training. Between two meets lies what was asked for
  * after the first one.
  */
-export function layWeeks(method: Method, { from, meets }: Pick<SeasonAsk, 'from' | 'meets'>) {
+export function layWeeks(method: Method, { from, meets }: Asked): SeasonLaid {
   const first = dayNumber(mondayOf(from));
   const weekOf = (date: string) => Math.floor((dayNumber(date) - first) / 7);
   const meetWeeks = meets.map(({ date }) => weekOf(date));
@@ -26,6 +35,7 @@ export function layWeeks(method: Method, { from, meets }: Pick<SeasonAsk, 'from'
     monday: dateOfDay(first + 7 * week),
     in: null,
     meets: meetWeeks.flatMap((of, at) => (of === week ? [at] : [])),
+    days: [],
   }));
   const warnings: SeasonWarning[] = [];
   let begins = 0;
@@ -52,11 +62,20 @@ export function layWeeks(method: Method, { from, meets }: Pick<SeasonAsk, 'from'
     }
     begins = Math.max(begins, ends);
   }
+  for (const week of weeks) week.days = daysLeft(week, { from, meets });
   return { weeks, warnings };
 }
 
+function daysLeft({ monday, in: within, meets: ofWeek }: WeekLaid, { from, meets }: Asked): WeekLaid['days'] {
+  const first = dayNumber(monday);
+  const meetsOfWeek = ofWeek.map((meet) => meets[meet]!);
+  return (within?.phase.days ?? [])
+    .map((day) => ({ date: dateOfDay(first + day.weekday - 1), day }))
+    .filter(({ date }) => date >= from && !isHeldFree(date, meetsOfWeek));
+}
+
 /** Whether one of the meets of its week leaves a day without training: its own, those after it, those since the last week before it. */
-export function isHeldFree(date: string, meetsOfWeek: SeasonAsk['meets']): boolean {
+function isHeldFree(date: string, meetsOfWeek: SeasonAsk['meets']): boolean {
   return meetsOfWeek.some((meet) => date >= meet.date || isoWeekday(meet.date) <= DAYS_BEFORE);
 }
 

@@ -1,8 +1,14 @@
 import type { GroupAsked, PhaseOfMethod, Variant } from '#contract/records/method.ts';
 import type { HeldTo } from '#contract/season/heldTo.ts';
-import type { PlannedGroup, PlannedWeek, SeasonWarning, SetByHand } from '#contract/season/seasonPlan.ts';
+import type {
+  PlannedGroup,
+  PlannedWeek,
+  SeasonAsk,
+  SeasonWarning,
+  SetByHand,
+} from '#contract/season/seasonPlan.ts';
 import type { WeekAt } from './dayAim.ts';
-import type { WeekLaid } from './layWeeks.ts';
+import type { SeasonLaid, WeekLaid } from './layWeeks.ts';
 
 /** What a group is to be on a day: its start, what the coach set instead, what the lifter is held to. */
 export interface GroupChosen {
@@ -26,13 +32,20 @@ export interface WeekMade {
 }
 
 /**
- * Groups and weeks of whoever is held to nothing and has nothing set by hand follow from their place in the method and the starts alone: each is made
+ * Weeks are laid once for all who go to the same meets. Groups and weeks of whoever is held to nothing and has nothing set by hand follow from their place in the method and the starts alone: each is made
  * once for all lifters of whom it is asked.
  */
 export function madeAsAsked() {
+  const laidFor = new Map<string, SeasonLaid>();
   const groupsMade = new Map<GroupAsked, Map<string, PlannedGroup[]>>();
   const weeksMade = new Map<string, WeekMade>();
   return {
+    laid({ from, meets }: SeasonAsk, lay: () => SeasonLaid): SeasonLaid {
+      const key = JSON.stringify([from, meets]);
+      const laid = laidFor.get(key) ?? lay();
+      laidFor.set(key, laid);
+      return laid;
+    },
     groups(chosen: GroupChosen, at: WeekAt, make: () => PlannedGroup[]): PlannedGroup[] {
       if (!isAsAsked(chosen)) return make();
       const { group, variant } = chosen;

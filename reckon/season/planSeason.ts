@@ -1,4 +1,4 @@
-import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
+import { dayNumber } from '#contract/calendar/dayNumber.ts';
 import { isoWeek } from '#contract/calendar/isoWeek.ts';
 import type { Method } from '#contract/records/method.ts';
 import type {
@@ -13,7 +13,7 @@ import { sledWorkJ } from '#core/season/sledWork.ts';
 import { type LiftsAtShare, weekLoad } from '#core/season/weekLoad.ts';
 import { aimByHand, aimsOfWeek, inTurn, type WeekAt } from './dayAim.ts';
 import { aimKeptTo, heldOn, startsKeptTo } from './keptTo.ts';
-import { isHeldFree, layWeeks, type WeekLaid } from './layWeeks.ts';
+import { layWeeks, type WeekLaid } from './layWeeks.ts';
 import { type DayChosen, type GroupChosen, madeAsAsked, type WeekMade } from './madeAsAsked.ts';
 import { rotation, type StartChosen } from './rotation.ts';
 import { dayWarnings, seasonWarnings } from './seasonWarnings.ts';
@@ -29,7 +29,7 @@ export function planSeason(
   byHand: readonly SetByHand[] = [],
   asAsked = madeAsAsked(),
 ): SeasonPlan {
-  const { weeks: laid, warnings } = layWeeks(method, ask);
+  const { weeks: laid, warnings } = asAsked.laid(ask, () => layWeeks(method, ask));
   const hand = handOf(byHand);
   const nextVariant = rotation(startsChosen(byHand, laid));
   const made = laid.map((week, at) => {
@@ -81,18 +81,10 @@ function handOf(byHand: readonly SetByHand[]) {
 }
 
 /** Each start is the next in its group's turn: weeks are to be asked in their order, each once. */
-function chosenDays(
-  { monday, in: within, meets }: WeekLaid,
-  at: number,
-  { ask, nextVariant, takeByHand }: Choosing,
-): DayChosen[] {
-  const first = dayNumber(monday);
-  const meetsOfWeek = meets.map((meet) => ask.meets[meet]!);
-  return (within?.phase.days ?? []).flatMap((day): DayChosen[] => {
-    const date = dateOfDay(first + day.weekday - 1);
-    if (date < ask.from || isHeldFree(date, meetsOfWeek)) return [];
+function chosenDays({ days }: WeekLaid, at: number, { ask, nextVariant, takeByHand }: Choosing): DayChosen[] {
+  return days.map(({ date, day }): DayChosen => {
     const closed = ask.closed.find(({ from, until }) => date >= from && date <= until)?.why ?? null;
-    if (closed !== null) return [{ date, day, closed, chosen: [] }];
+    if (closed !== null) return { date, day, closed, chosen: [] };
     const chosen = day.groups.flatMap((group): GroupChosen[] => {
       const set = takeByHand(date, group.id);
       // What is left out is not done, and its variant stays due.
@@ -104,7 +96,7 @@ function chosenDays(
       const open = held.length === 0 || start !== null ? group : startsKeptTo(group, held);
       return [{ group, variant: nextVariant(open, at, start), instead, held }];
     });
-    return [{ date, day, closed, chosen }];
+    return { date, day, closed, chosen };
   });
 }
 

@@ -86,8 +86,10 @@ function sameBands(
   );
 }
 
-/** Told on the later of the two days. */
+/** Told on the later of the two days. The turn of the variants never brings one too soon of itself. */
 function startsTooSoon({ phases }: Method, weeks: readonly PlannedWeek[]): SeasonWarning[] {
+  const isByHand = weeks.some(({ days }) => days.some(({ groups }) => groups.some(({ byHand }) => byHand)));
+  if (!isByHand) return [];
   const last = new Map<string, { week: number; byHand: boolean }>();
   return weeks.flatMap(({ phaseId, days }, week) => {
     const asked = phases.find(({ id }) => id === phaseId)?.days.flatMap(({ groups }) => groups) ?? [];
