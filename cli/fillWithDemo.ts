@@ -15,6 +15,6 @@ export async function fillWithDemo(store: ClubStore): Promise<void> {
   if (next === undefined) return;
   const { solveDay } = await import('#reckon/day/solveDay.ts');
   const awaited = next.groups.flatMap(({ places }) => places.map(({ lifterId }) => lifterId));
-  const plan = solveDay(records, next, [], awaited, Date.now);
+  const plan = solveDay(records, next, [], { awaited, clock: Date.now });
   await store.addPrescription(next.id, new Date().toISOString(), plan);
 }

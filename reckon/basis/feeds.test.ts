@@ -30,7 +30,8 @@ function unsaid(read: ReadonlySet<string>, answer: Answer): string[] {
 
 test('a plan reads no field that is not said to feed it', () => {
   const { records, read } = watchedClub(club);
-  for (const group of speed.groups) solveGroup(records, speed, group, [], noClock);
+  const how = { clock: noClock, tell: () => {}, chosenAlone: false };
+  for (const group of speed.groups) solveGroup(records, speed, group, [], how);
   expect(read).toContain('bandPair.restLengthAM');
   expect(read).toContain('restriction.mostShare');
   expect(unsaid(read, 'plan')).toEqual([]);

@@ -31,8 +31,8 @@ const SAME_BAR_KG = 0.25;
 type Solved = NonNullable<PlanPlace['solved']>;
 
 /**
- * What was allocated to one lifter, with the whole explanation of every block. A bar that is to stay as it is, is not made lighter. `ranked`: the
- * place's sets where the day has ranked them already. Other proposals are worked out for whoever asks `forOthers`.
+ * What was allocated to one lifter, with the whole explanation of every block. `ranked`: the place's sets where the day has ranked them already. A bar
+ * that is kept is not made lighter. Where the setup is `chosenAlone`, no others are proposed beside it.
  */
 export function describePlace(
   records: ClubRecords,
@@ -42,9 +42,11 @@ export function describePlace(
   assembled: AssembledPlace,
   rack: AssembledRack,
   chosen: PrescribedSetup,
-  ranked: SetupRanking | null = null,
-  barIsKept = false,
-  forOthers = true,
+  {
+    ranked = null,
+    barIsKept = false,
+    chosenAlone = false,
+  }: { ranked?: SetupRanking | null; barIsKept?: boolean; chosenAlone?: boolean } = {},
 ): Solved {
   const { task, heights, strength, sure, reference } = assembled;
   const { set, barKg: wantedKg, misfit } = chosen;
@@ -126,9 +128,9 @@ export function describePlace(
     },
     blocks,
     cautions,
-    others: forOthers
-      ? otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }, ranking)
-      : [],
+    others: chosenAlone
+      ? []
+      : otherSetups(records, group, place, assembled, rack, { set, barKg: work.barKg }, ranking),
   };
 }
 

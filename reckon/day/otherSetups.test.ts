@@ -4,7 +4,6 @@ import type { OtherSetup } from '#contract/day/otherSetup.ts';
 import type { RecordOf } from '#contract/records/allKinds.ts';
 import { longLog } from '#contract/tests/longLog.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import { noClock } from '#core/day/timeSpent.ts';
 import { solveDay } from './solveDay.ts';
 
 type Day = RecordOf<'day'>;
@@ -44,7 +43,7 @@ const heavy = (leastChance: number | null) => {
 test('a day for which nobody asks for other proposals is the same day without them', () => {
   const day = dayWith(() => {});
   const whole = solveDay(records, day);
-  const bare = solveDay(records, day, [], [], noClock, () => {}, false);
+  const bare = solveDay(records, day, [], { chosenAlone: true });
   const solved = whole.groups.flatMap(({ places }) => places.map((place) => place.solved!));
   expect(solved.flatMap(({ others }) => others).length).toBeGreaterThan(0);
   for (const one of solved) one.others = [];

@@ -33,7 +33,7 @@ export function planByLog(
       const setup = { set, barKg, misfit };
       return {
         ...seat,
-        solved: describePlace(records, day.date, group, place, assembled, rack, setup, null, true),
+        solved: describePlace(records, day.date, group, place, assembled, rack, setup, { barIsKept: true }),
       };
     });
     return places.every((place, i) => place === planned.places[i]) ? planned : { ...planned, places };

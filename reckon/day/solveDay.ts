@@ -12,16 +12,18 @@ import { wordsNow } from './wordsOf.ts';
  * Works a training day out: groups run one after another, each with the whole stock of the club. Lifters with an estimate
  * of the lift are prescribed by it, the others by their best; `awaited` are those
  * whose estimate was not there yet. Each group gets its time by the `clock`; without one it takes what it needs. `tell`
- * hears how far it is. Without `forOthers` nobody is proposed anything but the setup that is chosen.
+ * hears how far it is. Where `chosenAlone`, nobody is proposed anything but the setup that is chosen.
  */
 export function solveDay(
   records: ClubRecords,
   day: RecordOf<'day'>,
   estimates: readonly StrengthEstimate[] = [],
-  awaited: string[] = [],
-  clock: Clock = noClock,
-  tell: Tell = () => {},
-  forOthers = true,
+  {
+    awaited = [],
+    clock = noClock,
+    tell = () => {},
+    chosenAlone = false,
+  }: { awaited?: string[]; clock?: Clock; tell?: Tell; chosenAlone?: boolean } = {},
 ): DayPlan {
   // To share a group's gear out takes about as long as to rank the sets of its lifters.
   const total = 2 * day.groups.reduce((sum, { places }) => sum + places.length, 0);
@@ -29,7 +31,7 @@ export function solveDay(
   const groups = day.groups.map((group) => {
     const count = group.places.length;
     const tellGroup: Tell = (done, _, doing) => tell(before + done, total, doing);
-    const solved = solveGroup(records, day, group, estimates, clock, tellGroup, forOthers);
+    const solved = solveGroup(records, day, group, estimates, { clock, tell: tellGroup, chosenAlone });
     before += 2 * count;
     tell(before, total);
     return solved;

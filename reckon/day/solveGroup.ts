@@ -20,6 +20,13 @@ const TIME_LIMIT_MS = 3000;
 
 type Day = RecordOf<'day'>;
 
+interface Solving {
+  clock: Clock;
+  tell: Tell;
+  /** Nobody is proposed anything but the setup that is chosen. */
+  chosenAlone: boolean;
+}
+
 /**
  * Works out one group: all its racks are in use at once and share the club's gear. Where the core cannot reckon with what they hold
  * (it throws a `RangeError`) every place has that as its problem, and the day's other groups are worked out.
@@ -29,12 +36,10 @@ export function solveGroup(
   day: Day,
   group: Group,
   estimates: readonly StrengthEstimate[],
-  clock: Clock,
-  tell: Tell = () => {},
-  forOthers = true,
+  how: Solving,
 ): PlanGroup {
   try {
-    return solved(records, day, group, estimates, clock, tell, forOthers);
+    return solved(records, day, group, estimates, how);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return unsolved(records, group, error.message);
@@ -46,9 +51,7 @@ function solved(
   day: Day,
   group: Group,
   estimates: readonly StrengthEstimate[],
-  clock: Clock,
-  tell: Tell,
-  forOthers: boolean,
+  { clock, tell, chosenAlone }: Solving,
 ): PlanGroup {
   const { found, racks } = assembleGroup(records, day.date, group, estimates);
   const spent = timeSpent(clock, TIME_LIMIT_MS);
@@ -82,9 +85,7 @@ function solved(
       one.assembled,
       racks[one.lifter.rack]!,
       allocation!.chosen[lifters.indexOf(one.lifter)]!,
-      one.lifter.ranking,
-      false,
-      forOthers,
+      { ranked: one.lifter.ranking, chosenAlone },
     );
     return { ...seat, problem: null, solved: described };
   });

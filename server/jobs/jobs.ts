@@ -48,12 +48,11 @@ interface DayAsked {
 }
 
 async function solve(
-  asked: DayAsked & { awaited: string[] },
-  { tell }: Pick<Workplace, 'tell'>,
-  forOthers = true,
+  { records, day, estimates }: DayAsked,
+  how: Pick<Workplace, 'tell'> & { awaited?: string[]; chosenAlone?: boolean },
 ) {
   const { solveDay } = await import('#reckon/day/solveDay.ts');
-  return solveDay(asked.records, asked.day, asked.estimates, asked.awaited, Date.now, tell, forOthers);
+  return solveDay(records, day, estimates, { ...how, clock: Date.now });
 }
 
 /** All that takes long, each by its name. A thread reads the code of a job when it is first asked for it. */
@@ -83,12 +82,13 @@ export const work = jobTable({
     /** The loads of a day; `awaited`: whose estimate was not there in time. */
     solveDay: {
       lane: 'days',
-      run: (asked: DayAsked & { awaited: string[] }, place) => solve(asked, place),
+      run: ({ awaited, ...asked }: DayAsked & { awaited: string[] }, { tell }) =>
+        solve(asked, { awaited, tell }),
     },
     /** The same of a day that nobody stands before yet, without other proposals, which are for the Day screen. */
     solveDayAhead: {
       lane: 'seasons',
-      run: (asked: DayAsked, place) => solve({ ...asked, awaited: [] }, place, false),
+      run: (asked: DayAsked, { tell }) => solve(asked, { tell, chosenAlone: true }),
     },
     /** A plan of before the log was worked out, told anew by it as another plan; null where there is nothing to add. */
     planByLog: {
