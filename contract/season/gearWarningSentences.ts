@@ -2,7 +2,7 @@ import { capital } from '#contract/words/capital.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import { formatQuantity } from '#core/units/formatQuantity.ts';
 import type { GearMend, GearWarning } from './gearWarning.ts';
 

@@ -43,6 +43,21 @@ describe('two methods side by side', () => {
     ]);
   });
 
+  it('a source, and whose speed counts, are told as the form calls them', () => {
+    const changed = structuredClone(method!);
+    Object.assign(changed.sources[0]!, { of: 'Band steps', source: 'our own log' });
+    const speed = { by: 'speed' as const, zones: [{ fromMps: 0.7, toMps: 0.8 }], of: 'firstRep' as const };
+    changed.phases[0]!.days[0]!.groups[0]!.aim = speed;
+    const ofSet = structuredClone(changed);
+    ofSet.phases[0]!.days[0]!.groups[0]!.aim = { ...speed, of: 'set' };
+    expect(methodDifferences(method!, changed).map(({ where }) => where)).toEqual(
+      expect.arrayContaining(['source 1, which figures', 'source 1, their source']),
+    );
+    expect(methodDifferences(changed, ofSet)).toEqual([
+      { where: expect.stringMatching(/whose speed$/), before: 'first rep', after: 'whole set' },
+    ]);
+  });
+
   it('a phase that one of them lacks is one difference, not one for each of its figures', () => {
     const shorter = { ...method!, phases: method!.phases.slice(0, -1) };
     expect(methodDifferences(method!, shorter)).toEqual([

@@ -44,7 +44,7 @@ function placesOf(value: unknown, where: readonly string[], field = ''): Map<str
     return merged([
       ...own,
       ...fields.map(([name, each]) =>
-        placesOf(each, Array.isArray(each) ? where : [...where, fieldWord(name)], name),
+        placesOf(each, Array.isArray(each) ? where : [...where, fieldWord(name, field)], name),
       ),
     ]);
   }

@@ -13,9 +13,10 @@ export function methodPlace(document: unknown, path: readonly PropertyKey[]): st
       // The steps of a week are a list in a list.
       if (Array.isArray(within)) field = 'step';
     } else {
+      const list = field;
       field = String(step);
       // A list is told by its entry, unless all of it is meant.
-      if (!Array.isArray(within) || at === path.length - 1) words.push(fieldWord(field));
+      if (!Array.isArray(within) || at === path.length - 1) words.push(fieldWord(field, list));
     }
     value = within;
   }
@@ -32,9 +33,9 @@ export function entryWord(each: unknown, field: string, at: number): string {
   return field === 'bandShares' ? `bands of wave ${at + 1}` : `${oneOf[field] ?? fieldWord(field)} ${at + 1}`;
 }
 
-/** What a field is called. */
-export function fieldWord(field: string): string {
-  return words[field] ?? field;
+/** What a field is called; some have another name in the entries of a list. */
+export function fieldWord(field: string, list = ''): string {
+  return words[`${list}.${field}`] ?? words[field] ?? field;
 }
 
 /** Lists with an entry for each week of the wave. */
@@ -62,7 +63,9 @@ const words: Readonly<Record<string, string>> = {
   madeOn: 'made on',
   work: 'kind of work',
   by: 'what it goes by',
-  of: 'of what',
+  of: 'whose speed',
+  'sources.of': 'which figures',
+  'sources.source': 'their source',
   weekday: 'day of the week',
   leastWeeks: 'weeks at least',
   mostWeeks: 'weeks at most',

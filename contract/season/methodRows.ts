@@ -30,7 +30,7 @@ export function methodRows({ waveWeeks, days }: PhaseOfMethod): MethodRow[] {
       title,
       groups: groups.map((group) => ({
         title: group.title,
-        aim: aimWords(group.aim, at),
+        aim: aimOfWeekWords(group.aim, at),
         sets: blocksWords(ofWeek(group.blocks, at)),
         start: group.variants.length === 1 ? group.variants[0]!.title : null,
       })),
@@ -87,7 +87,7 @@ function shareList(shares: readonly number[]): string {
 }
 
 /** What a group aims at in a week of the wave, from 0. */
-export function aimWords(aim: AimInTurn, week: number): string {
+export function aimOfWeekWords(aim: AimInTurn, week: number): string {
   switch (aim.by) {
     case 'percent':
       return aim.targets

@@ -1,5 +1,5 @@
+import { grouped } from '#core/numeric/grouped.ts';
 import { fitMixed } from '../evidence/fitMixed.ts';
-import { grouped } from '../evidence/grouped.ts';
 import { ASSUMED_SHARE } from '../evidence/liftNoise.ts';
 import { populationPrior, WEEK_SD } from '../strength/parameters.ts';
 

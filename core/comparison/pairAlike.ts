@@ -1,4 +1,4 @@
-import { grouped } from '../evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import { bestPairs } from './bestPairs.ts';
 
 /** One who may be drawn, as far as pairing goes. */

@@ -1,6 +1,6 @@
+import { grouped } from '#core/numeric/grouped.ts';
 import { contrast, type Effect } from '../evidence/contrast.ts';
 import { fitMixed, type MixedFit } from '../evidence/fitMixed.ts';
-import { grouped } from '../evidence/grouped.ts';
 import type { MixedProblem } from '../evidence/mixedProfile.ts';
 import type { Way } from './drawWays.ts';
 

@@ -1,6 +1,6 @@
+import { grouped } from '#core/numeric/grouped.ts';
 import { contrast, type Effect } from './contrast.ts';
 import { fitMixed } from './fitMixed.ts';
-import { grouped } from './grouped.ts';
 
 /** A hard single off a box: everything but height, bar and date is the same within a `cell`. */
 export interface HeightRow {

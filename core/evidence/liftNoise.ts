@@ -1,4 +1,4 @@
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import type { RepeatedLift } from './RepeatedLift.ts';
 
 /** How much the same lifter's hard lift differs from day to day, as a share of the bar. */

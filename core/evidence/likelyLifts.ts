@@ -1,4 +1,4 @@
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import type { RepeatedLift } from './RepeatedLift.ts';
 
 /** What a lifter did with the same setup so many days around a lift says what is likely (judgement). */

@@ -1,6 +1,6 @@
+import { grouped } from '#core/numeric/grouped.ts';
 import { cholesky } from '../numeric/cholesky.ts';
 import { solveLower, solveUpper } from '../numeric/triangle.ts';
-import { grouped } from './grouped.ts';
 
 /**
  * `y = X beta + Z_i b_i + e`, `b_i ~ N(0, sigma^2 Lambda Lambda^T)`, `e ~ N(0, sigma^2)`: one row of X (fixed) and Z

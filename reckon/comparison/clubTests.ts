@@ -2,7 +2,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import type { HardLift } from '#reckon/evidence/HardLift.ts';
 import { hardLifts } from '#reckon/evidence/hardLifts.ts';
 import { type MeanPull, meanPull } from '#reckon/evidence/meanPull.ts';

@@ -1,7 +1,7 @@
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { grouped } from '#core/evidence/grouped.ts';
 import type { HeightRow } from '#core/evidence/heightWorth.ts';
 import type { ShareRow } from '#core/evidence/shareGain.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import type { HardLift } from './HardLift.ts';
 import type { MeanPull } from './meanPull.ts';
 import type { MeetStep } from './meetLifts.ts';

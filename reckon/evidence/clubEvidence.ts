@@ -2,8 +2,8 @@ import type { EvidenceAnswer, EvidenceReport, Question, Variant } from '#contrac
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Tell } from '#contract/words/doing.ts';
-import { grouped } from '#core/evidence/grouped.ts';
 import { liftNoise } from '#core/evidence/liftNoise.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import type { LoadRecords } from '#reckon/lifter/assembleLoad.ts';
 import { shareRows } from './blockRows.ts';
 import { carryOver, equipped, variantAnswer } from './gainAnswers.ts';

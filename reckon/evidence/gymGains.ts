@@ -1,5 +1,5 @@
 import type { GainPair } from '#core/evidence/gainSlope.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import type { HardLift } from './HardLift.ts';
 import type { MeetStep } from './meetLifts.ts';
 

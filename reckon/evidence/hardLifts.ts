@@ -2,8 +2,8 @@ import { setupKey } from '#contract/log/setupKey.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { grouped } from '#core/evidence/grouped.ts';
 import { likelyLifts } from '#core/evidence/likelyLifts.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import type { HardLift } from './HardLift.ts';
 import type { MeanPull } from './meanPull.ts';
 

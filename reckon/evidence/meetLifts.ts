@@ -1,7 +1,7 @@
 import type { Equipment, Lift } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 
 /** The heaviest made attempt of a lifter in a lift at one meet. */
 export interface MeetLift {

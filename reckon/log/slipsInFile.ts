@@ -2,7 +2,7 @@ import type { NewSet } from '#contract/log/againstLog.ts';
 import type { LooksLike } from '#contract/log/meantBar.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import type { CapabilityRecords } from '#reckon/lifter/assembleCapability.ts';
 import { slipsInLift } from '#reckon/strength/slipsInLift.ts';
 

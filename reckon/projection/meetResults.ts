@@ -1,7 +1,7 @@
 import type { Equipment, Lift } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 
 /** What a lifter did in one lift at one meet. */
 export interface MeetResult {

@@ -2,7 +2,7 @@ import type { Lift } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { daysLater } from '#contract/words/dayWords.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import { type RatioForetold, ratioForetold } from '#core/season/ratioForetold.ts';
 import type { HardLift } from '#reckon/evidence/HardLift.ts';
 import { hardLifts } from '#reckon/evidence/hardLifts.ts';

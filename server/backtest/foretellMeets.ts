@@ -4,7 +4,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import type { Tell } from '#contract/words/doing.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import { type Prior, populationPrior } from '#core/strength/parameters.ts';
 import { foretoldLift } from '#reckon/projection/foretoldLift.ts';
 import { knownBefore } from '#reckon/projection/knownBefore.ts';

@@ -6,7 +6,7 @@ import { readLog } from '#contract/log/readLog.ts';
 import type { SlipAsked, SlipTaking } from '#contract/log/slipAsked.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { GivenSet, LoggedSet } from '#contract/records/loggedSet.ts';
-import { grouped } from '#core/evidence/grouped.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import { type SlipInFile, slipsInFile } from '#reckon/log/slipsInFile.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
 import { Refusal } from '#store/Refusal.ts';

@@ -1,7 +1,7 @@
 import { blocksWords } from '#contract/paper/groupSummary.ts';
 import { fieldOf } from '#contract/records/fields.ts';
 import { type GroupAsked, groupAsked } from '#contract/records/method.ts';
-import { aimWords } from '#contract/season/methodRows.ts';
+import { aimOfWeekWords } from '#contract/season/methodRows.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
 import { aimsOfWeek } from '#reckon/season/dayAim.ts';
 import { textLimits } from '#web/parts/limits.ts';
@@ -89,5 +89,5 @@ export function GroupFields(props: {
 /** A group of the first week in a line. */
 export function groupLine({ blocks, aim, variants }: GroupAsked): string {
   const starts = variants.length === 1 ? variants[0]!.title : `${variants.length} starts in turn`;
-  return `${blocksWords(blocks[0]!)}, ${aimWords(aim, 0)}; ${starts}`;
+  return `${blocksWords(blocks[0]!)}, ${aimOfWeekWords(aim, 0)}; ${starts}`;
 }
