@@ -9,6 +9,9 @@ export const gearMend = z.discriminatedUnion('by', [
   /** Every rack gets the hookups of the others. */
   z.strictObject({ by: z.literal('hookups') }),
   z.strictObject({ by: z.literal('onePairMore'), widthMm: z.number() }),
+  z.strictObject({ by: z.literal('oneRackMore') }),
+  /** Training of the day lasts so long. */
+  z.strictObject({ by: z.literal('longer'), minutes: z.int() }),
 ]);
 export type GearMend = z.infer<typeof gearMend>;
 
@@ -28,6 +31,11 @@ export const gearWarning = z.discriminatedUnion('code', [
     bandShares: z.strictObject({ least: z.number(), most: z.number() }),
     /** False: the search was cut off, and there may be a way. */
     isMost: z.boolean(),
+    /** Turns: the racks have too few in the hour, whatever hangs there. */
+    lacking: z.enum(['turns', 'bands']),
+    racks: z.int(),
+    /** How many get their sets in at one rack. */
+    aRack: z.int(),
     mends: z.array(gearMend),
   }),
   z.strictObject({

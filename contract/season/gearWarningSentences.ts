@@ -1,4 +1,5 @@
 import { capital } from '#contract/words/capital.ts';
+import { counted } from '#contract/words/counted.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
@@ -27,12 +28,9 @@ function sentenceOf(first: GearWarning, others: readonly GearWarning[]): string 
   const when = `${daysOf(first)}, ${first.title}`;
   switch (first.code) {
     case 'gearShort': {
-      const { names, of, bandShares, isMost, mends } = first;
+      const { names, bandShares, mends } = first;
       const bands = bandShares.most === 0 ? '' : ` at ${rangeOf(bandShares)} in bands`;
-      const found = isMost
-        ? 'racks and bands are not enough for'
-        : 'no way was found to share racks and bands among';
-      return `${when}${bands}: ${found} all ${of} in one hour; ${names.join(', ')} would go without. ${mendSentence(mends)}`;
+      return `${when}${bands}: ${shortWords(first)}; ${names.join(', ')} would go without. ${mendSentence(mends)}`;
     }
     case 'outOfReach': {
       const all = [first, ...others.filter(isOutOfReach)];
@@ -49,6 +47,17 @@ function sentenceOf(first: GearWarning, others: readonly GearWarning[]): string 
       return noBoxSentence(first, others);
   }
 }
+
+function shortWords({ lacking, racks, aRack, of, isMost }: GearShort): string {
+  const atRacks = counted(racks, 'rack');
+  if (lacking === 'turns')
+    return `${atRacks} with time for ${counted(aRack, 'lifter')}${racks === 1 ? '' : ' each'} ${racks === 1 ? 'is' : 'are'} not enough for all ${of}`;
+  return isMost
+    ? `the bands are not enough for all ${of} in one hour at ${atRacks}`
+    : `no way was found to share the bands among all ${of} in one hour at ${atRacks}`;
+}
+
+type GearShort = Extract<GearWarning, { code: 'gearShort' }>;
 
 function noBoxSentence(first: NoBox, others: readonly GearWarning[]): string {
   const { fromOn, nearestM } = first;
@@ -93,5 +102,9 @@ function mendWords(mend: GearMend): string {
       return 'the hookups of one rack on the others too';
     case 'onePairMore':
       return `one more pair of ${mend.widthMm} mm`;
+    case 'oneRackMore':
+      return 'one more rack for this lift';
+    case 'longer':
+      return `${mend.minutes} minutes of training`;
   }
 }

@@ -132,6 +132,8 @@ export const seasonWarning = z.discriminatedUnion('code', [
     mostReps: z.number(),
     zoneFrom: z.number(),
     zoneTo: z.number().nullable(),
+    /** How far the method moved the zones of the table; plans that were taken before it was told have none. */
+    zoneShift: z.number().default(0),
     ...onDay,
   }),
   z.strictObject({ code: z.literal('heavyLifts'), lifts: z.number(), most: z.number(), ...inWeek }),

@@ -3,6 +3,7 @@ import { counted } from '#contract/words/counted.ts';
 import { longDate, shortDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { percent, percentToTenth } from '#contract/words/percent.ts';
+import { mostAfterRise } from './mostAfterRise.ts';
 import type { SeasonWarning } from './seasonPlan.ts';
 
 /** A warning of a season's plan, and what mends it. */
@@ -15,21 +16,23 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
     }
     case 'openWeeks': {
       const begins = warning.weeks === 1 ? 'one week is' : `${warning.weeks} weeks are`;
-      return `From ${shortDate(warning.monday)} ${begins} left open, since no phase may be that long. Allow a phase more weeks, or use them as you like.`;
+      return `From ${shortDate(warning.monday)} ${begins} left open: no phase may be so long, or no whole wave fits in. Allow a phase more weeks or shorter waves, or use them as you like.`;
     }
     case 'closedDay':
       return `${shortDate(warning.date)}: no ${lower(warning.title)}, ${warning.why}. Move it by hand if it matters.`;
     case 'volume': {
-      const { date, group, reps, mostReps, zoneFrom, zoneTo } = warning;
+      const { date, group, reps, mostReps, zoneFrom, zoneTo, zoneShift } = warning;
       const zone =
-        zoneTo === null ? `at ${percent(zoneFrom)} or more` : `at ${percent(zoneFrom)} to ${percent(zoneTo)}`;
-      return `${shortDate(date)}, ${group}: ${counted(reps, 'lift')} where the table of Prilepin has at most ${mostReps} ${zone}. Take a set or a rep off, or go lighter.`;
+        zoneTo === null
+          ? `at ${percentToTenth(zoneFrom)} or more`
+          : `at ${percentToTenth(zoneFrom)} to ${percentToTenth(zoneTo)}`;
+      return `${shortDate(date)}, ${group}: ${counted(reps, 'lift')} where the table of Prilepin has at most ${mostReps} ${zone}${movedBy(zoneShift)}. Take ${counted(reps - mostReps, 'lift')} off, or go lighter.`;
     }
     case 'heavyLifts':
-      return `Week of ${shortDate(warning.monday)}: ${counted(warning.lifts, 'lift')} at 90 % or more at lockout; the method allows ${warning.most}. Take a heavy single out.`;
+      return `Week of ${shortDate(warning.monday)}: ${counted(warning.lifts, 'lift')} at 90 % or more at lockout; the method allows ${warning.most}. Take ${counted(warning.lifts - warning.most, 'heavy lift')} out.`;
     case 'rise': {
       const { monday, lifts, before, most } = warning;
-      return `Week of ${shortDate(monday)}: ${lifts} lifts, after at most ${before} in the four weeks before: a rise of more than ${percent(most)}. Build up over two weeks. Such ratios are a rule of thumb; whether they foretell injuries is disputed (Impellizzeri et al. 2020).`;
+      return `Week of ${shortDate(monday)}: ${lifts} lifts, after at most ${before} in the four weeks before: a rise of more than ${percent(most)}. Do at most ${mostAfterRise(before, most)} this week, or build up over two. Such ratios are a rule of thumb; whether they foretell injuries is disputed (Impellizzeri et al. 2020).`;
     }
     case 'sameBands': {
       const { monday, group, bandShare, weeks, most } = warning;
@@ -52,6 +55,12 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
       return `${capital(counted(days, 'day'))} of ${liftWord(lift)} from ${shortDate(from)} on, while this lifter is restricted ${held}. Each day keeps to that when it is worked out; leave groups out by hand where that is not enough, and do as the physician or physiotherapist says.`;
     }
   }
+}
+
+function movedBy(zoneShift: number): string {
+  if (zoneShift === 0) return '';
+  const points = Number((100 * Math.abs(zoneShift)).toFixed(1));
+  return ` (its zones moved ${zoneShift > 0 ? 'up' : 'down'} by ${counted(points, 'point')}, as the method says)`;
 }
 
 function lower(title: string): string {

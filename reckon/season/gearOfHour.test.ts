@@ -17,6 +17,19 @@ function withOnly(pairId: string): ClubRecords {
   };
 }
 
+/** The same club with another pair just like one of its own. */
+function withTwin(club: ClubRecords, pairId: string): ClubRecords {
+  const twin = club.bandPair.filter(({ id }) => id === pairId).map((pair) => ({ ...pair, id: 'twin' }));
+  const readings = club.bandReading
+    .filter(({ bandPairId }) => bandPairId === pairId)
+    .map((reading) => ({ ...reading, id: `twin ${reading.id}`, bandPairId: 'twin' }));
+  return {
+    ...club,
+    bandPair: [...club.bandPair, ...twin],
+    bandReading: [...club.bandReading, ...readings],
+  };
+}
+
 /** What one pair alone brings a lifter, at any rack. */
 function shareOf(club: ClubRecords, lifterId: string): number {
   const { byRack } = bandWays(club)(lifterId, 'squat', start, on)!;
@@ -30,6 +43,7 @@ const find = (club: ClubRecords, lifterIds: string[], more: Partial<HourAsked> =
       on,
       lift: 'squat',
       mostARack: 4,
+      turnMinutes: 10,
       lifters: lifterIds.map((lifterId) => ({ lifterId, start, bandShare: shareOf(club, lifterId) })),
       ...more,
     },
@@ -44,11 +58,20 @@ describe('the gear of an hour', () => {
     expect(find(club, [emre, lars])).toEqual({ short: null, outOfReach: [], notJudged: [] });
   });
 
-  it('names who is left without where the rack has room for one, and each thing that alone would mend it', () => {
-    const { short } = find(club, [emre, lars], { mostARack: 1 });
+  it('names who is left without where the rack has room for one, and falls silent by each thing that it says would mend it', () => {
+    const oneTurn = { mostARack: 1 };
+    const { short } = find(club, [emre, lars], oneTurn);
     expect(short!.lifterIds).toHaveLength(1);
-    expect(short!.isMost).toBe(true);
+    expect(short).toMatchObject({ isMost: true, lacking: 'bands' });
     expect(short!.mends).toEqual([{ by: 'anotherHour' }, { by: 'onePairMore', widthMm: 29 }]);
+    expect(find(club, short!.lifterIds, oneTurn).short).toBeNull();
+    const lifters = [emre, lars].map((lifterId) => ({
+      lifterId,
+      start,
+      bandShare: shareOf(club, lifterId),
+    }));
+    expect(find(club, [], { ...oneTurn, lifters }).short).toEqual(short);
+    expect(find(withTwin(club, pair.id), [], { ...oneTurn, lifters }).short).toBeNull();
   });
 
   it('says whom no bands bring there, with the nearest that they do', () => {

@@ -13,11 +13,19 @@ export interface HourAsked {
   lifters: readonly { lifterId: string; start: Start; bandShare: number }[];
   /** So many get their sets in at one rack. */
   mostARack: number;
+  /** How long training would last for one lifter a rack; one more at each takes as long again. */
+  turnMinutes: number;
 }
 
 export interface HourFound {
   /** Who is left without, with all that could be served; null: nobody. */
-  short: { lifterIds: string[]; isMost: boolean; mends: GearMend[] } | null;
+  short: {
+    lifterIds: string[];
+    isMost: boolean;
+    lacking: 'turns' | 'bands';
+    racks: number;
+    mends: GearMend[];
+  } | null;
   /** Whom no bands of the club bring there, however few train, and the nearest that they do. */
   outOfReach: { lifterId: string; bandShare: number; nearestShare: number }[];
   /** Whose heights or maximum are not known. */
@@ -27,7 +35,7 @@ export interface HourFound {
 /** Whether racks and bands do for an hour, who is left without, and what would mend it. */
 export function gearOfHour(
   records: ClubRecords,
-  { on, lift, lifters, mostARack }: HourAsked,
+  { on, lift, lifters, mostARack, turnMinutes }: HourAsked,
   waysOf: ReturnType<typeof bandWays>,
 ): HourFound {
   const judged = lifters.map((lifter) => {
@@ -40,6 +48,11 @@ export function gearOfHour(
   const asked: GearAsked = { ways: able.map(({ ways }) => ways), mostARack };
   const { rackOf, isMost } = shareGear(asked);
   const without = able.filter((_, at) => rackOf[at] === null);
+  const lackingAndMends = () => {
+    const mends = mendsOf(records, on, asked, rackOf);
+    if (doesFor(withoutBands(asked))) return { lacking: 'bands' as const, mends };
+    return { lacking: 'turns' as const, mends: [...mends, ...mendsOfTurns(asked, turnMinutes)] };
+  };
   return {
     short:
       without.length === 0
@@ -47,7 +60,8 @@ export function gearOfHour(
         : {
             lifterIds: without.map(({ lifterId }) => lifterId),
             isMost,
-            mends: mendsOf(records, on, asked, rackOf),
+            racks: able[0]!.ways.length,
+            ...lackingAndMends(),
           },
     outOfReach: judged.flatMap(({ lifterId, bandShare, found, ways }) =>
       found === null || ways!.some((sets) => sets.length > 0)
@@ -80,6 +94,22 @@ function mendsOf(
   );
   if (onePair.length > 0) mends.push({ by: 'onePairMore', widthMm: Math.min(...onePair) });
   return mends;
+}
+
+/** More turns: at one rack more, or as soon as training lasts long enough, up to twice as long. */
+function mendsOfTurns({ ways, mostARack }: GearAsked, turnMinutes: number): GearMend[] {
+  const mends: GearMend[] = [];
+  if (doesFor({ ways: ways.map((byRack) => [...byRack, leastSets(byRack.flat())]), mostARack }))
+    mends.push({ by: 'oneRackMore' });
+  const more = Array.from({ length: mostARack }, (_, at) => mostARack + at + 1);
+  const enough = more.find((turns) => doesFor({ ways, mostARack: turns }));
+  if (enough !== undefined) mends.push({ by: 'longer', minutes: Math.ceil(enough * turnMinutes) });
+  return mends;
+}
+
+/** The same lifters at the same racks, as if bands were no question. */
+function withoutBands({ ways, mostARack }: GearAsked): GearAsked {
+  return { ways: ways.map((byRack) => byRack.map((sets) => (sets.length > 0 ? [0n] : []))), mostARack };
 }
 
 function doesFor(asked: GearAsked): boolean {

@@ -84,16 +84,37 @@ describe('gear over a season', () => {
     expect(gearOverSeason({ ...lower, box: [...lower.box, mats] }, lifters)).toEqual([]);
   });
 
-  it('says before the season begins that the hour is too short for all at two racks', () => {
+  it('says before the season begins that the racks have too few turns, and falls silent by each thing that it says would mend it', () => {
     // Forty sets of a minute in two hours leave three lifters a rack, and there are two racks.
     const long = everyWeek(1, { blocks: [{ sets: 40, reps: 2, restSeconds: 60, shareOfAim: 1 }] });
-    const lifters = records.lifter.slice(0, 8).map(({ id }) => ({ lifterId: id, days: long }));
-    const [short, ...others] = gearOverSeason(records, lifters);
+    const all = records.lifter.slice(0, 8).map(({ id }) => ({ lifterId: id, days: long }));
+    const [short, ...others] = gearOverSeason(records, all);
     expect(others).toEqual([]);
-    expect(short).toMatchObject({ code: 'gearShort', of: 8, isMost: true, mends: [{ by: 'anotherHour' }] });
+    expect(short).toMatchObject({
+      code: 'gearShort',
+      of: 8,
+      isMost: true,
+      lacking: 'turns',
+      racks: 2,
+      aRack: 3,
+    });
     expect(short).toHaveProperty('names.length', 2);
     expect(gearWarningSentences([short!])[0]).toMatch(
-      /not enough for all 8 in one hour; .* would go without\. Another hour/,
+      /^Tue 1 Dec, Speed squat: 2 racks with time for 3 lifters each are not enough for all 8; .* would go without\. Another hour for those who go without, or one more rack for this lift, or 160 minutes of training would do\.$/,
     );
+    const squatRack = records.rack.find(({ lifts }) => lifts.includes('squat'))!;
+    const oneRackMore = { ...records, rack: [...records.rack, { ...squatRack, id: 'rack-new' }] };
+    expect(gearOverSeason(oneRackMore, all)).toEqual([]);
+    const lasting = (trainingMinutes: number) => ({
+      ...records,
+      club: [{ ...records.club[0]!, trainingMinutes }],
+    });
+    expect(gearOverSeason(lasting(160), all)).toEqual([]);
+    expect(gearOverSeason(lasting(159), all)).toHaveLength(1);
+    const { names } = short as { names: string[] };
+    const isNamed = ({ lifterId }: { lifterId: string }) =>
+      names.includes(records.lifter.find(({ id }) => id === lifterId)!.name);
+    for (const part of [all.filter(isNamed), all.filter((one) => !isNamed(one))])
+      expect(gearOverSeason(records, part)).toEqual([]);
   });
 });

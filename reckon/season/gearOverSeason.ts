@@ -70,6 +70,7 @@ function hoursOf({ club }: ClubRecords, lifters: readonly LifterDays[]): Hour[] 
             bandShare: bandShare ?? 0,
           })),
           mostARack: Math.max(1, Math.floor(minutes / works / (setsEach * TURN_MINUTES))),
+          turnMinutes: works * setsEach * TURN_MINUTES,
         },
       };
     });
@@ -105,6 +106,9 @@ function warningsOf(
             of: lifters.length,
             bandShares: { least: Math.min(...shares), most: Math.max(...shares) },
             isMost: short.isMost,
+            lacking: short.lacking,
+            racks: short.racks,
+            aRack: asked.mostARack,
             mends: short.mends,
           },
         ]),

@@ -1,6 +1,8 @@
 import type { Method } from '#contract/records/method.ts';
-import type { PlannedDay, PlannedWeek, SeasonWarning } from '#contract/season/seasonPlan.ts';
+import { mostAfterRise } from '#contract/season/mostAfterRise.ts';
+import type { PlannedDay, PlannedGroup, PlannedWeek, SeasonWarning } from '#contract/season/seasonPlan.ts';
 import { volumeCautions } from '#core/day/prilepin.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import { toThousandth } from './dayAim.ts';
 
 /** What the weeks of a filled plan warn of together, beside what each day does: the method's own limits. */
@@ -14,17 +16,18 @@ export function seasonWarnings(method: Method, weeks: readonly PlannedWeek[]): S
 }
 
 /** What a day warns of by itself: that it is closed, or its volume against the table. */
-export function dayWarnings(
-  { zoneShift }: Method,
-  { date, title, closed, groups }: PlannedDay,
-): SeasonWarning[] {
+export function dayWarnings({ zoneShift }: Method, day: PlannedDay): SeasonWarning[] {
+  const { date, title, closed } = day;
   if (closed !== null) return [{ code: 'closedDay', why: closed, date, title }];
-  return groups.flatMap(({ title: group, blocks, meanShare, leastTimesBodyMass, work }): SeasonWarning[] => {
-    // The table is of lifts in straight sets; a work-up to one heavy single is none.
-    if (meanShare === null || leastTimesBodyMass !== null || work === 'maximal') return [];
-    const main = blocks.filter(({ shareOfAim }) => shareOfAim === 1);
+  return [...grouped(day.groups.filter(isCounted), ({ lift }) => lift).values()].flatMap((groups) => {
     const cautions = volumeCautions(
-      main.map(({ sets, reps }) => ({ share: meanShare - zoneShift, sets, reps })),
+      groups.flatMap(({ meanShare, blocks }) =>
+        blocks.map(({ sets, reps, shareOfAim }) => ({
+          share: toThousandth(meanShare! * shareOfAim - zoneShift),
+          sets,
+          reps,
+        })),
+      ),
     );
     return cautions.flatMap((caution): SeasonWarning[] => {
       if (caution.code !== 'volume') return [];
@@ -32,10 +35,20 @@ export function dayWarnings(
       const zone = {
         zoneFrom: toThousandth(zoneFrom + zoneShift),
         zoneTo: zoneTo === null ? null : toThousandth(zoneTo + zoneShift),
+        zoneShift,
       };
+      const group = groups.map((one) => one.title).join(' and ');
       return [{ code: 'volume', group, reps, mostReps, ...zone, date, title }];
     });
   });
+}
+
+/**
+ * The table is of straight sets of one lift in one session: a work-up to one heavy single is none. Lifts are those of one lifter below the first level of
+ * strength. Too little is never warned of, since a deload, and the steps before the work, lie below the table on purpose.
+ */
+function isCounted({ meanShare, leastTimesBodyMass, work }: PlannedGroup): boolean {
+  return meanShare !== null && leastTimesBodyMass === null && work !== 'maximal';
 }
 
 function heavyWeeks(
@@ -56,7 +69,9 @@ function rises({ limits: { mostRise: most } }: Method, weeks: readonly PlannedWe
       0,
       ...weeks.slice(Math.max(0, at - WEEKS_BACK), at).map(({ load }) => load.lifts),
     );
-    return before > 0 && lifts > before * (1 + most) ? [{ code: 'rise', lifts, before, most, monday }] : [];
+    return before > 0 && lifts > mostAfterRise(before, most)
+      ? [{ code: 'rise', lifts, before, most, monday }]
+      : [];
   });
 }
 
@@ -68,15 +83,17 @@ function sameBands(
   weeks: readonly PlannedWeek[],
 ): SeasonWarning[] {
   if (most === null) return [];
-  const stretches = new Map<string, { bandShare: number; weeks: number }>();
-  return weeks.flatMap(({ monday, days }) =>
+  const stretches = new Map<string, { bandShare: number; weeks: number; week: number }>();
+  return weeks.flatMap(({ monday, days }, week) =>
     days.flatMap(({ groups }) =>
       groups.flatMap(({ askedId, title: group, work, bandShare, leastTimesBodyMass }): SeasonWarning[] => {
         // A heavy single changes its variant instead.
         if (work !== 'speed' || bandShare === null || bandShare === 0 || leastTimesBodyMass !== null)
           return [];
         const before = stretches.get(askedId);
-        const now = { bandShare, weeks: before?.bandShare === bandShare ? before.weeks + 1 : 1 };
+        const isSame = before?.bandShare === bandShare;
+        if (isSame && before.week === week) return [];
+        const now = { bandShare, weeks: isSame ? before.weeks + 1 : 1, week };
         stretches.set(askedId, now);
         return now.weeks === most + 1
           ? [{ code: 'sameBands', group, bandShare, weeks: now.weeks, most, monday }]
