@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dayNumber } from '#contract/calendar/dayNumber.ts';
+import { earliestDate, latestDate } from '#contract/records/dateRange.ts';
 import { lift } from '#contract/records/lift.ts';
 import { populationShape } from '#core/lifter/populationShape.ts';
 import { STANDARD_GRAVITY_MPS2 } from '#core/load/localGravity.ts';
@@ -20,10 +21,12 @@ import { operation } from './Operation.ts';
 
 const reps = z.int().min(0).max(50);
 
-/** Whoever lifts today was born later, and whoever will lift by the last of these nobody asks for now. */
 const day = z.iso
   .date()
-  .refine((date) => date >= '1900-01-01' && date <= '2199-12-31', 'it must be from 1900-01-01 to 2199-12-31');
+  .refine(
+    (date) => date >= earliestDate && date <= latestDate,
+    `it must be from ${earliestDate} to ${latestDate}`,
+  );
 
 const loggedSet = fields({
   date: day,

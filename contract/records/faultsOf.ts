@@ -7,7 +7,7 @@ import { recordName } from './recordName.ts';
 import { references, referredBy } from './references.ts';
 import { slackFault } from './slackReading.ts';
 import { versionFault } from './versionFault.ts';
-import { wrongDate } from './wrongDate.ts';
+import { wrongDates } from './wrongDates.ts';
 
 /** The club's records as they will stand, of the kinds that `kindsBeside` names at least. */
 export type Beside = Readonly<Partial<ClubRecords>>;
@@ -39,7 +39,7 @@ export function faultsOf<K extends KindName>(
 ): Fault[] {
   return [
     againstChange(kind, record, before, club),
-    today === null ? null : wrongDate(kind, record, before, today, writes),
+    ...(today === null ? [] : wrongDates(kind, record, before, today, writes)),
     ...namesNobody(kind, record, club),
     sameLabel(kind, record, club),
     twin(kind, record, club),

@@ -1,5 +1,6 @@
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import type { ComparisonPlan } from './comparisonPlan.ts';
+import { earliestDate, latestDate } from './dateRange.ts';
 
 /** What cannot be in a drawn plan, as what is allowed instead: "it must ..."; null: nothing is wrong. */
 export function planProblem(plan: ComparisonPlan): string | null {
@@ -23,13 +24,12 @@ export function planProblem(plan: ComparisonPlan): string | null {
   return null;
 }
 
-/** What is allowed of a first day whose last would have no date any more: "it must ..."; null: nothing is wrong. */
+/** What is allowed of a first day that lies too far off, itself or the last day that follows from it: "it must ..."; null: nothing is wrong. */
 export function startProblem(startsOn: string, weeks: number): string | null {
-  const latest = dateOfDay(dayNumber(LAST_DATE) - 7 * weeks);
+  if (startsOn < earliestDate) return `it must be no earlier than ${earliestDate}`;
+  const latest = dateOfDay(dayNumber(latestDate) - 7 * weeks);
   return startsOn > latest ? `it must be no later than ${latest}, to last ${weeks} weeks` : null;
 }
-
-const LAST_DATE = '9999-12-31';
 
 /** The least and the most that a comparison lasts. */
 export const LEAST_WEEKS = 4;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { earliestDate, latestDate } from '#contract/records/dateRange.ts';
 import { group } from '#contract/records/day.ts';
 import { localDate } from '#contract/records/kind.ts';
 import { lift } from '#contract/records/lift.ts';
@@ -26,6 +27,8 @@ export const seasonAsk = z
   .check(({ value: { from, meets, closed }, issues }) => {
     const wrong = (path: (string | number)[], message: string) =>
       issues.push({ code: 'custom', path, message, input: path.length });
+    if (from < earliestDate || from > latestDate)
+      wrong(['from'], `it must be from ${earliestDate} to ${latestDate}`);
     for (const [at, { date }] of meets.entries()) {
       const before = at === 0 ? from : meets[at - 1]!.date;
       if (date <= before) wrong(['meets', at, 'date'], `it must be after ${before}`);

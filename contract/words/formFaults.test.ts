@@ -43,6 +43,28 @@ describe('a form says', () => {
     ]);
   });
 
+  test('of every date which years there are, also of what is planned or ends', () => {
+    const [late, early] = ['no later than the day 2199-12-31.', 'no earlier than the day 1900-01-01.'];
+    const dates = [
+      ['restriction', draftOf('restriction', { fromOn: '1899-12-31', untilOn: '2200-01-01' })],
+      ['absence', draftOf('absence', { fromOn: '1899-12-31', untilOn: '9999-12-31' })],
+    ] as const;
+    for (const [kind, draft] of dates)
+      expect(said<'absence' | 'restriction'>(kind, draft)).toEqual([
+        ['fromOn', `fromOn is "1899-12-31"; it must be ${early}`],
+        ['untilOn', expect.stringMatching(new RegExp(`it must be ${late}$`))],
+      ]);
+    expect(said('meet', draftOf('meet', { date: '9999-01-01' }), { date: 'Day' })).toEqual([
+      ['date', `Day is "9999-01-01"; it must be ${late}`],
+    ]);
+    expect(said('season', draftOf('season', { fromOn: '1899-12-31' }))).toHaveLength(1);
+    const [first, last] = ['1900-01-01', '2199-12-31'];
+    expect(said('absence', draftOf('absence', { fromOn: first, untilOn: last }))).toEqual([]);
+    // What was kept before the years were judged can still be changed.
+    const kept = { ...club.absence[0]!, untilOn: '9999-12-31' };
+    expect(said('absence', { ...kept, why: 'ill' }, {}, kept)).toEqual([]);
+  });
+
   test('what cannot be beside the rest of the club', () => {
     const { bandPair, bandReading } = club;
     const slack = draftOf('bandReading', { lengthM: 0.9906 });

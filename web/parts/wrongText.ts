@@ -8,11 +8,12 @@ export function wrongText(props: {
   required?: boolean | undefined;
   maxLength?: number | undefined;
   today?: string | undefined;
+  type?: 'text' | 'date' | 'time';
 }): string | null {
-  const { label, value, required, maxLength, today } = props;
+  const { label, value, required, maxLength, today, type } = props;
   if (required && value.trim() === '') return `${label} is needed.`;
   if (maxLength !== undefined && value.length > maxLength) {
     return `${label} has ${value.length} letters; at most ${maxLength} are kept.`;
   }
-  return today === undefined || value === '' ? null : wrongDateSentence(label, value, today, dateText);
+  return type !== 'date' || value === '' ? null : wrongDateSentence(label, value, today ?? null, dateText);
 }
