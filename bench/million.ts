@@ -103,11 +103,11 @@ async function address(server: WatchedServer, asked: Line, screen: string, path:
   const answers: Answered[] = [];
   const from = performance.now();
   while (answers.length < TIMES && performance.now() - from < LONGEST_MS) answers.push(await asked.ask(path));
-  const { answeringS, stalls } = await seen();
+  const { answeringS, longestTurnMs, stalls } = await seen();
   const ms = answers.map((answer) => answer.ms);
   const { status, body } = answers[0]!;
   console.log(
-    `  ${screen} ${path}: ${ms[0]!.toFixed(0)} ms at first, ${quantile(ms, 0.5).toFixed(1)} ms in the middle, ${quantile(ms, 0.99).toFixed(0)} ms one of a hundred, ${((1000 * answeringS) / answers.length).toFixed(1)} ms of the thread that answers, which stood still ${stalls[2].toFixed(0)} ms at worst; ${mb(body.length)}${status < 300 ? '' : `, status ${status}`}`,
+    `  ${screen} ${path}: ${ms[0]!.toFixed(0)} ms at first, ${quantile(ms, 0.5).toFixed(1)} ms in the middle, ${quantile(ms, 0.99).toFixed(0)} ms one of a hundred, ${((1000 * answeringS) / answers.length).toFixed(1)} ms of the thread that answers, which stood still ${stalls[2].toFixed(0)} ms at worst and was at work for ${longestTurnMs.toFixed(0)} ms at most in one turn; ${mb(body.length)}${status < 300 ? '' : `, status ${status}`}`,
   );
 }
 
@@ -134,9 +134,9 @@ async function whole(
   const from = performance.now();
   const outcome = await does(at).catch(String);
   const lastedS = (performance.now() - from) / 1000;
-  const { stalls, mostBytes, cpuS } = await seen();
+  const { stalls, longestTurnMs, mostBytes, cpuS } = await seen();
   const { mostMs, refused } = await logged();
   console.log(
-    `  ${name}: ${lastedS.toFixed(1)} s, ${cpuS.toFixed(1)} s of processor with what else goes on (${outcome}); the thread that answers stood still ${stalls[2].toFixed(0)} ms at worst, a set waited ${mostMs.toFixed(0)} ms at most${refused > 0 ? `, ${refused} were refused` : ''}; at most ${mb(mostBytes)} of memory`,
+    `  ${name}: ${lastedS.toFixed(1)} s, ${cpuS.toFixed(1)} s of processor with what else goes on (${outcome}); the thread that answers stood still ${stalls[2].toFixed(0)} ms at worst and was at work for ${longestTurnMs.toFixed(0)} ms at most in one turn, a set waited ${mostMs.toFixed(0)} ms at most${refused > 0 ? `, ${refused} were refused` : ''}; at most ${mb(mostBytes)} of memory`,
   );
 }

@@ -1,8 +1,9 @@
 /**
- * Loaded into the server that is measured, before it: says how long the thread that answers stood still, how much memory there is and
- * how much processor was used, when asked by who started it. With a folder in `BENCH_PROFILES` what the thread did is written there.
+ * Loaded into the server that is measured, before it: says how long the thread that answers stood still, how long of that it was at work
+ * itself, how much memory there is and how much processor was used, when asked by who started it. With a folder in `BENCH_PROFILES` what
+ * the thread did is written there.
  */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { openSync, readSync, writeFileSync } from 'node:fs';
 import { Session } from 'node:inspector/promises';
 import { join } from 'node:path';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
@@ -12,12 +13,20 @@ const BEAT_MS = 2;
 const profiles = process.env.BENCH_PROFILES;
 
 /** How long the thread that answers was at work and how long it waited for a processor, s; nothing where Linux does not say so. */
-function answering() {
+const answering = scheduledOf(`/proc/self/task/${process.pid}/schedstat`);
+
+function scheduledOf(path) {
   try {
-    const [atWork, waited] = readFileSync(`/proc/self/task/${process.pid}/schedstat`, 'utf8').split(' ');
-    return [Number(atWork) / 1e9, Number(waited) / 1e9];
+    const file = openSync(path);
+    const bytes = Buffer.alloc(100);
+    return () => {
+      const [atWork, waited] = bytes
+        .toString('latin1', 0, readSync(file, bytes, 0, bytes.length, 0))
+        .split(' ');
+      return [Number(atWork) / 1e9, Number(waited) / 1e9];
+    };
   } catch {
-    return [Number.NaN, Number.NaN];
+    return () => [Number.NaN, Number.NaN];
   }
 }
 
@@ -27,6 +36,14 @@ if (isMainThread && process.send) {
   let used = process.cpuUsage();
   let scheduled = answering();
   let most = 0;
+  let longestTurnS = 0;
+  let beatS = scheduled[0];
+  // Between two beats lies one turn at least: what the thread was at work meanwhile is its own, whoever else had the processor.
+  setInterval(() => {
+    const [atWorkS] = answering();
+    longestTurnS = Math.max(longestTurnS, atWorkS - beatS);
+    beatS = atWorkS;
+  }, BEAT_MS).unref();
   const look = () => {
     most = Math.max(most, process.memoryUsage.rss());
   };
@@ -44,6 +61,8 @@ if (isMainThread && process.send) {
       used = process.cpuUsage();
       scheduled = answering();
       most = 0;
+      longestTurnS = 0;
+      [beatS] = scheduled;
       look();
       process.send({ begun: true });
     }
@@ -63,6 +82,7 @@ if (isMainThread && process.send) {
         stalls,
         answeringS,
         awaitedS,
+        longestTurnMs: 1000 * longestTurnS,
         cpuS: (user + system) / 1e6,
         mostBytes: most,
         bytes: process.memoryUsage.rss(),

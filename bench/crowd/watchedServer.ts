@@ -9,6 +9,8 @@ export interface Watched {
   /** So long that thread was at work, and so long it waited for a processor that others had. */
   answeringS: number;
   awaitedS: number;
+  /** The most that it was at work in one turn: so long nobody would be answered on a machine with nothing else to do. */
+  longestTurnMs: number;
   /** All its threads together. */
   cpuS: number;
   mostBytes: number;

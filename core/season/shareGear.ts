@@ -33,7 +33,7 @@ export function shareGear({ ways, mostARack, onlyAll = false }: GearAsked): Gear
   const pairsAt: bigint[] = Array.from({ length: racks }, () => 0n);
   const countAt: number[] = pairsAt.map(() => 0);
   const seen = new Map<string, number>();
-  const toCome = order.map((_, at) => countAtEach(ways, order.slice(at), racks));
+  const toCome = countsToCome(ways, order, racks);
   /** No more than these can be served from a place in the order on, whatever hangs where. */
   const mostFrom = (at: number) =>
     countAt.reduce((sum, count, rack) => sum + Math.min(mostARack - count, toCome[at]?.[rack] ?? 0), 0);
@@ -94,12 +94,16 @@ function countUpTo(
   return count;
 }
 
-/** By rack, how many of some lifters can train there if everything were theirs. */
-function countAtEach(ways: GearAsked['ways'], lifters: readonly number[], racks: number): number[] {
-  return Array.from(
-    { length: racks },
-    (_, rack) => lifters.filter((lifter) => (ways[lifter]![rack]?.length ?? 0) > 0).length,
-  );
+/** By place in the order and by rack: how many from there on can train at that rack if everything were theirs. */
+function countsToCome(ways: GearAsked['ways'], order: readonly number[], racks: number): number[][] {
+  let after = Array.from({ length: racks }, () => 0);
+  return order
+    .toReversed()
+    .map((lifter) => {
+      after = after.map((count, rack) => count + ((ways[lifter]![rack]?.length ?? 0) > 0 ? 1 : 0));
+      return after;
+    })
+    .reverse();
 }
 
 function countOf(byRack: readonly Ways[]): number {

@@ -184,8 +184,9 @@ export const work = jobTable({
     /** Racks, bands and the hour against all that is planned. */
     checkGearAhead: {
       lane: 'seasons',
-      run: async ({ records, today }: { records: ClubRecords; today: string }) => {
+      run: async ({ door, today }: { door: ClubDoor; today: string }, { throughDoor }: Workplace) => {
         const { gearAhead } = await import('#reckon/season/gearAhead.ts');
+        const { records } = await throughDoor(door, (store) => store.records());
         return gearAhead(records, today);
       },
     },

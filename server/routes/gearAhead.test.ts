@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { millraceClub } from '#demo/millraceClub.ts';
+import { gearAhead } from '#reckon/season/gearAhead.ts';
 import { createApp } from '#server/app.ts';
 import { fakeRun } from '#server/jobs/tests/fakeRun.ts';
 import { testApp } from '#server/tests/testApp.ts';
@@ -9,8 +11,11 @@ test('a set that is logged leaves the check of the gear as it is; another rack a
   const { store, webRoot } = await testApp(smallClub());
   let runs = 0;
   const run = fakeRun({
-    checkGearAhead: async () => {
+    checkGearAhead: async ({ door, today, ...more }) => {
       runs += 1;
+      // The club of four hundred lifters is read where it is checked: whoever asks is answered meanwhile.
+      expect(more).toEqual({});
+      expect({ path: door.path, today }).toEqual({ path: store.path, today: await store.today() });
       return [];
     },
   });
@@ -31,6 +36,15 @@ test('a set that is logged leaves the check of the gear as it is; another rack a
   const { id, ...old } = meet!;
   await store.update('meet', id, { ...old, date: '2027-06-05' });
   expect(await ask()).toBe(3);
+});
+
+test('what is told is what the records as they are kept come to, to the letter', async () => {
+  const { ask, store } = await testApp();
+  await store.importRecords(millraceClub(await store.today()));
+  const { json } = await ask('GET', '/api/seasons/gear');
+  const warnings = gearAhead((await store.records()).records, await store.today());
+  expect(warnings).not.toEqual([]);
+  expect(JSON.stringify(json)).toBe(JSON.stringify({ warnings }));
 });
 
 test('a club without seasons has nothing to hold its gear against', async () => {
