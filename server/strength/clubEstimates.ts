@@ -1,3 +1,4 @@
+import { setImmediate as othersFirst } from 'node:timers/promises';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { lift as liftShape } from '#contract/records/lift.ts';
 import type { EstimateProgress, StrengthSummary } from '#contract/strength/strengthSummary.ts';
@@ -29,7 +30,7 @@ interface Hearers {
   onFault: (error: unknown) => void;
 }
 
-/** What is known in short is kept `keepIn`. */
+/** What is known in short is kept `keepIn`. Between two lifters others are answered: of four hundred, all in one go would keep them waiting for seconds. */
 export function clubEstimates(
   { basis, markOf, estimateOf, expect, showed, believeAnew, onGiven }: KeptEstimates,
   keepIn: KeptAnswers,
@@ -49,6 +50,7 @@ export function clubEstimates(
     const club = await basis();
     const lifts: LiftNow[] = [];
     for (const { id: lifterId } of club.records.lifter) {
+      await othersFirst();
       for (const lift of (await club.marksOf(lifterId)).keys()) {
         const ask = { lifterId, lift, on };
         const mark = await markOf(ask, club);
@@ -62,19 +64,24 @@ export function clubEstimates(
     asks: readonly LiftOnDay[],
     work: (ask: LiftOnDay) => Promise<unknown>,
   ): Promise<void> {
-    await Promise.all(
-      asks.map(async (ask) => {
-        try {
-          await work(ask);
-        } catch (error) {
-          // One lifter's fault must not keep the others waiting, nor be tried for ever.
-          const mark = await markOf(ask);
-          if (mark) noted.note(ask, mark, null);
-          onFault(error);
-        }
-        progress.done += 1;
-      }),
-    );
+    const underWay: Promise<void>[] = [];
+    for (const ask of asks) {
+      await othersFirst();
+      underWay.push(workOn(ask, work));
+    }
+    await Promise.all(underWay);
+  }
+
+  async function workOn(ask: LiftOnDay, work: (ask: LiftOnDay) => Promise<unknown>): Promise<void> {
+    try {
+      await work(ask);
+    } catch (error) {
+      // One lifter's fault must not keep the others waiting, nor be tried for ever.
+      const mark = await markOf(ask);
+      if (mark) noted.note(ask, mark, null);
+      onFault(error);
+    }
+    progress.done += 1;
   }
 
   const weigh = (ask: LiftOnDay) => estimateOf(ask, { behind: true });
@@ -119,9 +126,11 @@ export function clubEstimates(
 
   /** In the club's own order, whatever came first: what is learned from it is the same each time. */
   function notedOf({ lifter }: Pick<ClubRecords, 'lifter'>): Noted[] {
-    return lifter.flatMap(({ id: lifterId }) =>
-      liftShape.options.flatMap((lift) => noted.of({ lifterId, lift }) ?? []),
-    );
+    return lifter.flatMap(({ id }) => notedOfLifter(id));
+  }
+
+  function notedOfLifter(lifterId: string): Noted[] {
+    return liftShape.options.flatMap((lift) => noted.of({ lifterId, lift }) ?? []);
   }
 
   async function run(on: string): Promise<void> {
@@ -147,9 +156,12 @@ export function clubEstimates(
     async summaries() {
       const club = await basis();
       const summaries: StrengthSummary[] = [];
-      for (const { mark, found } of notedOf(club.records)) {
-        const now = found && (await markOf({ ...found.told, on: clubOn }, club));
-        if (now) summaries.push({ ...found.short, upToDate: areSame(mark, now) });
+      for (const { id } of club.records.lifter) {
+        await othersFirst();
+        for (const { mark, found } of notedOfLifter(id)) {
+          const now = found && (await markOf({ ...found.told, on: clubOn }, club));
+          if (now) summaries.push({ ...found.short, upToDate: areSame(mark, now) });
+        }
       }
       return summaries;
     },
@@ -161,8 +173,9 @@ const WAVES = [12, 4, 1];
 
 function inWaves(asks: readonly LiftOnDay[]): LiftOnDay[][] {
   const lifters = [...new Set(asks.map(({ lifterId }) => lifterId))];
+  const placeOf = new Map(lifters.map((lifterId, at) => [lifterId, at]));
   const waveOf = ({ lifterId }: LiftOnDay) =>
-    WAVES.findIndex((every) => lifters.indexOf(lifterId) % every === 0);
+    WAVES.findIndex((every) => placeOf.get(lifterId)! % every === 0);
   return WAVES.map((_, wave) => asks.filter((ask) => waveOf(ask) === wave));
 }
 

@@ -1,4 +1,3 @@
-import { setImmediate as othersFirst } from 'node:timers/promises';
 import { type ClubRecords, kindNames } from '#contract/records/allKinds.ts';
 import { type Lift, lift as liftShape } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
@@ -51,7 +50,7 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
     if (changed === null) logs = new Map();
     else takeIn(changed.sets.map(({ set }) => set));
     if (marks?.records !== records || marks.club !== club) marks = marksOf(records, club);
-    const { isMarked, lifterMark, hasBest } = marks;
+    const { lifterMark, hasBest } = marks;
     const now = logs;
     const known = new Map<string, Promise<Map<Lift, BasisMark>>>();
     const logOf = (lifterId: string) => {
@@ -59,8 +58,6 @@ export function newestBasis(store: ClubStore): () => Promise<EstimateBasis> {
     };
     async function markAnew(lifterId: string): Promise<Map<Lift, BasisMark>> {
       const log = await logOf(lifterId);
-      // All records of a lifter are spelled for a mark that is not known: others are answered between two lifters.
-      if (!isMarked(lifterId)) await othersFirst();
       return markLifts(lifterMark(lifterId), (lift) => hasBest(lifterId, lift), log);
     }
     return {
@@ -99,7 +96,6 @@ function keep<Log>(logs: Map<string, Promise<Log>>, lifterId: string, log: Promi
 interface Marks {
   records: ClubRecords;
   club: string;
-  isMarked(lifterId: string): boolean;
   lifterMark(lifterId: string): string;
   hasBest(lifterId: string, lift: Lift): boolean;
 }
@@ -112,7 +108,6 @@ function marksOf(records: ClubRecords, club: string): Marks {
   return {
     records,
     club,
-    isMarked: (lifterId) => known.has(lifterId),
     hasBest: (lifterId, lift) => of(lifterId).best.some((best) => best.lift === lift),
     lifterMark(lifterId) {
       const mark =
