@@ -12,3 +12,22 @@ export async function* inLots<Item>(list: Long<Item>, most: number): AsyncGenera
   }
   if (lot.length > 0) yield lot;
 }
+
+/** The items of a long list in runs of those that follow each other under one key. */
+export async function* inRuns<Item>(
+  list: Long<Item>,
+  keyOf: (item: Item) => string,
+): AsyncGenerator<Item[], void> {
+  let run: Item[] = [];
+  let key: string | null = null;
+  for await (const item of list) {
+    const own = keyOf(item);
+    if (own !== key && run.length > 0) {
+      yield run;
+      run = [];
+    }
+    key = own;
+    run.push(item);
+  }
+  if (run.length > 0) yield run;
+}

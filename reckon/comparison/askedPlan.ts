@@ -4,6 +4,7 @@ import type { planComparisonOperation } from '#contract/compute/planComparisonOp
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import { holdsOn, type Lifter } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Long } from '#contract/records/long.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { bodyMassOf } from '#reckon/lifter/assembleCapability.ts';
 import { clubTests, type TestRecords } from './clubTests.ts';
@@ -24,12 +25,12 @@ export interface AskedComparison extends Pick<PlanAsked, 'ways' | 'startsOn' | '
 type PlanRecords = TestRecords & Pick<ClubRecords, 'bodyMass' | 'restriction'>;
 
 /** The club's records as what `plan-comparison` is asked; the estimates are those known before the start. Who has left is not asked for. */
-export function askedPlan(
+export async function askedPlan(
   records: PlanRecords,
-  sets: readonly LoggedSet[],
+  sets: Long<LoggedSet>,
   estimates: readonly StrengthEstimate[],
   { of, lifterIds, takenOutIds, ...wish }: AskedComparison,
-): PlanAsked {
+): Promise<PlanAsked> {
   const { startsOn, weeks } = wish;
   const lookedBackTo = dateOfDay(dayNumber(startsOn) - 7 * weeks);
   const present = records.lifter.filter(
@@ -42,7 +43,9 @@ export function askedPlan(
       ...traitsOf(records, estimates, of, one, startsOn),
       takenOut: takenOutIds.includes(one.id),
     })),
-    past: clubTests(records, sets, estimates, of).filter(({ on }) => on >= lookedBackTo && on <= startsOn),
+    past: (await clubTests(records, sets, estimates, of)).filter(
+      ({ on }) => on >= lookedBackTo && on <= startsOn,
+    ),
   };
 }
 

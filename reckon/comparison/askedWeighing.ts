@@ -3,6 +3,7 @@ import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import type { weighComparisonOperation } from '#contract/compute/weighComparisonOperation.ts';
 import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Long } from '#contract/records/long.ts';
 import { baselineDays } from '#contract/records/outcome.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { clubTests, type TestRecords } from './clubTests.ts';
@@ -14,14 +15,14 @@ type WeighingAsked = z.input<typeof weighComparisonOperation.inputSchema>;
  * A drawn comparison with the club's records since as what `weigh-comparison` is asked. `takenOutOn`: from which day on nothing of a
  * lifter counts; who left the club was taken out then.
  */
-export function askedWeighing(
+export async function askedWeighing(
   records: TestRecords,
-  sets: readonly LoggedSet[],
+  sets: Long<LoggedSet>,
   estimates: readonly StrengthEstimate[],
   plan: Pick<ComparisonPlan, 'ways' | 'startsOn' | 'endsOn' | 'weeks' | 'drawn'>,
   of: LookedAt,
   takenOutOn: ReadonlyMap<string, string>,
-): WeighingAsked {
+): Promise<WeighingAsked> {
   const { ways, startsOn, weeks, endsOn } = plan;
   const earliest = dateOfDay(dayNumber(startsOn) - baselineDays[of.outcome]);
   const leftOn = new Map(records.lifter.map((one) => [one.id, one.leftOn]));
@@ -35,7 +36,7 @@ export function askedWeighing(
       ...one,
       takenOutOn: earlier(takenOutOn.get(one.lifterId) ?? null, leftOn.get(one.lifterId) ?? null),
     })),
-    tests: clubTests(records, sets, estimates, of).filter(
+    tests: (await clubTests(records, sets, estimates, of)).filter(
       ({ lifterId, on }) => drawn.has(lifterId) && on >= earliest && on <= endsOn,
     ),
   };

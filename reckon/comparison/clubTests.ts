@@ -1,10 +1,11 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import { inRuns, type Long } from '#contract/records/long.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { grouped } from '#core/numeric/grouped.ts';
 import type { HardLift } from '#reckon/evidence/HardLift.ts';
-import { hardLifts } from '#reckon/evidence/hardLifts.ts';
+import { hardLiftsOf } from '#reckon/evidence/hardLifts.ts';
 import { type MeanPull, meanPull } from '#reckon/evidence/meanPull.ts';
 import { meetLifts } from '#reckon/evidence/meetLifts.ts';
 import { variantOf } from '#reckon/evidence/variantOf.ts';
@@ -21,25 +22,31 @@ export interface ClubTest {
 
 /**
  * Every test of one lift that the club's log and bests hold. A setup's load counts with the mean pull of bands and chains, as the gear was
- * that day. Of lifts in equipment only those in the lifter's own: another suit looks like a gain.
+ * that day. Of lifts in equipment only those in the lifter's own: another suit looks like a gain. The log in its order, a day at a time;
+ * where the estimates are looked at it is not read.
  */
-export function clubTests(
+export async function clubTests(
   records: TestRecords,
-  sets: readonly LoggedSet[],
+  sets: Long<LoggedSet>,
   estimates: readonly StrengthEstimate[],
   of: LookedAt,
-): ClubTest[] {
+): Promise<ClubTest[]> {
   if (of.outcome === 'strength') return estimated(estimates, of.lift);
   const own = new Map(records.lifter.map(({ id, equipment }) => [id, equipment]));
   const isOwn = (one: Pick<HardLift, 'lifterId' | 'lift' | 'equipment'>) =>
     one.lift === of.lift && one.equipment === own.get(one.lifterId);
-  if (of.outcome === 'platform')
-    return meetLifts(sets, records.best)
+  if (of.outcome === 'platform') {
+    const onPlatform: LoggedSet[] = [];
+    for await (const set of sets) if (set.platform) onPlatform.push(set);
+    return meetLifts(onPlatform, records.best)
       .filter(isOwn)
       .map(({ lifterId, doneOn, barKg }) => ({ lifterId, on: doneOn, value_kg: barKg }));
+  }
   const { family } = of;
   const pull = meanPull(records);
-  const inFamily = hardLifts(sets, records.best, pull).filter((one) => {
+  const hard = hardLiftsOf(records.best, pull);
+  for await (const day of inRuns(sets, ({ doneOn }) => doneOn)) hard.take(day);
+  const inFamily = hard.all().filter((one) => {
     const { way, hung } = variantOf(one, pull);
     return isOwn(one) && way === family.way && hung === family.hung;
   });

@@ -5,6 +5,8 @@ import { planComparisonOperation } from '#contract/compute/planComparisonOperati
 import { runOperation } from '#contract/compute/runOperation.ts';
 import { weighComparisonOperation } from '#contract/compute/weighComparisonOperation.ts';
 import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
+import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Long } from '#contract/records/long.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { loggedSquat } from '#contract/tests/loggedSquat.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
@@ -60,7 +62,7 @@ const wish: AskedComparison = {
 };
 const planned = async (of: Partial<AskedComparison> = {}) =>
   (await runOperation(planComparisonOperation, {
-    ...askedPlan(records, [], [], { ...wish, ...of }),
+    ...(await askedPlan(records, [], [], { ...wish, ...of })),
     plays: 50,
   })) as ComparisonPlan;
 
@@ -82,9 +84,11 @@ describe('a comparison planned from the records of a club', () => {
     expect(drawn.map(({ lifterId }) => lifterId)).not.toContain('l3');
   });
 
-  it('lets the restricted take part once the restriction has ended', () => {
+  it('lets the restricted take part once the restriction has ended', async () => {
     const later = { ...records, restriction: [{ ...records.restriction[0]!, untilOn: '2026-03-01' }] };
-    expect(askedPlan(later, [], [], wish).lifters.find(({ lifterId }) => lifterId === 'l2')).toMatchObject({
+    expect(
+      (await askedPlan(later, [], [], wish)).lifters.find(({ lifterId }) => lifterId === 'l2'),
+    ).toMatchObject({
       restricted: false,
     });
   });
@@ -97,7 +101,7 @@ const tests = (of: LookedAt, sets: ReturnType<typeof hard>[]) => clubTests(recor
 describe('what a comparison looks at', () => {
   const banded = { rackId: 'rack', bands: [{ bandPairId: 'light', hookupId: 'doubled' }] };
 
-  it('is at meets the best of each day in the own equipment', () => {
+  it('is at meets the best of each day in the own equipment', async () => {
     const meet = { platform: true };
     const sets = [
       hard('a', '2026-01-10', 180, meet),
@@ -105,22 +109,34 @@ describe('what a comparison looks at', () => {
       hard('c', '2026-02-10', 260, { ...meet, equipment: 'multi-ply' }),
       hard('d', '2026-02-11', 200),
     ];
-    expect(tests({ outcome: 'platform', lift: 'squat' }, sets)).toEqual([
+    expect(await tests({ outcome: 'platform', lift: 'squat' }, sets)).toEqual([
       { lifterId: 'l5', on: '2026-01-10', value_kg: 190 },
     ]);
   });
 
-  it("is of a setup each lifter's own most done one, with the pull of its bands", () => {
+  it("is of a setup each lifter's own most done one, with the pull of its bands", async () => {
     const sets = [
       hard('a', '2026-01-10', 120, { with: banded }),
       hard('b', '2026-01-17', 122, { with: banded }),
       hard('c', '2026-01-24', 150),
     ];
-    const found = tests({ outcome: 'setup', lift: 'squat', family: { way: 'free', hung: 'bands' } }, sets);
+    const found = await tests(
+      { outcome: 'setup', lift: 'squat', family: { way: 'free', hung: 'bands' } },
+      sets,
+    );
     expect(found.map(({ on }) => on)).toEqual(['2026-01-10', '2026-01-17']);
     expect(found[1]!.value_kg - found[0]!.value_kg).toBeCloseTo(2, 9);
     expect(found[0]!.value_kg).toBeGreaterThan(125);
   });
+});
+
+it('does not read the log where the estimates are looked at', async () => {
+  const unread: Long<LoggedSet> = {
+    [Symbol.iterator]() {
+      throw new Error('The log was read.');
+    },
+  };
+  expect(await clubTests(records, unread, [], { outcome: 'strength', lift: 'squat' })).toEqual([]);
 });
 
 describe('a drawn comparison weighed by the log since', () => {
@@ -132,7 +148,7 @@ describe('a drawn comparison weighed by the log since', () => {
       lifter: records.lifter.map((one) => ({ ...one, bornOn: '1990-06-01' })),
     };
     const plan = (await runOperation(planComparisonOperation, {
-      ...askedPlan(all, [], [], { ...wish, takenOutIds: [] }),
+      ...(await askedPlan(all, [], [], { ...wish, takenOutIds: [] })),
       plays: 50,
     })) as ComparisonPlan;
     const sets = plan.drawn.flatMap(({ lifterId, way }, i) =>
@@ -153,7 +169,7 @@ describe('a drawn comparison weighed by the log since', () => {
       lifter: all.lifter.map((one) => (one.id === 'l5' ? { ...one, leftOn: '2026-04-01' } : one)),
     };
     const of: LookedAt = { outcome: 'setup', lift: 'squat', family: { way: 'free', hung: 'straight' } };
-    const asked = askedWeighing(gone, sets, [], plan, of, new Map([['l6', '2026-05-01']]));
+    const asked = await askedWeighing(gone, sets, [], plan, of, new Map([['l6', '2026-05-01']]));
     const report = (await runOperation(weighComparisonOperation, asked)) as ComparisonReport;
     expect(report.difference_percent!.low95).toBeLessThan(6);
     expect(report.difference_percent!.high95).toBeGreaterThan(6);

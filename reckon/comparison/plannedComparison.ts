@@ -4,6 +4,7 @@ import { runOperation } from '#contract/compute/runOperation.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { ComparisonPlan } from '#contract/records/comparisonPlan.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Long } from '#contract/records/long.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { Tell } from '#contract/words/doing.ts';
 import { noClock } from '#core/day/timeSpent.ts';
@@ -23,7 +24,7 @@ export interface PlannedComparison {
  */
 export async function plannedComparison(
   records: ClubRecords,
-  log: readonly LoggedSet[],
+  log: Long<LoggedSet>,
   estimates: readonly StrengthEstimate[],
   { outcome, lift, family, ...wish }: ComparisonWish,
   seed: number,
@@ -31,7 +32,7 @@ export async function plannedComparison(
   tell: Tell = () => {},
 ): Promise<PlannedComparison> {
   const of = lookedAt({ outcome, lift, family });
-  const asked = askedPlan(records, log, estimates, { ...wish, of, seed, takenOutIds: [] });
+  const asked = await askedPlan(records, log, estimates, { ...wish, of, seed, takenOutIds: [] });
   const answer = await runOperation(planComparisonOperation, { ...asked, plays }, noClock, tell);
   const { sentences, cautions, ...plan } = planComparisonOperation.outputSchema.parse(answer);
   return { plan, sentences, cautions };

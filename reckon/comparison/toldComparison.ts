@@ -5,6 +5,7 @@ import { weighComparisonOperation } from '#contract/compute/weighComparisonOpera
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Comparison } from '#contract/records/comparison.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
+import type { Long } from '#contract/records/long.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import { comparisonCautions } from '#contract/words/comparisonCautions.ts';
 import { dateText } from '#contract/words/dateText.ts';
@@ -15,7 +16,7 @@ import { lookedAt } from './lookedAt.ts';
 /** One comparison of the club as its log stands on a day; `records` with the gear that the log names. */
 export async function toldComparison(
   records: ClubRecords,
-  log: readonly LoggedSet[],
+  log: Long<LoggedSet>,
   estimates: readonly StrengthEstimate[],
   comparison: Comparison,
   today: string,
@@ -30,7 +31,7 @@ export async function toldComparison(
   if (today < plan.startsOn)
     return { ...told, report: null, sentences: [`It begins on ${dateText(plan.startsOn)}.`] };
   const out = records.takenOut.filter(({ comparisonId }) => comparisonId === id);
-  const asked = askedWeighing(
+  const asked = await askedWeighing(
     records,
     log,
     estimates,

@@ -8,7 +8,7 @@ import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { evidenceSentence } from '#contract/words/evidenceSentence.ts';
 import { trapSentence } from '#contract/words/trapSentence.ts';
 import { normalQuantile } from '#core/numeric/normal.ts';
-import { clubEvidence } from './clubEvidence.ts';
+import { clubEvidence, type ReadLog } from './clubEvidence.ts';
 import { evidenceForLifter } from './evidenceForLifter.ts';
 
 const LIFTERS = 10;
@@ -32,7 +32,7 @@ const records = {
   })),
   liftHeights: [],
 };
-const report = clubEvidence(records, trainedClub());
+const report = await clubEvidence(records, whole(trainedClub()));
 const answerTo = (question: Question, of: EvidenceReport = report) =>
   of.answers.find((answer) => answer.question === question)!;
 const clubLine = (question: Question) => answerTo(question).lines[0]!;
@@ -74,21 +74,46 @@ describe('evidence from a made-up log', () => {
   });
 });
 
+it('goes through a long log and never holds it: twice, from its beginning, with the same to say', async () => {
+  const sets = trainedClub();
+  let begun = 0;
+  const log = {
+    async *[Symbol.asyncIterator]() {
+      begun += 1;
+      yield* sets;
+    },
+  };
+  expect(await clubEvidence(records, { sets: log, count: sets.length })).toEqual(
+    await clubEvidence(records, whole(sets)),
+  );
+  expect(begun).toBe(2);
+});
+
+it('is of those alone whom the records have', async () => {
+  const few = { ...records, lifter: records.lifter.slice(0, 4) };
+  const own = trainedClub().filter(({ lifterId }) => few.lifter.some(({ id }) => id === lifterId));
+  const sets = trainedClub();
+  expect((await clubEvidence(few, whole(sets))).sets).toBe(own.length);
+});
+
 describe('traps', () => {
-  it('a step from raw to equipped is left out and counted', () => {
+  it('a step from raw to equipped is left out and counted', async () => {
     const sets = trainedClub().map((set) =>
       set.platform && set.lifterId === 'l0' && set.doneOn > '2025'
         ? { ...set, equipment: 'single-ply' as const }
         : set,
     );
-    const { lines, traps } = answerTo('carryOver', clubEvidence(records, sets));
+    const { lines, traps } = answerTo('carryOver', await clubEvidence(records, whole(sets)));
     expect(traps).toContainEqual({ code: 'changedEquipment', dropped: 1 });
     expect(lines[0]!.observations).toBe(LIFTERS * (MEETS - 1) - 1);
   });
 
-  it('gains over a re-measured band are counted', () => {
+  it('gains over a re-measured band are counted', async () => {
     const reading = { ...club.bandReading[0]!, id: 'new', bandPairId: 'light', takenOn: '2024-06-01' };
-    const found = clubEvidence({ ...records, bandReading: [...club.bandReading, reading] }, trainedClub());
+    const found = await clubEvidence(
+      { ...records, bandReading: [...club.bandReading, reading] },
+      whole(trainedClub()),
+    );
     const trap = answerTo('carryOver', found).traps.find(({ code }) => code === 'gearRemeasured');
     // One step of each lifter spans the day.
     expect(trap).toMatchObject({ of: LIFTERS * (MEETS - 1) });
@@ -96,20 +121,24 @@ describe('traps', () => {
     expect((trap as { touched: number }).touched).toBeLessThanOrEqual(2 * LIFTERS);
   });
 
-  it('whoever trained hard and never had two meets is named as left out', () => {
+  it('whoever trained hard and never had two meets is named as left out', async () => {
     const sets = trainedClub().filter(({ platform, lifterId }) => !(platform && lifterId === 'l1'));
-    expect(answerTo('carryOver', clubEvidence(records, sets)).traps).toContainEqual({
+    expect(answerTo('carryOver', await clubEvidence(records, whole(sets))).traps).toContainEqual({
       code: 'survivorsOnly',
       leftOut: 1,
       ofThemLeft: 0,
     });
   });
 
-  it('struck sets do not count', () => {
+  it('struck sets do not count', async () => {
     const struck = trainedClub().map((set) => ({ ...set, struckAt: '2026-01-01T00:00:00Z' }));
-    expect(clubEvidence(records, struck)).toMatchObject({ from: null, sets: 0, meetLifts: 0 });
+    expect(await clubEvidence(records, whole(struck))).toMatchObject({ from: null, sets: 0, meetLifts: 0 });
   });
 });
+
+function whole(sets: readonly LoggedSet[]): ReadLog {
+  return { sets, count: sets.length };
+}
 
 /** Meets every 120 days; before each, singles off a box with bands, of changing height; gains carry over with `CARRY_OVER`. */
 function trainedClub(): LoggedSet[] {

@@ -19,39 +19,44 @@ const HARD_MPS: Record<Lift, number> = { squat: 0.35, bench: 0.22, deadlift: 0.2
 const MOST_REPS_UNSAID = 3;
 /** ... where no bar was lifted in more sets with that setup, as speed work is. */
 const MOST_ALIKE = 2;
-/** Often enough to be seen to move, and too seldom to be felt. */
-const toldEvery = 50;
-
 /**
  * The hard lifts of the gym: sets with a miss, with at most 2 reps left, with a slow last rep, or, where none of this is
  * told, the top of the day's rise in weight with a setup (judgement). Several reps become a single by the formula of
  * Epley (1985), `total * (30 + reps) / 31`, on bar, bands and chains together. Bests written down count as singles.
- * `onRead` hears now and then how many of the days, setup by setup, are read.
  */
-export function hardLifts(
-  sets: readonly LoggedSet[],
-  bests: readonly Best[],
-  pull: MeanPull,
-  onRead: (days: number, of: number) => void = () => {},
-): HardLift[] {
-  const counting = sets.filter(
-    ({ struckAt, platform, made }) => struckAt === null && !platform && made > 0 && made <= MOST_REPS,
-  );
-  const withKey = counting.map((set) => ({ set, key: setupKey(set) }));
-  const days = grouped(withKey, ({ set, key }) => `${set.lifterId} ${set.doneOn} ${key}`);
-  const fromLog = [...days.values()].flatMap((day, at) => {
-    if (at % toldEvery === 0) onRead(at, days.size);
-    const tops = topsOf(day.map(({ set }) => set));
-    return day.flatMap(({ set, key }) => {
-      if (!(saidHard(set) ?? tops.includes(set))) return [];
-      const hung = pull(set);
-      return hung === null ? [] : [hardLift(set, key, set.made, asSingle(set, hung.bandKg + hung.chainKg))];
-    });
-  });
-  const written = bests
-    .filter(({ platform }) => !platform)
-    .map((best) => hardLift(best, setupKey(best), 1, best.setup.barKg));
-  return likelyLifts([...fromLog, ...written].sort((a, b) => a.doneOn.localeCompare(b.doneOn)));
+export function hardLifts(sets: readonly LoggedSet[], bests: readonly Best[], pull: MeanPull): HardLift[] {
+  const found = hardLiftsOf(bests, pull);
+  found.take(sets);
+  return found.all();
+}
+
+/** The same of a log that is too long to be held at once, and is taken in whole days in its order. */
+export function hardLiftsOf(bests: readonly Best[], pull: MeanPull) {
+  const fromLog: HardLift[] = [];
+  return {
+    take(sets: readonly LoggedSet[]): void {
+      const counting = sets.filter(
+        ({ struckAt, platform, made }) => struckAt === null && !platform && made > 0 && made <= MOST_REPS,
+      );
+      const withKey = counting.map((set) => ({ set, key: setupKey(set) }));
+      const days = grouped(withKey, ({ set, key }) => `${set.lifterId} ${set.doneOn} ${key}`);
+      for (const day of days.values()) {
+        const tops = topsOf(day.map(({ set }) => set));
+        for (const { set, key } of day) {
+          if (!(saidHard(set) ?? tops.includes(set))) continue;
+          const hung = pull(set);
+          if (hung === null) continue;
+          fromLog.push(hardLift(set, key, set.made, asSingle(set, hung.bandKg + hung.chainKg)));
+        }
+      }
+    },
+    all(): HardLift[] {
+      const written = bests
+        .filter(({ platform }) => !platform)
+        .map((best) => hardLift(best, setupKey(best), 1, best.setup.barKg));
+      return likelyLifts([...fromLog, ...written].sort((a, b) => a.doneOn.localeCompare(b.doneOn)));
+    },
+  };
 }
 
 /** Whether a miss, the reps left or the last rep's speed say that it was hard; null where none of them is told. */

@@ -58,7 +58,8 @@ test('evidence that is weighed tells how much of the log is read, then each ques
   const tell: Workplace['tell'] = (done, total, doing) => told.push({ done, total, doing: doing ?? null });
   await work.jobs.weighEvidence.run({ door: readingDoorOf(store), label: null }, { tell, throughDoor });
   const codes = told.map(({ doing }) => doing!.code);
-  expect(codes).toEqual([...Array(3).fill('readingLog'), ...Array(5).fill('question')]);
+  expect(codes.slice(0, -5)).toEqual(Array(5).fill('readingLog'));
+  expect(codes.slice(-5)).toEqual(Array(5).fill('question'));
   expectOnwards(told);
 });
 
