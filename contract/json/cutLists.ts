@@ -78,8 +78,8 @@ class Ahead {
   #text = '';
   #at = 0;
   #line = 1;
-  /** Up to where lines were counted. */
-  #countedTo = 0;
+  /** Where the line ends that was counted last; beyond all where that is not seen yet. */
+  #lineEndAt = Number.POSITIVE_INFINITY;
 
   constructor(pieces: Iterable<string>) {
     this.#pieces = pieces[Symbol.iterator]();
@@ -204,13 +204,18 @@ class Ahead {
     this.#countLines();
     this.#text = this.#text.slice(this.#at) + piece;
     this.#at = 0;
-    this.#countedTo = 0;
+    this.#lineEndAt = this.#nextLineEnd(0);
     return true;
   }
 
   #countLines(): void {
-    for (; this.#countedTo < this.#at; this.#countedTo += 1)
-      if (this.#text.charCodeAt(this.#countedTo) === lineEnd) this.#line += 1;
+    for (; this.#lineEndAt < this.#at; this.#lineEndAt = this.#nextLineEnd(this.#lineEndAt + 1))
+      this.#line += 1;
+  }
+
+  #nextLineEnd(from: number): number {
+    const at = this.#text.indexOf('\n', from);
+    return at < 0 ? Number.POSITIVE_INFINITY : at;
   }
 }
 

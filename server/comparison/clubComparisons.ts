@@ -12,6 +12,7 @@ import { readingDoorOf } from '#server/jobs/clubDoor.ts';
 import type { HowRun } from '#server/jobs/job.ts';
 import type { RunWork } from '#server/jobs/jobs.ts';
 import { keptWork } from '#server/jobs/keptWork.ts';
+import { othersBetween } from '#server/jobs/othersBetween.ts';
 import type { WorkNews } from '#server/jobs/workNews.ts';
 import type { StrengthEstimator } from '#server/strength/strengthEstimator.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
@@ -31,14 +32,12 @@ export function clubComparisons(
 
   async function estimatesOf(lifterIds: readonly string[], lift: Lift, today: string, tell: Tell = () => {}) {
     let weighed = 0;
-    const each = await Promise.all(
-      lifterIds.map(async (id) => {
-        const estimates = await estimator.ofLifter(id, today, { lift });
-        weighed += 1;
-        tell(0, 0, { code: 'weighingLifters', at: weighed, of: lifterIds.length });
-        return estimates;
-      }),
-    );
+    const each = await othersBetween(lifterIds, async (id) => {
+      const estimates = await estimator.ofLifter(id, today, { lift });
+      weighed += 1;
+      tell(0, 0, { code: 'weighingLifters', at: weighed, of: lifterIds.length });
+      return estimates;
+    });
     return each.flat().map(briefly);
   }
 

@@ -1,9 +1,10 @@
-import { type ArchiveLook, lookAt } from '#contract/archive/archiveLook.ts';
+import type { ArchiveLook } from '#contract/archive/archiveLook.ts';
 import { readArchive } from '#contract/archive/readArchive.ts';
 import type { ArchiveProblem } from '#contract/archive/readItem.ts';
 import type { TextPieces } from '#contract/json/cutLists.ts';
 import { inOwnFile } from '#store/archive.ts';
 import type { ClubStore } from '#store/ClubStore.ts';
+import { openStore } from '#store/openStore.ts';
 import { Refusal } from '#store/Refusal.ts';
 
 /** A place in an archive that is wrong; what does not fit together stands on no one line. */
@@ -19,11 +20,21 @@ export async function tryArchive(store: ClubStore, pieces: TextPieces): Promise<
   const read = readArchive(pieces);
   if ('problems' in read) return read;
   try {
-    await inOwnFile(store, read.content, async () => {});
+    const archive = await inOwnFile(store, read.content, (file) => lookInto(file, store));
+    return { archive, here: await store.look() };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     const { field, message } = error;
     return { problems: [{ field, message, line: null }] };
   }
-  return { archive: await lookAt(read.content), here: await store.look() };
+}
+
+/** What came into the file, which its database counts: the archive itself would have to be read once more. */
+async function lookInto(file: string, { clubId, who }: ClubStore): Promise<ArchiveLook> {
+  const house = await openStore(file);
+  try {
+    return await (await house.forClub(clubId, who)).look();
+  } finally {
+    await house.close();
+  }
 }

@@ -5,6 +5,7 @@ import type { EstimateProgress, StrengthSummary } from '#contract/strength/stren
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
 import type { KeptAnswers } from '#server/jobs/keptAnswers.ts';
+import { othersBetween } from '#server/jobs/othersBetween.ts';
 import type { EstimateMark, KeptEstimates } from './keptEstimates.ts';
 import { liftKey } from './liftKey.ts';
 import { type Noted, notedEstimates } from './notedEstimates.ts';
@@ -64,24 +65,17 @@ export function clubEstimates(
     asks: readonly LiftOnDay[],
     work: (ask: LiftOnDay) => Promise<unknown>,
   ): Promise<void> {
-    const underWay: Promise<void>[] = [];
-    for (const ask of asks) {
-      await othersFirst();
-      underWay.push(workOn(ask, work));
-    }
-    await Promise.all(underWay);
-  }
-
-  async function workOn(ask: LiftOnDay, work: (ask: LiftOnDay) => Promise<unknown>): Promise<void> {
-    try {
-      await work(ask);
-    } catch (error) {
-      // One lifter's fault must not keep the others waiting, nor be tried for ever.
-      const mark = await markOf(ask);
-      if (mark) noted.note(ask, mark, null);
-      onFault(error);
-    }
-    progress.done += 1;
+    await othersBetween(asks, async (ask) => {
+      try {
+        await work(ask);
+      } catch (error) {
+        // One lifter's fault must not keep the others waiting, nor be tried for ever.
+        const mark = await markOf(ask);
+        if (mark) noted.note(ask, mark, null);
+        onFault(error);
+      }
+      progress.done += 1;
+    });
   }
 
   const weigh = (ask: LiftOnDay) => estimateOf(ask, { behind: true });
