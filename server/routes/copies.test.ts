@@ -24,6 +24,8 @@ test('a snapshot is taken, listed, looked into, downloaded, put in the place of 
   });
   const download = await app.request(path);
   expect(await download.text()).toBe(before);
+  // To mark it, all of it would be held in memory before its first byte is sent.
+  expect(download.headers.get('etag')).toBeNull();
   expect(download.headers.get('content-disposition')).toMatch(/^attachment; filename="[\w.-]+\.json"$/);
 
   const later = await archive();

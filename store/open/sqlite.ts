@@ -87,12 +87,18 @@ export async function openSqlite(
     return done;
   }
 
-  async function attached<T>(other: string, work: () => Promise<T>): Promise<T> {
-    database.prepare('attach ? as beside').run(other);
+  /**
+   * Opens the file once more, with another at hand as `beside`. What comes from there was held against itself there: here foreign keys do not
+   * ask it of each row again, and a whole table can go over as it is.
+   */
+  async function withBeside<T>(beside: string, use: (own: Kysely<Tables>) => Promise<T>): Promise<T> {
+    const { database: again } = await patiently(() => inWords(path, () => openFile(path, null, true)));
     try {
-      return await work();
+      again.pragma('foreign_keys = OFF');
+      again.prepare('attach ? as beside').run(beside);
+      return await use(new Kysely<Tables>({ dialect: new ImmediateDialect({ database: again }, told) }));
     } finally {
-      database.exec('detach beside');
+      again.close();
     }
   }
 
@@ -109,7 +115,7 @@ export async function openSqlite(
         finish();
         return work(trx);
       };
-      return write(() => attached(beside, () => db.transaction().execute(replace)));
+      return withBeside(beside, (own) => write(() => own.transaction().execute(replace)));
     });
 
   return {
