@@ -112,9 +112,11 @@ test.describe('the invented club', () => {
   test('an address with a day that is none says so, and plans nothing', async ({ page }) => {
     await page.goto('/comparison/new?from=12026-01-01');
     const seen = page.getByRole('region', { name: 'What could be seen' });
-    await expect(seen).toContainText(
-      'First day is "12026-01-01"; it must be a date whose year has four digits.',
-    );
+    await expect(seen).toContainText('First day is "12026-01-01"; it must be no later than 31 Dec 2199.');
+    await page.getByLabel('First day').fill('');
+    await page.getByRole('button', { name: 'Draw who gets which' }).click();
+    // At the field and beside what could be seen, and not a third time among what is wrong with the form.
+    await expect(page.getByText('First day is needed.')).toHaveCount(2);
     await page.goto('/season/season-early/paper?lifter=nobody');
     await expect(page.locator('.paper').getByRole('heading', { name: 'Season' })).toBeVisible();
     await page.goto('/season/season-early/taken/99');

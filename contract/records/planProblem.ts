@@ -24,11 +24,18 @@ export function planProblem(plan: ComparisonPlan): string | null {
   return null;
 }
 
-/** What is allowed of a first day that lies too far off, itself or the last day that follows from it: "it must ..."; null: nothing is wrong. */
-export function startProblem(startsOn: string, weeks: number): string | null {
-  if (startsOn < earliestDate) return `it must be no earlier than ${earliestDate}`;
+/**
+ * What is allowed of a first day that lies too far off, itself or the last day that follows from it: "it must ...", with dates as `spell` writes them;
+ * null: nothing is wrong.
+ */
+export function startProblem(
+  startsOn: string,
+  weeks: number,
+  spell = (date: string): string => date,
+): string | null {
+  if (startsOn < earliestDate) return `it must be no earlier than ${spell(earliestDate)}`;
   const latest = dateOfDay(dayNumber(latestDate) - 7 * weeks);
-  return startsOn > latest ? `it must be no later than ${latest}, to last ${weeks} weeks` : null;
+  return startsOn > latest ? `it must be no later than ${spell(latest)}, to last ${weeks} weeks` : null;
 }
 
 /** The least and the most that a comparison lasts. */

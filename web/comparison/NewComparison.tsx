@@ -19,6 +19,7 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { Waiting } from '#web/parts/Waiting.tsx';
+import { wrongText } from '#web/parts/wrongText.ts';
 import { LifterTicks } from '#web/setup/LifterTicks.tsx';
 import { OutlookView } from './OutlookView.tsx';
 import { useWishInAddress } from './useWishInAddress.ts';
@@ -83,7 +84,7 @@ export function NewComparison() {
         onLeave={() => go('/')}
         leaveWord="Not now"
         saveWord="Draw who gets which"
-        wrong={wrong}
+        wrong={noDay(startsOn) === null ? wrong : null}
       >
         <TextField label="Title" value={title} onChange={setTitle} required maxLength={80} />
         <TextField
@@ -161,15 +162,20 @@ function wrongWith(
   today: string,
 ): string | null {
   const { startsOn, weeks, lifterIds, ways } = wish;
-  if (startsOn !== '' && !localDate.safeParse(startsOn).success)
-    return `First day is "${startsOn}"; it must be a date whose year has four digits.`;
-  if (startsOn !== '' && startsOn < today)
+  const none = noDay(startsOn);
+  if (none !== null) return none;
+  if (startsOn < today)
     return `First day is ${dateText(startsOn)}; a comparison begins today or later, since it is planned before anybody starts.`;
-  const late = startProblem(startsOn, weeks);
-  if (late !== null) return `First day is ${startsOn}; ${late}.`;
+  const late = startProblem(startsOn, weeks, dateText);
+  if (late !== null) return `First day is ${dateText(startsOn)}; ${late}.`;
   const [first, second] = ways.map((name) => name.trim().toLowerCase());
   if (first !== '' && first === second) return 'Second way: give it another name than the first.';
   return lifterIds.length < 2 ? 'Lifters: tick at least two.' : null;
+}
+
+/** Why a first day is none, which its field says too. */
+function noDay(startsOn: string): string | null {
+  return wrongText({ label: 'First day', value: startsOn, type: 'date', required: true });
 }
 
 /** Who cannot be ticked, and why. */
