@@ -1,5 +1,9 @@
+import { EventEmitter, once } from 'node:events';
+import { Readable } from 'node:stream';
+import { Hono } from 'hono';
 import { describe, expect, test } from 'vitest';
 import { testApp } from '#server/tests/testApp.ts';
+import { noBodyBeyondBounds } from './noBodyBeyondBounds.ts';
 
 describe('a page of another origin', () => {
   test.each([
@@ -70,6 +74,49 @@ test.each([
     const answer = await app.request(path, { method: 'POST', body: '{}', headers });
     expect(answer.status).toBe(status);
     expect(await answer.json()).toMatchObject({ error: { field: expect.any(String) } });
+  },
+);
+
+/** A request whose body has no length that could be announced. */
+function inPieces(pieces: Iterable<string> | AsyncIterable<string>) {
+  const text = Readable.toWeb(Readable.from(pieces)) as ReadableStream<string>;
+  const body = text.pipeThrough(new TextEncoderStream());
+  return { method: 'POST', body, headers: { 'content-type': 'application/json' }, duplex: 'half' };
+}
+
+test('of a body that comes piece by piece each is passed on before the next one comes, and none is held', async () => {
+  const handler = new EventEmitter();
+  const hasFirst = once(handler, 'first');
+  const app = new Hono().use(noBodyBeyondBounds).post('/api/archive', async (c) => {
+    const seen: string[] = [];
+    const text = new TextDecoder();
+    for await (const piece of c.req.raw.body!) {
+      seen.push(text.decode(piece));
+      handler.emit('first');
+    }
+    return c.json(seen);
+  });
+  async function* pieces() {
+    yield 'one';
+    await hasFirst;
+    yield 'two';
+  }
+  const answer = await app.request('/api/archive', inPieces(pieces()));
+  expect(await answer.json()).toEqual(['one', 'two']);
+});
+
+test.each(['/api/records/bar', '/api/compute/plates'])(
+  'a body to %s that comes piece by piece is refused with one sentence where it goes beyond the limit',
+  async (path) => {
+    const { app } = await testApp();
+    const answer = await app.request(
+      path,
+      inPieces(Array.from({ length: 17 }, () => ' '.repeat(1024 * 1024))),
+    );
+    expect([answer.status, await answer.json()]).toEqual([
+      413,
+      { error: { field: '', message: 'The body is larger than 16 MB, more than this address takes.' } },
+    ]);
   },
 );
 

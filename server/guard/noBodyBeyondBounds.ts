@@ -1,7 +1,5 @@
-import type { Context } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { createMiddleware } from 'hono/factory';
-import { errorBody } from './errors.ts';
+import { HTTPException } from 'hono/http-exception';
 
 /** Refuses a body that would fill the memory, or the disk. Where a whole file may come the limit is that of files, elsewhere that of what is typed. */
 export const noBodyBeyondBounds = createMiddleware((c, next) =>
@@ -16,17 +14,38 @@ function limitAt(path: string) {
 const takesTable = /^\/api\/(sets\/import|records\/[^/]*\/csv)$/;
 
 /** An archive of a million sets has half a gigabyte and is never held as a whole; a table is. A season of sets, typed or calculated with, fits into 16 MB. */
-const [ofArchives, ofTables, ofForms] = [4096, 256, 16].map((mostMb) => {
-  const maxSize = mostMb * 1024 * 1024;
-  const onError = (c: Context) =>
-    c.json(errorBody('', `The body is larger than ${mostMb} MB, more than this address takes.`), 413);
-  const counted = bodyLimit({ maxSize, onError });
+const [ofArchives, ofTables, ofForms] = [4096, 256, 16].map(limitOf) as [Limit, Limit, Limit];
+
+type Limit = ReturnType<typeof limitOf>;
+
+function limitOf(mostMb: number) {
+  const mostBytes = mostMb * 1024 * 1024;
+  const message = `The body is larger than ${mostMb} MB, more than this address takes.`;
   return createMiddleware(async (c, next) => {
     const announced = c.req.header('content-length');
-    // One that comes piece by piece is counted as it comes. To look at the stream of any other would only slow the answer.
-    if (announced === undefined || c.req.header('transfer-encoding') !== undefined) return counted(c, next);
-    return Number(announced) > maxSize ? onError(c) : next();
+    if (announced !== undefined && c.req.header('transfer-encoding') === undefined) {
+      if (Number(announced) > mostBytes) throw new HTTPException(413, { message });
+      // To look at the stream would only slow the answer.
+      return next();
+    }
+    const { raw } = c.req;
+    if (raw.body !== null) {
+      // Fetch, 5.4: a body that is a stream is sent while it comes. The types of the browser do not know that yet.
+      const counted = { body: raw.body.pipeThrough(upTo(mostBytes, message)), duplex: 'half' };
+      c.req.raw = new Request(raw, counted);
+    }
+    return next();
   });
-}) as [BodyLimit, BodyLimit, BodyLimit];
+}
 
-type BodyLimit = ReturnType<typeof bodyLimit>;
+/** Counts what comes piece by piece as it goes by, and holds none of it. */
+function upTo(mostBytes: number, message: string): TransformStream<Uint8Array, Uint8Array> {
+  let bytes = 0;
+  return new TransformStream({
+    transform(piece, goesOn) {
+      bytes += piece.length;
+      if (bytes > mostBytes) throw new HTTPException(413, { message });
+      goesOn.enqueue(piece);
+    },
+  });
+}
