@@ -1,5 +1,6 @@
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { boxHeights } from './boxHeights.ts';
+import { boxHeights, nearestBox } from './boxHeights.ts';
 
 const piece = (label: string, sort: 'box' | 'mat', heightM: number, pieces: number) => ({
   id: label,
@@ -29,4 +30,17 @@ test('of two ways to one height the one with fewer pieces is named', () => {
   ];
   expect(boxHeights(gear).find((box) => box.heightM === 0.33)?.words).toEqual(['Box 33']);
   expect(boxHeights(gear).find((box) => box.heightM === 0.36)?.words).toEqual(['Box 33', 'Mat 3']);
+});
+
+test('no box that can be built is nearer than the nearest, and of two that are as near it is the higher', () => {
+  const heights = fc.array(fc.integer({ min: 200, max: 600 }), { minLength: 1, maxLength: 5 });
+  fc.assert(
+    fc.property(heights, fc.integer({ min: 100, max: 700 }), (mm, wantedMm) => {
+      const built = boxHeights(mm.map((each, at) => piece(`Box ${at}`, 'box', each / 1000, 1)));
+      const found = Math.round(1000 * nearestBox(built, wantedMm / 1000)!.heightM);
+      const best = Math.min(...mm.map((each) => Math.abs(each - wantedMm)));
+      expect(found).toBe(Math.max(...mm.filter((each) => Math.abs(each - wantedMm) === best)));
+    }),
+  );
+  expect(nearestBox([], 0.36)).toBeUndefined();
 });

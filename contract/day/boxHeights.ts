@@ -37,6 +37,15 @@ export function boxOfHeight(built: readonly BuiltBox[], heightM: number): BuiltB
   return built.find((box) => Math.round(1000 * box.heightM) === Math.round(1000 * heightM));
 }
 
+/** The one nearest to a height, of two that are as near the higher, which is less deep; undefined where the club has no box. */
+export function nearestBox(built: readonly BuiltBox[], heightM: number): BuiltBox | undefined {
+  const offMm = (box: BuiltBox) => Math.abs(Math.round(1000 * (box.heightM - heightM)));
+  return built.reduce<BuiltBox | undefined>(
+    (best, box) => (best === undefined || offMm(box) <= offMm(best) ? box : best),
+    undefined,
+  );
+}
+
 function matStacks(mats: readonly Box[], most: number): Stack[] {
   const [mat, ...others] = mats;
   if (mat === undefined) return [[]];

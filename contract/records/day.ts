@@ -77,7 +77,18 @@ export const group = z.strictObject({
   /** Lifters in lifting order. */
   places: z.array(place).max(60),
   /** The group of a season's plan that it was taken from, with a mark of it as it was then; left out: it came from none. */
-  planned: z.strictObject({ seasonId: recordId, askedId: z.string(), mark: z.string() }).optional(),
+  planned: z
+    .strictObject({
+      seasonId: recordId,
+      askedId: z.string(),
+      mark: z.string(),
+      /** Where the plan asks for each lifter's own box: whom it put on which. Who sits on another now was put there by the coach. */
+      boxes: z
+        .array(z.strictObject({ lifterId: recordId, heightM: z.number().min(0).max(3) }))
+        .max(60)
+        .optional(),
+    })
+    .optional(),
   /** Who belongs to the group and is not here that day; each keeps rack, start and what was set by hand. */
   away: z.array(place).max(60).default([]),
 });

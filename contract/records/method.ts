@@ -70,8 +70,18 @@ export const aimInTurn = z.discriminatedUnion('by', [
 ]);
 export type AimInTurn = z.infer<typeof aimInTurn>;
 
+/** A box that each lifter of a squat has at a height of their own: so far above the box on which that lifter is at parallel; less than nought is below it. */
+export const ownBox = z.strictObject({
+  way: z.literal('ownBox'),
+  aboveParallelM: z.number().min(-0.15).max(0.3),
+});
+
+/** A start as the day screen has it, the same for everybody, or each lifter's own box. */
+export const startAsked = z.discriminatedUnion('way', [start, ownBox]);
+export type StartAsked = z.infer<typeof startAsked>;
+
 /** A way to do the lift of a group, one of those that it rotates through. */
-export const variant = z.strictObject({ id, title, start });
+export const variant = z.strictObject({ id, title, start: startAsked });
 export type Variant = z.infer<typeof variant>;
 
 /** Work of a training day as a group of the day screen does it. */
@@ -234,7 +244,7 @@ function wrongInMethod({ phases }: Pick<Method, 'phases'>): Wrong[] {
 }
 
 function wrongInGroup(
-  { aim, blocks, variants, restWeeks }: GroupAsked,
+  { aim, blocks, lift: of, variants, restWeeks }: GroupAsked,
   { waveWeeks }: PhaseOfMethod,
   here: Wrong['path'],
 ): Wrong[] {
@@ -243,6 +253,12 @@ function wrongInGroup(
     wrongs.push({
       path: [...here, 'restWeeks'],
       allowed: `it must be fewer than its variants, ${variants.length}`,
+    });
+  const astray = of === 'squat' ? -1 : variants.findIndex((one) => one.start.way === 'ownBox');
+  if (astray >= 0)
+    wrongs.push({
+      path: [...here, 'variants', astray, 'start', 'way'],
+      allowed: 'it must be a start of that lift: each on their own box is for the squat alone',
     });
   const tooLong = (list: readonly unknown[], ...field: Wrong['path']) => {
     if (list.length > waveWeeks)

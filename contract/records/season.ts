@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { group } from './day.ts';
 import { kind, localDate, note, recordId } from './kind.ts';
-import { method } from './method.ts';
+import { method, startAsked } from './method.ts';
 
 /** What planning ahead is made of: it feeds no day and no estimate by itself. */
 const ofSeason = {
@@ -129,7 +129,7 @@ export const plannedByHand = kind(
     /** Null: the group is left out. A field that is null stays as the method has it. */
     instead: z
       .strictObject({
-        start: group.shape.start.nullable().default(null),
+        start: startAsked.nullable().default(null),
         aim: group.shape.aim.nullable().default(null),
         blocks: group.shape.blocks.nullable().default(null),
       })

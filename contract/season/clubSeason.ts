@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { localDate, recordId } from '#contract/records/kind.ts';
 import { equipment } from '#contract/records/lift.ts';
 import { method } from '#contract/records/method.ts';
-import { seasonAsk, seasonPlan, seasonWarning, setByHand } from './seasonPlan.ts';
+import { ownBox, seasonAsk, seasonPlan, seasonWarning, setByHand } from './seasonPlan.ts';
 
 /** How strong a lifter is: the maximum that percentages refer to over body mass; null where either is not known. */
 const timesBodyMass = z.number().nullable();
@@ -27,6 +27,8 @@ export const lifterOfSeason = z.strictObject({
   /** Where it was said, in the order of the meets; left out in plans that were taken before lifters had it. */
   classes: z.array(classOfLifter).optional(),
   timesBodyMass: z.strictObject({ squat: timesBodyMass, bench: timesBodyMass, deadlift: timesBodyMass }),
+  /** One for each depth that the plan asks of them; left out where it asks for none. */
+  ownBoxes: z.array(ownBox).optional(),
   /** Of this lifter alone; those of the plan stand with it. */
   warnings: z.array(seasonWarning),
 });

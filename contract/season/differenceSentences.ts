@@ -1,7 +1,9 @@
 import { counted } from '#contract/words/counted.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { equipmentWord, liftWord } from '#contract/words/liftWords.ts';
+import { formatQuantity } from '#core/units/formatQuantity.ts';
 import { className } from './classSentences.ts';
+import { depthWords } from './depthWords.ts';
 import type { HeldTo } from './heldTo.ts';
 import type { DayDifference, DifferenceReason, GroupDifference, WeekDifference } from './planDifferences.ts';
 
@@ -36,9 +38,15 @@ export function reasonSentence(reason: DifferenceReason): string {
       return classSentence(reason);
     case 'byHand':
       return `You changed what is set by hand on ${shortDate(reason.date)}.`;
+    case 'ownBox':
+      return `The squat ${depthWords(reason.aboveParallelM)} is now on a box of ${cm(reason.nowM)} instead of ${cm(reason.beforeM)}: heights were measured, or the club has other boxes.`;
     case 'strength':
       return `Strength in the ${liftWord(reason.lift)} now calls for other bands.`;
   }
+}
+
+function cm(heightM: number): string {
+  return formatQuantity(heightM, 'cm');
 }
 
 function classSentence({ title, before, now }: Extract<DifferenceReason, { code: 'class' }>): string {

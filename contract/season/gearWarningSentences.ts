@@ -19,7 +19,8 @@ export function gearWarningSentences(warnings: readonly GearWarning[]): string[]
 /** What several warnings that one sentence can tell have in common. */
 function likeness(warning: GearWarning): string {
   if (warning.code === 'noRack') return JSON.stringify([warning.code, warning.lift]);
-  if (warning.code === 'noBox') return JSON.stringify([warning.code, warning.heightM]);
+  if (warning.code === 'noBox')
+    return JSON.stringify([warning.code, warning.nearestM === null ? null : warning.heightM]);
   if (warning.code === 'gearShort') return JSON.stringify(warning);
   return JSON.stringify({ ...warning, name: '', nearestShare: 0 });
 }
@@ -61,12 +62,14 @@ type GearShort = Extract<GearWarning, { code: 'gearShort' }>;
 
 function noBoxSentence(first: NoBox, others: readonly GearWarning[]): string {
   const { fromOn, nearestM } = first;
-  const works = [...new Set([first, ...others].map(({ title }) => title))];
-  const height = formatQuantity(first.heightM, 'cm');
+  const all = [first, ...others.filter((one) => one.code === 'noBox')];
+  const works = [...new Set(all.map(({ title }) => title))];
+  const heights = [...new Set(all.map(({ heightM }) => heightM))].toSorted((a, b) => a - b);
+  const height = heights.map((heightM) => formatQuantity(heightM, 'cm')).join(', ');
   const ask = `${works.join(', ')}, from ${shortDate(fromOn)} on, ${works.length === 1 ? 'asks' : 'ask'} for`;
   const has =
     nearestM === null
-      ? `The club has no box; ${ask} one of ${height}.`
+      ? `The club has no box; ${ask} ${heights.length === 1 ? 'one' : 'boxes'} of ${height}.`
       : `The club has no box of ${height}, the nearest is ${formatQuantity(nearestM, 'cm')}; ${ask} it.`;
   return `${has} Add it on the gear screen, with mats under it if need be, or set another start, by hand or in the method.`;
 }

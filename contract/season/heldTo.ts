@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { group } from '#contract/records/day.ts';
 import { localDate } from '#contract/records/kind.ts';
 import { restriction } from '#contract/records/lifters.ts';
+import { startAsked } from '#contract/records/method.ts';
 
 const { lift, leastBoxM, mostShare, shareOf } = restriction.shape.shape;
 
@@ -12,7 +12,7 @@ export const heldTo = z.strictObject({
   /** Null: until further notice. */
   until: localDate.nullable(),
   /** Starts of the method that are too deep for this lifter. */
-  tooDeep: z.array(group.shape.start),
+  tooDeep: z.array(startAsked),
   leastBoxM: leastBoxM.removeDefault(),
   mostShare: mostShare.removeDefault(),
   shareOf: shareOf.removeDefault(),

@@ -27,6 +27,16 @@ describe('two methods side by side', () => {
     );
   });
 
+  it('a box by depth is told as one', () => {
+    const changed = structuredClone(method!);
+    const squat = changed.phases.find(({ id }) => id === 'speed-waves')!.days[0]!.groups[0]!;
+    squat.variants[0]!.start = { way: 'box', heightM: 0.36 };
+    expect(methodDifferences(changed, method!).map(({ before, after }) => [before, after])).toContainEqual([
+      'box',
+      "box at each lifter's own height",
+    ]);
+  });
+
   it('another aim, day of the week, lift or kind of work is told in the words of the screen', () => {
     const changed = structuredClone(method!);
     const [day] = changed.phases[0]!.days;

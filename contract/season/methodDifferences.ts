@@ -4,6 +4,7 @@ import { basisWords } from '#contract/words/basisWords.ts';
 import { weekdayWord } from '#contract/words/dayWords.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
 import { percentToTenth } from '#contract/words/percent.ts';
+import { ownBoxWord } from './depthWords.ts';
 import { entryWord, fieldWord } from './methodPlaces.ts';
 
 /** One place where two methods differ, in words, and what stands there in each; null: it is not there. */
@@ -70,6 +71,7 @@ const chosen: Readonly<Record<string, readonly { value: string; word: string }[]
   of: ofWords,
   basis: basisWords,
   lift: liftWords,
+  way: [ownBoxWord],
 };
 
 const untold = ['format', 'id', 'version', 'madeOn'];

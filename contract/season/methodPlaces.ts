@@ -94,6 +94,8 @@ const words: Readonly<Record<string, string>> = {
   mostWeeksOnOneBandShare: 'weeks on one band share at most',
   forWhom: 'for whom',
   heightM: 'height (m)',
+  way: 'how it begins',
+  aboveParallelM: 'above parallel (m)',
   distanceM: 'way (m)',
   massKg: 'mass (kg)',
   friction: 'held back by the floor',

@@ -30,6 +30,13 @@ export const differenceReason = z.discriminatedUnion('code', [
     now: upTo.nullable(),
   }),
   z.strictObject({ code: z.literal('byHand'), date: localDate, askedId: z.string() }),
+  /** At a depth the lifter now has another box: heights were measured, or the club has other boxes. */
+  z.strictObject({
+    code: z.literal('ownBox'),
+    aboveParallelM: z.number(),
+    beforeM: z.number(),
+    nowM: z.number(),
+  }),
   z.strictObject({ code: z.literal('strength'), lift }),
 ]);
 export type DifferenceReason = z.infer<typeof differenceReason>;

@@ -45,6 +45,29 @@ describe('a method from a file', () => {
     ]);
   });
 
+  it('seats each lifter of a squat at a depth within reach, and nobody on the bench', () => {
+    const own = structuredClone(shippedMethods[0]!);
+    const [monday, tuesday] = own.phases.find(({ id }) => id === 'speed-waves')!.days;
+    const [squat, bench] = [monday!.groups[0]!, tuesday!.groups[0]!];
+    squat.variants[0]!.start = { way: 'ownBox', aboveParallelM: 0.4 };
+    bench.variants[0]!.start = { way: 'ownBox', aboveParallelM: 0 };
+    const saidOf = () => {
+      const read = readMethod(JSON.stringify(own));
+      return 'problems' in read ? read.problems.map(({ said }) => said) : read.method;
+    };
+    expect(saidOf()).toEqual([
+      'is 0.4; it must be at most 0.3.',
+      'is "ownBox"; it must be a start of that lift: each on their own box is for the squat alone.',
+    ]);
+    squat.variants[0]!.start = { way: 'ownBox', aboveParallelM: -0.02 };
+    bench.variants[0]!.start = { way: 'box', heightM: 0.36 };
+    expect(saidOf()).toEqual(own);
+    Object.assign(bench.variants[0]!.start, { way: 'sofa' });
+    expect(saidOf()).toEqual([
+      expect.stringMatching(/^is "sofa"; it must be free, paused, box, .* or ownBox\.$/),
+    ]);
+  });
+
   it('names what has no title by its number', () => {
     const bare = structuredClone(shippedMethods[0]!);
     bare.phases[1]!.title = '';

@@ -2,8 +2,9 @@ import { z } from 'zod';
 import { earliestDate, latestDate } from '#contract/records/dateRange.ts';
 import { group } from '#contract/records/day.ts';
 import { localDate } from '#contract/records/kind.ts';
-import { lift } from '#contract/records/lift.ts';
-import { accessory, hold, sled } from '#contract/records/method.ts';
+import { knownHow } from '#contract/records/knownHow.ts';
+import { lift, type Start } from '#contract/records/lift.ts';
+import { accessory, hold, sled, startAsked } from '#contract/records/method.ts';
 import { plannedByHand } from '#contract/records/season.ts';
 import { heldTo } from './heldTo.ts';
 
@@ -42,6 +43,17 @@ export type SeasonAsk = z.infer<typeof seasonAsk>;
 
 const fields = plannedByHand.shape.shape;
 
+/** Which box one lifter has where the plan asks for each lifter's own. */
+export const ownBox = z.strictObject({
+  aboveParallelM: z.number(),
+  /** Where it should be, by the lifter's parallel box and how that is known. */
+  wantedM: z.number(),
+  known: knownHow,
+  /** The nearest that the club can build of its boxes and mats; where it has no box, the wanted one to a centimetre. */
+  heightM: z.number(),
+});
+export type OwnBox = z.infer<typeof ownBox>;
+
 /** What the coach set of one group of a season. */
 export const setByHand = z.strictObject({
   date: localDate,
@@ -58,13 +70,13 @@ export const plannedGroup = group
     title: true,
     work: true,
     lift: true,
-    start: true,
     aim: true,
     blocks: true,
     leastChance: true,
     bounds: true,
   })
   .extend({
+    start: startAsked,
     /** The group of the method. */
     askedId: z.string(),
     variantId: z.string(),
@@ -79,6 +91,9 @@ export const plannedGroup = group
     byHand: z.boolean(),
   });
 export type PlannedGroup = z.infer<typeof plannedGroup>;
+
+/** The same as one lifter does it: from a start that can be put up, with what is known of a box of their own. */
+export type GroupOfLifter = Omit<PlannedGroup, 'start'> & { start: Start; ownBox?: OwnBox };
 
 export const plannedDay = z.strictObject({
   date: localDate,
@@ -113,6 +128,10 @@ export const plannedWeek = z.strictObject({
   }),
 });
 export type PlannedWeek = z.infer<typeof plannedWeek>;
+
+/** Day and week as one lifter has them. */
+export type DayOfLifter = Omit<PlannedDay, 'groups'> & { groups: GroupOfLifter[] };
+export type WeekOfLifter = Omit<PlannedWeek, 'days'> & { days: DayOfLifter[] };
 
 const inWeek = { monday: localDate };
 const onDay = { date: localDate, title: z.string() };
@@ -170,6 +189,8 @@ export const seasonWarning = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('meetLeftOut'), title: z.string(), date: localDate }),
   /** Bands differ by strength, and how strong this lifter is is not known: those below the first level have them. */
   z.strictObject({ code: z.literal('levelUnknown'), lift }),
+  /** The lifter's own box is far from where it should be: the club has none nearer. */
+  ownBox.extend({ code: z.literal('boxFarOff') }),
   /** Days on which the plan has a lift in which the lifter is held to less; null: until further notice. */
   z.strictObject({
     code: z.literal('restricted'),

@@ -4,6 +4,7 @@ import { longDate, shortDate } from '#contract/words/dayWords.ts';
 import { liftWord } from '#contract/words/liftWords.ts';
 import { percent, percentToTenth } from '#contract/words/percent.ts';
 import { mostAfterRise } from './mostAfterRise.ts';
+import { boxFarOffSentence } from './ownBoxSentence.ts';
 import type { SeasonWarning } from './seasonPlan.ts';
 
 /** A warning of a season's plan, and what mends it. */
@@ -49,6 +50,8 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
       return `${warning.title} on ${longDate(warning.date)} is not planned for: a meet must be after the first day of the season, within two years, and on a day of its own. Change the meet or the season.`;
     case 'levelUnknown':
       return `How strong this lifter is in the ${liftWord(warning.lift)} is not known, so the bands are those for the least strong. Enter a best and a body mass.`;
+    case 'boxFarOff':
+      return boxFarOffSentence(warning, 'cm');
     case 'restricted': {
       const { lift, days, from, until } = warning;
       const held = until === null ? 'until further notice' : `until ${shortDate(until)}`;

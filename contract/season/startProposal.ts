@@ -1,9 +1,12 @@
 import type { EffectRange } from '#contract/evidence/evidenceReport.ts';
+import type { Start } from '#contract/records/lift.ts';
 import type { Variant } from '#contract/records/method.ts';
 
 /** One start of a group that is rotated through, as it stands for one lifter before a day. */
 export interface StartKnown {
   variant: Variant;
+  /** The same as this lifter does it. */
+  start: Start;
   /** The last day on which the log has such work from it; null: none. */
   lastDoneOn: string | null;
   /** It has rested as long as the method says by then, by plan and log, and does not come again too soon afterwards. */
@@ -21,5 +24,5 @@ export type StartReason =
 export interface StartProposal {
   starts: StartKnown[];
   /** Null: none has rested. */
-  proposed: { variant: Variant; reasons: StartReason[] } | null;
+  proposed: { variant: Variant; start: Start; reasons: StartReason[] } | null;
 }

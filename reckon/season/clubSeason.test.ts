@@ -105,10 +105,11 @@ describe('a season of the club', () => {
 
   it('gives bands by strength: the strongest level that a lifter reaches', () => {
     const late = clubSeason(club, 'season-late', TODAY);
+    const { ownBoxes } = late.lifters[0]!;
     const level = (timesBodyMass: number | null) =>
       groupsFor(
         { groups: late.plans[0]!.weeks[0]!.days.flatMap(({ groups }) => groups) },
-        { timesBodyMass: { squat: timesBodyMass, bench: null, deadlift: null } },
+        { timesBodyMass: { squat: timesBodyMass, bench: null, deadlift: null }, ownBoxes },
       )
         .filter(({ askedId }) => askedId === 'speed-squat')
         .map(({ leastTimesBodyMass }) => leastTimesBodyMass);
@@ -190,6 +191,80 @@ describe('differences from a plan that was taken', () => {
     expect(changedBy({ ...club, seasonEntry: less })).toEqual([
       { lifterId: 'lifter-ilse', what: 'gone', why: [], weeks: [] },
     ]);
+  });
+});
+
+describe('own boxes', () => {
+  const boxOf = (of: ClubSeason, lifterId: string) =>
+    of.lifters
+      .find((one) => one.lifterId === lifterId)!
+      .ownBoxes!.find(({ aboveParallelM }) => aboveParallelM === 0)!;
+  const oneBox = (heightM: number): ClubRecords => ({
+    ...club,
+    box: [{ ...club.box[0]!, sort: 'box', heightM, pieces: 2 }],
+  });
+
+  it('that the club buys change the days of those who get another, and the plan says why', () => {
+    const before = early(oneBox(0.36));
+    const higher = { ...club.box[0]!, id: 'higher', sort: 'box' as const, heightM: 0.44, pieces: 1 };
+    const records = oneBox(0.36);
+    const now = early({ ...records, box: [...records.box, higher] });
+    const differences = planDifferences(before, now, TODAY);
+    // The tall ones alone: for everybody else 36 cm is nearer.
+    const tall = season.lifters.filter(({ lifterId }) => boxOf(season, lifterId).wantedM > 0.4);
+    expect(differences.map(({ lifterId }) => lifterId)).toEqual(tall.map(({ lifterId }) => lifterId));
+    for (const { why, weeks } of differences) {
+      expect(why.map(reasonSentence)).toContain(
+        'The squat at parallel is now on a box of 44 cm instead of 36 cm: heights were measured, or the club has other boxes.',
+      );
+      expect(why.map(({ code }) => code)).not.toContain('strength');
+      const fields = weeks.flatMap(({ days }) => days.flatMap(({ groups }) => groups.flatMap((g) => g.in)));
+      expect(new Set(fields)).toEqual(new Set(['variant']));
+    }
+  });
+
+  it('far from where they should be are told with what mends it, near ones are not', () => {
+    const farOff = (records: ClubRecords) =>
+      early(records).lifters.flatMap(({ lifterId, warnings }) =>
+        warnings.flatMap((one) =>
+          one.code === 'boxFarOff' && one.aboveParallelM === 0
+            ? [[lifterId, seasonWarningSentence(one)]]
+            : [],
+        ),
+      );
+    expect(farOff(club)).toEqual([]);
+    const only = Object.fromEntries(farOff(oneBox(0.36)));
+    for (const { lifterId } of season.lifters) {
+      const { wantedM } = boxOf(season, lifterId);
+      if (Math.abs(wantedM - 0.36) < 0.02) expect(only[lifterId]).toBeUndefined();
+      else
+        expect(only[lifterId]).toMatch(/the nearest that the club can build is 36 cm, .* Add a box or mats/);
+    }
+    // Without any box the gear says so, once for everybody.
+    expect(farOff({ ...club, box: [] })).toEqual([]);
+  });
+
+  it('of what is past stay known when the method asks for them no more', () => {
+    const fixed = structuredClone(club.method);
+    for (const { methodDocument } of fixed)
+      for (const { days } of methodDocument.phases)
+        for (const { groups } of days)
+          for (const { variants } of groups)
+            for (const one of variants)
+              if (one.start.way === 'ownBox') one.start = { way: 'box', heightM: 0.36 };
+    const now = keepPast(season, early({ ...club, method: fixed }), TODAY, G);
+    const lifter = now.lifters.find(({ lifterId }) => lifterId === 'lifter-lars')!;
+    const squats = now.plans[lifter.plan!]!.weeks.flatMap(({ days }) =>
+      days.flatMap((day) =>
+        groupsFor(day, lifter).flatMap(({ askedId, start }) =>
+          askedId === 'speed-squat' ? [{ isPast: day.date < TODAY, heightM: start.heightM }] : [],
+        ),
+      ),
+    );
+    const own = boxOf(season, 'lifter-lars').heightM;
+    expect(own).not.toBe(0.36);
+    for (const { isPast, heightM } of squats) expect(heightM).toBe(isPast ? own : 0.36);
+    expect(squats.some(({ isPast }) => isPast)).toBe(true);
   });
 });
 

@@ -1,10 +1,12 @@
+import { boxHeights } from '#contract/day/boxHeights.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import { lift as anyLift, type Lift, type Start } from '#contract/records/lift.ts';
 import { holdsOn, type Restriction } from '#contract/records/lifters.ts';
-import type { Method } from '#contract/records/method.ts';
+import type { Method, StartAsked } from '#contract/records/method.ts';
 import type { AskedPlan, ClubSeason, LifterOfSeason } from '#contract/season/clubSeason.ts';
 import type { HeldTo } from '#contract/season/heldTo.ts';
 import {
+  type OwnBox,
   type SeasonAsk,
   type SeasonPlan,
   type SeasonWarning,
@@ -19,8 +21,9 @@ import { gravityOf } from '#reckon/gear/gravityOf.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
 import { assembleHeights } from '#reckon/lifter/assembleHeights.ts';
 import { classesOf } from './classesAhead.ts';
-import { groupsFor } from './groupsFor.ts';
+import { groupsFor, startFor, type WhoseGroups } from './groupsFor.ts';
 import { madeAsAsked } from './madeAsAsked.ts';
+import { ownBoxesOf } from './ownBoxesOf.ts';
 import { planSeason } from './planSeason.ts';
 import { timesBodyMassOf } from './timesBodyMassOf.ts';
 
@@ -45,6 +48,8 @@ export function clubSeason(
   const plans: AskedPlan[] = [];
   const known = new Map<string, number>();
   const asAsked = madeAsAsked();
+  const built = boxHeights(records.box);
+  const ofMethod = startsOf(method).map(({ start }) => start);
   const methodMark = fingerprint([method, gravity]);
   const planOf = (ask: SeasonAsk, byHand: SetByHand[]): number => {
     const key = JSON.stringify([methodMark, ask, byHand]);
@@ -63,11 +68,11 @@ export function clubSeason(
     .map((entry): LifterOfSeason => {
       const { meets, leftOut } = meetsOf(records, season, entry);
       const closed = closedFor(records, season, entry);
-      const held = heldFor(records, method, season, entry, today);
-      const plan =
-        meets.length === 0
-          ? null
-          : planOf({ from: season.fromOn, meets, closed, held }, byHandOf(records, entry));
+      const byHand = byHandOf(records, entry);
+      const depths = depthsOf([...ofMethod, ...byHand.map(({ instead }) => instead?.start ?? null)]);
+      const ownBoxes = ownBoxesOf(records, built, entry.lifterId, depths, today);
+      const held = heldFor(records, method, season, entry, { ownBoxes, today });
+      const plan = meets.length === 0 ? null : planOf({ from: season.fromOn, meets, closed, held }, byHand);
       const timesBodyMass = timesBodyMassOf(records, entry.lifterId, today);
       const { equipment } = recordById(records, 'lifter', entry.lifterId);
       const lifter = {
@@ -77,8 +82,16 @@ export function clubSeason(
         equipment,
         classes: classesOf(records, entry),
         timesBodyMass,
+        ...(ownBoxes.length > 0 && { ownBoxes }),
       };
-      const own = plan === null ? [] : ownWarnings(records, method, plans[plan]!, lifter, today);
+      const own =
+        plan === null
+          ? []
+          : [
+              ...ownWarnings(records, method, plans[plan]!, lifter, today),
+              // A club without any box is told once, among its gear.
+              ...(built.length === 0 ? [] : ownBoxes.filter(isFarOff).map(farOff)),
+            ];
       return { ...lifter, warnings: [...leftOut, ...own] };
     });
   return { seasonId, title: season.title, fromOn: season.fromOn, method, plans, lifters };
@@ -118,10 +131,10 @@ function closedFor(
 /** What the lifter is held to from the first day on, in its order, with the starts of the method that are too deep for it. */
 function heldFor(
   records: ClubRecords,
-  { phases }: Method,
+  method: Method,
   { fromOn }: RecordOf<'season'>,
   { lifterId }: Entry,
-  today: string,
+  { ownBoxes, today }: { ownBoxes: readonly OwnBox[]; today: string },
 ): HeldTo[] {
   const own = records.restriction.filter(
     (one) => one.lifterId === lifterId && (one.untilOn === null || one.untilOn >= fromOn),
@@ -129,16 +142,29 @@ function heldFor(
   return own
     .map((one): HeldTo => {
       const { lift, fromOn: from, untilOn: until, leastBoxM, mostShare, shareOf } = one;
-      const starts = phases.flatMap(({ days }) =>
-        days.flatMap(({ groups }) =>
-          groups.filter((group) => group.lift === lift).flatMap(({ variants }) => variants),
-        ),
-      );
+      const starts = startsOf(method).filter((each) => each.lift === lift);
       const each = new Map(starts.map(({ start }) => [JSON.stringify(start), start]));
-      const tooDeep = [...each.values()].filter((start) => isTooDeep(records, one, start, today));
+      const tooDeep = [...each.values()].filter((start) =>
+        isTooDeep(records, one, startFor(start, ownBoxes), today),
+      );
       return { lift, from, until, tooDeep, leastBoxM, mostShare, shareOf };
     })
     .toSorted((a, b) => compareText(JSON.stringify(a), JSON.stringify(b)));
+}
+
+/** Every start that a method asks for. */
+function startsOf({ phases }: Method): { lift: Lift; start: StartAsked }[] {
+  return phases.flatMap(({ days }) =>
+    days.flatMap(({ groups }) =>
+      groups.flatMap(({ lift, variants }) => variants.map(({ start }) => ({ lift, start }))),
+    ),
+  );
+}
+
+/** The depths of own boxes among starts, each once, the deepest first. */
+function depthsOf(starts: readonly (StartAsked | null)[]): number[] {
+  const depths = starts.flatMap((start) => (start?.way === 'ownBox' ? [start.aboveParallelM] : []));
+  return [...new Set(depths)].toSorted((a, b) => a - b);
 }
 
 /** A start of which nothing can be told is left to the day, which refuses it where it must. */
@@ -165,11 +191,24 @@ function byHandOf(
   return [...set.entries()].toSorted(([a], [b]) => compareText(a, b)).map(([, one]) => one);
 }
 
+/** Boxes and their heights are known to about this (m): more between wanted and had is worth a mat. Judgement. */
+const FAR_OFF_M = 0.02;
+
+function isFarOff({ heightM, wantedM }: OwnBox): boolean {
+  return Math.abs(heightM - wantedM) > FAR_OFF_M;
+}
+
+function farOff(box: OwnBox): SeasonWarning {
+  return { code: 'boxFarOff', ...box };
+}
+
+type OneLifter = Pick<LifterOfSeason, 'lifterId'> & WhoseGroups;
+
 function ownWarnings(
   records: ClubRecords,
   method: Method,
   plan: SeasonPlan,
-  lifter: Pick<LifterOfSeason, 'lifterId' | 'timesBodyMass'>,
+  lifter: OneLifter,
   today: string,
 ): SeasonWarning[] {
   return anyLift.options.flatMap((lift): SeasonWarning[] => [
@@ -194,7 +233,7 @@ function hasLevels({ phases }: Method, lift: Lift): boolean {
 function restrictedDays(
   { restriction }: Pick<ClubRecords, 'restriction'>,
   { weeks }: SeasonPlan,
-  lifter: Pick<LifterOfSeason, 'lifterId' | 'timesBodyMass'>,
+  lifter: OneLifter,
   lift: Lift,
   today: string,
 ): SeasonWarning[] {

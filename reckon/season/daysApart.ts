@@ -1,6 +1,6 @@
 import { isSame } from '#contract/changes/mergeFields.ts';
 import type { DayDifference, GroupDifference } from '#contract/season/planDifferences.ts';
-import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
+import type { DayOfLifter, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
 import { groupsFor } from './groupsFor.ts';
 import type { Side } from './Side.ts';
 
@@ -8,15 +8,15 @@ type Week = PlannedWeek | undefined;
 
 /**
  * The days from a day on that a lifter's week differs in, before and now. Most lifters have the same two weeks, and most weeks the same two groups:
- * those who reach the same levels of strength share what was found.
+ * those who reach the same levels of strength and sit on the same boxes share what was found.
  */
 export function daysApart(
   from: string,
 ): (before: Side, now: Side) => (was: Week, is: Week) => DayDifference[] {
   const fieldsOf = fieldsOfPairs();
-  const ofLevels = oncePerTexts<ReturnType<typeof oncePerTexts<DayDifference[]>>>();
+  const ofAlike = oncePerTexts<ReturnType<typeof oncePerTexts<DayDifference[]>>>();
   return (before, now) => {
-    const once = ofLevels([levelsReached(before), levelsReached(now)], oncePerTexts);
+    const once = ofAlike([whatTellsGroups(before), whatTellsGroups(now)], oncePerTexts);
     return (was, is) =>
       once([textOfWeek(was), textOfWeek(is)], () =>
         dayDifferences(daysOf(was, before, from), daysOf(is, now, from), fieldsOf),
@@ -34,6 +34,11 @@ function oncePerTexts<Made>() {
     ofFirst.set(b, made);
     return made;
   };
+}
+
+/** All of a lifter that their groups of a plan go by: the levels that they reach, and the own boxes. */
+function whatTellsGroups(side: Side): string {
+  return JSON.stringify([levelsReached(side), side.lifter.ownBoxes]);
 }
 
 function levelsReached({ season: { method }, lifter: { timesBodyMass } }: Side): string {
@@ -70,7 +75,7 @@ function textOf<Of extends PlannedWeek | PlannedGroup>(of: Of, write: (of: Of) =
   return text;
 }
 
-type Day = Pick<PlannedDay, 'date' | 'title' | 'groups'>;
+type Day = Pick<DayOfLifter, 'date' | 'title' | 'groups'>;
 
 /** The days of a week on which this lifter trains, with their own groups. */
 function daysOf(week: Week, { lifter }: Side, from: string): Day[] {

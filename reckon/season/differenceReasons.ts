@@ -16,6 +16,7 @@ export function differenceReasons(before: Side, now: Side, from: string): Differ
     ...ofEquipment(before, now),
     ...ofClasses(before, now, from),
     ...ofHand(was?.byHand ?? [], is?.byHand ?? [], from),
+    ...ofOwnBoxes(before, now),
     ...ofStrength(before, now),
   ];
 }
@@ -103,13 +104,27 @@ function ofHand(was: readonly SetByHand[], is: readonly SetByHand[], from: strin
     .map(([, cell]) => ({ code: 'byHand' as const, ...cell }));
 }
 
+/** Depths that both plans ask for, each from another box. */
+function ofOwnBoxes({ lifter: was }: Side, { lifter: is }: Side): DifferenceReason[] {
+  return (is.ownBoxes ?? []).flatMap(({ aboveParallelM, heightM: nowM }): DifferenceReason[] => {
+    const old = was.ownBoxes?.find((one) => one.aboveParallelM === aboveParallelM);
+    return old === undefined || old.heightM === nowM
+      ? []
+      : [{ code: 'ownBox', aboveParallelM, beforeM: old.heightM, nowM }];
+  });
+}
+
 /** Lifts in which the lifter's own strength leads to other groups of the plan as it is now. */
 function ofStrength(before: Side, now: Side): DifferenceReason[] {
   if (isSame(before.lifter.timesBodyMass, now.lifter.timesBodyMass)) return [];
   const days = planOf(now)?.weeks.flatMap((week) => week.days) ?? [];
   return anyLift.options.flatMap((lift): DifferenceReason[] => {
     const groups = (side: Side) =>
-      days.map((day) => groupsFor(day, side.lifter).filter((group) => group.lift === lift));
+      days.map((day) =>
+        groupsFor(day, { ...now.lifter, timesBodyMass: side.lifter.timesBodyMass }).filter(
+          (group) => group.lift === lift,
+        ),
+      );
     return isSame(groups(before), groups(now)) ? [] : [{ code: 'strength', lift }];
   });
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import { gearWarningSentences } from '#contract/season/gearWarningSentences.ts';
-import type { PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { gearOverSeason } from './gearOverSeason.ts';
 
@@ -14,7 +14,7 @@ const records = {
   ...club,
   bandPair: club.bandPair.map((pair) => ({ ...pair, retiredOn: pair.id === left.id ? null : third })),
 };
-const group: PlannedGroup = {
+const group: GroupOfLifter = {
   askedId: 'speed-squat',
   title: 'Speed squat',
   work: 'speed',
@@ -31,7 +31,7 @@ const group: PlannedGroup = {
   meanShare: 0.5,
   byHand: false,
 };
-const everyWeek = (weeks: number, more: Partial<PlannedGroup> = {}) =>
+const everyWeek = (weeks: number, more: Partial<GroupOfLifter> = {}) =>
   Array.from({ length: weeks }, (_, week) => ({
     date: dateOfDay(dayNumber(first) + 7 * week),
     groups: [{ ...group, ...more }],

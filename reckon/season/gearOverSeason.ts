@@ -1,7 +1,7 @@
-import { type BuiltBox, boxHeights, boxOfHeight } from '#contract/day/boxHeights.ts';
+import { type BuiltBox, boxHeights, boxOfHeight, nearestBox } from '#contract/day/boxHeights.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { GearWarning } from '#contract/season/gearWarning.ts';
-import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { DayOfLifter, GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { recordById } from '#reckon/gear/recordById.ts';
 import { bandWays } from './bandWays.ts';
 import { gearOfHour, type HourAsked, type HourFound } from './gearOfHour.ts';
@@ -9,7 +9,7 @@ import { gearOfHour, type HourAsked, type HourFound } from './gearOfHour.ts';
 /** What is planned for one lifter: on each day the groups of this lifter's own level of strength alone. */
 export interface LifterDays {
   lifterId: string;
-  days: readonly Pick<PlannedDay, 'date' | 'groups'>[];
+  days: readonly Pick<DayOfLifter, 'date' | 'groups'>[];
 }
 
 /** One set with the bar loaded and the next lifter at it, by the trade's set a minute. Common practice, no source. */
@@ -43,7 +43,7 @@ function hoursOf({ club }: ClubRecords, lifters: readonly LifterDays[]): Hour[] 
   const minutes = club[0]?.trainingMinutes ?? 120;
   const hours = new Map<
     string,
-    { date: string; groups: PlannedGroup[]; lifterIds: string[]; works: number }
+    { date: string; groups: GroupOfLifter[]; lifterIds: string[]; works: number }
   >();
   for (const { lifterId, days } of lifters)
     for (const { date, groups } of days)
@@ -76,7 +76,7 @@ function hoursOf({ club }: ClubRecords, lifters: readonly LifterDays[]): Hour[] 
     });
 }
 
-function setsOf({ blocks }: PlannedGroup): number {
+function setsOf({ blocks }: GroupOfLifter): number {
   return blocks.reduce((sum, { sets }) => sum + sets, 0);
 }
 
@@ -131,15 +131,8 @@ function boxesNotThere(built: readonly BuiltBox[], asked: HourAsked, title: stri
   return [...new Set(heights)]
     .filter((heightM) => boxOfHeight(built, heightM) === undefined)
     .map((heightM) => {
-      const [nearest] = built.toSorted(
-        (a, b) => Math.abs(a.heightM - heightM) - Math.abs(b.heightM - heightM),
-      );
-      return {
-        code: 'noBox' as const,
-        ...onOneDay(asked, title),
-        heightM,
-        nearestM: nearest?.heightM ?? null,
-      };
+      const nearestM = nearestBox(built, heightM)?.heightM ?? null;
+      return { code: 'noBox' as const, ...onOneDay(asked, title), heightM, nearestM };
     });
 }
 

@@ -1,5 +1,5 @@
 import { mondayOf } from '#contract/calendar/isoWeek.ts';
-import type { AskedPlan, ClubSeason } from '#contract/season/clubSeason.ts';
+import type { AskedPlan, ClubSeason, LifterOfSeason } from '#contract/season/clubSeason.ts';
 import type { PlannedWeek, SeasonPlan } from '#contract/season/seasonPlan.ts';
 import { loadOf } from './planSeason.ts';
 
@@ -8,20 +8,31 @@ import { loadOf } from './planSeason.ts';
  * no plan then has none of the past.
  */
 export function keepPast(taken: ClubSeason, now: ClubSeason, today: string, gravity: number): ClubSeason {
-  const before = new Map(taken.lifters.map(({ lifterId, plan }) => [lifterId, plan]));
+  const before = new Map(taken.lifters.map((lifter) => [lifter.lifterId, lifter]));
   const plans: AskedPlan[] = [];
   const known = new Map<string, number>();
   const lifters = now.lifters.map((lifter) => {
     if (lifter.plan === null) return lifter;
-    const was = before.get(lifter.lifterId) ?? null;
+    const lifterBefore = before.get(lifter.lifterId);
+    const was = lifterBefore?.plan ?? null;
     const key = `${was} ${lifter.plan}`;
     const is = now.plans[lifter.plan]!;
     const plan =
       known.get(key) ?? plans.push(was === null ? is : joined(taken.plans[was]!, is, today, gravity)) - 1;
     known.set(key, plan);
-    return { ...lifter, plan };
+    return { ...lifter, plan, ...boxesOfBoth(lifterBefore?.ownBoxes, lifter.ownBoxes) };
   });
   return { ...now, plans, lifters };
+}
+
+/** What is past may ask for depths that nothing ahead asks for any more. */
+function boxesOfBoth(
+  was: LifterOfSeason['ownBoxes'] = [],
+  is: LifterOfSeason['ownBoxes'] = [],
+): Pick<LifterOfSeason, 'ownBoxes'> {
+  const gone = was.filter(({ aboveParallelM }) => is.every((one) => one.aboveParallelM !== aboveParallelM));
+  const ownBoxes = [...is, ...gone];
+  return ownBoxes.length === 0 ? {} : { ownBoxes };
 }
 
 function joined(taken: AskedPlan, now: AskedPlan, today: string, gravity: number): AskedPlan {

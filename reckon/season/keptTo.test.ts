@@ -3,9 +3,10 @@ import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
 import { reasonSentence } from '#contract/season/differenceSentences.ts';
-import type { PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { clubSeason } from './clubSeason.ts';
+import { groupsFor } from './groupsFor.ts';
 import { planDifferences } from './planDifferences.ts';
 
 const TODAY = '2026-11-25';
@@ -31,13 +32,13 @@ function hurt(of: Partial<RecordOf<'restriction'>>): ClubRecords {
   return { ...club, restriction: [...club.restriction, restriction] };
 }
 
-const squatsOf = (season: ClubSeason, isWanted: (date: string) => boolean): PlannedGroup[] =>
-  season.plans[season.lifters.find(({ lifterId }) => lifterId === 'lifter-ilse')!.plan!]!.weeks.flatMap(
-    ({ days }) => days,
-  )
+const squatsOf = (season: ClubSeason, isWanted: (date: string) => boolean): GroupOfLifter[] => {
+  const ilse = season.lifters.find(({ lifterId }) => lifterId === 'lifter-ilse')!;
+  return season.plans[ilse.plan!]!.weeks.flatMap(({ days }) => days)
     .filter(({ date }) => isWanted(date))
-    .flatMap(({ groups }) => groups)
+    .flatMap((day) => groupsFor(day, ilse))
     .filter(({ lift }) => lift === 'squat');
+};
 const isWithin = (date: string) => date >= FROM && date <= UNTIL;
 
 let season: ClubSeason;

@@ -1,6 +1,6 @@
-import { isSameStart } from '#contract/day/isSameStart.ts';
 import type { GroupAsked, Variant } from '#contract/records/method.ts';
 import type { HeldTo } from '#contract/season/heldTo.ts';
+import { isSameStartAsked } from '#contract/season/isSameStartAsked.ts';
 import { type AimOfWeek, scaledAim } from './dayAim.ts';
 
 /** What is held to in a lift on a day. */
@@ -13,7 +13,7 @@ export function heldOn(held: readonly HeldTo[], lift: GroupAsked['lift'], date: 
 /** The starts of a group that are not too deep; where none is left a box of the height that still may be sat on. */
 export function startsKeptTo(group: GroupAsked, held: readonly HeldTo[]): GroupAsked {
   const isTooDeep = ({ start }: Variant) =>
-    held.some(({ tooDeep }) => tooDeep.some((one) => isSameStart(one, start)));
+    held.some(({ tooDeep }) => tooDeep.some((one) => isSameStartAsked(one, start)));
   const variants = group.variants.filter((variant) => !isTooDeep(variant));
   if (variants.length > 0) return { ...group, variants };
   const heightM = Math.max(...held.map(({ leastBoxM }) => leastBoxM ?? 0));

@@ -4,7 +4,7 @@ import type { EvidenceLine } from '#contract/evidence/evidenceReport.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
 import { startSentences } from '#contract/season/startSentences.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
-import { proposeStart, type StartAsked } from './proposeStart.ts';
+import { proposeStart, type StartSought } from './proposeStart.ts';
 
 const records = twoLifters();
 /** The tall lifter's squat goes from 0.98 to 1.60 m. */
@@ -19,12 +19,13 @@ const pins = (heightM: number) => ({
   start: { way: 'pins' as const, heightM },
 });
 const variants = [box(0.3), box(0.4), pins(1.2), pins(1.4)];
-const asked: StartAsked = {
+const asked: StartSought = {
   lifterId: 'tall',
   date: '2026-06-01',
   group: { lift: 'squat', work: 'repeated', variants, restWeeks: 2 },
   hasBands: false,
   planned: [],
+  ownBoxes: [],
 };
 const nothing = { sets: [], bests: [], evidence: [] };
 const setOf = (at: number, doneOn: string, stoppedAtS: number | null = null) =>

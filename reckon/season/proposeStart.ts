@@ -5,20 +5,24 @@ import type { EvidenceLine } from '#contract/evidence/evidenceReport.ts';
 import type { Start } from '#contract/records/lift.ts';
 import type { Best } from '#contract/records/lifters.ts';
 import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { GroupAsked, Variant } from '#contract/records/method.ts';
+import type { GroupAsked } from '#contract/records/method.ts';
+import type { OwnBox } from '#contract/season/seasonPlan.ts';
 import type { StartKnown, StartProposal, StartReason } from '#contract/season/startProposal.ts';
 import { hardLifts } from '#reckon/evidence/hardLifts.ts';
 import { meanPull } from '#reckon/evidence/meanPull.ts';
 import { assembledOrNull } from '#reckon/gear/assembledOrNull.ts';
 import { assembleHeights } from '#reckon/lifter/assembleHeights.ts';
 import type { LoadRecords } from '#reckon/lifter/assembleLoad.ts';
+import { startFor } from './groupsFor.ts';
 
 /** For which group of one lifter, on which day, a start is sought. */
-export interface StartAsked {
+export interface StartSought {
   lifterId: string;
   date: string;
   group: Pick<GroupAsked, 'lift' | 'work' | 'variants' | 'restWeeks'>;
   hasBands: boolean;
+  /** Where the group asks for each lifter's own box. */
+  ownBoxes: readonly OwnBox[];
   /** On which other days the plan has this group, and from which start. */
   planned: readonly { date: string; start: Start }[];
 }
@@ -45,21 +49,23 @@ const ABOUT_S = 0.05;
  */
 export function proposeStart(
   records: LoadRecords,
-  asked: StartAsked,
+  asked: StartSought,
   { sets, bests, evidence }: StartTold,
 ): StartProposal {
   const { lifterId, date, group } = asked;
   const own = sets.filter((set) => set.lift === group.lift && set.struckAt === null && set.doneOn < date);
   const done = doneOf(records, group, own, bests);
   const starts = group.variants.map((variant): StartKnown => {
-    const isThis = (one: { start: Start }) => isSameStart(one.start, variant.start, SAME_START_M);
+    const start = startFor(variant.start, asked.ownBoxes);
+    const isThis = (one: { start: Start }) => isSameStart(one.start, start, SAME_START_M);
     const days = done.filter(isThis).map((one) => one.date);
     const used = [...asked.planned.filter(isThis).map((one) => one.date), ...days];
     return {
       variant,
+      start,
       lastDoneOn: days.toSorted().at(-1) ?? null,
       hasRested: used.every((day) => Math.abs(weeksBetween(day, date)) > group.restWeeks),
-      carriedOver: carriedOver(evidence, asked, variant),
+      carriedOver: carriedOver(evidence, asked, start),
     };
   });
   const rested = starts.filter(({ hasRested }) => hasRested).toSorted(byLongestAgo(asked));
@@ -70,13 +76,16 @@ export function proposeStart(
   ].filter((vote) => vote !== null);
   const reasonsFor = (one: StartKnown) => votes.flatMap((vote) => (vote.for === one ? [vote.reason] : []));
   const [best] = rested.toSorted((a, b) => reasonsFor(b).length - reasonsFor(a).length);
-  return { starts, proposed: best ? { variant: best.variant, reasons: reasonsFor(best) } : null };
+  return {
+    starts,
+    proposed: best ? { variant: best.variant, start: best.start, reasons: reasonsFor(best) } : null,
+  };
 }
 
 /** Days and starts of such work: heavy singles of the heavy lifts and misses alone, other work of every set. */
 function doneOf(
   records: LoadRecords,
-  { work, lift }: StartAsked['group'],
+  { work, lift }: StartSought['group'],
   own: readonly LoggedSet[],
   bests: readonly Best[],
 ): { date: string; start: Start }[] {
@@ -97,8 +106,8 @@ function weeksBetween(day: string, other: string): number {
 /** The lifter's own line where there is one that says anything, else the club's. */
 function carriedOver(
   evidence: readonly EvidenceLine[],
-  { lifterId, group, hasBands }: StartAsked,
-  { start }: Variant,
+  { lifterId, group, hasBands }: StartSought,
+  start: Start,
 ): StartKnown['carriedOver'] {
   const hung = hasBands ? 'bands' : 'straight';
   const told = evidence.filter(
@@ -112,10 +121,10 @@ function carriedOver(
 }
 
 /** By the last day of plan or log before that one; the first of the list among those never done. */
-function byLongestAgo({ date, planned }: StartAsked) {
-  const lastOf = ({ variant, lastDoneOn }: StartKnown) =>
+function byLongestAgo({ date, planned }: StartSought) {
+  const lastOf = ({ start, lastDoneOn }: StartKnown) =>
     planned
-      .filter((one) => one.date < date && isSameStart(one.start, variant.start, SAME_START_M))
+      .filter((one) => one.date < date && isSameStart(one.start, start, SAME_START_M))
       .reduce((last, one) => (one.date > last ? one.date : last), lastDoneOn ?? '');
   return (a: StartKnown, b: StartKnown) => (lastOf(a) < lastOf(b) ? -1 : lastOf(a) > lastOf(b) ? 1 : 0);
 }
@@ -142,7 +151,7 @@ function worthMost(rested: readonly StartKnown[]): Vote | null {
 function belowMisses(
   records: LoadRecords,
   lifterId: string,
-  lift: StartAsked['group']['lift'],
+  lift: StartSought['group']['lift'],
   date: string,
   rested: readonly StartKnown[],
   own: readonly LoggedSet[],
@@ -153,7 +162,7 @@ function belowMisses(
   if (stops.length < LEAST_MISSES) return null;
   const atS = stops.reduce((sum, s) => sum + s, 0) / stops.length;
   const begins = rested.flatMap((one) => {
-    const s = beginsAtS(records, lifterId, lift, one.variant.start, date);
+    const s = beginsAtS(records, lifterId, lift, one.start, date);
     return s !== null && s <= atS + ABOUT_S ? [{ one, s }] : [];
   });
   const [first, ...others] = begins;
@@ -166,7 +175,7 @@ function belowMisses(
 function beginsAtS(
   records: LoadRecords,
   lifterId: string,
-  lift: StartAsked['group']['lift'],
+  lift: StartSought['group']['lift'],
   start: Start,
   on: string,
 ): number | null {

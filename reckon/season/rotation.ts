@@ -1,12 +1,11 @@
-import { isSameStart } from '#contract/day/isSameStart.ts';
-import type { Start } from '#contract/records/lift.ts';
-import type { GroupAsked, Variant } from '#contract/records/method.ts';
+import type { GroupAsked, StartAsked, Variant } from '#contract/records/method.ts';
+import { isSameStartAsked } from '#contract/season/isSameStartAsked.ts';
 
 /** A start that the coach chose for a group in a week, by its place in the season. */
 export interface StartChosen {
   askedId: string;
   week: number;
-  start: Start;
+  start: StartAsked;
 }
 
 /**
@@ -18,7 +17,7 @@ export function rotation(chosenAhead: readonly StartChosen[] = []) {
   const done = new Map<string, number>();
   const since = (group: GroupAsked, variant: Variant) =>
     done.get(`${group.id} ${variant.id}`) ?? Number.NEGATIVE_INFINITY;
-  return (group: GroupAsked, week: number, chosen: Start | null): Variant => {
+  return (group: GroupAsked, week: number, chosen: StartAsked | null): Variant => {
     const free = group.variants.filter((variant) => !comesTooSoon(chosenAhead, group, week, variant));
     const open = free.length > 0 ? free : group.variants;
     const due = chosen
@@ -40,14 +39,13 @@ function comesTooSoon(
       one.askedId === id &&
       one.week >= week &&
       one.week - week <= restWeeks &&
-      isSameStart(one.start, variant.start),
+      isSameStartAsked(one.start, variant.start),
   );
 }
 
-function variantOf({ variants }: GroupAsked, start: Start): Variant {
-  return (
-    variants.find((variant) => isSameStart(variant.start, start)) ?? { id: BY_HAND, title: 'By hand', start }
-  );
+function variantOf({ variants }: GroupAsked, start: StartAsked): Variant {
+  const asked = variants.find((variant) => isSameStartAsked(variant.start, start));
+  return asked ?? { id: BY_HAND, title: 'By hand', start };
 }
 
 /** The name of a start that is none of the method's variants. */

@@ -182,14 +182,14 @@ describe('a start that comes again before it has rested', () => {
     );
     return says.map((one) => one.says).filter((one) => one.includes('comes again'));
   }
-  const low = { way: 'box', heightM: 0.3 };
-  const high = { way: 'box', heightM: 0.42 };
+  const low = { way: 'ownBox', aboveParallelM: -0.03 };
+  const high = { way: 'ownBox', aboveParallelM: 0.06 };
 
   it('is told where the coach chose it twice, and silent once another is chosen or the weeks have passed', async () => {
     const twice = await warnedOf({ '2026-11-30': low, '2026-12-07': low });
     expect(new Set(twice)).toEqual(
       new Set([
-        'Mon 7 Dec, Heavy single, squat: off a low box comes again after 1 week, and the method asks for 3 weeks in between. Choose another start on one of the two days.',
+        'Mon 7 Dec, Heavy single, squat: off a low box, 3 cm below parallel comes again after 1 week, and the method asks for 3 weeks in between. Choose another start on one of the two days.',
       ]),
     );
     expect(await warnedOf({ '2026-11-30': low, '2026-12-07': high })).toEqual([]);

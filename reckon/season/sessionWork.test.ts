@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { twoLifters } from '#contract/tests/twoLifters.ts';
 import { solveDay } from '#reckon/day/solveDay.ts';
 import { workAhead } from './workAhead.ts';
@@ -69,7 +69,7 @@ describe('work', () => {
         { sets: 1, reps: 4, restSeconds: 60, shareOfAim: 0.5 },
         { sets: 5, reps: 2, restSeconds: 60, shareOfAim: 1 },
       ],
-    } as unknown as PlannedGroup;
+    } as unknown as GroupOfLifter;
     // Her best is 110 kg straight; the bands hold 0.2 of it on average over the way.
     const ahead = workAhead(records, 'short', group, '2026-02-01')!;
     expect(ahead.liftedKg).toBeCloseTo(4 * 0.25 * 110 + 10 * 0.5 * 110, 6);

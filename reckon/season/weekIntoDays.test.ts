@@ -2,8 +2,10 @@ import * as fc from 'fast-check';
 import { beforeAll, describe, expect, it, test } from 'vitest';
 import { dateOfDay, dayNumber } from '#contract/calendar/dayNumber.ts';
 import { mondayOf } from '#contract/calendar/isoWeek.ts';
+import { boxHeights, boxOfHeight } from '#contract/day/boxHeights.ts';
+import { startOf } from '#contract/day/startOf.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import { type Day, day as dayKind } from '#contract/records/day.ts';
+import { type Day, day as dayKind, type Group } from '#contract/records/day.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
 import { leftAloneSentence } from '#contract/season/weekTaking.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
@@ -127,6 +129,65 @@ describe('a week that is taken', () => {
     const { days, taking } = weekIntoDays(season, NEXT, beside);
     expect(days).toEqual([]);
     expect(taking.left[0]!.why).toBe('noRack');
+  });
+});
+
+describe('own boxes in a week that is taken', () => {
+  const squatIn = (days: readonly Day[]): Group =>
+    days.flatMap(({ groups }) => groups).find(({ planned }) => planned?.askedId === 'speed-squat')!;
+  const boxesIn = (group: Group) =>
+    new Map(group.places.map((place) => [place.lifterId, startOf(group, place).heightM]));
+  /** The season as it is once the club has one box alone. */
+  const onlyBox = (heightM: number) =>
+    early({ ...whole, box: [{ ...whole.box[0]!, sort: 'box', heightM, pieces: 2 }] });
+  const inHand = (days: Day[], lifterId: string, heightM: number) =>
+    withGroup(days, 'speed-squat', (day, at) => {
+      const group = day.groups[at]!;
+      const places = group.places.map((place) =>
+        place.lifterId === lifterId ? { ...place, start: { way: 'box' as const, heightM } } : place,
+      );
+      return { ...day, groups: day.groups.with(at, { ...group, places }) };
+    });
+
+  it('stand at each place as the season has them, and each is one that the club builds', () => {
+    const group = squatIn(first.days);
+    const built = boxHeights(whole.box);
+    const own = new Map(season.lifters.map(({ lifterId, ownBoxes }) => [lifterId, ownBoxes!]));
+    for (const [lifterId, heightM] of boxesIn(group)) {
+      const wanted = own.get(lifterId)!.find(({ aboveParallelM }) => aboveParallelM === 0)!;
+      expect(heightM).toBe(wanted.heightM);
+      expect(boxOfHeight(built, heightM!)).toBeDefined();
+    }
+    expect(new Set(boxesIn(group).values()).size).toBeGreaterThan(2);
+  });
+
+  it('follow the plan when the club has other boxes, but for whom the coach put on another', () => {
+    const { lifterId } = squatIn(first.days).places.find(({ start }) => start !== null)!;
+    const own = inHand(first.days, lifterId, 0.28);
+    // The coach alone changed a box: the plan wants nothing else.
+    expect(taken(season, own).changed).toEqual([]);
+    const later = taken(onlyBox(0.36), own);
+    expect(later.taking.left).toEqual([]);
+    for (const [id, heightM] of boxesIn(squatIn(later.days)))
+      expect(heightM).toBe(id === lifterId ? 0.28 : 0.36);
+    // Back with all boxes, all but that one sit as before.
+    const back = boxesIn(squatIn(taken(season, later.days).days));
+    expect(back).toEqual(boxesIn(squatIn(own)));
+  });
+
+  it('leave a lifter whom the coach put on the box of the group there, whatever that becomes', () => {
+    const group = squatIn(first.days);
+    const { lifterId } = group.places.find(({ start }) => start !== null)!;
+    const common = group.start.heightM!;
+    const own = withGroup(first.days, 'speed-squat', (day, at) => {
+      const of = day.groups[at]!;
+      const places = of.places.map((place) =>
+        place.lifterId === lifterId ? { ...place, start: null } : place,
+      );
+      return { ...day, groups: day.groups.with(at, { ...of, places }) };
+    });
+    const other = common + 0.05;
+    expect(boxesIn(squatIn(taken(onlyBox(other), own).days)).get(lifterId)).toBe(common);
   });
 });
 

@@ -1,7 +1,9 @@
 import { freshPlace } from '#contract/day/freshPlace.ts';
+import { isSameStart } from '#contract/day/isSameStart.ts';
 import { lastTime, rackFor } from '#contract/day/rackFor.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
-import { type Day, type Group, group as groupShape } from '#contract/records/day.ts';
+import { type Day, type Group, group as groupShape, type Place } from '#contract/records/day.ts';
+import type { Start } from '#contract/records/lift.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
 import type { WeekTaking } from '#contract/season/weekTaking.ts';
 import { fingerprint } from '#reckon/basis/fingerprint.ts';
@@ -131,10 +133,10 @@ function bestFit(wanted: readonly GroupWanted[], group: Group): number {
   }, -1);
 }
 
-function freshGroup(
-  { askedId }: GroupWanted,
-  groups: readonly Group[],
-): Pick<Group, 'id' | 'places' | 'away'> {
+/** A group as it stood on the day, or a new one of which nothing but its name is known. */
+type GroupBefore = Pick<Group, 'id' | 'places' | 'away'> & Partial<Pick<Group, 'start' | 'planned'>>;
+
+function freshGroup({ askedId }: GroupWanted, groups: readonly Group[]): GroupBefore {
   const taken = new Set(groups.map(({ id }) => id));
   let id = askedId;
   for (let next = 2; taken.has(id); next += 1) id = `${askedId}-${next}`;
@@ -143,28 +145,54 @@ function freshGroup(
 
 /** The group as it is wanted; who was in it keeps place and rack. Null: no rack takes the lift. */
 function madeOf(
-  { askedId, lifterIds, work }: GroupWanted,
-  before: Pick<Group, 'id' | 'places' | 'away'>,
+  { askedId, lifterIds, work, boxes }: GroupWanted,
+  before: GroupBefore,
   seasonId: string,
   day: Day,
   { day: days, rack }: TakingBeside['records'],
 ): Group | null {
   const stays = ({ lifterId }: { lifterId: string }) => lifterIds.includes(lifterId);
-  const away = before.away.filter(stays);
+  const seated = (place: Place) => ({ ...place, start: startIn(place, before, work.start, boxes) });
+  const away = before.away.filter(stays).map(seated);
   const racks = rack.filter(({ lifts }) => lifts.includes(work.lift)).map(({ id }) => id);
-  let made: Group = { ...work, id: before.id, places: before.places.filter(stays), away };
+  let made: Group = { ...work, id: before.id, places: before.places.filter(stays).map(seated), away };
   const last = lastTime(days, day, made);
   for (const lifterId of lifterIds) {
     if ([...made.places, ...made.away].some((place) => place.lifterId === lifterId)) continue;
     const rackId = rackFor(made, lifterId, racks, last?.group ?? null);
     if (rackId === null) return null;
-    made = { ...made, places: [...made.places, freshPlace(lifterId, rackId)] };
+    made = { ...made, places: [...made.places, seated(freshPlace(lifterId, rackId))] };
   }
-  return { ...made, planned: { seasonId, askedId, mark: markOf(made, day.date) } };
+  const mark = markOf(made, day.date);
+  return { ...made, planned: { seasonId, askedId, mark, ...(boxes && { boxes }) } };
 }
 
-function isAsWanted(group: Group, { work, lifterIds }: GroupWanted): boolean {
-  return fingerprint([workOf(group), lifterIdsOf(group)]) === fingerprint([work, lifterIds.toSorted()]);
+/** The start of one lifter in a group: the own box of the plan, unless the coach has set another. */
+function startIn(
+  place: Place,
+  before: GroupBefore,
+  start: Start,
+  boxes: GroupWanted['boxes'],
+): Place['start'] {
+  const boxOf = (of: GroupWanted['boxes']): Start | null => {
+    const own = of?.find(({ lifterId }) => lifterId === place.lifterId);
+    return own ? { way: 'box', heightM: own.heightM } : null;
+  };
+  const given = boxOf(before.planned?.boxes);
+  if (given === null && boxes === undefined) return place.start;
+  const is = place.start ?? before.start ?? null;
+  const isByCoach = given === null ? place.start !== null : is !== null && !isSameStart(is, given);
+  const own = isByCoach ? is : boxOf(boxes);
+  return own === null || isSameStart(own, start) ? null : own;
+}
+
+function isAsWanted(group: Group, { work, lifterIds, boxes }: GroupWanted): boolean {
+  const is = [workOf(group), lifterIdsOf(group), boxesIn(group.planned?.boxes)];
+  return fingerprint(is) === fingerprint([work, lifterIds.toSorted(), boxesIn(boxes)]);
+}
+
+function boxesIn(boxes: GroupWanted['boxes'] = []): string[] {
+  return boxes.map(({ lifterId, heightM }) => `${lifterId} ${heightM}`).toSorted();
 }
 
 /** Of what the plan says: the work, who does it, and when; racks and turns are the coach's. */

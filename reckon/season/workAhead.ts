@@ -1,4 +1,4 @@
-import type { PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { addedWork, type SessionWork } from '#contract/season/sessionWork.ts';
 import { tiringOf } from '#core/effort/Tiring.ts';
 import { simulateRep } from '#core/rep/simulateRep.ts';
@@ -14,7 +14,7 @@ import { assembleLoad } from '#reckon/lifter/assembleLoad.ts';
 export function workAhead(
   records: CapabilityRecords,
   lifterId: string,
-  { lift, start, blocks, lockoutShare, meanShare, bandShare }: PlannedGroup,
+  { lift, start, blocks, lockoutShare, meanShare, bandShare }: GroupOfLifter,
   on: string,
 ): SessionWork | null {
   if (lockoutShare === null || meanShare === null) return null;

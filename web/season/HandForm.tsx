@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Aim, Block } from '#contract/records/day.ts';
-import type { Start } from '#contract/records/lift.ts';
+import type { StartAsked } from '#contract/records/method.ts';
 import type { PlannedByHand } from '#contract/records/season.ts';
-import type { PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { basisWords } from '#contract/words/basisWords.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { useRecords } from '#web/api/useRecords.ts';
@@ -22,7 +22,7 @@ const asMethod = '';
 export function HandForm(props: {
   date: string;
   /** As it is planned now; null: it is left out. */
-  group: PlannedGroup | null;
+  group: GroupOfLifter | null;
   asked: { id: string; title: string };
   kept: PlannedByHand | null;
   season: SeasonView;
@@ -38,7 +38,7 @@ export function HandForm(props: {
   const [aim, setAim] = useState<Aim | null>(kept?.instead?.aim ?? null);
   const [note, setNote] = useState(kept?.note ?? '');
   const variants = askedOf(season, of, date, asked.id)?.variants ?? [];
-  const start: Start | null =
+  const start: StartAsked | null =
     variants.find(({ id }) => id === startId)?.start ?? kept?.instead?.start ?? null;
   const called = `${asked.title} on ${shortDate(date)}`;
   const draft: Omit<PlannedByHand, 'id'> = {

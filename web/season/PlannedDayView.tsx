@@ -2,7 +2,8 @@ import { useState } from 'react';
 import { groupSummary } from '#contract/paper/groupSummary.ts';
 import type { PlannedByHand } from '#contract/records/season.ts';
 import { besideSentences } from '#contract/season/besideSentences.ts';
-import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
+import { ownBoxSentence } from '#contract/season/ownBoxSentence.ts';
+import type { DayOfLifter, GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import type { SessionWork } from '#contract/season/sessionWork.ts';
 import { workSentence } from '#contract/season/workSentence.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
@@ -17,13 +18,13 @@ import { StartChoice } from './StartChoice.tsx';
 
 /** A planned day of one lifter: its groups as the day screen words them, and what comes beside. */
 export function PlannedDayView(props: {
-  day: PlannedDay;
+  day: DayOfLifter;
   season: SeasonView;
   isKept: boolean;
   of: LifterSeason;
   /** What is known of its bars today. */
   ahead: WeekAhead;
-  estimates: ReadonlyMap<PlannedGroup, SessionWork | null>;
+  estimates: ReadonlyMap<GroupOfLifter, SessionWork | null>;
   /** What the coach set by hand on that day, for this lifter or for everybody. */
   byHand: readonly PlannedByHand[];
 }) {
@@ -79,9 +80,9 @@ function handOf(byHand: readonly PlannedByHand[], askedId: string): PlannedByHan
 /** One group of the day, or that it is left out (null), and the form that sets it by hand. */
 function Work(props: {
   asked: { id: string; title: string };
-  group: PlannedGroup | null;
+  group: GroupOfLifter | null;
   hand: PlannedByHand | null;
-  day: PlannedDay;
+  day: DayOfLifter;
   season: SeasonView;
   isKept: boolean;
   of: LifterSeason;
@@ -101,6 +102,7 @@ function Work(props: {
         {(hand !== null || group?.byHand) && <span className="mark">set by hand</span>}{' '}
         {group === null ? 'Left out.' : groupSummary(group, length)}
       </p>
+      {group?.ownBox && <p className="small quiet">{ownBoxSentence(group.ownBox, length)}</p>}
       {ahead && ('work' in ahead ? <NearBar {...ahead} /> : <p className="small">{ahead.says}</p>)}
       {hand?.note && <p className="small quiet">{hand.note}</p>}
       {editing && (

@@ -1,12 +1,14 @@
 import type { Lifter, Restriction } from '#contract/records/lifters.ts';
 import type { Method } from '#contract/records/method.ts';
 import type { ClassAhead } from '#contract/season/classAhead.ts';
-import type { SeasonPlan, SeasonWarning } from '#contract/season/seasonPlan.ts';
+import type { OwnBox, SeasonPlan, SeasonWarning, WeekOfLifter } from '#contract/season/seasonPlan.ts';
 
 /** One lifter in a season, as far as it is shown. */
 export interface LifterSeason {
   lifter: Lifter;
-  plan: Pick<SeasonPlan, 'meets' | 'weeks' | 'warnings'>;
+  plan: Pick<SeasonPlan, 'meets' | 'warnings'> & { weeks: WeekOfLifter[] };
+  /** For each depth at which the plan seats this lifter. */
+  ownBoxes: readonly OwnBox[];
   /** Those of the plan, and those of this lifter alone. */
   warnings: readonly SeasonWarning[];
   /** At meets that are still to come. */

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { isSameStart } from '#contract/day/isSameStart.ts';
 import type { GroupAsked } from '#contract/records/method.ts';
 import type { PlannedByHand } from '#contract/records/season.ts';
-import type { PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { daysSince, startSentences } from '#contract/season/startSentences.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { proposeStart } from '#reckon/season/proposeStart.ts';
@@ -15,7 +15,7 @@ import type { LifterSeason, SeasonView } from './SeasonView.ts';
 /** The starts that a group rotates through, when each was done last, and which one might be done by this lifter; what the coach chose stands. */
 export function StartChoice(props: {
   date: string;
-  group: PlannedGroup;
+  group: GroupOfLifter;
   method: GroupAsked;
   hand: PlannedByHand | null;
   season: SeasonView;
@@ -43,6 +43,7 @@ export function StartChoice(props: {
       group: method,
       hasBands: (group.bandShare ?? 0) > 0,
       planned,
+      ownBoxes: of.ownBoxes,
     };
     const evidence = report?.answers.find(({ question }) => question === 'variants')?.lines ?? [];
     const bests = club.best.filter(({ lifterId }) => lifterId === of.lifter.id);
@@ -51,7 +52,7 @@ export function StartChoice(props: {
   if (proposal === null) return <p className="small quiet">The log of this lifter is being read.</p>;
   const chosen = hand?.instead?.start ?? null;
   const { proposed } = proposal;
-  const isOther = proposed !== null && !isSameStart(proposed.variant.start, group.start);
+  const isOther = proposed !== null && !isSameStart(proposed.start, group.start);
   const take = async () => {
     if (proposed === null) return;
     const own = hand !== null && hand.lifterId !== null ? hand : null;
@@ -70,9 +71,9 @@ export function StartChoice(props: {
   return (
     <div className="stack tight small season-starts">
       <ul className="stack tight" aria-label={`Starts of ${method.title}`}>
-        {proposal.starts.map(({ variant, lastDoneOn, hasRested }) => (
+        {proposal.starts.map(({ variant, start, lastDoneOn, hasRested }) => (
           <li key={variant.id}>
-            {isSameStart(variant.start, group.start) ? <strong>{variant.title}</strong> : variant.title}:{' '}
+            {isSameStart(start, group.start) ? <strong>{variant.title}</strong> : variant.title}:{' '}
             {daysSince(lastDoneOn, date)}
             {!hasRested && ', has not rested long enough'}
           </li>

@@ -1,6 +1,6 @@
 import type { Lift } from '#contract/records/lift.ts';
 import type { Method } from '#contract/records/method.ts';
-import type { PlannedWeek, SeasonPlan } from '#contract/season/seasonPlan.ts';
+import type { SeasonPlan, WeekOfLifter } from '#contract/season/seasonPlan.ts';
 import { workText } from '#contract/season/workSentence.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { percent } from '#contract/words/percent.ts';
@@ -22,7 +22,7 @@ export function lifterWeekColumns(
     /** The maximum of a week; empty: nothing can be said. */
     maximumOf: (monday: string) => string;
   },
-): Column<PlannedWeek>[] {
+): Column<WeekOfLifter>[] {
   const most = method.limits.mostHeavyLiftsAWeek;
   return [
     {
@@ -131,7 +131,7 @@ export function lifterWeekColumns(
 
 /** "Speed waves, 4", and the meets of the week. */
 function phaseText(
-  { phaseId, weekOfPhase, meets }: PlannedWeek,
+  { phaseId, weekOfPhase, meets }: WeekOfLifter,
   { phases }: Pick<Method, 'phases'>,
   plan: Pick<SeasonPlan, 'meets'>,
 ) {

@@ -16,7 +16,7 @@ export function everyMethod({ method: kept }: Pick<ClubRecords, 'method'>): Meth
   return [...kept.map(ofKept), ...shippedMethods.map(ofShipped)];
 }
 
-/** What the club keeps first, the newest version of each alone; then what comes with the program. */
+/** What the club keeps first, the newest version of each alone; then what comes with the program and is new to the club. */
 export function methodChoices({ method: kept }: Pick<ClubRecords, 'method'>): MethodChoice[] {
   const newest = kept.filter(
     ({ methodDocument: one }) =>
@@ -24,9 +24,12 @@ export function methodChoices({ method: kept }: Pick<ClubRecords, 'method'>): Me
   );
   return [
     ...newest.map(ofKept),
-    ...shippedMethods
-      .filter(({ id }) => kept.every(({ methodDocument }) => methodDocument.id !== id))
-      .map(ofShipped),
+    ...shippedMethods.flatMap((shipped) => {
+      const own = kept.filter(({ methodDocument }) => methodDocument.id === shipped.id);
+      if (own.length === 0) return [ofShipped(shipped)];
+      const isNewer = own.every(({ methodDocument }) => methodDocument.version < shipped.version);
+      return isNewer ? [{ ...ofShipped(shipped), word: newerWord(shipped) }] : [];
+    }),
   ];
 }
 
@@ -34,6 +37,10 @@ export function methodWord({
   methodDocument: { title, version },
 }: Pick<KeptMethod, 'methodDocument'>): string {
   return `${title}, version ${version}`;
+}
+
+function newerWord({ title, version }: Method): string {
+  return `${title}, version ${version} (comes with the program)`;
 }
 
 function ofKept(kept: KeptMethod): MethodChoice {

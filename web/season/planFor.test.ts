@@ -5,8 +5,14 @@ import { planSeason } from '#reckon/season/planSeason.ts';
 import { planFor } from './planFor.ts';
 
 const ask = { from: '2027-01-04', meets: [{ title: 'Meet', date: '2027-05-08' }], closed: [], held: [] };
-const strengthOf = (times: number | null) => ({
+const strengthOf = (times: number | null, heightM = 0.36) => ({
   timesBodyMass: { squat: times, bench: times, deadlift: times },
+  ownBoxes: [-0.03, 0, 0.06].map((aboveParallelM) => ({
+    aboveParallelM,
+    wantedM: heightM + aboveParallelM,
+    known: 'measured' as const,
+    heightM: heightM + aboveParallelM,
+  })),
 });
 
 function plans(): AskedPlan[] {
@@ -28,6 +34,19 @@ test('each group stands once in the plan of a lifter, whatever the strength', ()
           expect(new Set(ids).size).toBe(ids.length);
         }
   }
+});
+
+test('two of one strength whose boxes differ have the same work from their own boxes', () => {
+  const planOf = planFor(plans());
+  const boxesOf = (heightM: number) =>
+    planOf(0, strengthOf(2, heightM)).weeks.flatMap(({ days }) =>
+      days.flatMap(({ groups }) => groups.flatMap(({ start, ownBox }) => (ownBox ? [start] : []))),
+    );
+  const [low, high] = [boxesOf(0.34), boxesOf(0.42)];
+  expect(low.length).toBeGreaterThan(10);
+  expect(high.map(({ heightM }) => heightM)).toEqual(
+    low.map(({ heightM }) => expect.closeTo(heightM! + 0.08, 6)),
+  );
 });
 
 test('two of the same strength share a plan, and where no level is asked for everybody does', () => {

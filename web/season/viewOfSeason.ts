@@ -17,6 +17,7 @@ export function viewOfSeason(club: ClubRecords, worked: ClubSeason, today: strin
       {
         lifter,
         plan,
+        ownBoxes: one.ownBoxes ?? [],
         warnings: [...plan.warnings, ...one.warnings],
         classes: classesAhead(
           club,

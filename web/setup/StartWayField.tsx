@@ -2,7 +2,7 @@ import type { BuiltBox } from '#contract/day/boxHeights.ts';
 import type { Lift, Start } from '#contract/records/lift.ts';
 import { startWords } from '#contract/words/liftWords.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
-import { usualHeightM } from './startHeights.ts';
+import { startOfWay } from './startOfWay.ts';
 
 /** How the way up begins; another way begins at its usual height, a box at the middle one of those that can be built. */
 export function StartWayField(props: {
@@ -17,10 +17,7 @@ export function StartWayField(props: {
       label="Start"
       value={start.way}
       options={startWords(lift)}
-      onChange={(way) => {
-        const middleBox = way === 'box' ? built[Math.floor(built.length / 2)] : undefined;
-        onChange({ way, heightM: middleBox?.heightM ?? usualHeightM[way] });
-      }}
+      onChange={(way) => onChange(startOfWay(way, built))}
     />
   );
 }

@@ -91,12 +91,16 @@ export const equippedWithBands: MethodGiven = {
   format: 'rackwright-method-1',
   id: 'equipped-with-bands',
   title: 'Equipped, with bands',
-  version: 1,
-  madeOn: '2026-11-30',
+  version: 2,
+  madeOn: '2026-12-01',
   forWhom:
     'Experienced lifters in supportive equipment, with at least two years of training, whose technique holds near the limit. Not for beginners, and not for minors without qualified supervision.',
   says: 'Speed work in waves of three weeks whose bands step up from wave to wave, heavy singles in variants that change each week, then much band and few reps, then near the limit, then rest.',
   sources: [
+    {
+      of: 'Boxes at parallel, 6 cm above it and 3 cm below it; boards of 4 cm',
+      source: 'common practice, no source',
+    },
     {
       of: 'Band steps of 25, 32, 37.5 and 44 % of the best squat; five sets of five at 80, 85 and 90 %; 25 deadlifts in five sets; 90 to 100 % at lockout before the meet',
       source: 'common practice, no source',

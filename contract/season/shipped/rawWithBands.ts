@@ -105,12 +105,13 @@ export const rawWithBands: MethodGiven = {
   format: 'rackwright-method-1',
   id: 'raw-with-bands',
   title: 'Raw, with bands',
-  version: 1,
-  madeOn: '2026-11-30',
+  version: 2,
+  madeOn: '2026-12-01',
   forWhom:
     'Raw lifters with two years of training or more. Less band than in equipment, since a raw lifter must be strong at the bottom. Minors only with qualified supervision.',
   says: 'Speed work against light bands in waves of three weeks, straight heavy singles in variants, deadlifts for repetitions, then near the limit and a deload.',
   sources: [
+    { of: 'Boxes at parallel and 3 cm below it; a board of 4 cm', source: 'common practice, no source' },
     { of: 'Volume by zone', source: 'A. S. Prilepin, 1970s, as printed after Laputin & Oleshko 1982' },
     {
       of: 'Volume cut by 41 to 60 % before the meet',

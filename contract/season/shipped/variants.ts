@@ -1,16 +1,23 @@
 import type { Variant } from '#contract/records/method.ts';
 
-/** Starts that the shipped methods rotate through. Heights suit a lifter of middling build; the club puts its own. Common practice, no source. */
+/**
+ * Starts that the shipped methods rotate through. Boxes go by each lifter's own depth; boards are planks 4 cm thick, laid one upon another, since a club
+ * records none. Common practice, no source.
+ */
 export const parallelBox: Variant = {
   id: 'parallel-box',
   title: 'off a parallel box',
-  start: { way: 'box', heightM: 0.36 },
+  start: { way: 'ownBox', aboveParallelM: 0 },
 };
-export const lowBox: Variant = { id: 'low-box', title: 'off a low box', start: { way: 'box', heightM: 0.3 } };
+export const lowBox: Variant = {
+  id: 'low-box',
+  title: 'off a low box, 3 cm below parallel',
+  start: { way: 'ownBox', aboveParallelM: -0.03 },
+};
 export const highBox: Variant = {
   id: 'high-box',
-  title: 'off a high box',
-  start: { way: 'box', heightM: 0.42 },
+  title: 'off a high box, 6 cm above parallel',
+  start: { way: 'ownBox', aboveParallelM: 0.06 },
 };
 export const freeSquat: Variant = { id: 'free', title: 'free', start: { way: 'free', heightM: null } };
 export const pausedSquat: Variant = {
@@ -31,17 +38,17 @@ export const touchAndGo: Variant = {
 };
 export const oneBoard: Variant = {
   id: 'one-board',
-  title: 'to a board of 4 cm',
+  title: 'to one board of 4 cm',
   start: { way: 'boards', heightM: 0.04 },
 };
 export const twoBoards: Variant = {
   id: 'two-boards',
-  title: 'to boards of 8 cm',
+  title: 'to two boards of 4 cm',
   start: { way: 'boards', heightM: 0.08 },
 };
 export const threeBoards: Variant = {
   id: 'three-boards',
-  title: 'to boards of 12 cm',
+  title: 'to three boards of 4 cm',
   start: { way: 'boards', heightM: 0.12 },
 };
 

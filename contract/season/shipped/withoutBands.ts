@@ -35,8 +35,8 @@ export const withoutBands: MethodGiven = {
   format: 'rackwright-method-1',
   id: 'without-bands',
   title: 'Without bands',
-  version: 1,
-  madeOn: '2026-11-30',
+  version: 2,
+  madeOn: '2026-12-01',
   forWhom:
     'Lifters who train with straight weight alone, of every level but the first months. Minors only with qualified supervision.',
   says: 'Waves of three weeks that grow heavier and shorter, a fast day beside each heavy one, then near the limit and a deload.',

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
+import type { GroupOfLifter, WeekOfLifter } from '#contract/season/seasonPlan.ts';
 import type { SessionWork } from '#contract/season/sessionWork.ts';
 import { workAhead } from '#reckon/season/workAhead.ts';
 import { useClub } from '#web/api/useClub.ts';
@@ -7,9 +7,9 @@ import { useClub } from '#web/api/useClub.ts';
 /** What each group of a week comes to for a lifter by its shares alone; null where nothing can be said. */
 export function useEstimatedWork(
   lifterId: string,
-  week: PlannedWeek,
+  week: WeekOfLifter,
   today: string,
-): ReadonlyMap<PlannedGroup, SessionWork | null> {
+): ReadonlyMap<GroupOfLifter, SessionWork | null> {
   const club = useClub();
   return useMemo(
     () =>

@@ -1,6 +1,6 @@
 import { farSentence } from '#contract/season/farSentence.ts';
 import type { NearDay, NearWork } from '#contract/season/nearDay.ts';
-import type { PlannedDay, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
+import type { DayOfLifter, GroupOfLifter, WeekOfLifter } from '#contract/season/seasonPlan.ts';
 import { useNearDays, useStrengthAhead } from '#web/api/useWeeksAhead.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import type { SeasonView } from '../SeasonView.ts';
@@ -10,7 +10,7 @@ export type GroupAhead = { day: NearDay; work: NearWork } | { says: string };
 
 export interface WeekAhead {
   /** Null: it is past, or there is no training. */
-  of(day: Pick<PlannedDay, 'date' | 'closed'>, group: PlannedGroup): GroupAhead | null;
+  of(day: Pick<DayOfLifter, 'date' | 'closed'>, group: GroupOfLifter): GroupAhead | null;
 }
 
 /** Of a plan that is only looked at. */
@@ -20,10 +20,10 @@ export const nothingAhead: WeekAhead = { of: () => null };
 export function useWeekAhead(
   { id, today, nearUntil: last }: Pick<SeasonView, 'id' | 'today' | 'nearUntil'>,
   lifterId: string,
-  { monday, days }: Pick<PlannedWeek, 'monday' | 'days'>,
+  { monday, days }: Pick<WeekOfLifter, 'monday' | 'days'>,
 ): WeekAhead {
   const { mass } = useUnits();
-  const isNear = ({ date, closed }: Pick<PlannedDay, 'date' | 'closed'>) =>
+  const isNear = ({ date, closed }: Pick<DayOfLifter, 'date' | 'closed'>) =>
     last !== null && date >= today && date <= last && closed === null;
   const near = useNearDays(
     id,
@@ -45,7 +45,7 @@ export function useWeekAhead(
   };
 }
 
-function nearOf(day: NearDay | null, { askedId, title }: PlannedGroup): GroupAhead {
+function nearOf(day: NearDay | null, { askedId, title }: GroupOfLifter): GroupAhead {
   if (day === null)
     return {
       says: 'Nothing is worked out here: sets of that day are logged, or this lifter was taken out of it on the Day screen.',

@@ -1,13 +1,13 @@
-import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { DayOfLifter, GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { addedWork, type SessionWork, type WorkKnown } from '#contract/season/sessionWork.ts';
 import { workOfPlace } from '#reckon/season/workOfPlace.ts';
 import type { WeekAhead } from './useWeekAhead.ts';
 
 /** What the groups of days come to for one lifter: as they were worked out, else as `estimates` has them. */
 export function workOfDays(
-  days: readonly PlannedDay[],
+  days: readonly DayOfLifter[],
   ahead: WeekAhead,
-  estimates: ReadonlyMap<PlannedGroup, SessionWork | null>,
+  estimates: ReadonlyMap<GroupOfLifter, SessionWork | null>,
 ): WorkKnown {
   const found = { workedOut: [] as SessionWork[], estimated: [] as SessionWork[] };
   let unknown = 0;

@@ -2,17 +2,17 @@ import { useRef } from 'react';
 import { fieldOf } from '#contract/records/fields.ts';
 import type { GroupAsked, Variant } from '#contract/records/method.ts';
 import { mostOf, variant as variantShape } from '#contract/records/method.ts';
-import { hasHeight, startText } from '#contract/words/liftWords.ts';
+import { startAskedText } from '#contract/season/depthWords.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { FigureField } from '#web/parts/FigureField.tsx';
 import { textLimits } from '#web/parts/limits.ts';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { StartFields } from '#web/setup/StartFields.tsx';
 import { AnotherButton } from './AnotherButton.tsx';
 import { variantOf } from './groupToBegin.ts';
 import { placeIn, useMethodFields } from './methodFields.ts';
 import { OrderButtons } from './OrderButtons.tsx';
+import { StartAskedFields } from './StartAskedFields.tsx';
 import { withCopyAfter } from './titledList.ts';
 
 /** The start of a group, or the starts that it rotates through and the weeks that each rests. */
@@ -87,20 +87,21 @@ function OneStart(props: {
   const { box } = useClub();
   const { length } = useUnits();
   const field = useMethodFields(at);
-  const isOwnTitle = variant.title !== startText(lift, variant.start, length);
+  const isOwnTitle = variant.title !== startAskedText(lift, variant.start, length);
   return (
     <div className="fields">
-      <StartFields
+      <StartAskedFields
         lift={lift}
         start={variant.start}
         boxes={box}
         onChange={(start) =>
-          (start.heightM !== null || !hasHeight(start.way)) &&
           onChange({
             ...variant,
             start,
             title:
-              isOwnTitle && start.way === variant.start.way ? variant.title : startText(lift, start, length),
+              isOwnTitle && start.way === variant.start.way
+                ? variant.title
+                : startAskedText(lift, start, length),
           })
         }
       />

@@ -1,7 +1,7 @@
 import type { Aim } from '#contract/records/day.ts';
-import type { Lift, Start } from '#contract/records/lift.ts';
-import type { AimInTurn, GroupAsked, Variant } from '#contract/records/method.ts';
-import { startText } from '#contract/words/liftWords.ts';
+import type { Lift } from '#contract/records/lift.ts';
+import type { AimInTurn, GroupAsked, StartAsked, Variant } from '#contract/records/method.ts';
+import { startAskedText } from '#contract/season/depthWords.ts';
 import type { LengthUnit } from '#contract/words/viewUnits.ts';
 import { firstAim } from '#web/setup/firstAim.ts';
 import { startingGroup, usualBoxM } from '#web/setup/startingPoints.ts';
@@ -30,8 +30,13 @@ export function groupToBegin(
 }
 
 /** A start among others, called by what it is. */
-export function variantOf(lift: Lift, start: Start, beside: readonly Variant[], unit: LengthUnit): Variant {
-  return { id: freeId(beside, 'start'), title: freeTitle(beside, startText(lift, start, unit)), start };
+export function variantOf(
+  lift: Lift,
+  start: StartAsked,
+  beside: readonly Variant[],
+  unit: LengthUnit,
+): Variant {
+  return { id: freeId(beside, 'start'), title: freeTitle(beside, startAskedText(lift, start, unit)), start };
 }
 
 /** What each aim of a method begins with. Bands by wave: common practice, no source. */

@@ -1,7 +1,7 @@
 import { pxPerMm } from '#contract/paper/paperSize.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { massRange } from '#contract/season/farSentence.ts';
-import type { PlannedWeek } from '#contract/season/seasonPlan.ts';
+import type { WeekOfLifter } from '#contract/season/seasonPlan.ts';
 import type { MaximumInWeek } from '#contract/season/strengthAhead.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
@@ -33,7 +33,7 @@ export function LifterPages(props: SeasonPaper) {
   );
 }
 
-function LifterPage(props: SeasonPaper & FittedPage<PlannedWeek>) {
+function LifterPage(props: SeasonPaper & FittedPage<WeekOfLifter>) {
   const { season, of, rows: weeks, paper } = props;
   const page = useFitting<HTMLElement>(0, props.onTooFull);
   const scene = seasonScene({ ...season, lifters: [of] }, null);
@@ -45,7 +45,7 @@ function LifterPage(props: SeasonPaper & FittedPage<PlannedWeek>) {
   };
   const { mass } = useUnits();
   const { data: strength } = useStrengthAhead(season.id, of.lifter.id);
-  const aheadOf = ({ monday }: PlannedWeek, lift: Lift) =>
+  const aheadOf = ({ monday }: WeekOfLifter, lift: Lift) =>
     strength?.lifts.find((one) => one.lift === lift)?.weeks.find((one) => one.monday === monday);
   return (
     <section
@@ -106,7 +106,7 @@ function LifterPage(props: SeasonPaper & FittedPage<PlannedWeek>) {
   );
 }
 
-function PhaseOf({ week, season, of }: { week: PlannedWeek; season: SeasonView; of: LifterSeason }) {
+function PhaseOf({ week, season, of }: { week: WeekOfLifter; season: SeasonView; of: LifterSeason }) {
   const pattern = season.method.phases.findIndex(({ id }) => id === week.phaseId);
   const meets = week.meets.map((at) => of.plan.meets[at]?.title).join(', ');
   return (

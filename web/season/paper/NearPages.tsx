@@ -1,7 +1,7 @@
 import type { KnownHow } from '#contract/records/knownHow.ts';
 import { aheadSentence } from '#contract/season/aheadSentence.ts';
 import { nearLine } from '#contract/season/nearLine.ts';
-import type { PlannedDay, PlannedGroup } from '#contract/season/seasonPlan.ts';
+import type { DayOfLifter, GroupOfLifter } from '#contract/season/seasonPlan.ts';
 import { capital } from '#contract/words/capital.ts';
 import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWord, startText } from '#contract/words/liftWords.ts';
@@ -12,15 +12,15 @@ import { type GroupAhead, useWeekAhead, type WeekAhead } from '../ahead/useWeekA
 import { type SeasonPaper, SeasonPaperHead } from './SeasonPaperHead.tsx';
 
 interface NearRow {
-  day: PlannedDay;
-  group: PlannedGroup;
+  day: DayOfLifter;
+  group: GroupOfLifter;
 }
 
 /** One lifter's near days to bar and bands, on as many pages as they need; nothing where no day is near. */
 export function NearPages(props: SeasonPaper) {
   const { season, of } = props;
   const last = season.nearUntil;
-  const isNear = ({ date, closed }: PlannedDay) =>
+  const isNear = ({ date, closed }: DayOfLifter) =>
     last !== null && date >= season.today && date <= last && closed === null;
   const days = of.plan.weeks.flatMap((week) => week.days.filter(isNear));
   const monday = of.plan.weeks[0]?.monday ?? season.today;
@@ -34,7 +34,7 @@ export function NearPages(props: SeasonPaper) {
 }
 
 function NearPage(
-  props: SeasonPaper & FittedPage<NearRow> & { days: readonly PlannedDay[]; last: string; ahead: WeekAhead },
+  props: SeasonPaper & FittedPage<NearRow> & { days: readonly DayOfLifter[]; last: string; ahead: WeekAhead },
 ) {
   const { season, of, rows, days, last, ahead } = props;
   const paper = useFitting<HTMLElement>(0, props.onTooFull);
@@ -77,7 +77,7 @@ function NearPage(
   );
 }
 
-function NearCells({ group, ahead }: { group: PlannedGroup; ahead: GroupAhead | null }) {
+function NearCells({ group, ahead }: { group: GroupOfLifter; ahead: GroupAhead | null }) {
   const units = useUnits();
   const work = `${group.title}: ${capital(liftWord(group.lift))}, ${startText(group.lift, group.start, units.length)}`;
   const line = ahead !== null && 'work' in ahead ? nearLine(ahead.day, ahead.work, units).line : null;
