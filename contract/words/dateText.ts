@@ -1,12 +1,7 @@
+import { monthWord } from './dayWords.ts';
+
 /** A kept date as one reads it: "25 Nov 2026". */
 export function dateText(date: string): string {
-  return words.format(new Date(`${date}T00:00:00Z`));
+  const [year, month, day] = date.split('-').map(Number) as [number, number, number];
+  return `${day} ${monthWord(month)} ${year}`;
 }
-
-// Made once: a browser takes milliseconds to make one, and a list writes many dates.
-const words = new Intl.DateTimeFormat('en-GB', {
-  timeZone: 'UTC',
-  day: 'numeric',
-  month: 'short',
-  year: 'numeric',
-});

@@ -1,16 +1,21 @@
 /** A local calendar date as a coach says it: "Thursday 26 November 2026". */
 export function longDate(date: string): string {
-  return dateIn(long, date);
+  return `${weekdays[weekdayOf(date) - 1]} ${dayOf(date)} ${months[monthOf(date) - 1]} ${yearOf(date)}`;
 }
 
 /** The same for a narrow place: "Thu 26 Nov". */
 export function shortDate(date: string): string {
-  return dateIn(short, date);
+  return `${weekdayWord(weekdayOf(date))} ${dayOf(date)} ${monthWord(monthOf(date))}`;
 }
 
 /** The day of the week by its number in ISO 8601, 1 for Monday: "Mon". */
 export function weekdayWord(weekday: number): string {
-  return weekdays[weekday - 1] ?? '';
+  return weekdays[weekday - 1]?.slice(0, 3) ?? '';
+}
+
+/** The month by its number, 1 for January: "Nov". */
+export function monthWord(month: number): string {
+  return shortMonths[month - 1] ?? '';
 }
 
 /** The local date so many days later. */
@@ -31,16 +36,27 @@ export function clockTime(moment: string, timeZone: string): string {
   }
 }
 
-const weekdays = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
+/** Of a local date, from its text. Monday is 1, as in ISO 8601. */
+const weekdayOf = (date: string) => new Date(`${date}T00:00:00Z`).getUTCDay() || 7;
+const dayOf = (date: string) => Number(date.slice(8));
+const monthOf = (date: string) => Number(date.slice(5, 7));
+const yearOf = (date: string) => Number(date.slice(0, 4));
 
-// Made once: a browser takes milliseconds to make one, and a list writes many dates.
-const long = inUtc({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });
-const short = inUtc({ weekday: 'short', day: 'numeric', month: 'short' });
-
-function inUtc(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
-  return new Intl.DateTimeFormat('en-GB', { ...options, timeZone: 'UTC' });
-}
-
-function dateIn(written: Intl.DateTimeFormat, date: string): string {
-  return written.format(new Date(`${date}T00:00:00Z`)).replace(',', '');
-}
+// A slow tablet takes 20 ms and more to make one of the platform's own writers of dates, before the first page is drawn.
+const weekdays = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+/** As British English shortens them (Unicode CLDR, en-GB): September keeps four letters. */
+const shortMonths = months.map((name) => name.slice(0, name === 'September' ? 4 : 3));

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { seasonOffer, takenHead, takenSeason, takingAsked } from '#contract/season/seasonOffer.ts';
+import { takenHead, takingAsked } from '#contract/season/seasonOffer.ts';
+import { sentOffer, sentTaken } from '#contract/season/sentSeason.ts';
 import { weekTaking } from '#contract/season/weekTaking.ts';
 import { answer, body, inPath, refusal } from './answers.ts';
 
@@ -13,7 +14,7 @@ export function seasonPaths() {
         summary: 'A season as the records ask for it now, what was taken, and how they differ',
         tags,
         responses: {
-          200: answer('The plan for everybody in it', shape(seasonOffer)),
+          200: answer('The plan for everybody in it', shape(sentOffer)),
           404: refusal('There is no such season'),
         },
       },
@@ -64,7 +65,7 @@ export function seasonPaths() {
         summary: 'A plan as it was taken',
         tags,
         responses: {
-          200: answer('The plan', shape(takenSeason)),
+          200: answer('The plan', shape(sentTaken)),
           404: refusal('There is no such season, or no plan of that number'),
         },
       },

@@ -1,10 +1,7 @@
 import { expect, test } from 'vitest';
-import {
-  type SeasonOffer,
-  seasonOffer,
-  type TakenSeason,
-  takenSeason,
-} from '#contract/season/seasonOffer.ts';
+import type { SeasonOffer, TakenSeason } from '#contract/season/seasonOffer.ts';
+import { sentOffer, sentTaken } from '#contract/season/sentSeason.ts';
+import { weeksInPlans } from '#contract/season/sentWeeks.ts';
 import type { WeekTaking } from '#contract/season/weekTaking.ts';
 import { millraceClub } from '#demo/millraceClub.ts';
 import { testApp } from '#server/tests/testApp.ts';
@@ -19,11 +16,15 @@ async function club() {
   const offer = async (): Promise<SeasonOffer> => {
     const { status, json } = await app.ask('GET', '/api/seasons/season-early/plan');
     expect(status).toBe(200);
-    return seasonOffer.parse(json);
+    const { plan, ...beside } = sentOffer.parse(json);
+    return { ...beside, plan: weeksInPlans(plan) };
   };
   const take = (body: object = {}) => app.ask('POST', '/api/seasons/season-early/taken', body);
-  const taken = async (number: number): Promise<TakenSeason> =>
-    takenSeason.parse((await app.ask('GET', `/api/seasons/season-early/taken/${number}`)).json);
+  const taken = async (number: number): Promise<TakenSeason> => {
+    const { json } = await app.ask('GET', `/api/seasons/season-early/taken/${number}`);
+    const { plan, ...head } = sentTaken.parse(json);
+    return { ...head, plan: plan && weeksInPlans(plan) };
+  };
   return { ...app, offer, take, taken };
 }
 

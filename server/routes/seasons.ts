@@ -3,6 +3,8 @@ import { beyondBounds } from '#contract/json/beyondBounds.ts';
 import { mostTakenValues } from '#contract/records/takenPlan.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
 import { takingAsked } from '#contract/season/seasonOffer.ts';
+import type { SentOffer, SentTaken } from '#contract/season/sentSeason.ts';
+import { weeksOnce } from '#contract/season/sentWeeks.ts';
 import { weekIntoDays } from '#reckon/season/weekIntoDays.ts';
 import { readJson } from '#server/guard/readJson.ts';
 import { noQuery } from '#server/guard/readQuery.ts';
@@ -26,7 +28,10 @@ export function seasonRoutes(store: ClubStore, { offer, again, takenUnder, held 
   }
 
   return new Hono()
-    .get('/seasons/:id/plan', noQuery, async (c) => c.json(await offer(c.req.param('id'))))
+    .get('/seasons/:id/plan', noQuery, async (c) => {
+      const { plan, ...beside } = await offer(c.req.param('id'));
+      return c.json({ ...beside, plan: weeksOnce(plan) } satisfies SentOffer);
+    })
     .post('/seasons/:id/taken', noQuery, async (c) => {
       const id = c.req.param('id');
       const asked = asShaped(takingAsked, await readJson(c));
@@ -37,7 +42,8 @@ export function seasonRoutes(store: ClubStore, { offer, again, takenUnder, held 
       return c.json(head, 201);
     })
     .get('/seasons/:id/taken/:number{[0-9]+}', noQuery, async (c) => {
-      return c.json(await takenUnder(c.req.param('id'), Number(c.req.param('number'))));
+      const { plan, ...head } = await takenUnder(c.req.param('id'), Number(c.req.param('number')));
+      return c.json({ ...head, plan: plan && weeksOnce(plan) } satisfies SentTaken);
     })
     .get('/seasons/:id/weeks/:monday', noQuery, async (c) => {
       const { taking } = await week(c.req.param('id'), c.req.param('monday'));

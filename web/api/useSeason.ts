@@ -1,5 +1,7 @@
 import { queryOptions, useMutation, useQuery, useQueryClient, useSuspenseQuery } from '@tanstack/react-query';
 import type { SeasonOffer, TakenSeason } from '#contract/season/seasonOffer.ts';
+import type { SentOffer, SentTaken } from '#contract/season/sentSeason.ts';
+import { weeksInPlans } from '#contract/season/sentWeeks.ts';
 import type { WeekTaking } from '#contract/season/weekTaking.ts';
 import { useToast } from '#web/parts/Toast.tsx';
 import { refreshClub } from './refreshClub.ts';
@@ -15,20 +17,34 @@ export function useSeasonOffer(seasonId: string): SeasonOffer {
   return useSuspenseQuery(seasonOffer(seasonId)).data;
 }
 
-/** For `useSeasonOffer`, and for whoever asks before a screen is there. */
+/**
+ * For `useSeasonOffer`, and for whoever asks before a screen is there. What the query's library would hold against what was there before would be
+ * each plan by itself, and its weeks would be held in common no more.
+ */
 export const seasonOffer = (seasonId: string) =>
   queryOptions({
     queryKey: seasonKey(seasonId),
-    queryFn: ({ signal }) => requestAgain<SeasonOffer>(`${pathOf(seasonId)}/plan`, signal),
+    queryFn: ({ signal }) => requestAgain<SentOffer>(`${pathOf(seasonId)}/plan`, signal),
+    select: offerOf,
+    structuralSharing: false,
   });
+
+const offerOf = ({ plan, ...beside }: SentOffer): SeasonOffer => ({ ...beside, plan: weeksInPlans(plan) });
 
 /** A plan as it was taken, by its number. */
 export function useTakenSeason(seasonId: string, number: number) {
   return useQuery({
     queryKey: ['taken', seasonId, number],
-    queryFn: () => request<TakenSeason>('GET', `${pathOf(seasonId)}/taken/${number}`),
+    queryFn: () => request<SentTaken>('GET', `${pathOf(seasonId)}/taken/${number}`),
+    select: takenOf,
+    structuralSharing: false,
   });
 }
+
+const takenOf = ({ plan, ...head }: SentTaken): TakenSeason => ({
+  ...head,
+  plan: plan && weeksInPlans(plan),
+});
 
 /** Takes the plan as it is now (null), or one that was taken before, as the next number. */
 export function useTakePlan(seasonId: string) {

@@ -1,3 +1,4 @@
+import { monthWord } from '#contract/words/dayWords.ts';
 import { firstThatFits, letters, paint, textWidthPx } from './paint.ts';
 import type { SeasonFrame } from './SeasonScene.ts';
 
@@ -65,7 +66,8 @@ function monthsOver(firstMonday: string, { weekPx, weeks }: SeasonFrame) {
     const atPx = Math.round(((date.getTime() - from) / MS_A_WEEK) * weekPx);
     if (atPx >= weeks * weekPx) break;
     const withYear = months.length === 0 || date.getUTCMonth() === 0;
-    months.push({ atPx, text: (withYear ? yearAndMonth : month).format(date) });
+    const word = monthWord(date.getUTCMonth() + 1);
+    months.push({ atPx, text: withYear ? `${word} ${date.getUTCFullYear()}` : word });
   }
   const standClear = (every: number) =>
     months.every(({ atPx, text }, at) => {
@@ -77,10 +79,6 @@ function monthsOver(firstMonday: string, { weekPx, weeks }: SeasonFrame) {
   const every = [1, 2, 3].find(standClear) ?? 6;
   return months.filter((_, at) => at % every === 0);
 }
-
-// Made once: a browser takes milliseconds to make one.
-const month = new Intl.DateTimeFormat('en-GB', { timeZone: 'UTC', month: 'short' });
-const yearAndMonth = new Intl.DateTimeFormat('en-GB', { timeZone: 'UTC', month: 'short', year: 'numeric' });
 
 /** A name stands left of its post, where the time before the meet is; right of it where there is more room. */
 function named(meets: readonly MeetPost[], { weekPx, weeks }: SeasonFrame) {

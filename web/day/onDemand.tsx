@@ -1,5 +1,4 @@
-import { type ComponentType, Suspense } from 'react';
-import { comesLater } from '#web/parts/comesLater.ts';
+import { onDemand } from '#web/parts/onDemand.tsx';
 
 const panels = {
   plan: () => import('./GroupPlan.tsx').then((m) => m.GroupPlan),
@@ -13,13 +12,3 @@ export const PlaceDetail = onDemand(panels.place);
 export const LogPanel = onDemand(panels.log);
 
 export const allPanels = () => Promise.all(Object.values(panels).map((load) => load()));
-
-/** The page stays in sight while the panel's code comes. */
-function onDemand<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
-  const Panel = comesLater(load);
-  return (props) => (
-    <Suspense>
-      <Panel {...props} />
-    </Suspense>
-  );
-}

@@ -19,6 +19,7 @@ import { DataTable } from '#web/parts/DataTable.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { ClassLines } from '#web/setup/ClassLines.tsx';
+import { classesInSeason } from './classesInSeason.ts';
 import { doneByWeek } from './doneByWeek.ts';
 import { lifterWeekColumns } from './lifterWeekColumns.tsx';
 import { phasesIn } from './phasesIn.ts';
@@ -68,7 +69,7 @@ export function LifterSeasonPage({ season, of }: { season: SeasonView; of: Lifte
           <Link href={`~/lifters/${lifter.id}/meet`}>What the meet may bring, by the log</Link>
         </p>
       </div>
-      <ClassLines ahead={of.classes} />
+      <ClassLines ahead={classesInSeason(club, season, of)} />
       <div className="screen-only">
         <Choice label="Lift" options={liftWords} value={lift} onChange={setLift} />
       </div>

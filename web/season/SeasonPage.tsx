@@ -5,14 +5,11 @@ import type { SeasonOffer } from '#contract/season/seasonOffer.ts';
 import { counted } from '#contract/words/counted.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { comesLater } from '#web/parts/comesLater.ts';
-import { LifterSeasonPage } from './LifterSeasonPage.tsx';
-import { methodWord } from './methodChoices.ts';
+import { methodWord } from './methodWord.ts';
+import { ChangesPart, LifterSeasonPage, TakenPlanPage, WhoPart } from './onDemand.tsx';
 import { SeasonPlanPart } from './SeasonPlanPart.tsx';
 import type { SeasonView } from './SeasonView.ts';
-import { ChangesPart } from './taken/ChangesPart.tsx';
-import { TakenPlanPage } from './taken/TakenPlanPage.tsx';
 import { useSeasonView } from './useSeasonView.ts';
-import { WhoPart } from './who/WhoPart.tsx';
 
 const SeasonPaperPage = comesLater(() =>
   import('./paper/SeasonPaperPage.tsx').then((m) => m.SeasonPaperPage),

@@ -9,13 +9,13 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useLabel } from '#web/parts/useLabel.ts';
 import { GearAheadSection } from './GearAheadSection.tsx';
+import { WeekPanel } from './onDemand.tsx';
 import { phasesIn } from './phasesIn.ts';
 import { SeasonPicture } from './SeasonPicture.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
 import { seasonScene } from './seasonRows.ts';
 import { seasonWideWarnings } from './seasonWideWarnings.ts';
 import { useWeekInAddress } from './useWeekInAddress.ts';
-import { WeekPanel } from './WeekPanel.tsx';
 import { weekNotThere } from './weekNotThere.ts';
 import { weekWords } from './weekWords.ts';
 

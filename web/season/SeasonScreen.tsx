@@ -1,12 +1,13 @@
 import './season.css';
 import { Fragment, type ReactNode } from 'react';
-import { Link, Redirect, Route, Switch } from 'wouter';
+import { Redirect, Route, Switch } from 'wouter';
 import type { Season } from '#contract/records/season.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { comesLater } from '#web/parts/comesLater.ts';
 import { useFetchedAhead } from '#web/parts/useFetchedAhead.ts';
-import { everyMethod } from './methodChoices.ts';
+import { Nothing } from './Nothing.tsx';
 import { newestSeason } from './newestSeason.ts';
+import { allParts } from './onDemand.tsx';
 import { SeasonPage } from './SeasonPage.tsx';
 import { SeasonStart } from './SeasonStart.tsx';
 
@@ -18,7 +19,7 @@ const pages = {
 const NewSeason = comesLater(pages.new);
 const MethodsPage = comesLater(pages.methods);
 const MethodPage = comesLater(pages.method);
-const allPages = () => Promise.all(Object.values(pages).map((load) => load()));
+const allPages = () => Promise.all([allParts(), ...Object.values(pages).map((load) => load())]);
 
 /** Season: the newest that is planned opens first; beside it the others, a new one, and the methods. */
 export function SeasonScreen() {
@@ -38,12 +39,7 @@ export function SeasonScreen() {
       <Route path="/methods">
         <MethodsPage />
       </Route>
-      <Route path="/methods/:value">
-        {({ value }) => {
-          const choice = everyMethod(club).find((one) => one.value === value);
-          return choice ? <MethodPage key={value} choice={choice} /> : <Nothing what="method" />;
-        }}
-      </Route>
+      <Route path="/methods/:value">{({ value }) => <MethodPage key={value} value={value} />}</Route>
       <Route path="/:id/lifter/:of">
         {({ id, of }) => seasonOf(id, (season) => <SeasonPage season={season} part="lifter" of={of} />)}
       </Route>
@@ -57,13 +53,5 @@ export function SeasonScreen() {
         <Nothing what="page" />
       </Route>
     </Switch>
-  );
-}
-
-function Nothing({ what }: { what: 'season' | 'method' | 'page' }) {
-  return (
-    <p>
-      There is no such {what}; it may have been removed. <Link href="/">Season</Link>
-    </p>
   );
 }

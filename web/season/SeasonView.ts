@@ -1,6 +1,5 @@
 import type { Lifter, Restriction } from '#contract/records/lifters.ts';
 import type { Method } from '#contract/records/method.ts';
-import type { ClassAhead } from '#contract/season/classAhead.ts';
 import type { OwnBox, SeasonPlan, SeasonWarning, WeekOfLifter } from '#contract/season/seasonPlan.ts';
 
 /** One lifter in a season, as far as it is shown. */
@@ -11,8 +10,6 @@ export interface LifterSeason {
   ownBoxes: readonly OwnBox[];
   /** Those of the plan, and those of this lifter alone. */
   warnings: readonly SeasonWarning[];
-  /** At meets that are still to come. */
-  classes: readonly ClassAhead[];
   restrictions: readonly Restriction[];
   /** Days on which the coach set something by hand. */
   byHandOn: readonly string[];

@@ -2,6 +2,7 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Method } from '#contract/records/method.ts';
 import type { KeptMethod } from '#contract/records/season.ts';
 import { shippedMethods } from '#contract/season/shipped/shippedMethods.ts';
+import { methodWord } from './methodWord.ts';
 
 /** A way of training that a season can follow; `keptId` null: it comes with the program and is not kept by the club yet. */
 export interface MethodChoice {
@@ -31,12 +32,6 @@ export function methodChoices({ method: kept }: Pick<ClubRecords, 'method'>): Me
       return isNewer ? [{ ...ofShipped(shipped), word: newerWord(shipped) }] : [];
     }),
   ];
-}
-
-export function methodWord({
-  methodDocument: { title, version },
-}: Pick<KeptMethod, 'methodDocument'>): string {
-  return `${title}, version ${version}`;
 }
 
 function newerWord({ title, version }: Method): string {

@@ -1,7 +1,6 @@
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { ClubSeason } from '#contract/season/clubSeason.ts';
 import { nearUntil } from '#contract/season/nearUntil.ts';
-import { classesAhead } from '#reckon/season/classesAhead.ts';
 import { planFor } from './planFor.ts';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
 
@@ -19,11 +18,6 @@ export function viewOfSeason(club: ClubRecords, worked: ClubSeason, today: strin
         plan,
         ownBoxes: one.ownBoxes ?? [],
         warnings: [...plan.warnings, ...one.warnings],
-        classes: classesAhead(
-          club,
-          club.seasonEntry.filter(({ id }) => id === one.entryId),
-          today,
-        ),
         restrictions: club.restriction.filter(({ lifterId }) => lifterId === one.lifterId),
         byHandOn: one.plan === null ? [] : plans[one.plan]!.byHand.map(({ date }) => date),
       },

@@ -7,13 +7,20 @@ import { useClub } from '#web/api/useClub.ts';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { everyMethod, type MethodChoice } from '../methodChoices.ts';
+import { Nothing } from '../Nothing.tsx';
 import { MethodBeside } from './MethodBeside.tsx';
 import { MethodForm } from './MethodForm.tsx';
 import { ownCopy } from './ownCopy.ts';
 import { PhaseWeeks } from './PhaseWeeks.tsx';
 
-/** One version of a method: whom it suits, its phases with their weeks as rows, and beside another version what differs. */
-export function MethodPage({ choice }: { choice: MethodChoice }) {
+/** One version of a method, by its value in the address. */
+export function MethodPage({ value }: { value: string }) {
+  const choice = everyMethod(useClub()).find((one) => one.value === value);
+  return choice ? <Shown choice={choice} /> : <Nothing what="method" />;
+}
+
+/** Whom it suits, its phases with their weeks as rows, and beside another version what differs. */
+function Shown({ choice }: { choice: MethodChoice }) {
   const { method } = choice;
   const club = useClub();
   const twin = twinSentence(club, choice.keptId);

@@ -7,6 +7,7 @@ import { shortDate } from '#contract/words/dayWords.ts';
 import { liftWords } from '#contract/words/liftWords.ts';
 import { percent } from '#contract/words/percent.ts';
 import type { MassUnit } from '#contract/words/viewUnits.ts';
+import { useClub } from '#web/api/useClub.ts';
 import { useStrengthAhead } from '#web/api/useWeeksAhead.ts';
 import { PhaseSwatch } from '#web/charts/PhaseSwatch.tsx';
 import { SeasonHead } from '#web/charts/SeasonHead.tsx';
@@ -16,6 +17,7 @@ import { useUnits } from '#web/parts/ViewUnits.tsx';
 import { type FittedPage, FittedPages } from '#web/print/FittedPages.tsx';
 import { useFitting } from '#web/print/useFitting.ts';
 import { ClassLines } from '#web/setup/ClassLines.tsx';
+import { classesInSeason } from '../classesInSeason.ts';
 import type { LifterSeason, SeasonView } from '../SeasonView.ts';
 import { awayOf, seasonScene } from '../seasonRows.ts';
 import { type WeekShares, weekShares } from '../weekShares.ts';
@@ -35,6 +37,7 @@ export function LifterPages(props: SeasonPaper) {
 
 function LifterPage(props: SeasonPaper & FittedPage<WeekOfLifter>) {
   const { season, of, rows: weeks, paper } = props;
+  const club = useClub();
   const page = useFitting<HTMLElement>(0, props.onTooFull);
   const scene = seasonScene({ ...season, lifters: [of] }, null);
   const frame = {
@@ -54,7 +57,7 @@ function LifterPage(props: SeasonPaper & FittedPage<WeekOfLifter>) {
       aria-label={`Season of ${of.lifter.name}, page ${props.page}`}
     >
       <SeasonPaperHead {...props} title={of.lifter.name} />
-      {props.page === 1 && <ClassLines ahead={of.classes} />}
+      {props.page === 1 && <ClassLines ahead={classesInSeason(club, season, of)} />}
       <SeasonHead firstMonday={scene.mondays[0]!} meets={scene.meets} frame={frame} />
       <SeasonRow row={scene.rows[0]!} frame={frame} />
       {props.page === 1 && <StrengthOnPaper {...{ season, of, scene }} wideMm={wideMm[paper]} />}

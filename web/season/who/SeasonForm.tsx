@@ -7,7 +7,7 @@ import { RecordForm } from '#web/parts/RecordForm.tsx';
 import { SelectField } from '#web/parts/SelectField.tsx';
 import { TextField } from '#web/parts/TextField.tsx';
 import { useRecordFields } from '#web/parts/useRecordFields.ts';
-import { methodWord } from '../methodChoices.ts';
+import { methodWord } from '../methodWord.ts';
 
 const labels = { title: 'Title', methodId: 'Method', fromOn: 'First day', note: 'Note' };
 

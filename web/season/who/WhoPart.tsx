@@ -10,7 +10,7 @@ import { firstAndMore } from '#contract/words/firstAndMore.ts';
 import { useClub } from '#web/api/useClub.ts';
 import { type Column, DataTable } from '#web/parts/DataTable.tsx';
 import { AbsenceForm } from '#web/setup/AbsenceForm.tsx';
-import { methodWord } from '../methodChoices.ts';
+import { methodWord } from '../methodWord.ts';
 import type { SeasonView } from '../SeasonView.ts';
 import { AddLifters } from './AddLifters.tsx';
 import { EntryForm } from './EntryForm.tsx';
