@@ -21,15 +21,15 @@ import { WholeFields } from './WholeFields.tsx';
  * All that a method says, one phase and one day in view at a time; what is wrong stands beside its field and on top. Saved, it is the
  * next version, or, `isNew`, the first of a method of its own.
  */
-export function MethodForm(props: { method: Method; isNew: boolean; onLeave: () => void }) {
-  const { method, isNew, onLeave } = props;
+export function MethodForm(props: { page: string; method: Method; isNew: boolean; onLeave: () => void }) {
+  const { page, method, isNew, onLeave } = props;
   const { method: kept } = useClub();
   const today = localToday(useClubSettings().timeZone);
   const records = useRecords('method');
   const [, go] = useLocation();
   const place = useRef<HTMLDivElement>(null);
   const [asksToLeave, setAsksToLeave] = useState(false);
-  const { draft, change, takeBack, turns } = useDraft(method);
+  const { draft, change, takeBack, turns } = useDraft(page, method);
   const judged = judgedMethod(draft);
   const problems = 'problems' in judged ? judged.problems : [];
   const inView = useInView(draft, problems, place);

@@ -10,6 +10,7 @@ import { everyMethod, type MethodChoice } from '../methodChoices.ts';
 import { Nothing } from '../Nothing.tsx';
 import { MethodBeside } from './MethodBeside.tsx';
 import { MethodForm } from './MethodForm.tsx';
+import { openDraft, setOpenDraft } from './openDrafts.ts';
 import { ownCopy } from './ownCopy.ts';
 import { PhaseWeeks } from './PhaseWeeks.tsx';
 
@@ -27,7 +28,11 @@ function Shown({ choice }: { choice: MethodChoice }) {
   const choices = everyMethod(club);
   const others = choices.filter(({ value }) => value !== choice.value);
   const every = choices.map((one) => one.method);
-  const [editing, setEditing] = useState<Method | null>(null);
+  const [editing, setEditing] = useState<Method | null>(openDraft(choice.value)?.first ?? null);
+  const leave = () => {
+    setOpenDraft(choice.value, null);
+    setEditing(null);
+  };
   const [withAsked, setWith] = useInAddress('with');
   const other = others.find(({ value }) => value === withAsked);
   return (
@@ -48,7 +53,7 @@ function Shown({ choice }: { choice: MethodChoice }) {
         <p className="small quiet">Made on {dateText(method.madeOn)}.</p>
       </div>
       {editing !== null ? (
-        <MethodForm method={editing} isNew={editing.id !== method.id} onLeave={() => setEditing(null)} />
+        <MethodForm page={choice.value} method={editing} isNew={editing.id !== method.id} onLeave={leave} />
       ) : (
         <div className="row screen-only">
           <button type="button" className="strong" onClick={() => setEditing(method)}>

@@ -1,12 +1,15 @@
-import { useRef, useState } from 'react';
-import { changed, type DraftSteps, takenBack } from './draftSteps.ts';
+import { useEffect, useRef, useState } from 'react';
+import type { Method } from '#contract/records/method.ts';
+import { changed, takenBack } from './draftSteps.ts';
+import { openDraft, setOpenDraft } from './openDrafts.ts';
 
-/** A document as it is being changed, and the way back step by step. What is typed in one field is one step. */
-export function useDraft<Document>(first: Document) {
-  const [steps, setSteps] = useState<DraftSteps<Document>>({ draft: first, past: [] });
+/** A method as it is being changed on a page, and the way back step by step. What is typed in one field is one step. Begun before, it goes on. */
+export function useDraft(page: string, first: Method) {
+  const [steps, setSteps] = useState(openDraft(page)?.steps ?? { draft: first, past: [] });
+  useEffect(() => setOpenDraft(page, { first, steps }), [page, first, steps]);
   const [turns, setTurns] = useState(0);
   const typedIn = useRef<Element | null>(null);
-  const change = (next: Document) => {
+  const change = (next: Method) => {
     const { activeElement } = document;
     const field = activeElement?.matches('textarea, input:not([type=checkbox], [type=radio])')
       ? activeElement
