@@ -10,7 +10,7 @@ const club = millraceClub('2026-11-25');
 const { planDocument: kept, lift } = club.comparison[0]!;
 
 test('the comparison of the invented club is what the program plans for those lifters and that seed', async () => {
-  const asked = askedPlan(club, [], [], {
+  const asked = await askedPlan(club, [], [], {
     ways: kept.ways,
     startsOn: kept.startsOn,
     weeks: kept.weeks,

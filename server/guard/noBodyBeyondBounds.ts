@@ -31,7 +31,12 @@ function limitOf(mostMb: number) {
     const { raw } = c.req;
     if (raw.body !== null) {
       // Fetch, 5.4: a body that is a stream is sent while it comes. The types of the browser do not know that yet.
-      const counted = { body: raw.body.pipeThrough(upTo(mostBytes, message)), duplex: 'half' };
+      const counted = {
+        body: raw.body.pipeThrough(upTo(mostBytes, message)),
+        duplex: 'half',
+        // A body that is still coming cannot outlive its page.
+        keepalive: false,
+      };
       c.req.raw = new Request(raw, counted);
     }
     return next();
