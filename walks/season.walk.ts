@@ -171,7 +171,7 @@ test('a group is set by hand and put back, and a method is changed in a figure, 
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(week.getByText(/Speed bench press\. set by hand/)).toHaveCount(0);
 
-  await page.getByRole('link', { name: /, version 1$/ }).click();
+  await page.getByRole('link', { name: /, version 2$/ }).click();
   await page.getByRole('button', { name: 'Change it', exact: true }).click();
   await page.getByLabel('Phase', { exact: true }).selectOption('Speed waves');
   const least = page.getByLabel('At least');
@@ -185,7 +185,7 @@ test('a group is set by hand and put back, and a method is changed in a figure, 
   await least.fill('6');
   await expect(toRight).toHaveCount(0);
   await page.getByRole('button', { name: 'Keep as the next version' }).click();
-  await expect(page.getByRole('heading', { level: 1, name: /, version 2$/ })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
   await page.getByLabel('Beside another').selectOption({ index: 1 });
   const differs = page.getByRole('table', { name: /^What differs from/ });
   await expect(differs.getByRole('row', { name: 'Speed waves, weeks at least 3 6' })).toBeVisible();
@@ -199,14 +199,14 @@ test('a group is set by hand and put back, and a method is changed in a figure, 
   await expect(page.getByRole('alert')).toContainText('day of the week is 8; it must be at most 7.');
   method.phases[0].days[0].weekday = 2;
   await page.getByLabel('Read a method').setInputFiles(fileOf(method));
-  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1, name: /, version 4$/ })).toBeVisible();
 });
 
 test('the phases of a method and its speeds are changed on its page: copied, moved, of another length, told at once where they do not go together', async ({
   page,
 }) => {
   await page.goto('/season/methods');
-  const first = page.getByRole('link', { name: /, version 1$/ }).first();
+  const first = page.getByRole('link', { name: /, version 2$/ }).first();
   await first.click();
   const saved = await page.getByRole('link', { name: 'Save as a file' }).getAttribute('href');
   const method = JSON.parse(decodeURIComponent(saved!.slice(saved!.indexOf(',') + 1)));
@@ -214,7 +214,7 @@ test('the phases of a method and its speeds are changed on its page: copied, mov
   phase.days[0].groups[0].aim = { by: 'speed', zones: [{ fromMps: 0.6, toMps: 0.8 }], of: 'firstRep' };
   await page.goto('/season/methods');
   await page.getByLabel('Read a method').setInputFiles(fileOf(method));
-  await expect(page.getByRole('heading', { level: 1, name: /, version 2$/ })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
 
   await page.getByRole('button', { name: 'Change it', exact: true }).click();
   const group = phase.days[0].groups[0].title;
@@ -256,21 +256,21 @@ test('the phases of a method and its speeds are changed on its page: copied, mov
   await eachSizeAndLight(page);
   await page.setViewportSize({ width: 1440, height: 900 });
   await page.getByRole('button', { name: 'Keep as the next version' }).click();
-  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1, name: /, version 4$/ })).toBeVisible();
   const titles = page.getByRole('heading', { level: 2 });
   await expect(titles.nth(2)).toHaveText('Speed again');
   const weeks = page.getByRole('table', { name: 'Weeks of Speed again' });
   await expect(weeks.getByRole('row', { name: /^\d / })).toHaveCount(2);
   await expect(weeks.getByText(/0\.65 to 0\.8/).first()).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByRole('heading', { level: 1, name: /, version 3$/ })).toHaveCount(0);
+  await expect(page.getByRole('heading', { level: 1, name: /, version 4$/ })).toHaveCount(0);
 });
 
 test('a shipped method copied as one of the own gets a longer phase, a day, a group and a step of bands, goes out and in as a file, and a season follows it', async ({
   page,
 }) => {
   await page.goto('/season/methods');
-  await page.getByRole('link', { name: 'Equipped, with bands (comes with the program)' }).click();
+  await page.getByRole('link', { name: 'Equipped, with bands, version 2' }).click();
   await page.getByRole('button', { name: 'Copy it as your own' }).click();
   const title = page.getByLabel('Title', { exact: true });
   await title.fill('Our waves');
