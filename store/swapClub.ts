@@ -58,13 +58,15 @@ async function isAloneIn(db: Kysely<Tables>, clubId: string): Promise<boolean> {
     const log = sql.id(schema, 'loggedSet');
     return sql`exists (select 1 from ${log} where "clubId" < ${clubId}) or exists (select 1 from ${log} where "clubId" > ${clubId})`;
   };
-  const columns = (schema: string) =>
-    sql`(select group_concat(name) from pragma_table_info('loggedSet', ${schema}))`;
   const { rows } = await sql<{ isAlone: number }>`
-    select not (${ofOthers('main')} or ${ofOthers('beside')}) and ${columns('main')} = ${columns('beside')} as "isAlone"`.execute(
+    select not (${ofOthers('main')} or ${ofOthers('beside')}) and ${columnsIn('main')} = ${columnsIn('beside')} as "isAlone"`.execute(
     db,
   );
   return rows[0]!.isAlone === 1;
+}
+
+function columnsIn(schema: string) {
+  return sql`(select group_concat(name) from pragma_table_info('loggedSet', ${schema}))`;
 }
 
 const prescriptionColumns = ['id', 'dayId', 'number', 'solvedAt', 'document'] as const satisfies Exclude<

@@ -4,8 +4,6 @@ import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Comparison } from '#contract/records/comparison.ts';
 import type { Day } from '#contract/records/day.ts';
 import type { Equipment } from '#contract/records/lift.ts';
-import type { LoggedSet } from '#contract/records/loggedSet.ts';
-import type { Long } from '#contract/records/long.ts';
 import type { StrengthEstimate } from '#contract/strength/strengthEstimate.ts';
 import type { AnewAsked } from '#reckon/strength/believeAnew.ts';
 import type { LiftOnDay } from '#reckon/strength/estimateLift.ts';
@@ -37,22 +35,7 @@ interface OfCopy {
   copy: CopyFile;
 }
 
-/** The club with the gear that its log names, and the log itself, which is not held: it is gone through day by day, as it stands while `use` lasts. */
-async function overClub<Result>(
-  door: ClubDoor,
-  throughDoor: Workplace['throughDoor'],
-  use: (club: { records: ClubRecords; log: Long<LoggedSet>; count: number }) => Promise<Result>,
-): Promise<Result> {
-  const { withFormer } = await import('#contract/archive/withFormer.ts');
-  return throughDoor(door, async (store) => {
-    const { counts } = await store.look();
-    return store.snapshot(({ records, sets, former }) =>
-      use({ records: withFormer(records, former), log: sets, count: counts.sets }),
-    );
-  });
-}
-
-/** The same with the log at once, for what goes through it again and again. */
+/** The club with the gear that its log names, and the log at once, for what goes through it again and again. */
 async function wholeClub(door: ClubDoor, throughDoor: Workplace['throughDoor']) {
   const { clubWithFormerGear } = await import('./clubWithFormerGear.ts');
   return throughDoor(door, (store) => clubWithFormerGear(store));
@@ -193,8 +176,11 @@ export const work = jobTable({
       ) => {
         const { clubEvidence } = await import('#reckon/evidence/clubEvidence.ts');
         const { ofLabel } = await import('#reckon/evidence/ofLabel.ts');
-        return overClub(door, throughDoor, ({ records, log, count }) =>
-          clubEvidence(label === null ? records : ofLabel(records, label), { sets: log, count }, tell),
+        const { overClub } = await import('./overClub.ts');
+        return throughDoor(door, (store) =>
+          overClub(store, ({ records, log, count }) =>
+            clubEvidence(label === null ? records : ofLabel(records, label), { sets: log, count }, tell),
+          ),
         );
       },
     },
@@ -222,8 +208,11 @@ export const work = jobTable({
       ) => {
         const { plannedComparison } = await import('#reckon/comparison/plannedComparison.ts');
         const { door, estimates, wish, seed, plays } = asked;
-        return overClub(door, throughDoor, ({ records, log }) =>
-          plannedComparison(records, log, estimates, wish, seed, plays, tell),
+        const { overClub } = await import('./overClub.ts');
+        return throughDoor(door, (store) =>
+          overClub(store, ({ records, log }) =>
+            plannedComparison(records, log, estimates, wish, seed, plays, tell),
+          ),
         );
       },
     },
@@ -241,8 +230,9 @@ export const work = jobTable({
       ) => {
         const { toldComparison } = await import('#reckon/comparison/toldComparison.ts');
         const { door, estimates, comparison, today } = asked;
-        return overClub(door, throughDoor, ({ records, log }) =>
-          toldComparison(records, log, estimates, comparison, today),
+        const { overClub } = await import('./overClub.ts');
+        return throughDoor(door, (store) =>
+          overClub(store, ({ records, log }) => toldComparison(records, log, estimates, comparison, today)),
         );
       },
     },
