@@ -28,14 +28,15 @@ it('keeps other days, and other works, apart', () => {
   expect(gearWarningSentences([reach('Ada', 0), reach('Ada', 0, later)])).toHaveLength(2);
 });
 
+const box = (heightM: number): GearWarning => ({
+  code: 'noBox',
+  ...onDays,
+  title: 'Speed squat',
+  heightM,
+  nearestM: null,
+});
+
 it('names every box that is asked of a club without any in one sentence', () => {
-  const box = (heightM: number): GearWarning => ({
-    code: 'noBox',
-    ...onDays,
-    title: 'Speed squat',
-    heightM,
-    nearestM: null,
-  });
   expect(gearWarningSentences([box(0.39), box(0.34), box(0.39)])).toEqual([
     expect.stringMatching(/^The club has no box; Speed squat, .* asks for boxes of 34 cm, 39 cm\. Add /),
   ]);

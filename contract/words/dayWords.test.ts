@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dateText } from './dateText.ts';
 import { longDate, monthWord, shortDate, weekdayWord } from './dayWords.ts';

@@ -194,16 +194,23 @@ describe('differences from a plan that was taken', () => {
   });
 });
 
-describe('own boxes', () => {
-  const boxOf = (of: ClubSeason, lifterId: string) =>
-    of.lifters
-      .find((one) => one.lifterId === lifterId)!
-      .ownBoxes!.find(({ aboveParallelM }) => aboveParallelM === 0)!;
-  const oneBox = (heightM: number): ClubRecords => ({
-    ...club,
-    box: [{ ...club.box[0]!, sort: 'box', heightM, pieces: 2 }],
-  });
+const farOff = (records: ClubRecords) =>
+  early(records).lifters.flatMap(({ lifterId, warnings }) =>
+    warnings.flatMap((one) =>
+      one.code === 'boxFarOff' && one.aboveParallelM === 0 ? [[lifterId, seasonWarningSentence(one)]] : [],
+    ),
+  );
 
+const boxOf = (of: ClubSeason, lifterId: string) =>
+  of.lifters
+    .find((one) => one.lifterId === lifterId)!
+    .ownBoxes!.find(({ aboveParallelM }) => aboveParallelM === 0)!;
+const oneBox = (heightM: number): ClubRecords => ({
+  ...club,
+  box: [{ ...club.box[0]!, sort: 'box', heightM, pieces: 2 }],
+});
+
+describe('own boxes', () => {
   it('that the club buys change the days of those who get another, and the plan says why', () => {
     const before = early(oneBox(0.36));
     const higher = { ...club.box[0]!, id: 'higher', sort: 'box' as const, heightM: 0.44, pieces: 1 };
@@ -224,14 +231,6 @@ describe('own boxes', () => {
   });
 
   it('far from where they should be are told with what mends it, near ones are not', () => {
-    const farOff = (records: ClubRecords) =>
-      early(records).lifters.flatMap(({ lifterId, warnings }) =>
-        warnings.flatMap((one) =>
-          one.code === 'boxFarOff' && one.aboveParallelM === 0
-            ? [[lifterId, seasonWarningSentence(one)]]
-            : [],
-        ),
-      );
     expect(farOff(club)).toEqual([]);
     const only = Object.fromEntries(farOff(oneBox(0.36)));
     for (const { lifterId } of season.lifters) {

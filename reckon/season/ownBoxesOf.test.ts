@@ -43,6 +43,8 @@ const anyGear = fc
   ]);
 const anyDepth = fc.integer({ min: -15, max: 30 }).map((cm) => cm / 100);
 
+const wanted = (records: HeightRecords) => ownBoxesOf(records, [], 'one', [0, 0.05], TODAY);
+
 describe('the own box of a lifter', () => {
   it('is one that the Day screen builds, and brings the bar nearest to the depth that is asked for', () => {
     fc.assert(
@@ -63,7 +65,6 @@ describe('the own box of a lifter', () => {
   });
 
   it('is worked back from a box that was measured with the lifter, and estimated or assumed before', () => {
-    const wanted = (records: HeightRecords) => ownBoxesOf(records, [], 'one', [0, 0.05], TODAY);
     // On 40 cm the bar is 3 cm above the free bottom, so that 37 cm is parallel.
     const measured = [heights({ way: 'free', heightM: null }, 0.9), heights(box(0.4), 0.93)];
     expect(wanted(stature(1.8, measured))).toEqual([

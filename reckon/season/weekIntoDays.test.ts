@@ -132,23 +132,23 @@ describe('a week that is taken', () => {
   });
 });
 
-describe('own boxes in a week that is taken', () => {
-  const squatIn = (days: readonly Day[]): Group =>
-    days.flatMap(({ groups }) => groups).find(({ planned }) => planned?.askedId === 'speed-squat')!;
-  const boxesIn = (group: Group) =>
-    new Map(group.places.map((place) => [place.lifterId, startOf(group, place).heightM]));
-  /** The season as it is once the club has one box alone. */
-  const onlyBox = (heightM: number) =>
-    early({ ...whole, box: [{ ...whole.box[0]!, sort: 'box', heightM, pieces: 2 }] });
-  const inHand = (days: Day[], lifterId: string, heightM: number) =>
-    withGroup(days, 'speed-squat', (day, at) => {
-      const group = day.groups[at]!;
-      const places = group.places.map((place) =>
-        place.lifterId === lifterId ? { ...place, start: { way: 'box' as const, heightM } } : place,
-      );
-      return { ...day, groups: day.groups.with(at, { ...group, places }) };
-    });
+const squatIn = (days: readonly Day[]): Group =>
+  days.flatMap(({ groups }) => groups).find(({ planned }) => planned?.askedId === 'speed-squat')!;
+const boxesIn = (group: Group) =>
+  new Map(group.places.map((place) => [place.lifterId, startOf(group, place).heightM]));
+/** The season as it is once the club has one box alone. */
+const onlyBox = (heightM: number) =>
+  early({ ...whole, box: [{ ...whole.box[0]!, sort: 'box', heightM, pieces: 2 }] });
+const inHand = (days: Day[], lifterId: string, heightM: number) =>
+  withGroup(days, 'speed-squat', (day, at) => {
+    const group = day.groups[at]!;
+    const places = group.places.map((place) =>
+      place.lifterId === lifterId ? { ...place, start: { way: 'box' as const, heightM } } : place,
+    );
+    return { ...day, groups: day.groups.with(at, { ...group, places }) };
+  });
 
+describe('own boxes in a week that is taken', () => {
   it('stand at each place as the season has them, and each is one that the club builds', () => {
     const group = squatIn(first.days);
     const built = boxHeights(whole.box);

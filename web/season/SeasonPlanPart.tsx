@@ -9,7 +9,6 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { useInAddress } from '#web/parts/useInAddress.ts';
 import { useLabel } from '#web/parts/useLabel.ts';
 import { GearAheadSection } from './GearAheadSection.tsx';
-import { WeekPanel } from './onDemand.tsx';
 import { phasesIn } from './phasesIn.ts';
 import { SeasonPicture } from './SeasonPicture.tsx';
 import type { LifterSeason, SeasonView } from './SeasonView.ts';
@@ -17,6 +16,7 @@ import { seasonScene } from './seasonRows.ts';
 import { seasonWideWarnings } from './seasonWideWarnings.ts';
 import { useWeekInAddress } from './useWeekInAddress.ts';
 import { weekNotThere } from './weekNotThere.ts';
+import { WeekPanel } from './weekOnDemand.tsx';
 import { weekWords } from './weekWords.ts';
 
 /** The whole season as a picture, what is to be looked at in it, and the week that is open. `isKept`: it is one that was taken, and only looked at. */

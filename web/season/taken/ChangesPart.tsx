@@ -1,13 +1,12 @@
 import { Fragment } from 'react';
 import { Link } from 'wouter';
-import { dateAt } from '#contract/calendar/dateAt.ts';
 import { reasonSentence, weekDifferenceSentences } from '#contract/season/differenceSentences.ts';
 import type { LifterDifference } from '#contract/season/planDifferences.ts';
-import type { SeasonOffer, TakenHead } from '#contract/season/seasonOffer.ts';
+import type { SeasonOffer } from '#contract/season/seasonOffer.ts';
 import { counted } from '#contract/words/counted.ts';
-import { dateText } from '#contract/words/dateText.ts';
-import { useClub, useClubSettings } from '#web/api/useClub.ts';
+import { useClub } from '#web/api/useClub.ts';
 import { useTakePlan } from '#web/api/useSeason.ts';
+import { TakenWhen } from './TakenWhen.tsx';
 
 /** What differs from the plan that holds, lifter by lifter and why, before it is taken; and every plan that was taken. */
 export function ChangesPart({ offer }: { offer: SeasonOffer }) {
@@ -73,12 +72,6 @@ export function ChangesPart({ offer }: { offer: SeasonOffer }) {
       )}
     </div>
   );
-}
-
-/** ", taken on 30 Nov 2026 by Ida". */
-export function TakenWhen({ head: { takenAt, takenBy } }: { head: TakenHead }) {
-  const { timeZone } = useClubSettings();
-  return `, taken on ${dateText(dateAt(new Date(takenAt), timeZone))}${takenBy === null ? '' : ` by ${takenBy}`}`;
 }
 
 /** How many weeks are told before the rest is asked for. */

@@ -3,7 +3,7 @@ import { useClub } from '#web/api/useClub.ts';
 import { useTakenSeason, useTakePlan } from '#web/api/useSeason.ts';
 import { SeasonPlanPart } from '../SeasonPlanPart.tsx';
 import { viewOfSeason } from '../viewOfSeason.ts';
-import { TakenWhen } from './ChangesPart.tsx';
+import { TakenWhen } from './TakenWhen.tsx';
 
 /** A plan as it was taken, to look at and to take again. */
 export function TakenPlanPage(props: { seasonId: string; number: number; today: string; isLast: boolean }) {
