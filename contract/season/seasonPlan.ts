@@ -189,6 +189,8 @@ export const seasonWarning = z.discriminatedUnion('code', [
   z.strictObject({ code: z.literal('meetLeftOut'), title: z.string(), date: localDate }),
   /** Bands differ by strength, and how strong this lifter is is not known: those below the first level have them. */
   z.strictObject({ code: z.literal('levelUnknown'), lift }),
+  /** Somebody under 18 has heavy singles or bands on days ahead; the first of them, and how old they are then. */
+  z.strictObject({ code: z.literal('minor'), age: z.number(), days: z.number(), from: localDate }),
   /** The lifter's own box is far from where it should be: the club has none nearer. */
   ownBox.extend({ code: z.literal('boxFarOff') }),
   /** Days on which the plan has a lift in which the lifter is held to less; null: until further notice. */

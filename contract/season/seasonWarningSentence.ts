@@ -50,6 +50,10 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
       return `${warning.title} on ${longDate(warning.date)} is not planned for: a meet must be after the first day of the season, within two years, and on a day of its own. Change the meet or the season.`;
     case 'levelUnknown':
       return `How strong this lifter is in the ${liftWord(warning.lift)} is not known, so the bands are those for the least strong. Enter a best and a body mass.`;
+    case 'minor': {
+      const { age, days, from } = warning;
+      return `${age} years old, with heavy singles or bands on ${counted(days, 'day')} from ${shortDate(from)} on: a qualified coach decides and stays beside the lifter; local rules for minors come first. Leave groups out by hand, or follow a method without them.`;
+    }
     case 'boxFarOff':
       return boxFarOffSentence(warning, 'cm');
     case 'restricted': {

@@ -1,5 +1,7 @@
+import { ageOn } from '#contract/calendar/ageOn.ts';
 import { boxHeights } from '#contract/day/boxHeights.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
+import { adultAge } from '#contract/records/comparisonPlan.ts';
 import { lift as anyLift, type Lift, type Start } from '#contract/records/lift.ts';
 import { holdsOn, type Restriction } from '#contract/records/lifters.ts';
 import type { Method, StartAsked } from '#contract/records/method.ts';
@@ -211,12 +213,33 @@ function ownWarnings(
   lifter: OneLifter,
   today: string,
 ): SeasonWarning[] {
-  return anyLift.options.flatMap((lift): SeasonWarning[] => [
+  const ofLifts = anyLift.options.flatMap((lift): SeasonWarning[] => [
     ...(lifter.timesBodyMass[lift] === null && hasLevels(method, lift)
       ? [{ code: 'levelUnknown' as const, lift }]
       : []),
     ...restrictedDays(records, plan, lifter, lift, today),
   ]);
+  return [...ofMinor(records, plan, lifter, today), ...ofLifts];
+}
+
+/** Days ahead on which somebody is under age and has what the usual cautions are for: heavy singles, or bands under load. */
+function ofMinor(
+  records: Pick<ClubRecords, 'lifter'>,
+  { weeks }: SeasonPlan,
+  lifter: OneLifter,
+  today: string,
+): SeasonWarning[] {
+  const { bornOn } = recordById(records, 'lifter', lifter.lifterId);
+  if (bornOn === null) return [];
+  const dates = weeks
+    .flatMap(({ days }) => days)
+    .filter(({ date }) => date >= today && ageOn(bornOn, date) < adultAge)
+    .filter((day) =>
+      groupsFor(day, lifter).some(({ work, bandShare }) => work === 'maximal' || (bandShare ?? 0) > 0),
+    )
+    .map(({ date }) => date);
+  const [from] = dates;
+  return from === undefined ? [] : [{ code: 'minor', age: ageOn(bornOn, from), days: dates.length, from }];
 }
 
 function hasLevels({ phases }: Method, lift: Lift): boolean {
