@@ -118,7 +118,7 @@ test('from an empty club to six lifters with a season, its next week on the Day 
   await hand.follow('Rack sheets');
   for (const [name] of people) await expect(page.getByText(name).first()).toBeVisible();
 
-  await hand.follow('Day', 'Places');
+  await hand.follow('Season', 'Places');
   await hand.follow('In your calendar');
   const url = await page.locator('#calendar code').first().textContent();
   const calendar = await (await page.request.get(url!)).text();

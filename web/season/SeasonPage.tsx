@@ -62,6 +62,7 @@ export function SeasonPage(props: { season: Season; part: string | undefined; of
         <p className="row base screen-only">
           {method && <Link href={`/methods/${method.id}`}>{methodWord(method)}</Link>}
           <Link href={`/${kept.id}/paper`}>On paper</Link>
+          <Link href="~/gear/club#calendar">In your calendar</Link>
           <Link href="~/comparison">Two ways compared</Link>
           <Link href="/new" className="button">
             New season
