@@ -59,7 +59,7 @@ export function SeasonPage(props: { season: Season; part: string | undefined; of
             </nav>
           )}
         </div>
-        <p className="row base screen-only">
+        <div className="row base screen-only">
           {method && <Link href={`/methods/${method.id}`}>{methodWord(method)}</Link>}
           <Link href={`/${kept.id}/paper`}>On paper</Link>
           <Link href="~/gear/club#calendar">In your calendar</Link>
@@ -67,7 +67,7 @@ export function SeasonPage(props: { season: Season; part: string | undefined; of
           <Link href="/new" className="button">
             New season
           </Link>
-        </p>
+        </div>
       </div>
       <nav className="season-parts screen-only" aria-label="Of this season">
         {parts.map(({ id, word }) => (
