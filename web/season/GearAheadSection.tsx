@@ -21,8 +21,9 @@ export function GearAheadSection() {
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
-          <p className="screen-only">
-            <Link href="~/gear/racks">Racks and hookups</Link> <Link href="~/gear">Bands</Link>{' '}
+          <p className="row screen-only">
+            <Link href="~/gear/racks">Racks and hookups</Link>
+            <Link href="~/gear">Bands</Link>
             <Link href="~/gear/boxes">Boxes and mats</Link>
           </p>
         </>
