@@ -55,6 +55,15 @@ const daysOfIlse = (of: ClubSeason, isWanted: (date: string) => boolean) =>
 const cell = ({ lifterId, date, askedId }: { lifterId: string | null; date: string; askedId: string }) =>
   `${lifterId} ${date} ${askedId}`;
 
+/** What is told of one lifter's age, had they been born then. */
+const minorTold = (bornOn: string | null) =>
+  early({
+    ...club,
+    lifter: club.lifter.map((one) => (one.id === 'lifter-lars' ? { ...one, bornOn } : one)),
+  })
+    .lifters.find(({ lifterId }) => lifterId === 'lifter-lars')!
+    .warnings.filter(({ code }) => code === 'minor');
+
 describe('a season of the club', () => {
   it('has a whole plan for everybody, one for all of whom the same is asked', () => {
     expect(shape.parse(season)).toEqual(season);
@@ -104,22 +113,15 @@ describe('a season of the club', () => {
   });
 
   it('tells of heavy singles and bands for somebody under 18, up to the birthday, and of nobody older', () => {
-    const told = (bornOn: string | null) =>
-      early({
-        ...club,
-        lifter: club.lifter.map((one) => (one.id === 'lifter-lars' ? { ...one, bornOn } : one)),
-      })
-        .lifters.find(({ lifterId }) => lifterId === 'lifter-lars')!
-        .warnings.filter(({ code }) => code === 'minor');
     // Bands on Thursday and Saturday, a heavy single on Monday; the bands of the next Thursday are of the birthday.
-    expect(told('2008-12-03').map(seasonWarningSentence)).toEqual([
+    expect(minorTold('2008-12-03').map(seasonWarningSentence)).toEqual([
       expect.stringMatching(
         /^17 years old, with heavy singles or bands on 3 days from Thu 26 Nov on: a qualified coach/,
       ),
     ]);
-    expect(told('2012-01-01')).toMatchObject([{ age: 14 }]);
-    expect(told('2008-11-25')).toEqual([]);
-    expect(told(null)).toEqual([]);
+    expect(minorTold('2012-01-01')).toMatchObject([{ age: 14 }]);
+    expect(minorTold('2008-11-25')).toEqual([]);
+    expect(minorTold(null)).toEqual([]);
   });
 
   it('gives bands by strength: the strongest level that a lifter reaches', () => {
