@@ -10,6 +10,7 @@ import { bareLoad } from '#core/load/bareLoad.ts';
 import { compileLoad } from '#core/load/compileLoad.ts';
 import type { Load } from '#core/load/Load.ts';
 import { meanBodyShare } from '#core/load/meanBodyShare.ts';
+import { grouped } from '#core/numeric/grouped.ts';
 import { normalQuantile } from '#core/numeric/normal.ts';
 import { ascend, COARSE } from '#core/rep/ascend.ts';
 import type { Capability } from '#core/rep/Capability.ts';
@@ -281,7 +282,7 @@ export function simulateLifter(seed: number, lift: Lift, weeks: number): Simulat
 
 /** Alike sets of a day share part of the error of their speeds. */
 function blurSpeeds(sets: SetEvidence[], t4: () => number): void {
-  const groups = groupBy(sets, keyOf);
+  const groups = grouped(sets, keyOf);
   for (const group of groups.values()) {
     const measured = group.filter(({ meanSpeedsMps }) => meanSpeedsMps.length > 0);
     const error = speedSdMps(measured.length) * t4();
@@ -291,16 +292,6 @@ function blurSpeeds(sets: SetEvidence[], t4: () => number): void {
 
 function keyOf({ rigging, barKg, reps, made }: SetEvidence): string {
   return `${rigging.start}|${rigging.load.hungBands.length}|${barKg}|${reps}|${made}`;
-}
-
-function groupBy<T>(items: T[], keyOf: (item: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const group = groups.get(keyOf(item));
-    if (group) group.push(item);
-    else groups.set(keyOf(item), [item]);
-  }
-  return groups;
 }
 
 function riggingsOf(lift: Lift, range: Rigging['range'], bare: Rigging['load'], totalKg: number): Rigging[] {

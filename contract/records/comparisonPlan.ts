@@ -8,7 +8,6 @@ const date = z.iso.date();
 /** Why somebody is not drawn. Nobody below `adultAge` ever is, nor anybody whose age is not known. */
 const notDrawnReason = z.enum(['takenOut', 'ageNotKnown', 'minor', 'restricted']);
 export type NotDrawnReason = z.infer<typeof notDrawnReason>;
-export const adultAge = 18;
 
 /** What could be seen of a comparison, told before anybody starts. Percentages are of the load. */
 const foretold = z.strictObject({

@@ -1,7 +1,7 @@
 import { ageOn } from '#contract/calendar/ageOn.ts';
+import { adultAge } from '#contract/calendar/isMinor.ts';
 import type { ClubRecords, KindName, RecordOf } from './allKinds.ts';
 import type { Comparison, TakenOut } from './comparison.ts';
-import { adultAge } from './comparisonPlan.ts';
 import type { Fault } from './Fault.ts';
 import type { Lifter } from './lifters.ts';
 import { notOfAge } from './notOfAge.ts';

@@ -1,8 +1,8 @@
-import { ageOn } from '#contract/calendar/ageOn.ts';
-import { adultAge, type NotDrawnReason } from './comparisonPlan.ts';
+import { isMinor } from '#contract/calendar/isMinor.ts';
+import type { NotDrawnReason } from './comparisonPlan.ts';
 
 /** Why somebody's age keeps them from being drawn for a comparison that begins on that day; null: it does not. */
 export function notOfAge(bornOn: string | null, startsOn: string): NotDrawnReason | null {
   if (bornOn === null) return 'ageNotKnown';
-  return ageOn(bornOn, startsOn) < adultAge ? 'minor' : null;
+  return isMinor(bornOn, startsOn) ? 'minor' : null;
 }

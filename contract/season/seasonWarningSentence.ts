@@ -1,3 +1,4 @@
+import { besideMinors } from '#contract/words/besideMinors.ts';
 import { capital } from '#contract/words/capital.ts';
 import { counted } from '#contract/words/counted.ts';
 import { longDate, shortDate } from '#contract/words/dayWords.ts';
@@ -52,7 +53,7 @@ export function seasonWarningSentence(warning: SeasonWarning): string {
       return `How strong this lifter is in the ${liftWord(warning.lift)} is not known, so the bands are those for the least strong. Enter a best and a body mass.`;
     case 'minor': {
       const { age, days, from } = warning;
-      return `${age} years old, with heavy singles or bands on ${counted(days, 'day')} from ${shortDate(from)} on: a qualified coach decides and stays beside the lifter; local rules for minors come first. Leave groups out by hand, or follow a method without them.`;
+      return `${age} years old, with heavy singles or bands on ${counted(days, 'day')} from ${shortDate(from)} on: ${besideMinors} Leave groups out by hand, or follow a method without them.`;
     }
     case 'boxFarOff':
       return boxFarOffSentence(warning, 'cm');

@@ -1,4 +1,5 @@
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
+import { besideMinors } from './besideMinors.ts';
 import { boundSentence } from './boundSentence.ts';
 import { noBandsSentence } from './noBandsSentence.ts';
 import { outsideZoneSentence } from './outsideZoneSentence.ts';
@@ -68,7 +69,7 @@ export function cautionSentence(caution: PlanCaution, names: CautionNames): stri
     case 'restricted':
       return `${restrictedSentence(caution, names)}${caution.isBroken ? ' What was set by hand goes beyond that: make it lighter.' : ''}`;
     case 'minor':
-      return `${caution.age} years old: a qualified coach decides and stays beside the lifter; local rules for minors come first.`;
+      return `${caution.age} years old: ${besideMinors}`;
     case 'heightsEstimated':
       return 'Bar heights are estimated from stature: measure bottom and lockout of the full lift with a tape.';
     case 'heightsAssumed':

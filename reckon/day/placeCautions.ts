@@ -1,3 +1,5 @@
+import { ageOn } from '#contract/calendar/ageOn.ts';
+import { isMinor } from '#contract/calendar/isMinor.ts';
 import type { PlanCaution } from '#contract/day/explainedBar.ts';
 import type { ClubRecords } from '#contract/records/allKinds.ts';
 import type { Place } from '#contract/records/day.ts';
@@ -7,7 +9,6 @@ import { recordById } from '#reckon/gear/recordById.ts';
 import type { AssembledPlace } from './assemblePlace.ts';
 import type { AssembledRack } from './assembleRackGear.ts';
 
-const ADULT_YEARS = 18;
 const MS_A_YEAR = 365.25 * 86_400_000;
 
 /** What to know about the lifter behind the numbers, and what was assumed: minors first. */
@@ -21,8 +22,7 @@ export function placeCautions(
 ): PlanCaution[] {
   const { bornOn, equipment } = recordById(records, 'lifter', lifterId);
   const cautions: PlanCaution[] = [];
-  const age = bornOn === null ? null : fullYears(bornOn, on);
-  if (age !== null && age < ADULT_YEARS) cautions.push({ code: 'minor', age });
+  if (bornOn !== null && isMinor(bornOn, on)) cautions.push({ code: 'minor', age: ageOn(bornOn, on) });
   if (heights.known === 'estimated') cautions.push({ code: 'heightsEstimated' });
   if (heights.known === 'assumed') cautions.push({ code: 'heightsAssumed' });
   const { best, estimate } = strength;
@@ -47,9 +47,4 @@ export function placeCautions(
     if (alike && measured === null) cautions.push({ code: 'oneSideMeasured', pairId });
   }
   return cautions;
-}
-
-function fullYears(bornOn: string, on: string): number {
-  const years = Number(on.slice(0, 4)) - Number(bornOn.slice(0, 4));
-  return on.slice(5) < bornOn.slice(5) ? years - 1 : years;
 }

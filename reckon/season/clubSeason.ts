@@ -1,13 +1,14 @@
 import { ageOn } from '#contract/calendar/ageOn.ts';
+import { isMinor } from '#contract/calendar/isMinor.ts';
 import { boxHeights } from '#contract/day/boxHeights.ts';
 import type { ClubRecords, RecordOf } from '#contract/records/allKinds.ts';
-import { adultAge } from '#contract/records/comparisonPlan.ts';
 import { lift as anyLift, type Lift, type Start } from '#contract/records/lift.ts';
 import { holdsOn, type Restriction } from '#contract/records/lifters.ts';
 import type { Method, StartAsked } from '#contract/records/method.ts';
 import type { AskedPlan, ClubSeason, LifterOfSeason } from '#contract/season/clubSeason.ts';
 import type { HeldTo } from '#contract/season/heldTo.ts';
 import {
+  type GroupOfLifter,
   type OwnBox,
   type SeasonAsk,
   type SeasonPlan,
@@ -225,19 +226,19 @@ function ownWarnings(
 /** Days ahead on which somebody is under age and has what the usual cautions are for: heavy singles, or bands under load. */
 function ofMinor(
   records: Pick<ClubRecords, 'lifter'>,
-  { weeks }: SeasonPlan,
+  plan: SeasonPlan,
   lifter: OneLifter,
   today: string,
 ): SeasonWarning[] {
   const { bornOn } = recordById(records, 'lifter', lifter.lifterId);
   if (bornOn === null) return [];
-  const dates = weeks
-    .flatMap(({ days }) => days)
-    .filter(({ date }) => date >= today && ageOn(bornOn, date) < adultAge)
-    .filter((day) =>
-      groupsFor(day, lifter).some(({ work, bandShare }) => work === 'maximal' || (bandShare ?? 0) > 0),
-    )
-    .map(({ date }) => date);
+  const dates = datesAhead(
+    plan,
+    lifter,
+    today,
+    (date) => isMinor(bornOn, date),
+    ({ work, bandShare }) => work === 'maximal' || (bandShare ?? 0) > 0,
+  );
   const [from] = dates;
   return from === undefined ? [] : [{ code: 'minor', age: ageOn(bornOn, from), days: dates.length, from }];
 }
@@ -255,7 +256,7 @@ function hasLevels({ phases }: Method, lift: Lift): boolean {
 /** Days ahead on which a restriction of the lifter meets work in its lift. */
 function restrictedDays(
   { restriction }: Pick<ClubRecords, 'restriction'>,
-  { weeks }: SeasonPlan,
+  plan: SeasonPlan,
   lifter: OneLifter,
   lift: Lift,
   today: string,
@@ -263,14 +264,30 @@ function restrictedDays(
   return restriction
     .filter((one) => one.lifterId === lifter.lifterId && one.lift === lift)
     .flatMap((one): SeasonWarning[] => {
-      const dates = weeks
-        .flatMap(({ days }) => days)
-        .filter((day) => day.date >= today && holdsOn(one, day.date))
-        .filter((day) => groupsFor(day, lifter).some((group) => group.lift === lift))
-        .map(({ date }) => date);
+      const dates = datesAhead(
+        plan,
+        lifter,
+        today,
+        (date) => holdsOn(one, date),
+        (group) => group.lift === lift,
+      );
       const [from] = dates;
       return from === undefined
         ? []
         : [{ code: 'restricted', lift, days: dates.length, from, until: one.untilOn }];
     });
+}
+
+/** The days from today on that are such and on which the lifter has such a group. */
+function datesAhead(
+  { weeks }: SeasonPlan,
+  lifter: OneLifter,
+  today: string,
+  isSuchDate: (date: string) => boolean,
+  isSuchGroup: (group: GroupOfLifter) => boolean,
+): string[] {
+  return weeks
+    .flatMap(({ days }) => days)
+    .filter((day) => day.date >= today && isSuchDate(day.date) && groupsFor(day, lifter).some(isSuchGroup))
+    .map(({ date }) => date);
 }

@@ -1,7 +1,7 @@
 import { isSame } from '#contract/changes/mergeFields.ts';
 import type { DayDifference, GroupDifference } from '#contract/season/planDifferences.ts';
 import type { DayOfLifter, PlannedGroup, PlannedWeek } from '#contract/season/seasonPlan.ts';
-import { groupsFor } from './groupsFor.ts';
+import { groupsFor, reaches } from './groupsFor.ts';
 import type { Side } from './Side.ts';
 
 type Week = PlannedWeek | undefined;
@@ -45,7 +45,7 @@ function levelsReached({ season: { method }, lifter: { timesBodyMass } }: Side):
   const groups = method.phases.flatMap(({ days }) => days.flatMap((day) => day.groups));
   return groups
     .flatMap(({ lift, aim }) => (aim.by === 'barAndBands' ? aim.levels.map((of) => ({ lift, ...of })) : []))
-    .filter(({ lift, leastTimesBodyMass: least }) => least <= (timesBodyMass[lift] ?? 0))
+    .filter((level) => reaches(timesBodyMass, level))
     .map(({ lift, leastTimesBodyMass: least }) => `${lift} ${least}`)
     .join(' ');
 }

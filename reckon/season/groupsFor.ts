@@ -25,9 +25,10 @@ export function startFor(start: StartAsked, ownBoxes: readonly OwnBox[]): Start 
   return start.way === 'ownBox' ? onBox(boxFor(start, ownBoxes)) : start;
 }
 
-function reaches(
+/** Whether a lifter is strong enough for a group, or a level of one. */
+export function reaches(
   timesBodyMass: LifterOfSeason['timesBodyMass'],
-  { lift, leastTimesBodyMass }: PlannedGroup,
+  { lift, leastTimesBodyMass }: Pick<PlannedGroup, 'lift' | 'leastTimesBodyMass'>,
 ): boolean {
   return (leastTimesBodyMass ?? 0) <= (timesBodyMass[lift] ?? 0);
 }

@@ -1,17 +1,16 @@
+import { ageOn } from '#contract/calendar/ageOn.ts';
 import { equipmentWord } from '#contract/words/liftWords.ts';
 import { written } from '#contract/words/written.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { ageOn } from './age.ts';
 import type { LifterRecords } from './lifterRecords.ts';
 
 /** The head of the page: name and who it is, in a line. */
 export function LifterFacts(props: { own: LifterRecords; today: string; onEdit: () => void }) {
   const { lifter, bodyMass } = props.own;
   const units = useUnits();
-  const age = ageOn(lifter.bornOn, props.today);
   const [newest] = bodyMass;
   const about = [
-    age === null ? 'age not known' : `${age} years`,
+    lifter.bornOn === null ? 'age not known' : `${ageOn(lifter.bornOn, props.today)} years`,
     lifter.category,
     equipmentWord(lifter.equipment),
     lifter.statureM === null

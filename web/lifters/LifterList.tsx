@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { isMinor } from '#contract/calendar/isMinor.ts';
 import type { Lift } from '#contract/records/lift.ts';
 import { holdsOn, type Lifter } from '#contract/records/lifters.ts';
 import { equipmentWord, liftWords } from '#contract/words/liftWords.ts';
@@ -16,7 +17,6 @@ import { SelectField } from '#web/parts/SelectField.tsx';
 import { fewRows, type RowOrder, useFound } from '#web/parts/useFound.ts';
 import { useLabel } from '#web/parts/useLabel.ts';
 import { useUnits } from '#web/parts/ViewUnits.tsx';
-import { isMinor } from './age.ts';
 import { EstimateProgress } from './EstimateProgress.tsx';
 import { HeightsDrawing } from './HeightsDrawing.tsx';
 import { type LifterRecords, lifterRecords, straightBest } from './lifterRecords.ts';

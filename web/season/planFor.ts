@@ -1,6 +1,6 @@
 import type { AskedPlan } from '#contract/season/clubSeason.ts';
 import type { PlannedGroup, PlannedWeek, WeekOfLifter } from '#contract/season/seasonPlan.ts';
-import { groupsFor, type WhoseGroups } from '#reckon/season/groupsFor.ts';
+import { groupsFor, reaches, type WhoseGroups } from '#reckon/season/groupsFor.ts';
 
 /** A plan with the groups of one lifter alone. */
 export type PlanOfLifter = Omit<AskedPlan, 'weeks'> & { weeks: WeekOfLifter[] };
@@ -14,9 +14,7 @@ export function planFor(plans: readonly AskedPlan[]) {
   const weeksKnown = new Map<string, WeeksKnown>();
   const levels = plans.map(levelsOf);
   return (at: number, lifter: WhoseGroups): PlanOfLifter => {
-    const reached = levels[at]!.filter(
-      ({ lift, leastTimesBodyMass }) => leastTimesBodyMass! <= (lifter.timesBodyMass[lift] ?? 0),
-    );
+    const reached = levels[at]!.filter((level) => reaches(lifter.timesBodyMass, level));
     const alike = JSON.stringify([reached, lifter.ownBoxes]);
     const key = `${at} ${alike}`;
     const weeks: WeeksKnown = weeksKnown.get(alike) ?? new Map();

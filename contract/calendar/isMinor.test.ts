@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { ageOn, isMinor } from './age.ts';
+import { ageOn } from './ageOn.ts';
+import { isMinor } from './isMinor.ts';
 
 test('a year is full on the birthday, not a day before', () => {
   expect(ageOn('2010-06-15', '2026-06-14')).toBe(15);
